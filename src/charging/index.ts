@@ -1,0 +1,6 @@
+/**
+ * Charging of electric vehicles: pilot signal, allocation, control, schedules and simulation.
+ *
+ * @module
+ */
+export {};

@@ -1,0 +1,6 @@
+/**
+ * Maximum demand and diversity, by method.
+ *
+ * @module
+ */
+export {};

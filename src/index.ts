@@ -1,0 +1,6 @@
+/**
+ * Units, formulas, tables, checks, facts and sheets; the installation model; the design of circuits.
+ *
+ * @module
+ */
+export {};

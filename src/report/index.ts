@@ -1,0 +1,6 @@
+/**
+ * Sheets, plans and records as text, Markdown, HTML and SVG.
+ *
+ * @module
+ */
+export {};

@@ -1,0 +1,6 @@
+/**
+ * IEC 60364, low-voltage electrical installations, by edition.
+ *
+ * @module
+ */
+export {};

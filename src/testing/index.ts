@@ -1,0 +1,6 @@
+/**
+ * Arbitraries for property tests of code that uses this package.
+ *
+ * @module
+ */
+export {};

@@ -1,0 +1,6 @@
+/**
+ * An independent second calculation of whole sheets, with units.
+ *
+ * @module
+ */
+export {};

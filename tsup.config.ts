@@ -1,0 +1,14 @@
+import { defineConfig } from 'tsup';
+import { entries } from './tests/support/entries.js';
+
+export default defineConfig({
+  entry: Object.fromEntries(entries.map((e) => [e.name, e.source])),
+  format: ['esm', 'cjs'],
+  target: 'es2022',
+  platform: 'neutral',
+  splitting: true, // one copy of each module whichever entry reaches it, in CommonJS too
+  sourcemap: true,
+  clean: true,
+  // tsup 8.5.1 sets baseUrl in its declaration pass, which TypeScript 6 refuses unless told otherwise
+  dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
+});

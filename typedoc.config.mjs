@@ -1,0 +1,15 @@
+import { readFileSync } from 'node:fs';
+
+const entries = JSON.parse(readFileSync(new URL('./entries.json', import.meta.url), 'utf8'));
+
+export default {
+  entryPoints: Object.values(entries).map((entry) => entry.source),
+  out: 'docs/api',
+  readme: 'none',
+  disableSources: true,
+  excludeInternal: true,
+  excludeExternals: true,
+  treatWarningsAsErrors: true,
+  requiredToBeDocumented: ['Function', 'Class', 'Interface', 'TypeAlias', 'Variable', 'Method', 'Accessor'],
+  validation: { notExported: true, invalidLink: true, notDocumented: true },
+};

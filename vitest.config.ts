@@ -1,0 +1,26 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { writeDocExamples } from './tests/support/doc-examples.js';
+import { entries } from './tests/support/entries.js';
+
+const root = fileURLToPath(new URL('.', import.meta.url));
+writeDocExamples(root); // before vitest lists the test files
+
+export default defineConfig({
+  resolve: {
+    alias: entries.map((e) => ({ find: new RegExp(`^${e.specifier}$`), replacement: root + e.source })),
+  },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    isolate: false, // pure functions: share loaded modules (mathjs alone costs about a second a file)
+    typecheck: { enabled: true, include: ['tests/**/*.test-d.ts'], tsconfig: './tests/tsconfig.json' },
+    reporters: ['default', './tests/support/closing-line.ts'],
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      exclude: ['src/**/index.ts'],
+      reporter: ['text', 'json-summary'],
+      thresholds: { lines: 90, statements: 90, functions: 90, branches: 80 },
+    },
+  },
+});
