@@ -1,0 +1,47 @@
+/** Every entry, as built, in Chromium. Skipped where there is none; CHROMIUM may name its path. */
+import { existsSync } from 'node:fs';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { entries } from '../support/entries.js';
+import { bundle, install, type Project } from '../support/packed.js';
+
+const executablePath = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
+  (path) => path && existsSync(path),
+);
+const why = executablePath ? '' : ' (skipped: no Chromium here; install it or set CHROMIUM to its path)';
+
+describe.skipIf(!executablePath)(`in a browser${why}`, () => {
+  let browser: Browser;
+  let project: Project;
+  beforeAll(async () => {
+    project = install();
+    browser = await chromium.launch({
+      executablePath: executablePath ?? '',
+      args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
+    });
+  }, 60_000);
+  afterAll(async () => {
+    await browser?.close();
+    project?.remove();
+  });
+
+  test.each(entries)(
+    '$specifier loads and has the exports that Node sees',
+    async ({ specifier, name }) => {
+      // the bundler fails on a Node built-in: the platform is the browser
+      const { text } = await bundle(
+        project,
+        `import * as it from '${specifier}'; globalThis.names = Object.keys(it).sort();`,
+      );
+      const page = await browser.newPage();
+      const errors: string[] = [];
+      page.on('pageerror', (error) => errors.push(error.message));
+      await page.addScriptTag({ type: 'module', content: text });
+      const inNode = Object.keys(await import(`${project.dir}/node_modules/ohmwright/dist/${name}.js`)).sort();
+      expect(await page.evaluate('globalThis.names')).toEqual(inNode);
+      expect(errors).toEqual([]);
+      await page.close();
+    },
+    60_000,
+  );
+});

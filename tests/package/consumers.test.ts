@@ -1,0 +1,55 @@
+/** Programs that use the packed package: ES modules, CommonJS, and TypeScript in its two resolutions. */
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { entries } from '../support/entries.js';
+import { install, type Project } from '../support/packed.js';
+
+const tsc = join(process.cwd(), 'node_modules/typescript/bin/tsc');
+const names = entries.map(({ name }) => name);
+const imports = entries.map(({ name, specifier }) => `import * as ${name} from '${specifier}';`).join('\n');
+const uses = `export const all = { ${names.join(', ')} };\n`;
+
+let project: Project;
+beforeAll(() => {
+  project = install();
+}, 60_000);
+afterAll(() => project.remove());
+
+/** The names that each entry exports, as one program sees them. */
+const seen = (file: string): Record<string, string[]> => JSON.parse(project.run(process.execPath, file));
+const report = `console.log(JSON.stringify(Object.fromEntries(Object.entries(all).map(([n, m]) => [n, Object.keys(m).filter((k) => k !== 'module.exports').sort()]))));\n`;
+
+test('ES modules and CommonJS see the same exports', () => {
+  project.write('esm.mjs', `${imports}\n${uses}${report}`);
+  const requires = entries.map(({ name, specifier }) => `const ${name} = require('${specifier}');`).join('\n');
+  project.write('cjs.cjs', `${requires}\nconst all = { ${names.join(', ')} };\n${report}`);
+  const esm = seen('esm.mjs');
+  expect(Object.keys(esm)).toEqual(names);
+  expect(seen('cjs.cjs')).toEqual(esm);
+}, 60_000);
+
+test('the CommonJS entries share one copy of each thing', () => {
+  project.write(
+    'shared.cjs',
+    `const all = [${entries.map(({ specifier }) => `require('${specifier}')`).join(', ')}];
+const [root, ...others] = all;
+const twice = others.flatMap((m) => Object.keys(m).filter((k) => k in root && m[k] !== root[k]));
+console.log(JSON.stringify(twice));`,
+  );
+  expect(JSON.parse(project.run(process.execPath, 'shared.cjs'))).toEqual([]);
+}, 60_000);
+
+test.each([
+  ['node16', 'esm.mts', 'node16', 'node16'],
+  ['node16 from CommonJS', 'cjs.cts', 'node16', 'node16'],
+  ['a bundler', 'bundled.ts', 'esnext', 'bundler'],
+])(
+  'TypeScript compiles against the declarations: %s',
+  (_, file, module, resolution) => {
+    project.write(file, `${imports}\n${uses}`);
+    const options = '--noEmit --strict --exactOptionalPropertyTypes --target es2022 --lib es2022';
+    const args = [...options.split(' '), '--module', module, '--moduleResolution', resolution];
+    expect(project.run(process.execPath, tsc, ...args, file)).toBe('');
+  },
+  120_000,
+);
