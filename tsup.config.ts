@@ -9,6 +9,7 @@ export default defineConfig({
   splitting: true, // one copy of each module whichever entry reaches it, in CommonJS too
   sourcemap: true,
   clean: true,
+  silent: true,
   // tsup 8.5.1 sets baseUrl in its declaration pass, which TypeScript 6 refuses unless told otherwise
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
 });
