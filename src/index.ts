@@ -1,6 +1,6 @@
 /**
- * Units, formulas, tables, checks, facts and sheets; the installation model; the design of circuits.
- *
- * @module
+ * Electrical installation calculations with typed units.
+ * @module ohmwright
  */
-export {};
+export * from './core/index.js';
+export * from './units/index.js';

@@ -1,0 +1,281 @@
+import type { UnitOf } from '../units/index.js';
+import { type Gap, isMissing, type Known } from './fact.js';
+import type { Source } from './source.js';
+import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
+
+/** What a check can end in. */
+export type Verdict = 'pass' | 'fail' | 'not-determined' | 'not-required';
+
+/** Which way an input makes a check worse: `up` when a larger value is worse. */
+export type Worse = { readonly [N in Name]?: 'up' | 'down' };
+
+/** What all checks have. */
+export interface CheckBasis {
+  /** Stable identifier, kebab-case; it is the machine code of the result. */
+  readonly id: string;
+  /** What is required, as a sentence that is true when the check passes. */
+  readonly title: string;
+  /** A rule decides the verdict of the whole; advice is reported beside it. */
+  readonly weight: 'rule' | 'advice';
+  /** Where the requirement stands. */
+  readonly source: Source;
+  /** What a person has to be told with the verdict. */
+  readonly caution?: string;
+  /** In which direction each input makes it worse; what is not monotone is left out. */
+  readonly worse?: Worse;
+}
+
+/** Roles of one unit. */
+type SameUnit<N extends Name> = { [M in Name]: UnitOf<Vocabulary[M]> extends UnitOf<Vocabulary[N]> ? M : never }[Name];
+
+/** A check that compares a value with a limit. */
+export interface Comparison<V extends Name = Name, L extends Name = Name> extends CheckBasis {
+  /** Whether the value has to be at most or at least the limit. */
+  readonly kind: 'at-most' | 'at-least';
+  /** Role of the value. */
+  readonly value: V;
+  /** Role of the limit. */
+  readonly limit: L;
+}
+
+/** A check that a value lies between two limits. */
+export interface Span<V extends Name = Name, L extends Name = Name, M extends Name = Name> extends CheckBasis {
+  /** Tells the kinds apart. */
+  readonly kind: 'within';
+  /** Role of the value. */
+  readonly value: V;
+  /** Role of the lower limit. */
+  readonly least: L;
+  /** Role of the upper limit. */
+  readonly most: M;
+}
+
+/** A check that a label is one of several. */
+export interface Membership extends CheckBasis {
+  /** Tells the kinds apart. */
+  readonly kind: 'one-of';
+  /** What the label says, in words. */
+  readonly subject: string;
+}
+
+/** A check of a plain statement. */
+export interface Statement extends CheckBasis {
+  /** Tells the kinds apart. */
+  readonly kind: 'holds';
+}
+
+/** A check that passes when any of several results does. */
+export interface Alternatives extends CheckBasis {
+  /** Tells the kinds apart. */
+  readonly kind: 'any-of';
+}
+
+/** A check of any kind. */
+export type Check = Comparison | Span | Membership | Statement | Alternatives;
+
+/** A value of a result, with its role and unit. */
+export interface Amount {
+  /** Role from the vocabulary. */
+  readonly name: string;
+  /** The number in the unit. */
+  readonly value: number;
+  /** Canonical unit. */
+  readonly unit: string;
+}
+
+/** The result of a check: plain, JSON-ready. */
+export interface CheckResult {
+  /** Identifier of the check. */
+  readonly check: string;
+  /** What is required. */
+  readonly title: string;
+  /** What it ended in. */
+  readonly verdict: Verdict;
+  /** Whether it decides the whole. */
+  readonly weight: 'rule' | 'advice';
+  /** Where the requirement stands. */
+  readonly source: Source;
+  /** The value that was judged. */
+  readonly value?: Amount;
+  /** The limit, or the lower one of two. */
+  readonly limit?: Amount;
+  /** The upper limit of two. */
+  readonly most?: Amount;
+  /** What is left, relative to the limit: positive when the check passes. */
+  readonly margin?: number;
+  /** The label or statement that was judged, in words. */
+  readonly found?: string;
+  /** The labels that would pass. */
+  readonly allowed?: readonly string[];
+  /** What stands in the way of a verdict. */
+  readonly gaps?: readonly Gap[];
+  /** Why nothing is required. */
+  readonly reason?: 'no-rule' | 'not-applicable';
+  /** What else a person has to know: why it is not required, what a value rests on. */
+  readonly because?: string;
+  /** What a person has to be told with the verdict. */
+  readonly caution?: string;
+  /** Results of the alternatives. */
+  readonly alternatives?: readonly CheckResult[];
+}
+
+/** Defines a check that a value is at most, or at least, a limit of the same unit. */
+export function comparison<V extends Name, L extends SameUnit<V>>(
+  definition: Omit<Comparison<V, L>, 'kind'> & { readonly kind: 'at-most' | 'at-least' },
+): Comparison<V, L> {
+  return definition;
+}
+
+/** Defines a check that a value lies between two limits of the same unit. */
+export function span<V extends Name, L extends SameUnit<V>, M extends SameUnit<V>>(
+  definition: Omit<Span<V, L, M>, 'kind'>,
+): Span<V, L, M> {
+  return { ...definition, kind: 'within' };
+}
+
+/** Defines a check that a label is one of several. */
+export function membership(definition: Omit<Membership, 'kind'>): Membership {
+  return { ...definition, kind: 'one-of' };
+}
+
+/** Defines a check of a plain statement. */
+export function statement(definition: Omit<Statement, 'kind'>): Statement {
+  return { ...definition, kind: 'holds' };
+}
+
+/** Defines a check that passes when any of several results does. */
+export function alternatives(definition: Omit<Alternatives, 'kind'>): Alternatives {
+  return { ...definition, kind: 'any-of' };
+}
+
+/** What a check needs in order to be judged. */
+export type Evidence<C extends Check> = C extends Comparison<infer V, infer L>
+  ? { readonly [N in V | L]: Known<Vocabulary[N]> }
+  : C extends Span<infer V, infer L, infer M>
+    ? { readonly [N in V | L | M]: Known<Vocabulary[N]> }
+    : C extends Membership
+      ? { readonly found: Known<string>; readonly allowed: readonly string[] }
+      : C extends Statement
+        ? { readonly holds: Known<boolean>; readonly because: string }
+        : C extends Alternatives
+          ? { readonly results: readonly CheckResult[] }
+          : never;
+
+/** The first part of every result of a check. */
+const head = (c: Check) => ({
+  check: c.id,
+  title: c.title,
+  weight: c.weight,
+  source: c.source,
+  ...(c.caution === undefined ? {} : { caution: c.caution }),
+});
+
+const amount = (name: Name, value: number): Amount => ({ name, value, unit: termOf(name)?.unit ?? '' });
+
+/**
+ * Judges a check. A NaN never passes; a value that could not be had gives `not-determined` with its reasons.
+ * @param c the check
+ * @param evidence the values by role, or label, statement or results, by the kind of check
+ */
+export function judge<C extends Check>(c: C, evidence: Evidence<C>): CheckResult;
+export function judge(c: Check, evidence: Record<string, unknown>): CheckResult {
+  const gaps = Object.values(evidence).flatMap((v) => (isMissing(v) ? v.missing : []));
+  if (gaps.length > 0) return { ...head(c), verdict: 'not-determined', gaps };
+  switch (c.kind) {
+    case 'at-most':
+    case 'at-least': {
+      const value = evidence[c.value] as number;
+      const limit = evidence[c.limit] as number;
+      const fits = c.kind === 'at-most' ? value <= limit : value >= limit;
+      const slack = c.kind === 'at-most' ? limit - value : value - limit;
+      return {
+        ...head(c),
+        verdict: verdictOf(fits, value, limit),
+        value: amount(c.value, value),
+        limit: amount(c.limit, limit),
+        ...(limit === 0 ? {} : { margin: slack / Math.abs(limit) }),
+      };
+    }
+    case 'within': {
+      const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
+      return {
+        ...head(c),
+        verdict: verdictOf(value >= least && value <= most, value, least, most),
+        value: amount(c.value, value),
+        limit: amount(c.least, least),
+        most: amount(c.most, most),
+      };
+    }
+    case 'one-of': {
+      const { found, allowed } = evidence as { found: string; allowed: readonly string[] };
+      return { ...head(c), verdict: allowed.includes(found) ? 'pass' : 'fail', found, allowed };
+    }
+    case 'holds': {
+      const { holds, because } = evidence as { holds: boolean; because: string };
+      return { ...head(c), verdict: holds === true ? 'pass' : 'fail', because };
+    }
+    case 'any-of': {
+      const { results } = evidence as { results: readonly CheckResult[] };
+      return { ...head(c), verdict: anyOf(results), alternatives: results };
+    }
+    default: {
+      const never: never = c;
+      return never;
+    }
+  }
+}
+
+const verdictOf = (fits: boolean, ...values: number[]): Verdict =>
+  values.every(Number.isFinite) ? (fits ? 'pass' : 'fail') : 'fail';
+
+function anyOf(results: readonly CheckResult[]): Verdict {
+  const verdicts = results.map((r) => r.verdict);
+  if (verdicts.includes('pass')) return 'pass';
+  if (verdicts.includes('not-determined')) return 'not-determined';
+  return 'fail';
+}
+
+/**
+ * The result of a check that nothing requires here.
+ * @param c the check
+ * @param reason whether there is no such rule, or it does not apply here
+ * @param because why, in words
+ */
+export function notRequired(c: Check, reason: 'no-rule' | 'not-applicable', because: string): CheckResult {
+  const { caution: _, ...rest } = head(c);
+  return { ...rest, verdict: 'not-required', reason, because };
+}
+
+/**
+ * The result of a check that cannot be judged.
+ * @param c the check
+ * @param gaps what stands in the way
+ */
+export function notDetermined(c: Check, ...gaps: Gap[]): CheckResult {
+  return { ...head(c), verdict: 'not-determined', gaps };
+}
+
+/** What several results amount to. */
+export interface Overall {
+  /** `fail` when any rule fails, else `not-determined` when any rule could not be judged, else `pass`. */
+  readonly verdict: 'pass' | 'fail' | 'not-determined';
+  /** Rules that fail. */
+  readonly failed: readonly CheckResult[];
+  /** Rules that could not be judged. */
+  readonly undetermined: readonly CheckResult[];
+  /** Advice that is not met or could not be judged. */
+  readonly advice: readonly CheckResult[];
+}
+
+/**
+ * Combines results: the only place where verdicts are combined. An empty list is `not-determined`: nothing was judged.
+ * @param results results of checks
+ */
+export function overall(results: readonly CheckResult[]): Overall {
+  const rules = results.filter((r) => r.weight === 'rule');
+  const failed = rules.filter((r) => r.verdict === 'fail');
+  const undetermined = rules.filter((r) => r.verdict === 'not-determined');
+  const advice = results.filter((r) => r.weight === 'advice' && (r.verdict === 'fail' || r.verdict === 'not-determined'));
+  const verdict = failed.length > 0 ? 'fail' : undetermined.length > 0 || rules.length === 0 ? 'not-determined' : 'pass';
+  return { verdict, failed, undetermined, advice };
+}

@@ -1,0 +1,111 @@
+import type { Bounds } from '../units/index.js';
+import type { Source } from './source.js';
+import type { Name, Vocabulary } from './vocabulary/index.js';
+
+/** Named constants of an expression, each a number and its canonical unit. */
+export type Constants = Readonly<Record<string, readonly [value: number, unit: string]>>;
+
+/** What a formula is, apart from its code. */
+export interface FormulaDefinition<I extends Name = Name, O extends Name = Name> {
+  /** Stable identifier, kebab-case. */
+  readonly id: string;
+  /** What it computes, in a few words. */
+  readonly title: string;
+  /** Names of the inputs, from the vocabulary. */
+  readonly inputs: readonly I[];
+  /** Name of the result, from the vocabulary. */
+  readonly output: O;
+  /** The expression in the names of inputs and constants; temperatures stand as plain K, without offset. */
+  readonly expression: string;
+  /** Constants of the expression. */
+  readonly constants?: Constants;
+  /** Ranges narrower than the vocabulary's, for this formula only. */
+  readonly valid?: { readonly [N in I]?: Bounds };
+  /** Where it comes from. */
+  readonly source: Source;
+}
+
+/** A formula: call it with its inputs by name; its definition is on it. */
+export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
+  (values: Pick<Vocabulary, I>): Vocabulary[O];
+  /** Tells a formula from the other values at run time. */
+  readonly kind: 'formula';
+}
+
+/**
+ * Defines a formula. Write `/* @__PURE__ *\/` before the call and only literals inside, so that a bundle drops it when
+ * unused.
+ * @param definition identifier, inputs, output, expression, source and the code that computes it
+ */
+export function formula<const I extends Name, O extends Name>(
+  definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
+): Formula<I, O> {
+  const { compute, ...about } = definition;
+  const call = (values: Pick<Vocabulary, I>) => compute(values) as Vocabulary[O];
+  return Object.assign(call, about, { kind: 'formula' as const });
+}
+
+/** What a relation is, apart from its solver. */
+export interface RelationDefinition<I extends Name = Name, O extends Name = Name>
+  extends Omit<FormulaDefinition<I, O>, 'expression'> {
+  /** Terms in the names of inputs, constants and output whose sum is zero at the solution; all of one unit. */
+  readonly terms: readonly string[];
+  /** What the sum of the terms may be, relative to the largest term. */
+  readonly tolerance: number;
+}
+
+/** A relation: what is solved by iteration. It is proven by its residual. */
+export interface Relation<I extends Name = Name, O extends Name = Name> extends RelationDefinition<I, O> {
+  /** The solution; throws a CalculationError `no-solution` or `not-converged`. */
+  (values: Pick<Vocabulary, I>): Vocabulary[O];
+  /** Tells a relation from the other values at run time. */
+  readonly kind: 'relation';
+}
+
+/**
+ * Defines a relation.
+ * @param definition identifier, inputs, output, terms that sum to zero, source and the solver
+ */
+export function relation<const I extends Name, O extends Name>(
+  definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
+): Relation<I, O> {
+  const { solve, ...about } = definition;
+  const call = (values: Pick<Vocabulary, I>) => solve(values) as Vocabulary[O];
+  return Object.assign(call, about, { kind: 'relation' as const });
+}
+
+/** What a procedure is, apart from its code. */
+export interface ProcedureDefinition<O extends Name = Name> {
+  /** Stable identifier, kebab-case. */
+  readonly id: string;
+  /** What it computes, in a few words. */
+  readonly title: string;
+  /** Name of the result, from the vocabulary. */
+  readonly output: O;
+  /** How the result is found, in words, for a reader of the sheet. */
+  readonly method: string;
+  /** Where it comes from. */
+  readonly source: Source;
+}
+
+/**
+ * A procedure: an algorithm over plain data (a list of loads, a network) whose single result a sheet quotes. A sheet
+ * that quotes it keeps the input, and verification runs it again; its correctness is proven by tests of its own.
+ */
+export interface Procedure<In = unknown, O extends Name = Name> extends ProcedureDefinition<O> {
+  (input: In): Vocabulary[O];
+  /** Tells a procedure from the other values at run time. */
+  readonly kind: 'procedure';
+}
+
+/**
+ * Defines a procedure.
+ * @param definition identifier, output, method in words, source and the code; its input must be plain JSON
+ */
+export function procedure<In, O extends Name>(
+  definition: ProcedureDefinition<O> & { readonly run: (input: In) => number },
+): Procedure<In, O> {
+  const { run, ...about } = definition;
+  const call = (input: In) => run(input) as Vocabulary[O];
+  return Object.assign(call, about, { kind: 'procedure' as const });
+}

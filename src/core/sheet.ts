@@ -1,0 +1,321 @@
+import { type Bounds, CalculationError, formatIn, type UnitOf } from '../units/index.js';
+import { type Check, type CheckResult, type Evidence, judge } from './check.js';
+import { type Fact, type Gap, isMissing, type Known, type Missing, missing, valueOf } from './fact.js';
+import type { Formula, Procedure, Relation } from './formula.js';
+import { citation } from './source.js';
+import type { Axis, Keys, Table } from './table.js';
+import { type Name, termOf, type Vocabulary, within } from './vocabulary/index.js';
+
+/** Inputs of a step: each a value or the reasons why there is none. */
+export type StepValues<I extends Name> = { readonly [N in I]: Known<Vocabulary[N]> };
+/** Keys of a look-up: each a value or the reasons why there is none. */
+export type KnownKeys<A extends readonly Axis[]> = { readonly [X in keyof Keys<A>]: Known<Keys<A>[X]> };
+/** How values of several parts are brought together. */
+export type Gathering = 'sum' | 'largest' | 'smallest';
+
+/**
+ * What a calculation of several steps writes on. The silent sheet runs the same lines and keeps nothing, so a bulk run
+ * and a printed sheet cannot differ. Unknown facts flow through; they never turn into numbers.
+ */
+export interface Sheet {
+  /** A part of the sheet with a heading: a stretch, a circuit, a phase. It sees what its parent was given before. */
+  part(title: string): Sheet;
+  /** Takes down a surveyed or chosen value. Throws a CalculationError `out-of-range` when its role forbids it. */
+  given<N extends Name>(name: N, fact: Vocabulary[N] | Fact<Vocabulary[N]> | Missing, by?: string): Known<Vocabulary[N]>;
+  /** Takes down a label that later look-ups use as a key. */
+  label<L extends string>(name: string, fact: L | Fact<L> | Missing, by?: string): Known<L>;
+  /** Reads a table; no cell is a reason, not an error. */
+  look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]>;
+  /** Evaluates a formula or a relation. Out of its range there is a reason, not a number. */
+  step<I extends Name, O extends Name>(formula: Formula<I, O> | Relation<I, O>, values: StepValues<I>): Known<Vocabulary[O]>;
+  /** Runs a procedure over plain data. */
+  run<In, O extends Name>(procedure: Procedure<In, O>, input: Known<In>): Known<Vocabulary[O]>;
+  /** Brings the values of one role in several parts together under a role of this sheet. */
+  gather<N extends Name, O extends Name>(
+    how: Gathering,
+    from: N,
+    to: UnitOf<Vocabulary[O]> extends UnitOf<Vocabulary[N]> ? O : never,
+    parts: readonly Sheet[],
+  ): Known<Vocabulary[O]>;
+  /** Judges a check. */
+  check<C extends Check>(check: C, evidence: Evidence<C>): CheckResult;
+  /** Takes down a result that was decided without a comparison: not required, or not determined. */
+  result(result: CheckResult): CheckResult;
+  /** A remark for the reader. */
+  note(text: string): void;
+  /** The latest value of a role on this sheet or, failing that, on its parents. */
+  latest<N extends Name>(name: N): Known<Vocabulary[N]> | undefined;
+}
+
+/** A line as a recorder keeps it: references and inputs; text is made only when the sheet is written out. */
+export type Entry =
+  | { readonly kind: 'given'; readonly name: Name; readonly value: Known<number>; readonly by?: string }
+  | { readonly kind: 'label'; readonly name: string; readonly value: Known<string>; readonly by?: string }
+  | { readonly kind: 'look'; readonly table: Table; readonly keys: Readonly<Record<string, unknown>>; readonly value: Known<number> }
+  | {
+      readonly kind: 'step';
+      readonly formula: Formula | Relation;
+      readonly values: Readonly<Record<string, unknown>>;
+      readonly value: Known<number>;
+    }
+  | { readonly kind: 'run'; readonly procedure: Procedure; readonly input: unknown; readonly value: Known<number> }
+  | {
+      readonly kind: 'gather';
+      readonly how: Gathering;
+      readonly from: Name;
+      readonly to: Name;
+      readonly parts: readonly Sheet[];
+      readonly value: Known<number>;
+    }
+  | { readonly kind: 'check'; readonly check: Check; readonly evidence: Readonly<Record<string, unknown>>; readonly result: CheckResult }
+  | { readonly kind: 'result'; readonly result: CheckResult }
+  | { readonly kind: 'note'; readonly text: string }
+  | { readonly kind: 'part'; readonly part: Recorder };
+
+type GuardedFormula = (Formula | Relation) & { '~guards'?: readonly (readonly [name: string, bounds: Bounds])[] };
+
+// The bounds of a formula's result and narrowed inputs, found once. Values given and looked up are guarded where they
+// come in, so that a step has to look only at what is new: its result.
+function guardsOf(f: GuardedFormula): readonly (readonly [string, Bounds])[] {
+  return Object.entries((f.valid ?? {}) as Readonly<Record<string, Bounds>>);
+}
+
+const outOfRange = (name: string, value: number, bounds: Bounds, source: string): string => {
+  const unit = termOf(name)?.unit ?? '';
+  const limit = [
+    bounds.least === undefined ? '' : `from ${formatIn(bounds.least, unit, 6)}`,
+    bounds.above === undefined ? '' : `above ${formatIn(bounds.above, unit, 6)}`,
+    bounds.most === undefined ? '' : `up to ${formatIn(bounds.most, unit, 6)}`,
+  ];
+  const written = Number.isFinite(value) ? formatIn(value, unit, 6) : `${value} ${unit}`;
+  return `${name} is ${written}; ${source} holds ${limit.filter(Boolean).join(' ') || 'for finite values'}`;
+};
+
+/**
+ * Evaluates a formula or relation and guards its ranges.
+ * @param formula a formula or relation
+ * @param values its inputs by name
+ * @throws CalculationError `out-of-range` naming quantity, value, permitted range and source
+ * @example
+ * ```ts
+ * import { evaluate, metres, amperes, millivoltsPerAmpereMetre, voltageDropTabulated } from 'ohmwright';
+ *
+ * evaluate(voltageDropTabulated, { dropRate: millivoltsPerAmpereMetre(7.3), designCurrent: amperes(32), length: metres(25) }); // => 5.84
+ * ```
+ */
+export function evaluate<I extends Name, O extends Name>(formula: Formula<I, O> | Relation<I, O>, values: Pick<Vocabulary, I>): Vocabulary[O] {
+  const source = `${formula.id} (${citation(formula.source)})`;
+  const guard = (name: string, value: number, bounds: Bounds) => {
+    if (within(value, bounds)) return;
+    const unit = termOf(name)?.unit ?? '';
+    throw new CalculationError('out-of-range', outOfRange(name, value, bounds, source), { quantity: name, value, unit, bounds, source });
+  };
+  for (const name of formula.inputs) guard(name, values[name], { ...termOf(name), ...formula.valid?.[name] });
+  const result = formula(values);
+  guard(formula.output, result, termOf(formula.output) ?? {});
+  return result;
+}
+
+function evaluateStep(f: GuardedFormula, values: Readonly<Record<string, unknown>>): Known<number> {
+  const { inputs } = f;
+  let gaps: Gap[] | undefined;
+  for (let i = 0; i < inputs.length; i++) {
+    const v = values[inputs[i] as string];
+    if (typeof v !== 'number') {
+      gaps ??= [];
+      if (isMissing(v)) gaps.push(...v.missing);
+      else gaps.push({ kind: 'range', formula: f.id, explain: `${inputs[i]} was not handed over` });
+    }
+  }
+  if (gaps) return { missing: unique(gaps) };
+  if (f.valid) {
+    f['~guards'] ??= guardsOf(f);
+    for (const [name, bounds] of f['~guards']) {
+      if (!within(values[name] as number, bounds))
+        return missing({ kind: 'range', formula: f.id, explain: outOfRange(name, values[name] as number, bounds, citation(f.source)) });
+    }
+  }
+  let result: number;
+  try {
+    result = f(values as never);
+  } catch (error) {
+    // an iteration without a solution is a finding about this circuit, not a crash of the whole sheet
+    if (!(error instanceof CalculationError)) throw error;
+    return missing({ kind: 'range', formula: f.id, explain: error.message });
+  }
+  const bounds = termOf(f.output) ?? {};
+  return within(result, bounds)
+    ? result
+    : missing({ kind: 'range', formula: f.id, explain: outOfRange(f.output, result, bounds, f.id) });
+}
+
+/** Each gap once: the same unknown fact may block a step through several of its inputs. */
+function unique(gaps: readonly Gap[]): readonly Gap[] {
+  if (gaps.length < 2) return gaps;
+  const seen = new Map(gaps.map((g) => [JSON.stringify(g), g] as const));
+  return [...seen.values()];
+}
+
+function readTable(table: Table, keys: Readonly<Record<string, unknown>>): Known<number> {
+  const gaps: Gap[] = [];
+  for (const axis of table.axes) {
+    const key = keys[axis.name];
+    if (isMissing(key)) gaps.push(...key.missing);
+  }
+  if (gaps.length > 0) return { missing: unique(gaps) };
+  const found = table.find(keys as never);
+  return found ?? missing({ kind: 'cell', table: table.id, explain: table.explain(keys as never).message, source: table.source });
+}
+
+function gatherValues(how: Gathering, values: readonly (Known<number> | undefined)[], from: Name): Known<number> {
+  const gaps: Gap[] = values.flatMap((v) =>
+    v === undefined ? [{ kind: 'fact', fact: from, obtain: 'a part has no such value' } as const] : isMissing(v) ? v.missing : [],
+  );
+  if (gaps.length > 0) return { missing: unique(gaps) };
+  const numbers = values as readonly number[];
+  if (how === 'sum') return numbers.reduce((a, b) => a + b, 0);
+  if (numbers.length === 0) return missing({ kind: 'fact', fact: from, obtain: 'there is no part to take it from' });
+  return how === 'largest' ? Math.max(...numbers) : Math.min(...numbers);
+}
+
+/** The sheet that keeps only the latest value of each role, for look-back; every result is the same as a recorder's. */
+export class SilentSheet implements Sheet {
+  /** @internal */
+  protected readonly values: Record<string, Known<number> | undefined> = {};
+  /** @internal */
+  protected readonly parent: SilentSheet | undefined;
+
+  /** A new sheet; parts are made by their parent. */
+  constructor(parent?: SilentSheet) {
+    this.parent = parent;
+  }
+
+  /** @internal */
+  protected keep(_make: () => Entry): void {}
+
+  part(_title: string): Sheet {
+    return new SilentSheet(this);
+  }
+
+  given<N extends Name>(name: N, fact: Vocabulary[N] | Fact<Vocabulary[N]> | Missing, by?: string): Known<Vocabulary[N]> {
+    const value = typeof fact === 'number' || isMissing(fact) ? fact : valueOf(name, fact as Fact<Vocabulary[N]>);
+    if (typeof value === 'number') {
+      const bounds = termOf(name) as Bounds;
+      if (!within(value, bounds)) {
+        const unit = termOf(name)?.unit ?? '';
+        const message = outOfRange(name, value, bounds, 'its role');
+        throw new CalculationError('out-of-range', message, { quantity: name, value, unit, bounds, source: 'vocabulary' });
+      }
+    }
+    const who = by ?? (typeof fact === 'object' && 'by' in fact ? fact.by : undefined);
+    this.values[name] = value as Known<number>;
+    this.keep(() => ({ kind: 'given', name, value: value as Known<number>, ...(who === undefined ? {} : { by: who }) }));
+    return value as Known<Vocabulary[N]>;
+  }
+
+  label<L extends string>(name: string, fact: L | Fact<L> | Missing, by?: string): Known<L> {
+    const value = typeof fact === 'string' || isMissing(fact) ? fact : valueOf(name, fact as Fact<L>);
+    const who = by ?? (typeof fact === 'object' && 'by' in fact ? fact.by : undefined);
+    this.keep(() => ({ kind: 'label', name, value: value as Known<string>, ...(who === undefined ? {} : { by: who }) }));
+    return value as Known<L>;
+  }
+
+  look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
+    const value = readTable(table as unknown as Table, keys as Readonly<Record<string, unknown>>);
+    this.values[table.cell] = value;
+    this.keep(() => ({ kind: 'look', table: table as unknown as Table, keys: keys as Readonly<Record<string, unknown>>, value }));
+    return value as Known<Vocabulary[O]>;
+  }
+
+  step<I extends Name, O extends Name>(formula: Formula<I, O> | Relation<I, O>, values: StepValues<I>): Known<Vocabulary[O]> {
+    const value = evaluateStep(formula as unknown as GuardedFormula, values as Readonly<Record<string, unknown>>);
+    this.values[formula.output] = value;
+    this.keep(() => ({ kind: 'step', formula: formula as unknown as Formula, values: values as Readonly<Record<string, unknown>>, value }));
+    return value as Known<Vocabulary[O]>;
+  }
+
+  run<In, O extends Name>(procedure: Procedure<In, O>, input: Known<In>): Known<Vocabulary[O]> {
+    const value: Known<number> = isMissing(input) ? input : guardRun(procedure as unknown as Procedure, input);
+    this.values[procedure.output] = value;
+    this.keep(() => ({ kind: 'run', procedure: procedure as unknown as Procedure, input, value }));
+    return value as Known<Vocabulary[O]>;
+  }
+
+  gather<N extends Name, O extends Name>(
+    how: Gathering,
+    from: N,
+    to: UnitOf<Vocabulary[O]> extends UnitOf<Vocabulary[N]> ? O : never,
+    parts: readonly Sheet[],
+  ): Known<Vocabulary[O]> {
+    const value = gatherValues(how, parts.map((p) => (p as SilentSheet).values[from]), from);
+    this.values[to as string] = value;
+    this.keep(() => ({ kind: 'gather', how, from, to, parts, value }));
+    return value as Known<Vocabulary[O]>;
+  }
+
+  check<C extends Check>(check: C, evidence: Evidence<C>): CheckResult {
+    const result = judge(check, evidence);
+    this.keep(() => ({ kind: 'check', check, evidence: evidence as Readonly<Record<string, unknown>>, result }));
+    return result;
+  }
+
+  result(result: CheckResult): CheckResult {
+    this.keep(() => ({ kind: 'result', result }));
+    return result;
+  }
+
+  note(text: string): void {
+    this.keep(() => ({ kind: 'note', text }));
+  }
+
+  latest<N extends Name>(name: N): Known<Vocabulary[N]> | undefined {
+    return (this.values[name] ?? this.parent?.latest(name)) as Known<Vocabulary[N]> | undefined;
+  }
+}
+
+function guardRun(procedure: Procedure, input: unknown): Known<number> {
+  const bounds = termOf(procedure.output) ?? {};
+  try {
+    const value = procedure(input);
+    if (within(value, bounds)) return value;
+    return missing({ kind: 'range', formula: procedure.id, explain: outOfRange(procedure.output, value, bounds, procedure.id) });
+  } catch (error) {
+    if (!(error instanceof CalculationError)) throw error;
+    return missing({ kind: 'range', formula: procedure.id, explain: error.message });
+  }
+}
+
+/** The sheet that remembers every line, as references; `writeSheet` turns it into plain data. */
+export class Recorder extends SilentSheet {
+  /** Heading of this sheet or part. */
+  readonly title: string;
+  /** The lines in the order in which they came about. */
+  readonly entries: Entry[] = [];
+
+  /** A new sheet with a heading. */
+  constructor(title: string, parent?: Recorder) {
+    super(parent);
+    this.title = title;
+  }
+
+  /** @internal */
+  protected override keep(make: () => Entry): void {
+    this.entries.push(make());
+  }
+
+  override part(title: string): Sheet {
+    const part = new Recorder(title, this);
+    this.entries.push({ kind: 'part', part });
+    return part;
+  }
+}
+
+/**
+ * A sheet that keeps nothing, for bulk runs.
+ */
+export const silent = (): Sheet => new SilentSheet();
+/**
+ * A sheet that remembers every line.
+ * @param title heading of the sheet
+ */
+export const recorder = (title: string): Recorder => new Recorder(title);

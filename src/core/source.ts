@@ -1,0 +1,29 @@
+/**
+ * How well a figure is known. `two-sources`: stood in two independent texts; `one-source`: seen in one text; `memory`:
+ * recalled, not seen; `derived`: computed from others; `common-practice`: a fact of the trade without a source;
+ * `definition`: true by definition or by the laws of physics.
+ */
+export type Provenance = 'two-sources' | 'one-source' | 'memory' | 'derived' | 'common-practice' | 'definition';
+
+/** Where a formula, a table, a check or a figure comes from. */
+export interface Source {
+  /** The publication, such as `BS 7671`. */
+  readonly document: string;
+  /** Edition, where the figure belongs to one. */
+  readonly edition?: string;
+  /** Clause, table or annex; absent for plain physics. */
+  readonly clause?: string;
+  /** How well it is known. */
+  readonly provenance: Provenance;
+  /** What a reader has to know about the figure. */
+  readonly note?: string;
+}
+
+/**
+ * A source as one line of text.
+ * @param source the source
+ */
+export function citation(source: Source): string {
+  const where = source.edition ? `${source.document}:${source.edition}` : source.document;
+  return [where, source.clause].filter(Boolean).join(', ');
+}

@@ -1,0 +1,204 @@
+import { CalculationError, formatIn, type Quantity, type UnitOf } from '../units/index.js';
+import { citation, type Provenance, type Source } from './source.js';
+import type { Name, Vocabulary } from './vocabulary/index.js';
+
+/** An axis of labels, in the order of the print. */
+export interface LabelAxis<L extends string = string> {
+  /** Name of the axis. */
+  readonly name: string;
+  /** The labels. */
+  readonly labels: readonly L[];
+}
+
+/** An axis of numbers with a unit. */
+export interface NumberAxis<N extends Name = Name> {
+  /** The role from the vocabulary that the numbers play. */
+  readonly name: N;
+  /** Canonical unit of that role. */
+  readonly unit: UnitOf<Vocabulary[N]>;
+  /** What may happen between two numbers: nothing, the next larger one counts, or a straight line. */
+  readonly between: 'exact' | 'next-up' | 'linear';
+  /** The clause that allows it, where it is not `exact`. */
+  readonly allowedBy?: string;
+  /** Below the first number the first one counts (a factor that may not rise beyond it). */
+  readonly below?: 'first';
+}
+
+/** An axis of a table. */
+export type Axis = LabelAxis | NumberAxis;
+
+/** What a table is. */
+export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O extends Name = Name> {
+  /** Stable identifier: publication, then table number, such as `bs7671/4d5`. */
+  readonly id: string;
+  /** What it lists. */
+  readonly title: string;
+  /** The axes: those of the columns first, that of the rows last. */
+  readonly axes: A;
+  /** For each printed column, its key on every axis but the last. */
+  readonly columns: readonly (readonly (string | number)[])[];
+  /** Each printed row: its key on the last axis, then a cell per column; `null` where the print has none. */
+  readonly rows: readonly (readonly (string | number | null)[])[];
+  /** The role that a cell plays. */
+  readonly cell: O;
+  /** Canonical unit of a cell. */
+  readonly unit: UnitOf<Vocabulary[O]>;
+  /** The print is in this many of the canonical unit's parts: 1000 where it prints mV/A/m and the unit is V/(A·m). */
+  readonly per?: number;
+  /** The unit of the print, where it is not the canonical one. */
+  readonly printed?: string;
+  /** Where it stands. */
+  readonly source: Source;
+  /** Where the provenance of a row or column differs: its key, then the provenance. */
+  readonly provenanceOf?: Readonly<Record<string, Provenance>>;
+  /** What a user of the table has to know. */
+  readonly notes?: readonly string[];
+}
+
+type KeyOf<X> = X extends { readonly labels: readonly (infer L)[] }
+  ? L
+  : X extends { readonly name: infer N extends Name }
+    ? Vocabulary[N]
+    : never;
+
+/** The keys of a look-up: one for each axis, by its name. */
+export type Keys<A extends readonly Axis[]> = { readonly [X in A[number] as X['name']]: KeyOf<X> };
+
+/** A table, with its typed look-ups. */
+export interface Table<A extends readonly Axis[] = readonly Axis[], O extends Name = Name> extends TableDefinition<A, O> {
+  /** Tells a table from the other values at run time. */
+  readonly kind: 'table';
+  /** The cell for these keys, or undefined where there is none. */
+  find(keys: Keys<A>): Vocabulary[O] | undefined;
+  /** The cell for these keys; throws a CalculationError `no-cell` where there is none. */
+  get(keys: Keys<A>): Vocabulary[O];
+  /** Why there is no cell for these keys and what there is. */
+  explain(keys: Keys<A>): CalculationError<'no-cell'>;
+  /** The keys that an axis offers, in the order of the print; labels or numbers in the canonical unit. */
+  offers(axis: A[number]['name']): readonly (string | number)[];
+}
+
+const isLabels = (axis: Axis): axis is LabelAxis => 'labels' in axis;
+
+interface Grid {
+  readonly keys: readonly (readonly (string | number)[])[];
+  readonly places: readonly ReadonlyMap<string | number, number>[];
+  readonly strides: readonly number[];
+  readonly cells: Float64Array;
+}
+
+function gridOf(d: TableDefinition): Grid {
+  const last = d.axes.length - 1;
+  const keys = d.axes.map((axis, i) => {
+    if (isLabels(axis)) return axis.labels;
+    const seen = i === last ? d.rows.map((r) => r[0] as number) : d.columns.map((c) => c[i] as number);
+    return [...new Set(seen)].sort((a, b) => a - b);
+  });
+  const places = keys.map((list) => new Map(list.map((key, i) => [key, i] as const)));
+  const strides: number[] = [];
+  let size = 1;
+  for (let i = last; i >= 0; i--) {
+    strides[i] = size;
+    size *= keys[i]?.length ?? 0;
+  }
+  const cells = new Float64Array(size).fill(Number.NaN);
+  const per = d.per ?? 1;
+  for (const [rowKey, ...values] of d.rows) {
+    values.forEach((value, c) => {
+      if (typeof value !== 'number') return;
+      const at = [...(d.columns[c] ?? []), rowKey as string | number];
+      const index = at.reduce<number>((sum, key, i) => sum + (places[i]?.get(key) ?? Number.NaN) * (strides[i] ?? 0), 0);
+      cells[index] = value / per;
+    });
+  }
+  return { keys, places, strides, cells };
+}
+
+/** Places on an axis whose cells a key draws on, with the weight of the second one. */
+function placeOn(axis: Axis, key: string | number, keys: readonly (string | number)[], places: ReadonlyMap<string | number, number>) {
+  const exact = places.get(key);
+  if (exact !== undefined) return { low: exact, high: exact, weight: 0 };
+  if (isLabels(axis) || typeof key !== 'number' || Number.isNaN(key)) return undefined;
+  const high = keys.findIndex((k) => (k as number) > key);
+  if (high === 0) return axis.below === 'first' ? { low: 0, high: 0, weight: 0 } : undefined;
+  if (high < 0 || axis.between === 'exact') return undefined;
+  if (axis.between === 'next-up') return { low: high, high, weight: 0 };
+  const [a, b] = [keys[high - 1] as number, keys[high] as number];
+  return { low: high - 1, high, weight: (key - a) / (b - a) };
+}
+
+/**
+ * Defines a table. Write `/* @__PURE__ *\/` before the call.
+ * @param definition axes, columns and rows as printed, unit, source
+ * @example
+ * ```ts
+ * import { squareMillimetres } from 'ohmwright';
+ * import { table4D5 } from 'ohmwright/bs7671';
+ *
+ * table4D5.get({ method: 'C', conductorArea: squareMillimetres(6) }); // => 47
+ * table4D5.find({ method: 'C', conductorArea: squareMillimetres(7) }); // => undefined
+ * ```
+ */
+export function table<const A extends readonly Axis[], O extends Name>(definition: TableDefinition<A, O>): Table<A, O> {
+  let grid: Grid | undefined;
+  const { axes } = definition;
+  const last = axes.length - 1;
+
+  // a straight line runs along at most one axis: two cells and a weight
+  const read = (keys: Readonly<Record<string, string | number>>): number => {
+    grid ??= gridOf(definition);
+    let low = 0;
+    let high = 0;
+    let weight = 0;
+    for (let i = 0; i <= last; i++) {
+      const axis = axes[i] as Axis;
+      const key = keys[axis.name] as string | number;
+      const stride = grid.strides[i] as number;
+      const place = (grid.places[i] as ReadonlyMap<string | number, number>).get(key);
+      if (place !== undefined) {
+        low += place * stride;
+        high += place * stride;
+        continue;
+      }
+      const spot = placeOn(axis, key, grid.keys[i] ?? [], grid.places[i] ?? new Map());
+      if (!spot) return Number.NaN;
+      low += spot.low * stride;
+      high += spot.high * stride;
+      if (spot.weight > 0) weight = spot.weight;
+    }
+    const a = grid.cells[low] as number;
+    return weight === 0 ? a : a + ((grid.cells[high] as number) - a) * weight;
+  };
+  const offers = (name: string): readonly (string | number)[] => {
+    grid ??= gridOf(definition);
+    return grid.keys[axes.findIndex((a) => a.name === name)] ?? [];
+  };
+  const find = (keys: Keys<A>) => {
+    const value = read(keys as Readonly<Record<string, string | number>>);
+    return Number.isNaN(value) ? undefined : (value as Vocabulary[O]);
+  };
+  const explain = (keys: Keys<A>) => explainMiss(definition, keys as Readonly<Record<string, string | number>>, offers);
+  const get = (keys: Keys<A>) => {
+    const value = find(keys);
+    if (value === undefined) throw explain(keys);
+    return value;
+  };
+  return { ...definition, kind: 'table', find, get, explain, offers };
+}
+
+function explainMiss(
+  d: TableDefinition,
+  keys: Readonly<Record<string, string | number>>,
+  offers: (axis: string) => readonly (string | number)[],
+): CalculationError<'no-cell'> {
+  const write = (axis: Axis, key: string | number | undefined) =>
+    isLabels(axis) || typeof key !== 'number' ? String(key) : formatIn(key as Quantity<string>, axis.unit);
+  const asked = d.axes.map((a) => `${a.name} ${write(a, keys[a.name])}`).join(', ');
+  const has = d.axes.map((a) => `${a.name} ${offers(a.name).map((k) => write(a, k)).join(' | ')}`).join('; ');
+  return new CalculationError('no-cell', `${citation(d.source)} has no cell for ${asked}; it offers ${has}`, {
+    table: d.id,
+    keys,
+    offers: Object.fromEntries(d.axes.map((a) => [a.name, offers(a.name)])),
+    source: citation(d.source),
+  });
+}

@@ -1,0 +1,117 @@
+/** A bound that a value must respect; absent ends are open. */
+export interface Bounds {
+  /** Smallest permitted value. */
+  readonly least?: number;
+  /** Largest permitted value. */
+  readonly most?: number;
+  /** The value must be greater than this. */
+  readonly above?: number;
+}
+
+/** One thing wrong with an input document or an engine's input, and where. */
+export interface Problem {
+  /** Where in the input, as keys and indices from its root. */
+  readonly path: readonly (string | number)[];
+  /** What is wrong, in words. */
+  readonly message: string;
+}
+
+/** What each error code carries. The keys are the closed union of codes; they are part of the public face. */
+export interface ErrorDetails {
+  /** A number that is NaN or infinite was offered as a quantity. */
+  readonly 'not-finite': { readonly unit: string; readonly value: number };
+  /** A quantity lies outside what its role, or the formula that uses it, allows. */
+  readonly 'out-of-range': {
+    readonly quantity: string;
+    readonly value: number;
+    readonly unit: string;
+    readonly bounds: Bounds;
+    readonly source: string;
+  };
+  /** A table has no cell for these keys. */
+  readonly 'no-cell': {
+    readonly table: string;
+    readonly keys: Readonly<Record<string, string | number>>;
+    readonly offers: Readonly<Record<string, readonly (string | number)[]>>;
+    readonly source: string;
+  };
+  /** A text is not a quantity of the unit that is due. */
+  readonly 'unreadable-quantity': {
+    readonly text: string;
+    readonly expected: string;
+    readonly spellings: readonly string[];
+  };
+  /** A document, or an engine's input, is malformed: all problems at once. */
+  readonly 'invalid-input': { readonly problems: readonly Problem[] };
+  /** An iteration did not reach its stated tolerance. */
+  readonly 'not-converged': { readonly method: string; readonly iterations: number; readonly residual: number };
+  /** The equations have no solution for these values, such as a load that the supply cannot serve. */
+  readonly 'no-solution': { readonly method: string; readonly values: Readonly<Record<string, number>> };
+  /** Something that this library does not cover was asked for; it is refused by name. */
+  readonly 'not-covered': { readonly what: string };
+  /** A formula, table, check or edition of this name does not exist. */
+  readonly 'unknown-definition': { readonly kind: string; readonly id: string; readonly known: readonly string[] };
+}
+
+/** The closed union of stable error codes. */
+export type ErrorCode = keyof ErrorDetails;
+
+/**
+ * The one error class of this library. Compare `code`, not the class: the ESM and the CommonJS build hold one each.
+ *
+ * @example
+ * ```ts
+ * import { amperes, hasCode } from 'ohmwright';
+ *
+ * let seen = '';
+ * try {
+ *   amperes(Number.NaN);
+ * } catch (error) {
+ *   if (hasCode(error, 'not-finite')) seen = error.detail.unit;
+ * }
+ * seen; // => 'A'
+ * ```
+ */
+export class CalculationError<C extends ErrorCode = ErrorCode> extends Error {
+  /** Stable code of the error. */
+  readonly code: C;
+  /** The figures behind the message, by code. */
+  readonly detail: ErrorDetails[C];
+
+  /** @internal */
+  constructor(code: C, message: string, detail: ErrorDetails[C]) {
+    super(message);
+    this.name = 'CalculationError';
+    this.code = code;
+    this.detail = detail;
+  }
+}
+
+/**
+ * Whether something thrown is this library's error with the given code.
+ * @param error whatever was caught
+ * @param code the code to compare with
+ */
+export function hasCode<C extends ErrorCode>(error: unknown, code: C): error is CalculationError<C> {
+  return error instanceof Error && (error as { code?: unknown }).code === code && 'detail' in error;
+}
+
+/**
+ * The error for malformed input, with every problem in its message.
+ * @param what what was read, in words
+ * @param problems everything that is wrong with it
+ */
+export function invalidInput(what: string, problems: readonly Problem[]): CalculationError<'invalid-input'> {
+  const lines = problems.map(({ path, message }) => `  ${path.length ? pathText(path) : '(the whole)'}: ${message}`);
+  return new CalculationError('invalid-input', `${what} has ${problems.length} problem(s)\n${lines.join('\n')}`, {
+    problems,
+  });
+}
+
+/**
+ * A path as text, such as `boards[0].ways[2].length`.
+ * @param path keys and indices from the root
+ */
+export function pathText(path: readonly (string | number)[]): string {
+  return path.map((p, i) => (typeof p === 'number' ? `[${p}]` : i === 0 ? p : `.${p}`)).join('');
+}
