@@ -1,4 +1,4 @@
-/** The places that name the public entries agree with `entries.json`. */
+/** The places that name the public entries agree with `entries.config.json`. */
 import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import pkg from '../package.json' with { type: 'json' };

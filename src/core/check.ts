@@ -149,17 +149,18 @@ export function alternatives(definition: Omit<Alternatives, 'kind'>): Alternativ
 }
 
 /** What a check needs in order to be judged. */
-export type Evidence<C extends Check> = C extends Comparison<infer V, infer L>
-  ? { readonly [N in V | L]: Known<Vocabulary[N]> }
-  : C extends Span<infer V, infer L, infer M>
-    ? { readonly [N in V | L | M]: Known<Vocabulary[N]> }
-    : C extends Membership
-      ? { readonly found: Known<string>; readonly allowed: readonly string[] }
-      : C extends Statement
-        ? { readonly holds: Known<boolean>; readonly because: string }
-        : C extends Alternatives
-          ? { readonly results: readonly CheckResult[] }
-          : never;
+export type Evidence<C extends Check> =
+  C extends Comparison<infer V, infer L>
+    ? { readonly [N in V | L]: Known<Vocabulary[N]> }
+    : C extends Span<infer V, infer L, infer M>
+      ? { readonly [N in V | L | M]: Known<Vocabulary[N]> }
+      : C extends Membership
+        ? { readonly found: Known<string>; readonly allowed: readonly string[] }
+        : C extends Statement
+          ? { readonly holds: Known<boolean>; readonly because: string }
+          : C extends Alternatives
+            ? { readonly results: readonly CheckResult[] }
+            : never;
 
 /** The first part of every result of a check. */
 const head = (c: Check) => ({
@@ -275,7 +276,10 @@ export function overall(results: readonly CheckResult[]): Overall {
   const rules = results.filter((r) => r.weight === 'rule');
   const failed = rules.filter((r) => r.verdict === 'fail');
   const undetermined = rules.filter((r) => r.verdict === 'not-determined');
-  const advice = results.filter((r) => r.weight === 'advice' && (r.verdict === 'fail' || r.verdict === 'not-determined'));
-  const verdict = failed.length > 0 ? 'fail' : undetermined.length > 0 || rules.length === 0 ? 'not-determined' : 'pass';
+  const advice = results.filter(
+    (r) => r.weight === 'advice' && (r.verdict === 'fail' || r.verdict === 'not-determined'),
+  );
+  const verdict =
+    failed.length > 0 ? 'fail' : undetermined.length > 0 || rules.length === 0 ? 'not-determined' : 'pass';
   return { verdict, failed, undetermined, advice };
 }

@@ -122,9 +122,10 @@ export const missing = (...gaps: Gap[]): Missing => ({ missing: gaps });
  * @param name what the fact is called in a list of missing facts
  * @param fact the fact
  */
-export function valueOf<T>(name: string, fact: Fact<T>): Known<T> {
+export function factValue<T>(name: string, fact: Fact<T>): Known<T> {
   if (fact.state === 'known') return fact.value;
-  if (fact.state === 'unknown') return missing({ kind: 'fact', fact: name, ...(fact.obtain ? { obtain: fact.obtain } : {}) });
+  if (fact.state === 'unknown')
+    return missing({ kind: 'fact', fact: name, ...(fact.obtain ? { obtain: fact.obtain } : {}) });
   return fact.least === fact.most
     ? fact.least
     : missing({ kind: 'fact', fact: name, obtain: `known only within a range, ${fact.least} to ${fact.most}` });

@@ -1,6 +1,6 @@
 import { type Bounds, CalculationError, formatIn, type UnitOf } from '../units/index.js';
 import { type Check, type CheckResult, type Evidence, judge } from './check.js';
-import { type Fact, type Gap, isMissing, type Known, type Missing, missing, valueOf } from './fact.js';
+import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
 import { citation } from './source.js';
 import type { Axis, Keys, Table } from './table.js';
@@ -21,13 +21,20 @@ export interface Sheet {
   /** A part of the sheet with a heading: a stretch, a circuit, a phase. It sees what its parent was given before. */
   part(title: string): Sheet;
   /** Takes down a surveyed or chosen value. Throws a CalculationError `out-of-range` when its role forbids it. */
-  given<N extends Name>(name: N, fact: Vocabulary[N] | Fact<Vocabulary[N]> | Missing, by?: string): Known<Vocabulary[N]>;
+  given<N extends Name>(
+    name: N,
+    fact: Vocabulary[N] | Fact<Vocabulary[N]> | Missing,
+    by?: string,
+  ): Known<Vocabulary[N]>;
   /** Takes down a label that later look-ups use as a key. */
   label<L extends string>(name: string, fact: L | Fact<L> | Missing, by?: string): Known<L>;
   /** Reads a table; no cell is a reason, not an error. */
   look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]>;
   /** Evaluates a formula or a relation. Out of its range there is a reason, not a number. */
-  step<I extends Name, O extends Name>(formula: Formula<I, O> | Relation<I, O>, values: StepValues<I>): Known<Vocabulary[O]>;
+  step<I extends Name, O extends Name>(
+    formula: Formula<I, O> | Relation<I, O>,
+    values: StepValues<I>,
+  ): Known<Vocabulary[O]>;
   /** Runs a procedure over plain data. */
   run<In, O extends Name>(procedure: Procedure<In, O>, input: Known<In>): Known<Vocabulary[O]>;
   /** Brings the values of one role in several parts together under a role of this sheet. */
@@ -51,7 +58,12 @@ export interface Sheet {
 export type Entry =
   | { readonly kind: 'given'; readonly name: Name; readonly value: Known<number>; readonly by?: string }
   | { readonly kind: 'label'; readonly name: string; readonly value: Known<string>; readonly by?: string }
-  | { readonly kind: 'look'; readonly table: Table; readonly keys: Readonly<Record<string, unknown>>; readonly value: Known<number> }
+  | {
+      readonly kind: 'look';
+      readonly table: Table;
+      readonly keys: Readonly<Record<string, unknown>>;
+      readonly value: Known<number>;
+    }
   | {
       readonly kind: 'step';
       readonly formula: Formula | Relation;
@@ -67,7 +79,12 @@ export type Entry =
       readonly parts: readonly Sheet[];
       readonly value: Known<number>;
     }
-  | { readonly kind: 'check'; readonly check: Check; readonly evidence: Readonly<Record<string, unknown>>; readonly result: CheckResult }
+  | {
+      readonly kind: 'check';
+      readonly check: Check;
+      readonly evidence: Readonly<Record<string, unknown>>;
+      readonly result: CheckResult;
+    }
   | { readonly kind: 'result'; readonly result: CheckResult }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: Recorder };
@@ -103,12 +120,21 @@ const outOfRange = (name: string, value: number, bounds: Bounds, source: string)
  * evaluate(voltageDropTabulated, { dropRate: millivoltsPerAmpereMetre(7.3), designCurrent: amperes(32), length: metres(25) }); // => 5.84
  * ```
  */
-export function evaluate<I extends Name, O extends Name>(formula: Formula<I, O> | Relation<I, O>, values: Pick<Vocabulary, I>): Vocabulary[O] {
+export function evaluate<I extends Name, O extends Name>(
+  formula: Formula<I, O> | Relation<I, O>,
+  values: Pick<Vocabulary, I>,
+): Vocabulary[O] {
   const source = `${formula.id} (${citation(formula.source)})`;
   const guard = (name: string, value: number, bounds: Bounds) => {
     if (within(value, bounds)) return;
     const unit = termOf(name)?.unit ?? '';
-    throw new CalculationError('out-of-range', outOfRange(name, value, bounds, source), { quantity: name, value, unit, bounds, source });
+    throw new CalculationError('out-of-range', outOfRange(name, value, bounds, source), {
+      quantity: name,
+      value,
+      unit,
+      bounds,
+      source,
+    });
   };
   for (const name of formula.inputs) guard(name, values[name], { ...termOf(name), ...formula.valid?.[name] });
   const result = formula(values);
@@ -132,7 +158,11 @@ function evaluateStep(f: GuardedFormula, values: Readonly<Record<string, unknown
     f['~guards'] ??= guardsOf(f);
     for (const [name, bounds] of f['~guards']) {
       if (!within(values[name] as number, bounds))
-        return missing({ kind: 'range', formula: f.id, explain: outOfRange(name, values[name] as number, bounds, citation(f.source)) });
+        return missing({
+          kind: 'range',
+          formula: f.id,
+          explain: outOfRange(name, values[name] as number, bounds, citation(f.source)),
+        });
     }
   }
   let result: number;
@@ -164,12 +194,19 @@ function readTable(table: Table, keys: Readonly<Record<string, unknown>>): Known
   }
   if (gaps.length > 0) return { missing: unique(gaps) };
   const found = table.find(keys as never);
-  return found ?? missing({ kind: 'cell', table: table.id, explain: table.explain(keys as never).message, source: table.source });
+  return (
+    found ??
+    missing({ kind: 'cell', table: table.id, explain: table.explain(keys as never).message, source: table.source })
+  );
 }
 
 function gatherValues(how: Gathering, values: readonly (Known<number> | undefined)[], from: Name): Known<number> {
   const gaps: Gap[] = values.flatMap((v) =>
-    v === undefined ? [{ kind: 'fact', fact: from, obtain: 'a part has no such value' } as const] : isMissing(v) ? v.missing : [],
+    v === undefined
+      ? [{ kind: 'fact', fact: from, obtain: 'a part has no such value' } as const]
+      : isMissing(v)
+        ? v.missing
+        : [],
   );
   if (gaps.length > 0) return { missing: unique(gaps) };
   const numbers = values as readonly number[];
@@ -197,40 +234,73 @@ export class SilentSheet implements Sheet {
     return new SilentSheet(this);
   }
 
-  given<N extends Name>(name: N, fact: Vocabulary[N] | Fact<Vocabulary[N]> | Missing, by?: string): Known<Vocabulary[N]> {
-    const value = typeof fact === 'number' || isMissing(fact) ? fact : valueOf(name, fact as Fact<Vocabulary[N]>);
+  given<N extends Name>(
+    name: N,
+    fact: Vocabulary[N] | Fact<Vocabulary[N]> | Missing,
+    by?: string,
+  ): Known<Vocabulary[N]> {
+    const value = typeof fact === 'number' || isMissing(fact) ? fact : factValue(name, fact as Fact<Vocabulary[N]>);
     if (typeof value === 'number') {
       const bounds = termOf(name) as Bounds;
       if (!within(value, bounds)) {
         const unit = termOf(name)?.unit ?? '';
         const message = outOfRange(name, value, bounds, 'its role');
-        throw new CalculationError('out-of-range', message, { quantity: name, value, unit, bounds, source: 'vocabulary' });
+        throw new CalculationError('out-of-range', message, {
+          quantity: name,
+          value,
+          unit,
+          bounds,
+          source: 'vocabulary',
+        });
       }
     }
     const who = by ?? (typeof fact === 'object' && 'by' in fact ? fact.by : undefined);
     this.values[name] = value as Known<number>;
-    this.keep(() => ({ kind: 'given', name, value: value as Known<number>, ...(who === undefined ? {} : { by: who }) }));
+    this.keep(() => ({
+      kind: 'given',
+      name,
+      value: value as Known<number>,
+      ...(who === undefined ? {} : { by: who }),
+    }));
     return value as Known<Vocabulary[N]>;
   }
 
   label<L extends string>(name: string, fact: L | Fact<L> | Missing, by?: string): Known<L> {
-    const value = typeof fact === 'string' || isMissing(fact) ? fact : valueOf(name, fact as Fact<L>);
+    const value = typeof fact === 'string' || isMissing(fact) ? fact : factValue(name, fact as Fact<L>);
     const who = by ?? (typeof fact === 'object' && 'by' in fact ? fact.by : undefined);
-    this.keep(() => ({ kind: 'label', name, value: value as Known<string>, ...(who === undefined ? {} : { by: who }) }));
+    this.keep(() => ({
+      kind: 'label',
+      name,
+      value: value as Known<string>,
+      ...(who === undefined ? {} : { by: who }),
+    }));
     return value as Known<L>;
   }
 
   look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
     const value = readTable(table as unknown as Table, keys as Readonly<Record<string, unknown>>);
     this.values[table.cell] = value;
-    this.keep(() => ({ kind: 'look', table: table as unknown as Table, keys: keys as Readonly<Record<string, unknown>>, value }));
+    this.keep(() => ({
+      kind: 'look',
+      table: table as unknown as Table,
+      keys: keys as Readonly<Record<string, unknown>>,
+      value,
+    }));
     return value as Known<Vocabulary[O]>;
   }
 
-  step<I extends Name, O extends Name>(formula: Formula<I, O> | Relation<I, O>, values: StepValues<I>): Known<Vocabulary[O]> {
+  step<I extends Name, O extends Name>(
+    formula: Formula<I, O> | Relation<I, O>,
+    values: StepValues<I>,
+  ): Known<Vocabulary[O]> {
     const value = evaluateStep(formula as unknown as GuardedFormula, values as Readonly<Record<string, unknown>>);
     this.values[formula.output] = value;
-    this.keep(() => ({ kind: 'step', formula: formula as unknown as Formula, values: values as Readonly<Record<string, unknown>>, value }));
+    this.keep(() => ({
+      kind: 'step',
+      formula: formula as unknown as Formula,
+      values: values as Readonly<Record<string, unknown>>,
+      value,
+    }));
     return value as Known<Vocabulary[O]>;
   }
 
@@ -247,7 +317,11 @@ export class SilentSheet implements Sheet {
     to: UnitOf<Vocabulary[O]> extends UnitOf<Vocabulary[N]> ? O : never,
     parts: readonly Sheet[],
   ): Known<Vocabulary[O]> {
-    const value = gatherValues(how, parts.map((p) => (p as SilentSheet).values[from]), from);
+    const value = gatherValues(
+      how,
+      parts.map((p) => (p as SilentSheet).values[from]),
+      from,
+    );
     this.values[to as string] = value;
     this.keep(() => ({ kind: 'gather', how, from, to, parts, value }));
     return value as Known<Vocabulary[O]>;
@@ -278,7 +352,11 @@ function guardRun(procedure: Procedure, input: unknown): Known<number> {
   try {
     const value = procedure(input);
     if (within(value, bounds)) return value;
-    return missing({ kind: 'range', formula: procedure.id, explain: outOfRange(procedure.output, value, bounds, procedure.id) });
+    return missing({
+      kind: 'range',
+      formula: procedure.id,
+      explain: outOfRange(procedure.output, value, bounds, procedure.id),
+    });
   } catch (error) {
     if (!(error instanceof CalculationError)) throw error;
     return missing({ kind: 'range', formula: procedure.id, explain: error.message });

@@ -65,7 +65,8 @@ type KeyOf<X> = X extends { readonly labels: readonly (infer L)[] }
 export type Keys<A extends readonly Axis[]> = { readonly [X in A[number] as X['name']]: KeyOf<X> };
 
 /** A table, with its typed look-ups. */
-export interface Table<A extends readonly Axis[] = readonly Axis[], O extends Name = Name> extends TableDefinition<A, O> {
+export interface Table<A extends readonly Axis[] = readonly Axis[], O extends Name = Name>
+  extends TableDefinition<A, O> {
   /** Tells a table from the other values at run time. */
   readonly kind: 'table';
   /** The cell for these keys, or undefined where there is none. */
@@ -107,7 +108,10 @@ function gridOf(d: TableDefinition): Grid {
     values.forEach((value, c) => {
       if (typeof value !== 'number') return;
       const at = [...(d.columns[c] ?? []), rowKey as string | number];
-      const index = at.reduce<number>((sum, key, i) => sum + (places[i]?.get(key) ?? Number.NaN) * (strides[i] ?? 0), 0);
+      const index = at.reduce<number>(
+        (sum, key, i) => sum + (places[i]?.get(key) ?? Number.NaN) * (strides[i] ?? 0),
+        0,
+      );
       cells[index] = value / per;
     });
   }
@@ -115,7 +119,12 @@ function gridOf(d: TableDefinition): Grid {
 }
 
 /** Places on an axis whose cells a key draws on, with the weight of the second one. */
-function placeOn(axis: Axis, key: string | number, keys: readonly (string | number)[], places: ReadonlyMap<string | number, number>) {
+function placeOn(
+  axis: Axis,
+  key: string | number,
+  keys: readonly (string | number)[],
+  places: ReadonlyMap<string | number, number>,
+) {
   const exact = places.get(key);
   if (exact !== undefined) return { low: exact, high: exact, weight: 0 };
   if (isLabels(axis) || typeof key !== 'number' || Number.isNaN(key)) return undefined;
@@ -194,7 +203,14 @@ function explainMiss(
   const write = (axis: Axis, key: string | number | undefined) =>
     isLabels(axis) || typeof key !== 'number' ? String(key) : formatIn(key as Quantity<string>, axis.unit);
   const asked = d.axes.map((a) => `${a.name} ${write(a, keys[a.name])}`).join(', ');
-  const has = d.axes.map((a) => `${a.name} ${offers(a.name).map((k) => write(a, k)).join(' | ')}`).join('; ');
+  const has = d.axes
+    .map(
+      (a) =>
+        `${a.name} ${offers(a.name)
+          .map((k) => write(a, k))
+          .join(' | ')}`,
+    )
+    .join('; ');
   return new CalculationError('no-cell', `${citation(d.source)} has no cell for ${asked}; it offers ${has}`, {
     table: d.id,
     keys,

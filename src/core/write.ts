@@ -23,7 +23,13 @@ export type Outcome = { readonly gives: Written } | { readonly blocked: readonly
 /** A line of a written sheet: plain data. */
 export type Line =
   | ({ readonly kind: 'given'; readonly name: string; readonly words: string; readonly by?: string } & Outcome)
-  | { readonly kind: 'label'; readonly name: string; readonly value?: string; readonly blocked?: readonly Gap[]; readonly by?: string }
+  | {
+      readonly kind: 'label';
+      readonly name: string;
+      readonly value?: string;
+      readonly blocked?: readonly Gap[];
+      readonly by?: string;
+    }
   | ({
       readonly kind: 'look';
       readonly table: string;
@@ -48,7 +54,12 @@ export type Line =
       readonly input: unknown;
       readonly source: Source;
     } & Outcome)
-  | ({ readonly kind: 'gather'; readonly how: Gathering; readonly from: string; readonly parts: readonly string[] } & Outcome)
+  | ({
+      readonly kind: 'gather';
+      readonly how: Gathering;
+      readonly from: string;
+      readonly parts: readonly string[];
+    } & Outcome)
   | { readonly kind: 'check'; readonly result: CheckResult }
   | { readonly kind: 'result'; readonly result: CheckResult }
   | { readonly kind: 'note'; readonly text: string }
@@ -73,7 +84,10 @@ const written = (name: string, value: number): Written => {
 const outcome = (name: string, value: Known<number>): Outcome =>
   isMissing(value) ? { blocked: value.missing } : { gives: written(name, value) };
 const plainKeys = (keys: Readonly<Record<string, unknown>>, axes: readonly { readonly name: string }[]) =>
-  Object.fromEntries(axes.map((a) => [a.name, keys[a.name]] as const).filter(([, v]) => !isMissing(v))) as Record<string, string | number>;
+  Object.fromEntries(axes.map((a) => [a.name, keys[a.name]] as const).filter(([, v]) => !isMissing(v))) as Record<
+    string,
+    string | number
+  >;
 
 /**
  * Writes a recorder's lines out as plain data.
@@ -114,7 +128,14 @@ function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<
       };
     case 'look': {
       const { id, title, source, axes, cell } = entry.table;
-      return { kind: 'look', table: id, title, keys: plainKeys(entry.keys, axes), source, ...outcome(cell, entry.value) };
+      return {
+        kind: 'look',
+        table: id,
+        title,
+        keys: plainKeys(entry.keys, axes),
+        source,
+        ...outcome(cell, entry.value),
+      };
     }
     case 'step': {
       const f = entry.formula;
@@ -123,7 +144,9 @@ function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<
         formula: f.id,
         title: f.title,
         expression: f.kind === 'relation' ? `${f.terms.join(' + ')} = 0` : f.expression,
-        uses: f.inputs.flatMap((n) => (typeof entry.values[n] === 'number' ? [written(n, entry.values[n] as number)] : [])),
+        uses: f.inputs.flatMap((n) =>
+          typeof entry.values[n] === 'number' ? [written(n, entry.values[n] as number)] : [],
+        ),
         ...(f.constants ? { constants: f.constants } : {}),
         source: f.source,
         ...outcome(f.output, entry.value),
@@ -131,7 +154,15 @@ function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<
     }
     case 'run': {
       const { id, title, method, source, output } = entry.procedure;
-      return { kind: 'run', procedure: id, title, method, input: isMissing(entry.input) ? null : entry.input, source, ...outcome(output, entry.value) };
+      return {
+        kind: 'run',
+        procedure: id,
+        title,
+        method,
+        input: isMissing(entry.input) ? null : entry.input,
+        source,
+        ...outcome(output, entry.value),
+      };
     }
     case 'gather':
       return {

@@ -41,7 +41,8 @@ export const minus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>)
 /** A quantity multiplied by a plain number or a ratio. */
 export const scaled = <U extends string>(a: Quantity<U>, by: number): Quantity<U> => (a * by) as Quantity<U>;
 /** The ratio of two quantities of one unit; throws `not-finite` when the second is zero. */
-export const ratioOf = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<'1'> => quantity(a / b, '1');
+export const ratioOf = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<'1'> =>
+  quantity(a / b, '1');
 /** Whether the first quantity is at most the second. */
 export const atMost = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): boolean => a <= b;
 /** Whether the first quantity is at least the second. */

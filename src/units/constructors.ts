@@ -8,7 +8,8 @@ import type * as Q from './quantity.js';
  * @throws CalculationError `not-finite` for NaN and infinities
  */
 export function quantity<const U extends string>(value: number, unit: U): Q.Quantity<U> {
-  if (!Number.isFinite(value)) throw new CalculationError('not-finite', `${value} ${unit} is not a quantity`, { unit, value });
+  if (!Number.isFinite(value))
+    throw new CalculationError('not-finite', `${value} ${unit} is not a quantity`, { unit, value });
   return value as Q.Quantity<U>;
 }
 

@@ -1,6 +1,15 @@
 export * from './algebra.js';
 export * from './constructors.js';
-export { type Bounds, CalculationError, type ErrorCode, type ErrorDetails, hasCode, invalidInput, pathText, type Problem } from './error.js';
+export {
+  type Bounds,
+  CalculationError,
+  type ErrorCode,
+  type ErrorDetails,
+  hasCode,
+  invalidInput,
+  type Problem,
+  pathText,
+} from './error.js';
 export * from './quantity.js';
 export * from './readers.js';
 export { type CanonicalUnit, type Spelling, spellings } from './spellings.js';

@@ -112,7 +112,7 @@ export const spellings = {
     { text: 'K.m/W', factor: 1 },
   ],
   'W/m': plain('W/m'),
-  'Ω·m': [
+  Ω·m: [
     { text: 'Ω·m', factor: 1, prints: true },
     { text: 'ohm m', factor: 1 },
     { text: 'Ω m', factor: 1 },
@@ -128,7 +128,7 @@ export const spellings = {
   Hz: plain('Hz'),
   'A·√s/mm²': plain('A·√s/mm²'),
   'J/(K·mm³)': plain('J/(K·mm³)'),
-  'Ω·mm': plain('Ω·mm'),
+  Ω·mm: plain('Ω·mm'),
   '1/K': plain('1/K'),
   'A/s': plain('A/s'),
 } as const satisfies Readonly<Record<string, readonly Spelling[]>>;

@@ -14,7 +14,9 @@ export function formatNumber(value: number, figures = 3): string {
   const whole = magnitude >= figures - 1;
   const places = Math.min(20, Math.max(0, figures - 1 - magnitude));
   // whole numbers keep all their digits: 12345 A²s is not 12300 A²s
-  const text = whole ? value.toFixed(Number.isInteger(value) || magnitude >= figures ? 0 : places) : value.toFixed(places);
+  const text = whole
+    ? value.toFixed(Number.isInteger(value) || magnitude >= figures ? 0 : places)
+    : value.toFixed(places);
   const short = text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text;
   return short === '-0' ? '0' : short;
 }
@@ -49,7 +51,9 @@ export function formatIn(value: number, unit: string, figures = 3): string {
   ];
   const printed = all.filter((s) => s.prints);
   const size = Math.abs(value);
-  const chosen = printed.find((s) => size >= s.factor * keepBelow(s)) ?? printed[value === 0 ? baseIndex(printed) : printed.length - 1];
+  const chosen =
+    printed.find((s) => size >= s.factor * keepBelow(s)) ??
+    printed[value === 0 ? baseIndex(printed) : printed.length - 1];
   if (!chosen) return formatNumber(value, figures);
   const number = formatNumber(value / chosen.factor, figures);
   return chosen.text === '' ? number : chosen.text === '°' ? `${number}°` : `${number} ${chosen.text}`;
@@ -57,7 +61,11 @@ export function formatIn(value: number, unit: string, figures = 3): string {
 
 /** 1500 s stays in seconds and 0.9 kA is 900 A: a larger unit is taken only where the trade would. */
 const keepBelow = (s: Spelling): number => (s.text === 'h' || s.text === 'min' ? 2 : 1);
-const baseIndex = (printed: readonly Spelling[]): number => Math.max(0, printed.findIndex((s) => s.factor === 1));
+const baseIndex = (printed: readonly Spelling[]): number =>
+  Math.max(
+    0,
+    printed.findIndex((s) => s.factor === 1),
+  );
 
 /**
  * A ratio in percent: `2.75 %`.
@@ -90,11 +98,15 @@ export function parseQuantity<U extends CanonicalUnit>(text: string, unit: U): Q
   const tail = (match?.[2] ?? '').replace(/\u2126/gu, 'Ω');
   const spelling = match && listed.find((s) => s.text === tail);
   if (!match || !spelling) {
-    throw new CalculationError('unreadable-quantity', `'${text.slice(0, 60)}' is not a quantity in ${listed.map((s) => s.text || 'plain number').join(', ')}`, {
-      text: text.slice(0, 60),
-      expected: unit,
-      spellings: listed.map((s) => s.text),
-    });
+    throw new CalculationError(
+      'unreadable-quantity',
+      `'${text.slice(0, 60)}' is not a quantity in ${listed.map((s) => s.text || 'plain number').join(', ')}`,
+      {
+        text: text.slice(0, 60),
+        expected: unit,
+        spellings: listed.map((s) => s.text),
+      },
+    );
   }
   const number = Number(match[1]);
   const { factor } = spelling;

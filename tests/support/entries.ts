@@ -1,4 +1,4 @@
-import list from '../../entries.json' with { type: 'json' };
+import list from '../../entries.config.json' with { type: 'json' };
 
 /** One public entry of the package. */
 export interface Entry {
@@ -14,7 +14,7 @@ export interface Entry {
   readonly limit: string;
 }
 
-/** The public entries, from `entries.json`: the only place that lists them. */
+/** The public entries, from `entries.config.json`: the only place that lists them. */
 export const entries: readonly Entry[] = Object.entries(list).map(([path, { source, limit }]) => ({
   path,
   specifier: path === '.' ? 'ohmwright' : path.replace('.', 'ohmwright'),

@@ -26,7 +26,12 @@ export const demandTerms: Terms<DemandTerms> = {
   connectedCurrent: { symbol: 'I_con', unit: 'A', least: 0, words: 'connected load of a group' },
   demand: { symbol: 'I_d', unit: 'A', least: 0, words: 'maximum demand' },
   demandPower: { symbol: 'S_d', unit: 'VA', least: 0, words: 'maximum demand as apparent power' },
-  existingDemand: { symbol: 'I_d,0', unit: 'A', least: 0, words: 'demand of the installation without the charge points' },
+  existingDemand: {
+    symbol: 'I_d,0',
+    unit: 'A',
+    least: 0,
+    words: 'demand of the installation without the charge points',
+  },
   chargeCurrent: { symbol: 'I_ev', unit: 'A', least: 0, words: 'current of the charge points' },
   chargePower: { symbol: 'P_ev', unit: 'W', least: 0, words: 'power of the charge point' },
   demandFactor: { symbol: 'k_d', unit: '1', least: 0, most: 1, words: 'demand factor' },

@@ -1,4 +1,13 @@
-import type { AdiabaticFactor, Amperes, AmpereSquaredSeconds, Ohms, Ratio, Seconds, SquareMillimetres, Volts } from '../../units/index.js';
+import type {
+  AdiabaticFactor,
+  AmpereSquaredSeconds,
+  Amperes,
+  Ohms,
+  Ratio,
+  Seconds,
+  SquareMillimetres,
+  Volts,
+} from '../../units/index.js';
 import type { Terms } from './term.js';
 
 /** Roles of faults and protection against shock. */
@@ -48,11 +57,26 @@ export interface FaultTerms {
 /** Symbols, units and ranges of the roles of faults. */
 export const faultTerms: Terms<FaultTerms> = {
   loopImpedance: { symbol: 'Z_s', unit: 'Ω', least: 0, words: 'earth fault loop impedance at the far end' },
-  loopImpedanceLimit: { symbol: 'Z_s,max', unit: 'Ω', above: 0, words: 'largest earth fault loop impedance for the disconnection time' },
-  lineAndProtectiveResistance: { symbol: 'R_1+R_2', unit: 'Ω', least: 0, words: 'resistance of line and protective conductor of the circuit' },
+  loopImpedanceLimit: {
+    symbol: 'Z_s,max',
+    unit: 'Ω',
+    above: 0,
+    words: 'largest earth fault loop impedance for the disconnection time',
+  },
+  lineAndProtectiveResistance: {
+    symbol: 'R_1+R_2',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance of line and protective conductor of the circuit',
+  },
   minimumVoltageFactor: { symbol: 'C_min', unit: '1', above: 0, most: 1, words: 'minimum voltage factor' },
   maximumVoltageFactor: { symbol: 'C_max', unit: '1', least: 1, most: 1.2, words: 'maximum voltage factor' },
-  operatingCurrent: { symbol: 'I_a', unit: 'A', above: 0, words: 'current that operates the device in the required time' },
+  operatingCurrent: {
+    symbol: 'I_a',
+    unit: 'A',
+    above: 0,
+    words: 'current that operates the device in the required time',
+  },
   requiredTime: { symbol: 't_max', unit: 's', above: 0, words: 'disconnection time required' },
   disconnectionTime: { symbol: 't', unit: 's', least: 0, words: 'disconnection time achieved' },
   earthFaultCurrent: { symbol: 'I_f', unit: 'A', least: 0, words: 'earth fault current' },
@@ -60,11 +84,26 @@ export const faultTerms: Terms<FaultTerms> = {
   withstandEnergy: { symbol: 'k²S²', unit: 'A²s', least: 0, words: 'energy the conductor withstands' },
   adiabaticFactor: { symbol: 'k', unit: 'A·√s/mm²', above: 0, words: 'factor of the adiabatic equation' },
   protectiveArea: { symbol: 'S_pe', unit: 'mm²', above: 0, words: 'cross-sectional area of the protective conductor' },
-  minimumProtectiveArea: { symbol: 'S_pe,min', unit: 'mm²', least: 0, words: 'smallest area of the protective conductor' },
+  minimumProtectiveArea: {
+    symbol: 'S_pe,min',
+    unit: 'mm²',
+    least: 0,
+    words: 'smallest area of the protective conductor',
+  },
   residualOperatingCurrent: { symbol: 'I_Δn', unit: 'A', above: 0, words: 'rated residual operating current' },
-  electrodeResistance: { symbol: 'R_A', unit: 'Ω', least: 0, words: 'resistance of the earth electrode and the protective conductor' },
+  electrodeResistance: {
+    symbol: 'R_A',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance of the earth electrode and the protective conductor',
+  },
   touchVoltage: { symbol: 'U_t', unit: 'V', least: 0, words: 'touch voltage' },
   touchVoltageLimit: { symbol: 'U_L', unit: 'V', above: 0, words: 'limit of the touch voltage' },
   breakingCapacity: { symbol: 'I_cn', unit: 'A', above: 0, words: 'rated breaking capacity of the device' },
-  conventionalOperatingCurrent: { symbol: 'I_2', unit: 'A', above: 0, words: 'conventional operating current of the device' },
+  conventionalOperatingCurrent: {
+    symbol: 'I_2',
+    unit: 'A',
+    above: 0,
+    words: 'conventional operating current of the device',
+  },
 };

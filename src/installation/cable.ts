@@ -1,0 +1,116 @@
+import type { Fact } from '../core/index.js';
+import type { Celsius, KelvinMetresPerWatt, Metres, SquareMillimetres } from '../units/index.js';
+
+/** How a cable is built, in the trade's words. */
+export type CableConstruction =
+  | 'flat-twin-and-earth' // BS 6004, thermoplastic, bare protective conductor smaller than the lines
+  | 'single-core' // non-armoured, in conduit, trunking, on tray or clipped
+  | 'multicore' // non-armoured, sheathed
+  | 'armoured' // multicore, steel-wire armour
+  | 'flexible';
+
+/** What a conductor is made of. */
+export type ConductorMaterial = 'copper' | 'aluminium';
+
+/** Insulation, by the largest conductor temperature it allows: thermoplastic 70 °C, thermosetting 90 °C. */
+export type Insulation = 'thermoplastic-70' | 'thermosetting-90' | 'thermosetting-60';
+
+/** What serves as protective conductor. */
+export type ProtectiveConductorKind =
+  | 'core'
+  | 'bare-core'
+  | 'separate'
+  | 'armour'
+  | 'armour-and-separate'
+  | 'conduit'
+  | 'none';
+
+/** A cable of a run. */
+export interface Cable {
+  /** How it is built. */
+  readonly construction: CableConstruction;
+  /** What the live conductors are made of. */
+  readonly material: ConductorMaterial;
+  /** What insulates them. */
+  readonly insulation: Insulation;
+  /** Cores of a multicore cable, or loaded conductors of single-core cable. */
+  readonly cores: 2 | 3 | 4 | 5;
+  /** Cross-section of a line conductor, mm². */
+  readonly area: Fact<SquareMillimetres>;
+  /** Conductors in parallel per line; 1 when absent. */
+  readonly parallel?: number;
+  /** What serves as protective conductor. */
+  readonly protective: ProtectiveConductorKind;
+  /** Cross-section of the protective conductor, mm², where it is not given by the construction. */
+  readonly protectiveArea?: Fact<SquareMillimetres>;
+  /** Material of the protective conductor where it differs from the lines. */
+  readonly protectiveMaterial?: ConductorMaterial | 'steel';
+}
+
+/** Reference method of installation, as the tables name it. */
+export type ReferenceMethod =
+  | 'A'
+  | 'A1'
+  | 'A2'
+  | 'B'
+  | 'B1'
+  | 'B2'
+  | 'C'
+  | 'D'
+  | 'D1'
+  | 'D2'
+  | 'E'
+  | 'F'
+  | 'G'
+  | '100'
+  | '101'
+  | '102'
+  | '103';
+
+/** How grouped circuits lie. */
+export type GroupArrangement =
+  | 'bunched' // in air, on a surface, embedded or enclosed
+  | 'single-layer-wall'
+  | 'single-layer-tray'
+  | 'single-layer-ladder'
+  | 'single-layer-ceiling'
+  | 'direct-in-ground'
+  | 'ducts-in-ground';
+
+/** Other circuits that run beside a stretch. */
+export interface Group {
+  /** How they lie. */
+  readonly arrangement: GroupArrangement;
+  /** Circuits or multicore cables in the group, this one included. */
+  readonly circuits: Fact<number>;
+  /** Clear spacing between them where the table asks for it, m. */
+  readonly spacing?: Metres;
+  /** Whether all of them are overloaded together, or not more than one at a time. */
+  readonly overloads?: 'simultaneous' | 'not-simultaneous';
+}
+
+/** A stretch of a route over which nothing changes. */
+export interface Stretch {
+  /** What the surveyor calls it. */
+  readonly name: string;
+  /** Length one way, m. */
+  readonly length: Fact<Metres>;
+  /** Reference method. */
+  readonly method: Fact<ReferenceMethod>;
+  /** Ambient temperature of air, °C; in the ground, of the ground. */
+  readonly ambient: Fact<Celsius>;
+  /** Circuits beside it; alone when absent. */
+  readonly group?: Group;
+  /** Length over which thermal insulation surrounds the cable, m; none when absent. */
+  readonly insulated?: Fact<Metres>;
+  /** Soil thermal resistivity, K·m/W, for buried stretches. */
+  readonly soilResistivity?: Fact<KelvinMetresPerWatt>;
+  /** Depth below the surface, m: of the ground, or of the wall that conceals it. */
+  readonly depth?: Fact<Metres>;
+  /** Whether it is concealed in a wall or partition less than 50 mm deep without mechanical protection. */
+  readonly concealedShallow?: Fact<boolean>;
+  /** Containment for quantities: clipped, in conduit, trunking, tray, duct, buried. */
+  readonly containment?: 'clipped' | 'conduit' | 'trunking' | 'tray' | 'duct' | 'buried' | 'catenary' | 'free';
+  /** Whether it is outdoors. */
+  readonly outdoors?: boolean;
+}

@@ -1,0 +1,56 @@
+import type { Fact } from '../core/index.js';
+import type { Amperes, Seconds } from '../units/index.js';
+
+/** Product standard and type of an overcurrent device. Old ones are here because old boards are. */
+export type OvercurrentKind =
+  | { readonly standard: 'EN 60898'; readonly type: 'B' | 'C' | 'D' }
+  | { readonly standard: 'EN 61009'; readonly type: 'B' | 'C' | 'D' }
+  | { readonly standard: 'BS 3871'; readonly type: '1' | '2' | '3' }
+  | { readonly standard: 'BS 88-2' | 'BS 88-3' | 'BS 1361' | 'BS 1362' | 'BS 3036' };
+
+/** Where a device stands: an RCD at the origin, at the board and inside the point are different facts. */
+export type DevicePosition = 'origin-of-installation' | 'origin-of-circuit' | 'along-circuit' | 'inside-equipment';
+
+/** An overcurrent device: fuse, circuit-breaker, or the overcurrent part of an RCBO. */
+export interface OvercurrentDevice {
+  /** Product standard and type. */
+  readonly kind: Fact<OvercurrentKind>;
+  /** Rated current or setting I_n, A. */
+  readonly rating: Fact<Amperes>;
+  /** Rated breaking capacity I_cn, A. */
+  readonly breakingCapacity?: Fact<Amperes>;
+  /** Conditional rating of the assembly, or back-up by the device ahead, as its maker declares it, A. */
+  readonly conditionalRating?: Fact<Amperes>;
+  /** Energy limiting class, where marked. */
+  readonly energyClass?: Fact<1 | 2 | 3>;
+  /** A maker's factor for continuously loaded devices side by side, 1. */
+  readonly groupingFactor?: Fact<number>;
+}
+
+/** A residual current device, alone or as part of an RCBO or of a charge point. */
+export interface ResidualDevice {
+  /** Where it stands. */
+  readonly position: DevicePosition;
+  /** What residual waveforms it detects. */
+  readonly type: Fact<'AC' | 'A' | 'F' | 'B'>;
+  /** Rated residual operating current I_Δn, A. */
+  readonly rating: Fact<Amperes>;
+  /** Rated current I_n, A, where it limits what may flow. */
+  readonly ratedCurrent?: Fact<Amperes>;
+  /** General (instantaneous) or selective (S). */
+  readonly delay?: Fact<'general' | 'selective'>;
+  /** Set delay of an adjustable device, s. */
+  readonly delayTime?: Fact<Seconds>;
+  /** Whether it opens all live conductors. */
+  readonly opensAllLive?: Fact<boolean>;
+  /** Whether it may be fed from both sides. */
+  readonly bidirectional?: Fact<boolean>;
+  /** How many charge points it serves; 1 when absent. */
+  readonly pointsServed?: number;
+}
+
+/** A switch-disconnector or main switch. */
+export interface Switch {
+  /** Rated current, A. */
+  readonly rating: Fact<Amperes>;
+}

@@ -1,0 +1,5 @@
+export * from './cable.js';
+export * from './device.js';
+export * from './load.js';
+export * from './supply.js';
+export * from './tree.js';

@@ -1,0 +1,90 @@
+import type { Fact } from '../core/index.js';
+import type { Amperes, Metres, Ratio, Watts } from '../units/index.js';
+import type { ResidualDevice } from './device.js';
+
+/** Line conductors that a load uses. */
+export type Line = 'L1' | 'L2' | 'L3';
+
+/** What a load is for; demand methods treat purposes differently. */
+export type Purpose =
+  | 'lighting'
+  | 'socket-outlets' // ring or radial
+  | 'cooking'
+  | 'instantaneous-water-heating' // showers too
+  | 'thermostatic-water-heating'
+  | 'space-heating'
+  | 'floor-heating'
+  | 'storage-heating'
+  | 'heat-pump'
+  | 'motor'
+  | 'air-conditioning'
+  | 'charge-point'
+  | 'generation'
+  | 'storage'
+  | 'other';
+
+/** A load, or a source, at the end of a circuit or along it. */
+export interface Load {
+  /** Tells outlets apart. */
+  readonly kind: 'load';
+  /** Unique name within the installation. */
+  readonly id: string;
+  /** What it is for. */
+  readonly purpose: Purpose;
+  /** Connected load, A per line used. */
+  readonly current: Fact<Amperes>;
+  /** Line conductors that it uses. */
+  readonly lines: readonly Line[];
+  /** Whether a cooker unit has a socket-outlet. */
+  readonly withSocket?: boolean;
+  /** Power factor. */
+  readonly powerFactor?: Ratio;
+  /** Whether it keeps its current or its power when the voltage falls. */
+  readonly holds?: 'current' | 'power';
+  /** Distance from the start of the run at which it is tapped, m; at the end when absent. */
+  readonly at?: Metres;
+  /** Whether the circuit is a standard final circuit in the sense of the one-line dwelling rule. */
+  readonly standardCircuit?: boolean;
+}
+
+/** How an outdoor charge point on a PME supply is to be made safe; names of our own for the permitted arrangements. */
+export type ChargePointEarthing =
+  | 'balanced-three-phase'
+  | 'low-electrode'
+  | 'touch-voltage-device'
+  | 'line-neutral-window-device'
+  | 'tt-island'
+  | 'electrical-separation'
+  | 'supply-earth'; // indoors, or a supply that is not PME
+
+/** A charge point for electric vehicles. */
+export interface ChargePoint {
+  /** Tells outlets apart. */
+  readonly kind: 'charge-point';
+  /** Unique name within the installation. */
+  readonly id: string;
+  /** Line conductors that it is connected to, first the one that its own L1 terminal is on. */
+  readonly lines: readonly Line[];
+  /** Largest current that it is set to, A per line. */
+  readonly setting: Fact<Amperes>;
+  /** Smallest current that it can offer, A. */
+  readonly minimum?: Amperes;
+  /** Whether a vehicle can be charged outdoors. */
+  readonly outdoors: Fact<boolean>;
+  /** Charging mode of IEC 61851-1. */
+  readonly mode: 2 | 3 | 4;
+  /** Whether it has a 6 mA direct-current detector of its own. */
+  readonly directCurrentDetection?: Fact<boolean>;
+  /** Residual current device inside it. */
+  readonly residual?: ResidualDevice;
+  /** Protective measure built in against a lost PEN conductor. */
+  readonly openPenDevice?: Fact<'none' | 'touch-voltage-device' | 'line-neutral-window-device' | 'equal-device'>;
+  /** Arrangement that has been chosen, if any. */
+  readonly earthing?: ChargePointEarthing;
+  /** Whether it can feed back from the vehicle. */
+  readonly bidirectional?: boolean;
+  /** Largest standing protective-conductor current, A. */
+  readonly standingLeakage?: Fact<Amperes>;
+  /** Rated power, W, where it is stated instead of a current. */
+  readonly power?: Watts;
+}

@@ -1,0 +1,56 @@
+import type { Fact } from '../core/index.js';
+import type { Amperes, Hertz, Metres, OhmMetres, Ohms, SquareMillimetres, Volts } from '../units/index.js';
+import type { OvercurrentDevice } from './device.js';
+
+/** Earthing system of the supply. TN-C-S with a combined conductor in the street is what the trade calls PME. */
+export type EarthingSystem = 'TN-S' | 'TN-C-S' | 'TT' | 'IT';
+
+/** Earth electrode of the installation. */
+export interface Electrode {
+  /** Measured resistance to earth, Ω. */
+  readonly resistance: Fact<Ohms>;
+  /** Soil resistivity, Ω·m, where the resistance is to be estimated. */
+  readonly soilResistivity?: Fact<OhmMetres>;
+  /** Distance to the nearest metal that is earthed to another system, m. */
+  readonly separation?: Fact<Metres>;
+}
+
+/** The supply at the origin of the installation. */
+export interface Supply {
+  /** Earthing system. */
+  readonly system: Fact<EarthingSystem>;
+  /** Number of line conductors. */
+  readonly phases: Fact<1 | 3>;
+  /** Nominal voltage line to earth U_0, V. */
+  readonly nominalVoltage: Volts;
+  /** Nominal frequency, Hz. */
+  readonly frequency: Hertz;
+  /** External earth fault loop impedance Z_e, Ω. */
+  readonly externalImpedance: Fact<Ohms>;
+  /** Prospective fault current at the origin, A; the larger of line-to-neutral and line-to-earth, or of three phases. */
+  readonly prospectiveCurrent: Fact<Amperes>;
+  /** Service cut-out fuse of the network operator. */
+  readonly cutOut: OvercurrentDevice;
+  /** Whether the cut-out and its service are sound. */
+  readonly cutOutSound?: Fact<boolean>;
+  /** Whether the service is looped with a neighbour's. */
+  readonly looped: Fact<boolean>;
+  /** Whether the supply is metered. */
+  readonly metered?: Fact<boolean>;
+  /** Meter tails, mm². */
+  readonly tails?: Fact<SquareMillimetres>;
+  /** Earthing conductor, mm². */
+  readonly earthingConductor?: Fact<SquareMillimetres>;
+  /** Neutral conductor of the supply, mm², from which main bonding under PME is sized. */
+  readonly supplyNeutral?: Fact<SquareMillimetres>;
+  /** Main protective bonding conductors, by what they bond. */
+  readonly bonding?: readonly { readonly what: string; readonly area: Fact<SquareMillimetres> }[];
+  /** Earth electrode, on a TT supply or beside another earth. */
+  readonly electrode?: Electrode;
+  /** Meter-point administration number. */
+  readonly meterPoint?: Fact<string>;
+  /** Places where a combined neutral and earth is barred. */
+  readonly specialLocation?: 'caravan-park' | 'marina' | 'construction-site' | 'filling-station' | 'none';
+  /** Highest demand metered, A per line, with what it rests on. */
+  readonly meteredDemand?: { readonly current: Fact<Amperes>; readonly about: string };
+}

@@ -1,0 +1,122 @@
+import type { Fact } from '../core/index.js';
+import type { Amperes } from '../units/index.js';
+import type { Cable, Stretch } from './cable.js';
+import type { OvercurrentDevice, ResidualDevice, Switch } from './device.js';
+import type { ChargePoint, Line, Load } from './load.js';
+import type { Supply } from './supply.js';
+
+/** A distribution board or consumer unit, and what leaves it. */
+export interface Board {
+  /** Tells outlets apart. */
+  readonly kind: 'board';
+  /** Unique name within the installation. */
+  readonly id: string;
+  /** Main switch. */
+  readonly mainSwitch?: Switch;
+  /** Conditional short-circuit rating of the assembly, A. */
+  readonly conditionalRating?: Fact<Amperes>;
+  /** Rated current of the assembly, A. */
+  readonly rating?: Fact<Amperes>;
+  /** Residual current device that serves the whole board, or a part of it that includes every run named. */
+  readonly residual?: readonly (ResidualDevice & { readonly serves?: readonly string[] })[];
+  /** Limit of a load control that acts on this board, by name, A per line. */
+  readonly control?: { readonly name: string; readonly limit: Fact<Amperes>; readonly controls: readonly string[] };
+  /** Spare ways. */
+  readonly spareWays?: Fact<number>;
+  /** Surge protection at this board. */
+  readonly surgeProtection?: Fact<boolean>;
+  /** What leaves it: feeders to other boards, circuits to loads and charge points. */
+  readonly runs: readonly Run[];
+}
+
+/** What a run feeds. */
+export type Outlet = Board | Load | ChargePoint;
+
+/** A run: device, cable, stretches, and what it feeds. A feeder feeds a board, a circuit feeds loads or charge points. */
+export interface Run {
+  /** Unique name within the installation. */
+  readonly id: string;
+  /** Line conductors that it uses. */
+  readonly lines: readonly Line[];
+  /** Overcurrent device at its origin. */
+  readonly device: OvercurrentDevice;
+  /** Residual current devices of this run, by position. */
+  readonly residual?: readonly ResidualDevice[];
+  /** Whether it is a ring final circuit. */
+  readonly ring?: boolean;
+  /** Whether it exists already. */
+  readonly existing?: boolean;
+  /** The cable. */
+  readonly cable: Cable;
+  /** The route, from its origin. */
+  readonly stretches: readonly Stretch[];
+  /** What it feeds. */
+  readonly feeds: readonly Outlet[];
+}
+
+/** One installation: everything that is rated, drawn, counted or controlled is a projection of this tree. */
+export interface Installation {
+  /** The supply. */
+  readonly supply: Supply;
+  /** The board at the origin. */
+  readonly board: Board;
+}
+
+/** The way from the origin to one run: the boards passed and the feeders between them, then the run itself. */
+export interface Path {
+  /** Boards from the origin to the one that the run leaves. */
+  readonly boards: readonly Board[];
+  /** Feeders between those boards. */
+  readonly feeders: readonly Run[];
+  /** The run itself. */
+  readonly run: Run;
+}
+
+/**
+ * Every run of an installation with its way from the origin, in the order of the tree.
+ * @param installation the installation
+ */
+export function pathsOf(installation: Installation): readonly Path[] {
+  const walk = (board: Board, boards: readonly Board[], feeders: readonly Run[]): Path[] =>
+    board.runs.flatMap((run) => {
+      const here = [...boards, board];
+      const below = run.feeds.flatMap((o) => (o.kind === 'board' ? walk(o, here, [...feeders, run]) : []));
+      return [{ boards: here, feeders, run }, ...below];
+    });
+  return walk(installation.board, [], []);
+}
+
+/**
+ * The way to the run of this name, or undefined.
+ * @param installation the installation
+ * @param id name of the run
+ */
+export function pathTo(installation: Installation, id: string): Path | undefined {
+  return pathsOf(installation).find((p) => p.run.id === id);
+}
+
+/**
+ * Loads and charge points fed through a run or a board, in the order of the tree.
+ * @param from a run or a board
+ */
+export function outletsBelow(from: Run | Board): readonly (Load | ChargePoint)[] {
+  if ('runs' in from) return from.runs.flatMap(outletsBelow);
+  return from.feeds.flatMap((o) => (o.kind === 'board' ? outletsBelow(o) : [o]));
+}
+
+/**
+ * The installation with one run replaced, everything else as it was.
+ * @param installation the installation
+ * @param id name of the run
+ * @param change what the run becomes
+ */
+export function withRun(installation: Installation, id: string, change: (run: Run) => Run): Installation {
+  const inBoard = (board: Board): Board => ({
+    ...board,
+    runs: board.runs.map((run) => {
+      const below: Run = { ...run, feeds: run.feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o)) };
+      return run.id === id ? change(below) : below;
+    }),
+  });
+  return { ...installation, board: inBoard(installation.board) };
+}

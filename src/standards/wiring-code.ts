@@ -1,0 +1,110 @@
+import type { CheckResult, Known, Sheet, Source } from '../core/index.js';
+import type { Board, Installation, Path, Run } from '../installation/index.js';
+import type { Amperes, Celsius, Ohms, SquareMillimetres, Volts } from '../units/index.js';
+
+/** Why a code has no rule for an aspect. */
+export interface NotRequired {
+  /** Why, in words. */
+  readonly notRequired: string;
+  /** Where that is said, if anywhere. */
+  readonly source?: Source;
+}
+
+/** One circuit as a rule sees it: the installation, the way to the run, and what has been worked out before. */
+export interface CircuitCase {
+  /** The whole installation. */
+  readonly installation: Installation;
+  /** Boards and feeders from the origin, and the run itself. */
+  readonly path: Path;
+  /** The run, for short. */
+  readonly run: Run;
+  /** The board that the run leaves. */
+  readonly board: Board;
+  /** Whether the circuit has one or three loaded line conductors. */
+  readonly phases: 1 | 3;
+  /** Design current I_b, A. */
+  readonly designCurrent: Known<Amperes>;
+  /** Nominal voltage line to earth U_0, V. */
+  readonly nominalVoltage: Volts;
+  /** Whether the circuit feeds a charge point. */
+  readonly feedsChargePoint: boolean;
+  /** Options that change a figure and therefore have no default. */
+  readonly options: AssessmentOptions;
+}
+
+/** Choices that change a figure; each is printed on the sheet. */
+export interface AssessmentOptions {
+  /** Permitted voltage drop from the origin as a ratio, where the user sets it tighter than the code does. */
+  readonly dropLimit?: number;
+  /** Temperature at which the dead tests will be made, °C. */
+  readonly testTemperature?: Celsius;
+  /** Figures graded from memory that the user accepts for let-through energy beyond the built-in ones. */
+  readonly acceptMemoryFigures?: boolean;
+  /** A maker's let-through energy for the device at the prospective current, A²s. */
+  readonly makersLetThrough?: number;
+}
+
+/** What the aspects find out for those that follow: figures shared between rules, so that nobody computes them twice. */
+export interface Findings {
+  /** Current-carrying capacity of the governing stretch, A. */
+  capacity?: Known<Amperes>;
+  /** Name of the governing stretch. */
+  governingStretch?: string;
+  /** Voltage drop from the origin to the end of the run, V. */
+  totalDrop?: Known<Volts>;
+  /** R_1+R_2 of the run at 20 °C, Ω. */
+  lineAndProtectiveCold?: Known<Ohms>;
+  /** Loop impedance at the origin of the run, hot, Ω. */
+  loopAtOrigin?: Known<Ohms>;
+  /** Loop impedance at the end of the run, hot, Ω. */
+  loopImpedance?: Known<Ohms>;
+  /** Largest loop impedance for the disconnection time, Ω. */
+  loopImpedanceLimit?: Known<Ohms>;
+  /** Prospective current at the origin of the run, A. */
+  prospectiveAtOrigin?: Known<Amperes>;
+  /** Area of the protective conductor, mm². */
+  protectiveArea?: Known<SquareMillimetres>;
+}
+
+/** A rule: judges one aspect of a circuit, writes its sheet, and adds to the findings. */
+export type Rule = (circuit: CircuitCase, findings: Findings, sheet: Sheet) => readonly CheckResult[];
+
+/** Everything that the design of a circuit asks of any wiring code, in the order in which it is asked. */
+export const aspects = [
+  'coordination', // I_b <= I_n <= I_z, overload, every stretch
+  'voltage-drop',
+  'disconnection',
+  'residual-current',
+  'line-withstand',
+  'protective-conductor',
+  'breaking-capacity',
+  'terminal-temperature',
+  'minimum-size',
+  'earthing-and-bonding',
+  'charge-point-earthing',
+  'surge-protection',
+  'arc-detection',
+] as const;
+
+/** An aspect of a circuit. */
+export type Aspect = (typeof aspects)[number];
+
+/** A wiring code as a value. A code that forgets an aspect does not compile; "no such rule" has to be said. */
+export interface WiringCode {
+  /** Short identifier. */
+  readonly id: string;
+  /** Name as cited. */
+  readonly name: string;
+  /** Edition, always stated. */
+  readonly edition: string;
+  /** What has to be said of the edition wherever a verdict is printed. */
+  readonly standing: string;
+  /** Whether the edition is in force on a date (ISO, yyyy-mm-dd), or unknown. */
+  inForce(date: string): 'in-force' | 'withdrawn' | 'not-yet' | 'unknown';
+  /** Preferred conductor sizes in ascending order for a cable, mm². */
+  sizesFor(run: Run): readonly SquareMillimetres[];
+  /** Rated currents of the device kind of a run, in ascending order, A. */
+  ratingsFor(run: Run): readonly Amperes[];
+  /** A rule for every aspect, or why there is none. */
+  readonly rules: { readonly [A in Aspect]: Rule | NotRequired };
+}
