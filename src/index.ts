@@ -3,4 +3,5 @@
  * @module ohmwright
  */
 export * from './core/index.js';
+export * from './installation/index.js';
 export * from './units/index.js';

@@ -115,7 +115,8 @@ const outOfRange = (name: string, value: number, bounds: Bounds, source: string)
  * @throws CalculationError `out-of-range` naming quantity, value, permitted range and source
  * @example
  * ```ts
- * import { evaluate, metres, amperes, millivoltsPerAmpereMetre, voltageDropTabulated } from 'ohmwright';
+ * import { amperes, evaluate, metres, millivoltsPerAmpereMetre } from 'ohmwright';
+ * import { voltageDropTabulated } from 'ohmwright/bs7671';
  *
  * evaluate(voltageDropTabulated, { dropRate: millivoltsPerAmpereMetre(7.3), designCurrent: amperes(32), length: metres(25) }); // => 5.84
  * ```

@@ -1,6 +1,6 @@
 /**
- * BS 7671, requirements for electrical installations, by edition.
- *
- * @module
+ * BS 7671: tables, rules and editions.
+ * @module bs7671
  */
-export {};
+export * from '../iec-family/index.js';
+export * from './tables/index.js';

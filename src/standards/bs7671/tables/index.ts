@@ -1,0 +1,1 @@
+export * from './4d5.js';

@@ -1,0 +1,1 @@
+export * from './voltage-drop.js';
