@@ -21,7 +21,7 @@ export interface Written {
 export type Outcome = { readonly gives: Written } | { readonly blocked: readonly Gap[] };
 
 /** A line of a written sheet: plain data. */
-export type Line =
+export type SheetLine =
   | ({ readonly kind: 'given'; readonly name: string; readonly words: string; readonly by?: string } & Outcome)
   | {
       readonly kind: 'label';
@@ -74,7 +74,7 @@ export interface SheetDocument {
   /** Heading. */
   readonly title: string;
   /** The lines. */
-  readonly lines: readonly Line[];
+  readonly lines: readonly SheetLine[];
 }
 
 const written = (name: string, value: number): Written => {
@@ -97,7 +97,7 @@ const plainKeys = (keys: Readonly<Record<string, unknown>>, axes: readonly { rea
 export function writeSheet(sheet: Recorder, place = ''): SheetDocument {
   const places = new Map<unknown, string>();
   let parts = 0;
-  const lines = sheet.entries.map((entry): Line => {
+  const lines = sheet.entries.map((entry): SheetLine => {
     if (entry.kind === 'part') {
       parts++;
       const at = place ? `${place}.${parts}` : `${parts}`;
@@ -109,7 +109,7 @@ export function writeSheet(sheet: Recorder, place = ''): SheetDocument {
   return { format: 'sheet/1', place, title: sheet.title, lines };
 }
 
-function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<unknown, string>): Line {
+function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<unknown, string>): SheetLine {
   switch (entry.kind) {
     case 'given':
       return {
