@@ -3,4 +3,6 @@
  *
  * @module
  */
-export {};
+export { surveyJsonSchema } from './json-schema.js';
+export { currentFormat, migrate } from './migrate.js';
+export { parseSurvey, readSurvey } from './read-survey.js';

@@ -1,0 +1,180 @@
+import * as z from 'zod';
+import { type Fact, type Name, termOf, type Vocabulary } from '../core/index.js';
+import { within } from '../core/vocabulary/index.js';
+import { CalculationError, type CanonicalUnit, formatIn, parseQuantity, spellings } from '../units/index.js';
+
+/** Suffixes of keys that name the unit of a bare number, by canonical unit: `length_m`. */
+const suffixes: { readonly [U in CanonicalUnit]?: Readonly<Record<string, number>> } = {
+  A: { A: 1, mA: 1e-3, kA: 1e3 },
+  V: { V: 1 },
+  Ω: { ohm: 1, mohm: 1e-3 },
+  m: { m: 1, mm: 1e-3 },
+  'mm²': { mm2: 1 },
+  '°C': { C: 1 },
+  W: { W: 1, kW: 1e3 },
+  VA: { VA: 1, kVA: 1e3 },
+  Wh: { kWh: 1e3 },
+  s: { s: 1, ms: 1e-3 },
+  'K·m/W': { Km_per_W: 1 },
+  Ω·m: { ohm_m: 1 },
+  '1': { ratio: 1, percent: 0.01 },
+  Hz: { Hz: 1 },
+};
+
+/** One field of a document object. */
+export interface Field<T, Required extends boolean = boolean> {
+  /** Schema of the value under the plain key. */
+  readonly schema: z.ZodType<T>;
+  /** For quantities: schemas of the value under a key with a unit suffix. */
+  readonly withSuffix?: Readonly<Record<string, z.ZodType<T>>>;
+  /** Whether it must be there. */
+  readonly required: Required;
+}
+
+type Shape = Readonly<Record<string, Field<unknown>>>;
+type RequiredKeys<S extends Shape> = { [K in keyof S]: S[K] extends Field<unknown, true> ? K : never }[keyof S];
+type ValueOf<F> = F extends Field<infer T> ? T : never;
+/** What a document object reads as. */
+export type Read<S extends Shape> = { readonly [K in RequiredKeys<S>]: ValueOf<S[K]> } & {
+  readonly [K in Exclude<keyof S, RequiredKeys<S>>]?: ValueOf<S[K]>;
+};
+
+/** A field that must be there. */
+export const must = <T>(field: z.ZodType<T> | Omit<Field<T>, 'required'>): Field<T, true> =>
+  field instanceof z.ZodType ? { schema: field, required: true } : { ...field, required: true };
+/** A field that may be absent. */
+export const may = <T>(field: z.ZodType<T> | Omit<Field<T>, 'required'>): Field<T, false> =>
+  field instanceof z.ZodType ? { schema: field, required: false } : { ...field, required: false };
+
+/** A strict object of fields; quantities may stand under a plain key as text or under a key that names their unit. */
+export function record<S extends Shape>(shape: S): z.ZodType<Read<S>> {
+  const keys: Record<string, z.ZodType> = {};
+  for (const [name, field] of Object.entries(shape)) {
+    keys[name] = field.required && !field.withSuffix ? field.schema : field.schema.optional();
+    for (const [suffix, schema] of Object.entries(field.withSuffix ?? {}))
+      keys[`${name}_${suffix}`] = schema.optional();
+  }
+  const fold = (raw: Record<string, unknown>, ctx: z.RefinementCtx): unknown => {
+    const out: Record<string, unknown> = {};
+    for (const [name, field] of Object.entries(shape)) {
+      const spelled = [name, ...Object.keys(field.withSuffix ?? {}).map((s) => `${name}_${s}`)];
+      const present = spelled.filter((key) => raw[key] !== undefined);
+      if (present.length > 1)
+        ctx.addIssue({
+          code: 'custom',
+          path: [name],
+          message: `stands there ${present.length} times: ${present.join(', ')}`,
+        });
+      if (present.length === 0 && field.required)
+        ctx.addIssue({ code: 'custom', path: [name], message: `is missing; write ${spelled.join(' or ')}` });
+      if (present.length > 0) out[name] = raw[present[0] as string];
+    }
+    return out;
+  };
+  return z.strictObject(keys).transform(fold) as unknown as z.ZodType<Read<S>>;
+}
+
+const problem = (ctx: z.RefinementCtx, message: string): never => {
+  ctx.addIssue({ code: 'custom', message });
+  return z.NEVER;
+};
+
+function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
+  const term = termOf(name);
+  if (!term || within(value, term)) return value;
+  const { unit, words } = term;
+  const limits = [
+    term.least === undefined ? '' : `at least ${formatIn(term.least, unit)}`,
+    term.above === undefined ? '' : `above ${formatIn(term.above, unit)}`,
+    term.most === undefined ? '' : `at most ${formatIn(term.most, unit)}`,
+  ].filter(Boolean);
+  return problem(
+    ctx,
+    `${words} must be ${limits.join(' and ')}; it is ${Number.isFinite(value) ? formatIn(value, unit) : value}`,
+  );
+}
+
+const textSchema = (name: Name): z.ZodType<number> =>
+  z
+    .string({ error: () => `must be text with a unit, such as '1 ${termOf(name)?.unit}'` })
+    .transform((text, ctx) => {
+      try {
+        return checked(name, parseQuantity(text, termOf(name)?.unit as CanonicalUnit), ctx);
+      } catch (error) {
+        if (error instanceof CalculationError) return problem(ctx, error.message);
+        throw error;
+      }
+    })
+    .meta({
+      description: `${termOf(name)?.words}, with its unit (${termOf(name)?.unit})`,
+    }) as unknown as z.ZodType<number>;
+
+// dividing by 1000 rounds correctly where multiplying by 0.001 does not
+const scale = (value: number, factor: number): number => (factor < 1 ? value / Math.round(1 / factor) : value * factor);
+const numberSchema = (name: Name, factor: number): z.ZodType<number> =>
+  z
+    .number({ error: () => 'must be a number; the key names its unit' })
+    .transform((value, ctx) => checked(name, scale(value, factor), ctx))
+    .meta({ description: `${termOf(name)?.words}, in the unit that the key names` }) as unknown as z.ZodType<number>;
+
+/** A quantity of a role of the vocabulary: text with a unit, or a number under a key that names the unit. */
+export function quantityField<N extends Name>(name: N): Omit<Field<Vocabulary[N]>, 'required'> {
+  return spell(name, (schema) => schema as unknown as z.ZodType<Vocabulary[N]>);
+}
+
+/** A surveyed quantity: the same, as a fact. */
+export function factField<N extends Name>(name: N): Omit<Field<Fact<Vocabulary[N]>>, 'required'> {
+  return spell(name, (schema) => fact(schema) as unknown as z.ZodType<Fact<Vocabulary[N]>>);
+}
+
+function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>): Omit<Field<T>, 'required'> {
+  const listed = suffixes[termOf(name)?.unit as CanonicalUnit] ?? {};
+  return {
+    schema: wrap(textSchema(name)),
+    withSuffix: Object.fromEntries(Object.entries(listed).map(([s, factor]) => [s, wrap(numberSchema(name, factor))])),
+  };
+}
+
+const BY = z.string().min(1).max(300);
+
+/**
+ * A fact: the bare value, `{ known, by }`, `{ between: [least, most], by }`, or `{ unknown: how to obtain it }`.
+ * @param value schema of the value
+ */
+export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
+  const forms = {
+    known: z
+      .strictObject({ known: value, by: BY.optional() })
+      .transform((f) => withBy({ state: 'known', value: f.known }, f.by)),
+    between: z.strictObject({ between: z.tuple([value, value]), by: BY.optional() }).transform((f, ctx) => {
+      const [least, most] = f.between;
+      if (typeof least !== 'number' || typeof most !== 'number')
+        return problem(ctx, 'only a quantity can lie between two values');
+      if (least > most) return problem(ctx, 'the smaller value comes first');
+      return withBy({ state: 'between', least, most }, f.by);
+    }),
+    unknown: z
+      .strictObject({ unknown: z.union([z.literal(true), BY]) })
+      .transform((f) => ({ state: 'unknown', ...(f.unknown === true ? {} : { obtain: f.unknown }) })),
+    bare: value.transform((v) => ({ state: 'known', value: v })),
+  };
+  // dispatch by shape, so that the problems are those of the form that was meant
+  const read = z.unknown().transform((input, ctx): unknown => {
+    const is = (key: string) => typeof input === 'object' && input !== null && Object.hasOwn(input, key);
+    const form = is('known') ? forms.known : is('between') ? forms.between : is('unknown') ? forms.unknown : forms.bare;
+    const result = (form as z.ZodType).safeParse(input);
+    if (result.success) return result.data;
+    for (const issue of result.error.issues) ctx.issues.push({ ...issue, input } as never);
+    return z.NEVER;
+  });
+  factForms.set(read, [value, forms.known, forms.between, forms.unknown]);
+  return read as unknown as z.ZodType<Fact<T>>;
+}
+
+const withBy = (f: object, by: string | undefined) => (by === undefined ? f : { ...f, by });
+
+/** The forms behind a fact's schema, for the generated JSON Schema. */
+export const factForms = new WeakMap<z.ZodType, readonly z.ZodType[]>();
+
+/** Every spelling of a quantity that a document may hold, for the JSON Schema's description. */
+export const unitSpellings = (unit: CanonicalUnit): readonly string[] => spellings[unit].map((s) => s.text);

@@ -1,0 +1,322 @@
+import * as z from 'zod';
+import type { Board, ChargePoint, Load, Outlet, Run } from '../installation/index.js';
+import type { Survey } from '../site/survey.js';
+import { fact, factField, may, must, quantityField, record } from './field.js';
+
+const NAME = z
+  .string()
+  .regex(/^[A-Za-z0-9][A-Za-z0-9 ._-]{0,59}$/, 'must be a short name of letters, digits, space, dot, dash');
+const TEXT = z.string().max(500);
+const DATE = z.iso.date('must be a day as yyyy-mm-dd');
+const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
+const LINES = z
+  .array(z.enum(['L1', 'L2', 'L3']))
+  .min(1)
+  .max(3);
+const COUNT = z.number().int('must be a whole number').min(0).max(10000);
+const yes = fact(z.boolean());
+
+const OVERCURRENT = z.union(
+  [
+    z.strictObject({ standard: z.enum(['EN 60898', 'EN 61009']), type: z.enum(['B', 'C', 'D']) }),
+    z.strictObject({ standard: z.literal('BS 3871'), type: z.enum(['1', '2', '3']) }),
+    z.strictObject({ standard: z.enum(['BS 88-2', 'BS 88-3', 'BS 1361', 'BS 1362', 'BS 3036']) }),
+  ],
+  {
+    error: () =>
+      'must name a product standard, and a type for a circuit-breaker: { "standard": "EN 60898", "type": "B" }',
+  },
+);
+
+const device = record({
+  kind: must(fact(OVERCURRENT)),
+  rating: must(factField('deviceRating')),
+  breakingCapacity: may(factField('breakingCapacity')),
+  conditionalRating: may(factField('breakingCapacity')),
+  energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+  groupingFactor: may(fact(z.number().gt(0).max(1))),
+});
+/** A device whose rating is still to be designed. */
+const deviceToDesign = record({
+  kind: must(fact(OVERCURRENT)),
+  breakingCapacity: may(factField('breakingCapacity')),
+  conditionalRating: may(factField('breakingCapacity')),
+  energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+  groupingFactor: may(fact(z.number().gt(0).max(1))),
+});
+
+const POSITION = z.enum(['origin-of-installation', 'origin-of-circuit', 'along-circuit', 'inside-equipment']);
+const residualShape = {
+  position: must(POSITION),
+  type: must(fact(z.enum(['AC', 'A', 'F', 'B']))),
+  rating: must(factField('residualOperatingCurrent')),
+  ratedCurrent: may(factField('deviceRating')),
+  delay: may(fact(z.enum(['general', 'selective']))),
+  delayTime: may(factField('disconnectionTime')),
+  opensAllLive: may(yes),
+  bidirectional: may(yes),
+  pointsServed: may(COUNT),
+};
+const residual = record(residualShape);
+const boardResidual = record({ ...residualShape, serves: may(z.array(NAME).max(100)) });
+
+const cableShape = {
+  construction: must(z.enum(['flat-twin-and-earth', 'single-core', 'multicore', 'armoured', 'flexible'])),
+  material: must(z.enum(['copper', 'aluminium'])),
+  insulation: must(z.enum(['thermoplastic-70', 'thermosetting-90', 'thermosetting-60'])),
+  cores: must(z.union([z.literal(2), z.literal(3), z.literal(4), z.literal(5)])),
+  parallel: may(COUNT.min(1).max(20)),
+  protective: must(z.enum(['core', 'bare-core', 'separate', 'armour', 'armour-and-separate', 'conduit', 'none'])),
+  protectiveArea: may(factField('protectiveArea')),
+  protectiveMaterial: may(z.enum(['copper', 'aluminium', 'steel'])),
+};
+const cable = record({ ...cableShape, area: must(factField('conductorArea')) });
+const cableToDesign = record(cableShape);
+
+const METHOD = z.enum([
+  'A',
+  'A1',
+  'A2',
+  'B',
+  'B1',
+  'B2',
+  'C',
+  'D',
+  'D1',
+  'D2',
+  'E',
+  'F',
+  'G',
+  '100',
+  '101',
+  '102',
+  '103',
+]);
+const stretch = record({
+  name: must(TEXT.min(1)),
+  length: must(factField('length')),
+  method: must(fact(METHOD)),
+  ambient: must(factField('ambientTemperature')),
+  group: may(
+    record({
+      arrangement: must(
+        z.enum([
+          'bunched',
+          'single-layer-wall',
+          'single-layer-tray',
+          'single-layer-ladder',
+          'single-layer-ceiling',
+          'direct-in-ground',
+          'ducts-in-ground',
+        ]),
+      ),
+      circuits: must(fact(COUNT.min(1).max(100))),
+      spacing: may(quantityField('length')),
+      overloads: may(z.enum(['simultaneous', 'not-simultaneous'])),
+    }),
+  ),
+  insulated: may(factField('insulatedLength')),
+  soilResistivity: may(factField('soilResistivity')),
+  depth: may(factField('depth')),
+  concealedShallow: may(yes),
+  containment: may(z.enum(['clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'catenary', 'free'])),
+  outdoors: may(z.boolean()),
+});
+
+const PURPOSE = z.enum([
+  'lighting',
+  'socket-outlets',
+  'cooking',
+  'instantaneous-water-heating',
+  'thermostatic-water-heating',
+  'space-heating',
+  'floor-heating',
+  'storage-heating',
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+  'other',
+]);
+const load = record({
+  kind: must(z.literal('load')),
+  id: must(NAME),
+  purpose: must(PURPOSE),
+  current: must(factField('connectedCurrent')),
+  lines: must(LINES),
+  withSocket: may(z.boolean()),
+  powerFactor: may(quantityField('powerFactor')),
+  holds: may(z.enum(['current', 'power'])),
+  at: may(quantityField('length')),
+  standardCircuit: may(z.boolean()),
+});
+
+const pointShape = {
+  setting: must(factField('chargeCurrent')),
+  minimum: may(quantityField('chargeCurrent')),
+  outdoors: must(yes),
+  mode: must(z.union([z.literal(2), z.literal(3), z.literal(4)])),
+  directCurrentDetection: may(yes),
+  residual: may(residual),
+  openPenDevice: may(fact(z.enum(['none', 'touch-voltage-device', 'line-neutral-window-device', 'equal-device']))),
+  earthing: may(
+    z.enum([
+      'balanced-three-phase',
+      'low-electrode',
+      'touch-voltage-device',
+      'line-neutral-window-device',
+      'tt-island',
+      'electrical-separation',
+      'supply-earth',
+    ]),
+  ),
+  bidirectional: may(z.boolean()),
+  standingLeakage: may(factField('chargeCurrent')),
+  power: may(quantityField('chargePower')),
+};
+const chargePoint = record({
+  kind: must(z.literal('charge-point')),
+  id: must(NAME),
+  lines: must(LINES),
+  ...pointShape,
+});
+
+const outlet: z.ZodType<Outlet> = z.lazy(() => anOutlet);
+const run: z.ZodType<Run> = record({
+  id: must(NAME),
+  lines: must(LINES),
+  device: must(device),
+  residual: may(z.array(residual).max(10)),
+  ring: may(z.boolean()),
+  existing: may(z.boolean()),
+  cable: must(cable),
+  stretches: must(z.array(stretch).max(100)),
+  feeds: must(z.array(outlet).max(200)),
+}) as unknown as z.ZodType<Run>;
+const boardShape = {
+  kind: must(z.literal('board')),
+  id: must(NAME),
+  mainSwitch: may(record({ rating: must(factField('deviceRating')) })),
+  conditionalRating: may(factField('breakingCapacity')),
+  rating: may(factField('deviceRating')),
+  residual: may(z.array(boardResidual).max(20)),
+  control: may(
+    record({ name: must(TEXT.min(1)), limit: must(factField('controlLimit')), controls: must(z.array(NAME).max(200)) }),
+  ),
+  spareWays: may(fact(COUNT)),
+  surgeProtection: may(yes),
+  runs: must(z.array(run).max(200)),
+};
+const board = record(boardShape) as unknown as z.ZodType<Board>;
+// dispatch on `kind`, so that the problems are those of the kind that was meant
+const anOutlet = z.unknown().transform((input, ctx): Outlet => {
+  const kind = (input as { kind?: unknown } | null)?.kind;
+  const schema = kind === 'board' ? board : kind === 'charge-point' ? chargePoint : load;
+  const result = (schema as z.ZodType<Outlet>).safeParse(input);
+  if (result.success) return result.data;
+  for (const issue of result.error.issues) ctx.issues.push({ ...issue, input } as never);
+  return z.NEVER;
+}) as unknown as z.ZodType<Outlet>;
+/** The kinds of outlet, for the generated JSON Schema. */
+export const outletKinds: readonly z.ZodType[] = [
+  board,
+  load as z.ZodType<Load>,
+  chargePoint as unknown as z.ZodType<ChargePoint>,
+];
+export const outletSchema = anOutlet;
+
+const supply = record({
+  operation: may(z.enum(['grid', 'island'])),
+  currentKind: may(z.enum(['ac', 'dc'])),
+  system: must(fact(z.enum(['TN-S', 'TN-C-S', 'TT', 'IT']))),
+  phases: must(fact(z.union([z.literal(1), z.literal(3)]))),
+  nominalVoltage: must(quantityField('nominalVoltage')),
+  frequency: must(quantityField('frequency')),
+  externalImpedance: must(factField('externalImpedance')),
+  prospectiveCurrent: must(factField('prospectiveCurrent')),
+  cutOut: must(device),
+  cutOutSound: may(yes),
+  looped: must(yes),
+  metered: may(yes),
+  tails: may(factField('tailsArea')),
+  earthingConductor: may(factField('earthingConductorArea')),
+  supplyNeutral: may(factField('supplyNeutralArea')),
+  bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
+  electrode: may(
+    record({
+      resistance: must(factField('electrodeResistance')),
+      soilResistivity: may(factField('earthResistivity')),
+      separation: may(factField('length')),
+    }),
+  ),
+  meterPoint: may(fact(z.string().max(40))),
+  specialLocation: may(z.enum(['caravan-park', 'marina', 'construction-site', 'filling-station', 'none'])),
+  meteredDemand: may(record({ current: must(factField('demand')), about: must(TEXT.min(1)) })),
+});
+
+const wanted = record({
+  id: must(NAME),
+  from: must(NAME),
+  lines: must(LINES),
+  point: must(record(pointShape)),
+  device: must(deviceToDesign),
+  residual: may(z.array(residual).max(10)),
+  cables: must(z.array(cableToDesign).min(1).max(20)),
+  route: must(z.array(stretch).min(1).max(100)),
+  vehicle: may(
+    record({
+      energy: must(factField('energyNeeded')),
+      onBoardCurrent: must(factField('chargeCurrent')),
+      onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+      arrives: must(CLOCK),
+      leaves: must(CLOCK),
+      efficiency: must(factField('chargeEfficiency')),
+    }),
+  ),
+});
+
+/** The survey document, version 1. */
+export const surveySchema = record({
+  format: must(z.literal('survey/1')),
+  about: must(
+    record({
+      title: must(TEXT.min(1)),
+      reference: may(TEXT),
+      invented: may(z.boolean()),
+      date: must(DATE),
+      country: must(z.literal('GB')),
+      premises: must(z.enum(['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'])),
+      dwellings: may(COUNT.min(1)),
+    }),
+  ),
+  code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.string().max(40)) })),
+  supply: must(supply),
+  board: must(board),
+  wanted: must(z.array(wanted).min(1).max(200)),
+  options: may(
+    record({
+      dropLimit: may(quantityField('dropLimit')),
+      testTemperature: may(quantityField('ambientTemperature')),
+      acceptMemoryFigures: may(z.boolean()),
+      makersLetThrough: may(z.number().gt(0)),
+    }),
+  ),
+  work: may(
+    record({
+      mounting: may(z.enum(['wall', 'post'])),
+      wallsToDrill: may(fact(COUNT)),
+      newEnclosure: may(yes),
+      electrode: may(z.boolean()),
+      replaceTails: may(z.boolean()),
+      travelMinutes: may(z.number().min(0).max(1440)),
+      outletHeight: may(factField('length')),
+    }),
+  ),
+});
+
+/** What the schema reads, before it is arranged as a survey. */
+export type SurveyDocument = z.output<typeof surveySchema>;
+/** The part of a survey that stands in the document as it is. */
+export type SurveyAbout = Survey['about'];

@@ -1,0 +1,83 @@
+import type { Fact } from '../core/index.js';
+import type { Cable, Installation, Run } from '../installation/index.js';
+import type { AssessmentOptions } from '../standards/wiring-code.js';
+import type { Amperes, Metres, Ratio, WattHours } from '../units/index.js';
+
+/** What a vehicle needs, for charge times and for the load of the night. */
+export interface VehicleNeed {
+  /** Energy needed, Wh. */
+  readonly energy: Fact<WattHours>;
+  /** Largest current of the on-board charger, A per line. */
+  readonly onBoardCurrent: Fact<Amperes>;
+  /** Line conductors that the on-board charger uses. */
+  readonly onBoardPhases: Fact<1 | 2 | 3>;
+  /** When it is plugged in, `hh:mm`. */
+  readonly arrives: string;
+  /** When it has to be ready, `hh:mm`. */
+  readonly leaves: string;
+  /** Share of the energy taken that reaches the battery. */
+  readonly efficiency: Fact<Ratio>;
+}
+
+/** A charge point that is wanted: everything but the conductor size and the device rating, which are to be designed. */
+export interface WantedPoint {
+  /** Name of the board that it is to be fed from. */
+  readonly from: string;
+  /** The run with its route; the area of its cable and the rating of its device are unknown until designed. */
+  readonly run: Run;
+  /** Cables that may be used, in the order in which they are preferred. */
+  readonly cables: readonly Cable[];
+  /** What the vehicle needs. */
+  readonly vehicle?: VehicleNeed;
+}
+
+/** Facts about the work that quantities and hours are taken from. */
+export interface WorkFacts {
+  /** Where the point is fixed. */
+  readonly mounting?: 'wall' | 'post';
+  /** Walls to drill. */
+  readonly wallsToDrill?: Fact<number>;
+  /** Whether the board has a spare way or a new enclosure is needed. */
+  readonly newEnclosure?: Fact<boolean>;
+  /** Whether an earth electrode is to be installed. */
+  readonly electrode?: boolean;
+  /** Whether the meter tails are to be replaced. */
+  readonly replaceTails?: boolean;
+  /** Travelling, there and back, in minutes. */
+  readonly travelMinutes?: number;
+  /** Height of the outlet above the ground, m. */
+  readonly outletHeight?: Fact<Metres>;
+}
+
+/** A survey of premises: what is there, what is wanted, and the code to be applied. */
+export interface Survey {
+  /** Format and version. */
+  readonly format: 'survey/1';
+  /** What the survey is of. */
+  readonly about: {
+    /** Title for headings. */
+    readonly title: string;
+    /** Reference of the firm's own. */
+    readonly reference?: string;
+    /** Set for examples: the scenario is invented. */
+    readonly invented?: boolean;
+    /** Day of the survey, `yyyy-mm-dd`. */
+    readonly date: string;
+    /** Country whose network rules apply. */
+    readonly country: 'GB';
+    /** Dwelling, small site, or flats. */
+    readonly premises: 'dwelling' | 'small-shop' | 'hotel' | 'workplace' | 'flats';
+    /** Number of dwellings on the supply, for flats. */
+    readonly dwellings?: number;
+  };
+  /** Wiring code and edition; there is no default. */
+  readonly code: { readonly id: 'BS 7671'; readonly edition: string };
+  /** What exists. */
+  readonly installation: Installation;
+  /** What is wanted. */
+  readonly wanted: readonly WantedPoint[];
+  /** Choices that change figures. */
+  readonly options: AssessmentOptions;
+  /** Facts for quantities and hours. */
+  readonly work: WorkFacts;
+}
