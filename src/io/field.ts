@@ -129,8 +129,13 @@ export function factField<N extends Name>(name: N): Omit<Field<Fact<Vocabulary[N
 
 function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>): Omit<Field<T>, 'required'> {
   const listed = suffixes[termOf(name)?.unit as CanonicalUnit] ?? {};
+  // a ratio has no unit that could be mistaken: it may be a bare number or a text such as '90 %'
+  const plain =
+    termOf(name)?.unit === '1'
+      ? (z.union([textSchema(name), numberSchema(name, 1)]) as z.ZodType<number>)
+      : textSchema(name);
   return {
-    schema: wrap(textSchema(name)),
+    schema: wrap(plain),
     withSuffix: Object.fromEntries(Object.entries(listed).map(([s, factor]) => [s, wrap(numberSchema(name, factor))])),
   };
 }

@@ -95,19 +95,20 @@ function arrange(d: SurveyDocument): Survey {
 function crossCheck(survey: Survey): Problem[] {
   const problems: Problem[] = [];
   const boards = new Map<string, number>();
-  const names = new Map<string, number>();
+  const runs = new Map<string, number>();
+  const outlets = new Map<string, number>();
   const count = (map: Map<string, number>, name: string) => map.set(name, (map.get(name) ?? 0) + 1);
   const visit = (board: Board): void => {
     count(boards, board.id);
     for (const run of board.runs) {
-      count(names, run.id);
-      for (const o of run.feeds) o.kind === 'board' ? visit(o) : count(names, o.id);
+      count(runs, run.id);
+      for (const o of run.feeds) o.kind === 'board' ? visit(o) : count(outlets, o.id);
     }
   };
   visit(survey.installation.board);
   survey.wanted.forEach((w, i) => {
-    count(names, w.run.id);
-    for (const o of w.run.feeds) count(names, o.kind === 'board' ? '' : o.id);
+    count(runs, w.run.id);
+    for (const o of w.run.feeds) count(outlets, o.id);
     if (!boards.has(w.from))
       problems.push({
         path: ['wanted', i, 'from'],

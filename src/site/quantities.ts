@@ -1,0 +1,203 @@
+import { type Gap, isMissing, type Known, recorder, type Sheet } from '../core/index.js';
+import type { Run, Stretch } from '../installation/index.js';
+import { metres, ratio } from '../units/index.js';
+import { cableToOrder, fixingsAlong } from './formulas.js';
+import type { WantedPoint, WorkFacts } from './survey.js';
+import type { WorkRules } from './work-rules.js';
+
+/** An item of material, in neutral words. */
+export interface Item {
+  /** Stable key, for a price book. */
+  readonly key: string;
+  /** What it is. */
+  readonly words: string;
+  /** How much, in `unit`; absent when a fact is missing. */
+  readonly quantity?: number;
+  /** `m`, `each` or `set`. */
+  readonly unit: 'm' | 'each' | 'set';
+  /** The rule behind the quantity. */
+  readonly rule: string;
+  /** What stands in the way of a quantity. */
+  readonly gaps?: readonly Gap[];
+}
+
+/** What a circuit needs apart from its route. */
+export interface ItemFacts {
+  /** Whether the earthing arrangement needs an electrode. */
+  readonly electrode: boolean;
+  /** Whether surge protection has to be added. */
+  readonly surgeProtection: boolean;
+  /** Whether a load control with a current sensor is part of the option. */
+  readonly loadControl: boolean;
+}
+
+/**
+ * Items of material for one charge point circuit, from the stretches of its route.
+ * @param wanted what is wanted
+ * @param run the designed run
+ * @param work facts about the work
+ * @param rules rules for waste, terminations and fixings
+ * @param needs what else the option needs
+ * @param sheet where the lengths are worked out
+ */
+export function quantitiesOf(
+  wanted: WantedPoint,
+  run: Run,
+  work: WorkFacts,
+  rules: WorkRules,
+  needs: ItemFacts,
+  sheet: Sheet = recorder('Quantities'),
+): readonly Item[] {
+  const { cable } = run;
+  const size = cable.area.state === 'known' ? `${cable.area.value} mm²` : 'size to be decided';
+  const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
+  const items: Item[] = [
+    measured(
+      `cable:${cable.construction}:${cable.cores}:${size}`,
+      sort,
+      'm',
+      orderLength(run.stretches, rules, sheet),
+      `route + ${rules.wasteShare * 100} % + ${rules.terminationLength} m at each end`,
+    ),
+    ...fixings(run.stretches, rules, sheet),
+    ...containment(run.stretches, rules),
+  ];
+  const each = (key: string, words: string, quantity: number, rule: string, unit: Item['unit'] = 'each') =>
+    items.push({ key, words, quantity, unit, rule });
+  each('charge-point', 'charge point, as specified', 1, 'one for each point wanted');
+  each('protective-device', deviceWords(run), 1, 'one for the circuit');
+  if (cable.construction === 'armoured')
+    each(
+      'gland',
+      `gland for ${cable.cores}-core armoured cable ${size}`,
+      rules.glandsPerArmouredCable,
+      'one at each end',
+    );
+  for (const r of run.residual ?? [])
+    if (r.position === 'origin-of-circuit' && !/61009/.test(JSON.stringify(run.device.kind)))
+      each('residual-device', 'residual current device, separate', 1, 'where the overcurrent device has none');
+  conditional(
+    items,
+    work.wallsToDrill,
+    (n) => n,
+    { key: 'wall-sleeve', words: 'wall sleeve with weather seal', unit: 'set', rule: 'one for each wall drilled' },
+    'work.wallsToDrill',
+  );
+  conditional(
+    items,
+    work.newEnclosure,
+    (yes) => (yes ? 1 : 0),
+    {
+      key: 'enclosure',
+      words: 'enclosure with main switch, and supply terminal block',
+      unit: 'set',
+      rule: 'where the board has no way for the circuit',
+    },
+    'work.newEnclosure',
+  );
+  if (work.replaceTails) each('tails', 'meter tails 25 mm², set', 1, 'where the tails are replaced', 'set');
+  if (needs.electrode)
+    each(
+      'electrode',
+      'earth rod with clamp, inspection pit and earthing conductor',
+      1,
+      'the earthing arrangement needs an electrode',
+      'set',
+    );
+  if (needs.surgeProtection) each('surge-protection', 'surge protective device', 1, 'required and not there');
+  if (needs.loadControl)
+    each(
+      'current-sensor',
+      'current sensor for the tails, with its cable',
+      1,
+      'the option rests on a load control',
+      'set',
+    );
+  if (work.mounting === 'post') each('post', 'post and base for the point', 1, 'the point stands free', 'set');
+  each('labels', 'labels and notices', 1, 'always', 'set');
+  each('records', 'certificate, test sheet and user instructions', 1, 'always', 'set');
+  void wanted;
+  return items.filter((item) => item.quantity !== 0);
+}
+
+const deviceWords = (run: Run): string => {
+  const kind = run.device.kind.state === 'known' ? run.device.kind.value : undefined;
+  const rating = run.device.rating.state === 'known' ? `${run.device.rating.value} A` : 'rating to be decided';
+  return kind
+    ? `overcurrent device ${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''}, ${rating}`
+    : `overcurrent device, ${rating}`;
+};
+
+const measured = (key: string, words: string, unit: Item['unit'], value: Known<number>, rule: string): Item =>
+  isMissing(value)
+    ? { key, words, unit, rule, gaps: value.missing }
+    : { key, words, unit, rule, quantity: unit === 'm' ? Math.ceil(value) : Math.ceil(value) };
+
+function orderLength(stretches: readonly Stretch[], rules: WorkRules, sheet: Sheet): Known<number> {
+  const parts = stretches.map((s) => {
+    const part = sheet.part(s.name);
+    part.given('length', typical(s.length));
+    return part;
+  });
+  const length = sheet.gather('sum', 'length', 'length', parts);
+  const wasteShare = sheet.given('wasteShare', ratio(rules.wasteShare), rules.source);
+  const terminationLength = sheet.given('terminationLength', metres(rules.terminationLength), rules.source);
+  return sheet.step(cableToOrder, { length, wasteShare, terminationLength });
+}
+
+/** Material is ordered for the longest route that is possible. */
+const typical = (f: Stretch['length']): Stretch['length'] =>
+  f.state === 'between' ? { state: 'known', value: f.most, ...(f.by ? { by: `${f.by}, the longest` } : {}) } : f;
+
+function fixings(stretches: readonly Stretch[], rules: WorkRules, sheet: Sheet): Item[] {
+  return stretches.flatMap((s) => {
+    const spacing = rules.fixingSpacing[s.containment ?? ''];
+    if (spacing === undefined) return [];
+    const part = sheet.part(`Fixings: ${s.name}`);
+    const length = part.given('length', typical(s.length));
+    const fixingSpacing = part.given('fixingSpacing', metres(spacing), rules.source);
+    const n = part.step(fixingsAlong, { length, fixingSpacing });
+    return [
+      measured(`fixing:${s.containment}`, `fixings, ${s.containment}: ${s.name}`, 'each', n, `every ${spacing} m`),
+    ];
+  });
+}
+
+function containment(stretches: readonly Stretch[], rules: WorkRules): Item[] {
+  return stretches.flatMap((s) => {
+    if (!s.containment || ['clipped', 'free', 'buried'].includes(s.containment)) {
+      return s.containment === 'buried' && s.length.state !== 'unknown' ? [trench(s)] : [];
+    }
+    const f = typical(s.length);
+    const rule = `length of the stretch + ${rules.wasteShare * 100} %`;
+    const key = `containment:${s.containment}`;
+    const words = `${s.containment}: ${s.name}`;
+    return [
+      f.state === 'known'
+        ? { key, words, unit: 'm' as const, rule, quantity: Math.ceil(f.value * (1 + rules.wasteShare)) }
+        : { key, words, unit: 'm' as const, rule, gaps: [{ kind: 'fact' as const, fact: `length of ${s.name}` }] },
+    ];
+  });
+}
+
+const trench = (s: Stretch): Item => {
+  const f = typical(s.length);
+  return {
+    key: 'trench',
+    words: `trench with warning tape: ${s.name}`,
+    unit: 'm',
+    rule: 'length of the buried stretch',
+    ...(f.state === 'known' ? { quantity: Math.ceil(f.value) } : {}),
+  };
+};
+
+function conditional<T>(
+  items: Item[],
+  fact: { readonly state: string; readonly value?: T } | undefined,
+  count: (v: T) => number,
+  item: Omit<Item, 'quantity' | 'gaps'>,
+  name: string,
+): void {
+  if (fact === undefined || fact.state === 'unknown') items.push({ ...item, gaps: [{ kind: 'fact', fact: name }] });
+  else if (fact.state === 'known') items.push({ ...item, quantity: count(fact.value as T) });
+}

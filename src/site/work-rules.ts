@@ -1,0 +1,53 @@
+import { labourTable } from './tables/labour.js';
+
+/** Tasks of the labour table. */
+export type Task = (typeof labourTable.axes)[1]['labels'][number];
+
+/** Rules that quantities and hours are taken from; plain data, so that a firm can replace any of them. */
+export interface WorkRules {
+  /** Who says so, for the quotation. */
+  readonly source: string;
+  /** Share added to the route for waste. */
+  readonly wasteShare: number;
+  /** Cable added at each end for the termination, m. */
+  readonly terminationLength: number;
+  /** Spacing of fixings by containment, m; no fixings where absent. */
+  readonly fixingSpacing: Readonly<Record<string, number>>;
+  /** Glands for an armoured cable. */
+  readonly glandsPerArmouredCable: number;
+  /** Hours by task: low, typical, high. */
+  readonly hours: { readonly [T in Task]: { readonly low: number; readonly typical: number; readonly high: number } };
+  /** Factor on the hours of a run by containment, relative to clipped cable. */
+  readonly containmentFactor: Readonly<Record<string, number>>;
+}
+
+/**
+ * The built-in rules: common practice from memory, without a published source, to be replaced by a firm's own.
+ */
+export const commonPractice: WorkRules = {
+  source: 'common practice, no source',
+  wasteShare: 0.1,
+  terminationLength: 1,
+  fixingSpacing: { clipped: 0.3, conduit: 1, trunking: 0.5, tray: 1, catenary: 1 },
+  glandsPerArmouredCable: 2,
+  hours: Object.fromEntries(
+    labourTable.axes[1].labels.map((task) => [
+      task,
+      {
+        low: labourTable.get({ estimate: 'low', task }) / 3600,
+        typical: labourTable.get({ estimate: 'typical', task }) / 3600,
+        high: labourTable.get({ estimate: 'high', task }) / 3600,
+      },
+    ]),
+  ) as WorkRules['hours'],
+  containmentFactor: {
+    clipped: 1,
+    conduit: 1.6,
+    trunking: 1.3,
+    tray: 1,
+    duct: 0.8,
+    buried: 3,
+    catenary: 1.5,
+    free: 0.5,
+  },
+};
