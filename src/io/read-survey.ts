@@ -115,8 +115,13 @@ function crossCheck(survey: Survey): Problem[] {
         message: `there is no board called '${w.from}'; there is ${[...boards.keys()].map((b) => `'${b}'`).join(', ')}`,
       });
   });
-  for (const [name, n] of [...boards, ...names])
-    if (n > 1) problems.push({ path: [], message: `'${name}' names ${n} things; a name may be used once` });
+  for (const [kind, map] of [
+    ['boards', boards],
+    ['runs', runs],
+    ['loads or charge points', outlets],
+  ] as const)
+    for (const [name, n] of map)
+      if (n > 1) problems.push({ path: [], message: `'${name}' names ${n} ${kind}; a name may be used once` });
 
   const { phases } = survey.installation.supply;
   const everyRun = [
