@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { type Fact, type Name, termOf, type Vocabulary } from '../core/index.js';
 import { within } from '../core/vocabulary/index.js';
-import { CalculationError, type CanonicalUnit, formatIn, parseQuantity, spellings } from '../units/index.js';
+import { CalculationError, type CanonicalUnit, formatIn, parseQuantity } from '../units/index.js';
 
 /** Suffixes of keys that name the unit of a bare number, by canonical unit: `length_m`. */
 const suffixes: { readonly [U in CanonicalUnit]?: Readonly<Record<string, number>> } = {
@@ -135,8 +135,10 @@ function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>)
       ? (z.union([textSchema(name), numberSchema(name, 1)]) as z.ZodType<number>)
       : textSchema(name);
   return {
-    schema: wrap(plain),
-    withSuffix: Object.fromEntries(Object.entries(listed).map(([s, factor]) => [s, wrap(numberSchema(name, factor))])),
+    schema: named(name, wrap(plain)),
+    withSuffix: Object.fromEntries(
+      Object.entries(listed).map(([s, factor]) => [s, named(`${name}_${s}`, wrap(numberSchema(name, factor)))]),
+    ),
   };
 }
 
@@ -181,5 +183,11 @@ const withBy = (f: object, by: string | undefined) => (by === undefined ? f : { 
 /** The forms behind a fact's schema, for the generated JSON Schema. */
 export const factForms = new WeakMap<z.ZodType, readonly z.ZodType[]>();
 
-/** Every spelling of a quantity that a document may hold, for the JSON Schema's description. */
-export const unitSpellings = (unit: CanonicalUnit): readonly string[] => spellings[unit].map((s) => s.text);
+/** Names of schemas, so that the JSON Schema says each once. */
+export const schemaNames = new WeakMap<z.ZodType, string>();
+
+/** Gives a schema the name under which the JSON Schema defines it. */
+export function named<T>(name: string, schema: z.ZodType<T>): z.ZodType<T> {
+  schemaNames.set(schema, name);
+  return schema;
+}

@@ -1,30 +1,50 @@
 import * as z from 'zod';
-import { factForms } from './field.js';
+import { factForms, schemaNames } from './field.js';
 import { outletKinds, outletSchema, surveySchema } from './schema.js';
+
+type Json = Record<string, unknown>;
 
 /**
  * The JSON Schema (draft 2020-12) of the survey document, for editors and other languages. It describes the shape; rules
  * between fields, such as names that must exist, are told by `readSurvey` alone.
  */
-export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
-  const convert = (schema: z.ZodType): Record<string, unknown> => {
-    const { $schema: _, ...rest } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any', override }) as Record<
-      string,
-      unknown
-    >;
-    return rest;
+export function surveyJsonSchema(): Readonly<Json> {
+  const defs: Record<string, Json> = {};
+  const convert = (root: z.ZodType): Json => {
+    const override = ({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: Json }): void => {
+      const json = replacement(zodSchema as z.ZodType, zodSchema === root);
+      if (!json) return;
+      for (const key of Object.keys(jsonSchema)) delete jsonSchema[key];
+      Object.assign(jsonSchema, json);
+    };
+    const {
+      $schema: _,
+      $defs: _inner,
+      ...rest
+    } = z.toJSONSchema(root, { io: 'input', unrepresentable: 'any', override });
+    return rest as Json;
   };
-  const outlets = { $ref: '#/$defs/outlet' };
-  const override = ({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: Record<string, unknown> }): void => {
-    const forms = factForms.get(zodSchema as z.ZodType);
-    if (forms) jsonSchema.anyOf = forms.map((form) => convert(form));
-    if (zodSchema === outletSchema) Object.assign(jsonSchema, outlets);
+  /** What stands for a schema that is said once, or whose forms are known here only. */
+  const replacement = (schema: z.ZodType, isRoot: boolean): Json | undefined => {
+    if (schema === outletSchema) return { $ref: '#/$defs/outlet' };
+    const forms = factForms.get(schema);
+    const name = schemaNames.get(schema);
+    if (name !== undefined && !isRoot) {
+      if (!defs[name]) {
+        defs[name] = {}; // holds the place: schemas may refer to each other
+        defs[name] = convert(schema);
+      }
+      return { $ref: `#/$defs/${name}` };
+    }
+    return forms && { anyOf: forms.map(convert) };
   };
   const survey = convert(surveySchema);
+  defs.outlet = {};
+  defs.outlet = { oneOf: outletKinds.map(convert) };
   return {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'ohmwright survey/1',
     ...survey,
-    $defs: { ...(survey.$defs as object | undefined), outlet: { oneOf: outletKinds.map(convert) } },
+    $defs: defs,
   };
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Board, ChargePoint, Load, Outlet, Run } from '../installation/index.js';
 import type { Survey } from '../site/survey.js';
-import { fact, factField, may, must, quantityField, record } from './field.js';
+import { fact, factField, may, must, named, quantityField, record } from './field.js';
 
 const NAME = z
   .string()
@@ -14,7 +14,7 @@ const LINES = z
   .min(1)
   .max(3);
 const COUNT = z.number().int('must be a whole number').min(0).max(10000);
-const yes = fact(z.boolean());
+const yes = named('fact.yes-or-no', fact(z.boolean()));
 
 const OVERCURRENT = z.union(
   [
@@ -28,22 +28,28 @@ const OVERCURRENT = z.union(
   },
 );
 
-const device = record({
-  kind: must(fact(OVERCURRENT)),
-  rating: must(factField('deviceRating')),
-  breakingCapacity: may(factField('breakingCapacity')),
-  conditionalRating: may(factField('breakingCapacity')),
-  energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-  groupingFactor: may(fact(z.number().gt(0).max(1))),
-});
+const device = named(
+  'device',
+  record({
+    kind: must(fact(OVERCURRENT)),
+    rating: must(factField('deviceRating')),
+    breakingCapacity: may(factField('breakingCapacity')),
+    conditionalRating: may(factField('breakingCapacity')),
+    energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+    groupingFactor: may(fact(z.number().gt(0).max(1))),
+  }),
+);
 /** A device whose rating is still to be designed. */
-const deviceToDesign = record({
-  kind: must(fact(OVERCURRENT)),
-  breakingCapacity: may(factField('breakingCapacity')),
-  conditionalRating: may(factField('breakingCapacity')),
-  energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-  groupingFactor: may(fact(z.number().gt(0).max(1))),
-});
+const deviceToDesign = named(
+  'deviceToDesign',
+  record({
+    kind: must(fact(OVERCURRENT)),
+    breakingCapacity: may(factField('breakingCapacity')),
+    conditionalRating: may(factField('breakingCapacity')),
+    energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+    groupingFactor: may(fact(z.number().gt(0).max(1))),
+  }),
+);
 
 const POSITION = z.enum(['origin-of-installation', 'origin-of-circuit', 'along-circuit', 'inside-equipment']);
 const residualShape = {
@@ -57,8 +63,8 @@ const residualShape = {
   bidirectional: may(yes),
   pointsServed: may(COUNT),
 };
-const residual = record(residualShape);
-const boardResidual = record({ ...residualShape, serves: may(z.array(NAME).max(100)) });
+const residual = named('residual', record(residualShape));
+const boardResidual = named('boardResidual', record({ ...residualShape, serves: may(z.array(NAME).max(100)) }));
 
 const cableShape = {
   construction: must(z.enum(['flat-twin-and-earth', 'single-core', 'multicore', 'armoured', 'flexible'])),
@@ -70,8 +76,8 @@ const cableShape = {
   protectiveArea: may(factField('protectiveArea')),
   protectiveMaterial: may(z.enum(['copper', 'aluminium', 'steel'])),
 };
-const cable = record({ ...cableShape, area: must(factField('conductorArea')) });
-const cableToDesign = record(cableShape);
+const cable = named('cable', record({ ...cableShape, area: must(factField('conductorArea')) }));
+const cableToDesign = named('cableToDesign', record(cableShape));
 
 const METHOD = z.enum([
   'A',
@@ -92,36 +98,39 @@ const METHOD = z.enum([
   '102',
   '103',
 ]);
-const stretch = record({
-  name: must(TEXT.min(1)),
-  length: must(factField('length')),
-  method: must(fact(METHOD)),
-  ambient: must(factField('ambientTemperature')),
-  group: may(
-    record({
-      arrangement: must(
-        z.enum([
-          'bunched',
-          'single-layer-wall',
-          'single-layer-tray',
-          'single-layer-ladder',
-          'single-layer-ceiling',
-          'direct-in-ground',
-          'ducts-in-ground',
-        ]),
-      ),
-      circuits: must(fact(COUNT.min(1).max(100))),
-      spacing: may(quantityField('length')),
-      overloads: may(z.enum(['simultaneous', 'not-simultaneous'])),
-    }),
-  ),
-  insulated: may(factField('insulatedLength')),
-  soilResistivity: may(factField('soilResistivity')),
-  depth: may(factField('depth')),
-  concealedShallow: may(yes),
-  containment: may(z.enum(['clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'catenary', 'free'])),
-  outdoors: may(z.boolean()),
-});
+const stretch = named(
+  'stretch',
+  record({
+    name: must(TEXT.min(1)),
+    length: must(factField('length')),
+    method: must(fact(METHOD)),
+    ambient: must(factField('ambientTemperature')),
+    group: may(
+      record({
+        arrangement: must(
+          z.enum([
+            'bunched',
+            'single-layer-wall',
+            'single-layer-tray',
+            'single-layer-ladder',
+            'single-layer-ceiling',
+            'direct-in-ground',
+            'ducts-in-ground',
+          ]),
+        ),
+        circuits: must(fact(COUNT.min(1).max(100))),
+        spacing: may(quantityField('length')),
+        overloads: may(z.enum(['simultaneous', 'not-simultaneous'])),
+      }),
+    ),
+    insulated: may(factField('insulatedLength')),
+    soilResistivity: may(factField('soilResistivity')),
+    depth: may(factField('depth')),
+    concealedShallow: may(yes),
+    containment: may(z.enum(['clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'catenary', 'free'])),
+    outdoors: may(z.boolean()),
+  }),
+);
 
 const PURPOSE = z.enum([
   'lighting',
@@ -140,18 +149,21 @@ const PURPOSE = z.enum([
   'storage',
   'other',
 ]);
-const load = record({
-  kind: must(z.literal('load')),
-  id: must(NAME),
-  purpose: must(PURPOSE),
-  current: must(factField('connectedCurrent')),
-  lines: must(LINES),
-  withSocket: may(z.boolean()),
-  powerFactor: may(quantityField('powerFactor')),
-  holds: may(z.enum(['current', 'power'])),
-  at: may(quantityField('length')),
-  standardCircuit: may(z.boolean()),
-});
+const load = named(
+  'load',
+  record({
+    kind: must(z.literal('load')),
+    id: must(NAME),
+    purpose: must(PURPOSE),
+    current: must(factField('connectedCurrent')),
+    lines: must(LINES),
+    withSocket: may(z.boolean()),
+    powerFactor: may(quantityField('powerFactor')),
+    holds: may(z.enum(['current', 'power'])),
+    at: may(quantityField('length')),
+    standardCircuit: may(z.boolean()),
+  }),
+);
 
 const pointShape = {
   setting: must(factField('chargeCurrent')),
@@ -176,25 +188,31 @@ const pointShape = {
   standingLeakage: may(factField('chargeCurrent')),
   power: may(quantityField('chargePower')),
 };
-const chargePoint = record({
-  kind: must(z.literal('charge-point')),
-  id: must(NAME),
-  lines: must(LINES),
-  ...pointShape,
-});
+const chargePoint = named(
+  'chargePoint',
+  record({
+    kind: must(z.literal('charge-point')),
+    id: must(NAME),
+    lines: must(LINES),
+    ...pointShape,
+  }),
+);
 
 const outlet: z.ZodType<Outlet> = z.lazy(() => anOutlet);
-const run: z.ZodType<Run> = record({
-  id: must(NAME),
-  lines: must(LINES),
-  device: must(device),
-  residual: may(z.array(residual).max(10)),
-  ring: may(z.boolean()),
-  existing: may(z.boolean()),
-  cable: must(cable),
-  stretches: must(z.array(stretch).max(100)),
-  feeds: must(z.array(outlet).max(200)),
-}) as unknown as z.ZodType<Run>;
+const run: z.ZodType<Run> = named(
+  'run',
+  record({
+    id: must(NAME),
+    lines: must(LINES),
+    device: must(device),
+    residual: may(z.array(residual).max(10)),
+    ring: may(z.boolean()),
+    existing: may(z.boolean()),
+    cable: must(cable),
+    stretches: must(z.array(stretch).max(100)),
+    feeds: must(z.array(outlet).max(200)),
+  }) as unknown as z.ZodType<Run>,
+);
 const boardShape = {
   kind: must(z.literal('board')),
   id: must(NAME),

@@ -1,0 +1,159 @@
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { hasCode, type Problem } from '../../src/index.js';
+import { parseSurvey, readSurvey, surveyJsonSchema } from '../../src/io/index.js';
+import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
+
+/** The problems that reading a document ends in; empty when it reads. */
+function problemsOf(document: unknown): readonly Problem[] {
+  try {
+    readSurvey(document);
+    return [];
+  } catch (error) {
+    if (hasCode(error, 'invalid-input')) return error.detail.problems;
+    throw error;
+  }
+}
+const paths = (document: unknown) => problemsOf(document).map((p) => p.path.join('.'));
+
+/** Sets a value deep in a document. */
+function put(document: Json, path: readonly (string | number)[], value: Json | undefined): Json {
+  let at = document as Record<string | number, Json>;
+  for (const key of path.slice(0, -1)) at = at[key] as Record<string | number, Json>;
+  const last = path.at(-1) as string | number;
+  if (value === undefined) delete at[last];
+  else at[last] = value;
+  return document;
+}
+const changed = (path: readonly (string | number)[], value: Json | undefined) =>
+  put(surveyDocument('easy-home'), path, value);
+
+const validate = new Ajv2020({ strict: false, validateFormats: false }).compile(surveyJsonSchema());
+
+describe('a survey document', () => {
+  it.each(Object.keys(surveyDocuments))('%s reads, and fits the JSON Schema', (name) => {
+    const document = surveyDocuments[name];
+    expect(readSurvey(document).wanted.length).toBeGreaterThan(0);
+    expect(validate(document), JSON.stringify(validate.errors?.slice(0, 3))).toBe(true);
+  });
+
+  it('reads quantities in text and under keys that name the unit alike', () => {
+    const route = ['wanted', 0, 'route', 1];
+    const text = readSurvey(surveyDocument('easy-home')).wanted[0]?.run.stretches[1]?.length;
+    const keyed = changed([...route, 'length'], undefined);
+    put(keyed, [...route, 'length_m'], { known: 11, by: 'floor plan' });
+    expect(readSurvey(keyed).wanted[0]?.run.stretches[1]?.length).toEqual(text);
+    expect(text).toEqual({ state: 'known', value: 11, by: 'floor plan' });
+  });
+
+  it('tells every problem at once, each with its path', () => {
+    const document = surveyDocument('easy-home');
+    put(document, ['wanted', 0, 'route', 0, 'length'], '-3 m');
+    put(document, ['supply', 'cutOut', 'rating'], '80 V');
+    put(document, ['board', 'runs', 0, 'cable', 'construction'], 'rope');
+    put(document, ['supply', 'looped'], undefined);
+    put(document, ['supply', 'tails'], { between: ['35 mm²', '16 mm²'] });
+    put(document, ['spare'], 1);
+    expect(paths(document).sort()).toEqual(
+      [
+        '',
+        'board.runs.0.cable.construction',
+        'supply.cutOut.rating',
+        'supply.looped',
+        'supply.tails',
+        'wanted.0.route.0.length',
+      ].sort(),
+    );
+  });
+
+  it.each([
+    ['a wrong unit', ['supply', 'externalImpedance'], '0.28 A', 'supply.externalImpedance'],
+    ['a bare number without a unit', ['supply', 'externalImpedance'], 0.28, 'supply.externalImpedance'],
+    ['a negative length', ['wanted', 0, 'route', 0, 'length'], '-1 m', 'wanted.0.route.0.length'],
+    ['an unknown cable', ['wanted', 0, 'cables', 0, 'construction'], 'string', 'wanted.0.cables.0.construction'],
+    ['an extra key', ['supply', 'colour'], 'red', 'supply'],
+    ['an unknown board', ['wanted', 0, 'from'], 'attic', 'wanted.0.from'],
+    ['a line that the supply has not', ['wanted', 0, 'lines'], ['L2'], 'wanted.0.lines'],
+    [
+      'a range the wrong way round',
+      ['supply', 'externalImpedance'],
+      { between: ['0.4 Ω', '0.3 Ω'] },
+      'supply.externalImpedance',
+    ],
+    ['a fact of two kinds', ['supply', 'looped'], { known: true, unknown: 'ask' }, 'supply.looped'],
+    ['a day that is none', ['about', 'date'], '2026-02-30', 'about.date'],
+  ] as const)('refuses %s', (_, path, value, where) => {
+    expect(paths(changed(path, value as Json))).toContain(where);
+  });
+
+  it('refuses numbers that JSON does not know, whatever holds them', () => {
+    expect(paths(changed(['work', 'travelMinutes'], Number.NaN))).toEqual(['work.travelMinutes']);
+    expect(paths(changed(['work', 'travelMinutes'], Number.POSITIVE_INFINITY))).toEqual(['work.travelMinutes']);
+  });
+
+  it('refuses keys that reach a prototype', () => {
+    const text = JSON.stringify(surveyDocument('easy-home')).replace(
+      '"supply":',
+      '"__proto__":{"polluted":1},"supply":',
+    );
+    expect(paths(JSON.parse(text))).toEqual(['__proto__']);
+    expect(({} as { polluted?: unknown }).polluted).toBeUndefined();
+    expect(paths(changed(['supply', 'constructor'], { name: 'x' }))).toEqual(['supply.constructor']);
+  });
+
+  it('refuses nesting 200 deep without a crash', () => {
+    let deep: Json = 'bottom';
+    for (let i = 0; i < 200; i++) deep = { board: deep };
+    expect(problemsOf(changed(['board'], deep))[0]?.message).toContain('nested deeper');
+    let endless: Json = 1;
+    for (let i = 0; i < 100_000; i++) endless = [endless];
+    expect(problemsOf(endless)[0]?.message).toContain('nested deeper');
+  });
+
+  it('refuses what is not covered by name', () => {
+    for (const [key, value, what] of [
+      ['operation', 'island', 'island'],
+      ['currentKind', 'dc', 'direct current'],
+    ] as const) {
+      try {
+        readSurvey(changed(['supply', key], value));
+        expect.unreachable();
+      } catch (error) {
+        if (!hasCode(error, 'not-covered')) throw error;
+        expect(error.detail.what).toContain(what);
+      }
+    }
+  });
+
+  it('refuses a format that never was, and text that is not JSON', () => {
+    expect(() => readSurvey(changed(['format'], 'survey/99'))).toThrow("there is no survey format 'survey/99'");
+    expect(() => parseSurvey('{')).toThrow('is not JSON');
+    for (const nothing of [null, undefined, 1, 'x', [], true]) expect(problemsOf(nothing).length).toBeGreaterThan(0);
+  });
+
+  it('never ends in anything but a survey or a typed error, whatever is put in its place', () => {
+    const all: (string | number)[][] = [];
+    const walk = (value: Json, path: (string | number)[]): void => {
+      all.push(path);
+      if (Array.isArray(value)) for (const [i, v] of value.entries()) walk(v, [...path, i]);
+      else if (value !== null && typeof value === 'object')
+        for (const [k, v] of Object.entries(value)) walk(v, [...path, k]);
+    };
+    walk(surveyDocument('easy-home'), []);
+    const places = all.filter((p) => p.length > 0);
+    fc.assert(
+      fc.property(fc.nat(places.length - 1), fc.jsonValue(), (i, value) => {
+        try {
+          readSurvey(changed(places[i] as (string | number)[], value as Json));
+        } catch (error) {
+          expect(
+            hasCode(error, 'invalid-input') || hasCode(error, 'not-covered') || hasCode(error, 'unknown-definition'),
+            String(error),
+          ).toBe(true);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
