@@ -50,9 +50,15 @@ export function parseSurvey(text: string): Survey {
 function problemsOf(error: z.ZodError): Problem[] {
   return error.issues.map((issue) => ({
     path: issue.path.map((p) => (typeof p === 'number' ? p : String(p))),
-    message:
-      issue.code === 'unrecognized_keys' ? `has keys that are not known: ${issue.keys.join(', ')}` : issue.message,
+    message: messageOf(issue),
   }));
+}
+
+const ABSENT = /^Invalid (?:input: expected |option: expected )(.*?)(?:, received undefined)$/;
+function messageOf(issue: z.core.$ZodIssue): string {
+  if (issue.code === 'unrecognized_keys') return `has keys that are not known: ${issue.keys.join(', ')}`;
+  const absent = ABSENT.exec(issue.message)?.[1];
+  return absent === undefined ? issue.message : `is missing; expected ${absent}`;
 }
 
 /** What this library does not cover is refused by name, before anything else is said of the document. */

@@ -1,0 +1,48 @@
+/** A cell of a table: text, or a verdict that renderers may mark. */
+export type Cell = string | { readonly verdict: string };
+
+/**
+ * A piece of a report. Reports are composed of blocks once; text, Markdown and HTML are three ways to print them.
+ */
+export type Block =
+  | { readonly kind: 'heading'; readonly level: 1 | 2 | 3 | 4; readonly text: string }
+  | { readonly kind: 'paragraph'; readonly text: string }
+  | { readonly kind: 'caution'; readonly text: string }
+  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | { readonly kind: 'verdict'; readonly verdict: string; readonly text: string }
+  | {
+      readonly kind: 'table';
+      readonly caption: string;
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly Cell[])[];
+      readonly numeric?: readonly number[];
+    }
+  | { readonly kind: 'lines'; readonly lines: readonly string[] }
+  | { readonly kind: 'figure'; readonly svg: string; readonly caption: string };
+
+/** A heading. */
+export const heading = (level: 1 | 2 | 3 | 4, text: string): Block => ({ kind: 'heading', level, text });
+/** A paragraph. */
+export const paragraph = (text: string): Block => ({ kind: 'paragraph', text });
+/** A caution, printed where it matters. */
+export const caution = (text: string): Block => ({ kind: 'caution', text });
+/** A list; nothing where it is empty. */
+export const list = (items: readonly string[]): readonly Block[] => (items.length > 0 ? [{ kind: 'list', items }] : []);
+/** A table; nothing where it has no rows. */
+export const grid = (
+  caption: string,
+  head: readonly string[],
+  rows: readonly (readonly Cell[])[],
+  numeric: readonly number[] = [],
+): readonly Block[] => (rows.length > 0 ? [{ kind: 'table', caption, head, rows, numeric }] : []);
+
+/** The text of a cell. */
+export const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : verdictWords(cell.verdict));
+
+/** A verdict as a person reads it. */
+export const verdictWords = (verdict: string): string =>
+  ({ pass: 'pass', fail: 'FAIL', 'not-determined': 'not determined', 'not-required': 'not required' })[verdict] ??
+  verdict;
+
+/** Text without control characters, which no printed form may carry. */
+export const printable = (text: string): string => text.replace(/\p{Cc}/gu, ' ');

@@ -1,0 +1,50 @@
+import { type Block, cellText, printable, verdictWords } from './block.js';
+
+/** Characters that Markdown or the HTML inside it would take for markup. */
+const safe = (text: string): string =>
+  printable(text)
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/([\\`*_{}[\]|~])/g, '\\$1');
+const cell = (text: string): string => safe(text) || ' ';
+
+function blockText(block: Block): string {
+  switch (block.kind) {
+    case 'heading':
+      return `${'#'.repeat(block.level)} ${safe(block.text)}`;
+    case 'paragraph':
+      return safe(block.text);
+    case 'caution':
+      return `> **Caution.** ${safe(block.text)}`;
+    case 'list':
+      return block.items.map((item) => `- ${safe(item)}`).join('\n');
+    case 'verdict':
+      return `**${safe(verdictWords(block.verdict))}**: ${safe(block.text)}`;
+    case 'table': {
+      const numeric = block.numeric ?? [];
+      const rows = [
+        `| ${block.head.map(cell).join(' | ')} |`,
+        `| ${block.head.map((_, c) => (numeric.includes(c) ? '---:' : '---')).join(' | ')} |`,
+        ...block.rows.map((r) => `| ${r.map((c) => cell(cellText(c))).join(' | ')} |`),
+      ];
+      return `${block.caption ? `*${safe(block.caption)}*\n\n` : ''}${rows.join('\n')}`;
+    }
+    case 'lines':
+      return block.lines.map((line) => `    ${printable(line)}`).join('\n');
+    case 'figure':
+      return `*Picture: ${safe(block.caption)} (in the HTML report)*`;
+    default: {
+      const never: never = block;
+      return never;
+    }
+  }
+}
+
+/**
+ * Prints blocks as Markdown; every text is escaped.
+ * @param blocks the report
+ */
+export function renderMarkdown(blocks: readonly Block[]): string {
+  return `${blocks.map(blockText).join('\n\n')}\n`;
+}

@@ -1,0 +1,96 @@
+import { type Block, cellText, verdictWords } from './block.js';
+
+const WIDTH = 100;
+
+/** Breaks text at spaces; the following lines are indented. */
+function wrap(text: string, width: number, indent = ''): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(/\s+/)) {
+    if (line && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = indent + word;
+    } else line = line ? `${line} ${word}` : word;
+  }
+  return line ? [...lines, line] : lines;
+}
+
+/** A table with columns as wide as their contents; the widest column gives way when the whole is too wide. */
+function tableLines(
+  head: readonly string[],
+  rows: readonly (readonly string[])[],
+  numeric: readonly number[],
+): string[] {
+  const widths = head.map((h, c) => Math.max(h.length, ...rows.map((r) => (r[c] ?? '').length)));
+  const spare = WIDTH - 2 * (head.length - 1);
+  while (widths.reduce((a, b) => a + b, 0) > spare) {
+    const widest = widths.indexOf(Math.max(...widths));
+    if ((widths[widest] ?? 0) <= 12) break;
+    widths[widest] = (widths[widest] ?? 0) - 1;
+  }
+  const print = (cells: readonly string[]): string[] => {
+    const wrapped = cells.map((cell, c) => wrap(cell, widths[c] ?? 12));
+    const height = Math.max(1, ...wrapped.map((w) => w.length));
+    return Array.from({ length: height }, (_, i) =>
+      wrapped
+        .map((w, c) =>
+          numeric.includes(c) ? (w[i] ?? '').padStart(widths[c] ?? 0) : (w[i] ?? '').padEnd(widths[c] ?? 0),
+        )
+        .join('  ')
+        .trimEnd(),
+    );
+  };
+  return [...print(head), widths.map((w) => '-'.repeat(w)).join('  '), ...rows.flatMap(print)];
+}
+
+function blockLines(block: Block): string[] {
+  switch (block.kind) {
+    case 'heading': {
+      const mark = { 1: '=', 2: '-', 3: '', 4: '' }[block.level];
+      return mark ? ['', block.text, mark.repeat(Math.min(WIDTH, block.text.length)), ''] : ['', `${block.text}`, ''];
+    }
+    case 'paragraph':
+      return [...wrap(block.text, WIDTH), ''];
+    case 'caution':
+      return [...wrap(`!  ${block.text}`, WIDTH, '   '), ''];
+    case 'list':
+      return [
+        ...block.items.flatMap((item) =>
+          wrap(`  - ${item}`, WIDTH, '    ').map((l) => (l.startsWith('-') ? `  ${l}` : l)),
+        ),
+        '',
+      ];
+    case 'verdict':
+      return [...wrap(`[${verdictWords(block.verdict)}] ${block.text}`, WIDTH, '  '), ''];
+    case 'table':
+      return [
+        ...(block.caption ? [block.caption] : []),
+        ...tableLines(
+          block.head,
+          block.rows.map((r) => r.map(cellText)),
+          block.numeric ?? [],
+        ),
+        '',
+      ];
+    case 'lines':
+      return [...block.lines, ''];
+    case 'figure':
+      return [`(picture: ${block.caption})`, ''];
+    default: {
+      const never: never = block;
+      return never;
+    }
+  }
+}
+
+/**
+ * Prints blocks as plain text, at most 100 columns wide where words allow it.
+ * @param blocks the report
+ */
+export function renderText(blocks: readonly Block[]): string {
+  return `${blocks
+    .flatMap(blockLines)
+    .join('\n')
+    .replace(/\n{3,}/g, '\n\n')
+    .trim()}\n`;
+}

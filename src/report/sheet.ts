@@ -1,0 +1,131 @@
+import {
+  type Amount,
+  type CheckResult,
+  citation,
+  type Gap,
+  type SheetDocument,
+  type SheetLine,
+  type Written,
+} from '../core/index.js';
+import { formatIn } from '../units/index.js';
+import { type Block, grid, heading, verdictWords } from './block.js';
+
+const amount = (a: Amount | Written): string => formatIn(a.value, a.unit, 4);
+
+/**
+ * Why a value could not be had, in words.
+ * @param gap what stands in the way
+ */
+export function gapWords(gap: Gap): string {
+  switch (gap.kind) {
+    case 'fact':
+      return `${gap.fact} is not known${gap.obtain ? ` (${gap.obtain})` : ''}`;
+    case 'cell':
+    case 'range':
+      return gap.explain;
+    case 'edition':
+      return `${gap.explain} (${gap.edition})`;
+    default: {
+      const never: never = gap;
+      return never;
+    }
+  }
+}
+
+/** The expression with symbols of the trade in place of names. */
+function symbolic(expression: string, uses: readonly Written[]): string {
+  return [...uses]
+    .sort((a, b) => b.name.length - a.name.length)
+    .reduce((text, { name, symbol }) => text.replace(new RegExp(`\\b${name}\\b`, 'g'), symbol), expression)
+    .replace(/ \* /g, ' · ');
+}
+
+const result = (line: { readonly gives: Written } | { readonly blocked: readonly Gap[] }): string =>
+  'gives' in line
+    ? `${line.gives.symbol} = ${amount(line.gives)}`
+    : `not determined: ${line.blocked.map(gapWords).join('; ')}`;
+
+/**
+ * What was compared in a check, in figures.
+ * @param r the result
+ */
+export function comparisonWords(r: CheckResult): string {
+  if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ');
+  if (r.value && r.limit && r.most) return `${amount(r.limit)} <= ${amount(r.value)} <= ${amount(r.most)}`;
+  if (r.value && r.limit) {
+    const over = r.margin === undefined ? '' : `, margin ${formatIn(r.margin * 100, '1', 2)} %`;
+    return `${amount(r.value)} against ${amount(r.limit)}${over}`;
+  }
+  if (r.found !== undefined) return `${r.found}; allowed: ${(r.allowed ?? []).join(', ')}`;
+  return r.because ?? '';
+}
+
+function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, string, string, string] {
+  switch (line.kind) {
+    case 'given':
+      return ['given', `${line.words}`, result(line), line.by ?? ''];
+    case 'label':
+      return [
+        'given',
+        line.name,
+        line.value ?? `not determined: ${(line.blocked ?? []).map(gapWords).join('; ')}`,
+        line.by ?? '',
+      ];
+    case 'look':
+      return [
+        'table',
+        `${line.title}: ${Object.entries(line.keys)
+          .map(([k, v]) => `${k} ${v}`)
+          .join(', ')}`,
+        result(line),
+        `${citation(line.source)} (${line.source.provenance})`,
+      ];
+    case 'step':
+      return [
+        'step',
+        `${line.title}: ${symbolic(line.expression, [...line.uses, ...('gives' in line ? [line.gives] : [])])}`,
+        result(line),
+        citation(line.source),
+      ];
+    case 'run':
+      return ['procedure', `${line.title}: ${line.method}`, result(line), citation(line.source)];
+    case 'gather':
+      return ['gather', `${line.how} of ${line.from} over parts ${line.parts.join(', ')}`, result(line), ''];
+    case 'check':
+    case 'result':
+      return [
+        verdictWords(line.result.verdict),
+        line.result.title,
+        comparisonWords(line.result),
+        citation(line.result.source),
+      ];
+    case 'note':
+      return ['note', line.text, '', ''];
+    default: {
+      const never: never = line;
+      return never;
+    }
+  }
+}
+
+/**
+ * A calculation sheet as blocks: every line with its figures and its source.
+ * @param sheet a written sheet
+ * @param level level of its heading
+ */
+export function sheetBlocks(sheet: SheetDocument, level: 1 | 2 | 3 | 4 = 2): readonly Block[] {
+  const blocks: Block[] = [heading(level, sheet.place ? `${sheet.place} ${sheet.title}` : sheet.title)];
+  let rows: (readonly string[])[] = [];
+  const flush = () => {
+    blocks.push(...grid('', ['line', 'what', 'result', 'source'], rows));
+    rows = [];
+  };
+  for (const line of sheet.lines) {
+    if (line.kind === 'part') {
+      flush();
+      blocks.push(...sheetBlocks(line.part, Math.min(4, level + 1) as 1 | 2 | 3 | 4));
+    } else rows.push(row(line));
+  }
+  flush();
+  return blocks;
+}
