@@ -1,6 +1,11 @@
 /**
- * Sheets, plans and records as text, Markdown, HTML and SVG.
+ * Reports as text, Markdown and HTML, and pictures as SVG. Nothing is computed here.
  *
  * @module
  */
-export {};
+export type { Block, Cell } from './block.js';
+export { renderHtml } from './render-html.js';
+export { renderMarkdown } from './render-markdown.js';
+export { renderText } from './render-text.js';
+export { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
+export * from './svg/index.js';

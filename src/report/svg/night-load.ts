@@ -1,0 +1,75 @@
+import { formatIn } from '../../units/index.js';
+import { axes, hatches, legend, linear, lineSample, n, picture, slug, text } from './picture.js';
+
+/** What a picture of the load of a night shows. */
+export interface NightLoadInput {
+  /** Title. */
+  readonly title: string;
+  /** Minutes after midnight of the first day at which each step begins. */
+  readonly minutes: readonly number[];
+  /** Bands from the bottom up: the house, then each vehicle; A at each step. */
+  readonly bands: readonly { readonly name: string; readonly current: readonly number[] }[];
+  /** The limit at each step, A, or one for all. */
+  readonly limit: number | readonly number[];
+}
+
+const clock = (minute: number): string =>
+  `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(Math.round(minute) % 60).padStart(2, '0')}`;
+
+/**
+ * Load of the night stacked by vehicle, against the limit.
+ * @param input steps in minutes, bands and limit in A
+ * @returns an SVG as text
+ */
+export function nightLoadPicture(input: NightLoadInput): string {
+  const area = { left: 70, right: 700, top: 40, bottom: 330 };
+  const steps = input.minutes.length;
+  const width = steps > 1 ? (input.minutes[1] ?? 0) - (input.minutes[0] ?? 0) : 1;
+  const [from, to] = [input.minutes[0] ?? 0, (input.minutes.at(-1) ?? 0) + width];
+  const limitAt = (i: number): number => (typeof input.limit === 'number' ? input.limit : (input.limit[i] ?? 0));
+  const sums = input.minutes.map((_, i) => input.bands.reduce((a, b) => a + Math.max(0, b.current[i] ?? 0), 0));
+  const most = Math.max(1, ...sums, ...input.minutes.map((_, i) => limitAt(i)));
+  const hour = 60 * Math.max(1, Math.ceil((to - from) / 60 / 8));
+  const hours = Array.from(
+    { length: Math.floor(to / hour) - Math.ceil(from / hour) + 1 },
+    (_, k) => (Math.ceil(from / hour) + k) * hour,
+  );
+  const x = Object.assign(linear(from, to, area.left, area.right), { ticks: hours });
+  const y = linear(0, most * 1.08, area.bottom, area.top);
+  const id = slug(input.title);
+  const floor = new Array<number>(steps).fill(0);
+  const bands = input.bands.map((b, k) => {
+    const up: string[] = [];
+    const down: string[] = [];
+    for (let i = 0; i < steps; i++) {
+      const low = floor[i] ?? 0;
+      const high = low + Math.max(0, b.current[i] ?? 0);
+      const [x0, x1] = [n(x(input.minutes[i] ?? 0)), n(x((input.minutes[i] ?? 0) + width))];
+      up.push(`${x0} ${n(y(high))}L${x1} ${n(y(high))}`);
+      down.unshift(`${x1} ${n(y(low))}L${x0} ${n(y(low))}`);
+      floor[i] = high;
+    }
+    return `<path d="M${up.join('L')}L${down.join('L')}Z" fill="${k === 0 ? 'currentColor' : `url(#${id}-h${(k - 1) % hatches.length})`}"${k === 0 ? ' fill-opacity=".3"' : ''} stroke="currentColor" stroke-width=".6"/>`;
+  });
+  const limit = input.minutes
+    .map((m, i) => `${i ? 'L' : 'M'}${n(x(m))} ${n(y(limitAt(i)))}L${n(x(m + width))} ${n(y(limitAt(i)))}`)
+    .join('');
+  const defs = hatches
+    .map((h, k) => `<pattern id="${id}-h${k}" width="8" height="8" patternUnits="userSpaceOnUse">${h}</pattern>`)
+    .join('');
+  const sample = (k: number) =>
+    `<rect y="-7" width="28" height="13" fill="${k === 0 ? 'currentColor' : `url(#${id}-h${(k - 1) % hatches.length})`}"${k === 0 ? ' fill-opacity=".3"' : ''} stroke="currentColor" stroke-width=".6"/>`;
+  const key = legend(area.left, area.bottom + 62, [
+    ...input.bands.map((b, k) => ({ sample: sample(k), words: b.name })),
+    { sample: lineSample('8 3', 2.5), words: 'limit' },
+  ]);
+  return picture(
+    {
+      title: input.title,
+      description: `Load from ${clock(from)} to ${clock(to)}, highest ${formatIn(Math.max(...sums, 0), 'A')} against a limit of ${formatIn(Math.max(...input.minutes.map((_, i) => limitAt(i)), 0), 'A')}; bands: ${input.bands.map((b) => b.name).join(', ')}.`,
+      width: 740,
+      height: area.bottom + 72 + key.height,
+    },
+    `<defs>${defs}</defs>${text(area.left, 22, input.title, 'font-weight="600"')}${axes(area, x, y, { x: 'time of day', y: 'current, A' }, { x: clock })}${bands.join('')}<path class="ink" stroke-width="2.5" stroke-dasharray="8 3" d="${limit}"/>${key.svg}`,
+  );
+}

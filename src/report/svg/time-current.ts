@@ -1,0 +1,79 @@
+import { formatIn } from '../../units/index.js';
+import { axes, legend, lineSample, logarithmic, n, path, picture, strokes, text } from './picture.js';
+
+/** A curve, or a band between two curves, on a time-current picture. */
+export interface TimeCurrentSeries {
+  /** What the legend says. */
+  readonly name: string;
+  /** Points: current in A, time in s. For a band, its faster edge. */
+  readonly points: readonly (readonly [current: number, time: number])[];
+  /** The slower edge of a band: between the gates of a standard there is no one curve. */
+  readonly slower?: readonly (readonly [current: number, time: number])[];
+}
+
+/** What a time-current picture shows. */
+export interface TimeCurrentInput {
+  /** Title. */
+  readonly title: string;
+  /** Curves and bands. */
+  readonly series: readonly TimeCurrentSeries[];
+  /** Currents that are marked, such as the earth fault current. */
+  readonly marks: readonly { readonly name: string; readonly current: number }[];
+  /** Times that are marked, such as the required disconnection time. */
+  readonly times?: readonly { readonly name: string; readonly time: number }[];
+}
+
+/**
+ * Time-current curves with the fault current marked, both axes logarithmic.
+ * @param input curves, bands and marks; currents in A, times in s, all above zero
+ * @returns an SVG as text
+ */
+export function timeCurrentPicture(input: TimeCurrentInput): string {
+  const points = input.series.flatMap((s) => [...s.points, ...(s.slower ?? [])]).filter(([i, t]) => i > 0 && t > 0);
+  const currents = [...points.map((p) => p[0]), ...input.marks.map((m) => m.current)].filter((v) => v > 0);
+  const times = [...points.map((p) => p[1]), ...(input.times ?? []).map((t) => t.time)].filter((v) => v > 0);
+  const decade = (v: number, up: boolean) => 10 ** (up ? Math.ceil(Math.log10(v)) : Math.floor(Math.log10(v)));
+  const area = { left: 70, right: 700, top: 40, bottom: 400 };
+  const x = logarithmic(
+    decade(Math.min(...currents, 10), false),
+    decade(Math.max(...currents, 100), true),
+    area.left,
+    area.right,
+  );
+  const y = logarithmic(
+    decade(Math.min(...times, 0.1), false),
+    decade(Math.max(...times, 100), true),
+    area.bottom,
+    area.top,
+  );
+  const place = ([i, t]: readonly [number, number]) => [x(i), y(t)] as const;
+  const drawn = input.series.map((s, k) => {
+    const dash = strokes[k % strokes.length] ?? '';
+    const stroke = `stroke-width="2"${dash ? ` stroke-dasharray="${dash}"` : ''}`;
+    if (!s.slower) return `<path class="ink" ${stroke} d="${path(s.points.map(place))}"/>`;
+    const outline = path([...s.points, ...[...s.slower].reverse()].map(place));
+    return `<path d="${outline}Z" fill="currentColor" fill-opacity="${n(0.1 + 0.06 * (k % 3))}"/><path class="ink" ${stroke} d="${path(s.points.map(place))}"/><path class="ink" ${stroke} d="${path(s.slower.map(place))}"/>`;
+  });
+  const marks = input.marks.map(
+    (m, k) =>
+      `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + 4, area.top + 14 + 15 * k, `${m.name} ${formatIn(m.current, 'A')}`)}`,
+  );
+  const limits = (input.times ?? []).map(
+    (t) =>
+      `<path class="ink" stroke-width="1" stroke-dasharray="3 3" d="M${area.left} ${n(y(t.time))}H${area.right}"/>${text(area.right - 4, y(t.time) - 4, `${t.name} ${formatIn(t.time, 's')}`, 'text-anchor="end"')}`,
+  );
+  const key = legend(
+    area.left,
+    area.bottom + 62,
+    input.series.map((s, k) => ({ sample: lineSample(strokes[k % strokes.length] ?? ''), words: s.name })),
+  );
+  return picture(
+    {
+      title: input.title,
+      description: `Time-current curves of ${input.series.map((s) => s.name).join(', ')}; marked: ${input.marks.map((m) => `${m.name} ${formatIn(m.current, 'A')}`).join(', ')}.`,
+      width: 740,
+      height: area.bottom + 72 + key.height,
+    },
+    `${text(area.left, 22, input.title, 'font-weight="600"')}${axes(area, x, y, { x: 'current, A', y: 'time, s' })}${drawn.join('')}${limits.join('')}${marks.join('')}${key.svg}`,
+  );
+}
