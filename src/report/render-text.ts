@@ -52,19 +52,14 @@ function blockLines(block: Block): string[] {
     case 'paragraph':
       return [...wrap(block.text, WIDTH), ''];
     case 'caution':
-      return [...wrap(`!  ${block.text}`, WIDTH, '   '), ''];
+      return [...wrap(`! ${block.text}`, WIDTH, '  '), ''];
     case 'list':
-      return [
-        ...block.items.flatMap((item) =>
-          wrap(`  - ${item}`, WIDTH, '    ').map((l) => (l.startsWith('-') ? `  ${l}` : l)),
-        ),
-        '',
-      ];
+      return [...block.items.flatMap((item) => wrap(`- ${item}`, WIDTH - 2, '  ').map((l) => `  ${l}`)), ''];
     case 'verdict':
       return [...wrap(`[${verdictWords(block.verdict)}] ${block.text}`, WIDTH, '  '), ''];
     case 'table':
       return [
-        ...(block.caption ? [block.caption] : []),
+        ...wrap(block.caption, WIDTH),
         ...tableLines(
           block.head,
           block.rows.map((r) => r.map(cellText)),

@@ -2,7 +2,7 @@ import { type Gap, isMissing, type Known, recorder, type Sheet } from '../core/i
 import type { Run, Stretch } from '../installation/index.js';
 import { metres, ratio } from '../units/index.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
-import type { WantedPoint, WorkFacts } from './survey.js';
+import type { WorkFacts } from './survey.js';
 import type { WorkRules } from './work-rules.js';
 
 /** An item of material, in neutral words. */
@@ -33,7 +33,6 @@ export interface ItemFacts {
 
 /**
  * Items of material for one charge point circuit, from the stretches of its route.
- * @param wanted what is wanted
  * @param run the designed run
  * @param work facts about the work
  * @param rules rules for waste, terminations and fixings
@@ -41,7 +40,6 @@ export interface ItemFacts {
  * @param sheet where the lengths are worked out
  */
 export function quantitiesOf(
-  wanted: WantedPoint,
   run: Run,
   work: WorkFacts,
   rules: WorkRules,
@@ -116,7 +114,6 @@ export function quantitiesOf(
   if (work.mounting === 'post') each('post', 'post and base for the point', 1, 'the point stands free', 'set');
   each('labels', 'labels and notices', 1, 'always', 'set');
   each('records', 'certificate, test sheet and user instructions', 1, 'always', 'set');
-  void wanted;
   return items.filter((item) => item.quantity !== 0);
 }
 
@@ -131,7 +128,7 @@ const deviceWords = (run: Run): string => {
 const measured = (key: string, words: string, unit: Item['unit'], value: Known<number>, rule: string): Item =>
   isMissing(value)
     ? { key, words, unit, rule, gaps: value.missing }
-    : { key, words, unit, rule, quantity: unit === 'm' ? Math.ceil(value) : Math.ceil(value) };
+    : { key, words, unit, rule, quantity: Math.ceil(value - 1e-9) };
 
 function orderLength(stretches: readonly Stretch[], rules: WorkRules, sheet: Sheet): Known<number> {
   const parts = stretches.map((s) => {

@@ -1,0 +1,113 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Block } from '../../src/report/index.js';
+import { renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
+
+const report: readonly Block[] = [
+  { kind: 'heading', level: 1, text: 'A report' },
+  { kind: 'paragraph', text: 'What it is about.' },
+  { kind: 'caution', text: 'Mind the step.' },
+  { kind: 'verdict', verdict: 'not-determined', text: 'the cut-out is not known' },
+  {
+    kind: 'table',
+    caption: 'Figures',
+    head: ['what', 'how much'],
+    rows: [
+      ['a', '1.09 Ω'],
+      ['b', { verdict: 'fail' }],
+    ],
+    numeric: [1],
+  },
+  { kind: 'list', items: ['one', 'two'] },
+  { kind: 'lines', lines: ['  kept as it is'] },
+];
+
+const everyText = (text: string): readonly Block[] => [
+  { kind: 'heading', level: 2, text },
+  { kind: 'paragraph', text },
+  { kind: 'caution', text },
+  { kind: 'verdict', verdict: text, text },
+  { kind: 'table', caption: text, head: [text, text], rows: [[text, { verdict: text }]] },
+  { kind: 'list', items: [text] },
+  { kind: 'lines', lines: [text] },
+];
+
+describe('a report', () => {
+  it('prints as text with aligned columns', () => {
+    expect(renderText(report)).toBe(
+      [
+        'A report',
+        '========',
+        '',
+        'What it is about.',
+        '',
+        '! Mind the step.',
+        '',
+        '[not determined] the cut-out is not known',
+        '',
+        'Figures',
+        'what  how much',
+        '----  --------',
+        'a       1.09 Ω',
+        'b         FAIL',
+        '',
+        '  - one',
+        '  - two',
+        '',
+        '  kept as it is',
+        '',
+      ].join('\n'),
+    );
+  });
+
+  it('prints as Markdown', () => {
+    const text = renderMarkdown(report);
+    expect(text).toContain('# A report');
+    expect(text).toContain('| what | how much |\n| --- | ---: |\n| a | 1.09 Ω |\n| b | FAIL |');
+    expect(text).toContain('> **Caution.** Mind the step.');
+  });
+
+  it('prints as one self-contained page', () => {
+    const page = renderHtml(report, 'A <report>');
+    expect(page).toContain('<title>A &#60;report&#62;</title>');
+    expect(page).toContain('<td class="n">1.09 Ω</td>');
+    expect(page).not.toMatch(/<(script|link|img|iframe)|src=|href=|url\(http/);
+  });
+
+  it('keeps within 100 columns where words allow it', () => {
+    const long = Array.from({ length: 60 }, (_, i) => `word${i}`).join(' ');
+    const text = renderText([...everyText(long).slice(1, 6)]);
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(101);
+  });
+
+  it('never lets a text become markup', () => {
+    const nasty = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.constantFrom(
+        '<script>alert(1)</script>',
+        '"><img src=x onerror=alert(1)>',
+        '</td></table>',
+        '&lt;b&gt;',
+        "' onload='x",
+        '](javascript:alert(1))',
+        '<!-- -->',
+        '\u0000<b>',
+        '```\n<b>',
+        '| a | b |\n| - | - |',
+      ),
+    );
+    const tags = (page: string) => page.match(/<[a-z!/][^>]*>/gi) ?? [];
+    const plain = tags(renderHtml(everyText('plain'), 'plain'));
+    fc.assert(
+      fc.property(nasty, (text) => {
+        // the same tags whatever the text, but for the class that a verdict names
+        const found = tags(renderHtml(everyText(`x${text}`), text)).map((t) =>
+          t.replace(/class="v v-[^"]*"/, 'class="v v-plain"'),
+        );
+        expect(found).toEqual(plain);
+        expect(renderMarkdown(everyText(`x${text}`).slice(0, 6))).not.toMatch(/<[a-z!/]/i);
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
