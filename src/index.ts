@@ -4,4 +4,5 @@
  */
 export * from './core/index.js';
 export * from './installation/index.js';
+export * from './physics/index.js';
 export * from './units/index.js';

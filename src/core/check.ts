@@ -177,9 +177,14 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  * Judges a check. A NaN never passes; a value that could not be had gives `not-determined` with its reasons.
  * @param c the check
  * @param evidence the values by role, or label, statement or results, by the kind of check
+ * @param because what the values rest on, where a person has to know it with the verdict
  */
-export function judge<C extends Check>(c: C, evidence: Evidence<C>): CheckResult;
-export function judge(c: Check, evidence: Record<string, unknown>): CheckResult {
+export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: string): CheckResult {
+  const result = verdictOn(c, evidence as Record<string, unknown>);
+  return because === undefined || result.because !== undefined ? result : { ...result, because };
+}
+
+function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   const gaps = Object.values(evidence).flatMap((v) => (isMissing(v) ? v.missing : []));
   if (gaps.length > 0) return { ...head(c), verdict: 'not-determined', gaps };
   switch (c.kind) {

@@ -44,8 +44,8 @@ export interface Sheet {
     to: UnitOf<Vocabulary[O]> extends UnitOf<Vocabulary[N]> ? O : never,
     parts: readonly Sheet[],
   ): Known<Vocabulary[O]>;
-  /** Judges a check. */
-  check<C extends Check>(check: C, evidence: Evidence<C>): CheckResult;
+  /** Judges a check; `because` says what the values rest on, where a person has to know it with the verdict. */
+  check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult;
   /** Takes down a result that was decided without a comparison: not required, or not determined. */
   result(result: CheckResult): CheckResult;
   /** A remark for the reader. */
@@ -328,8 +328,8 @@ export class SilentSheet implements Sheet {
     return value as Known<Vocabulary[O]>;
   }
 
-  check<C extends Check>(check: C, evidence: Evidence<C>): CheckResult {
-    const result = judge(check, evidence);
+  check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
+    const result = judge(check, evidence, because);
     this.keep(() => ({ kind: 'check', check, evidence: evidence as Readonly<Record<string, unknown>>, result }));
     return result;
   }

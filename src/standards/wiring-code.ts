@@ -40,6 +40,8 @@ export interface AssessmentOptions {
   readonly testTemperature?: Celsius;
   /** Figures graded from memory that the user accepts for let-through energy beyond the built-in ones. */
   readonly acceptMemoryFigures?: boolean;
+  /** Standard of the BS 88-2 fuses in question: of 2008 (BS 88-2.2) or of 2010, printed from 2011 on. */
+  readonly fuseEdition?: '2008' | '2011';
   /** A maker's let-through energy for the device at the prospective current, A²s. */
   readonly makersLetThrough?: number;
 }

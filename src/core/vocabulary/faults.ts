@@ -2,11 +2,18 @@ import type {
   AdiabaticFactor,
   AmpereSquaredSeconds,
   Amperes,
+  Celsius,
+  HeatCapacity,
+  Kelvins,
+  OhmMillimetres,
   Ohms,
+  PerKelvin,
   Ratio,
   Seconds,
   SquareMillimetres,
+  VoltAmperes,
   Volts,
+  Watts,
 } from '../../units/index.js';
 import type { Terms } from './term.js';
 
@@ -52,6 +59,154 @@ export interface FaultTerms {
   breakingCapacity: Amperes;
   /** Conventional operating current of the device I_2, A, above 0. */
   conventionalOperatingCurrent: Amperes;
+  /** Impedance of the circuit from the origin, line and protective conductors Z_c, Ω, 0 and up. */
+  circuitImpedance: Ohms;
+  /** Impedance of the feeders ahead, line and protective conductors Z_f, Ω, 0 and up. */
+  feederImpedance: Ohms;
+  /** Impedance of one run, line and protective conductor Z_seg, Ω, 0 and up. */
+  segmentImpedance: Ohms;
+  /** Earth fault loop impedance at the origin of the run Z_o, Ω, 0 and up. */
+  originImpedance: Ohms;
+  /** Resistance of the line conductor R_1, Ω, 0 and up. */
+  lineResistance: Ohms;
+  /** Resistance of the neutral conductor R_n, Ω, 0 and up. */
+  neutralResistance: Ohms;
+  /** Resistance of the protective conductor R_2, Ω, 0 and up. */
+  protectiveResistance: Ohms;
+  /** Resistance of the armour R_arm, Ω, above 0. */
+  armourResistance: Ohms;
+  /** Resistance of a protective conductor beside the armour or conduit R_sep, Ω, above 0. */
+  separateResistance: Ohms;
+  /** Impedance of the line-neutral loop Z_ln, Ω, 0 and up. */
+  lineNeutralImpedance: Ohms;
+  /** Impedance of the source per line conductor or loop Z_src, Ω, 0 and up. */
+  sourceImpedance: Ohms;
+  /** Loop impedance as measured Z_m, Ω, 0 and up. */
+  measuredImpedance: Ohms;
+  /** Largest loop impedance that may be read Z_m,max, Ω, above 0. */
+  measuredLimit: Ohms;
+  /** Loop impedance in relation to its limit Z_s/Z_s,max, 1, 0 and up. */
+  impedanceRatio: Ratio;
+  /** Conductors in parallel per line n_par, 1, 1 and up. */
+  parallelConductors: Ratio;
+  /** Temperature coefficient of resistance at 20 °C α_20, 1/K, above 0. */
+  temperatureCoefficient: PerKelvin;
+  /** Temperature of the conductors at the test θ_t, °C, -40 to 100. */
+  testTemperature: Celsius;
+  /** Resistance at the temperature considered over that at 20 °C F_θ, 1, above 0. */
+  temperatureFactor: Ratio;
+  /** Multiple of the rated current m, 1, above 0. */
+  deviceMultiple: Ratio;
+  /** Multiple of the rated residual operating current m_Δ, 1, above 0. */
+  residualMultiple: Ratio;
+  /** Time in which a device operates t_op, s, above 0. */
+  operatingTime: Seconds;
+  /** Fault current I_k, A, 0 and up. */
+  faultCurrent: Amperes;
+  /** Smallest fault current, conductors hot, at the far end I_k,min, A, 0 and up. */
+  minimumFaultCurrent: Amperes;
+  /** Largest fault current, conductors cold, at the origin of the run I_k,max, A, 0 and up. */
+  maximumFaultCurrent: Amperes;
+  /** Factor of the peak current κ, 1, 1 to 2. */
+  peakFactor: Ratio;
+  /** Peak of the fault current i_p, A, 0 and up. */
+  peakCurrent: Amperes;
+  /** Factor for the heat of the direct-current component m_dc, 1, 0 and up. */
+  thermalFactor: Ratio;
+  /** Duration of the fault current t_k, s, above 0. */
+  faultTime: Seconds;
+  /** Upper bound of the let-through energy I²t_max, A²s, 0 and up. */
+  letThroughBound: AmpereSquaredSeconds;
+  /** Longest time that the conductor withstands the fault current t_k,max, s, 0 and up. */
+  maximumFaultTime: Seconds;
+  /** Temperature of the conductor before the fault θ_i, °C, -60 to 500. */
+  initialTemperature: Celsius;
+  /** Largest temperature of the conductor at the end of the fault θ_f, °C, 0 to 1200. */
+  finalTemperature: Celsius;
+  /** Material constant of the adiabatic equation K, A·√s/mm², above 0. */
+  materialFactor: AdiabaticFactor;
+  /** Volumetric heat capacity of the conductor at 20 °C Q_c, J/(K·mm³), above 0. */
+  conductorHeatCapacity: HeatCapacity;
+  /** Resistivity of the conductor at 20 °C ρ_20, Ω·mm, above 0. */
+  conductorResistivity: OhmMillimetres;
+  /** Reciprocal of the temperature coefficient at 0 °C β, K, above 0. */
+  reciprocalCoefficient: Kelvins;
+  /** Factor k of the line conductor k_1, A·√s/mm², above 0. */
+  lineFactor: AdiabaticFactor;
+  /** Factor k of the protective conductor k_2, A·√s/mm², above 0. */
+  protectiveFactor: AdiabaticFactor;
+  /** Protective conductor by the table for the same material S_54.7, mm², 0 and up. */
+  tabulatedProtectiveArea: SquareMillimetres;
+  /** Cross-sectional area of a bonding conductor S_b, mm², above 0. */
+  bondingArea: SquareMillimetres;
+  /** Smallest area of a bonding conductor S_b,min, mm², above 0. */
+  minimumBondingArea: SquareMillimetres;
+  /** Cross-sectional area of the earthing conductor S_e, mm², above 0. */
+  earthingConductorArea: SquareMillimetres;
+  /** Smallest area of the earthing conductor S_e,min, mm², 0 and up. */
+  minimumEarthingArea: SquareMillimetres;
+  /** Copper-equivalent area of the neutral of the supply S_n, mm², above 0. */
+  supplyNeutralArea: SquareMillimetres;
+  /** Cross-sectional area of the armour S_arm, mm², above 0. */
+  armourArea: SquareMillimetres;
+  /** Number of cores of the cable n_c, 1, 1 to 5. */
+  cores: Ratio;
+  /** Rated power of the transformer S_rT, VA, above 0. */
+  transformerRating: VoltAmperes;
+  /** Rated voltage of the transformer on its low side, between lines U_rT, V, above 0. */
+  transformerVoltage: Volts;
+  /** Impedance voltage of the transformer u_k, 1, above 0 to 1. */
+  transformerImpedanceVoltage: Ratio;
+  /** Loss of the transformer at rated current P_kT, W, 0 and up. */
+  transformerLoss: Watts;
+  /** Impedance of the transformer per line conductor Z_T, Ω, above 0. */
+  transformerImpedance: Ohms;
+  /** Resistance of the transformer per line conductor R_T, Ω, 0 and up. */
+  transformerResistance: Ohms;
+  /** Reactance of the transformer per line conductor X_T, Ω, 0 and up. */
+  transformerReactance: Ohms;
+  /** Relative reactance of the transformer x_T, 1, 0 to 1. */
+  transformerReactanceRatio: Ratio;
+  /** Correction factor of the transformer impedance K_T, 1, above 0 to 1.2. */
+  transformerFactor: Ratio;
+  /** Voltage factor c, 1, above 0 to 1.2. */
+  voltageFactor: Ratio;
+  /** Nominal voltage of the grid at its connection point, between lines U_Q, V, above 0. */
+  gridVoltage: Volts;
+  /** Initial three-phase fault current of the grid at its connection point I_kQ, A, above 0. */
+  gridFaultCurrent: Amperes;
+  /** Impedance of the grid referred to the low side Z_Q, Ω, 0 and up. */
+  gridImpedance: Ohms;
+  /** Insulation resistance R_iso, Ω, above 0. */
+  insulationResistance: Ohms;
+  /** Smallest insulation resistance R_iso,min, Ω, above 0. */
+  insulationResistanceLimit: Ohms;
+  /** Voltage of the insulation test, d.c. U_iso, V, above 0. */
+  insulationTestVoltage: Volts;
+  /** End-to-end resistance of the line conductor of a ring r_1, Ω, 0 and up. */
+  ringLineResistance: Ohms;
+  /** End-to-end resistance of the neutral conductor of a ring r_n, Ω, 0 and up. */
+  ringNeutralResistance: Ohms;
+  /** End-to-end resistance of the protective conductor of a ring r_2, Ω, 0 and up. */
+  ringProtectiveResistance: Ohms;
+  /** Reading at a point of a cross-connected ring R_x, Ω, 0 and up. */
+  crossConnectedResistance: Ohms;
+  /** Resistance of line and protective conductor at the test R_1+R_2,t, Ω, 0 and up. */
+  continuityResistance: Ohms;
+  /** Voltage at the point under load U_l, V, above 0. */
+  loadedVoltage: Volts;
+  /** Voltage that a fault may put on metal U_b, V, above 0. */
+  ratedVoltageLimit: Volts;
+  /** Conditional short-circuit rating I_cc, A, above 0. */
+  breakingLimit: Amperes;
+  /** Resistance of the earth electrode alone R_E, Ω, 0 and up. */
+  earthElectrode: Ohms;
+  /** Earth fault path of the network without the electrode of the installation R_B, Ω, 0 and up. */
+  networkEarth: Ohms;
+  /** Resistance of the protective conductors from the origin R_2,tot, Ω, 0 and up. */
+  circuitProtectiveResistance: Ohms;
+  /** Resistance above which an electrode may not be stable R_A,st, Ω, above 0. */
+  electrodeStability: Ohms;
 }
 
 /** Symbols, units and ranges of the roles of faults. */
@@ -105,5 +260,260 @@ export const faultTerms: Terms<FaultTerms> = {
     unit: 'A',
     above: 0,
     words: 'conventional operating current of the device',
+  },
+  circuitImpedance: {
+    symbol: 'Z_c',
+    unit: 'Ω',
+    least: 0,
+    words: 'impedance of the circuit from the origin, line and protective conductors',
+  },
+  feederImpedance: {
+    symbol: 'Z_f',
+    unit: 'Ω',
+    least: 0,
+    words: 'impedance of the feeders ahead, line and protective conductors',
+  },
+  segmentImpedance: {
+    symbol: 'Z_seg',
+    unit: 'Ω',
+    least: 0,
+    words: 'impedance of one run, line and protective conductor',
+  },
+  originImpedance: { symbol: 'Z_o', unit: 'Ω', least: 0, words: 'earth fault loop impedance at the origin of the run' },
+  lineResistance: { symbol: 'R_1', unit: 'Ω', least: 0, words: 'resistance of the line conductor' },
+  neutralResistance: { symbol: 'R_n', unit: 'Ω', least: 0, words: 'resistance of the neutral conductor' },
+  protectiveResistance: { symbol: 'R_2', unit: 'Ω', least: 0, words: 'resistance of the protective conductor' },
+  armourResistance: { symbol: 'R_arm', unit: 'Ω', above: 0, words: 'resistance of the armour' },
+  separateResistance: {
+    symbol: 'R_sep',
+    unit: 'Ω',
+    above: 0,
+    words: 'resistance of a protective conductor beside the armour or conduit',
+  },
+  lineNeutralImpedance: { symbol: 'Z_ln', unit: 'Ω', least: 0, words: 'impedance of the line-neutral loop' },
+  sourceImpedance: {
+    symbol: 'Z_src',
+    unit: 'Ω',
+    least: 0,
+    words: 'impedance of the source per line conductor or loop',
+  },
+  measuredImpedance: { symbol: 'Z_m', unit: 'Ω', least: 0, words: 'loop impedance as measured' },
+  measuredLimit: { symbol: 'Z_m,max', unit: 'Ω', above: 0, words: 'largest loop impedance that may be read' },
+  impedanceRatio: { symbol: 'Z_s/Z_s,max', unit: '1', least: 0, words: 'loop impedance in relation to its limit' },
+  parallelConductors: { symbol: 'n_par', unit: '1', least: 1, words: 'conductors in parallel per line' },
+  temperatureCoefficient: {
+    symbol: 'α_20',
+    unit: '1/K',
+    above: 0,
+    words: 'temperature coefficient of resistance at 20 °C',
+  },
+  testTemperature: {
+    symbol: 'θ_t',
+    unit: '°C',
+    least: -40,
+    most: 100,
+    words: 'temperature of the conductors at the test',
+  },
+  temperatureFactor: {
+    symbol: 'F_θ',
+    unit: '1',
+    above: 0,
+    words: 'resistance at the temperature considered over that at 20 °C',
+  },
+  deviceMultiple: { symbol: 'm', unit: '1', above: 0, words: 'multiple of the rated current' },
+  residualMultiple: { symbol: 'm_Δ', unit: '1', above: 0, words: 'multiple of the rated residual operating current' },
+  operatingTime: { symbol: 't_op', unit: 's', above: 0, words: 'time in which a device operates' },
+  faultCurrent: { symbol: 'I_k', unit: 'A', least: 0, words: 'fault current' },
+  minimumFaultCurrent: {
+    symbol: 'I_k,min',
+    unit: 'A',
+    least: 0,
+    words: 'smallest fault current, conductors hot, at the far end',
+  },
+  maximumFaultCurrent: {
+    symbol: 'I_k,max',
+    unit: 'A',
+    least: 0,
+    words: 'largest fault current, conductors cold, at the origin of the run',
+  },
+  peakFactor: { symbol: 'κ', unit: '1', least: 1, most: 2, words: 'factor of the peak current' },
+  peakCurrent: { symbol: 'i_p', unit: 'A', least: 0, words: 'peak of the fault current' },
+  thermalFactor: { symbol: 'm_dc', unit: '1', least: 0, words: 'factor for the heat of the direct-current component' },
+  faultTime: { symbol: 't_k', unit: 's', above: 0, words: 'duration of the fault current' },
+  letThroughBound: { symbol: 'I²t_max', unit: 'A²s', least: 0, words: 'upper bound of the let-through energy' },
+  maximumFaultTime: {
+    symbol: 't_k,max',
+    unit: 's',
+    least: 0,
+    words: 'longest time that the conductor withstands the fault current',
+  },
+  initialTemperature: {
+    symbol: 'θ_i',
+    unit: '°C',
+    least: -60,
+    most: 500,
+    words: 'temperature of the conductor before the fault',
+  },
+  finalTemperature: {
+    symbol: 'θ_f',
+    unit: '°C',
+    least: 0,
+    most: 1200,
+    words: 'largest temperature of the conductor at the end of the fault',
+  },
+  materialFactor: { symbol: 'K', unit: 'A·√s/mm²', above: 0, words: 'material constant of the adiabatic equation' },
+  conductorHeatCapacity: {
+    symbol: 'Q_c',
+    unit: 'J/(K·mm³)',
+    above: 0,
+    words: 'volumetric heat capacity of the conductor at 20 °C',
+  },
+  conductorResistivity: { symbol: 'ρ_20', unit: 'Ω·mm', above: 0, words: 'resistivity of the conductor at 20 °C' },
+  reciprocalCoefficient: {
+    symbol: 'β',
+    unit: 'K',
+    above: 0,
+    words: 'reciprocal of the temperature coefficient at 0 °C',
+  },
+  lineFactor: { symbol: 'k_1', unit: 'A·√s/mm²', above: 0, words: 'factor k of the line conductor' },
+  protectiveFactor: { symbol: 'k_2', unit: 'A·√s/mm²', above: 0, words: 'factor k of the protective conductor' },
+  tabulatedProtectiveArea: {
+    symbol: 'S_54.7',
+    unit: 'mm²',
+    least: 0,
+    words: 'protective conductor by the table for the same material',
+  },
+  bondingArea: { symbol: 'S_b', unit: 'mm²', above: 0, words: 'cross-sectional area of a bonding conductor' },
+  minimumBondingArea: { symbol: 'S_b,min', unit: 'mm²', above: 0, words: 'smallest area of a bonding conductor' },
+  earthingConductorArea: {
+    symbol: 'S_e',
+    unit: 'mm²',
+    above: 0,
+    words: 'cross-sectional area of the earthing conductor',
+  },
+  minimumEarthingArea: { symbol: 'S_e,min', unit: 'mm²', least: 0, words: 'smallest area of the earthing conductor' },
+  supplyNeutralArea: {
+    symbol: 'S_n',
+    unit: 'mm²',
+    above: 0,
+    words: 'copper-equivalent area of the neutral of the supply',
+  },
+  armourArea: { symbol: 'S_arm', unit: 'mm²', above: 0, words: 'cross-sectional area of the armour' },
+  cores: { symbol: 'n_c', unit: '1', least: 1, most: 5, words: 'number of cores of the cable' },
+  transformerRating: { symbol: 'S_rT', unit: 'VA', above: 0, words: 'rated power of the transformer' },
+  transformerVoltage: {
+    symbol: 'U_rT',
+    unit: 'V',
+    above: 0,
+    words: 'rated voltage of the transformer on its low side, between lines',
+  },
+  transformerImpedanceVoltage: {
+    symbol: 'u_k',
+    unit: '1',
+    above: 0,
+    most: 1,
+    words: 'impedance voltage of the transformer',
+  },
+  transformerLoss: { symbol: 'P_kT', unit: 'W', least: 0, words: 'loss of the transformer at rated current' },
+  transformerImpedance: {
+    symbol: 'Z_T',
+    unit: 'Ω',
+    above: 0,
+    words: 'impedance of the transformer per line conductor',
+  },
+  transformerResistance: {
+    symbol: 'R_T',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance of the transformer per line conductor',
+  },
+  transformerReactance: {
+    symbol: 'X_T',
+    unit: 'Ω',
+    least: 0,
+    words: 'reactance of the transformer per line conductor',
+  },
+  transformerReactanceRatio: {
+    symbol: 'x_T',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'relative reactance of the transformer',
+  },
+  transformerFactor: {
+    symbol: 'K_T',
+    unit: '1',
+    above: 0,
+    most: 1.2,
+    words: 'correction factor of the transformer impedance',
+  },
+  voltageFactor: { symbol: 'c', unit: '1', above: 0, most: 1.2, words: 'voltage factor' },
+  gridVoltage: {
+    symbol: 'U_Q',
+    unit: 'V',
+    above: 0,
+    words: 'nominal voltage of the grid at its connection point, between lines',
+  },
+  gridFaultCurrent: {
+    symbol: 'I_kQ',
+    unit: 'A',
+    above: 0,
+    words: 'initial three-phase fault current of the grid at its connection point',
+  },
+  gridImpedance: { symbol: 'Z_Q', unit: 'Ω', least: 0, words: 'impedance of the grid referred to the low side' },
+  insulationResistance: { symbol: 'R_iso', unit: 'Ω', above: 0, words: 'insulation resistance' },
+  insulationResistanceLimit: { symbol: 'R_iso,min', unit: 'Ω', above: 0, words: 'smallest insulation resistance' },
+  insulationTestVoltage: { symbol: 'U_iso', unit: 'V', above: 0, words: 'voltage of the insulation test, d.c.' },
+  ringLineResistance: {
+    symbol: 'r_1',
+    unit: 'Ω',
+    least: 0,
+    words: 'end-to-end resistance of the line conductor of a ring',
+  },
+  ringNeutralResistance: {
+    symbol: 'r_n',
+    unit: 'Ω',
+    least: 0,
+    words: 'end-to-end resistance of the neutral conductor of a ring',
+  },
+  ringProtectiveResistance: {
+    symbol: 'r_2',
+    unit: 'Ω',
+    least: 0,
+    words: 'end-to-end resistance of the protective conductor of a ring',
+  },
+  crossConnectedResistance: {
+    symbol: 'R_x',
+    unit: 'Ω',
+    least: 0,
+    words: 'reading at a point of a cross-connected ring',
+  },
+  continuityResistance: {
+    symbol: 'R_1+R_2,t',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance of line and protective conductor at the test',
+  },
+  loadedVoltage: { symbol: 'U_l', unit: 'V', above: 0, words: 'voltage at the point under load' },
+  ratedVoltageLimit: { symbol: 'U_b', unit: 'V', above: 0, words: 'voltage that a fault may put on metal' },
+  breakingLimit: { symbol: 'I_cc', unit: 'A', above: 0, words: 'conditional short-circuit rating' },
+  earthElectrode: { symbol: 'R_E', unit: 'Ω', least: 0, words: 'resistance of the earth electrode alone' },
+  networkEarth: {
+    symbol: 'R_B',
+    unit: 'Ω',
+    least: 0,
+    words: 'earth fault path of the network without the electrode of the installation',
+  },
+  circuitProtectiveResistance: {
+    symbol: 'R_2,tot',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance of the protective conductors from the origin',
+  },
+  electrodeStability: {
+    symbol: 'R_A,st',
+    unit: 'Ω',
+    above: 0,
+    words: 'resistance above which an electrode may not be stable',
   },
 };

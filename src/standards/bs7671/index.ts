@@ -2,5 +2,28 @@
  * BS 7671: tables, rules and editions.
  * @module bs7671
  */
+export * from '../bs88/conventional-currents.js';
+export * from '../bs88/gg-gates.js';
+export * from '../bs88/gg-loop-testing.js';
+export * from '../bs88/gg-pre-arcing.js';
+export * from '../bs1361/conventional-currents.js';
+export * from '../bs1362/operating-windows.js';
+export * from '../bs3871/instantaneous-bands.js';
+export * from '../bs5467/armour.js';
+export * from '../bs6004/protective-conductors.js';
+export * from '../en60898/energy-limiting-classes.js';
+export * from '../en60898/instantaneous-bands.js';
+export * from '../en60898/test-currents.js';
+export * from '../en61008/break-times.js';
+export * from '../gb-network/external-impedance.js';
+export * from '../gb-network/transformers.js';
 export * from '../iec-family/index.js';
+export * from '../iec60228/conductor-resistance.js';
+export * from '../iec60909/voltage-factors.js';
+export * from '../iec60949/material-constants.js';
+export * from '../on-site-guide/b7.js';
+export * from '../on-site-guide/i1.js';
+export * from '../on-site-guide/i2.js';
+export * from '../on-site-guide/i3.js';
+export * from './rules/disconnection.js';
 export * from './tables/index.js';

@@ -1,0 +1,104 @@
+import { formula } from '../core/index.js';
+
+/** Material constant K of the adiabatic equation from heat capacity, resistivity and temperature coefficient. */
+export const materialFactorOf = /* @__PURE__ */ formula({
+  id: 'adiabatic-material-factor',
+  title: 'Material constant of the adiabatic equation',
+  inputs: ['conductorHeatCapacity', 'reciprocalCoefficient', 'conductorResistivity'],
+  output: 'materialFactor',
+  expression: 'sqrt(conductorHeatCapacity * (reciprocalCoefficient + reference) / conductorResistivity)',
+  constants: { reference: [20, 'K'] },
+  compute: ({ conductorHeatCapacity, reciprocalCoefficient, conductorResistivity }) =>
+    Math.sqrt((conductorHeatCapacity * (reciprocalCoefficient + 20)) / conductorResistivity),
+  source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
+});
+
+/** Factor k from the material constant and the temperatures before and at the end of the fault. */
+export const adiabaticFactorOf = /* @__PURE__ */ formula({
+  id: 'adiabatic-factor',
+  title: 'Factor k of the adiabatic equation',
+  inputs: ['materialFactor', 'reciprocalCoefficient', 'initialTemperature', 'finalTemperature'],
+  output: 'adiabaticFactor',
+  expression:
+    'materialFactor * sqrt(log((reciprocalCoefficient + finalTemperature) / (reciprocalCoefficient + initialTemperature)))',
+  compute: ({ materialFactor, reciprocalCoefficient: b, initialTemperature, finalTemperature }) =>
+    materialFactor * Math.sqrt(Math.log((b + finalTemperature) / (b + initialTemperature))),
+  source: { document: 'IEC 60364-5-54', clause: 'Annex A', provenance: 'one-source' },
+});
+
+/** Energy I²t of a fault current that flows for a time. */
+export const faultEnergy = /* @__PURE__ */ formula({
+  id: 'fault-energy',
+  title: 'Energy of a fault current',
+  inputs: ['faultCurrent', 'faultTime'],
+  output: 'letThrough',
+  expression: 'faultCurrent^2 * faultTime',
+  compute: ({ faultCurrent, faultTime }) => faultCurrent * faultCurrent * faultTime,
+  valid: { faultTime: { most: 5 } },
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 543.1.3', provenance: 'two-sources' },
+});
+
+/** Energy that a conductor withstands, k²S². */
+export const withstandEnergyOf = /* @__PURE__ */ formula({
+  id: 'withstand-energy',
+  title: 'Energy that a conductor withstands',
+  inputs: ['adiabaticFactor', 'conductorArea'],
+  output: 'withstandEnergy',
+  expression: '(adiabaticFactor * conductorArea)^2',
+  compute: ({ adiabaticFactor, conductorArea }) => (adiabaticFactor * conductorArea) ** 2,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
+});
+
+/** Smallest area of a protective conductor for an energy, S = √(I²t)/k. */
+export const adiabaticArea = /* @__PURE__ */ formula({
+  id: 'adiabatic-area',
+  title: 'Smallest area by the adiabatic equation',
+  inputs: ['letThrough', 'adiabaticFactor'],
+  output: 'minimumProtectiveArea',
+  expression: 'sqrt(letThrough) / adiabaticFactor',
+  compute: ({ letThrough, adiabaticFactor }) => Math.sqrt(letThrough) / adiabaticFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
+});
+
+/** Longest time for which a conductor withstands a fault current, t = k²S²/I². */
+export const longestFaultTime = /* @__PURE__ */ formula({
+  id: 'longest-fault-time',
+  title: 'Longest time of a fault current',
+  inputs: ['adiabaticFactor', 'conductorArea', 'faultCurrent'],
+  output: 'maximumFaultTime',
+  expression: '(adiabaticFactor * conductorArea / faultCurrent)^2',
+  compute: ({ adiabaticFactor, conductorArea, faultCurrent }) =>
+    ((adiabaticFactor * conductorArea) / faultCurrent) ** 2,
+  valid: { faultCurrent: { above: 0 } },
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
+});
+
+/**
+ * Factor for the heat of the direct-current component of a fault current over its duration. IEC 60909-0, factor m.
+ */
+export const directComponentFactor = /* @__PURE__ */ formula({
+  id: 'direct-component-factor',
+  title: 'Heat of the direct-current component over the duration of the fault',
+  inputs: ['peakFactor', 'frequency', 'faultTime'],
+  output: 'thermalFactor',
+  expression:
+    '(exp(4 * frequency * faultTime * log(peakFactor - 1)) - 1) / (2 * frequency * faultTime * log(peakFactor - 1))',
+  compute: ({ peakFactor, frequency, faultTime }) => {
+    const decay = frequency * faultTime * Math.log(peakFactor - 1);
+    return Math.expm1(4 * decay) / (2 * decay);
+  },
+  valid: { peakFactor: { above: 1.02, most: 1.99 } },
+  source: { document: 'IEC 60909-0', clause: 'thermal equivalent current, factor m', provenance: 'memory' },
+});
+
+/** Upper bound of the energy of a fault that is cleared within a time, with its direct-current component. */
+export const boundedFaultEnergy = /* @__PURE__ */ formula({
+  id: 'bounded-fault-energy',
+  title: 'Upper bound of the energy of a fault, direct-current component included',
+  inputs: ['faultCurrent', 'faultTime', 'thermalFactor'],
+  output: 'letThrough',
+  expression: 'faultCurrent^2 * faultTime * (1 + thermalFactor)',
+  compute: ({ faultCurrent, faultTime, thermalFactor }) =>
+    faultCurrent * faultCurrent * faultTime * (1 + thermalFactor),
+  source: { document: 'IEC 60909-0', clause: 'thermal equivalent current', provenance: 'memory' },
+});

@@ -1,0 +1,4 @@
+export * from './adiabatic.js';
+export * from './fault-current.js';
+export * from './loop.js';
+export * from './time-current.js';

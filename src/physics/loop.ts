@@ -1,0 +1,111 @@
+import { formula } from '../core/index.js';
+
+/** Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. */
+export const resistanceAtTemperature = /* @__PURE__ */ formula({
+  id: 'resistance-at-temperature',
+  title: 'Resistance per length at a temperature',
+  inputs: ['resistancePerMetre20', 'temperatureCoefficient', 'conductorTemperature'],
+  output: 'resistancePerMetre',
+  expression: 'resistancePerMetre20 * (1 + temperatureCoefficient * (conductorTemperature - reference))',
+  constants: { reference: [20, 'K'] },
+  compute: ({ resistancePerMetre20, temperatureCoefficient, conductorTemperature }) =>
+    resistancePerMetre20 * (1 + temperatureCoefficient * (conductorTemperature - 20)),
+  source: { document: 'IEC 60909-0', clause: 'conductor temperature', provenance: 'one-source' },
+});
+
+/** Ratio of the resistance at a temperature to that at 20 °C, by a linear temperature coefficient. */
+export const temperatureFactorOfResistance = /* @__PURE__ */ formula({
+  id: 'temperature-factor-of-resistance',
+  title: 'Resistance at a temperature over that at 20 °C',
+  inputs: ['temperatureCoefficient', 'conductorTemperature'],
+  output: 'temperatureFactor',
+  expression: '1 + temperatureCoefficient * (conductorTemperature - reference)',
+  constants: { reference: [20, 'K'] },
+  compute: ({ temperatureCoefficient, conductorTemperature }) =>
+    1 + temperatureCoefficient * (conductorTemperature - 20),
+  source: { document: 'IEC 60909-0', clause: 'conductor temperature', provenance: 'one-source' },
+});
+
+/** Resistance of the conductors of a run that lie in parallel. */
+export const runResistance = /* @__PURE__ */ formula({
+  id: 'run-resistance',
+  title: 'Resistance of a run',
+  inputs: ['resistancePerMetre', 'length', 'parallelConductors'],
+  output: 'resistance',
+  expression: 'resistancePerMetre * length / parallelConductors',
+  compute: ({ resistancePerMetre, length, parallelConductors }) => (resistancePerMetre * length) / parallelConductors,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Reactance of a run from the reactance per metre of its loop. */
+export const runReactance = /* @__PURE__ */ formula({
+  id: 'run-reactance',
+  title: 'Reactance of a run',
+  inputs: ['reactancePerMetre', 'length', 'parallelConductors'],
+  output: 'reactance',
+  expression: 'reactancePerMetre * length / parallelConductors',
+  compute: ({ reactancePerMetre, length, parallelConductors }) => (reactancePerMetre * length) / parallelConductors,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Resistance of the armour (or conduit) and a protective conductor beside it, in parallel. */
+export const parallelProtectivePaths = /* @__PURE__ */ formula({
+  id: 'parallel-protective-paths',
+  title: 'Protective paths in parallel',
+  inputs: ['armourResistance', 'separateResistance'],
+  output: 'protectiveResistance',
+  expression: 'armourResistance * separateResistance / (armourResistance + separateResistance)',
+  compute: ({ armourResistance, separateResistance }) =>
+    (armourResistance * separateResistance) / (armourResistance + separateResistance),
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Sum of the resistances of the line and the protective conductor of a run. */
+export const sumOfLineAndProtective = /* @__PURE__ */ formula({
+  id: 'line-and-protective-resistance',
+  title: 'R_1+R_2 of a run',
+  inputs: ['lineResistance', 'protectiveResistance'],
+  output: 'lineAndProtectiveResistance',
+  expression: 'lineResistance + protectiveResistance',
+  compute: ({ lineResistance, protectiveResistance }) => lineResistance + protectiveResistance,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Impedance of one run from the resistance of line and protective conductor and the reactance of their loop. */
+export const segmentImpedanceOf = /* @__PURE__ */ formula({
+  id: 'segment-impedance',
+  title: 'Impedance of a run',
+  inputs: ['lineAndProtectiveResistance', 'reactance'],
+  output: 'segmentImpedance',
+  expression: 'sqrt(lineAndProtectiveResistance^2 + reactance^2)',
+  compute: ({ lineAndProtectiveResistance: r, reactance: x }) => (x === 0 ? r : Math.sqrt(r * r + x * x)),
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. */
+export const loopImpedanceOf = /* @__PURE__ */ formula({
+  id: 'loop-impedance',
+  title: 'Earth fault loop impedance Z_s = Z_e + (R_1+R_2)',
+  inputs: ['externalImpedance', 'circuitImpedance'],
+  output: 'loopImpedance',
+  expression: 'externalImpedance + circuitImpedance',
+  compute: ({ externalImpedance, circuitImpedance }) => externalImpedance + circuitImpedance,
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '411.4.4',
+    provenance: 'two-sources',
+    note: 'sizes added without regard to their angles: never less than the exact value',
+  },
+});
+
+/** Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. */
+export const originImpedanceOf = /* @__PURE__ */ formula({
+  id: 'origin-impedance',
+  title: 'Earth fault loop impedance at the origin of the run',
+  inputs: ['externalImpedance', 'feederImpedance'],
+  output: 'originImpedance',
+  expression: 'externalImpedance + feederImpedance',
+  compute: ({ externalImpedance, feederImpedance }) => externalImpedance + feederImpedance,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
+});

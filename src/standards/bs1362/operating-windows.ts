@@ -1,0 +1,29 @@
+import { table } from '../../core/index.js';
+
+/** Operating time of plug fuses at test currents. BS 1362. */
+export const plugFuseWindows = /* @__PURE__ */ table({
+  id: 'bs1362/operating-windows',
+  title: 'Operating time of plug fuses at test currents',
+  axes: [
+    { name: 'edge', labels: ['least', 'most'] },
+    { name: 'deviceRating', unit: 'A', between: 'exact' },
+    { name: 'faultCurrent', unit: 'A', between: 'exact' },
+  ],
+  columns: [
+    ['least', 3],
+    ['least', 13],
+    ['most', 3],
+    ['most', 13],
+  ],
+  rows: [
+    [9, 0.02, null, 80, null],
+    [20, null, null, 0.1, null],
+    [30, null, 1, 0.03, 400],
+    [50, null, 0.1, null, 20],
+    [100, null, 0.01, null, 0.2],
+  ],
+  cell: 'operatingTime',
+  unit: 's',
+  source: { document: 'BS 1362', edition: '1973', clause: 'time-current characteristics', provenance: 'one-source' },
+  notes: ['For verification; automatic disconnection is judged by Tables 41.2 and 41.4.'],
+});

@@ -1,0 +1,19 @@
+import { table } from '../../../core/index.js';
+
+/** Longest disconnection time of distribution circuits and of final circuits outside Table 41.1. BS 7671 411.3.2.3, 411.3.2.4. */
+export const distributionTimes = /* @__PURE__ */ table({
+  id: 'bs7671/411.3.2',
+  title: 'Longest disconnection time of distribution circuits and larger final circuits',
+  axes: [
+    { name: 'supply', labels: ['any'] },
+    { name: 'system', labels: ['TN', 'TT'] },
+  ],
+  columns: [['any']],
+  rows: [
+    ['TN', 5],
+    ['TT', 1],
+  ],
+  cell: 'requiredTime',
+  unit: 's',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2.3, 411.3.2.4', provenance: 'two-sources' },
+});

@@ -1,0 +1,92 @@
+import {
+  amperes,
+  type Board,
+  type ChargePoint,
+  celsius,
+  hertz,
+  type Installation,
+  known,
+  metres,
+  ohms,
+  pathTo,
+  type Run,
+  type Supply,
+  squareMillimetres,
+  volts,
+} from '../../src/index.js';
+import type { AssessmentOptions, CircuitCase } from '../../src/standards/wiring-code.js';
+
+/** A supply of an invented house. */
+export const supply = (change: Partial<Supply> = {}): Supply => ({
+  system: known('TN-C-S'),
+  phases: known(1),
+  nominalVoltage: volts(230),
+  frequency: hertz(50),
+  externalImpedance: known(ohms(0.35)),
+  prospectiveCurrent: known(amperes(1200)),
+  cutOut: { kind: known({ standard: 'BS 88-3' }), rating: known(amperes(100)) },
+  looped: known(false),
+  tails: known(squareMillimetres(25)),
+  earthingConductor: known(squareMillimetres(16)),
+  supplyNeutral: known(squareMillimetres(25)),
+  ...change,
+});
+
+/** A charge point of 32 A. */
+export const chargePoint: ChargePoint = {
+  kind: 'charge-point',
+  id: 'point',
+  lines: ['L1'],
+  setting: known(amperes(32)),
+  outdoors: known(true),
+  mode: 3,
+};
+
+/** A circuit in flat twin and earth, 6 mm² over 20 m behind a 32 A type B RCBO, that feeds the charge point. */
+export const circuit = (change: Partial<Run> = {}): Run => ({
+  id: 'ev',
+  lines: ['L1'],
+  device: {
+    kind: known({ standard: 'EN 61009', type: 'B' }),
+    rating: known(amperes(32)),
+    breakingCapacity: known(amperes(6000)),
+  },
+  cable: {
+    construction: 'flat-twin-and-earth',
+    material: 'copper',
+    insulation: 'thermoplastic-70',
+    cores: 2,
+    area: known(squareMillimetres(6)),
+    protective: 'bare-core',
+  },
+  stretches: [{ name: 'route', length: known(metres(20)), method: known('C'), ambient: known(celsius(30)) }],
+  feeds: [chargePoint],
+  ...change,
+});
+
+/** An invented house with these runs on its board. */
+export const house = (
+  runs: readonly Run[],
+  change: Partial<Supply> = {},
+  board: Partial<Board> = {},
+): Installation => ({
+  supply: supply(change),
+  board: { kind: 'board', id: 'db', runs, ...board },
+});
+
+/** The case of one run of an installation. */
+export function caseOf(installation: Installation, id: string, options: AssessmentOptions = {}): CircuitCase {
+  const path = pathTo(installation, id);
+  if (!path) throw new Error(`no run ${id}`);
+  return {
+    installation,
+    path,
+    run: path.run,
+    board: path.boards[path.boards.length - 1] as Board,
+    phases: path.run.lines.length === 3 ? 3 : 1,
+    designCurrent: amperes(32),
+    nominalVoltage: installation.supply.nominalVoltage,
+    feedsChargePoint: path.run.feeds.some((o) => o.kind === 'charge-point'),
+    options,
+  };
+}
