@@ -68,6 +68,12 @@ export interface CableTerms {
   resistancePerMetre: OhmsPerMetre;
   /** Reactance per length x, Ω/m, 0 and up. */
   reactancePerMetre: OhmsPerMetre;
+  /** Rating factor for a semi-enclosed fuse C_f, 1, above 0 to 1. */
+  fuseFactor: Ratio;
+  /** Number of loaded cores in one cable n_c, 1, 1 and up. */
+  loadedCores: Ratio;
+  /** Coefficient of a power law a, 1. */
+  lawCoefficient: Ratio;
   /** Resistance R, Ω, 0 and up. */
   resistance: Ohms;
   /** Reactance X, Ω, 0 and up. */
@@ -125,6 +131,9 @@ export const cableTerms: Terms<CableTerms> = {
     words: 'resistance per length at the temperature considered',
   },
   reactancePerMetre: { symbol: 'x', unit: 'Ω/m', least: 0, words: 'reactance per length' },
+  fuseFactor: { symbol: 'C_f', unit: '1', above: 0, most: 1, words: 'rating factor for a semi-enclosed fuse' },
+  loadedCores: { symbol: 'n_c', unit: '1', least: 1, words: 'number of loaded cores in one cable' },
+  lawCoefficient: { symbol: 'a', unit: '1', words: 'coefficient of a power law' },
   resistance: { symbol: 'R', unit: 'Ω', least: 0, words: 'resistance' },
   reactance: { symbol: 'X', unit: 'Ω', least: 0, words: 'reactance' },
 };

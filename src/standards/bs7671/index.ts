@@ -25,5 +25,6 @@ export * from '../on-site-guide/b7.js';
 export * from '../on-site-guide/i1.js';
 export * from '../on-site-guide/i2.js';
 export * from '../on-site-guide/i3.js';
+export * from '../vde0298/tables/index.js';
 export * from './rules/disconnection.js';
 export * from './tables/index.js';

@@ -3,4 +3,5 @@
  *
  * @module
  */
-export {};
+export * from '../iec-family/index.js';
+export * from './tables/index.js';

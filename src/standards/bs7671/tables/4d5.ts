@@ -29,7 +29,7 @@ export const table4D5 = /* @__PURE__ */ table({
   },
   provenanceOf: { '1': 'one-source', '1.5': 'one-source' },
   notes: [
-    'Single phase, 30 °C ambient, 70 °C conductor.',
+    'Single-phase, 30 °C ambient, 70 °C conductor.',
     'Not column C of Table 4D1A, which is for single-core cable.',
   ],
 });
@@ -39,10 +39,11 @@ export const table4D5Drop = /* @__PURE__ */ table({
   id: 'bs7671/4d5-drop',
   title: 'Flat twin and earth, 70 °C thermoplastic, copper: voltage drop',
   axes: [
+    { name: 'system', labels: ['single-phase'] },
     { name: 'component', labels: ['z'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['z']],
+  columns: [['single-phase', 'z']],
   rows: [
     [1, 44],
     [1.5, 29],

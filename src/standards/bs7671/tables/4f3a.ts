@@ -1,0 +1,25 @@
+import { table } from '../../../core/index.js';
+
+/** Flexible cords, copper: current-carrying capacity. BS 7671 Table 4F3A. */
+export const table4F3A = /* @__PURE__ */ table({
+  id: 'bs7671/4f3a',
+  title: 'Flexible cords, copper: current-carrying capacity',
+  axes: [
+    { name: 'system', labels: ['single-phase', 'three-phase'] },
+    { name: 'conductorArea', unit: 'mm²', between: 'exact' },
+  ],
+  columns: [['single-phase'], ['three-phase']],
+  rows: [
+    [0.5, 3, 3],
+    [0.75, 6, 6],
+    [1, 10, 10],
+    [1.25, 13, null],
+    [1.5, 16, 16],
+    [2.5, 25, 20],
+    [4, 32, 25],
+  ],
+  cell: 'tabulatedCapacity',
+  unit: 'A',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 4F3A', provenance: 'memory' },
+  provenanceOf: { '1': 'one-source', '1.5': 'one-source', '2.5': 'one-source' },
+});

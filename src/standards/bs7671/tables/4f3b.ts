@@ -1,0 +1,36 @@
+import { table } from '../../../core/index.js';
+
+/** Flexible cords, copper: voltage drop. BS 7671 Table 4F3B. */
+export const table4F3B = /* @__PURE__ */ table({
+  id: 'bs7671/4f3b',
+  title: 'Flexible cords, copper: voltage drop',
+  axes: [
+    { name: 'system', labels: ['single-phase', 'three-phase'] },
+    { name: 'component', labels: ['z'] },
+    { name: 'conductorArea', unit: 'mm²', between: 'exact' },
+  ],
+  columns: [
+    ['single-phase', 'z'],
+    ['three-phase', 'z'],
+  ],
+  rows: [
+    [0.5, 93, 80],
+    [0.75, 62, 54],
+    [1, 46, 40],
+    [1.25, 37, null],
+    [1.5, 32, 27],
+    [2.5, 19, 16],
+    [4, 12, 10],
+  ],
+  cell: 'dropRate',
+  unit: 'V/(A·m)',
+  per: 1000,
+  printed: 'mV/A/m',
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Table 4F3B',
+    provenance: 'memory',
+    note: 'partly seen',
+  },
+});

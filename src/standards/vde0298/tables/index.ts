@@ -1,0 +1,1 @@
+export * from './4-many-cores.js';
