@@ -38,7 +38,7 @@ export type Fact<T> = KnownFact<T> | RangeFact<T> | UnknownFact;
  * @param value the value
  * @param by who or what says so
  */
-export const known = <T>(value: T, by?: string): KnownFact<T> =>
+export const known = <const T>(value: T, by?: string): KnownFact<T> =>
   by === undefined ? { state: 'known', value } : { state: 'known', value, by };
 
 /**
