@@ -21,6 +21,19 @@ export interface WorkRules {
   readonly containmentFactor: Readonly<Record<string, number>>;
 }
 
+/** The labour table as hours by task. */
+const tabulatedHours = () =>
+  Object.fromEntries(
+    labourTable.axes[1].labels.map((task) => [
+      task,
+      {
+        low: labourTable.get({ estimate: 'low', task }) / 3600,
+        typical: labourTable.get({ estimate: 'typical', task }) / 3600,
+        high: labourTable.get({ estimate: 'high', task }) / 3600,
+      },
+    ]),
+  ) as WorkRules['hours'];
+
 /**
  * The built-in rules: common practice from memory, without a published source, to be replaced by a firm's own.
  */
@@ -30,16 +43,7 @@ export const commonPractice: WorkRules = {
   terminationLength: 1,
   fixingSpacing: { clipped: 0.3, conduit: 1, trunking: 0.5, tray: 1, catenary: 1 },
   glandsPerArmouredCable: 2,
-  hours: Object.fromEntries(
-    labourTable.axes[1].labels.map((task) => [
-      task,
-      {
-        low: labourTable.get({ estimate: 'low', task }) / 3600,
-        typical: labourTable.get({ estimate: 'typical', task }) / 3600,
-        high: labourTable.get({ estimate: 'high', task }) / 3600,
-      },
-    ]),
-  ) as WorkRules['hours'],
+  hours: /* @__PURE__ */ tabulatedHours(),
   containmentFactor: {
     clipped: 1,
     conduit: 1.6,

@@ -54,7 +54,7 @@ export const spellings = {
     { text: 'm', factor: 1, prints: true },
     { text: 'mm', factor: 1e-3 },
   ],
-  mm: plain('mm'),
+  mm: /* @__PURE__ */ plain('mm'),
   'mm²': [
     { text: 'mm²', factor: 1, prints: true },
     { text: 'mm2', factor: 1 },
@@ -88,7 +88,7 @@ export const spellings = {
     { text: '°C', factor: 1, prints: true },
     { text: 'degC', factor: 1 },
   ],
-  K: plain('K'),
+  K: /* @__PURE__ */ plain('K'),
   s: [
     { text: 'h', factor: 3600, prints: true },
     { text: 'min', factor: 60, prints: true },
@@ -111,7 +111,7 @@ export const spellings = {
     { text: 'K m/W', factor: 1 },
     { text: 'K.m/W', factor: 1 },
   ],
-  'W/m': plain('W/m'),
+  'W/m': /* @__PURE__ */ plain('W/m'),
   Ω·m: [
     { text: 'Ω·m', factor: 1, prints: true },
     { text: 'ohm m', factor: 1 },
@@ -125,12 +125,12 @@ export const spellings = {
     { text: '°', factor: 1, prints: true },
     { text: 'deg', factor: 1 },
   ],
-  Hz: plain('Hz'),
-  'A·√s/mm²': plain('A·√s/mm²'),
-  'J/(K·mm³)': plain('J/(K·mm³)'),
-  Ω·mm: plain('Ω·mm'),
-  '1/K': plain('1/K'),
-  'A/s': plain('A/s'),
+  Hz: /* @__PURE__ */ plain('Hz'),
+  'A·√s/mm²': /* @__PURE__ */ plain('A·√s/mm²'),
+  'J/(K·mm³)': /* @__PURE__ */ plain('J/(K·mm³)'),
+  Ω·mm: /* @__PURE__ */ plain('Ω·mm'),
+  '1/K': /* @__PURE__ */ plain('1/K'),
+  'A/s': /* @__PURE__ */ plain('A/s'),
 } as const satisfies Readonly<Record<string, readonly Spelling[]>>;
 
 /** A canonical unit of this library. */

@@ -26,7 +26,7 @@ export interface Vocabulary
 export type Name = keyof Vocabulary;
 
 /** Symbol, unit, range and words of each role; used by sheets, guards, proof and documents only. */
-export const vocabulary: Terms<Vocabulary> = {
+export const vocabulary: Terms<Vocabulary> = /* @__PURE__ */ (() => ({
   ...supplyTerms,
   ...cableTerms,
   ...faultTerms,
@@ -35,7 +35,7 @@ export const vocabulary: Terms<Vocabulary> = {
   ...demandTerms,
   ...chargingTerms,
   ...siteTerms,
-};
+}))();
 
 /**
  * The term of a role whose name is known only at run time, or undefined.

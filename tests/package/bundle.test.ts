@@ -1,0 +1,73 @@
+/** What reaches a page that imports a part of the packed package. */
+import { gzipSync } from 'node:zlib';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import * as root from '../../src/index.js';
+import * as bs7671 from '../../src/standards/bs7671/index.js';
+import { entries } from '../support/entries.js';
+import { bundle, install, type Project } from '../support/packed.js';
+
+/** Every formula that an entry gives, with what its definition itself weighs as text. */
+const formulas = [root, bs7671].flatMap((entry, i) =>
+  Object.entries(entry).flatMap(([name, it]) =>
+    typeof it === 'function' && 'kind' in it && it.kind === 'formula'
+      ? [{ name, from: i === 0 ? 'ohmwright' : 'ohmwright/bs7671', definition: JSON.stringify({ ...it }).length }]
+      : [],
+  ),
+);
+
+let asPublished: Project;
+let withoutTheHint: Project;
+beforeAll(() => {
+  asPublished = install();
+  withoutTheHint = install((manifest) => {
+    delete manifest.sideEffects;
+  });
+}, 60_000);
+afterAll(() => {
+  asPublished?.remove();
+  withoutTheHint?.remove();
+});
+
+describe.each([
+  ['as published', () => asPublished],
+  ['with sideEffects deleted from its package.json', () => withoutTheHint],
+])('%s', (_, project) => {
+  test('a formula comes alone: no other, no table, no vocabulary, no units', async () => {
+    expect(formulas.length).toBeGreaterThan(20);
+    const weighed = await Promise.all(
+      formulas.map(async ({ name, from, definition }) => {
+        const { text } = await bundle(project(), `export { ${name} } from '${from}';`);
+        return { name, bytes: text.length, beside: text.length - definition, compressed: gzipSync(text).length };
+      }),
+    );
+    // beside its definition: what makes it callable (85 bytes), and its own arithmetic
+    expect(weighed.filter(({ beside }) => beside > 250)).toEqual([]);
+    expect(weighed.filter(({ compressed }) => compressed > 500)).toEqual([]);
+  }, 60_000);
+
+  test.each(entries.filter(({ path }) => path !== './io' && path !== './verify' && path !== './testing'))(
+    'a bare import of $specifier is nothing',
+    async ({ specifier }) => {
+      const { text } = await bundle(project(), `import '${specifier}';`);
+      expect(text).toBe('');
+    },
+  );
+});
+
+test.each([
+  ['mathjs', './verify'],
+  ['zod', './io'],
+  ['fast-check', './testing'],
+])(
+  '%s is reached from no entry but %s',
+  async (library, home) => {
+    const reached = await Promise.all(
+      entries.map(async ({ path, specifier }) => {
+        const { inputs } = await bundle(asPublished, `export * from '${specifier}';`, false);
+        return inputs.some((file) => file.includes(`node_modules/${library}/`)) ? [path] : [];
+      }),
+    );
+    expect(reached.flat().filter((path) => path !== home)).toEqual([]);
+  },
+  60_000,
+);
