@@ -55,7 +55,8 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
   readonly notes?: readonly string[];
 }
 
-type KeyOf<X> = X extends { readonly labels: readonly (infer L)[] }
+/** The key that an axis takes: one of its labels, or a quantity of its role. */
+export type KeyOf<X> = X extends { readonly labels: readonly (infer L)[] }
   ? L
   : X extends { readonly name: infer N extends Name }
     ? Vocabulary[N]

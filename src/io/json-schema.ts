@@ -8,7 +8,7 @@ type Json = Record<string, unknown>;
  * The JSON Schema (draft 2020-12) of the survey document, for editors and other languages. It describes the shape; rules
  * between fields, such as names that must exist, are told by `readSurvey` alone.
  */
-export function surveyJsonSchema(): Readonly<Json> {
+export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
   const defs: Record<string, Json> = {};
   const convert = (root: z.ZodType): Json => {
     const override = ({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: Json }): void => {

@@ -9,7 +9,7 @@ import { type SiteTerms, siteTerms } from './site.js';
 import { type SupplyTerms, supplyTerms } from './supply.js';
 import type { Term, Terms } from './term.js';
 
-export type { Term } from './term.js';
+export type { Term, Terms } from './term.js';
 
 /** The trade's glossary: every role that a quantity plays, with its unit type. Formulas pick their inputs from it. */
 export interface Vocabulary

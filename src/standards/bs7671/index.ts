@@ -26,5 +26,6 @@ export * from '../on-site-guide/i1.js';
 export * from '../on-site-guide/i2.js';
 export * from '../on-site-guide/i3.js';
 export * from '../vde0298/tables/index.js';
+export * from '../wiring-code.js';
 export * from './rules/disconnection.js';
 export * from './tables/index.js';

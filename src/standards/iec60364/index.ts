@@ -4,4 +4,5 @@
  * @module
  */
 export * from '../iec-family/index.js';
+export * from '../wiring-code.js';
 export * from './tables/index.js';
