@@ -5,7 +5,17 @@
 import { spawn } from 'node:child_process';
 import { rmSync } from 'node:fs';
 
-const steps = ['lint', 'build', 'typecheck', 'check:package', 'size', 'check:layers', 'docs', 'coverage'];
+const steps = [
+  'lint',
+  'build',
+  'typecheck',
+  'check:package',
+  'size',
+  'check:layers',
+  'docs',
+  'coverage',
+  'check:unused',
+];
 const CLOSING = /^(\d+) passed, (\d+) failed, (\d+) skipped$/;
 
 /** Run one npm script, showing what it prints; gives its exit code and the last closing line seen. */
@@ -32,7 +42,7 @@ function run(step) {
   });
 }
 
-rmSync('coverage', { recursive: true, force: true });
+rmSync('coverage', 'check:unused', { recursive: true, force: true });
 let passed = 0;
 let failed = 0;
 let skipped = 0;

@@ -1,0 +1,15 @@
+import { readFileSync } from 'node:fs';
+
+const entries = JSON.parse(readFileSync(new URL('./entries.config.json', import.meta.url), 'utf8'));
+
+export default {
+  entry: [
+    ...Object.values(entries).map((entry) => entry.source),
+    'tests/**/*.test.ts',
+    'tests/**/*.test-d.ts',
+    'bench/**/*.bench.ts',
+    'docs/examples/**/*.{ts,mjs}',
+  ],
+  project: ['src/**', 'tests/**', 'bench/**', 'docs/examples/**'],
+  ignoreExportsUsedInFile: true,
+};
