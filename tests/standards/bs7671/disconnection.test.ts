@@ -5,7 +5,9 @@ import {
   metres,
   ohms,
   overall,
+  type ResidualDevice,
   recorder,
+  type Supply,
   silent,
   squareMillimetres,
   unknown,
@@ -57,9 +59,9 @@ describe('automatic disconnection', () => {
   test('too long for the breaker: it fails, or rests on a residual current device upstream with a warning', () => {
     const long = circuit({ stretches: [{ ...circuit().stretches[0]!, length: known(metres(100)) }] });
     expect(run(house([long])).verdict).toBe('fail');
-    const inside = { position: 'inside-equipment', type: known('A'), rating: known(amperes(0.03)) } as const;
+    const inside: ResidualDevice = { position: 'inside-equipment', type: known('A'), rating: known(amperes(0.03)) };
     expect(run(house([{ ...long, residual: [inside] }])).verdict).toBe('fail');
-    const upstream = { ...inside, position: 'origin-of-circuit' } as const;
+    const upstream: ResidualDevice = { ...inside, position: 'origin-of-circuit' };
     const { verdict, results } = run(house([{ ...long, residual: [upstream] }]));
     expect(verdict).toBe('pass');
     expect(results[1]).toMatchObject({
@@ -73,11 +75,11 @@ describe('automatic disconnection', () => {
     const rcbo = circuit({
       residual: [{ position: 'origin-of-circuit', type: known('A'), rating: known(amperes(0.03)) }],
     });
-    const tt = {
+    const tt: Partial<Supply> = {
       system: known('TT'),
       externalImpedance: unknown(),
       electrode: { resistance: known(ohms(120)) },
-    } as const;
+    };
     const { verdict, results } = run(house([rcbo], tt));
     expect(verdict).toBe('pass');
     expect(results[1]).toMatchObject({ check: 'electrode-stability', verdict: 'pass' });
