@@ -102,3 +102,60 @@ export const boundedFaultEnergy = /* @__PURE__ */ formula({
     faultCurrent * faultCurrent * faultTime * (1 + thermalFactor),
   source: { document: 'IEC 60909-0', clause: 'thermal equivalent current', provenance: 'memory' },
 });
+
+/** Share of the fault current that the armour takes beside another protective conductor. */
+export const armourShare = /* @__PURE__ */ formula({
+  id: 'armour-share',
+  title: 'Share of the fault current in the armour',
+  inputs: ['armourResistance', 'separateResistance'],
+  output: 'pathShare',
+  expression: 'separateResistance / (armourResistance + separateResistance)',
+  compute: ({ armourResistance, separateResistance }) => separateResistance / (armourResistance + separateResistance),
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Share of the fault current that a protective conductor takes beside the armour. */
+export const separateShare = /* @__PURE__ */ formula({
+  id: 'separate-share',
+  title: 'Share of the fault current beside the armour',
+  inputs: ['armourResistance', 'separateResistance'],
+  output: 'pathShare',
+  expression: 'armourResistance / (armourResistance + separateResistance)',
+  compute: ({ armourResistance, separateResistance }) => armourResistance / (armourResistance + separateResistance),
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Smallest area of one of several parallel paths, from its share of the current. */
+export const adiabaticAreaOfShare = /* @__PURE__ */ formula({
+  id: 'adiabatic-area-of-share',
+  title: 'Smallest area of one of several paths by the adiabatic equation',
+  inputs: ['letThrough', 'adiabaticFactor', 'pathShare'],
+  output: 'minimumProtectiveArea',
+  expression: 'pathShare * sqrt(letThrough) / adiabaticFactor',
+  compute: ({ letThrough, adiabaticFactor, pathShare }) => (pathShare * Math.sqrt(letThrough)) / adiabaticFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
+});
+
+/** Area of a protective conductor by the table, of the material of the line conductor. */
+export const tabulatedProtective = /* @__PURE__ */ formula({
+  id: 'protective-conductor-by-table',
+  title: 'Smallest protective conductor by the table, same material',
+  inputs: ['conductorArea'],
+  output: 'tabulatedProtectiveArea',
+  expression: 'conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2',
+  constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
+  compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'two-sources' },
+});
+
+/** Area of a protective conductor by the table, for another material or insulation. */
+export const tabulatedProtectiveOther = /* @__PURE__ */ formula({
+  id: 'protective-conductor-by-table-other-material',
+  title: 'Smallest protective conductor by the table, k_1/k_2 times',
+  inputs: ['tabulatedProtectiveArea', 'lineFactor', 'protectiveFactor'],
+  output: 'minimumProtectiveArea',
+  expression: 'tabulatedProtectiveArea * lineFactor / protectiveFactor',
+  compute: ({ tabulatedProtectiveArea, lineFactor, protectiveFactor }) =>
+    (tabulatedProtectiveArea * lineFactor) / protectiveFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'one-source' },
+});

@@ -92,3 +92,98 @@ export const operatingCurrentFromMultiple = /* @__PURE__ */ formula({
   compute: ({ deviceMultiple, deviceRating }) => deviceMultiple * deviceRating,
   source: { document: 'EN 60898-1', clause: 'Table 7', provenance: 'two-sources' },
 });
+
+/** Least impedance of the earth fault loop at the origin of a run: sizes at right angles, so that no current is missed. */
+export const leastOriginImpedance = /* @__PURE__ */ formula({
+  id: 'least-origin-impedance',
+  title: 'Least earth fault loop impedance at the origin of the run',
+  inputs: ['externalImpedance', 'feederImpedance'],
+  output: 'originImpedance',
+  expression: 'sqrt(externalImpedance^2 + feederImpedance^2)',
+  compute: ({ externalImpedance: a, feederImpedance: b }) => (b === 0 ? a : Math.sqrt(a * a + b * b)),
+  source: {
+    document: 'physics',
+    provenance: 'definition',
+    note: 'two impedances of 0 to 90° add up to no less than this',
+  },
+});
+
+/** Largest prospective current behind feeders, from that at the origin and the resistance of the feeders. */
+export const prospectiveBehindFeeders = /* @__PURE__ */ formula({
+  id: 'prospective-behind-feeders',
+  title: 'Largest prospective current at the origin of the run',
+  inputs: ['nominalVoltage', 'prospectiveCurrent', 'feederImpedance'],
+  output: 'maximumFaultCurrent',
+  expression: 'nominalVoltage / sqrt((nominalVoltage / prospectiveCurrent)^2 + feederImpedance^2)',
+  compute: ({ nominalVoltage: u, prospectiveCurrent, feederImpedance: z }) =>
+    z === 0 ? prospectiveCurrent : u / Math.sqrt((u / prospectiveCurrent) ** 2 + z * z),
+  valid: { prospectiveCurrent: { above: 0 } },
+  source: {
+    document: 'physics',
+    provenance: 'definition',
+    note: 'the feeder at right angles to the source: never less than the exact value',
+  },
+});
+
+/** Impedance of the source from the prospective current at the origin. */
+export const sourceImpedanceOf = /* @__PURE__ */ formula({
+  id: 'source-impedance',
+  title: 'Impedance of the source from the prospective current',
+  inputs: ['nominalVoltage', 'prospectiveCurrent'],
+  output: 'sourceImpedance',
+  expression: 'nominalVoltage / prospectiveCurrent',
+  compute: ({ nominalVoltage, prospectiveCurrent }) => nominalVoltage / prospectiveCurrent,
+  valid: { prospectiveCurrent: { above: 0 } },
+  source: { document: 'Guidance Note 3', clause: 'prospective fault current', provenance: 'two-sources' },
+});
+
+/** Impedance of the line-neutral loop: source and circuit. */
+export const lineNeutralLoop = /* @__PURE__ */ formula({
+  id: 'line-neutral-loop',
+  title: 'Impedance of the line-neutral loop',
+  inputs: ['sourceImpedance', 'circuitImpedance'],
+  output: 'lineNeutralImpedance',
+  expression: 'sourceImpedance + circuitImpedance',
+  compute: ({ sourceImpedance, circuitImpedance }) => sourceImpedance + circuitImpedance,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Sum of the resistances of the line and the neutral conductor of a run. */
+export const sumOfLineAndNeutral = /* @__PURE__ */ formula({
+  id: 'line-and-neutral-resistance',
+  title: 'Resistance of line and neutral conductor of a run',
+  inputs: ['lineResistance', 'neutralResistance'],
+  output: 'segmentImpedance',
+  expression: 'lineResistance + neutralResistance',
+  compute: ({ lineResistance, neutralResistance }) => lineResistance + neutralResistance,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Smallest line-neutral fault current at the far end, with the conductors hot. */
+export const smallestLineNeutralFault = /* @__PURE__ */ formula({
+  id: 'smallest-line-neutral-fault-current',
+  title: 'Smallest line-neutral fault current at the far end',
+  inputs: ['nominalVoltage', 'minimumVoltageFactor', 'lineNeutralImpedance'],
+  output: 'minimumFaultCurrent',
+  expression: 'nominalVoltage * minimumVoltageFactor / lineNeutralImpedance',
+  compute: ({ nominalVoltage, minimumVoltageFactor, lineNeutralImpedance }) =>
+    (nominalVoltage * minimumVoltageFactor) / lineNeutralImpedance,
+  valid: { lineNeutralImpedance: { above: 0 } },
+  source: { document: 'IEC 60909-0', clause: 'smallest current', provenance: 'one-source' },
+});
+
+/** Three-phase prospective current by the doubling rule: twice the reading between one line and neutral. */
+export const doubledReading = /* @__PURE__ */ formula({
+  id: 'doubling-rule',
+  title: 'Three-phase prospective current as twice a line-neutral reading (approximation of the trade)',
+  inputs: ['prospectiveCurrent'],
+  output: 'faultCurrent',
+  expression: '2 * prospectiveCurrent',
+  compute: ({ prospectiveCurrent }) => 2 * prospectiveCurrent,
+  source: {
+    document: 'Guidance Note 3',
+    clause: 'prospective fault current',
+    provenance: 'two-sources',
+    note: 'exact where line and neutral have the same impedance back to the star point; else an approximation',
+  },
+});

@@ -40,6 +40,8 @@ export interface AssessmentOptions {
   readonly testTemperature?: Celsius;
   /** Figures graded from memory that the user accepts for let-through energy beyond the built-in ones. */
   readonly acceptMemoryFigures?: boolean;
+  /** Temperature of the conductors before a fault, °C, where the real load may be counted instead of the table's. */
+  readonly initialTemperature?: Celsius;
   /** Standard of the BS 88-2 fuses in question: of 2008 (BS 88-2.2) or of 2010, printed from 2011 on. */
   readonly fuseEdition?: '2008' | '2011';
   /** A maker's let-through energy for the device at the prospective current, A²s. */
@@ -62,7 +64,7 @@ export interface Findings {
   loopImpedance?: Known<Ohms>;
   /** Largest loop impedance for the disconnection time, Ω. */
   loopImpedanceLimit?: Known<Ohms>;
-  /** Prospective current at the origin of the run, A. */
+  /** Largest prospective current at the origin of the run, A. */
   prospectiveAtOrigin?: Known<Amperes>;
   /** Area of the protective conductor, mm². */
   protectiveArea?: Known<SquareMillimetres>;

@@ -207,6 +207,10 @@ export interface FaultTerms {
   circuitProtectiveResistance: Ohms;
   /** Resistance above which an electrode may not be stable R_A,st, Ω, above 0. */
   electrodeStability: Ohms;
+  /** Share of the fault current that a path takes p, 1, 0 to 1. */
+  pathShare: Ratio;
+  /** Current that does not melt the fuse ahead within 0.1 s I_hold, A, above 0. */
+  fuseHoldCurrent: Amperes;
 }
 
 /** Symbols, units and ranges of the roles of faults. */
@@ -515,5 +519,12 @@ export const faultTerms: Terms<FaultTerms> = {
     unit: 'Ω',
     above: 0,
     words: 'resistance above which an electrode may not be stable',
+  },
+  pathShare: { symbol: 'p', unit: '1', least: 0, most: 1, words: 'share of the fault current that a path takes' },
+  fuseHoldCurrent: {
+    symbol: 'I_hold',
+    unit: 'A',
+    above: 0,
+    words: 'current that does not melt the fuse ahead within 0.1 s',
   },
 };

@@ -63,7 +63,8 @@ function giveParallel(sheet: Sheet, run: Run) {
   );
 }
 
-function conductor(
+/** Writes the resistance of one conductor of a run, as a part of its own whose latest `resistance` it is. */
+export function writeConductor(
   sheet: Sheet,
   title: string,
   run: Run,
@@ -140,14 +141,14 @@ function protective(sheet: Sheet, run: Run, line: Known<SquareMillimetres>, at: 
     case 'bare-core':
     case 'separate': {
       const area = protectiveAreaOf(sheet, cable, line);
-      const part = conductor(sheet, 'Protective conductor', run, metal, area, hot);
+      const part = writeConductor(sheet, 'Protective conductor', run, metal, area, hot);
       return sheet.gather('sum', 'resistance', 'protectiveResistance', [part]);
     }
     case 'armour':
       return sheet.gather('sum', 'resistance', 'protectiveResistance', [armour(sheet, run, line, hotArmour)]);
     case 'armour-and-separate': {
       const steelPart = armour(sheet, run, line, hotArmour);
-      const copperPart = conductor(
+      const copperPart = writeConductor(
         sheet,
         'Protective conductor beside the armour',
         run,
@@ -181,7 +182,7 @@ function protective(sheet: Sheet, run: Run, line: Known<SquareMillimetres>, at: 
 export function writeRunImpedance(sheet: Sheet, run: Run, at: RunTemperature): Known<Ohms> {
   const line = factValue('area of the line conductor', run.cable.area);
   const hot = at === 'operating' ? operatingTemperatureOf(run.cable.insulation) : at;
-  const linePart = conductor(sheet, 'Line conductor', run, run.cable.material, line, hot);
+  const linePart = writeConductor(sheet, 'Line conductor', run, run.cable.material, line, hot);
   const lineResistance = sheet.gather('sum', 'resistance', 'lineResistance', [linePart]);
   const protectiveResistance = protective(sheet, run, line, at);
   const lineAndProtectiveResistance = sheet.step(sumOfLineAndProtective, { lineResistance, protectiveResistance });

@@ -6,13 +6,13 @@ export const tableI3 = /* @__PURE__ */ table({
   title: 'Resistance at the operating temperature over that at 20 °C',
   axes: [
     { name: 'laid', labels: ['in cable or bunched', 'not bunched'] },
-    { name: 'insulation', labels: ['70 C thermoplastic', '85 C thermosetting (rubber)', '90 C thermosetting'] },
+    { name: 'insulation', labels: ['70 °C thermoplastic', '85 °C thermosetting (rubber)', '90 °C thermosetting'] },
   ],
   columns: [['in cable or bunched'], ['not bunched']],
   rows: [
-    ['70 C thermoplastic', 1.2, 1.04],
-    ['85 C thermosetting (rubber)', 1.26, 1.04],
-    ['90 C thermosetting', 1.28, 1.04],
+    ['70 °C thermoplastic', 1.2, 1.04],
+    ['85 °C thermosetting (rubber)', 1.26, 1.04],
+    ['90 °C thermosetting', 1.28, 1.04],
   ],
   cell: 'temperatureFactor',
   unit: '1',

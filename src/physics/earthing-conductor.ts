@@ -1,0 +1,25 @@
+import { formula } from '../core/index.js';
+
+/** Smallest earthing conductor by the table, of the material of the line conductors at the origin. */
+export const tabulatedEarthing = /* @__PURE__ */ formula({
+  id: 'earthing-conductor-by-table',
+  title: 'Smallest earthing conductor by the table, same material',
+  inputs: ['conductorArea'],
+  output: 'minimumEarthingArea',
+  expression: 'conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2',
+  constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
+  compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '542.3.1, Table 54.7', provenance: 'two-sources' },
+});
+
+/** Smallest main bonding conductor without PME: half the earthing conductor that is required, from 6 to 25 mm². */
+export const halfOfEarthingConductor = /* @__PURE__ */ formula({
+  id: 'bonding-half-of-earthing-conductor',
+  title: 'Smallest main bonding conductor without PME',
+  inputs: ['minimumEarthingArea'],
+  output: 'minimumBondingArea',
+  expression: 'min(max(minimumEarthingArea / 2, least), most)',
+  constants: { least: [6, 'mm²'], most: [25, 'mm²'] },
+  compute: ({ minimumEarthingArea }) => Math.min(Math.max(minimumEarthingArea / 2, 6), 25),
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '544.1.1', provenance: 'two-sources' },
+});

@@ -1,0 +1,7 @@
+import { lineWithstandRule } from '../../iec-family/withstand.js';
+import type { Rule } from '../../wiring-code.js';
+import { withstandFigures } from './adiabatic.js';
+
+/** Line conductors against fault current. BS 7671 434.5, 435.1. */
+export const lineWithstand: Rule = (circuit, findings, sheet) =>
+  lineWithstandRule(withstandFigures(circuit))(circuit, findings, sheet);

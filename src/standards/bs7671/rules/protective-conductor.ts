@@ -1,0 +1,7 @@
+import { protectiveConductorRule } from '../../iec-family/withstand.js';
+import type { Rule } from '../../wiring-code.js';
+import { withstandFigures } from './adiabatic.js';
+
+/** Size of the protective conductor. BS 7671 543.1. */
+export const protectiveConductor: Rule = (circuit, findings, sheet) =>
+  protectiveConductorRule(withstandFigures(circuit))(circuit, findings, sheet);

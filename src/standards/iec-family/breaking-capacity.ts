@@ -1,0 +1,165 @@
+import {
+  alternatives,
+  type CheckResult,
+  comparison,
+  type Fact,
+  factValue,
+  isMissing,
+  type Known,
+  missing,
+  notDetermined,
+  type Sheet,
+} from '../../core/index.js';
+import { prospectiveBehindFeeders } from '../../physics/index.js';
+import { type Amperes, amperes, celsius } from '../../units/index.js';
+import { ggGates } from '../bs88/gg-gates.js';
+import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
+import { writeFeederResistance } from './line-neutral.js';
+
+/** I_cn >= I_pf. */
+export const ownBreakingCapacity = /* @__PURE__ */ comparison({
+  id: 'own-breaking-capacity',
+  title: 'The device breaks the prospective current at its place by itself',
+  kind: 'at-least',
+  value: 'breakingCapacity',
+  limit: 'maximumFaultCurrent',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
+  worse: { prospectiveCurrent: 'up' },
+});
+
+/** Conditional rating of the assembly, or back-up by the device ahead. */
+export const conditionalBreakingCapacity = /* @__PURE__ */ comparison({
+  id: 'conditional-breaking-capacity',
+  title: 'The assembly, or the device ahead as back-up, is declared for the prospective current',
+  kind: 'at-least',
+  value: 'breakingLimit',
+  limit: 'maximumFaultCurrent',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1, 536.5', provenance: 'two-sources' },
+  worse: { prospectiveCurrent: 'up' },
+});
+
+/** By itself or with what stands ahead. */
+export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
+  id: 'breaking-capacity',
+  title: 'The prospective current at the device is broken safely',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
+  caution:
+    'A device that breaks more than it is made for can burst. The motor contribution of connected machines is not counted.',
+});
+
+/** The fuse ahead holds while the circuit-breaker of the circuit trips. */
+export const discriminationCheck = /* @__PURE__ */ comparison({
+  id: 'discrimination-with-cut-out',
+  title: 'A fault in the circuit does not melt the fuse ahead',
+  kind: 'at-most',
+  value: 'maximumFaultCurrent',
+  limit: 'fuseHoldCurrent',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
+  worse: { prospectiveCurrent: 'up' },
+});
+
+/**
+ * Writes the largest prospective current at the origin of a run, from that at the origin of the installation and the
+ * feeders ahead, cold, and adds to the findings.
+ * @param sheet where it is written
+ * @param circuit the circuit
+ * @param findings what is found out
+ * @returns prospective current, A, or what is missing
+ */
+export function writeProspective(sheet: Sheet, circuit: CircuitCase, findings: Findings): Known<Amperes> {
+  const { supply } = circuit.installation;
+  const parts = circuit.path.feeders.map((feeder) => {
+    const part = sheet.part(`Cold resistance of ${feeder.id}`);
+    writeFeederResistance(part, feeder, supply.phases.state === 'known' && supply.phases.value === 1, celsius(20));
+    return part;
+  });
+  const feederImpedance = sheet.gather('sum', 'segmentImpedance', 'feederImpedance', parts);
+  const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
+  const prospectiveCurrent = sheet.given('prospectiveCurrent', supply.prospectiveCurrent);
+  const current = sheet.step(prospectiveBehindFeeders, { nominalVoltage, prospectiveCurrent, feederImpedance });
+  findings.prospectiveAtOrigin = current;
+  return current;
+}
+
+const fact = <T>(name: string, given: Fact<T> | undefined, obtain: string): Known<T> =>
+  given ? factValue(name, given) : missing({ kind: 'fact', fact: name, obtain });
+
+/** Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet. */
+export function judgeBreaking(sheet: Sheet, circuit: CircuitCase, current: Known<Amperes>): CheckResult {
+  const { device } = circuit.run;
+  const own = sheet.part('By itself');
+  const breakingCapacity = own.given(
+    'breakingCapacity',
+    fact('breaking capacity of the device', device.breakingCapacity, 'in the rectangle on its front'),
+  );
+  const results = [own.check(ownBreakingCapacity, { breakingCapacity, maximumFaultCurrent: current })];
+  const declared = [device.conditionalRating, circuit.board.conditionalRating].filter((f) => f !== undefined);
+  const conditional = sheet.part('With the assembly or the device ahead');
+  if (declared.length === 0) {
+    results.push(
+      conditional.result(
+        notDetermined(conditionalBreakingCapacity, {
+          kind: 'fact',
+          fact: 'conditional short-circuit rating',
+          obtain: 'from the label of the assembly, or back-up by the fuse ahead as the maker declares it',
+        }),
+      ),
+    );
+  }
+  declared.forEach((f, i) => {
+    const part = conditional.part(
+      i === 0 && device.conditionalRating ? 'Declared for the device' : 'Declared for the assembly',
+    );
+    const breakingLimit = part.given('breakingLimit', factValue('conditional short-circuit rating', f));
+    results.push(part.check(conditionalBreakingCapacity, { breakingLimit, maximumFaultCurrent: current }));
+  });
+  return sheet.check(breakingCapacityCheck, { results });
+}
+
+function discrimination(sheet: Sheet, circuit: CircuitCase, current: Known<Amperes>): CheckResult {
+  const { cutOut } = circuit.installation.supply;
+  const kind = factValue('kind of the overcurrent device', circuit.run.device.kind);
+  const rating = factValue('rating of the cut-out', cutOut.rating);
+  const data = (obtain: string) =>
+    sheet.result(
+      notDetermined(discriminationCheck, { kind: 'fact', fact: 'discrimination with the fuse ahead', obtain }),
+    );
+  if (isMissing(kind)) return sheet.result(notDetermined(discriminationCheck, ...kind.missing));
+  if (isMissing(rating)) return sheet.result(notDetermined(discriminationCheck, ...rating.missing));
+  if (!kind.standard.startsWith('EN') && kind.standard !== 'BS 3871')
+    return data(
+      'two fuses: compare the pre-arcing energy of the one ahead with the total energy of the other, from their makers',
+    );
+  if (circuit.options.acceptMemoryFigures !== true)
+    return data(
+      'tables of the makers of the circuit-breaker and the fuse; the gates of gG fuses here are recalled figures and have to be accepted',
+    );
+  const gate = sheet.label('gate', 'least-0.1s', 'a circuit-breaker trips in less than 0.1 s');
+  const deviceRating = sheet.given('deviceRating', rating, 'cut-out');
+  const held = sheet.look(ggGates, { gate, deviceRating });
+  if (isMissing(held)) return data('the fuse ahead has no gate here: tables of the makers');
+  const fuseHoldCurrent = sheet.given('fuseHoldCurrent', amperes(held), 'gate of IEC 60269-1 for 0.1 s');
+  const result = sheet.check(
+    discriminationCheck,
+    { maximumFaultCurrent: current, fuseHoldCurrent },
+    'Rests on gates of gG fuses from memory (grade C), taken for the cut-out fuse.',
+  );
+  // above the gate the fuse may still hold: the maker's tables decide
+  if (result.verdict !== 'fail') return result;
+  return data('above the 0.1 s gate of the fuse: tables of the makers at the prospective current');
+}
+
+/**
+ * The rule that a device breaks the prospective current at its place, for a wiring code of the IEC family; with it
+ * the verdict on discrimination with the cut-out.
+ */
+export const breakingCapacityRule: Rule = (circuit, findings, sheet) => {
+  const current = writeProspective(sheet, circuit, findings);
+  const results = [judgeBreaking(sheet, circuit, current)];
+  results.push(discrimination(sheet.part('Discrimination with the cut-out'), circuit, current));
+  return results;
+};
