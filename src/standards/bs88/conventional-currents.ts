@@ -6,7 +6,7 @@ export const ggConventional = /* @__PURE__ */ table({
   title: 'Conventional currents of gG fuses, multiple of the rated current',
   axes: [
     { name: 'edge', labels: ['non-fusing', 'fusing'] },
-    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current' },
+    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
   columns: [['non-fusing'], ['fusing']],
   rows: [
@@ -29,7 +29,7 @@ export const ggConventionalTimes = /* @__PURE__ */ table({
   title: 'Conventional times of gG fuses',
   axes: [
     { name: 'edge', labels: ['fusing'] },
-    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current' },
+    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
   columns: [['fusing']],
   rows: [

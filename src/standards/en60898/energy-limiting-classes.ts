@@ -13,6 +13,7 @@ export const energyLimits = /* @__PURE__ */ table({
       unit: 'A',
       between: 'next-up',
       allowedBy: 'the classes are given for bands of rated current',
+      below: 'first',
     },
   ],
   columns: [

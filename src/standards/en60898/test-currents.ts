@@ -28,7 +28,7 @@ export const testTimes = /* @__PURE__ */ table({
   title: 'Longest times of the tests of the inverse-time part of circuit-breakers',
   axes: [
     { name: 'test', labels: ['a', 'b', 'c'] },
-    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current' },
+    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
   columns: [['a'], ['b'], ['c']],
   rows: [

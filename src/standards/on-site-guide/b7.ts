@@ -7,7 +7,7 @@ export const tableB7 = /* @__PURE__ */ table({
   axes: [
     { name: 'type', labels: ['B', 'C'] },
     { name: 'breakingCapacity', unit: 'A', between: 'exact' },
-    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current' },
+    { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
   columns: [
     ['B', 3000],

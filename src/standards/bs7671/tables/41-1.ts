@@ -7,7 +7,13 @@ export const table411 = /* @__PURE__ */ table({
   axes: [
     { name: 'system', labels: ['TN', 'TT'] },
     { name: 'current', labels: ['AC', 'DC'] },
-    { name: 'nominalVoltage', unit: 'V', between: 'next-up', allowedBy: 'Table 41.1 gives bands of U_0' },
+    {
+      name: 'nominalVoltage',
+      unit: 'V',
+      between: 'next-up',
+      allowedBy: 'Table 41.1 gives bands of U_0',
+      below: 'first',
+    },
   ],
   columns: [
     ['TN', 'AC'],

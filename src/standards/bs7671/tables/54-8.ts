@@ -6,7 +6,13 @@ export const table548 = /* @__PURE__ */ table({
   title: 'Smallest main protective bonding conductor where PME applies, copper',
   axes: [
     { name: 'metal', labels: ['copper'] },
-    { name: 'supplyNeutralArea', unit: 'mm²', between: 'next-up', allowedBy: 'bands of the supply neutral' },
+    {
+      name: 'supplyNeutralArea',
+      unit: 'mm²',
+      between: 'next-up',
+      allowedBy: 'bands of the supply neutral',
+      below: 'first',
+    },
   ],
   columns: [['copper']],
   rows: [
