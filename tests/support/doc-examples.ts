@@ -56,7 +56,7 @@ function body(code: string): string {
 }
 
 /** The test file for one document or source file, or nothing when it has no block to run. */
-function testFile(file: string, text: string): string | undefined {
+export function testFile(file: string, text: string): string | undefined {
   const named = new Map<string, Set<string>>();
   const imports = new Set<string>();
   const tests: string[] = [];
