@@ -3,6 +3,7 @@
  * @module ohmwright
  */
 export * from './core/index.js';
+export * from './design/index.js';
 export * from './installation/index.js';
 export * from './physics/index.js';
 export * from './units/index.js';

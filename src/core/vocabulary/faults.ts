@@ -211,6 +211,34 @@ export interface FaultTerms {
   pathShare: Ratio;
   /** Current that does not melt the fuse ahead within 0.1 s I_hold, A, above 0. */
   fuseHoldCurrent: Amperes;
+  /** Resistance expected at the test R_exp, Ω, 0 and up. */
+  continuityExpected: Ohms;
+  /** Difference of a reading from what is expected, in relation to it d_R, 1, 0 and up. */
+  continuityDeviation: Ratio;
+  /** Largest difference of a reading from what is expected d_max, 1, above 0. */
+  deviationLimit: Ratio;
+  /** Difference of two readings on a ring Δr, Ω, 0 and up. */
+  ringDifference: Ohms;
+  /** Largest difference of two readings on a ring Δr_max, Ω, above 0. */
+  ringDifferenceLimit: Ohms;
+  /** Measured break time of a residual current device t_Δ, s, 0 and up. */
+  residualTime: Seconds;
+  /** Longest break time of a residual current device at the test t_Δ,max, s, above 0. */
+  residualTimeLimit: Seconds;
+  /** Shortest break time of a selective device at the test t_Δ,min, s, 0 and up. */
+  residualTimeLeast: Seconds;
+  /** Direct residual current at which a detector tripped I_dc, A, 0 and up. */
+  directTripCurrent: Amperes;
+  /** Direct residual current at which a detector must not trip I_dc,min, A, above 0. */
+  directTripLeast: Amperes;
+  /** Direct residual current at which a detector must have tripped I_dc,max, A, above 0. */
+  directTripMost: Amperes;
+  /** Smallest voltage that is permitted at the point U_min, V, above 0. */
+  loadedVoltageLeast: Volts;
+  /** Largest voltage that is permitted at the point U_max, V, above 0. */
+  loadedVoltageMost: Volts;
+  /** Resistance at the test over that in normal operation F_t/F_p, 1, above 0. */
+  temperatureRatio: Ratio;
 }
 
 /** Symbols, units and ranges of the roles of faults. */
@@ -526,5 +554,64 @@ export const faultTerms: Terms<FaultTerms> = {
     unit: 'A',
     above: 0,
     words: 'current that does not melt the fuse ahead within 0.1 s',
+  },
+  continuityExpected: { symbol: 'R_exp', unit: 'Ω', least: 0, words: 'resistance expected at the test' },
+  continuityDeviation: {
+    symbol: 'd_R',
+    unit: '1',
+    least: 0,
+    words: 'difference of a reading from what is expected, in relation to it',
+  },
+  deviationLimit: {
+    symbol: 'd_max',
+    unit: '1',
+    above: 0,
+    words: 'largest difference of a reading from what is expected',
+  },
+  ringDifference: { symbol: 'Δr', unit: 'Ω', least: 0, words: 'difference of two readings on a ring' },
+  ringDifferenceLimit: { symbol: 'Δr_max', unit: 'Ω', above: 0, words: 'largest difference of two readings on a ring' },
+  residualTime: { symbol: 't_Δ', unit: 's', least: 0, words: 'measured break time of a residual current device' },
+  residualTimeLimit: {
+    symbol: 't_Δ,max',
+    unit: 's',
+    above: 0,
+    words: 'longest break time of a residual current device at the test',
+  },
+  residualTimeLeast: {
+    symbol: 't_Δ,min',
+    unit: 's',
+    least: 0,
+    words: 'shortest break time of a selective device at the test',
+  },
+  directTripCurrent: {
+    symbol: 'I_dc',
+    unit: 'A',
+    least: 0,
+    words: 'direct residual current at which a detector tripped',
+  },
+  directTripLeast: {
+    symbol: 'I_dc,min',
+    unit: 'A',
+    above: 0,
+    words: 'direct residual current at which a detector must not trip',
+  },
+  directTripMost: {
+    symbol: 'I_dc,max',
+    unit: 'A',
+    above: 0,
+    words: 'direct residual current at which a detector must have tripped',
+  },
+  loadedVoltageLeast: {
+    symbol: 'U_min',
+    unit: 'V',
+    above: 0,
+    words: 'smallest voltage that is permitted at the point',
+  },
+  loadedVoltageMost: { symbol: 'U_max', unit: 'V', above: 0, words: 'largest voltage that is permitted at the point' },
+  temperatureRatio: {
+    symbol: 'F_t/F_p',
+    unit: '1',
+    above: 0,
+    words: 'resistance at the test over that in normal operation',
   },
 };

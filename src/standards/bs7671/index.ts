@@ -33,3 +33,4 @@ export * from './rules/earthing-and-bonding.js';
 export * from './rules/line-withstand.js';
 export * from './rules/protective-conductor.js';
 export * from './tables/index.js';
+export * from './test-plan.js';

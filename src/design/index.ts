@@ -1,0 +1,2 @@
+export * from './judge-readings.js';
+export * from './test-sheet.js';

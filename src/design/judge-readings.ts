@@ -1,0 +1,213 @@
+import { type CheckResult, judge, notDetermined, statement } from '../core/index.js';
+import { invalidInput } from '../units/index.js';
+import type { PlannedReading, TestSheet } from './test-sheet.js';
+
+/** Readings that came back, by the names on the test sheet: numbers in the unit of the sheet, or yes and no. */
+export type Readings = Readonly<Record<string, number | boolean>>;
+
+/** Two readings, or a reading and a calculation, that cannot both be right. */
+export interface Contradiction {
+  /** Stable name. */
+  readonly id:
+    | 'loop-below-external'
+    | 'parallel-path'
+    | 'high-joint'
+    | 'continuity-low'
+    | 'continuity-high'
+    | 'ring-ends-differ'
+    | 'ring-cross-connection'
+    | 'drop-larger-than-calculated'
+    | 'prospective-and-loop';
+  /** Names of the readings. */
+  readonly readings: readonly string[];
+  /** What it means and what to look for. */
+  readonly meaning: string;
+}
+
+/** What the readings amount to. */
+export interface Judgement {
+  /** One result a limit. */
+  readonly results: readonly CheckResult[];
+  /** What does not fit together. */
+  readonly contradictions: readonly Contradiction[];
+  /** Readings that are still owing. */
+  readonly owing: readonly string[];
+}
+
+const source = { document: 'BS 7671', clause: 'Part 6', provenance: 'two-sources' } as const;
+const caution =
+  'A reading that fails is not explained away: find the reason, mend it, and repeat every test that it may have influenced, before the circuit is put into use.';
+const said = (id: string, what: string) =>
+  statement({ id: `reading-${id}`, title: what, weight: 'rule', source, caution });
+
+/** The result of one limit; the limit's own role says what unit it is in. */
+function judgeLimit(reading: PlannedReading, value: number | boolean, at: number): CheckResult {
+  const limit = reading.limits[at] as PlannedReading['limits'][number];
+  const title = `${reading.what} (${limit.by})`;
+  if (limit.kind === 'must-not-trip' || limit.amount === undefined)
+    return judge(said(reading.id, title), {
+      holds: value === true,
+      because: value === true ? 'as it should' : 'not as it should',
+    });
+  const { name, value: bound, unit } = limit.amount;
+  // the rule of thumb beside an exact limit only asks for a second look
+  const thumb = limit.by.startsWith('the 0.8 rule');
+  const found = Number(value);
+  const fits = limit.kind === 'at-most' ? found <= bound : found >= bound;
+  const slack = limit.kind === 'at-most' ? bound - found : found - bound;
+  return {
+    check: `reading-${reading.id}-${thumb ? 'rule-of-thumb' : limit.kind}`,
+    title,
+    verdict: fits && Number.isFinite(found) ? 'pass' : 'fail',
+    weight: thumb ? 'advice' : 'rule',
+    source,
+    caution,
+    value: { name: reading.id, value: found, unit },
+    limit: { name, value: bound, unit },
+    ...(bound === 0 ? {} : { margin: slack / Math.abs(bound) }),
+  };
+}
+
+/**
+ * Judges readings that came back against the test sheet, and against each other.
+ * @param sheet the test sheet
+ * @param readings the readings by name; a reading that was not taken is left out
+ * @returns results by limit, contradictions between readings, and what is still owing
+ * @throws CalculationError `invalid-input` for names that the sheet does not have and numbers that are no readings
+ */
+export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
+  const planned = sheet.tests.flatMap((t) => t.readings);
+  const names = new Map(planned.map((p) => [p.id, p] as const));
+  const problems = Object.entries(readings).flatMap(([name, value]) => [
+    ...(names.has(name) ? [] : [{ path: [name], message: `the test sheet has no such reading` }]),
+    ...(typeof value === 'boolean' || (Number.isFinite(value) && value >= 0)
+      ? []
+      : [{ path: [name], message: `${value} is no reading` }]),
+  ]);
+  if (problems.length > 0) throw invalidInput('the readings', problems);
+
+  const results = planned.flatMap((reading): CheckResult[] => {
+    const value = readings[reading.id];
+    if (value === undefined)
+      return reading.limits.length > 0 || reading.expected === undefined
+        ? [notDetermined(said(reading.id, reading.what), { kind: 'fact', fact: reading.id, obtain: reading.what })]
+        : [];
+    if (typeof value === 'boolean' && reading.limits.length === 0)
+      return [
+        judge(said(reading.id, reading.what), {
+          holds: value,
+          because: value ? 'as it should be' : 'not as it should be',
+        }),
+      ];
+    return reading.limits.map((_, i) => judgeLimit(reading, value, i));
+  });
+  return {
+    results,
+    contradictions: contradictions(sheet, names, readings),
+    owing: planned.filter((p) => readings[p.id] === undefined).map((p) => p.id),
+  };
+}
+
+function contradictions(
+  sheet: TestSheet,
+  names: ReadonlyMap<string, PlannedReading>,
+  readings: Readings,
+): readonly Contradiction[] {
+  const found: Contradiction[] = [];
+  const read = (name: string) => (typeof readings[name] === 'number' ? (readings[name] as number) : undefined);
+  const expected = (name: string) => names.get(name)?.expected?.value;
+  const say = (id: Contradiction['id'], of: readonly string[], meaning: string) =>
+    found.push({ id, readings: of, meaning });
+  const { deviation, ringDifference } = sheet.basis;
+  // a few hundredths are lost in leads and the last digit of the instrument
+  const slack = (of: number) => Math.max(deviation * of, ringDifference);
+
+  const external = read('externalLoop');
+  const loop = read('loop');
+  const both = read('continuity');
+  if (external !== undefined && loop !== undefined && loop < external)
+    say(
+      'loop-below-external',
+      ['externalLoop', 'loop'],
+      'Z_s at the point is below Z_e at the origin: bonding or another path was in parallel at the point, or Z_e was read with a higher supply impedance. Neither reading can be relied on before that is cleared.',
+    );
+  if (external !== undefined && loop !== undefined && both !== undefined) {
+    const added = external + both;
+    if (loop < added - slack(both))
+      say(
+        'parallel-path',
+        ['externalLoop', 'continuity', 'loop'],
+        'Z_s is less than Z_e and R_1+R_2: metal or another earth lies in parallel with the protective conductor. The sum of both counts, not the lower reading.',
+      );
+    if (loop > added + slack(both))
+      say(
+        'high-joint',
+        ['externalLoop', 'continuity', 'loop'],
+        'Z_s is more than Z_e and R_1+R_2: a joint, a residual current device in the path of the instrument, or a warm cable.',
+      );
+  }
+  for (const name of ['continuity', 'protectiveContinuity'] as const) {
+    const [r, e] = [read(name), expected(name)];
+    if (r === undefined || e === undefined) continue;
+    if (r < e - slack(e))
+      say(
+        'continuity-low',
+        [name],
+        'Lower than the cable can be: a parallel path, a shorter route, or a larger cable than designed.',
+      );
+    if (r > e + slack(e))
+      say(
+        'continuity-high',
+        [name],
+        'Higher than the cable should be: a joint, a longer route, or a smaller cable than designed.',
+      );
+  }
+  ringContradictions(sheet, read, say);
+
+  const [open, loaded] = [read('voltage'), read('loadedVoltage')];
+  const drop = sheet.basis.expectedDrop;
+  if (open !== undefined && loaded !== undefined && drop !== undefined && open - loaded > drop * (1 + deviation))
+    say(
+      'drop-larger-than-calculated',
+      ['voltage', 'loadedVoltage'],
+      'The voltage falls more than the circuit accounts for: the supply itself falls, a joint is poor, or the load is larger than designed.',
+    );
+  const current = read('prospective');
+  if (current !== undefined && external !== undefined && external > 0) {
+    const earth = sheet.basis.nominalVoltage / external;
+    if (current < earth * (1 - deviation))
+      say(
+        'prospective-and-loop',
+        ['prospective', 'externalLoop'],
+        'The prospective current is less than the earth fault current that Z_e gives: the larger of both has to be recorded.',
+      );
+  }
+  return found;
+}
+
+function ringContradictions(
+  sheet: TestSheet,
+  read: (name: string) => number | undefined,
+  say: (id: Contradiction['id'], of: readonly string[], meaning: string) => void,
+) {
+  const [line, neutral, protective] = [read('ringLine'), read('ringNeutral'), read('ringProtective')];
+  const limit = sheet.basis.ringDifference;
+  if (line !== undefined && neutral !== undefined && Math.abs(line - neutral) > limit)
+    say(
+      'ring-ends-differ',
+      ['ringLine', 'ringNeutral'],
+      'Line and neutral of one size differ: the ring is open, bridged, or a joint is poor.',
+    );
+  const cross = (name: string, other: number | undefined, otherName: string) => {
+    const at = read(name);
+    if (at === undefined || line === undefined || other === undefined) return;
+    if (Math.abs(at - (line + other) / 4) > limit)
+      say(
+        'ring-cross-connection',
+        ['ringLine', otherName, name],
+        'The cross-connected reading is not a quarter of both conductors: a spur, a bridged ring, or ends that were not crossed.',
+      );
+  };
+  cross('crossLineNeutral', neutral, 'ringNeutral');
+  cross('crossLineProtective', protective, 'ringProtective');
+}

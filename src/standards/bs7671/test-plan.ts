@@ -1,0 +1,103 @@
+import {
+  CalculationError,
+  megohms,
+  milliamperes,
+  milliseconds,
+  ohms,
+  ratio,
+  seconds,
+  volts,
+} from '../../units/index.js';
+import type { PlannedKind, TestPlan } from '../iec-family/test-plan.js';
+
+// the clauses of 2008 and the sub-clauses of 2018 are recalled; the order stood in two texts
+const clauses = {
+  '2008': [
+    '612.2.1',
+    '612.2.2',
+    '612.3',
+    '612.6',
+    '612.7',
+    '612.9',
+    '612.11',
+    '612.10',
+    '612.10',
+    '612.12',
+    '612.13',
+    '612.14',
+  ],
+  '2018': [
+    '643.2',
+    '643.2',
+    '643.3',
+    '643.6',
+    '643.7.2',
+    '643.7',
+    '643.7.3',
+    '643.8',
+    '643.8',
+    '643.9',
+    '643.10',
+    '643.11',
+  ],
+} as const;
+
+const kinds = [
+  'continuity',
+  'ring-continuity',
+  'insulation',
+  'polarity',
+  'electrode',
+  'loop-impedance',
+  'prospective-current',
+  'residual-current-device',
+  'direct-current-detection',
+  'phase-sequence',
+  'functional',
+  'voltage-under-load',
+] as const;
+const firstLive = kinds.indexOf('loop-impedance');
+
+const order = (edition: keyof typeof clauses): readonly PlannedKind[] =>
+  kinds.map((kind, i) => ({ kind, state: i < firstLive ? 'dead' : 'live', clause: clauses[edition][i] as string }));
+
+const general = { multiple: 1, delay: 'general', most: milliseconds(300) } as const;
+const selective = { multiple: 1, delay: 'selective', least: milliseconds(130), most: milliseconds(500) } as const;
+const five = { multiple: 5, delay: 'general', most: milliseconds(40), only30mA: true } as const;
+const half = { multiple: 0.5, delay: 'general', mustHold: true } as const;
+
+const residualOf = {
+  '2008': [half, general, selective, five],
+  '2018': [general, selective, five],
+  '2018+A2': [general, selective],
+} as const;
+
+/** An edition whose tests are known. */
+export type TestEdition = keyof typeof residualOf;
+
+/**
+ * The tests of initial verification as an edition of BS 7671 asks for them.
+ * @param edition the edition; A2:2022 asks for one alternating test of a residual current device at its rated current
+ * @throws CalculationError `unknown-definition` for an edition whose text was not available
+ */
+export function testPlan(edition: TestEdition): TestPlan {
+  if (!Object.hasOwn(residualOf, edition))
+    throw new CalculationError('unknown-definition', `no tests for edition ${edition}: its text was not available`, {
+      kind: 'edition of the tests',
+      id: edition,
+      known: Object.keys(residualOf),
+    });
+  return {
+    edition: `BS 7671:${edition}`,
+    order: order(edition === '2008' ? '2008' : '2018'),
+    insulation: {
+      disconnected: { voltage: volts(500), least: megohms(1) },
+      connected: { voltage: volts(250), least: megohms(1) },
+    },
+    residual: residualOf[edition],
+    directCurrent: { least: milliamperes(3), most: milliamperes(6), time: seconds(10) },
+    voltage: { least: ratio(0.94), most: ratio(1.1) },
+    deviation: ratio(0.2),
+    ringDifference: ohms(0.05),
+  };
+}

@@ -1,0 +1,152 @@
+import { describe, expect, test } from 'vitest';
+import { judgeReadings } from '../../src/design/judge-readings.js';
+import { testSheet } from '../../src/design/test-sheet.js';
+import { celsius, known, milliamperes, type Run, silent, volts } from '../../src/index.js';
+import { disconnection } from '../../src/standards/bs7671/rules/disconnection.js';
+import { type TestEdition, testPlan } from '../../src/standards/bs7671/test-plan.js';
+import type { Findings } from '../../src/standards/wiring-code.js';
+import { caseOf, chargePoint, circuit, house } from '../support/house.js';
+
+function sheetOf(
+  change: Partial<Run> = {},
+  temperature = 10,
+  edition: TestEdition = '2018+A2',
+  electronics: 'connected' | 'disconnected' = 'disconnected',
+) {
+  const point = { ...chargePoint, directCurrentDetection: known(true) };
+  const c = caseOf(
+    house([
+      circuit({
+        residual: [{ position: 'origin-of-circuit', type: known('A'), rating: known(milliamperes(30)) }],
+        feeds: [point],
+        ...change,
+      }),
+    ]),
+    'ev',
+  );
+  const findings: Findings = { totalDrop: volts(4.67) };
+  disconnection(c, findings, silent());
+  return testSheet({
+    circuit: c,
+    findings,
+    plan: testPlan(edition),
+    standing: 'edition as stated',
+    testTemperature: celsius(temperature),
+    electronics,
+  });
+}
+const reading = (sheet: ReturnType<typeof sheetOf>, id: string) => {
+  const found = sheet.tests.flatMap((t) => t.readings).find((r) => r.id === id);
+  if (!found) throw new Error(id);
+  return found;
+};
+
+describe('test sheet', () => {
+  test('expects the resistance of the day: 6/2.5 mm² over 20 m at 10 °C', () => {
+    const sheet = sheetOf();
+    expect(reading(sheet, 'continuity').expected?.value).toBeCloseTo(10.49e-3 * 20 * 0.96, 10);
+    expect(reading(sheet, 'loop').expected?.value).toBeCloseTo(0.35 + 10.49e-3 * 20 * 0.96, 10);
+    // exact: (Z_max - Z_e) 0.96/1.2 + Z_e
+    expect(reading(sheet, 'loop').limits[0]?.amount?.value).toBeCloseTo((218.5 / 160 - 0.35) * 0.8 + 0.35, 10);
+    expect(reading(sheet, 'loop').limits[1]?.amount?.value).toBeCloseTo(0.8 * (218.5 / 160), 10);
+  });
+  test('is plain data in the order of the tests, dead before live', () => {
+    const sheet = sheetOf();
+    expect(JSON.parse(JSON.stringify(sheet))).toEqual(sheet);
+    const states = sheet.tests.map((t) => t.state);
+    expect(states.indexOf('live')).toBe(states.lastIndexOf('dead') + 1);
+    expect(sheet.tests.map((t) => t.kind)).toEqual([
+      'continuity',
+      'insulation',
+      'polarity',
+      'loop-impedance',
+      'prospective-current',
+      'residual-current-device',
+      'direct-current-detection',
+      'functional',
+      'voltage-under-load',
+    ]);
+  });
+  test('follows the edition', () => {
+    const ids = (edition: TestEdition) =>
+      sheetOf({}, 10, edition)
+        .tests.flatMap((t) => t.readings.map((r) => r.id))
+        .filter((i) => i.startsWith('residual'));
+    expect(ids('2018+A2')).toEqual(['residual1At1']);
+    expect(ids('2018')).toEqual(['residual1At1', 'residual1At5']);
+    expect(ids('2008')).toEqual(['residual1At0.5', 'residual1At1', 'residual1At5']);
+    expect(() => testPlan('2026' as never)).toThrow(/not available/);
+  });
+  test('with electronics connected the insulation is tested at 250 V to earth only', () => {
+    const sheet = sheetOf({}, 20, '2018+A2', 'connected');
+    expect(reading(sheet, 'insulationEarth').note).toMatch(/250 V/);
+    expect(() => reading(sheet, 'insulationLive')).toThrow();
+  });
+  test('a ring: ends, and a quarter of both when cross-connected', () => {
+    const sheet = sheetOf({ ring: true }, 20);
+    const [r1, r2] = [3.08e-3 * 20, 7.41e-3 * 20];
+    expect(reading(sheet, 'ringLine').expected?.value).toBeCloseTo(r1, 12);
+    expect(reading(sheet, 'crossLineNeutral').expected?.value).toBeCloseTo(r1 / 2, 12);
+    expect(reading(sheet, 'crossLineProtective').expected?.value).toBeCloseTo((r1 + r2) / 4, 12);
+  });
+});
+
+describe('readings that come back', () => {
+  const sheet = sheetOf();
+  const good = {
+    continuity: 0.2,
+    protectiveContinuity: 0.14,
+    insulationLive: 200e6,
+    insulationEarth: 200e6,
+    polarity: true,
+    externalLoop: 0.3,
+    loop: 0.5,
+    prospective: 900,
+    residual1At1: 0.024,
+    'directTrip-point': 0.0045,
+    'directTime-point': 0.9,
+    functional: true,
+    voltage: 240,
+    loadedVoltage: 235.6,
+  };
+  const ids = (change: Record<string, number | boolean>) =>
+    judgeReadings(sheet, { ...good, ...change }).contradictions.map((c) => c.id);
+  const failed = (change: Record<string, number | boolean>) =>
+    judgeReadings(sheet, { ...good, ...change })
+      .results.filter((r) => r.verdict === 'fail')
+      .map((r) => r.check);
+
+  test('good readings pass, owe nothing and do not contradict each other', () => {
+    const judged = judgeReadings(sheet, good);
+    expect(judged.results.filter((r) => r.verdict !== 'pass')).toEqual([]);
+    expect(judged.owing).toEqual([]);
+    expect(judged.contradictions).toEqual([]);
+  });
+  test.each([
+    [{ loop: 0.25 }, ['loop-below-external', 'parallel-path']],
+    [{ loop: 0.4 }, ['parallel-path']],
+    [{ loop: 0.8 }, ['high-joint']],
+    [{ continuity: 0.1, loop: 0.42 }, ['continuity-low']],
+    [{ continuity: 0.4, loop: 0.72 }, ['continuity-high']],
+    [{ loadedVoltage: 231 }, ['drop-larger-than-calculated']],
+    [{ prospective: 500 }, ['prospective-and-loop']],
+  ])('%o', (change, expected) => expect(ids(change)).toEqual(expected));
+  test.each([
+    [{ insulationEarth: 0.9e6 }, ['reading-insulationEarth-at-least']],
+    [{ residual1At1: 0.31 }, ['reading-residual1At1-at-most']],
+    [{ 'directTrip-point': 0.0061 }, ['reading-directTrip-point-at-most']],
+    [{ polarity: false }, ['reading-polarity']],
+    [{ prospective: 6500 }, ['reading-prospective-at-most']],
+    [{ loop: 1.2 }, ['reading-loop-at-most', 'reading-loop-rule-of-thumb']],
+    [{ voltage: 254 }, ['reading-voltage-at-most']],
+  ])('%o fails', (change, expected) => expect(failed(change)).toEqual(expected));
+  test('what was not read is owing and not determined', () => {
+    const { polarity: _, ...rest } = good;
+    const judged = judgeReadings(sheet, rest);
+    expect(judged.owing).toEqual(['polarity']);
+    expect(judged.results.find((r) => r.check === 'reading-polarity')?.verdict).toBe('not-determined');
+  });
+  test('names and numbers that are no readings are refused together', () => {
+    expect(() => judgeReadings(sheet, { loop: Number.NaN, other: 1 })).toThrow(/2 problem/);
+  });
+});
