@@ -239,6 +239,20 @@ export interface FaultTerms {
   loadedVoltageMost: Volts;
   /** Resistance at the test over that in normal operation F_t/F_p, 1, above 0. */
   temperatureRatio: Ratio;
+  /** Multiple of the rated current that flowed before m_0, 1, 0 and up. */
+  preloadMultiple: Ratio;
+  /** Multiple of the rated current that the device carries for ever m_t, 1, above 0. */
+  thresholdMultiple: Ratio;
+  /** Time constant of a thermal trip τ, s, above 0. */
+  thermalTimeConstant: Seconds;
+  /** Time multiplier of a relay TMS, 1, above 0. */
+  timeMultiplier: Ratio;
+  /** Constant of an inverse-time relay k_rel, s, above 0. */
+  inverseConstant: Seconds;
+  /** Added time of an inverse-time relay c_rel, s, 0 and up. */
+  inverseOffset: Seconds;
+  /** Exponent of an inverse-time relay a_rel, 1, above 0. */
+  inverseExponent: Ratio;
 }
 
 /** Symbols, units and ranges of the roles of faults. */
@@ -614,4 +628,16 @@ export const faultTerms: Terms<FaultTerms> = {
     above: 0,
     words: 'resistance at the test over that in normal operation',
   },
+  preloadMultiple: { symbol: 'm_0', unit: '1', least: 0, words: 'multiple of the rated current that flowed before' },
+  thresholdMultiple: {
+    symbol: 'm_t',
+    unit: '1',
+    above: 0,
+    words: 'multiple of the rated current that the device carries for ever',
+  },
+  thermalTimeConstant: { symbol: 'τ', unit: 's', above: 0, words: 'time constant of a thermal trip' },
+  timeMultiplier: { symbol: 'TMS', unit: '1', above: 0, words: 'time multiplier of a relay' },
+  inverseConstant: { symbol: 'k_rel', unit: 's', above: 0, words: 'constant of an inverse-time relay' },
+  inverseOffset: { symbol: 'c_rel', unit: 's', least: 0, words: 'added time of an inverse-time relay' },
+  inverseExponent: { symbol: 'a_rel', unit: '1', above: 0, words: 'exponent of an inverse-time relay' },
 };

@@ -3,6 +3,7 @@
  * @module bs7671
  */
 export * from '../bs88/conventional-currents.js';
+export * from '../bs88/gg-envelope.js';
 export * from '../bs88/gg-gates.js';
 export * from '../bs88/gg-loop-testing.js';
 export * from '../bs88/gg-pre-arcing.js';
@@ -12,6 +13,7 @@ export * from '../bs3871/instantaneous-bands.js';
 export * from '../bs5467/armour.js';
 export * from '../bs6004/protective-conductors.js';
 export * from '../en60898/energy-limiting-classes.js';
+export * from '../en60898/envelope.js';
 export * from '../en60898/instantaneous-bands.js';
 export * from '../en60898/test-currents.js';
 export * from '../en61008/break-times.js';

@@ -5,6 +5,7 @@ export * from './line-neutral.js';
 export * from './loop-impedance.js';
 export * from './measured-loop.js';
 export * from './operating-current.js';
+export * from './remedies.js';
 export * from './residual-position.js';
 export * from './test-plan.js';
 export * from './voltage-drop.js';

@@ -1,0 +1,224 @@
+import { formula, procedure } from '../core/index.js';
+import { CalculationError } from '../units/index.js';
+
+const iec60909 = 'IEC 60909-0';
+
+/** Impedance of a transformer per line conductor from its rating plate. */
+export const transformerImpedanceOf = /* @__PURE__ */ formula({
+  id: 'transformer-impedance',
+  title: 'Impedance of the transformer per line conductor',
+  inputs: ['transformerImpedanceVoltage', 'transformerVoltage', 'transformerRating'],
+  output: 'transformerImpedance',
+  expression: 'transformerImpedanceVoltage * transformerVoltage^2 / transformerRating',
+  compute: ({ transformerImpedanceVoltage: u, transformerVoltage, transformerRating }) =>
+    (u * transformerVoltage * transformerVoltage) / transformerRating,
+  source: { document: iec60909, clause: 'transformers', provenance: 'two-sources' },
+});
+
+/** Resistance of a transformer per line conductor from its loss at rated current. */
+export const transformerResistanceOf = /* @__PURE__ */ formula({
+  id: 'transformer-resistance',
+  title: 'Resistance of the transformer per line conductor',
+  inputs: ['transformerLoss', 'transformerVoltage', 'transformerRating'],
+  output: 'transformerResistance',
+  expression: 'transformerLoss * transformerVoltage^2 / transformerRating^2',
+  compute: ({ transformerLoss, transformerVoltage, transformerRating }) =>
+    (transformerLoss * transformerVoltage * transformerVoltage) / (transformerRating * transformerRating),
+  source: { document: iec60909, clause: 'transformers', provenance: 'memory' },
+});
+
+/** Correction factor of the transformer impedance for the largest fault current. */
+export const transformerFactorOf = /* @__PURE__ */ formula({
+  id: 'transformer-correction-factor',
+  title: 'Correction factor of the transformer impedance, largest current only',
+  inputs: ['maximumVoltageFactor', 'transformerReactanceRatio'],
+  output: 'transformerFactor',
+  expression: '0.95 * maximumVoltageFactor / (1 + 0.6 * transformerReactanceRatio)',
+  compute: ({ maximumVoltageFactor, transformerReactanceRatio }) =>
+    (0.95 * maximumVoltageFactor) / (1 + 0.6 * transformerReactanceRatio),
+  source: { document: iec60909, clause: 'transformers, K_T', provenance: 'one-source' },
+});
+
+/** Impedance of the grid, referred to the low side of the transformer. */
+export const gridImpedanceOf = /* @__PURE__ */ formula({
+  id: 'grid-impedance',
+  title: 'Impedance of the grid referred to the low side',
+  inputs: ['voltageFactor', 'gridFaultCurrent', 'gridVoltage', 'transformerVoltage'],
+  output: 'gridImpedance',
+  expression: 'voltageFactor * transformerVoltage^2 / (sqrt(3) * gridFaultCurrent * gridVoltage)',
+  compute: ({ voltageFactor, gridFaultCurrent, gridVoltage, transformerVoltage }) =>
+    (voltageFactor * transformerVoltage * transformerVoltage) / (Math.sqrt(3) * gridFaultCurrent * gridVoltage),
+  source: {
+    document: iec60909,
+    clause: 'network feeders',
+    provenance: 'memory',
+    note: 'for a transformer whose high side is rated at the nominal voltage of the grid',
+  },
+});
+
+/** Factor κ of the peak current from the ratio of resistance to reactance of the path. */
+export const peakFactorOf = /* @__PURE__ */ formula({
+  id: 'peak-factor',
+  title: 'Factor of the peak current',
+  inputs: ['resistance', 'reactance'],
+  output: 'peakFactor',
+  expression: '1.02 + 0.98 * exp(-3 * resistance / reactance)',
+  compute: ({ resistance, reactance }) => 1.02 + 0.98 * Math.exp((-3 * resistance) / reactance),
+  valid: { reactance: { above: 0 } },
+  source: { document: iec60909, clause: 'peak current', provenance: 'memory' },
+});
+
+/** Peak of the fault current. */
+export const peakCurrentOf = /* @__PURE__ */ formula({
+  id: 'peak-current',
+  title: 'Peak of the fault current',
+  inputs: ['peakFactor', 'faultCurrent'],
+  output: 'peakCurrent',
+  expression: 'peakFactor * sqrt(2) * faultCurrent',
+  compute: ({ peakFactor, faultCurrent }) => peakFactor * Math.SQRT2 * faultCurrent,
+  source: { document: iec60909, clause: 'peak current', provenance: 'memory' },
+});
+
+/** An impedance as plain data, Ω. */
+export interface Impedance {
+  /** Resistance R, Ω. */
+  readonly resistance: number;
+  /** Reactance X, Ω. */
+  readonly reactance: number;
+}
+
+/** One element of a radial network, from the source on: grid, transformer, cable. */
+export interface RadialElement {
+  /** What it is called. */
+  readonly name: string;
+  /** Impedance of one line conductor (positive sequence). */
+  readonly line: Impedance;
+  /** Zero-sequence impedance, where it is known; the returns are then not asked for. */
+  readonly zero?: Impedance;
+  /** Impedance of the neutral conductor; none for a source. */
+  readonly neutral?: Impedance;
+  /** Impedance of the protective path; none for a source. */
+  readonly protective?: Impedance;
+}
+
+/** A radial network up to the place of the fault. Motors that feed back are not covered. */
+export interface RadialNetwork {
+  /** Nominal voltage between lines U_n, V. */
+  readonly lineVoltage: number;
+  /** Voltage factor c. */
+  readonly voltageFactor: number;
+  /** The elements from the source to the place of the fault. */
+  readonly elements: readonly RadialElement[];
+}
+
+const none: Impedance = { resistance: 0, reactance: 0 };
+
+/** Adds impedances. */
+function total(parts: readonly Impedance[]): Impedance {
+  return parts.reduce(
+    (a, b) => ({ resistance: a.resistance + b.resistance, reactance: a.reactance + b.reactance }),
+    none,
+  );
+}
+
+/** Loop of one line conductor and a return: (2 Z_1 + Z_0)/3 where the zero sequence is known. */
+function loopOf(element: RadialElement, back: Impedance | undefined): Impedance {
+  const { line, zero } = element;
+  if (zero)
+    return {
+      resistance: (2 * line.resistance + zero.resistance) / 3,
+      reactance: (2 * line.reactance + zero.reactance) / 3,
+    };
+  return total([line, back ?? none]);
+}
+
+const size = (z: Impedance) => Math.hypot(z.resistance, z.reactance);
+
+function current(network: RadialNetwork, z: Impedance): number {
+  const impedance = size(z);
+  if (!(impedance > 0))
+    throw new CalculationError('no-solution', 'the path of the fault has no impedance', {
+      method: 'radial short circuit',
+      values: { impedance },
+    });
+  return (network.voltageFactor * network.lineVoltage) / Math.sqrt(3) / impedance;
+}
+
+/** Impedance of the path of a three-phase fault, Ω. */
+export const threePhasePath = (network: RadialNetwork): Impedance => total(network.elements.map((e) => e.line));
+/** Impedance of the path of a fault between line and neutral, Ω. */
+export const lineNeutralPath = (network: RadialNetwork): Impedance =>
+  total(network.elements.map((e) => loopOf(e, e.neutral)));
+/** Impedance of the path of a fault between line and earth, Ω. */
+export const lineEarthPath = (network: RadialNetwork): Impedance =>
+  total(network.elements.map((e) => loopOf(e, e.protective)));
+
+const method = 'impedances of grid, transformer and cables added as complex numbers; c U_n/√3 over their size';
+const source = { document: iec60909, clause: 'radial networks', provenance: 'one-source' } as const;
+
+/** Three-phase fault current of a radial network. */
+export const threePhaseFault = /* @__PURE__ */ procedure({
+  id: 'three-phase-fault',
+  title: 'Three-phase fault current',
+  output: 'faultCurrent',
+  method,
+  source,
+  run: (network: RadialNetwork) => current(network, threePhasePath(network)),
+});
+
+/** Line-neutral fault current of a radial network. */
+export const lineNeutralFault = /* @__PURE__ */ procedure({
+  id: 'line-neutral-fault',
+  title: 'Line-neutral fault current',
+  output: 'faultCurrent',
+  method,
+  source,
+  run: (network: RadialNetwork) => current(network, lineNeutralPath(network)),
+});
+
+/** Line-earth fault current of a radial network. */
+export const lineEarthFault = /* @__PURE__ */ procedure({
+  id: 'line-earth-fault',
+  title: 'Line-earth fault current',
+  output: 'faultCurrent',
+  method,
+  source,
+  run: (network: RadialNetwork) => current(network, lineEarthPath(network)),
+});
+
+/** Line-to-line fault current of a radial network. */
+export const lineLineFault = /* @__PURE__ */ procedure({
+  id: 'line-line-fault',
+  title: 'Line-to-line fault current',
+  output: 'faultCurrent',
+  method: '√3/2 of the three-phase fault current',
+  source: { document: iec60909, clause: 'radial networks', provenance: 'memory' },
+  run: (network: RadialNetwork) => (Math.sqrt(3) / 2) * current(network, threePhasePath(network)),
+});
+
+/**
+ * An impedance from its size and the ratio of its parts.
+ * @param impedance size, Ω, 0 and up
+ * @param resistanceOverReactance R/X, 0 and up
+ * @returns resistance and reactance, Ω
+ */
+export function splitImpedance(impedance: number, resistanceOverReactance: number): Impedance {
+  const reactance = impedance / Math.hypot(1, resistanceOverReactance);
+  return { resistance: resistanceOverReactance * reactance, reactance };
+}
+
+/**
+ * An element with its resistances at another temperature, by the linear coefficient 0.004 per kelvin.
+ * @param element impedances at 20 °C
+ * @param temperature temperature of the conductors, °C
+ */
+export function warmed(element: RadialElement, temperature: number): RadialElement {
+  const at = (z: Impedance): Impedance => ({ ...z, resistance: z.resistance * (1 + 0.004 * (temperature - 20)) });
+  return {
+    name: element.name,
+    line: at(element.line),
+    ...(element.zero ? { zero: at(element.zero) } : {}),
+    ...(element.neutral ? { neutral: at(element.neutral) } : {}),
+    ...(element.protective ? { protective: at(element.protective) } : {}),
+  };
+}
