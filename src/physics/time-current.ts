@@ -100,7 +100,7 @@ export interface TimeBounds {
  * import { amperes, gateBounds } from 'ohmwright';
  * import { breakerEnvelope } from 'ohmwright/bs7671';
  *
- * gateBounds(breakerEnvelope('B', amperes(32)), 100); // => { least: 0.1, most: 60 }
+ * gateBounds(breakerEnvelope('B', amperes(32)), 90); // => { least: 0.1, most: 60 }
  * ```
  */
 export function gateBounds(gates: Envelope, current: number): TimeBounds {
