@@ -204,7 +204,6 @@ function residualResult(
   circuit: CircuitCase,
   device: ResidualDevice,
   isTT: boolean,
-  parts: readonly Sheet[],
   loop: Known<Ohms>,
 ): readonly CheckResult[] {
   const touchVoltageLimit = sheet.given('touchVoltageLimit', volts(50), 'BS 7671 411.5.3');
@@ -220,12 +219,7 @@ function residualResult(
             circuit.installation.supply.externalImpedance,
             'external loop impedance in place of the electrode: never less',
           );
-    const circuitProtectiveResistance = sheet.gather(
-      'sum',
-      'protectiveResistance',
-      'circuitProtectiveResistance',
-      parts,
-    );
+    const circuitProtectiveResistance = sheet.latest('circuitProtectiveResistance') ?? missing();
     path = sheet.step(electrodeAndProtective, { earthElectrode, circuitProtectiveResistance });
   }
   const residualOperatingCurrent = sheet.given('residualOperatingCurrent', device.rating);
@@ -295,22 +289,28 @@ export function disconnectionRule(figures: DisconnectionFigures): Rule {
       betweenPrints(loopImpedance, loopImpedanceLimit, printed),
     );
 
-    const residual = residualUpstream(circuit.path).map((device, i) => {
+    const upstream = residualUpstream(circuit.path);
+    if (isTT && upstream.length > 0) sheet.gather('sum', 'protectiveResistance', 'circuitProtectiveResistance', parts);
+    const residual = upstream.map((device, i) => {
       const part = sheet.part(`Residual current device ${i + 1}`);
-      return worst(residualResult(part, circuit, device, isTT, parts, loopImpedance));
+      return worst(residualResult(part, circuit, device, isTT, loopImpedance));
     });
     const results: CheckResult[] = [sheet.check(automaticDisconnection, { results: [overcurrent, ...residual] })];
     const reliesOnResidual = overcurrent.verdict !== 'pass' && residual.some((r) => r.verdict === 'pass');
-    if (!isTT)
+    if (isTT) results.push(stability(sheet, circuit));
+    else if (overcurrent.verdict === 'not-determined' && !reliesOnResidual)
+      results.push(sheet.result(notDetermined(overcurrentPreferred, ...(overcurrent.gaps ?? []))));
+    else
       results.push(
         sheet.check(overcurrentPreferred, {
-          holds: overcurrent.verdict === 'pass' || !reliesOnResidual,
+          holds: overcurrent.verdict === 'pass',
           because: reliesOnResidual
             ? 'Disconnection rests on a residual current device because the overcurrent device is too slow or cannot be judged.'
-            : 'Disconnection does not rest on a residual current device.',
+            : overcurrent.verdict === 'pass'
+              ? 'Disconnection does not rest on a residual current device.'
+              : 'The overcurrent device is too slow.',
         }),
       );
-    else results.push(stability(sheet, circuit));
     return results;
   };
 }

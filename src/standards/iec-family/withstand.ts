@@ -179,13 +179,9 @@ function judgeLine(
   current: Known<Amperes>,
 ): CheckResult {
   const { run, options } = circuit;
-  const energy = writeDeviceEnergy(sheet.part('Let-through energy'), {
-    device: run.device,
-    current,
-    options,
-    fuseCurrent: figures.fuseCurrent,
-  });
-  const letThrough = sheet.given('letThrough', energy.energy, 'let-through energy, above');
+  const part = sheet.part('Let-through energy');
+  const energy = writeDeviceEnergy(part, { device: run.device, current, options, fuseCurrent: figures.fuseCurrent });
+  const letThrough = sheet.gather('largest', 'letThrough', 'letThrough', [part]);
   const adiabaticFactor = figures.factor(sheet, run.cable, 'line', circuit);
   const conductorArea = sheet.given('conductorArea', run.cable.area);
   const withstandEnergy = sheet.step(withstandEnergyOf, { adiabaticFactor, conductorArea });
@@ -324,19 +320,19 @@ function judgeProtective(
   figures: WithstandFigures,
   current: Known<Amperes>,
   path: PathKind,
-  shares: readonly Sheet[],
 ): CheckResult {
   const { run, options } = circuit;
   const upstream = residualUpstream(circuit.path);
   const residual: ResidualDevice | undefined = upstream[upstream.length - 1];
-  const energy = writeDeviceEnergy(sheet.part('Let-through energy'), {
+  const part = sheet.part('Let-through energy');
+  const energy = writeDeviceEnergy(part, {
     device: run.device,
     current,
     options,
     fuseCurrent: figures.fuseCurrent,
     ...(residual ? { residual } : {}),
   });
-  const letThrough = sheet.given('letThrough', energy.energy, 'let-through energy, above');
+  const letThrough = sheet.gather('largest', 'letThrough', 'letThrough', [part]);
   const adiabaticFactor = figures.factor(
     sheet,
     run.cable,
@@ -345,8 +341,8 @@ function judgeProtective(
   );
   let minimumProtectiveArea: Known<SquareMillimetres>;
   if (run.cable.protective === 'armour-and-separate') {
-    const armourResistance = sheet.gather('sum', 'armourResistance', 'armourResistance', shares);
-    const separateResistance = sheet.gather('sum', 'separateResistance', 'separateResistance', shares);
+    const armourResistance = sheet.latest('armourResistance') ?? missing();
+    const separateResistance = sheet.latest('separateResistance') ?? missing();
     const pathShare = sheet.step(path === 'armour' ? armourShare : separateShare, {
       armourResistance,
       separateResistance,
@@ -414,14 +410,18 @@ export function protectiveConductorRule(figures: WithstandFigures): Rule {
         ),
       ];
     const { largest, smallest } = earthFaultEnds(sheet, circuit, findings, figures);
-    const shares = kind === 'armour-and-separate' ? writeImpedances(sheet, [circuit.run], 'operating') : [];
+    if (kind === 'armour-and-separate') {
+      const both = writeImpedances(sheet, [circuit.run], 'operating');
+      sheet.gather('sum', 'armourResistance', 'armourResistance', both);
+      sheet.gather('sum', 'separateResistance', 'separateResistance', both);
+    }
     const paths: readonly PathKind[] =
       kind === 'armour' ? ['armour'] : kind === 'armour-and-separate' ? ['armour', 'beside-armour'] : ['plain'];
     return paths.map((path, i) => {
       const part = paths.length > 1 ? sheet.part(i === 0 ? 'Armour' : 'Beside the armour') : sheet;
       const ends = [
-        judgeProtective(part.part('Near end'), circuit, figures, largest, path, shares),
-        judgeProtective(part.part('Far end'), circuit, figures, smallest, path, shares),
+        judgeProtective(part.part('Near end'), circuit, figures, largest, path),
+        judgeProtective(part.part('Far end'), circuit, figures, smallest, path),
       ];
       const table = byTable(part.part('By the table'), circuit, figures, path);
       if (i === paths.length - 1)
