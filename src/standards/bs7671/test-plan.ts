@@ -1,14 +1,6 @@
-import {
-  CalculationError,
-  megohms,
-  milliamperes,
-  milliseconds,
-  ohms,
-  ratio,
-  seconds,
-  volts,
-} from '../../units/index.js';
+import { CalculationError, milliamperes, milliseconds, ohms, ratio, seconds, volts } from '../../units/index.js';
 import type { PlannedKind, TestPlan } from '../iec-family/test-plan.js';
+import { insulationResistanceLimits, insulationTestVoltages } from './tables/64.js';
 
 // the clauses of 2008 and the sub-clauses of 2018 are recalled; the order stood in two texts
 const clauses = {
@@ -72,6 +64,11 @@ const residualOf = {
   '2018+A2': [general, selective],
 } as const;
 
+const insulation = (circuit: 'up to 500 V') => ({
+  voltage: insulationTestVoltages.get({ quantity: 'test', circuit }),
+  least: insulationResistanceLimits.get({ quantity: 'test', circuit }),
+});
+
 /** An edition whose tests are known. */
 export type TestEdition = keyof typeof residualOf;
 
@@ -91,8 +88,9 @@ export function testPlan(edition: TestEdition): TestPlan {
     edition: `BS 7671:${edition}`,
     order: order(edition === '2008' ? '2008' : '2018'),
     insulation: {
-      disconnected: { voltage: volts(500), least: megohms(1) },
-      connected: { voltage: volts(250), least: megohms(1) },
+      disconnected: insulation('up to 500 V'),
+      // 250 V and still 1 MΩ: note of the table, one source
+      connected: { voltage: volts(250), least: insulation('up to 500 V').least },
     },
     residual: residualOf[edition],
     directCurrent: { least: milliamperes(3), most: milliamperes(6), time: seconds(10) },

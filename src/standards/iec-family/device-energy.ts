@@ -38,6 +38,8 @@ export interface EnergyQuestion {
   readonly device: OvercurrentDevice;
   /** The fault current, A. */
   readonly current: Known<Amperes>;
+  /** The largest current that the fault could be, where the current itself rests on a declared impedance, A. */
+  readonly largest?: Known<Amperes>;
   /** A residual current device that sees this fault. */
   readonly residual?: ResidualDevice;
   /** Options of the assessment. */
@@ -151,7 +153,8 @@ function breakerEnergy(sheet: Sheet, q: EnergyQuestion, kind: { standard: string
     };
   }
   const boundPart = sheet.part('Cleared in less than 0.1 s');
-  const bound = boundBelowTenth(boundPart, q.current);
+  // a declared impedance may be higher than the real one: the prospective current guards the bound
+  const bound = boundBelowTenth(boundPart, largerOf(q.current, q.largest));
   const gathered = (parts: readonly Sheet[]) => sheet.gather('smallest', 'letThrough', 'letThrough', parts);
   if (kind.standard === 'BS 3871') return { energy: gathered([boundPart]), bound: true, because: restsOnTenth };
   const classPart = sheet.part('Energy limiting class');
@@ -161,6 +164,9 @@ function breakerEnergy(sheet: Sheet, q: EnergyQuestion, kind: { standard: string
   const byClass = isMissing(bound) || limit.energy <= bound;
   return { energy: gathered([boundPart, classPart]), bound: true, because: byClass ? limit.because : restsOnTenth };
 }
+
+const largerOf = (current: Amperes, other: Known<Amperes> | undefined): Amperes =>
+  other === undefined || isMissing(other) || other < current ? current : other;
 
 const restsOnTenth =
   'Rests on the bound of a fault cleared in less than 0.1 s with the largest direct-current component of IEC 60909-0.';

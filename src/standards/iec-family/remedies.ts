@@ -1,3 +1,4 @@
+import { factValue, type Known, missing, whenKnown } from '../../core/index.js';
 import {
   type Amperes,
   amperes,
@@ -6,9 +7,16 @@ import {
   type Ohms,
   type OhmsPerMetre,
   ohms,
+  ohmsPerMetre,
   type SquareMillimetres,
+  squareMillimetres,
   type Volts,
+  volts,
 } from '../../units/index.js';
+import { flatCableProtective } from '../bs6004/protective-conductors.js';
+import { conductorResistance } from '../iec60228/conductor-resistance.js';
+import type { CircuitCase, Findings } from '../wiring-code.js';
+import { lengthOf, operatingTemperatureOf } from './loop-impedance.js';
 
 /** What could be changed when an earth fault is not disconnected in time, with the figure that it would need. */
 export type Remedy =
@@ -110,4 +118,75 @@ export function disconnectionRemedies(f: DisconnectionFailure): readonly Remedy[
   const external = f.external - (f.loop - f.limit);
   if (external > 0) found.push({ change: 'supply', externalImpedance: ohms(external) });
   return found;
+}
+
+/** Sizes of conductor that remedies choose from, mm²: the preferred ones of IEC 60228. */
+const sizes = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120] as const;
+
+/**
+ * What could be changed on a circuit whose earth fault is not disconnected in time.
+ * @param circuit the circuit
+ * @param findings what the rule of disconnection found out
+ * @param minimumVoltageFactor C_min, 1
+ * @returns remedies, or what is missing to state them
+ */
+export function remediesOf(
+  circuit: CircuitCase,
+  findings: Findings,
+  minimumVoltageFactor: number,
+): Known<readonly Remedy[]> {
+  const { run } = circuit;
+  const { cable } = run;
+  const unknown = missing({ kind: 'fact', fact: 'figures of the rule of disconnection' });
+  const area = factValue('area of the line conductor', cable.area);
+  const external = factValue('externalImpedance', circuit.installation.supply.externalImpedance);
+  const hot = 1 + 0.004 * (operatingTemperatureOf(cable.insulation) - 20);
+  const perMetre = (size: number, metal: 'copper' | 'aluminium') => {
+    const cold = conductorResistance.find({
+      metal,
+      conductorClass: '1 or 2',
+      conductorArea: squareMillimetres(size),
+    });
+    return cold === undefined ? undefined : (cold * hot) / (cable.parallel ?? 1) / (run.ring ? 4 : 1);
+  };
+  const options = (of: (size: number) => number | undefined): SizeOption[] =>
+    sizes.flatMap((size) => {
+      const r = of(size);
+      return r === undefined ? [] : [{ area: squareMillimetres(size), hot: ohmsPerMetre(r) }];
+    });
+  const returnOf = (size: number) => {
+    const smaller =
+      cable.protective === 'bare-core'
+        ? flatCableProtective.find({ construction: 'flat-twin-and-earth', conductorArea: squareMillimetres(size) })
+        : size;
+    return smaller === undefined ? undefined : perMetre(smaller, 'copper');
+  };
+  return whenKnown(
+    [
+      area,
+      external,
+      findings.loopAtOrigin ?? unknown,
+      findings.loopImpedance ?? unknown,
+      findings.loopImpedanceLimit ?? unknown,
+      lengthOf(run),
+    ],
+    (size, supply, origin, loop, limit, length) =>
+      disconnectionRemedies({
+        voltage: volts(circuit.nominalVoltage * minimumVoltageFactor),
+        origin,
+        external: supply,
+        loop,
+        limit,
+        length,
+        line: ohmsPerMetre(perMetre(size, cable.material) ?? 0),
+        // in a flat cable the protective conductor comes with the cable; armour is not chosen by itself
+        protectiveSizes: cable.protective === 'separate' ? options((s) => perMetre(s, 'copper')) : [],
+        cableSizes: cable.protective.startsWith('armour')
+          ? []
+          : options((s) => {
+              const [one, back] = [perMetre(s, cable.material), returnOf(s)];
+              return s > size && one !== undefined && back !== undefined ? one + back : undefined;
+            }),
+      }),
+  );
 }

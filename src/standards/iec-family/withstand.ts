@@ -295,6 +295,7 @@ function earthFaultEnds(sheet: Sheet, circuit: CircuitCase, findings: Findings, 
     figures.voltageFactors.most[1],
   );
   const largest = near.step(largestEarthFault, { nominalVoltage, maximumVoltageFactor, originImpedance });
+  const prospective = writeProspective(sheet.part('Prospective current, as a guard'), circuit, {});
   const far = sheet.part('Smallest earth fault current');
   const loopImpedance = far.given(
     'loopImpedance',
@@ -309,7 +310,46 @@ function earthFaultEnds(sheet: Sheet, circuit: CircuitCase, findings: Findings, 
     figures.voltageFactors.least[1],
   );
   const smallest = far.step(earthFaultCurrentOf, { nominalVoltage: voltage, minimumVoltageFactor, loopImpedance });
-  return { largest, smallest };
+  return { largest, smallest, prospective };
+}
+
+/** A protective conductor that is neither in a cable nor enclosed: 4 mm², so that it lasts. */
+export const separateProtectiveLarge = /* @__PURE__ */ comparison({
+  id: 'separate-protective-conductor',
+  title: 'A protective conductor of its own is large enough to last',
+  kind: 'at-least',
+  value: 'protectiveArea',
+  limit: 'minimumProtectiveArea',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.1', provenance: 'two-sources' },
+  worse: { protectiveArea: 'down' },
+});
+
+/** 2.5 mm² where it is protected against mechanical damage, 4 mm² where it is not. */
+function separateMinimum(sheet: Sheet, circuit: CircuitCase): CheckResult {
+  const { stretches } = circuit.run;
+  const inside = (s: (typeof stretches)[number]) => ['conduit', 'trunking', 'duct'].includes(s.containment ?? '');
+  if (stretches.every(inside))
+    return sheet.result(
+      notRequired(separateProtectiveLarge, 'not-applicable', 'It lies in an enclosure over the whole route.'),
+    );
+  const silentOn = stretches.filter((s) => s.containment === undefined);
+  if (stretches.every((s) => inside(s) || s.containment === undefined))
+    return sheet.result(
+      notDetermined(
+        separateProtectiveLarge,
+        ...silentOn.map(
+          (s) => ({ kind: 'fact', fact: `containment of ${s.name}`, obtain: 'enclosed or not' }) as const,
+        ),
+      ),
+    );
+  const protectiveArea = writePathArea(sheet, circuit, 'plain');
+  const minimumProtectiveArea = sheet.given(
+    'minimumProtectiveArea',
+    squareMillimetres(4),
+    'BS 7671 543.1.1: not enclosed and taken as not protected against mechanical damage',
+  );
+  return sheet.check(separateProtectiveLarge, { protectiveArea, minimumProtectiveArea });
 }
 
 type PathKind = 'plain' | 'armour' | 'beside-armour';
@@ -320,6 +360,7 @@ function judgeProtective(
   figures: WithstandFigures,
   current: Known<Amperes>,
   path: PathKind,
+  guard?: Known<Amperes>,
 ): CheckResult {
   const { run, options } = circuit;
   const upstream = residualUpstream(circuit.path);
@@ -331,6 +372,7 @@ function judgeProtective(
     options,
     fuseCurrent: figures.fuseCurrent,
     ...(residual ? { residual } : {}),
+    ...(guard === undefined ? {} : { largest: guard }),
   });
   const letThrough = sheet.gather('largest', 'letThrough', 'letThrough', [part]);
   const adiabaticFactor = figures.factor(
@@ -409,7 +451,7 @@ export function protectiveConductorRule(figures: WithstandFigures): Rule {
           }),
         ),
       ];
-    const { largest, smallest } = earthFaultEnds(sheet, circuit, findings, figures);
+    const { largest, smallest, prospective } = earthFaultEnds(sheet, circuit, findings, figures);
     if (kind === 'armour-and-separate') {
       const both = writeImpedances(sheet, [circuit.run], 'operating');
       sheet.gather('sum', 'armourResistance', 'armourResistance', both);
@@ -417,10 +459,10 @@ export function protectiveConductorRule(figures: WithstandFigures): Rule {
     }
     const paths: readonly PathKind[] =
       kind === 'armour' ? ['armour'] : kind === 'armour-and-separate' ? ['armour', 'beside-armour'] : ['plain'];
-    return paths.map((path, i) => {
+    const results = paths.map((path, i) => {
       const part = paths.length > 1 ? sheet.part(i === 0 ? 'Armour' : 'Beside the armour') : sheet;
       const ends = [
-        judgeProtective(part.part('Near end'), circuit, figures, largest, path),
+        judgeProtective(part.part('Near end'), circuit, figures, largest, path, prospective),
         judgeProtective(part.part('Far end'), circuit, figures, smallest, path),
       ];
       const table = byTable(part.part('By the table'), circuit, figures, path);
@@ -428,5 +470,8 @@ export function protectiveConductorRule(figures: WithstandFigures): Rule {
         findings.protectiveArea = table.value ? squareMillimetres(table.value.value) : missing();
       return part.check(protectiveConductorCheck, { results: [worst(ends), table] });
     });
+    if (kind === 'separate' || kind === 'armour-and-separate')
+      results.push(separateMinimum(sheet.part('Protective conductor of its own'), circuit));
+    return results;
   };
 }

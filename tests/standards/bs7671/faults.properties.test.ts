@@ -26,6 +26,7 @@ import {
   eightTenthsRule,
   measuredLimitExact,
   protectiveConductor,
+  remediesOf,
   writeRunImpedance,
 } from '../../../src/standards/bs7671/index.js';
 import type { AssessmentOptions, Findings } from '../../../src/standards/wiring-code.js';
@@ -240,11 +241,47 @@ describe('remedies', () => {
     expect(218.5 / device).toBeCloseTo(failing.loop, 10);
     expect((found[4] as { rating: number }).rating * failing.loop).toBeCloseTo(50, 10);
   });
+  test('of a circuit: the cable that it names does disconnect, the size below does not', () => {
+    const at = (size: number) =>
+      circuit({
+        cable: { ...circuit().cable, area: known(squareMillimetres(size)) },
+        stretches: [{ ...circuit().stretches[0]!, length: known(metres(110)) }],
+      });
+    const { findings, of } = judged(house([at(6)]));
+    expect(of('automatic-disconnection').verdict).toBe('fail');
+    const found = remediesOf(caseOf(house([at(6)]), 'ev'), findings, 0.95);
+    if (!Array.isArray(found)) throw new Error('no remedies');
+    expect(found[0]).toEqual({ change: 'cable', area: 10 });
+    expect(judged(house([at(10)])).of('automatic-disconnection').verdict).toBe('pass');
+    expect(remediesOf(caseOf(house([at(6)]), 'ev'), {}, 0.95)).toHaveProperty('missing');
+  });
   test('a little too much may be mended at the supply; nothing is offered where nothing fails', () => {
     const slightly = disconnectionRemedies({ ...failing, loop: ohms(1.4) });
     expect(slightly[slightly.length - 1]).toMatchObject({ change: 'supply' });
     expect(disconnectionRemedies({ ...failing, loop: ohms(1) })).toEqual([]);
   });
+});
+
+test('a separate protective conductor in the open has to be 4 mm², and its enclosure is asked for', () => {
+  const at = (size: number, containment?: 'clipped' | 'conduit') => {
+    const s = circuit().stretches[0]!;
+    const r = circuit({
+      cable: {
+        ...circuit().cable,
+        construction: 'single-core',
+        protective: 'separate',
+        protectiveArea: known(squareMillimetres(size)),
+      },
+      stretches: [containment ? { ...s, containment } : s],
+    });
+    return judged(house([r])).of('separate-protective-conductor').verdict;
+  };
+  expect([at(2.5, 'clipped'), at(4, 'clipped'), at(2.5, 'conduit'), at(2.5)]).toEqual([
+    'fail',
+    'pass',
+    'not-required',
+    'not-determined',
+  ]);
 });
 
 test('every failing check on shock says that nothing may be energised on the strength of a calculation alone', () => {

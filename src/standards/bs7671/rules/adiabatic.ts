@@ -3,6 +3,7 @@ import type { Cable } from '../../../installation/index.js';
 import { adiabaticFactorOf } from '../../../physics/index.js';
 import type { AdiabaticFactor } from '../../../units/index.js';
 import type { FactorCase, WithstandFigures } from '../../iec-family/withstand.js';
+import { voltageFactors } from '../../iec60909/voltage-factors.js';
 import { materialFactors, reciprocalCoefficients } from '../../iec60949/material-constants.js';
 import type { CircuitCase } from '../../wiring-code.js';
 import { table431Final, table431Initial } from '../tables/43-1.js';
@@ -73,7 +74,10 @@ export const withstandFigures = (circuit: CircuitCase): WithstandFigures => ({
   factor,
   fuseCurrent: fuseCurrentOf(circuit),
   voltageFactors: {
-    most: [1.1, 'IEC 60909-0 Table 1, largest, supply tolerance +10 %'],
+    most: [
+      voltageFactors.get({ case: 'most', tolerance: '+10 %' }),
+      'IEC 60909-0 Table 1, largest, supply tolerance +10 %',
+    ],
     least: [0.95, 'BS 7671 411.4.4, C_min'],
   },
 });
