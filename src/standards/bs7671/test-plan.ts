@@ -48,10 +48,13 @@ const kinds = [
   'functional',
   'voltage-under-load',
 ] as const;
-const firstLive = kinds.indexOf('loop-impedance');
 
 const order = (edition: keyof typeof clauses): readonly PlannedKind[] =>
-  kinds.map((kind, i) => ({ kind, state: i < firstLive ? 'dead' : 'live', clause: clauses[edition][i] as string }));
+  kinds.map((kind, i) => ({
+    kind,
+    state: i < kinds.indexOf('loop-impedance') ? 'dead' : 'live',
+    clause: clauses[edition][i] as string,
+  }));
 
 const general = { multiple: 1, delay: 'general', most: milliseconds(300) } as const;
 const selective = { multiple: 1, delay: 'selective', least: milliseconds(130), most: milliseconds(500) } as const;

@@ -5,14 +5,18 @@ import {
   type Fact,
   factValue,
   isMissing,
+  judge,
   type Known,
   missing,
   notDetermined,
   type Sheet,
 } from '../../core/index.js';
-import { prospectiveBehindFeeders } from '../../physics/index.js';
-import { type Amperes, amperes, celsius } from '../../units/index.js';
+import type { OvercurrentDevice, OvercurrentKind } from '../../installation/index.js';
+import { operatingCurrentFromMultiple, prospectiveBehindFeeders } from '../../physics/index.js';
+import { type Amperes, celsius } from '../../units/index.js';
 import { ggGates } from '../bs88/gg-gates.js';
+import { oldInstantaneousBands } from '../bs3871/instantaneous-bands.js';
+import { instantaneousBands } from '../en60898/instantaneous-bands.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
 import { writeFeederResistance } from './line-neutral.js';
 
@@ -54,6 +58,18 @@ export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
 export const discriminationCheck = /* @__PURE__ */ comparison({
   id: 'discrimination-with-cut-out',
   title: 'A fault in the circuit does not melt the fuse ahead',
+  kind: 'at-most',
+  value: 'maximumFaultCurrent',
+  limit: 'fuseHoldCurrent',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
+  worse: { prospectiveCurrent: 'up' },
+});
+
+/** The device of a feeder ahead holds while the circuit-breaker of the circuit trips. */
+export const discriminationWithFeeder = /* @__PURE__ */ comparison({
+  id: 'discrimination-with-feeder-device',
+  title: 'A fault in the circuit does not trip the device of the feeder ahead',
   kind: 'at-most',
   value: 'maximumFaultCurrent',
   limit: 'fuseHoldCurrent',
@@ -120,37 +136,60 @@ export function judgeBreaking(sheet: Sheet, circuit: CircuitCase, current: Known
   return sheet.check(breakingCapacityCheck, { results });
 }
 
-function discrimination(sheet: Sheet, circuit: CircuitCase, current: Known<Amperes>): CheckResult {
-  const { cutOut } = circuit.installation.supply;
-  const kind = factValue('kind of the overcurrent device', circuit.run.device.kind);
-  const rating = factValue('rating of the cut-out', cutOut.rating);
+/** Judges whether one device ahead holds while the circuit-breaker of the circuit clears. */
+function discrimination(
+  sheet: Sheet,
+  check: typeof discriminationCheck,
+  circuit: CircuitCase,
+  ahead: OvercurrentDevice,
+  current: Known<Amperes>,
+): CheckResult {
   const data = (obtain: string) =>
-    sheet.result(
-      notDetermined(discriminationCheck, { kind: 'fact', fact: 'discrimination with the fuse ahead', obtain }),
-    );
-  if (isMissing(kind)) return sheet.result(notDetermined(discriminationCheck, ...kind.missing));
-  if (isMissing(rating)) return sheet.result(notDetermined(discriminationCheck, ...rating.missing));
-  if (!kind.standard.startsWith('EN') && kind.standard !== 'BS 3871')
+    sheet.result(notDetermined(check, { kind: 'fact', fact: 'discrimination with the device ahead', obtain }));
+  const kind = factValue('kind of the overcurrent device', circuit.run.device.kind);
+  const first = factValue('kind of the device ahead', ahead.kind);
+  const rating = factValue('rating of the device ahead', ahead.rating);
+  for (const known of [kind, first, rating])
+    if (isMissing(known)) return sheet.result(notDetermined(check, ...known.missing));
+  if (isMissing(kind) || isMissing(first) || isMissing(rating)) return data('the kinds of both devices');
+  const isBreaker = (k: OvercurrentKind) => k.standard.startsWith('EN') || k.standard === 'BS 3871';
+  if (!isBreaker(kind) && isBreaker(first)) return data('a fuse behind a circuit-breaker: tables of the makers');
+  if (!isBreaker(kind))
     return data(
       'two fuses: compare the pre-arcing energy of the one ahead with the total energy of the other, from their makers',
     );
-  if (circuit.options.acceptMemoryFigures !== true)
-    return data(
-      'tables of the makers of the circuit-breaker and the fuse; the gates of gG fuses here are recalled figures and have to be accepted',
-    );
-  const gate = sheet.label('gate', 'least-0.1s', 'a circuit-breaker trips in less than 0.1 s');
-  const deviceRating = sheet.given('deviceRating', rating, 'cut-out');
-  const held = sheet.look(ggGates, { gate, deviceRating });
-  if (isMissing(held)) return data('the fuse ahead has no gate here: tables of the makers');
-  const fuseHoldCurrent = sheet.given('fuseHoldCurrent', amperes(held), 'gate of IEC 60269-1 for 0.1 s');
-  const result = sheet.check(
-    discriminationCheck,
-    { maximumFaultCurrent: current, fuseHoldCurrent },
-    'Rests on gates of gG fuses from memory (grade C), taken for the cut-out fuse.',
-  );
-  // above the gate the fuse may still hold: the maker's tables decide
-  if (result.verdict !== 'fail') return result;
-  return data('above the 0.1 s gate of the fuse: tables of the makers at the prospective current');
+  let fuseHoldCurrent: Known<Amperes>;
+  let because: string;
+  if (isBreaker(first)) {
+    // below the lower edge of its band the breaker ahead needs at least 0.1 s; the other trips in less
+    const edge = sheet.label('edge', 'lower');
+    const deviceMultiple =
+      first.standard === 'BS 3871'
+        ? sheet.look(oldInstantaneousBands, { edge, type: sheet.label('type', first.type) })
+        : sheet.look(instantaneousBands, { edge, type: sheet.label('type', (first as { type: 'B' }).type) });
+    const part = sheet.part('Lower edge of the device ahead');
+    const deviceRating = part.given('deviceRating', rating, 'device ahead');
+    part.step(operatingCurrentFromMultiple, { deviceMultiple, deviceRating });
+    fuseHoldCurrent = sheet.gather('sum', 'operatingCurrent', 'fuseHoldCurrent', [part]);
+    because = 'Rests on the lower edge of the instantaneous trip of the device ahead.';
+  } else {
+    if (circuit.options.acceptMemoryFigures !== true)
+      return data(
+        'tables of the makers of the circuit-breaker and the fuse; the gates of gG fuses here are recalled figures and have to be accepted',
+      );
+    const part = sheet.part('Gate of the fuse ahead');
+    const gate = part.label('gate', 'least-0.1s', 'a circuit-breaker trips in less than 0.1 s');
+    const deviceRating = part.given('deviceRating', rating, 'device ahead');
+    const held = part.look(ggGates, { gate, deviceRating });
+    if (isMissing(held)) return data('the fuse ahead has no gate here: tables of the makers');
+    fuseHoldCurrent = sheet.gather('sum', 'operatingCurrent', 'fuseHoldCurrent', [part]);
+    because = 'Rests on gates of gG fuses from memory (grade C), taken for the fuse ahead.';
+  }
+  const result = judge(check, { maximumFaultCurrent: current, fuseHoldCurrent });
+  // above the gate the device ahead may still hold: the makers' tables decide
+  if (result.verdict === 'fail')
+    return data('above the certain range: tables of the makers at the prospective current');
+  return sheet.check(check, { maximumFaultCurrent: current, fuseHoldCurrent }, because);
 }
 
 /**
@@ -160,6 +199,11 @@ function discrimination(sheet: Sheet, circuit: CircuitCase, current: Known<Amper
 export const breakingCapacityRule: Rule = (circuit, findings, sheet) => {
   const current = writeProspective(sheet, circuit, findings);
   const results = [judgeBreaking(sheet, circuit, current)];
-  results.push(discrimination(sheet.part('Discrimination with the cut-out'), circuit, current));
+  const cutOut = sheet.part('Discrimination with the cut-out');
+  results.push(discrimination(cutOut, discriminationCheck, circuit, circuit.installation.supply.cutOut, current));
+  for (const feeder of circuit.path.feeders) {
+    const part = sheet.part(`Discrimination with the device of ${feeder.id}`);
+    results.push(discrimination(part, discriminationWithFeeder, circuit, feeder.device, current));
+  }
   return results;
 };
