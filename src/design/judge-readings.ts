@@ -1,5 +1,6 @@
 import { type CheckResult, judge, notDetermined, statement } from '../core/index.js';
-import { invalidInput } from '../units/index.js';
+import { ringLineNeutral } from '../physics/index.js';
+import { invalidInput, ohms } from '../units/index.js';
 import type { PlannedReading, TestSheet } from './test-sheet.js';
 
 /** Readings that came back, by the names on the test sheet: numbers in the unit of the sheet, or yes and no. */
@@ -201,7 +202,8 @@ function ringContradictions(
   const cross = (name: string, other: number | undefined, otherName: string) => {
     const at = read(name);
     if (at === undefined || line === undefined || other === undefined) return;
-    if (Math.abs(at - (line + other) / 4) > limit)
+    const expected = ringLineNeutral({ ringLineResistance: ohms(line), ringNeutralResistance: ohms(other) });
+    if (Math.abs(at - expected) > limit)
       say(
         'ring-cross-connection',
         ['ringLine', otherName, name],

@@ -1,10 +1,13 @@
 import { type Amount, factValue, type Gap, isMissing, type Known, missing, silent, whenKnown } from '../core/index.js';
 import type { ChargePoint, ResidualDevice, Run } from '../installation/index.js';
+import { ringLineNeutral, ringLineProtective } from '../physics/index.js';
+import { writeExternalImpedance } from '../standards/iec-family/disconnection.js';
 import { writeRunImpedance } from '../standards/iec-family/loop-impedance.js';
 import { measuredLimitByRatio } from '../standards/iec-family/measured-loop.js';
+import { residualUpstream } from '../standards/iec-family/residual-position.js';
 import type { TestKind, TestPlan } from '../standards/iec-family/test-plan.js';
 import type { CircuitCase, Findings } from '../standards/wiring-code.js';
-import { type Celsius, type Ohms, ratio } from '../units/index.js';
+import { type Celsius, type Ohms, ohms, ratio } from '../units/index.js';
 
 /** A limit of a reading. */
 export interface ReadingLimit {
@@ -143,8 +146,15 @@ function continuity(input: TestSheetInput): readonly PlannedReading[] {
 function ring(input: TestSheetInput): readonly PlannedReading[] {
   const { run } = input.circuit;
   if (run.ring !== true) return [];
-  const { line, protective, both } = runAt(run, input.testTemperature);
-  const ends = (quarter: Known<Ohms>) => (isMissing(quarter) ? quarter : 4 * quarter);
+  const { line, protective } = runAt(run, input.testTemperature);
+  // a run is reckoned from its board to the farthest point: a quarter of each conductor from end to end
+  const ends = (quarter: Known<Ohms>): Known<Ohms> => whenKnown([quarter], (r) => ohms(4 * r));
+  const lineNeutral = whenKnown([ends(line)], (r) =>
+    ringLineNeutral({ ringLineResistance: r, ringNeutralResistance: r }),
+  );
+  const lineProtective = whenKnown([ends(line), ends(protective)], (r1, r2) =>
+    ringLineProtective({ ringLineResistance: r1, ringProtectiveResistance: r2 }),
+  );
   const by = 'ends of one size may differ by 0.05 Ω';
   return [
     {
@@ -169,13 +179,13 @@ function ring(input: TestSheetInput): readonly PlannedReading[] {
     {
       id: 'crossLineNeutral',
       what: 'line and neutral cross-connected: the same at every point',
-      ...maybe(isMissing(line) ? line : 2 * line, 'crossConnectedResistance', 'Ω'),
+      ...maybe(lineNeutral, 'crossConnectedResistance', 'Ω'),
       limits: [],
     },
     {
       id: 'crossLineProtective',
       what: 'line and protective conductor cross-connected: the largest value is R_1+R_2',
-      ...maybe(both, 'crossConnectedResistance', 'Ω'),
+      ...maybe(lineProtective, 'crossConnectedResistance', 'Ω'),
       limits: [],
     },
   ];
@@ -195,7 +205,8 @@ function insulation(input: TestSheetInput): readonly PlannedReading[] {
 
 function loop(input: TestSheetInput): readonly PlannedReading[] {
   const { circuit, findings, plan } = input;
-  const external = factValue('externalImpedance', circuit.installation.supply.externalImpedance);
+  const system = factValue('earthing system of the supply', circuit.installation.supply.system);
+  const external = isMissing(system) ? system : writeExternalImpedance(silent(), circuit, system);
   const runs = [...circuit.path.feeders, circuit.run];
   const cold = sum(runs.map((r) => runAt(r, input.testTemperature).impedance));
   const hot = sum(runs.map((r) => runAt(r, 'operating').impedance));
@@ -257,10 +268,11 @@ function prospective(input: TestSheetInput): readonly PlannedReading[] {
 }
 
 const residualDevices = (input: TestSheetInput): readonly ResidualDevice[] => {
-  const { run, board } = input.circuit;
+  const { path, run } = input.circuit;
+  const upstream = residualUpstream(path);
   return [
-    ...(board.residual ?? []).filter((r) => r.serves === undefined || r.serves.includes(run.id)),
-    ...(run.residual ?? []),
+    ...upstream,
+    ...(run.residual ?? []).filter((r) => !upstream.includes(r)),
     ...points(input).flatMap((p) => (p.residual ? [p.residual] : [])),
   ];
 };

@@ -140,6 +140,21 @@ describe('readings that come back', () => {
     [{ loop: 1.2 }, ['reading-loop-at-most', 'reading-loop-rule-of-thumb']],
     [{ voltage: 254 }, ['reading-voltage-at-most']],
   ])('%o fails', (change, expected) => expect(failed(change)).toEqual(expected));
+  test('a ring whose ends differ, or whose cross-connected reading is no quarter', () => {
+    const ring = sheetOf({ ring: true }, 20);
+    const of = (change: Record<string, number>) =>
+      judgeReadings(ring, {
+        ringLine: 0.6,
+        ringNeutral: 0.62,
+        ringProtective: 1,
+        crossLineNeutral: 0.3,
+        crossLineProtective: 0.4,
+        ...change,
+      }).contradictions.map((c) => c.id);
+    expect(of({})).toEqual([]);
+    expect(of({ ringNeutral: 0.7, crossLineNeutral: 0.325 })).toEqual(['ring-ends-differ']);
+    expect(of({ crossLineProtective: 0.5 })).toEqual(['ring-cross-connection']);
+  });
   test('what was not read is owing and not determined', () => {
     const { polarity: _, ...rest } = good;
     const judged = judgeReadings(sheet, rest);

@@ -12,6 +12,7 @@ import {
   type RadialElement,
   ratio,
   residualTouchVoltage,
+  ringProtectiveByArea,
   seconds,
   squareMillimetres,
   threePhaseFault,
@@ -322,6 +323,22 @@ export const cases: readonly PublishedCase[] = [
     published: 2480,
     unit: 'A',
     tolerance: 5,
+  },
+  {
+    id: 'ring-protective-conductor',
+    about: 'end-to-end resistance of 1.5 mm² over that of 2.5 mm²',
+    source: { document: 'Guidance Note 3 and On-Site Guide', where: 'ring final circuits' },
+    provenance: 'two-sources',
+    exercises: ['ring-protective-by-area'],
+    ours: () =>
+      ringProtectiveByArea({
+        ringLineResistance: ohms(1),
+        conductorArea: squareMillimetres(2.5),
+        protectiveArea: squareMillimetres(1.5),
+      }),
+    published: 1.67,
+    unit: '1',
+    tolerance: 0.005,
   },
   {
     id: 'doubling-rule',

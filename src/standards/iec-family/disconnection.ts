@@ -88,8 +88,7 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   title: 'The overcurrent device alone disconnects an earth fault in time',
   weight: 'advice',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4, 411.4.5', provenance: 'one-source' },
-  caution:
-    'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
+  caution: `Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors. ${shockCaution}`,
 });
 
 /** R_A <= 200 Ω, for a resistance that lasts. */
@@ -106,7 +105,7 @@ export const electrodeStable = /* @__PURE__ */ comparison({
     clause: '411.5.3, Table 41.5, note',
     provenance: 'two-sources',
   },
-  caution: 'Above 200 Ω the resistance may not be stable: soil dries out and freezes.',
+  caution: `Above 200 Ω the resistance may not be stable: soil dries out and freezes. ${shockCaution}`,
   worse: { electrodeResistance: 'up' },
 });
 
