@@ -1,0 +1,191 @@
+import type { Provenance } from '../../src/core/index.js';
+
+/** What a guard needs of a table; any table of the library fits. */
+export interface Printed {
+  readonly id: string;
+  readonly columns: readonly (readonly (string | number)[])[];
+  readonly rows: readonly (readonly (string | number | null)[])[];
+  readonly per?: number;
+  readonly source: { readonly provenance: Provenance };
+  readonly provenanceOf?: Readonly<Record<string, Provenance>>;
+}
+
+/** Where a guard objects: the guard, the column and the row. */
+export type Objection = string;
+
+/** A guard: a pure function over the printed cells. */
+export type Guard = (table: Printed) => Objection[];
+
+type Cell = number | undefined;
+
+export const columnName = (key: readonly (string | number)[]): string => key.join(' ');
+
+const cell = (table: Printed, row: number, column: number): Cell => {
+  if (column < 0) return undefined;
+  const value = table.rows[row]?.[column + 1];
+  return typeof value === 'number' ? value : undefined;
+};
+
+// a conductor of nominal 50 mm² is made with 47.5 mm²
+const size = (nominal: number): number => (nominal === 50 ? 47.5 : nominal);
+
+const object = (guard: string, table: Printed, row: number, column: number): Objection =>
+  `${guard}: ${columnName(table.columns[column] ?? [])}, ${String(table.rows[row]?.[0])}`;
+
+/** Every cell is a number above zero. */
+export const positive: Guard = (table) =>
+  table.rows.flatMap((row, r) =>
+    row
+      .slice(1)
+      .flatMap((v, c) => (v === null || (typeof v === 'number' && v > 0) ? [] : [object('positive', table, r, c)])),
+  );
+
+/** Every column moves one way from row to row. */
+export const oneWay =
+  (way: 'rises' | 'falls', but: (column: string) => boolean = () => false): Guard =>
+  (table) =>
+    table.columns.flatMap((key, c) => {
+      if (but(columnName(key))) return [];
+      const out: Objection[] = [];
+      let before: Cell;
+      for (let r = 0; r < table.rows.length; r++) {
+        const now = cell(table, r, c);
+        if (now === undefined) continue;
+        if (before !== undefined && (way === 'rises' ? now <= before : now >= before))
+          out.push(object(way, table, r, c));
+        before = now;
+      }
+      return out;
+    });
+
+/** Within a row, the first column of a pair is not above the second. */
+export const ordered =
+  (pairs: readonly (readonly [string, string])[]): Guard =>
+  (table) => {
+    const names = table.columns.map(columnName);
+    return pairs.flatMap(([low, high]) => {
+      const [a, b] = [names.indexOf(low), names.indexOf(high)];
+      return table.rows.flatMap((_, r) => {
+        const [x, y] = [cell(table, r, a), cell(table, r, b)];
+        return x !== undefined && y !== undefined && x > y ? [object(`order below ${high}`, table, r, a)] : [];
+      });
+    });
+  };
+
+/** Each cell lies within `band` of the curve through its neighbours, straight in logarithms. */
+export const smooth =
+  (band: number, but: (column: string) => boolean = () => false): Guard =>
+  (table) =>
+    table.columns.flatMap((key, c) => {
+      if (but(columnName(key))) return [];
+      const points = table.rows.flatMap((row, r) => {
+        const v = cell(table, r, c);
+        return v === undefined ? [] : [{ r, x: Math.log(size(Number(row[0]))), y: Math.log(v) }];
+      });
+      return points.flatMap((p, i) => {
+        const [a, b] = [points[i - 1], points[i + 1]];
+        if (!a || !b) return [];
+        const line = a.y + ((b.y - a.y) * (p.x - a.x)) / (b.x - a.x);
+        return Math.abs(p.y - line) > band ? [object('smooth', table, p.r, c)] : [];
+      });
+    });
+
+/** Each cell lies between `least` and `most` times what a law gives for its column and row. */
+export const near =
+  (name: string, law: (column: string, row: number) => Cell, least: number, most: number): Guard =>
+  (table) =>
+    table.columns.flatMap((key, c) =>
+      table.rows.flatMap((row, r) => {
+        const [v, due] = [cell(table, r, c), law(columnName(key), Number(row[0]))];
+        if (v === undefined || due === undefined) return [];
+        return v < due * least || v > due * most ? [object(name, table, r, c)] : [];
+      }),
+    );
+
+/** Each cell equals what a law or another table gives, as printed. */
+export const equals =
+  (name: string, law: (column: string, row: number) => Cell): Guard =>
+  (table) =>
+    table.columns.flatMap((key, c) =>
+      table.rows.flatMap((row, r) => {
+        const [v, due] = [cell(table, r, c), law(columnName(key), Number(row[0]))];
+        return v === undefined || due === undefined || Math.abs(v - due) < 1e-9 ? [] : [object(name, table, r, c)];
+      }),
+    );
+
+/** z is the length of r and x, within half a unit of the last places and `band`. */
+export const triangle =
+  (band: number): Guard =>
+  (table) => {
+    const names = table.columns.map(columnName);
+    return names.flatMap((name, c) => {
+      if (!name.endsWith(' z')) return [];
+      const stem = name.slice(0, -1);
+      const [r, x] = [names.indexOf(`${stem}r`), names.indexOf(`${stem}x`)];
+      return table.rows.flatMap((_, i) => {
+        const [z, re, im] = [cell(table, i, c), cell(table, i, r), cell(table, i, x)];
+        if (z === undefined || re === undefined || im === undefined) return [];
+        return Math.abs(z / Math.hypot(re, im) - 1) > band ? [object('triangle', table, i, c)] : [];
+      });
+    });
+  };
+
+/** A three-phase figure is sqrt(3)/2 of its single-phase one, within `band`. */
+export const phases =
+  (band: number): Guard =>
+  (table) => {
+    const names = table.columns.map(columnName);
+    return names.flatMap((name, c) => {
+      if (!name.startsWith('three-phase')) return [];
+      const other = names.indexOf(name.replace('three-phase', 'single-phase').replace('trefoil', 'flat-touching'));
+      return table.rows.flatMap((_, i) => {
+        const [three, one] = [cell(table, i, c), cell(table, i, other)];
+        if (three === undefined || one === undefined) return [];
+        return Math.abs((2 * three) / (Math.sqrt(3) * one) - 1) > band ? [object('phases', table, i, c)] : [];
+      });
+    });
+  };
+
+/** All that a table's guards say. */
+export const objections = (table: Printed, guards: readonly Guard[]): Set<Objection> =>
+  new Set(guards.flatMap((guard) => guard(table)));
+
+const reading = (digits: string): number => Number(digits);
+
+/** Every table that differs from this one by one digit of one cell, with the cell's place. */
+export function* slips(
+  table: Printed,
+): Generator<{ readonly slipped: Printed; readonly row: number; readonly column: number }> {
+  for (let row = 0; row < table.rows.length; row++) {
+    const cells = table.rows[row] ?? [];
+    for (let column = 0; column < cells.length - 1; column++) {
+      const value = cells[column + 1];
+      if (typeof value !== 'number') continue;
+      const text = String(value);
+      for (let at = 0; at < text.length; at++) {
+        if (text[at] === '.') continue;
+        for (const digit of '0123456789') {
+          if (digit === text[at]) continue;
+          const wrong = reading(text.slice(0, at) + digit + text.slice(at + 1));
+          const changed = cells.map((v, i) => (i === column + 1 ? wrong : v));
+          yield {
+            slipped: { ...table, rows: table.rows.map((r, i) => (i === row ? changed : r)) },
+            row,
+            column,
+          };
+        }
+      }
+    }
+  }
+}
+
+/** The share of all one-digit slips that a guard notices: it objects where it did not object before. */
+export function digitSlipScore(table: Printed, guards: readonly Guard[]): { slips: number; noticed: number } {
+  const before = objections(table, guards);
+  let [count, noticed] = [0, 0];
+  for (const { slipped } of slips(table)) {
+    count++;
+    if ([...objections(slipped, guards)].some((o) => !before.has(o))) noticed++;
+  }
+  return { slips: count, noticed };
+}
