@@ -6,7 +6,7 @@ import { writeRunImpedance } from '../standards/iec-family/loop-impedance.js';
 import { measuredLimitByRatio } from '../standards/iec-family/measured-loop.js';
 import { residualUpstream } from '../standards/iec-family/residual-position.js';
 import type { TestKind, TestPlan } from '../standards/iec-family/test-plan.js';
-import type { CircuitCase, Findings } from '../standards/wiring-code.js';
+import type { AssessmentOptions, CircuitCase, Findings } from '../standards/wiring-code.js';
 import { type Celsius, type Ohms, ohms, ratio } from '../units/index.js';
 
 /** A limit of a reading. */
@@ -108,9 +108,9 @@ interface RunFigures {
 }
 
 /** The figures of a run at a temperature, by the same lines that the assessment writes. */
-function runAt(run: Run, at: Celsius | 'operating'): RunFigures {
+function runAt(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures {
   const sheet = silent();
-  const impedance = writeRunImpedance(sheet, run, at);
+  const impedance = writeRunImpedance(sheet, run, at, options);
   const none = missing({ kind: 'fact', fact: 'resistance of the run' });
   return {
     line: sheet.latest('lineResistance') ?? none,
@@ -125,7 +125,7 @@ const sum = (values: readonly Known<Ohms>[]): Known<number> =>
 
 function continuity(input: TestSheetInput): readonly PlannedReading[] {
   const { run } = input.circuit;
-  const cold = runAt(run, input.testTemperature);
+  const cold = runAt(run, input.testTemperature, input.circuit.options);
   return [
     {
       id: 'continuity',
@@ -146,7 +146,7 @@ function continuity(input: TestSheetInput): readonly PlannedReading[] {
 function ring(input: TestSheetInput): readonly PlannedReading[] {
   const { run } = input.circuit;
   if (run.ring !== true) return [];
-  const { line, protective } = runAt(run, input.testTemperature);
+  const { line, protective } = runAt(run, input.testTemperature, input.circuit.options);
   // a run is reckoned from its board to the farthest point: a quarter of each conductor from end to end
   const ends = (quarter: Known<Ohms>): Known<Ohms> => whenKnown([quarter], (r) => ohms(4 * r));
   const lineNeutral = whenKnown([ends(line)], (r) =>
@@ -208,8 +208,8 @@ function loop(input: TestSheetInput): readonly PlannedReading[] {
   const system = factValue('earthing system of the supply', circuit.installation.supply.system);
   const external = isMissing(system) ? system : writeExternalImpedance(silent(), circuit, system);
   const runs = [...circuit.path.feeders, circuit.run];
-  const cold = sum(runs.map((r) => runAt(r, input.testTemperature).impedance));
-  const hot = sum(runs.map((r) => runAt(r, 'operating').impedance));
+  const cold = sum(runs.map((r) => runAt(r, input.testTemperature, circuit.options).impedance));
+  const hot = sum(runs.map((r) => runAt(r, 'operating', circuit.options).impedance));
   const expected = whenKnown([external, cold], (e, c) => e + c);
   const limit = findings.loopImpedanceLimit ?? missing({ kind: 'fact', fact: 'largest loop impedance' });
   const exact = whenKnown([limit, external, cold, hot], (max, e, c, h) =>

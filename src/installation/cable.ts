@@ -1,5 +1,5 @@
 import type { Fact } from '../core/index.js';
-import type { Celsius, KelvinMetresPerWatt, Metres, SquareMillimetres } from '../units/index.js';
+import type { Celsius, KelvinMetresPerWatt, Metres, OhmsPerMetre, SquareMillimetres } from '../units/index.js';
 
 /** How a cable is built, in the trade's words. */
 export type CableConstruction =
@@ -43,6 +43,8 @@ export interface Cable {
   readonly protective: ProtectiveConductorKind;
   /** Cross-section of the protective conductor, mm², where it is not given by the construction. */
   readonly protectiveArea?: Fact<SquareMillimetres>;
+  /** Impedance per metre at 20 °C of armour or conduit as its maker states it, Ω/m. */
+  readonly protectiveImpedance?: Fact<OhmsPerMetre>;
   /** Material of the protective conductor where it differs from the lines. */
   readonly protectiveMaterial?: ConductorMaterial | 'steel';
 }

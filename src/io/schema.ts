@@ -74,6 +74,7 @@ const cableShape = {
   parallel: may(COUNT.min(1).max(20)),
   protective: must(z.enum(['core', 'bare-core', 'separate', 'armour', 'armour-and-separate', 'conduit', 'none'])),
   protectiveArea: may(factField('protectiveArea')),
+  protectiveImpedance: may(factField('resistancePerMetre20')),
   protectiveMaterial: may(z.enum(['copper', 'aluminium', 'steel'])),
 };
 const cable = named('cable', record({ ...cableShape, area: must(factField('conductorArea')) }));

@@ -26,7 +26,7 @@ import {
 import { type Amperes, celsius, type Ohms, ohms, ratio, type Seconds, type Volts, volts } from '../../units/index.js';
 import { residualBreakTimes } from '../en61008/break-times.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
-import { writeImpedances } from './loop-impedance.js';
+import { restsOnArmour, writeImpedances } from './loop-impedance.js';
 import { type FuseCurrent, writeOperatingCurrent } from './operating-current.js';
 import { residualUpstream } from './residual-position.js';
 
@@ -142,8 +142,8 @@ export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, syste
 export function writeLoopImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem, findings: Findings) {
   const { feeders, run } = circuit.path;
   const externalImpedance = writeExternalImpedance(sheet, circuit, system);
-  const feederParts = writeImpedances(sheet, feeders, 'operating');
-  const [own] = writeImpedances(sheet, [run], 'operating');
+  const feederParts = writeImpedances(sheet, feeders, 'operating', circuit.options);
+  const [own] = writeImpedances(sheet, [run], 'operating', circuit.options);
   const parts = own ? [...feederParts, own] : feederParts;
   const feederImpedance = sheet.gather('sum', 'segmentImpedance', 'feederImpedance', feederParts);
   findings.loopAtOrigin = sheet.step(originImpedanceOf, { externalImpedance, feederImpedance });
@@ -151,7 +151,7 @@ export function writeLoopImpedance(sheet: Sheet, circuit: CircuitCase, system: E
   const loopImpedance = sheet.step(loopImpedanceOf, { externalImpedance, circuitImpedance });
   findings.loopImpedance = loopImpedance;
   const cold = sheet.part('R_1+R_2 at 20 °C, for the tests');
-  const [coldPart] = writeImpedances(cold, [run], celsius(20));
+  const [coldPart] = writeImpedances(cold, [run], celsius(20), circuit.options);
   findings.lineAndProtectiveCold = coldPart?.latest('lineAndProtectiveResistance') ?? ohms(0);
   return { loopImpedance, parts };
 }
@@ -285,7 +285,10 @@ export function disconnectionRule(figures: DisconnectionFigures): Rule {
     const overcurrent = byFuse.check(
       overcurrentDisconnects,
       { loopImpedance, loopImpedanceLimit },
-      betweenPrints(loopImpedance, loopImpedanceLimit, printed),
+      joined(
+        betweenPrints(loopImpedance, loopImpedanceLimit, printed),
+        restsOnArmour([...circuit.path.feeders, circuit.run]),
+      ),
     );
 
     const upstream = residualUpstream(circuit.path);
@@ -325,6 +328,11 @@ function stability(sheet: Sheet, circuit: CircuitCase): CheckResult {
   const electrodeStability = part.given('electrodeStability', ohms(200), 'BS 7671 411.5.3, note');
   return part.check(electrodeStable, { electrodeResistance, electrodeStability });
 }
+
+const joined = (...parts: readonly (string | undefined)[]): string | undefined => {
+  const said = parts.filter((p) => p !== undefined);
+  return said.length > 0 ? said.join(' ') : undefined;
+};
 
 /** The named note for a value that lies between the exact and the printed limit. */
 export function betweenPrints(

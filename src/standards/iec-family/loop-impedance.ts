@@ -1,4 +1,4 @@
-import { factValue, type Known, missing, type Sheet, whenKnown } from '../../core/index.js';
+import { factValue, isMissing, type Known, missing, type Sheet, whenKnown } from '../../core/index.js';
 import type { Cable, Run } from '../../installation/index.js';
 import {
   parallelProtectivePaths,
@@ -14,6 +14,7 @@ import {
   type Metres,
   metres,
   type Ohms,
+  type OhmsPerMetre,
   ohms,
   ohmsPerMetre,
   perKelvin,
@@ -23,6 +24,7 @@ import {
 import { armourResistances } from '../bs5467/armour.js';
 import { flatCableProtective } from '../bs6004/protective-conductors.js';
 import { conductorResistance } from '../iec60228/conductor-resistance.js';
+import type { AssessmentOptions } from '../wiring-code.js';
 
 /** Temperature at which a run is considered: of normal operation, or one of the whole run, °C. */
 export type RunTemperature = 'operating' | Celsius;
@@ -89,11 +91,46 @@ export function writeConductor(
   return part;
 }
 
-function armour(sheet: Sheet, run: Run, area: Known<SquareMillimetres>, temperature: Celsius): Sheet {
-  const part = sheet.part('Armour');
-  const cores = part.given('cores', ratio(run.cable.cores));
-  const conductorArea = part.given('conductorArea', area);
-  const resistancePerMetre20 = part.look(armourResistances, { cores, conductorArea });
+/** Whether the figures of an armour are recalled ones that have to be accepted. */
+export function armourFromMemory(cable: Cable): boolean {
+  if (!cable.protective.startsWith('armour') || cable.protectiveImpedance) return false;
+  const seen = armourResistances.provenanceOf ?? {};
+  return cable.area.state !== 'known' || seen[String(cable.area.value)] !== 'one-source';
+}
+
+/** What a verdict says that rests on recalled figures of armour, or nothing. */
+export const restsOnArmour = (runs: readonly Run[]): string | undefined =>
+  runs.some((r) => armourFromMemory(r.cable))
+    ? 'Rests on resistances of steel wire armour from memory (grade C), accepted by option.'
+    : undefined;
+
+const acceptArmour = missing({
+  kind: 'fact',
+  fact: 'resistance of the armour',
+  obtain: 'from the maker of the cable; for this size the figure here is recalled (grade C) and has to be accepted',
+});
+
+/** Writes the resistance of armour or conduit of a run, as a part of its own whose latest `resistance` it is. */
+function steelPath(
+  sheet: Sheet,
+  title: string,
+  run: Run,
+  area: Known<SquareMillimetres>,
+  temperature: Celsius,
+  options: AssessmentOptions,
+): Sheet {
+  const part = sheet.part(title);
+  const { cable } = run;
+  let resistancePerMetre20: Known<OhmsPerMetre>;
+  if (cable.protectiveImpedance)
+    resistancePerMetre20 = part.given('resistancePerMetre20', cable.protectiveImpedance, "the maker's figure");
+  else if (armourFromMemory(cable) && options.acceptMemoryFigures !== true && !isMissing(area))
+    resistancePerMetre20 = part.given('resistancePerMetre20', acceptArmour);
+  else {
+    const cores = part.given('cores', ratio(cable.cores));
+    const conductorArea = part.given('conductorArea', area);
+    resistancePerMetre20 = part.look(armourResistances, { cores, conductorArea });
+  }
   const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(0.0045), steel);
   const conductorTemperature = part.given('conductorTemperature', temperature);
   const resistancePerMetre = part.step(resistanceAtTemperature, {
@@ -126,7 +163,13 @@ export function protectiveAreaOf(sheet: Sheet, cable: Cable, line: Known<SquareM
   return missing({ kind: 'fact', fact: 'area of the protective conductor', obtain: 'read it off the cable' });
 }
 
-function protective(sheet: Sheet, run: Run, line: Known<SquareMillimetres>, at: RunTemperature): Known<Ohms> {
+function protective(
+  sheet: Sheet,
+  run: Run,
+  line: Known<SquareMillimetres>,
+  at: RunTemperature,
+  options: AssessmentOptions,
+): Known<Ohms> {
   const { cable } = run;
   const hot = at === 'operating' ? operatingTemperatureOf(cable.insulation) : at;
   const hotArmour = at === 'operating' ? armourTemperatureOf(cable.insulation) : at;
@@ -145,9 +188,11 @@ function protective(sheet: Sheet, run: Run, line: Known<SquareMillimetres>, at: 
       return sheet.gather('sum', 'resistance', 'protectiveResistance', [part]);
     }
     case 'armour':
-      return sheet.gather('sum', 'resistance', 'protectiveResistance', [armour(sheet, run, line, hotArmour)]);
+      return sheet.gather('sum', 'resistance', 'protectiveResistance', [
+        steelPath(sheet, 'Armour', run, line, hotArmour, options),
+      ]);
     case 'armour-and-separate': {
-      const steelPart = armour(sheet, run, line, hotArmour);
+      const steelPart = steelPath(sheet, 'Armour', run, line, hotArmour, options);
       const copperPart = writeConductor(
         sheet,
         'Protective conductor beside the armour',
@@ -160,8 +205,15 @@ function protective(sheet: Sheet, run: Run, line: Known<SquareMillimetres>, at: 
       const separateResistance = sheet.gather('sum', 'resistance', 'separateResistance', [copperPart]);
       return sheet.step(parallelProtectivePaths, { armourResistance, separateResistance });
     }
-    case 'conduit':
+    case 'conduit': {
+      // Tables 54.5 and A.54.5 of k assume steel conduit at 50 °C, with 90 °C conductors inside 60 °C
+      const warm = at === 'operating' ? celsius(cable.insulation === 'thermosetting-90' ? 60 : 50) : at;
+      if (cable.protectiveImpedance)
+        return sheet.gather('sum', 'resistance', 'protectiveResistance', [
+          steelPath(sheet, 'Conduit', run, line, warm, options),
+        ]);
       return none('impedance of the conduit per metre from its maker, or a measurement');
+    }
     case 'none':
       return none('the run has no protective conductor');
     default: {
@@ -177,14 +229,20 @@ function protective(sheet: Sheet, run: Run, line: Known<SquareMillimetres>, at: 
  * @param sheet the part of the sheet that belongs to this run
  * @param run feeder or circuit
  * @param at temperature of the conductors
+ * @param options whether recalled figures of armour are accepted
  * @returns impedance of the run, Ω, or what is missing
  */
-export function writeRunImpedance(sheet: Sheet, run: Run, at: RunTemperature): Known<Ohms> {
+export function writeRunImpedance(
+  sheet: Sheet,
+  run: Run,
+  at: RunTemperature,
+  options: AssessmentOptions = {},
+): Known<Ohms> {
   const line = factValue('area of the line conductor', run.cable.area);
   const hot = at === 'operating' ? operatingTemperatureOf(run.cable.insulation) : at;
   const linePart = writeConductor(sheet, 'Line conductor', run, run.cable.material, line, hot);
   const lineResistance = sheet.gather('sum', 'resistance', 'lineResistance', [linePart]);
-  const protectiveResistance = protective(sheet, run, line, at);
+  const protectiveResistance = protective(sheet, run, line, at, options);
   const lineAndProtectiveResistance = sheet.step(sumOfLineAndProtective, { lineResistance, protectiveResistance });
   const viaArmour = run.cable.protective.startsWith('armour');
   const counts = typeof line === 'number' && line > reactiveAbove;
@@ -211,12 +269,18 @@ export function writeRunImpedance(sheet: Sheet, run: Run, at: RunTemperature): K
  * @param sheet where the parts are written
  * @param runs feeders, and the circuit last
  * @param at temperature of the conductors
+ * @param options whether recalled figures of armour are accepted
  * @returns the parts, one a run
  */
-export function writeImpedances(sheet: Sheet, runs: readonly Run[], at: RunTemperature): readonly Sheet[] {
+export function writeImpedances(
+  sheet: Sheet,
+  runs: readonly Run[],
+  at: RunTemperature,
+  options: AssessmentOptions = {},
+): readonly Sheet[] {
   return runs.map((run) => {
     const part = sheet.part(`Impedance of ${run.id}`);
-    writeRunImpedance(part, run, at);
+    writeRunImpedance(part, run, at, options);
     return part;
   });
 }

@@ -285,7 +285,7 @@ function earthFaultEnds(sheet: Sheet, circuit: CircuitCase, findings: Findings, 
   const system = factValue('earthing system of the supply', circuit.installation.supply.system);
   const near = sheet.part('Largest earth fault current');
   const externalImpedance = writeExternalImpedance(near, circuit, isMissing(system) ? 'TN-S' : system);
-  const parts = writeImpedances(near, circuit.path.feeders, celsius(20));
+  const parts = writeImpedances(near, circuit.path.feeders, celsius(20), circuit.options);
   const feederImpedance = near.gather('sum', 'segmentImpedance', 'feederImpedance', parts);
   const originImpedance = near.step(leastOriginImpedance, { externalImpedance, feederImpedance });
   const nominalVoltage = near.given('nominalVoltage', circuit.nominalVoltage);
@@ -397,15 +397,31 @@ function judgeProtective(
   const result = sheet.check(
     protectiveWithstands,
     { protectiveArea, minimumProtectiveArea },
-    energy.because || undefined,
+    [energy.because, path === 'armour' && recalledArea(run.cable) ? armourAccepted : ''].filter(Boolean).join(' ') ||
+      undefined,
   );
   return acquitOnly(sheet, result, energy);
 }
+
+const armourAccepted = 'Rests on the area of steel wire armour from memory (grade C), accepted by option.';
+const recalledArea = (cable: Cable) =>
+  cable.cores !== 2 && !(cable.protective === 'armour' && cable.protectiveArea !== undefined);
 
 function writePathArea(sheet: Sheet, circuit: CircuitCase, path: PathKind): Known<SquareMillimetres> {
   const { cable } = circuit.run;
   const line = factValue('area of the line conductor', cable.area);
   if (path === 'armour') {
+    if (cable.protective === 'armour' && cable.protectiveArea)
+      return sheet.given('protectiveArea', cable.protectiveArea, 'area of the armour, as surveyed');
+    if (recalledArea(cable) && circuit.options.acceptMemoryFigures !== true)
+      return sheet.given(
+        'protectiveArea',
+        missing({
+          kind: 'fact',
+          fact: 'area of the armour',
+          obtain: 'from the maker of the cable; the figure here is recalled (grade C) and has to be accepted',
+        }),
+      );
     const part = sheet.part('Armour');
     const cores = part.given('cores', ratio(cable.cores));
     const conductorArea = part.given('conductorArea', line);
@@ -453,7 +469,7 @@ export function protectiveConductorRule(figures: WithstandFigures): Rule {
       ];
     const { largest, smallest, prospective } = earthFaultEnds(sheet, circuit, findings, figures);
     if (kind === 'armour-and-separate') {
-      const both = writeImpedances(sheet, [circuit.run], 'operating');
+      const both = writeImpedances(sheet, [circuit.run], 'operating', circuit.options);
       sheet.gather('sum', 'armourResistance', 'armourResistance', both);
       sheet.gather('sum', 'separateResistance', 'separateResistance', both);
     }

@@ -48,7 +48,9 @@ describe('automatic disconnection', () => {
       },
       feeds: [{ kind: 'board', id: 'garage-board', runs: [circuit()] }],
     });
-    const { findings } = run(house([submain]));
+    expect(run(house([submain])).verdict).toBe('not-determined'); // recalled armour has to be accepted
+    const { findings, first } = run(house([submain]), 'ev', { acceptMemoryFigures: true });
+    expect(first?.alternatives?.[0]?.because).toMatch(/armour from memory \(grade C\)/);
     const line = 1.83e-3 * 20 * 1.28;
     const armour = 4.0e-3 * 20 * (1 + 0.0045 * 60);
     const feeder = line + 1 / (1 / armour + 1 / line);

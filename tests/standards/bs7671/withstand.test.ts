@@ -4,6 +4,7 @@ import {
   type CheckResult,
   type Installation,
   known,
+  milliohmsPerMetre,
   overall,
   recorder,
   silent,
@@ -62,6 +63,29 @@ describe('thermal withstand', () => {
     expect(JSON.stringify(out['protective-conductor'])).toMatch(/from its maker/);
     expect(judgeAll(house([small]), { makersLetThrough: 12000 }).out['protective-conductor']!.verdict).toBe('pass');
     expect(judgeAll(house([small]), { makersLetThrough: 45000 }).out['protective-conductor']!.verdict).toBe('fail');
+  });
+
+  test('armour as protective conductor: recalled figures have to be accepted, a maker can be quoted instead', () => {
+    const cable = {
+      construction: 'armoured',
+      material: 'copper',
+      insulation: 'thermosetting-90',
+      cores: 3,
+      area: known(squareMillimetres(10)),
+      protective: 'armour',
+    } as const;
+    const verdict = (change: object, options: AssessmentOptions = {}) => {
+      const { out } = judgeAll(house([circuit({ cable: { ...cable, ...change } })]), options);
+      return [out['automatic-disconnection']!.verdict, out['protective-conductor']!.verdict];
+    };
+    expect(verdict({})).toEqual(['not-determined', 'not-determined']);
+    expect(verdict({}, { acceptMemoryFigures: true })).toEqual(['pass', 'pass']);
+    const quoted = { protectiveImpedance: known(milliohmsPerMetre(4)), protectiveArea: known(squareMillimetres(39)) };
+    expect(verdict(quoted)).toEqual(['pass', 'pass']);
+    expect(verdict({ cores: 2, area: known(squareMillimetres(6)) })).toEqual(['pass', 'pass']);
+    const conduit = { construction: 'single-core', cores: 2, protective: 'conduit' };
+    expect(verdict(conduit)[0]).toBe('not-determined');
+    expect(verdict({ ...conduit, protectiveImpedance: known(milliohmsPerMetre(5)) })[0]).toBe('pass');
   });
 
   test('class 2 is a recalled figure: it has to be accepted', () => {
