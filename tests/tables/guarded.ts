@@ -22,8 +22,16 @@ export interface Guarded {
 
 const round = (i: number): number => (i <= 20 ? Math.round(i * 2) / 2 : Math.round(i));
 
+const laws = new Map<string, number | undefined>();
+
 /** The power law of IEC 60364-5-52 Annex D for a column, rounded as the tables are. */
 function annexD(tableNumber: string, column: string, size: number): number | undefined {
+  const key = `${tableNumber} ${column} ${size}`;
+  if (!laws.has(key)) laws.set(key, lawValue(tableNumber, column, size));
+  return laws.get(key);
+}
+
+function lawValue(tableNumber: string, column: string, size: number): number | undefined {
   const rows = iec.tableD521.rows.filter((r) => {
     const name = String(r[0]);
     const stem = `${tableNumber} ${column}`;
