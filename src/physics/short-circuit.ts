@@ -144,12 +144,24 @@ function current(network: RadialNetwork, z: Impedance): number {
   return (network.voltageFactor * network.lineVoltage) / Math.sqrt(3) / impedance;
 }
 
-/** Impedance of the path of a three-phase fault, Ω. */
+/**
+ * Impedance of the path of a three-phase fault.
+ * @param network the radial network up to the fault
+ * @returns resistance and reactance, Ω
+ */
 export const threePhasePath = (network: RadialNetwork): Impedance => total(network.elements.map((e) => e.line));
-/** Impedance of the path of a fault between line and neutral, Ω. */
+/**
+ * Impedance of the path of a fault between line and neutral.
+ * @param network the radial network up to the fault
+ * @returns resistance and reactance, Ω
+ */
 export const lineNeutralPath = (network: RadialNetwork): Impedance =>
   total(network.elements.map((e) => loopOf(e, e.neutral)));
-/** Impedance of the path of a fault between line and earth, Ω. */
+/**
+ * Impedance of the path of a fault between line and earth.
+ * @param network the radial network up to the fault
+ * @returns resistance and reactance, Ω
+ */
 export const lineEarthPath = (network: RadialNetwork): Impedance =>
   total(network.elements.map((e) => loopOf(e, e.protective)));
 
@@ -201,6 +213,12 @@ export const lineLineFault = /* @__PURE__ */ procedure({
  * @param impedance size, Ω, 0 and up
  * @param resistanceOverReactance R/X, 0 and up
  * @returns resistance and reactance, Ω
+ * @example
+ * ```ts
+ * import { splitImpedance } from 'ohmwright';
+ *
+ * splitImpedance(5, 0.75); // => { resistance: 3, reactance: 4 }
+ * ```
  */
 export function splitImpedance(impedance: number, resistanceOverReactance: number): Impedance {
   const reactance = impedance / Math.hypot(1, resistanceOverReactance);
@@ -211,6 +229,17 @@ export function splitImpedance(impedance: number, resistanceOverReactance: numbe
  * An element with its resistances at another temperature, by the linear coefficient 0.004 per kelvin.
  * @param element impedances at 20 °C
  * @param temperature temperature of the conductors, °C
+ * @example
+ * ```ts
+ * import { lineNeutralFault, warmed } from 'ohmwright';
+ *
+ * const source = { name: 'supply', line: { resistance: 0.2, reactance: 0.05 } };
+ * const cable = { name: 'cable', line: { resistance: 0.0616, reactance: 0 }, neutral: { resistance: 0.0616, reactance: 0 } };
+ * const cold = { lineVoltage: 400, voltageFactor: 1.1, elements: [source, cable] };
+ * const hot = { lineVoltage: 400, voltageFactor: 0.95, elements: [source, warmed(cable, 70)] };
+ * lineNeutralFault(cold); // ≈ 776.8
+ * lineNeutralFault(hot); // ≈ 624.3
+ * ```
  */
 export function warmed(element: RadialElement, temperature: number): RadialElement {
   const at = (z: Impedance): Impedance => ({ ...z, resistance: z.resistance * (1 + 0.004 * (temperature - 20)) });

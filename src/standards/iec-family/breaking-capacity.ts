@@ -104,7 +104,13 @@ export function writeProspective(sheet: Sheet, circuit: CircuitCase, findings: F
 const fact = <T>(name: string, given: Fact<T> | undefined, obtain: string): Known<T> =>
   given ? factValue(name, given) : missing({ kind: 'fact', fact: name, obtain });
 
-/** Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet. */
+/**
+ * Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet.
+ * @param sheet where it is written
+ * @param circuit the circuit
+ * @param current largest prospective current at the device, A
+ * @returns pass when either suffices, fail when neither does, else not determined
+ */
 export function judgeBreaking(sheet: Sheet, circuit: CircuitCase, current: Known<Amperes>): CheckResult {
   const { device } = circuit.run;
   const own = sheet.part('By itself');

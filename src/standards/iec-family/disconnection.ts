@@ -121,7 +121,13 @@ export interface DisconnectionFigures {
   printedLimit?(sheet: Sheet, circuit: CircuitCase, required: Known<Seconds>): Known<Ohms> | undefined;
 }
 
-/** The external earth fault loop impedance: as surveyed, or on TT from the electrode and the path of the network. */
+/**
+ * Writes the external earth fault loop impedance: as surveyed, or on TT from the electrode and the path of the network.
+ * @param sheet where it is written
+ * @param circuit the circuit
+ * @param system earthing system of the supply
+ * @returns Z_e, Ω, or what is missing
+ */
 export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem): Known<Ohms> {
   const { supply } = circuit.installation;
   const electrode = supply.electrode?.resistance;
@@ -138,6 +144,11 @@ export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, syste
 /**
  * Writes the loop impedance of a circuit, hot, from Z_e, every feeder of its path and the circuit itself, and adds to
  * the findings; R_1+R_2 at 20 °C is found besides, for the tests.
+ * @param sheet where it is written
+ * @param circuit the circuit
+ * @param system earthing system of the supply
+ * @param findings what is found out
+ * @returns Z_s at the far end, Ω, or what is missing, and the parts of the runs
  */
 export function writeLoopImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem, findings: Findings) {
   const { feeders, run } = circuit.path;
@@ -334,7 +345,13 @@ const joined = (...parts: readonly (string | undefined)[]): string | undefined =
   return said.length > 0 ? said.join(' ') : undefined;
 };
 
-/** The named note for a value that lies between the exact and the printed limit. */
+/**
+ * The named note for a value that lies between the exact and the printed limit.
+ * @param value loop impedance, Ω
+ * @param exact computed limit, Ω
+ * @param printed printed limit, Ω
+ * @returns the note, or nothing where the value lies elsewhere
+ */
 export function betweenPrints(
   value: Known<Ohms>,
   exact: Known<Ohms>,

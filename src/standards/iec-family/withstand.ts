@@ -223,6 +223,7 @@ function farLineNeutral(sheet: Sheet, circuit: CircuitCase, figures: WithstandFi
 /**
  * The rule that line conductors are protected against fault current: 435.1 first, else the adiabatic equation at both
  * ends of the circuit.
+ * @param figures what the code says of withstand
  */
 export function lineWithstandRule(figures: WithstandFigures): Rule {
   return (circuit, findings, sheet) => {
@@ -452,7 +453,10 @@ function byTable(sheet: Sheet, circuit: CircuitCase, figures: WithstandFigures, 
   return sheet.check(protectiveByTable, { protectiveArea, minimumProtectiveArea });
 }
 
-/** The rule that the protective conductor is large enough: adiabatic at both ends of the circuit, or by the table. */
+/**
+ * The rule that the protective conductor is large enough: adiabatic at both ends of the circuit, or by the table.
+ * @param figures what the code says of withstand
+ */
 export function protectiveConductorRule(figures: WithstandFigures): Rule {
   return (circuit, findings, sheet) => {
     const { cable } = circuit.run;

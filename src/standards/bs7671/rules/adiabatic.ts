@@ -69,7 +69,10 @@ function factor(sheet: Sheet, cable: Cable, of: FactorCase, circuit: CircuitCase
   return sheet.gather('sum', 'adiabaticFactor', 'adiabaticFactor', [part]);
 }
 
-/** What BS 7671 says of thermal withstand. */
+/**
+ * What BS 7671 says of thermal withstand.
+ * @param circuit the circuit, for its options
+ */
 export const withstandFigures = (circuit: CircuitCase): WithstandFigures => ({
   factor,
   fuseCurrent: fuseCurrentOf(circuit),

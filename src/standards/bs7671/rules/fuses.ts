@@ -5,7 +5,10 @@ import type { FuseCurrent } from '../../iec-family/operating-current.js';
 import type { CircuitCase } from '../../wiring-code.js';
 import { fuseOperatingCurrents } from '../tables/fuse-operating-currents.js';
 
-/** How BS 7671 reads the current that operates a fuse of a circuit. */
+/**
+ * How BS 7671 reads the current that operates a fuse of a circuit.
+ * @param circuit the circuit, for the edition of its fuses
+ */
 export const fuseCurrentOf =
   (circuit: CircuitCase): FuseCurrent =>
   (sheet, device, standard, within) => {
