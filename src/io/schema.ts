@@ -320,6 +320,8 @@ export const surveySchema = record({
       testTemperature: may(quantityField('ambientTemperature')),
       acceptMemoryFigures: may(z.boolean()),
       makersLetThrough: may(z.number().gt(0)),
+      fuseEdition: may(z.enum(['2008', '2011'])),
+      initialTemperature: may(quantityField('initialTemperature')),
     }),
   ),
   work: may(
