@@ -13,7 +13,7 @@ import {
 } from '../../core/index.js';
 import type { OvercurrentDevice, OvercurrentKind } from '../../installation/index.js';
 import { operatingCurrentFromMultiple, prospectiveBehindFeeders } from '../../physics/index.js';
-import { type Amperes, celsius } from '../../units/index.js';
+import { type Amperes, celsius, ohms } from '../../units/index.js';
 import { ggGates } from '../bs88/gg-gates.js';
 import { oldInstantaneousBands } from '../bs3871/instantaneous-bands.js';
 import { instantaneousBands } from '../en60898/instantaneous-bands.js';
@@ -93,12 +93,23 @@ export function writeProspective(sheet: Sheet, circuit: CircuitCase, findings: F
     writeFeederResistance(part, feeder, supply.phases.state === 'known' && supply.phases.value === 1, celsius(20));
     return part;
   });
-  const feederImpedance = sheet.gather('sum', 'segmentImpedance', 'feederImpedance', parts);
+  const counted = sheet.gather('sum', 'segmentImpedance', 'feederImpedance', parts);
+  // without its impedance a feeder is left out: the current is then not understated
+  const feederImpedance = isMissing(counted)
+    ? sheet.given('feederImpedance', ohms(0), 'not known, and left out: the largest current is sought')
+    : counted;
   const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
   const prospectiveCurrent = sheet.given('prospectiveCurrent', supply.prospectiveCurrent);
   const current = sheet.step(prospectiveBehindFeeders, { nominalVoltage, prospectiveCurrent, feederImpedance });
-  findings.prospectiveAtOrigin = current;
+  findings.prospectiveAtOrigin = isMissing(counted) ? counted : current;
   return current;
+}
+
+/** What stands in the way of a verdict that rests on a feeder left out: it can acquit, not condemn. */
+function acquitBehindFeeder(sheet: Sheet, result: CheckResult, findings: Findings): CheckResult {
+  const exact = findings.prospectiveAtOrigin;
+  if (result.verdict !== 'fail' || exact === undefined || !isMissing(exact)) return result;
+  return sheet.result(notDetermined(breakingCapacityCheck, ...exact.missing));
 }
 
 const fact = <T>(name: string, given: Fact<T> | undefined, obtain: string): Known<T> =>
@@ -204,7 +215,7 @@ function discrimination(
  */
 export const breakingCapacityRule: Rule = (circuit, findings, sheet) => {
   const current = writeProspective(sheet, circuit, findings);
-  const results = [judgeBreaking(sheet, circuit, current)];
+  const results = [acquitBehindFeeder(sheet, judgeBreaking(sheet, circuit, current), findings)];
   const cutOut = sheet.part('Discrimination with the cut-out');
   results.push(discrimination(cutOut, discriminationCheck, circuit, circuit.installation.supply.cutOut, current));
   for (const feeder of circuit.path.feeders) {

@@ -131,6 +131,20 @@ describe('disconnection of other circuits and devices', () => {
 });
 
 describe('devices in series', () => {
+  test('a feeder of unknown length is left out: it can acquit the device behind it, not condemn it', () => {
+    const unknownRoute = submain(circuit(), {
+      stretches: [{ ...circuit().stretches[0]!, length: { state: 'unknown' } }],
+    });
+    const at = (current: number) => {
+      const own = circuit({ device: { ...circuit().device, conditionalRating: known(amperes(6000)) } });
+      const run = { ...unknownRoute, feeds: [{ kind: 'board', id: 'b', runs: [own] } as const] };
+      return by(
+        judge(breakingCapacity, house([run], { prospectiveCurrent: known(amperes(current)) })).results,
+        'breaking-capacity',
+      )?.verdict;
+    };
+    expect([at(1200), at(16000)]).toEqual(['pass', 'not-determined']);
+  });
   test('a feeder reduces the prospective current, and its device is judged for discrimination', () => {
     const at = (current: number) =>
       judge(breakingCapacity, house([submain(circuit())], { prospectiveCurrent: known(amperes(current)) }));
