@@ -32,6 +32,7 @@ export * from '../on-site-guide/i2.js';
 export * from '../on-site-guide/i3.js';
 export * from '../vde0298/tables/index.js';
 export * from '../wiring-code.js';
+export * from './editions.js';
 export * from './rules/breaking-capacity.js';
 export * from './rules/disconnection.js';
 export * from './rules/earthing-and-bonding.js';
