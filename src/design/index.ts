@@ -1,2 +1,3 @@
 export * from './judge-readings.js';
+export type { PlannedReading, ReadingLimit, TestSheetInput } from './test-readings.js';
 export * from './test-sheet.js';

@@ -1,7 +1,7 @@
 import { type CheckResult, comparison, formula, judge, notRequired } from '../../core/index.js';
 import type { Insulation } from '../../installation/index.js';
 import { type Celsius, celsius, type Ohms, perKelvin } from '../../units/index.js';
-import { shockCaution } from './disconnection.js';
+import { shockCaution } from './disconnection-checks.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
 
 const appendix3 = {

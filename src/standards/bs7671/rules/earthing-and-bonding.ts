@@ -12,7 +12,7 @@ import {
 import type { Supply } from '../../../installation/index.js';
 import { halfOfEarthingConductor, tabulatedEarthing } from '../../../physics/index.js';
 import type { SquareMillimetres } from '../../../units/index.js';
-import { shockCaution } from '../../iec-family/disconnection.js';
+import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import type { Rule } from '../../wiring-code.js';
 import { table548 } from '../tables/54-8.js';
 

@@ -1,4 +1,4 @@
-import { lineWithstandRule } from '../../iec-family/withstand.js';
+import { lineWithstandRule } from '../../iec-family/line-withstand.js';
 import type { Rule } from '../../wiring-code.js';
 import { withstandFigures } from './adiabatic.js';
 

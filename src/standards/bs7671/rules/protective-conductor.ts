@@ -1,4 +1,4 @@
-import { protectiveConductorRule } from '../../iec-family/withstand.js';
+import { protectiveConductorRule } from '../../iec-family/protective-conductor.js';
 import type { Rule } from '../../wiring-code.js';
 import { withstandFigures } from './adiabatic.js';
 

@@ -1,0 +1,80 @@
+import { alternatives, comparison, statement } from '../../core/index.js';
+
+/** What is said with every verdict on protection against electric shock. */
+export const shockCaution =
+  'Electric shock can kill. The installation must not be energised on the strength of a calculation alone: the loop impedance and the disconnection have to be confirmed by test, by a competent person, to the edition in force.';
+
+/** Z_s I_a <= U_0 C_min: the overcurrent device disconnects an earth fault in time. */
+export const overcurrentDisconnects = /* @__PURE__ */ comparison({
+  id: 'disconnection-by-overcurrent-device',
+  title: 'The earth fault loop impedance lets the overcurrent device disconnect within the required time',
+  kind: 'at-most',
+  value: 'loopImpedance',
+  limit: 'loopImpedanceLimit',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
+  caution: shockCaution,
+  worse: { externalImpedance: 'up', length: 'up', operatingCurrent: 'up' },
+});
+
+/** The residual current device disconnects within the required time. */
+export const residualDisconnects = /* @__PURE__ */ comparison({
+  id: 'disconnection-by-residual-current-device',
+  title: 'The residual current device disconnects within the required time',
+  kind: 'at-most',
+  value: 'disconnectionTime',
+  limit: 'requiredTime',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.5, 411.5.3', provenance: 'two-sources' },
+  caution: shockCaution,
+  worse: { externalImpedance: 'up', residualOperatingCurrent: 'up' },
+});
+
+/** R_A I_Δn <= 50 V (Z_s I_Δn in TN). */
+export const residualTouchLimit = /* @__PURE__ */ comparison({
+  id: 'touch-voltage-at-residual-current',
+  title: 'The rated residual current raises at most 50 V on exposed metal',
+  kind: 'at-most',
+  value: 'touchVoltage',
+  limit: 'touchVoltageLimit',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3, Table 41.5', provenance: 'two-sources' },
+  caution: shockCaution,
+  worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
+});
+
+/** Automatic disconnection by one device or another. */
+export const automaticDisconnection = /* @__PURE__ */ alternatives({
+  id: 'automatic-disconnection',
+  title: 'An earth fault is disconnected within the required time',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2', provenance: 'two-sources' },
+  caution: shockCaution,
+});
+
+/** A warning where a residual current device has to do what the overcurrent device cannot. */
+export const overcurrentPreferred = /* @__PURE__ */ statement({
+  id: 'disconnection-without-residual-current-device',
+  title: 'The overcurrent device alone disconnects an earth fault in time',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4, 411.4.5', provenance: 'one-source' },
+  caution: `Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors. ${shockCaution}`,
+});
+
+/** R_A <= 200 Ω, for a resistance that lasts. */
+export const electrodeStable = /* @__PURE__ */ comparison({
+  id: 'electrode-stability',
+  title: 'The resistance of the earth electrode is low enough to be stable',
+  kind: 'at-most',
+  value: 'electrodeResistance',
+  limit: 'electrodeStability',
+  weight: 'advice',
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '411.5.3, Table 41.5, note',
+    provenance: 'two-sources',
+  },
+  caution: `Above 200 Ω the resistance may not be stable: soil dries out and freezes. ${shockCaution}`,
+  worse: { electrodeResistance: 'up' },
+});
