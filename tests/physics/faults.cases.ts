@@ -6,6 +6,7 @@ import {
   earthFaultCurrentOf,
   faultEnergy,
   kilovoltAmperes,
+  lineEarthFault,
   loopImpedanceLimitOf,
   ohms,
   percent,
@@ -323,6 +324,28 @@ export const cases: readonly PublishedCase[] = [
     published: 2480,
     unit: 'A',
     tolerance: 5,
+  },
+  {
+    id: 'tr-60909-4-f3-line-earth',
+    about: 'line-earth fault current behind two cables, positive and zero sequence of the path given',
+    source: { document: 'IEC TR 60909-4, recalled', where: 'low-voltage example, F3' },
+    provenance: 'memory',
+    exercises: ['line-earth-fault', 'line-neutral-fault'],
+    ours: () =>
+      lineEarthFault({
+        lineVoltage: 400,
+        voltageFactor: 1.05,
+        elements: [
+          {
+            name: 'path',
+            line: { resistance: 25.9170690293e-3, reactance: 23.4171038837e-3 },
+            zero: { resistance: 55.8156240147e-3, reactance: 58.418913868e-3 },
+          },
+        ],
+      }) / 1e3,
+    published: 4.83,
+    unit: 'kA',
+    tolerance: 0.005,
   },
   {
     id: 'ring-protective-conductor',

@@ -7,22 +7,28 @@ import {
   celsius,
   loopImpedanceLimitOf,
   materialFactorOf,
+  ohms,
   operatingCurrentFromMultiple,
   perKelvin,
   ratio,
+  residualLoopVoltage,
   resistanceAtTemperature,
   seconds,
   squareMillimetres,
+  tabulatedProtective,
   volts,
 } from '../../../src/index.js';
 import {
   conductorResistance,
   conductorResistivities,
+  divisionRule,
+  eightTenthsRule,
   energyLimits,
   fuseOperatingCurrents,
   heatCapacities,
   instantaneousBands,
   materialFactors,
+  measuredLimitExact,
   oldInstantaneousBands,
   reciprocalCoefficients,
 } from '../../../src/standards/bs7671/index.js';
@@ -88,7 +94,7 @@ const breakerCases = breakers.flatMap(([type, rating, old, now]): PublishedCase[
     about: `largest loop impedance, ${type}${rating}, without voltage factor`,
     source: bs7671('2008', 'Table 41.3'),
     provenance: 'two-sources',
-    exercises: ['loop-impedance-limit', 'en60898/instantaneous-bands'],
+    exercises: ['loop-impedance-limit', 'operating-current-from-multiple', 'en60898/instantaneous-bands'],
     ours: () => limit(breaker(type, rating), 1),
     published: old,
     unit: 'Ω',
@@ -102,7 +108,7 @@ const breakerCases = breakers.flatMap(([type, rating, old, now]): PublishedCase[
     about: `largest loop impedance, ${type}${rating}, C_min 0.95`,
     source: bs7671('2018+A2', 'Table 41.3'),
     provenance: 'derived',
-    exercises: ['loop-impedance-limit', 'en60898/instantaneous-bands'],
+    exercises: ['loop-impedance-limit', 'operating-current-from-multiple', 'en60898/instantaneous-bands'],
     ours: () => limit(breaker(type, rating), 0.95),
     published: now,
     unit: 'Ω',
@@ -663,6 +669,91 @@ const classCases = classThree.map(
   }),
 );
 
+// Table 54.7: line conductor, protective conductor
+const byTable = [
+  [2.5, 2.5],
+  [16, 16],
+  [25, 16],
+  [35, 16],
+  [50, 25],
+  [120, 60],
+] as const;
+const byTableCases = byTable.map(
+  ([line, printed]): PublishedCase => ({
+    id: `54-7-${line}`,
+    about: `smallest protective conductor for ${line} mm², same material`,
+    source: bs7671('2018+A2', 'Table 54.7'),
+    provenance: 'two-sources',
+    exercises: ['protective-conductor-by-table', 'earthing-conductor-by-table'],
+    ours: () => tabulatedProtective({ conductorArea: squareMillimetres(line) }),
+    published: printed,
+    unit: 'mm²',
+    tolerance: 1e-9,
+  }),
+);
+// Table 41.5: rated residual current, largest R_A
+const electrodes = [
+  [0.03, 1667],
+  [0.1, 500],
+  [0.3, 167],
+  [0.5, 100],
+] as const;
+const electrodeCases = electrodes.map(
+  ([rating, printed]): PublishedCase => ({
+    id: `41-5-${rating * 1000}-ma`,
+    about: `voltage of ${rating * 1000} mA on the largest electrode of the table`,
+    source: bs7671('2018+A2', 'Table 41.5'),
+    provenance: 'two-sources',
+    exercises: ['residual-touch-voltage', 'residual-loop-voltage'],
+    ours: () => residualLoopVoltage({ loopImpedance: ohms(printed), residualOperatingCurrent: amperes(rating) }),
+    published: 50,
+    unit: 'V',
+    tolerance: 0.5 * rating + 1e-9,
+  }),
+);
+const readingCases: readonly PublishedCase[] = [
+  {
+    id: 'guide-b6-division',
+    about: 'largest reading for a 6 A type B breaker by division by 1.24',
+    source: { document: 'On-Site Guide', where: 'Appendix B' },
+    provenance: 'one-source',
+    exercises: ['division-by-1.24'],
+    ours: () => divisionRule({ loopImpedanceLimit: ohms(7.28) }),
+    published: 5.87,
+    unit: 'Ω',
+    tolerance: half,
+  },
+  {
+    id: 'b6-eight-tenths',
+    about: 'largest reading for a 6 A type B breaker by the 0.8 rule',
+    source: bs7671('2018+A2', 'Appendix 3'),
+    provenance: 'two-sources',
+    exercises: ['eight-tenths-rule'],
+    ours: () => eightTenthsRule({ loopImpedanceLimit: ohms(7.28) }),
+    published: 5.82,
+    unit: 'Ω',
+    tolerance: half,
+  },
+  {
+    id: 'eight-tenths-is-10-against-70',
+    about: 'the 0.8 rule is the exact form at 10 °C for 70 °C conductors without an external impedance',
+    source: bs7671('2018+A2', 'Appendix 3'),
+    provenance: 'two-sources',
+    exercises: ['measured-limit-exact'],
+    ours: () =>
+      measuredLimitExact({
+        loopImpedanceLimit: ohms(7.28),
+        externalImpedance: ohms(0),
+        temperatureCoefficient: perKelvin(0.004),
+        testTemperature: celsius(10),
+        operatingTemperature: celsius(70),
+      }),
+    published: 5.82,
+    unit: 'Ω',
+    tolerance: half,
+  },
+];
+
 /** Published figures of the protection tables. */
 export const cases: readonly PublishedCase[] = [
   ...breakerCases,
@@ -675,4 +766,7 @@ export const cases: readonly PublishedCase[] = [
   ...pairCases,
   ...warmthCases,
   ...classCases,
+  ...byTableCases,
+  ...electrodeCases,
+  ...readingCases,
 ];
