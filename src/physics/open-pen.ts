@@ -1,0 +1,222 @@
+import { formula } from '../core/index.js';
+
+/** Vector sum of three line currents of unity power factor, the current of the neutral. */
+export const vectorSum = /* @__PURE__ */ formula({
+  id: 'vector-sum-of-line-currents',
+  title: 'Vector sum of the line currents',
+  inputs: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
+  output: 'vectorSumCurrent',
+  expression:
+    'sqrt(((lineCurrent1 - lineCurrent2)^2 + (lineCurrent2 - lineCurrent3)^2 + (lineCurrent3 - lineCurrent1)^2) / 2)',
+  compute: ({ lineCurrent1: a, lineCurrent2: b, lineCurrent3: c }) =>
+    Math.sqrt(((a - b) ** 2 + (b - c) ** 2 + (c - a) ** 2) / 2),
+  source: {
+    document: 'BS 7671',
+    clause: 'Annex A722',
+    provenance: 'one-source',
+    note: 'there with 0.866 for √3/2; exact here',
+  },
+});
+
+/** Vector sum of three line currents as printed, with 0.866 for √3/2. BS 7671 Annex A722. */
+export const vectorSumPrinted = /* @__PURE__ */ formula({
+  id: 'vector-sum-of-line-currents-printed',
+  title: 'Vector sum of the line currents, printed form',
+  inputs: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
+  output: 'vectorSumCurrent',
+  expression:
+    'sqrt((lineCurrent1 - 0.5 * (lineCurrent2 + lineCurrent3))^2 + (0.866 * (lineCurrent2 - lineCurrent3))^2)',
+  compute: ({ lineCurrent1: a, lineCurrent2: b, lineCurrent3: c }) => Math.hypot(a - 0.5 * (b + c), 0.866 * (b - c)),
+  source: { document: 'BS 7671', clause: 'Annex A722', provenance: 'one-source' },
+});
+
+/** Arithmetic sum of three line currents. */
+export const arithmeticSum = /* @__PURE__ */ formula({
+  id: 'arithmetic-sum-of-line-currents',
+  title: 'Arithmetic sum of the line currents',
+  inputs: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
+  output: 'arithmeticSumCurrent',
+  expression: 'lineCurrent1 + lineCurrent2 + lineCurrent3',
+  compute: ({ lineCurrent1, lineCurrent2, lineCurrent3 }) => lineCurrent1 + lineCurrent2 + lineCurrent3,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Touch voltage with the PEN conductor lost and no electrode, resistive loads in star. */
+export const lostPenFloating = /* @__PURE__ */ formula({
+  id: 'lost-pen-voltage-without-electrode',
+  title: 'Touch voltage with the PEN conductor lost, no electrode, resistive loads',
+  inputs: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent', 'arithmeticSumCurrent'],
+  output: 'touchVoltage',
+  expression: 'sourceFactor * nominalVoltage * vectorSumCurrent / arithmeticSumCurrent',
+  compute: ({ sourceFactor, nominalVoltage, vectorSumCurrent, arithmeticSumCurrent }) =>
+    (sourceFactor * nominalVoltage * vectorSumCurrent) / arithmeticSumCurrent,
+  source: { document: 'physics', clause: 'star point of resistive loads', provenance: 'derived' },
+});
+
+/**
+ * Touch voltage with the PEN conductor lost, resistive loads: electrodes of both sides of the break in the circuit. The
+ * single phase is the case of one line current.
+ */
+export const lostPenTouchVoltage = /* @__PURE__ */ formula({
+  id: 'lost-pen-touch-voltage',
+  title: 'Touch voltage with the PEN conductor lost, resistive loads',
+  inputs: [
+    'sourceFactor',
+    'nominalVoltage',
+    'vectorSumCurrent',
+    'arithmeticSumCurrent',
+    'electrodeResistance',
+    'sourceElectrodeResistance',
+  ],
+  output: 'touchVoltage',
+  expression:
+    'sourceFactor * vectorSumCurrent * electrodeResistance / (1 + arithmeticSumCurrent * (electrodeResistance + sourceElectrodeResistance) / nominalVoltage)',
+  compute: ({
+    sourceFactor: c,
+    nominalVoltage,
+    vectorSumCurrent,
+    arithmeticSumCurrent,
+    electrodeResistance: ra,
+    sourceElectrodeResistance: rb,
+  }) => (c * vectorSumCurrent * ra) / (1 + (arithmeticSumCurrent * (ra + rb)) / nominalVoltage),
+  source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
+});
+
+/** Voltage of the source neutral to earth with the PEN conductor lost: what electrodes of the network cost others. */
+export const lostPenSourceVoltage = /* @__PURE__ */ formula({
+  id: 'lost-pen-source-neutral-voltage',
+  title: 'Voltage of the source neutral with the PEN conductor lost',
+  inputs: ['touchVoltage', 'electrodeResistance', 'sourceElectrodeResistance'],
+  output: 'sourceNeutralVoltage',
+  expression: 'touchVoltage * sourceElectrodeResistance / electrodeResistance',
+  compute: ({ touchVoltage, electrodeResistance, sourceElectrodeResistance }) =>
+    (touchVoltage * sourceElectrodeResistance) / electrodeResistance,
+  valid: { electrodeResistance: { above: 0 } },
+  source: { document: 'physics', provenance: 'derived' },
+});
+
+/**
+ * Largest electrode resistance that keeps a touch voltage with the PEN conductor lost, resistive loads. Where the star
+ * point stays below the limit by itself there is no such resistance, and no electrode is needed.
+ */
+export const lostPenElectrodeLimit = /* @__PURE__ */ formula({
+  id: 'lost-pen-electrode-limit',
+  title: 'Largest electrode resistance with the PEN conductor lost, resistive loads',
+  inputs: [
+    'touchVoltageLimit',
+    'sourceFactor',
+    'nominalVoltage',
+    'vectorSumCurrent',
+    'arithmeticSumCurrent',
+    'sourceElectrodeResistance',
+  ],
+  output: 'electrodeLimit',
+  expression:
+    'touchVoltageLimit * (1 + arithmeticSumCurrent * sourceElectrodeResistance / nominalVoltage) / (sourceFactor * vectorSumCurrent - touchVoltageLimit * arithmeticSumCurrent / nominalVoltage)',
+  compute: ({
+    touchVoltageLimit: u,
+    sourceFactor: c,
+    nominalVoltage: u0,
+    vectorSumCurrent,
+    arithmeticSumCurrent: sum,
+    sourceElectrodeResistance: rb,
+  }) => (u * (1 + (sum * rb) / u0)) / (c * vectorSumCurrent - (u * sum) / u0),
+  source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
+});
+
+/** Largest electrode resistance by the published equation for a single phase: load as a constant resistance. */
+export const publishedElectrodeLimit = /* @__PURE__ */ formula({
+  id: 'lost-pen-electrode-limit-published',
+  title: 'Largest electrode resistance, published equation for resistive load',
+  inputs: ['touchVoltageLimit', 'nominalVoltage', 'sourceFactor', 'installationCurrent'],
+  output: 'electrodeLimit',
+  expression:
+    'touchVoltageLimit * nominalVoltage / (installationCurrent * (sourceFactor * nominalVoltage - touchVoltageLimit))',
+  compute: ({ touchVoltageLimit, nominalVoltage, sourceFactor, installationCurrent }) =>
+    (touchVoltageLimit * nominalVoltage) / (installationCurrent * (sourceFactor * nominalVoltage - touchVoltageLimit)),
+  source: {
+    document: 'BS 7671',
+    clause: 'Annex A722',
+    provenance: 'one-source',
+    note: 'structure read in one text, the equation recalled; other electrodes are left out',
+  },
+});
+
+/** Largest electrode resistance for a load that holds its current, as a charger does that is told a current. */
+export const heldCurrentElectrodeLimit = /* @__PURE__ */ formula({
+  id: 'lost-pen-electrode-limit-held-current',
+  title: 'Largest electrode resistance, load that holds its current',
+  inputs: ['touchVoltageLimit', 'installationCurrent'],
+  output: 'electrodeLimit',
+  expression: 'touchVoltageLimit / installationCurrent',
+  compute: ({ touchVoltageLimit, installationCurrent }) => touchVoltageLimit / installationCurrent,
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Largest electrode resistance for a load that holds its power; smallest at the lowest supply voltage. */
+export const heldPowerElectrodeLimit = /* @__PURE__ */ formula({
+  id: 'lost-pen-electrode-limit-held-power',
+  title: 'Largest electrode resistance, load that holds its power',
+  inputs: ['touchVoltageLimit', 'supplyVoltage', 'heldPower'],
+  output: 'electrodeLimit',
+  expression: 'touchVoltageLimit * (supplyVoltage - touchVoltageLimit) / heldPower',
+  compute: ({ touchVoltageLimit, supplyVoltage, heldPower }) =>
+    (touchVoltageLimit * (supplyVoltage - touchVoltageLimit)) / heldPower,
+  source: {
+    document: 'physics',
+    provenance: 'derived',
+    note: 'holds on the branch of the higher load voltage, for a limit up to half the supply voltage',
+  },
+});
+
+/** Electrode resistance above which a load that holds its power has no operating point: there metal stands at U/2. */
+export const heldPowerCollapse = /* @__PURE__ */ formula({
+  id: 'lost-pen-collapse-resistance',
+  title: 'Electrode resistance above which a held power collapses',
+  inputs: ['supplyVoltage', 'heldPower'],
+  output: 'collapseResistance',
+  expression: 'supplyVoltage^2 / (4 * heldPower)',
+  compute: ({ supplyVoltage, heldPower }) => supplyVoltage ** 2 / (4 * heldPower),
+  source: { document: 'physics', provenance: 'derived' },
+});
+
+/** Touch voltage with a load that holds its power, on the branch of the higher load voltage. */
+export const heldPowerTouchVoltage = /* @__PURE__ */ formula({
+  id: 'lost-pen-touch-voltage-held-power',
+  title: 'Touch voltage with the PEN conductor lost, load that holds its power',
+  inputs: ['supplyVoltage', 'heldPower', 'electrodeResistance'],
+  output: 'touchVoltage',
+  expression: '(supplyVoltage - sqrt(supplyVoltage^2 - 4 * heldPower * electrodeResistance)) / 2',
+  compute: ({ supplyVoltage: u, heldPower, electrodeResistance }) =>
+    (2 * heldPower * electrodeResistance) / (u + Math.sqrt(u * u - 4 * heldPower * electrodeResistance)),
+  source: { document: 'physics', provenance: 'derived' },
+});
+
+/**
+ * Largest voltage of exposed metal at which the monitored line of a three-phase supply still reads inside its window:
+ * the star point lies on the side of the voltage triangle, at the upper limit from the monitored line.
+ */
+export const undetectedVoltageOf = /* @__PURE__ */ formula({
+  id: 'lost-pen-undetected-voltage',
+  title: 'Largest voltage that a line-neutral monitor cannot see, three phases',
+  inputs: ['supplyVoltage', 'windowUpper'],
+  output: 'undetectedVoltage',
+  expression: 'sqrt(supplyVoltage^2 + windowUpper^2 - sqrt(3) * supplyVoltage * windowUpper)',
+  compute: ({ supplyVoltage: e, windowUpper: w }) => Math.sqrt(e * e + w * w - Math.sqrt(3) * e * w),
+  source: {
+    document: 'physics',
+    provenance: 'derived',
+    note: 'for an upper limit between √3/2 and √3 of the supply voltage, no electrode',
+  },
+});
+
+/** Voltage that may be lost in the installation before a line-neutral window trips at the lowest supply voltage. */
+export const windowMarginOf = /* @__PURE__ */ formula({
+  id: 'line-neutral-window-margin',
+  title: 'Voltage that may be lost before the window trips',
+  inputs: ['minimumSupplyVoltage', 'windowLower'],
+  output: 'windowMargin',
+  expression: 'minimumSupplyVoltage - windowLower',
+  compute: ({ minimumSupplyVoltage, windowLower }) => minimumSupplyVoltage - windowLower,
+  source: { document: 'physics', provenance: 'derived' },
+});

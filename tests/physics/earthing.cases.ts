@@ -1,0 +1,237 @@
+import {
+  amperes,
+  arithmeticSum,
+  gridResistance,
+  heldPowerElectrodeLimit,
+  lostPenElectrodeLimit,
+  lostPenFloating,
+  metres,
+  ohmMetres,
+  ohms,
+  publishedElectrodeLimit,
+  ratio,
+  rodResistance,
+  rodSpacingRatio,
+  squareMetres,
+  vectorSum,
+  vectorSumPrinted,
+  volts,
+  watts,
+} from '../../src/index.js';
+import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';
+import type { PublishedCase } from '../support/published.js';
+
+const annex = { document: 'BS 7671', where: 'Annex A722, equation recalled; figures computed from it' } as const;
+const lines = (a: number, b: number, c: number) => ({
+  lineCurrent1: amperes(a),
+  lineCurrent2: amperes(b),
+  lineCurrent3: amperes(c),
+});
+
+// load in A, largest electrode in Ω with source factor 1.1 and with 1.0
+const single = [
+  [10, 8.798, 10.062],
+  [16, 5.499, 6.289],
+  [20, 4.399, 5.031],
+  [32, 2.749, 3.145],
+  [40, 2.199, 2.516],
+  [50, 1.76, 2.013],
+  [60, 1.466, 1.677],
+  [80, 1.1, 1.258],
+  [100, 0.88, 1.006],
+] as const;
+
+// three line currents in A, neutral current in A, touch voltage without electrode in V at 1.1, largest electrode in Ω
+const three = [
+  [100, 100, 100, 0, 0, null],
+  [100, 90, 80, 17.32, 16.2, null],
+  [60, 50, 40, 17.32, 29.2, null],
+  [100, 60, 60, 40, 46, null],
+  [100, 40, 40, 60, 84.3, 6.24],
+  [100, 50, 0, 86.6, 146.1, 1.411],
+  [100, 0, 0, 100, 253, 0.88],
+  [60, 30, 30, 30, 63.3, null],
+  [40, 32, 8, 28.84, 91.2, 9.484],
+  [32, 0, 0, 32, 253, 2.749],
+  [80, 70, 38, 38, 51.1, null],
+] as const;
+
+const sums = (a: number, b: number, c: number) => ({
+  vectorSumCurrent: vectorSum(lines(a, b, c)),
+  arithmeticSumCurrent: arithmeticSum(lines(a, b, c)),
+});
+
+/** Figures on the lost PEN conductor and on electrodes that are printed or derived elsewhere. */
+export const cases: readonly PublishedCase[] = [
+  ...single.flatMap(([current, high, nominal]) =>
+    ([1.1, 1] as const).map(
+      (c): PublishedCase => ({
+        id: `lost-pen-electrode-${current}-a-c-${c}`,
+        about: `largest electrode for 70 V at ${current} A, source factor ${c}`,
+        source: annex,
+        provenance: 'derived',
+        exercises: ['lost-pen-electrode-limit-published'],
+        ours: () =>
+          publishedElectrodeLimit({
+            touchVoltageLimit: volts(70),
+            nominalVoltage: volts(230),
+            sourceFactor: ratio(c),
+            installationCurrent: amperes(current),
+          }),
+        published: c === 1.1 ? high : nominal,
+        unit: 'Ω',
+        tolerance: 0.0005001,
+      }),
+    ),
+  ),
+  ...three.flatMap(([a, b, c, neutral, floating, electrode]): PublishedCase[] => [
+    {
+      id: `neutral-current-${a}-${b}-${c}`,
+      about: `neutral current of ${a}/${b}/${c} A`,
+      source: annex,
+      provenance: 'one-source',
+      exercises: ['vector-sum-of-line-currents', 'vector-sum-of-line-currents-printed'],
+      ours: () => vectorSumPrinted(lines(a, b, c)),
+      published: neutral,
+      unit: 'A',
+      tolerance: 0.005001,
+    },
+    {
+      id: `lost-pen-floating-${a}-${b}-${c}`,
+      about: `touch voltage without electrode, ${a}/${b}/${c} A at 253 V`,
+      source: { document: 'circuit theory', where: 'star point of three resistances' },
+      provenance: 'derived',
+      exercises: ['lost-pen-voltage-without-electrode'],
+      ours: () => lostPenFloating({ sourceFactor: ratio(1.1), nominalVoltage: volts(230), ...sums(a, b, c) }),
+      published: floating,
+      unit: 'V',
+      tolerance: 0.05001,
+    },
+    ...(electrode === null
+      ? []
+      : [
+          {
+            id: `lost-pen-electrode-${a}-${b}-${c}`,
+            about: `largest electrode for 70 V, ${a}/${b}/${c} A at 253 V`,
+            source: { document: 'circuit theory', where: 'one node, three resistances and an electrode' },
+            provenance: 'derived' as const,
+            exercises: ['lost-pen-electrode-limit'],
+            ours: () =>
+              lostPenElectrodeLimit({
+                touchVoltageLimit: volts(70),
+                sourceFactor: ratio(1.1),
+                nominalVoltage: volts(230),
+                sourceElectrodeResistance: ohms(0),
+                ...sums(a, b, c),
+              }),
+            published: electrode,
+            unit: 'Ω',
+            tolerance: 0.0005001,
+          },
+        ]),
+  ]),
+  ...(
+    [
+      [216.2, 1.39],
+      [230, 1.52],
+      [253, 1.74],
+    ] as const
+  ).map(
+    ([voltage, published]): PublishedCase => ({
+      id: `lost-pen-electrode-held-power-${voltage}`,
+      about: `largest electrode for 70 V, 7.36 kW held, at ${voltage} V`,
+      source: { document: 'circuit theory', where: 'held power in series with a resistance' },
+      provenance: 'derived',
+      exercises: ['lost-pen-electrode-limit-held-power'],
+      ours: () =>
+        heldPowerElectrodeLimit({
+          touchVoltageLimit: volts(70),
+          supplyVoltage: volts(voltage),
+          heldPower: watts(7360),
+        }),
+      published,
+      unit: 'Ω',
+      tolerance: 0.005001,
+    }),
+  ),
+  {
+    id: 'rod-55-ohm-metres-3-m',
+    about: 'rod of 3 m and 25 mm in 55 Ω·m',
+    source: { document: 'BS 7430', where: 'calculation sheet in its form' },
+    provenance: 'one-source',
+    exercises: ['rod-resistance'],
+    ours: () =>
+      rodResistance({ earthResistivity: ohmMetres(55), electrodeLength: metres(3), electrodeDiameter: metres(0.025) }),
+    published: 17.12,
+    unit: 'Ω',
+    tolerance: 0.005,
+  },
+  {
+    id: 'rod-244-ohm-metres-15-m',
+    about: 'rod of 15 m and 60.3 mm in 244 Ω·m',
+    source: { document: 'a published worked line', where: 'vertical rod' },
+    provenance: 'one-source',
+    exercises: ['rod-resistance'],
+    ours: () =>
+      rodResistance({
+        earthResistivity: ohmMetres(244),
+        electrodeLength: metres(15),
+        electrodeDiameter: metres(0.0603),
+      }),
+    published: 17.076,
+    unit: 'Ω',
+    tolerance: 0.0005,
+  },
+  {
+    id: 'rod-spacing-ratio-55',
+    about: 'ratio of spacing resistance, rods 10 m apart',
+    source: { document: 'BS 7430', where: 'calculation sheet in its form' },
+    provenance: 'one-source',
+    exercises: ['rod-spacing-ratio'],
+    ours: () =>
+      rodSpacingRatio({
+        earthResistivity: ohmMetres(55),
+        singleRodResistance: ohms(17.1187762719),
+        rodSpacing: metres(10),
+      }),
+    published: 0.0511,
+    unit: '1',
+    tolerance: 0.00005,
+  },
+  ...(
+    [
+      [1540, 2.78],
+      [1690, 2.75],
+    ] as const
+  ).map(
+    ([length, published]): PublishedCase => ({
+      id: `grid-400-4900-${length}`,
+      about: `grid of 70 m by 70 m with ${length} m of conductor in 400 Ω·m`,
+      source: { document: 'IEEE 80', where: 'worked example' },
+      provenance: 'memory',
+      exercises: ['grid-resistance-at-depth'],
+      ours: () =>
+        gridResistanceAtDepth({
+          earthResistivity: ohmMetres(400),
+          plateArea: squareMetres(4900),
+          electrodeLength: metres(length),
+          burialDepth: metres(0.5),
+        }),
+      published,
+      unit: 'Ω',
+      tolerance: 0.0056,
+    }),
+  ),
+  {
+    id: 'grid-first-form-100-100-60',
+    about: 'grid of 10 m by 10 m with 60 m of conductor in 100 Ω·m, first form',
+    source: { document: 'IEEE 80', where: 'first form' },
+    provenance: 'derived',
+    exercises: ['grid-resistance'],
+    ours: () =>
+      gridResistance({ earthResistivity: ohmMetres(100), plateArea: squareMetres(100), electrodeLength: metres(60) }),
+    published: 6.09666666667,
+    unit: 'Ω',
+    tolerance: 1e-9,
+  },
+];
