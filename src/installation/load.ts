@@ -1,6 +1,7 @@
 import type { Fact } from '../core/index.js';
 import type { Amperes, Metres, Ratio, Watts } from '../units/index.js';
 import type { ResidualDevice } from './device.js';
+import type { Electrode } from './supply.js';
 
 /** Line conductors that a load uses. */
 export type Line = 'L1' | 'L2' | 'L3';
@@ -53,6 +54,7 @@ export type ChargePointEarthing =
   | 'low-electrode'
   | 'touch-voltage-device'
   | 'line-neutral-window-device'
+  | 'equal-device'
   | 'tt-island'
   | 'electrical-separation'
   | 'supply-earth'; // indoors, or a supply that is not PME
@@ -81,6 +83,12 @@ export interface ChargePoint {
   readonly openPenDevice?: Fact<'none' | 'touch-voltage-device' | 'line-neutral-window-device' | 'equal-device'>;
   /** Arrangement that has been chosen, if any. */
   readonly earthing?: ChargePointEarthing;
+  /** Electrode of its own, where it is an island on TT earthing. */
+  readonly electrode?: Electrode;
+  /** Whether armour and protective conductor of the feed are separated from the earth of the point as well. */
+  readonly feedSeparated?: Fact<boolean>;
+  /** Vehicles that its isolating transformer supplies, where it is separated electrically. */
+  readonly vehiclesSeparated?: Fact<number>;
   /** Whether it can feed back from the vehicle. */
   readonly bidirectional?: boolean;
   /** Largest standing protective-conductor current, A. */

@@ -180,6 +180,7 @@ const pointShape = {
       'low-electrode',
       'touch-voltage-device',
       'line-neutral-window-device',
+      'equal-device',
       'tt-island',
       'electrical-separation',
       'supply-earth',

@@ -1,4 +1,4 @@
-import type { CheckResult, Known, Sheet, Source } from '../core/index.js';
+import type { CheckResult, Fact, Known, Sheet, Source } from '../core/index.js';
 import type { Board, Installation, Path, Run } from '../installation/index.js';
 import type { Amperes, Celsius, Ohms, SquareMillimetres, Volts } from '../units/index.js';
 
@@ -46,6 +46,34 @@ export interface AssessmentOptions {
   readonly fuseEdition?: '2008' | '2011';
   /** A maker's let-through energy for the device at the prospective current, A²s. */
   readonly makersLetThrough?: number;
+  /** States of load in which the installation runs, every one that can occur. */
+  readonly loadStates?: readonly LoadState[];
+  /** Why a charge point never runs alone, where something prevents it. */
+  readonly pointNeverAlone?: string;
+  /** What is known of the premises and of the owner's wishes. */
+  readonly premises?: Premises;
+}
+
+/** A state of load: current of each line conductor at nominal voltage, charge points at their full setting. */
+export interface LoadState {
+  /** What it is called. */
+  readonly name: string;
+  /** Currents of L1, L2 and L3, A; the first alone on a single phase. */
+  readonly currents: readonly [Amperes, Amperes, Amperes];
+}
+
+/** Facts about premises that decide on surge protection and arc detection. */
+export interface Premises {
+  /** What they are. */
+  readonly kind: Fact<
+    'dwelling' | 'multiple-occupation' | 'student-accommodation' | 'care-home' | 'higher-risk-residential' | 'other'
+  >;
+  /** Whether overvoltage could lead to serious injury or loss of life, failure of a safety service, or heavy loss. */
+  readonly overvoltageSerious?: Fact<boolean>;
+  /** Whether the owner has declared that surge protection is not wanted because the loss can be borne. */
+  readonly surgeProtectionDeclined?: Fact<boolean>;
+  /** Whether an arc fault detection device stands at the origin of the circuit. */
+  readonly arcDetection?: Fact<boolean>;
 }
 
 /** What the aspects find out for those that follow: figures shared between rules, so that nobody computes them twice. */

@@ -44,4 +44,7 @@ export * from './54-6.js';
 export * from './54-8.js';
 export * from './64.js';
 export * from './411-3-2.js';
+export * from './722-separation.js';
+export * from './722-touch-voltage.js';
+export * from './722-window.js';
 export * from './fuse-operating-currents.js';

@@ -1,0 +1,204 @@
+import { alternatives, comparison, type Source, statement } from '../../core/index.js';
+import { shockCaution } from '../iec-family/disconnection.js';
+
+const clause = (where: string, provenance: Source['provenance'] = 'two-sources', note?: string): Source => ({
+  document: 'BS 7671',
+  edition: '2018+A1:2020',
+  clause: where,
+  provenance,
+  ...(note ? { note } : {}),
+});
+const rule = { weight: 'rule', caution: shockCaution } as const;
+const advice = { weight: 'advice', caution: shockCaution } as const;
+
+/** The charge point outdoors is not left on the earth of a PME supply alone. */
+export const chargePointEarthed = /* @__PURE__ */ alternatives({
+  ...rule,
+  id: 'charge-point-earthing',
+  title: 'A charge point outdoors on a PME supply has one of the permitted arrangements',
+  source: clause('722.411.4.1'),
+});
+
+/** A place in which a combined neutral and earth is barred. */
+export const combinedEarthAllowed = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'combined-earth-allowed',
+  title: 'The place permits the earth of a PME supply',
+  source: {
+    document: 'Electricity Safety, Quality and Continuity Regulations 2002',
+    clause: 'regulation 9(4); BS 7671 Sections 704, 708, 709',
+    provenance: 'memory',
+  },
+});
+
+/** Every declared state of load is balanced well enough. */
+export const balancedKeepsLimit = /* @__PURE__ */ comparison({
+  ...rule,
+  id: 'lost-pen-balanced-load',
+  title: 'With the PEN conductor lost and no electrode, no state of load raises exposed metal above the limit',
+  kind: 'at-most',
+  value: 'touchVoltage',
+  limit: 'touchVoltageLimit',
+  source: clause('722.411.4.1 (i)'),
+  worse: { touchVoltage: 'up' },
+});
+
+/** The arrangement is for three-phase installations. */
+export const threePhaseInstallation = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'three-phase-installation',
+  title: 'The installation has three phases and feeds other loads as well',
+  source: clause('722.411.4.1 (i)'),
+});
+
+/** The states of load are declared. */
+export const loadStatesDeclared = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'load-states-declared',
+  title: 'The states of load of the installation are declared',
+  source: clause('722.411.4.1 (i), (ii)'),
+});
+
+/** The electrode against the resistive-load equation. */
+export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
+  ...rule,
+  id: 'lost-pen-low-electrode',
+  title: 'The electrode keeps exposed metal within the limit with the PEN conductor lost, load as a resistance',
+  kind: 'at-most',
+  value: 'electrodeResistance',
+  limit: 'electrodeLimit',
+  source: clause('722.411.4.1 (ii), Annex A722', 'one-source', 'equation recalled'),
+  worse: { electrodeResistance: 'up' },
+});
+
+/** The electrode against a charger that holds its current. */
+export const electrodeForHeldCurrent = /* @__PURE__ */ comparison({
+  ...advice,
+  id: 'lost-pen-held-current',
+  title: 'The electrode keeps the limit for a charger that holds its current',
+  kind: 'at-most',
+  value: 'electrodeResistance',
+  limit: 'electrodeLimit',
+  source: { document: 'physics', provenance: 'derived' },
+  worse: { electrodeResistance: 'up' },
+});
+
+/** The electrode against a charger that holds its power, at the lowest supply voltage. */
+export const electrodeForHeldPower = /* @__PURE__ */ comparison({
+  ...advice,
+  id: 'lost-pen-held-power',
+  title: 'The electrode keeps the limit for a charger that holds its power, at the lowest supply voltage',
+  kind: 'at-most',
+  value: 'electrodeResistance',
+  limit: 'electrodeLimit',
+  source: { document: 'physics', provenance: 'derived' },
+  worse: { electrodeResistance: 'up' },
+});
+
+/** A device that measures the touch voltage. */
+export const touchVoltageDevice = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'touch-voltage-device',
+  title: 'A device disconnects live and protective conductors when exposed metal is above 70 V to earth',
+  source: clause('722.411.4.1 (iii)'),
+});
+
+/** A device that watches the line-neutral voltage. */
+export const windowDevice = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'line-neutral-window-device',
+  title: 'A device disconnects live and protective conductors outside 207 to 253 V line to neutral',
+  source: clause('722.411.4.1 (iv)'),
+});
+
+/** That device is for single-phase installations only. */
+export const singlePhaseInstallation = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'single-phase-installation',
+  title: 'The installation has a single phase',
+  source: clause('722.411.4.1 (iv)'),
+});
+
+/** What the window leaves for voltage drop at the lowest supply voltage. */
+export const windowLeavesDrop = /* @__PURE__ */ comparison({
+  ...advice,
+  id: 'line-neutral-window-margin',
+  title: 'The voltage drop leaves the reading inside the window at the lowest supply voltage',
+  kind: 'at-most',
+  value: 'totalDrop',
+  limit: 'windowMargin',
+  source: { document: 'physics', clause: '216.2 V less 207 V', provenance: 'derived' },
+  worse: { totalDrop: 'up' },
+});
+
+/** A device of equal safety. */
+export const equalDevice = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'equal-device',
+  title: 'A device gives safety equal to the others and does not reclose on the fault',
+  source: clause('722.411.4.1 (v)'),
+});
+
+/** Nothing of the earth of the supply reaches the island. */
+export const islandFeedSeparated = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'island-feed-separated',
+  title: 'Armour and protective conductor of the feed are separated from the earth of the island',
+  source: clause('722.411.4.1; 542.1.3', 'one-source'),
+});
+
+/** No one touches both earthing systems. */
+export const islandOutOfReach = /* @__PURE__ */ comparison({
+  ...rule,
+  id: 'island-out-of-reach',
+  title: 'Metal on the earth of the supply is out of reach from the island',
+  kind: 'at-least',
+  value: 'earthSeparation',
+  limit: 'requiredSeparation',
+  source: clause('411.3.1.1; 417.3', 'one-source', 'the distance quoted for arm’s reach'),
+  worse: { earthSeparation: 'down' },
+});
+
+/** Buried electrodes of two systems are apart. */
+export const islandElectrodesApart = /* @__PURE__ */ comparison({
+  ...advice,
+  id: 'island-electrodes-apart',
+  title: 'Buried metal of the two earthing systems is well apart',
+  kind: 'at-least',
+  value: 'earthSeparation',
+  limit: 'requiredSeparation',
+  source: { document: 'guidance of one network operator', clause: 'buried separation', provenance: 'one-source' },
+  worse: { earthSeparation: 'down' },
+});
+
+/** The electrode of the island and the residual current device. */
+export const islandTouchLimit = /* @__PURE__ */ comparison({
+  ...rule,
+  id: 'island-touch-voltage',
+  title: 'The rated residual current raises at most 50 V on the electrode of the island',
+  kind: 'at-most',
+  value: 'touchVoltage',
+  limit: 'touchVoltageLimit',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
+  worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
+});
+
+/** A stable electrode. */
+export const islandElectrodeStable = /* @__PURE__ */ comparison({
+  ...advice,
+  id: 'island-electrode-stable',
+  title: 'The electrode of the island is low enough to be stable',
+  kind: 'at-most',
+  value: 'electrodeResistance',
+  limit: 'electrodeLimit',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 41.5, note', provenance: 'one-source' },
+  worse: { electrodeResistance: 'up' },
+});
+
+/** One transformer for one vehicle. */
+export const oneVehicleSeparated = /* @__PURE__ */ statement({
+  ...rule,
+  id: 'one-vehicle-separated',
+  title: 'An isolating transformer supplies one vehicle only',
+  source: clause('722.413.1.2', 'memory'),
+});
