@@ -166,6 +166,12 @@ const load = named(
   }),
 );
 
+const electrode = record({
+  resistance: must(factField('electrodeResistance')),
+  soilResistivity: may(factField('earthResistivity')),
+  separation: may(factField('length')),
+});
+
 const pointShape = {
   setting: must(factField('chargeCurrent')),
   minimum: may(quantityField('chargeCurrent')),
@@ -186,6 +192,9 @@ const pointShape = {
       'supply-earth',
     ]),
   ),
+  electrode: may(electrode),
+  feedSeparated: may(yes),
+  vehiclesSeparated: may(fact(COUNT)),
   bidirectional: may(z.boolean()),
   standingLeakage: may(factField('chargeCurrent')),
   power: may(quantityField('chargePower')),
@@ -264,13 +273,7 @@ const supply = record({
   earthingConductor: may(factField('earthingConductorArea')),
   supplyNeutral: may(factField('supplyNeutralArea')),
   bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
-  electrode: may(
-    record({
-      resistance: must(factField('electrodeResistance')),
-      soilResistivity: may(factField('earthResistivity')),
-      separation: may(factField('length')),
-    }),
-  ),
+  electrode: may(electrode),
   meterPoint: may(fact(z.string().max(40))),
   specialLocation: may(z.enum(['caravan-park', 'marina', 'construction-site', 'filling-station', 'none'])),
   meteredDemand: may(record({ current: must(factField('demand')), about: must(TEXT.min(1)) })),

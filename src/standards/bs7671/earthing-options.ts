@@ -7,6 +7,7 @@ import {
   type Known,
   missing,
   notDetermined,
+  notRequired,
   overall,
   type Sheet,
   silent,
@@ -142,6 +143,14 @@ function lowElectrode(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): 
   const n = isMissing(phases) ? 1 : phases;
   const states = statesOf(q, n);
   if (isMissing(states)) return [sheet.result(notDetermined(c.electrodeKeepsLimit, ...states.missing))];
+  const needing = n === 1 ? states : states.filter((state) => needsElectrode(q, state));
+  sheet.note('Own load only. A break further upstream adds the current of the neighbours.');
+  if (needing.length === 0) {
+    const because = 'No state of load raises exposed metal above the limit without an electrode.';
+    const results = [sheet.result(notRequired(c.electrodeKeepsLimit, 'not-applicable', because))];
+    undeclared(q, sheet, results);
+    return results;
+  }
   const arrangement = sheet.label('arrangement', 'low-electrode');
   const touchVoltageLimit = sheet.look(lostPenLimits, { arrangement });
   const electrodeResistance = sheet.given(
@@ -150,16 +159,14 @@ function lowElectrode(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): 
   );
   const published = sheet.part('Load as a resistance');
   const parts: Sheet[] = [];
-  for (const state of states) {
-    if (n === 3 && !needsElectrode(q, state)) continue;
+  for (const state of needing) {
     const part = published.part(`State of load: ${state.name}`);
-    const { lines, arithmeticSumCurrent } = takeDown(part, state);
+    const load = n === 1 ? part.part('Load') : part;
+    const { lines, arithmeticSumCurrent } = takeDown(load, state);
     const sourceFactor = part.given('sourceFactor', ...SOURCE_FACTOR);
     const nominalVoltage = part.given('nominalVoltage', q.supply.nominalVoltage);
     if (n === 1) {
-      const sum = part.part('Current of the installation');
-      sum.gather('sum', 'arithmeticSumCurrent', 'arithmeticSumCurrent', [part]);
-      const installationCurrent = part.gather('sum', 'arithmeticSumCurrent', 'installationCurrent', [sum]);
+      const installationCurrent = part.gather('sum', 'arithmeticSumCurrent', 'installationCurrent', [load]);
       part.step(publishedElectrodeLimit, { touchVoltageLimit, nominalVoltage, sourceFactor, installationCurrent });
     } else {
       const vectorSumCurrent = part.step(vectorSum, lines);
@@ -178,13 +185,6 @@ function lowElectrode(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): 
       });
     }
     parts.push(part);
-  }
-  sheet.note('Own load only. A break further upstream adds the current of the neighbours.');
-  if (parts.length === 0) {
-    const held = sheet.check(c.threePhaseInstallation, { holds: true, because: 'no state of load needs an electrode' });
-    const results = [held];
-    undeclared(q, sheet, results);
-    return results;
   }
   const electrodeLimit = published.gather('smallest', 'electrodeLimit', 'electrodeLimit', parts);
   const results = [published.check(c.electrodeKeepsLimit, { electrodeResistance, electrodeLimit })];
