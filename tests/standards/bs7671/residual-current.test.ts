@@ -1,0 +1,154 @@
+import { expect, test } from 'vitest';
+import {
+  amperes,
+  type Board,
+  type ChargePoint,
+  known,
+  milliamperes,
+  type ResidualDevice,
+  type Run,
+  recorder,
+  type Supply,
+  silent,
+} from '../../../src/index.js';
+import { arcDetection } from '../../../src/standards/bs7671/rules/arc-detection.js';
+import { residualCurrent } from '../../../src/standards/bs7671/rules/residual-current.js';
+import { surgeProtection } from '../../../src/standards/bs7671/rules/surge-protection.js';
+import { smoothCurrentBreakTimes } from '../../../src/standards/iec62955/break-times.js';
+import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+
+const device = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
+  position: 'origin-of-circuit',
+  type: known('A'),
+  rating: known(milliamperes(30)),
+  opensAllLive: known(true),
+  bidirectional: known(true),
+  ...change,
+});
+const point = (change: Partial<ChargePoint> = {}): ChargePoint => ({
+  ...chargePoint,
+  directCurrentDetection: known(true),
+  standingLeakage: known(milliamperes(3)),
+  ...change,
+});
+const judge = (
+  runs: readonly Run[],
+  s: Partial<Supply> = {},
+  b: Partial<Board> = {},
+): Record<string, string | undefined> => {
+  const results = residualCurrent(caseOf(house(runs, s, b), 'ev'), {}, silent());
+  return Object.fromEntries(results.map((r) => [r.check, r.verdict]));
+};
+const one = (d: Partial<ResidualDevice> = {}, p: Partial<ChargePoint> = {}) => [
+  circuit({ residual: [device(d)], feeds: [point(p)] }),
+];
+
+test('a charge point on type A, 30 mA, with detection of direct current', () => {
+  const r = judge(one());
+  expect(Object.values(r).filter((v) => v === 'fail' || v === 'not-determined')).toEqual([]);
+  expect(r['smooth-current-upstream']).toBe('pass');
+});
+test('type, rating, poles', () => {
+  expect(judge(one({ type: known('AC') }))['residual-current-type']).toBe('fail');
+  expect(judge(one({}, { directCurrentDetection: known(false) }))['residual-current-type']).toBe('fail');
+  expect(judge(one({ type: known('B') }, { directCurrentDetection: known(false) }))['residual-current-type']).toBe(
+    'pass',
+  );
+  expect(judge(one({ rating: known(milliamperes(100)) }))['residual-current-rating']).toBe('fail');
+  expect(judge(one({ opensAllLive: known(false) }))['residual-current-poles']).toBe('fail');
+  expect(judge([circuit({ feeds: [point()] })])['residual-current-rating']).toBe('not-determined');
+});
+test('on TT a device inside the point does not protect the cable', () => {
+  const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];
+  expect(judge(inside)['residual-current-position']).toBe('not-required');
+  expect(judge(inside, { system: known('TT') })['residual-current-position']).toBe('fail');
+  expect(judge(one(), { system: known('TT') })['residual-current-position']).toBe('pass');
+});
+test('two points with 6 mA detectors can pass 12 mA through one device', () => {
+  const second = circuit({ id: 'ev2', residual: [device()], feeds: [point({ id: 'second' })] });
+  const both = (type: 'A' | 'F' | 'B') =>
+    residualCurrent(
+      caseOf(
+        house([...one(), second], {}, { residual: [device({ type: known(type), rating: known(milliamperes(100)) })] }),
+        'ev',
+      ),
+      {},
+      silent(),
+    ).find((r) => r.check === 'smooth-current-upstream');
+  expect(both('A')).toMatchObject({ verdict: 'fail', value: { value: 0.012 }, limit: { value: 0.006 } });
+  expect(both('F')).toMatchObject({ verdict: 'fail', limit: { value: 0.01 } });
+  expect(both('B')).toMatchObject({ verdict: 'pass', value: { value: 0.006 } });
+});
+test('one device a point; selectivity; standing current', () => {
+  const pair = [circuit({ residual: [device()], feeds: [point(), point({ id: 'second' })] })];
+  expect(judge(pair)['residual-current-one-per-point']).toBe('fail');
+  const above = (d: Partial<ResidualDevice>) => ({ residual: [device({ position: 'origin-of-installation', ...d })] });
+  expect(judge(one(), {}, above({ delay: known('general') }))['residual-current-selectivity']).toBe('fail');
+  const delayed = above({ delay: known('selective'), rating: known(milliamperes(100)) });
+  expect(judge(one(), {}, delayed)['residual-current-selectivity']).toBe('pass');
+  expect(judge(one({}, { standingLeakage: known(milliamperes(9.1)) }))['standing-current']).toBe('fail');
+});
+test('overload is judged without diversity, by the smaller of what is ahead and what is below', () => {
+  const rated = (a: number) => ({ residual: [device({ ratedCurrent: known(amperes(a)) })] });
+  const check = (a: number, n: number) =>
+    judge(
+      Array.from({ length: n }, (_, i) => circuit({ id: i === 0 ? 'ev' : `c${i}` })),
+      {},
+      rated(a),
+    )['residual-current-device-overload'];
+  expect(check(63, 1)).toBe('pass');
+  expect(check(63, 2)).toBe('fail');
+  expect(check(100, 4)).toBe('pass');
+});
+test('what feeds back: devices and board', () => {
+  const back = { bidirectional: true };
+  expect(judge(one({}, back))['residual-current-both-ways']).toBe('pass');
+  expect(judge(one({ bidirectional: known(false) }, back))['residual-current-both-ways']).toBe('fail');
+  expect(judge(one({}, back), {}, { rating: known(amperes(100)) })['board-rating']).toBe('fail');
+  expect(judge(one({}, back), {}, { rating: known(amperes(132)) })['board-rating']).toBe('pass');
+  expect(judge(one({}, back))['board-rating']).toBe('not-determined');
+});
+test('failing shock checks carry their caution; silent and recorded sheets agree', () => {
+  const c = caseOf(house(one({ type: known('AC') })), 'ev');
+  const results = residualCurrent(c, {}, silent());
+  expect(residualCurrent(c, {}, recorder('Residual current'))).toEqual(results);
+  for (const r of results.filter((x) => x.verdict === 'fail'))
+    expect(r.caution).toContain('must not be energised on the strength of a calculation alone');
+});
+test('break times on smooth direct current', () => {
+  expect(smoothCurrentBreakTimes.get({ detector: 'IEC 62955', smoothResidualCurrent: milliamperes(6) })).toBe(10);
+  expect(smoothCurrentBreakTimes.get({ detector: 'IEC 62955', smoothResidualCurrent: milliamperes(200) })).toBe(0.1);
+});
+
+test('surge protection: asked for, declined, not known', () => {
+  const board = { surgeProtection: known(false) };
+  const surge = (premises: object | undefined, b: Partial<Board> = board) =>
+    surgeProtection(
+      caseOf(house([circuit()], {}, b), 'ev', premises ? { premises: { kind: known('dwelling'), ...premises } } : {}),
+      {},
+      silent(),
+    )[0]?.verdict;
+  expect(surge(undefined)).toBe('not-determined');
+  expect(surge({ overvoltageSerious: known(true) })).toBe('fail');
+  expect(surge({ overvoltageSerious: known(false), surgeProtectionDeclined: known(true) })).toBe('not-required');
+  expect(surge({ overvoltageSerious: known(false), surgeProtectionDeclined: known(false) })).toBe('fail');
+  expect(surge({ overvoltageSerious: known(false) })).toBe('not-determined');
+  expect(surge({ overvoltageSerious: known(true) }, {})).toBe('not-determined');
+  expect(surge(undefined, { surgeProtection: known(true) })).toBe('pass');
+});
+test('arc detection: required, advised, not asked for', () => {
+  const sockets = circuit({
+    feeds: [{ kind: 'load', id: 'ring', purpose: 'socket-outlets', current: known(amperes(20)), lines: ['L1'] }],
+  });
+  const arc = (run: Run, kind?: 'multiple-occupation' | 'dwelling', fitted = false) =>
+    arcDetection(
+      caseOf(house([run]), 'ev', kind ? { premises: { kind: known(kind), arcDetection: known(fitted) } } : {}),
+      {},
+      silent(),
+    ).map((r) => [r.verdict, r.weight]);
+  expect(arc(sockets, 'multiple-occupation')).toEqual([['fail', 'rule']]);
+  expect(arc(sockets, 'multiple-occupation', true)).toEqual([['pass', 'rule']]);
+  expect(arc(sockets, 'dwelling')).toEqual([['fail', 'advice']]);
+  expect(arc(sockets)).toEqual([['not-determined', 'rule']]);
+  expect(arc(circuit(), 'multiple-occupation')).toEqual([['not-required', 'rule']]);
+});
