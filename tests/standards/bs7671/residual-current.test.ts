@@ -82,6 +82,9 @@ test('two points with 6 mA detectors can pass 12 mA through one device', () => {
 test('one device a point; selectivity; standing current', () => {
   const pair = [circuit({ residual: [device()], feeds: [point(), point({ id: 'second' })] })];
   expect(judge(pair)['residual-current-one-per-point']).toBe('fail');
+  const bare = [circuit({ feeds: [point()] }), circuit({ id: 'ev2', feeds: [point({ id: 'second' })] })];
+  expect(judge(bare, {}, { residual: [device()] })['residual-current-one-per-point']).toBe('fail');
+  expect(judge(bare.slice(0, 1), {}, { residual: [device()] })['residual-current-one-per-point']).toBe('pass');
   const above = (d: Partial<ResidualDevice>) => ({ residual: [device({ position: 'origin-of-installation', ...d })] });
   expect(judge(one(), {}, above({ delay: known('general') }))['residual-current-selectivity']).toBe('fail');
   const delayed = above({ delay: known('selective'), rating: known(milliamperes(100)) });

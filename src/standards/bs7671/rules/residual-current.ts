@@ -86,8 +86,12 @@ function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Sheet): Che
       because: 'line and neutral of a charge point are opened together',
     }),
   );
-  const others = outletsBelow(circuit.run).filter(isPoint).length;
-  const shared = point.residual === undefined && (others > 1 || (device.pointsServed ?? 1) > 1);
+  // a device on the board that several circuits share is nobody's own, nor is one above 30 mA
+  const alone = (d: ResidualDevice) =>
+    pointsThrough(circuit, d).length <= 1 &&
+    (d.pointsServed ?? 1) <= 1 &&
+    !(d.rating.state === 'known' && d.rating.value > 0.03);
+  const shared = point.residual === undefined && !upstream.some(alone);
   results.push(
     sheet.check(c.oneDevicePerPoint, {
       holds: !shared,
