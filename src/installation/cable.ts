@@ -87,6 +87,16 @@ export interface Group {
   readonly circuits: Fact<number>;
   /** Clear spacing between them where the table asks for it, m. */
   readonly spacing?: Metres;
+  /** Of these, circuits that never carry more than 30 % of their grouped rating. */
+  readonly lightlyLoaded?: number;
+  /** Whether the circuits are of very unequal size in conduit, trunking or on tray. */
+  readonly unequal?: boolean;
+  /** Trays one above the other, and how they are built, where the table asks for it. */
+  readonly tray?: {
+    readonly support: 'perforated tray' | 'vertical perforated tray' | 'unperforated tray' | 'ladder, cleats';
+    readonly trays: 1 | 2 | 3 | 6;
+    readonly spaced: boolean;
+  };
   /** Whether all of them are overloaded together, or not more than one at a time. */
   readonly overloads?: 'simultaneous' | 'not-simultaneous';
 }
@@ -105,6 +115,8 @@ export interface Stretch {
   readonly group?: Group;
   /** Length over which thermal insulation surrounds the cable, m; none when absent. */
   readonly insulated?: Fact<Metres>;
+  /** How single-core cables lie where the table asks for it. */
+  readonly formation?: 'flat-touching' | 'trefoil' | 'spaced-horizontal' | 'spaced-vertical';
   /** Soil thermal resistivity, K·m/W, for buried stretches. */
   readonly soilResistivity?: Fact<KelvinMetresPerWatt>;
   /** Depth below the surface, m: of the ground, or of the wall that conceals it. */

@@ -1,5 +1,5 @@
 import type { Fact } from '../core/index.js';
-import type { Amperes } from '../units/index.js';
+import type { Amperes, Celsius, Ratio } from '../units/index.js';
 import type { Cable, Stretch } from './cable.js';
 import type { OvercurrentDevice, ResidualDevice, Switch } from './device.js';
 import type { ChargePoint, Line, Load } from './load.js';
@@ -50,6 +50,10 @@ export interface Run {
   readonly cable: Cable;
   /** The route, from its origin. */
   readonly stretches: readonly Stretch[];
+  /** Third-harmonic current as a ratio of the line current, for three-phase runs with a neutral. */
+  readonly thirdHarmonic?: Fact<Ratio>;
+  /** Largest conductor temperature that the terminals at both ends allow, °C. */
+  readonly terminalTemperature?: Fact<Celsius>;
   /** What it feeds. */
   readonly feeds: readonly Outlet[];
 }

@@ -1,6 +1,6 @@
 import type { CheckResult, Fact, Known, Sheet, Source } from '../core/index.js';
 import type { Board, Installation, Path, Run } from '../installation/index.js';
-import type { Amperes, Celsius, Ohms, SquareMillimetres, Volts } from '../units/index.js';
+import type { Amperes, Celsius, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
 
 /** Why a code has no rule for an aspect. */
 export interface NotRequired {
@@ -36,6 +36,10 @@ export interface CircuitCase {
 export interface AssessmentOptions {
   /** Permitted voltage drop from the origin as a ratio, where the user sets it tighter than the code does. */
   readonly dropLimit?: number;
+  /** Declared demand of feeders by name, A per line; else the load below them, at most the rating of their device. */
+  readonly feederDemand?: Readonly<Record<string, Amperes>>;
+  /** Correction of the tabulated drop for the real conductor temperature; none when absent. */
+  readonly dropTemperature?: 'neighbours-at-full-load' | 'group-at-same-load';
   /** Temperature at which the dead tests will be made, °C. */
   readonly testTemperature?: Celsius;
   /** Figures graded from memory that the user accepts for let-through energy beyond the built-in ones. */
@@ -80,8 +84,20 @@ export interface Premises {
 export interface Findings {
   /** Current-carrying capacity of the governing stretch, A. */
   capacity?: Known<Amperes>;
+  /** Figures of the governing stretch from which the conductor's real temperature follows. */
+  governingFigures?: {
+    readonly tabulatedCapacity: Known<Amperes>;
+    readonly ambientFactor: Known<Ratio>;
+    readonly groupFactor: Known<Ratio>;
+    readonly conductorTemperature: Known<Celsius>;
+  };
+  /** Temperature of the conductor at the design current in the stretch where it is hottest, °C. */
+  hottestConductor?: Known<Celsius>;
   /** Name of the governing stretch. */
   governingStretch?: string;
+  /** Voltage at the point at the smallest and the largest supply voltage, V. */
+  voltageAtLowestSupply?: Known<Volts>;
+  voltageAtHighestSupply?: Known<Volts>;
   /** Voltage drop from the origin to the end of the run, V. */
   totalDrop?: Known<Volts>;
   /** R_1+R_2 of the run at 20 °C, Ω. */

@@ -7,8 +7,10 @@ import type {
   OhmsPerMetre,
   Ratio,
   SquareMillimetres,
+  Vars,
   Volts,
   VoltsPerAmpereMetre,
+  Watts,
 } from '../../units/index.js';
 import type { Terms } from './term.js';
 
@@ -78,6 +80,52 @@ export interface CableTerms {
   resistance: Ohms;
   /** Reactance X, Ω, 0 and up. */
   reactance: Ohms;
+  /** Largest rated current that the cable allows I_n,max, A, 0 and up. */
+  deviceLimit: Amperes;
+  /** Largest conventional operating current that the cable allows 1.45 I_z, A, 0 and up. */
+  overloadLimit: Amperes;
+  /** Rated current that a group of devices may carry continuously I_n,eff, A, above 0. */
+  deviceShare: Amperes;
+  /** Rating factor of grouped, continuously loaded devices k_g, 1, above 0 to 1. */
+  deviceGroupFactor: Ratio;
+  /** Conventional operating current as a multiple of the rated current I_2/I_n, 1, above 0. */
+  conventionalMultiple: Ratio;
+  /** Third-harmonic current as a ratio of the line current h_3, 1, 0 to 1. */
+  thirdHarmonic: Ratio;
+  /** Current from which the cable is chosen with third harmonics I_h, A, 0 and up. */
+  harmonicCurrent: Amperes;
+  /** Number of circuits of unequal size in a bunch n_u, 1, 1 and up. */
+  groupedCircuits: Ratio;
+  /** Voltage drop of one run, line to neutral ΔU_ph, V, 0 and up. */
+  phaseDrop: Volts;
+  /** Correction of the tabulated drop for the real conductor temperature C_t, 1, above 0. */
+  temperatureCorrection: Ratio;
+  /** Resistive part of the tabulated drop (mV/A/m)_r, V/(A·m), 0 and up. */
+  resistiveRate: VoltsPerAmpereMetre;
+  /** Reactive part of the tabulated drop (mV/A/m)_x, V/(A·m), 0 and up. */
+  reactiveRate: VoltsPerAmpereMetre;
+  /** Sine of the phase angle, negative when leading sin φ, 1, -1 to 1. */
+  reactiveFactor: Ratio;
+  /** Voltage at the point U_p, V, 0 and up. */
+  pointVoltage: Volts;
+  /** Smallest voltage that a voltage-window device accepts U_min, V, above 0. */
+  windowLow: Volts;
+  /** Largest voltage that a voltage-window device accepts U_max, V, above 0. */
+  windowHigh: Volts;
+  /** Active power of a load P, W. */
+  activePower: Watts;
+  /** Reactive power of a load, positive when lagging Q, var. */
+  reactivePower: Vars;
+  /** Design current in relation to the grouped tabulated capacity I_b/(I_t C_g), 1, 0 and up. */
+  groupShare: Ratio;
+  /** Number of equal loads spaced equally along a run N, 1, 1 and up. */
+  tapCount: Ratio;
+  /** Place of a load on a ring as a share of its length x, 1, 0 to 1. */
+  ringPosition: Ratio;
+  /** Largest conductor temperature that the terminals allow θ_term, °C, 30 to 250. */
+  terminalTemperature: Celsius;
+  /** Smallest permitted conductor area S_min, mm², above 0. */
+  minimumArea: SquareMillimetres;
 }
 
 /** Symbols, units and ranges of the roles of cables. */
@@ -136,4 +184,87 @@ export const cableTerms: Terms<CableTerms> = {
   lawCoefficient: { symbol: 'a', unit: '1', words: 'coefficient of a power law' },
   resistance: { symbol: 'R', unit: 'Ω', least: 0, words: 'resistance' },
   reactance: { symbol: 'X', unit: 'Ω', least: 0, words: 'reactance' },
+  deviceLimit: { symbol: 'I_n,max', unit: 'A', least: 0, words: 'largest rated current that the cable allows' },
+  overloadLimit: {
+    symbol: '1.45 I_z',
+    unit: 'A',
+    least: 0,
+    words: 'largest conventional operating current that the cable allows',
+  },
+  deviceShare: {
+    symbol: 'I_n,eff',
+    unit: 'A',
+    above: 0,
+    words: 'rated current that a group of devices may carry continuously',
+  },
+  deviceGroupFactor: {
+    symbol: 'k_g',
+    unit: '1',
+    above: 0,
+    most: 1,
+    words: 'rating factor of grouped, continuously loaded devices',
+  },
+  conventionalMultiple: {
+    symbol: 'I_2/I_n',
+    unit: '1',
+    above: 0,
+    words: 'conventional operating current as a multiple of the rated current',
+  },
+  thirdHarmonic: {
+    symbol: 'h_3',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'third-harmonic current as a ratio of the line current',
+  },
+  harmonicCurrent: {
+    symbol: 'I_h',
+    unit: 'A',
+    least: 0,
+    words: 'current from which the cable is chosen with third harmonics',
+  },
+  groupedCircuits: { symbol: 'n_u', unit: '1', least: 1, words: 'number of circuits of unequal size in a bunch' },
+  phaseDrop: { symbol: 'ΔU_ph', unit: 'V', least: 0, words: 'voltage drop of one run, line to neutral' },
+  temperatureCorrection: {
+    symbol: 'C_t',
+    unit: '1',
+    above: 0,
+    words: 'correction of the tabulated drop for the real conductor temperature',
+  },
+  resistiveRate: { symbol: '(mV/A/m)_r', unit: 'V/(A·m)', least: 0, words: 'resistive part of the tabulated drop' },
+  reactiveRate: { symbol: '(mV/A/m)_x', unit: 'V/(A·m)', least: 0, words: 'reactive part of the tabulated drop' },
+  reactiveFactor: {
+    symbol: 'sin φ',
+    unit: '1',
+    least: -1,
+    most: 1,
+    words: 'sine of the phase angle, negative when leading',
+  },
+  pointVoltage: { symbol: 'U_p', unit: 'V', least: 0, words: 'voltage at the point' },
+  windowLow: { symbol: 'U_min', unit: 'V', above: 0, words: 'smallest voltage that a voltage-window device accepts' },
+  windowHigh: { symbol: 'U_max', unit: 'V', above: 0, words: 'largest voltage that a voltage-window device accepts' },
+  activePower: { symbol: 'P', unit: 'W', words: 'active power of a load' },
+  reactivePower: { symbol: 'Q', unit: 'var', words: 'reactive power of a load, positive when lagging' },
+  groupShare: {
+    symbol: 'I_b/(I_t C_g)',
+    unit: '1',
+    least: 0,
+    words: 'design current in relation to the grouped tabulated capacity',
+  },
+  tapCount: { symbol: 'N', unit: '1', least: 1, words: 'number of equal loads spaced equally along a run' },
+  ringPosition: {
+    symbol: 'x',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'place of a load on a ring as a share of its length',
+  },
+  terminalTemperature: {
+    symbol: 'θ_term',
+    unit: '°C',
+    least: 30,
+    most: 250,
+    words: 'largest conductor temperature that the terminals allow',
+  },
+  minimumArea: { symbol: 'S_min', unit: 'mm²', above: 0, words: 'smallest permitted conductor area' },
 };

@@ -25,12 +25,6 @@ export interface SiteTerms {
   fixingSpacing: Metres;
   /** Cross-section of the meter tails S_tails, mm², above 0. */
   tailsArea: SquareMillimetres;
-  /** Cross-section of the earthing conductor S_e, mm², above 0. */
-  earthingConductorArea: SquareMillimetres;
-  /** Cross-section of a main bonding conductor S_b, mm², above 0. */
-  bondingArea: SquareMillimetres;
-  /** Cross-section of the neutral of the supply S_n, mm², above 0. */
-  supplyNeutralArea: SquareMillimetres;
   /** Depth below the surface d, m, 0 to 10. */
   depth: Metres;
   /** Resistivity of the soil ρ, Ω·m, above 0. */
@@ -56,9 +50,6 @@ export const siteTerms: Terms<SiteTerms> = {
   count: { symbol: 'n', unit: '1', least: 0, words: 'number of things' },
   fixingSpacing: { symbol: 'd_f', unit: 'm', above: 0, words: 'spacing of fixings' },
   tailsArea: { symbol: 'S_tails', unit: 'mm²', above: 0, words: 'cross-section of the meter tails' },
-  earthingConductorArea: { symbol: 'S_e', unit: 'mm²', above: 0, words: 'cross-section of the earthing conductor' },
-  bondingArea: { symbol: 'S_b', unit: 'mm²', above: 0, words: 'cross-section of a main bonding conductor' },
-  supplyNeutralArea: { symbol: 'S_n', unit: 'mm²', above: 0, words: 'cross-section of the neutral of the supply' },
   depth: { symbol: 'd', unit: 'm', least: 0, most: 10, words: 'depth below the surface' },
   earthResistivity: { symbol: 'ρ', unit: 'Ω·m', above: 0, words: 'resistivity of the soil' },
 };

@@ -65,14 +65,22 @@ function giveParallel(sheet: Sheet, run: Run) {
   );
 }
 
-/** Writes the resistance of one conductor of a run, as a part of its own whose latest `resistance` it is. */
+/**
+ * Writes the resistance of one conductor of a run on a part of its own: `resistance` is its latest value afterwards.
+ * @param sheet where the part is written
+ * @param title heading of the part
+ * @param run the run
+ * @param metal what the conductor is made of
+ * @param area its cross-section, mm²
+ * @param temperature temperature at which it is considered, °C
+ */
 export function writeConductor(
   sheet: Sheet,
   title: string,
   run: Run,
   metal: 'copper' | 'aluminium',
   area: Known<SquareMillimetres>,
-  temperature: Celsius,
+  temperature: Known<Celsius>,
 ): Sheet {
   const part = sheet.part(title);
   const label = part.label('metal', metal);

@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { comparison, formula, span } from '../../core/index.js';
 
 /** Voltage drop of a run from the tabulated drop per ampere and metre. BS 7671 Appendix 4, 6.1. */
 export const voltageDropTabulated = /* @__PURE__ */ formula({
@@ -9,4 +9,80 @@ export const voltageDropTabulated = /* @__PURE__ */ formula({
   expression: 'dropRate * designCurrent * length',
   compute: ({ dropRate, designCurrent, length }) => dropRate * designCurrent * length,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'two-sources' },
+});
+
+/** Tabulated drop per ampere and metre from its resistive and reactive parts and the power factor. BS 7671 Appendix 4, 6.2. */
+export const dropRateAtPowerFactor = /* @__PURE__ */ formula({
+  id: 'drop-rate-at-power-factor',
+  title: 'Drop per ampere and metre at a power factor',
+  inputs: ['resistiveRate', 'reactiveRate', 'powerFactor', 'reactiveFactor', 'temperatureCorrection'],
+  output: 'dropRate',
+  expression: 'temperatureCorrection * resistiveRate * powerFactor + reactiveRate * reactiveFactor',
+  compute: (v) => v.temperatureCorrection * v.resistiveRate * v.powerFactor + v.reactiveRate * v.reactiveFactor,
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Appendix 4, 6.2',
+    provenance: 'memory',
+    note: 'approximate, and always a little low: the exact drop is larger by up to 2 %',
+  },
+});
+
+/** Drop per ampere and metre corrected for the temperature of the conductor, where reactance is neglected. BS 7671 Appendix 4, 6.1. */
+export const dropRateCorrected = /* @__PURE__ */ formula({
+  id: 'drop-rate-corrected',
+  title: 'Drop per ampere and metre at the real conductor temperature',
+  inputs: ['resistiveRate', 'temperatureCorrection'],
+  output: 'dropRate',
+  expression: 'resistiveRate * temperatureCorrection',
+  compute: ({ resistiveRate, temperatureCorrection }) => resistiveRate * temperatureCorrection,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'memory' },
+});
+
+/** Drop line to neutral from the drop between lines. Symmetrical three-phase system. */
+export const dropToNeutral = /* @__PURE__ */ formula({
+  id: 'drop-to-neutral',
+  title: 'Voltage drop line to neutral from the drop between lines',
+  inputs: ['voltageDrop'],
+  output: 'phaseDrop',
+  expression: 'voltageDrop / sqrt(3)',
+  compute: ({ voltageDrop }) => voltageDrop / Math.sqrt(3),
+  source: { document: 'Symmetrical three-phase system', provenance: 'definition' },
+});
+
+/** Voltage drop as a ratio of the nominal voltage. Definition. */
+export const dropRatioOf = /* @__PURE__ */ formula({
+  id: 'drop-ratio',
+  title: 'Voltage drop as a ratio of the nominal voltage',
+  inputs: ['totalDrop', 'nominalVoltage'],
+  output: 'dropRatio',
+  expression: 'totalDrop / nominalVoltage',
+  compute: ({ totalDrop, nominalVoltage }) => totalDrop / nominalVoltage,
+  source: { document: 'Definition', provenance: 'definition' },
+});
+
+/** ΔU/U_0 <= limit. */
+export const dropWithinLimit = /* @__PURE__ */ comparison({
+  id: 'voltage-drop',
+  title: 'The voltage drop from the origin is within the limit',
+  kind: 'at-most',
+  value: 'dropRatio',
+  limit: 'dropLimit',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '525, Appendix 4, 6.4', provenance: 'two-sources' },
+  worse: { length: 'up', designCurrent: 'up' },
+});
+
+/** The voltage at the point stays inside the window of its protective device. */
+export const insideWindow = /* @__PURE__ */ span({
+  id: 'voltage-window',
+  title: 'The voltage at the point stays inside the window of its voltage-operated protective device',
+  value: 'pointVoltage',
+  least: 'windowLow',
+  most: 'windowHigh',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A1:2020', clause: '722.411.4.1 (iv)', provenance: 'two-sources' },
+  caution:
+    'Outside its window the device opens: the vehicle is then not charged, at the smallest supply voltage or at the largest.',
+  worse: { length: 'up', designCurrent: 'up' },
 });

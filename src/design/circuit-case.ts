@@ -1,0 +1,41 @@
+import type { Known } from '../core/index.js';
+import { type Board, connectedCurrentOf, type Installation, pathsOf } from '../installation/index.js';
+import type { AssessmentOptions, CircuitCase } from '../standards/wiring-code.js';
+import { type Amperes, CalculationError } from '../units/index.js';
+
+/**
+ * The case of one run, read from the tree: the way from the origin, its line conductors, and its design current by what
+ * it feeds. A feeder may have its demand declared in the options instead.
+ * @param installation the installation
+ * @param runId name of the run
+ * @param options choices that change a figure
+ * @returns the case, ready for the rules of any wiring code
+ * @throws CalculationError `unknown-definition` when the installation has no run of that name
+ */
+export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
+  const paths = pathsOf(installation);
+  const path = paths.find((p) => p.run.id === runId);
+  const board = path?.boards.at(-1);
+  if (!path || !board) {
+    const known = paths.map((p) => p.run.id);
+    throw new CalculationError(
+      'unknown-definition',
+      `the installation has no run ${JSON.stringify(runId)}; it has ${known.join(', ') || 'none'}`,
+      { kind: 'run', id: runId, known },
+    );
+  }
+  const { run } = path;
+  const declared = run.feeds.some((o): o is Board => o.kind === 'board') ? options.feederDemand?.[run.id] : undefined;
+  const designCurrent: Known<Amperes> = declared ?? connectedCurrentOf(run);
+  return {
+    installation,
+    path,
+    run,
+    board,
+    phases: run.lines.length === 3 ? 3 : 1,
+    designCurrent,
+    nominalVoltage: installation.supply.nominalVoltage,
+    feedsChargePoint: run.feeds.some((o) => o.kind === 'charge-point'),
+    options,
+  };
+}

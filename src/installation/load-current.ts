@@ -1,0 +1,60 @@
+import { factValue, isMissing, type Known, whenKnown } from '../core/index.js';
+import { type Amperes, amperes } from '../units/index.js';
+import type { ChargePoint, Line, Load } from './load.js';
+import { type Board, outletsBelow, type Run } from './tree.js';
+
+const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
+
+const sumOf = (outlets: readonly (Load | ChargePoint)[], line: Line): Known<number> =>
+  whenKnown(
+    outlets
+      .filter((o) => o.lines.includes(line))
+      .map((o) =>
+        o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting),
+      ),
+    (...all) => all.reduce<number>((a, b) => a + b, 0),
+  );
+
+/** Boards that a run feeds, whose load control acts on what is below them. */
+const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
+  run.feeds.flatMap((o) =>
+    o.kind === 'board' ? [...(o.control ? [o.control] : []), ...o.runs.flatMap(controlsBelow)] : [],
+  );
+
+function lineLoad(run: Run, line: Line): Known<number> {
+  const outlets = outletsBelow(run);
+  const consumers = outlets.filter((o) => !isSource(o));
+  const controls = controlsBelow(run);
+  const controlled = new Set(controls.flatMap((c) => c.controls));
+  const free = sumOf(
+    consumers.filter((o) => !controlled.has(o.id)),
+    line,
+  );
+  const held = controls.map((c) =>
+    whenKnown(
+      [
+        sumOf(
+          consumers.filter((o) => c.controls.includes(o.id)),
+          line,
+        ),
+        factValue(`limit of ${c.name}`, c.limit),
+      ],
+      (load, limit) => Math.min(load, limit),
+    ),
+  );
+  const drawn = whenKnown([free, ...held], (...all) => all.reduce<number>((a, b) => a + b, 0));
+  // what feeds in and what draws may each stand alone
+  return whenKnown([drawn, sumOf(outlets.filter(isSource), line)], (d, s) => Math.max(d, s));
+}
+
+/**
+ * Current of a run by what it feeds: the sum of loads and charge-point settings on the line most loaded, without
+ * diversity; charge points under a load control count with its limit; generation counts where it is the larger.
+ * @param run a circuit or a feeder
+ * @returns the current, A per line, or the facts that are missing
+ */
+export function connectedCurrentOf(run: Run): Known<Amperes> {
+  const lines = run.lines.map((line) => lineLoad(run, line));
+  const worst = whenKnown(lines, (...all) => Math.max(0, ...(all as readonly number[])));
+  return isMissing(worst) ? worst : amperes(worst);
+}

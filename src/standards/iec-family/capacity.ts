@@ -1,0 +1,272 @@
+import { comparison, formula, statement } from '../../core/index.js';
+
+/** Current-carrying capacity as installed, from the tabulated one and its factors. BS 7671 Appendix 4, 5. */
+export const capacityAsInstalled = /* @__PURE__ */ formula({
+  id: 'capacity-as-installed',
+  title: 'Current-carrying capacity as installed',
+  inputs: ['tabulatedCapacity', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
+  output: 'capacity',
+  expression: 'tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor',
+  compute: ({ tabulatedCapacity, ambientFactor, groupFactor, insulationFactor, soilFactor }) =>
+    tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5', provenance: 'memory' },
+});
+
+/** Tabulated capacity of conductors in parallel that share the load equally. BS 7671 523.7. */
+export const capacityInParallel = /* @__PURE__ */ formula({
+  id: 'capacity-in-parallel',
+  title: 'Tabulated capacity of conductors in parallel',
+  inputs: ['tabulatedCapacity', 'parallelConductors'],
+  output: 'tabulatedCapacity',
+  expression: 'tabulatedCapacity * parallelConductors',
+  compute: ({ tabulatedCapacity, parallelConductors }) => tabulatedCapacity * parallelConductors,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '523.7', provenance: 'memory' },
+});
+
+/** Tabulated capacity required behind a device that protects against overload, alone or overloaded together. BS 7671 Appendix 4, 5.1. */
+export const requiredForOverload = /* @__PURE__ */ formula({
+  id: 'required-capacity-overload',
+  title: 'Tabulated capacity required for overload protection',
+  inputs: [
+    'deviceRating',
+    'ambientFactor',
+    'groupFactor',
+    'insulationFactor',
+    'soilFactor',
+    'fuseFactor',
+    'deviceFactor',
+  ],
+  output: 'requiredCapacity',
+  expression:
+    'deviceRating / (ambientFactor * groupFactor * insulationFactor * soilFactor * fuseFactor * deviceFactor)',
+  compute: (v) =>
+    v.deviceRating /
+    (v.ambientFactor * v.groupFactor * v.insulationFactor * v.soilFactor * v.fuseFactor * v.deviceFactor),
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Appendix 4, 5.1.1 and 5.1.2',
+    provenance: 'two-sources',
+  },
+});
+
+/** Tabulated capacity required by the load of a grouped circuit that is not overloaded together with others, first condition. BS 7671 Appendix 4, 5.1.2. */
+export const requiredForLoad = /* @__PURE__ */ formula({
+  id: 'required-capacity-load',
+  title: 'Tabulated capacity required by the load',
+  inputs: ['designCurrent', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
+  output: 'requiredCapacity',
+  expression: 'designCurrent / (ambientFactor * groupFactor * insulationFactor * soilFactor)',
+  compute: (v) => v.designCurrent / (v.ambientFactor * v.groupFactor * v.insulationFactor * v.soilFactor),
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5.1.2', provenance: 'one-source' },
+});
+
+/** Tabulated capacity required when not more than one circuit of a group is overloaded at a time, second condition. BS 7671 Appendix 4, 5.1.2. */
+export const requiredNotTogether = /* @__PURE__ */ formula({
+  id: 'required-capacity-not-simultaneous',
+  title: 'Tabulated capacity required when the group is not overloaded together',
+  inputs: [
+    'deviceRating',
+    'designCurrent',
+    'ambientFactor',
+    'groupFactor',
+    'insulationFactor',
+    'soilFactor',
+    'fuseFactor',
+    'deviceFactor',
+  ],
+  output: 'requiredCapacity',
+  expression:
+    'sqrt((deviceRating / (fuseFactor * deviceFactor))^2 + 0.48 * designCurrent^2 * (1 - groupFactor^2) / groupFactor^2) / (ambientFactor * insulationFactor * soilFactor)',
+  compute: (v) =>
+    Math.sqrt(
+      (v.deviceRating / (v.fuseFactor * v.deviceFactor)) ** 2 +
+        (0.48 * v.designCurrent ** 2 * (1 - v.groupFactor ** 2)) / v.groupFactor ** 2,
+    ) /
+    (v.ambientFactor * v.insulationFactor * v.soilFactor),
+  valid: { groupFactor: { above: 0, most: 1 } },
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Appendix 4, 5.1.2',
+    provenance: 'one-source',
+    note: 'the place of the outer factors is recalled',
+  },
+});
+
+/** Largest rated current of the device that the capacity as installed allows. BS 7671 433.1. */
+export const deviceLimitOf = /* @__PURE__ */ formula({
+  id: 'device-limit',
+  title: 'Largest rated current that the cable allows',
+  inputs: ['capacity', 'fuseFactor', 'deviceFactor'],
+  output: 'deviceLimit',
+  expression: 'capacity * fuseFactor * deviceFactor',
+  compute: ({ capacity, fuseFactor, deviceFactor }) => capacity * fuseFactor * deviceFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1, Appendix 4, 5.1', provenance: 'memory' },
+});
+
+/** Conventional operating current from the rated current. Product standards. */
+export const conventionalCurrentOf = /* @__PURE__ */ formula({
+  id: 'conventional-operating-current',
+  title: 'Conventional operating current of the device',
+  inputs: ['deviceRating', 'conventionalMultiple'],
+  output: 'conventionalOperatingCurrent',
+  expression: 'deviceRating * conventionalMultiple',
+  compute: ({ deviceRating, conventionalMultiple }) => deviceRating * conventionalMultiple,
+  source: { document: 'Product standards', clause: 'conventional currents', provenance: 'two-sources' },
+});
+
+/** Largest conventional operating current that the cable allows. BS 7671 433.1.1 (iii). */
+export const overloadLimitOf = /* @__PURE__ */ formula({
+  id: 'overload-limit',
+  title: 'Largest conventional operating current that the cable allows',
+  inputs: ['capacity'],
+  output: 'overloadLimit',
+  expression: '1.45 * capacity',
+  compute: ({ capacity }) => 1.45 * capacity,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (iii)', provenance: 'memory' },
+});
+
+/** Rated current that a grouped, continuously loaded device may carry, by its maker's factor. Maker's data. */
+export const deviceShareOf = /* @__PURE__ */ formula({
+  id: 'grouped-device-rating',
+  title: 'Rated current of a grouped, continuously loaded device',
+  inputs: ['deviceRating', 'deviceGroupFactor'],
+  output: 'deviceShare',
+  expression: 'deviceRating * deviceGroupFactor',
+  compute: ({ deviceRating, deviceGroupFactor }) => deviceRating * deviceGroupFactor,
+  source: { document: "Maker's data", provenance: 'definition', note: 'the factor is an input' },
+});
+
+/** Factor for a bunch of circuits of unequal size. IEC 60364-5-52 B.52.5. */
+export const unequalGroupFactor = /* @__PURE__ */ formula({
+  id: 'unequal-group-factor',
+  title: 'Grouping factor for circuits of unequal size',
+  inputs: ['groupedCircuits'],
+  output: 'groupFactor',
+  expression: '1 / sqrt(groupedCircuits)',
+  compute: ({ groupedCircuits }) => 1 / Math.sqrt(groupedCircuits),
+  source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'B.52.5', provenance: 'one-source' },
+});
+
+/** Current from which a four-core cable is chosen when third harmonics load its neutral. IEC 60364-5-52 Table E.52.1. */
+export const harmonicDesignCurrent = /* @__PURE__ */ formula({
+  id: 'harmonic-design-current',
+  title: 'Design current with third harmonics in the neutral',
+  inputs: ['designCurrent', 'thirdHarmonic'],
+  output: 'harmonicCurrent',
+  expression:
+    'thirdHarmonic <= 0.15 ? designCurrent : thirdHarmonic <= 0.33 ? designCurrent / 0.86 : thirdHarmonic <= 0.45 ? 3 * thirdHarmonic * designCurrent / 0.86 : 3 * thirdHarmonic * designCurrent',
+  compute: ({ designCurrent, thirdHarmonic }) =>
+    thirdHarmonic <= 0.15
+      ? designCurrent
+      : thirdHarmonic <= 0.33
+        ? designCurrent / 0.86
+        : thirdHarmonic <= 0.45
+          ? (3 * thirdHarmonic * designCurrent) / 0.86
+          : 3 * thirdHarmonic * designCurrent,
+  source: {
+    document: 'IEC 60364-5-52',
+    edition: '2009',
+    clause: 'Table E.52.1',
+    provenance: 'memory',
+    note: 'balanced lines, neutral of the same size in the same cable',
+  },
+});
+
+/** I_b <= I_n. */
+export const deviceCarriesLoad = /* @__PURE__ */ comparison({
+  id: 'device-carries-load',
+  title: 'The rated current of the device is not below the design current',
+  kind: 'at-least',
+  value: 'deviceRating',
+  limit: 'designCurrent',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (i)', provenance: 'two-sources' },
+  worse: { designCurrent: 'up', deviceRating: 'down' },
+});
+
+/** I_t >= I_t,min. */
+export const capacitySuffices = /* @__PURE__ */ comparison({
+  id: 'tabulated-capacity',
+  title: 'The tabulated capacity is not below the one that load and device require',
+  kind: 'at-least',
+  value: 'tabulatedCapacity',
+  limit: 'requiredCapacity',
+  weight: 'rule',
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '433.1.1 (ii), Appendix 4, 5',
+    provenance: 'two-sources',
+  },
+  caution: 'An overloaded cable ages, and can start a fire, without any device operating.',
+  worse: {
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+    deviceRating: 'up',
+    designCurrent: 'up',
+  },
+});
+
+/** I_b <= I_z. */
+export const loadWithinCapacity = /* @__PURE__ */ comparison({
+  id: 'load-within-capacity',
+  title: 'The design current is within the capacity as installed',
+  kind: 'at-most',
+  value: 'designCurrent',
+  limit: 'capacity',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1', provenance: 'two-sources' },
+  worse: {
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
+});
+
+/** I_2 <= 1.45 I_z. */
+export const conventionalOverload = /* @__PURE__ */ comparison({
+  id: 'conventional-overload',
+  title: 'The conventional operating current is at most 1.45 times the capacity',
+  kind: 'at-most',
+  value: 'conventionalOperatingCurrent',
+  limit: 'overloadLimit',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (iii)', provenance: 'two-sources' },
+  worse: { deviceRating: 'up', ambientTemperature: 'up', circuitsInGroup: 'up' },
+});
+
+/** I_b <= k I_n for grouped devices. */
+export const groupedDevice = /* @__PURE__ */ comparison({
+  id: 'grouped-device',
+  title: 'The device carries its load continuously beside its neighbours',
+  kind: 'at-least',
+  value: 'deviceShare',
+  limit: 'designCurrent',
+  weight: 'rule',
+  source: { document: "Maker's data", clause: 'factor for devices side by side', provenance: 'definition' },
+  worse: { designCurrent: 'up' },
+});
+
+/** A method that contains insulation takes no further factor for it. */
+export const insulationOnce = /* @__PURE__ */ statement({
+  id: 'insulation-counted-once',
+  title: 'Thermal insulation is counted once: in the reference method or by C_i',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '523.9, Appendix 4', provenance: 'memory' },
+});
+
+/** The third-harmonic content of a three-phase circuit is stated. */
+export const harmonicsStated = /* @__PURE__ */ statement({
+  id: 'third-harmonic-stated',
+  title: 'The third-harmonic content of the load is stated',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '523.6.3, Appendix 4, 5.5', provenance: 'memory' },
+});

@@ -1,0 +1,74 @@
+import { comparison, missing, type Sheet } from '../../core/index.js';
+import { type Celsius, celsius, type SquareMillimetres } from '../../units/index.js';
+import type { CircuitCase, Rule } from '../wiring-code.js';
+import { isBuried } from './coordination.js';
+import { operatingTemperatureOf } from './loop-impedance.js';
+
+/** S >= S_min. */
+export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
+  id: 'minimum-size',
+  title: 'The conductor is not smaller than the smallest size for its use',
+  kind: 'at-least',
+  value: 'conductorArea',
+  limit: 'minimumArea',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '524.1, Table 52.3', provenance: 'memory' },
+  worse: { conductorArea: 'down' },
+});
+
+/** θ <= θ_term. */
+export const terminalsCoolEnough = /* @__PURE__ */ comparison({
+  id: 'terminal-temperature',
+  title: 'The conductor is not hotter at its load than its terminals allow',
+  kind: 'at-most',
+  value: 'conductorTemperature',
+  limit: 'terminalTemperature',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '512.1.5', provenance: 'memory' },
+  caution: 'A terminal that runs hotter than it was made for loosens, and can start a fire.',
+  worse: { designCurrent: 'up', ambientTemperature: 'up', groundTemperature: 'up', terminalTemperature: 'down' },
+});
+
+/**
+ * The rule that a conductor is not smaller than the smallest one for its use.
+ * @param smallest reads or states the smallest area on the sheet
+ */
+export function minimumSizeRule(
+  smallest: (sheet: Sheet, circuit: CircuitCase) => { readonly area: SquareMillimetres; readonly by: string },
+): Rule {
+  return (circuit, _findings, sheet) => {
+    const conductorArea = sheet.given('conductorArea', circuit.run.cable.area);
+    const { area, by } = smallest(sheet, circuit);
+    const minimumArea = sheet.given('minimumArea', area, by);
+    return [sheet.check(areaNotBelowMinimum, { conductorArea, minimumArea })];
+  };
+}
+
+/** Terminals whose maker says nothing else. */
+const ordinaryTerminals: Celsius = celsius(70);
+
+/**
+ * The rule that terminals are not heated beyond what they are made for: the hottest stretch counts, whether or not it
+ * reaches the terminals.
+ * @param by where it is said that terminals of which nothing is known count as made for 70 °C
+ */
+export function terminalTemperatureRule(by: string): Rule {
+  return (circuit, findings, sheet) => {
+    const hottest = findings.hottestConductor ?? missing({ kind: 'fact', fact: 'temperature of the conductor' });
+    const conductorTemperature = sheet.given('conductorTemperature', hottest, 'hottest stretch at the design current');
+    const stated = circuit.run.terminalTemperature;
+    const terminalTemperature =
+      stated === undefined || stated.state === 'unknown'
+        ? sheet.given('terminalTemperature', ordinaryTerminals, by)
+        : sheet.given('terminalTemperature', stated);
+    const { insulation } = circuit.run.cable;
+    const buried = circuit.run.stretches.some(isBuried);
+    return [
+      sheet.check(
+        terminalsCoolEnough,
+        { conductorTemperature, terminalTemperature },
+        `Insulation for ${operatingTemperatureOf(insulation)} °C${buried ? ', partly in the ground' : ''}; computed from the share of the capacity that the load takes.`,
+      ),
+    ];
+  };
+}

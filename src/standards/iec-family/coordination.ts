@@ -1,0 +1,280 @@
+import {
+  type CheckResult,
+  type Fact,
+  factValue,
+  isMissing,
+  type Known,
+  missing,
+  type Sheet,
+  whenKnown,
+} from '../../core/index.js';
+import type { Cable, Run, Stretch } from '../../installation/index.js';
+import { type Amperes, type Ratio, ratio } from '../../units/index.js';
+import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
+import {
+  capacityAsInstalled,
+  capacityInParallel,
+  capacitySuffices,
+  conventionalCurrentOf,
+  conventionalOverload,
+  deviceCarriesLoad,
+  deviceShareOf,
+  groupedDevice,
+  harmonicDesignCurrent,
+  harmonicsStated,
+  insulationOnce,
+  loadWithinCapacity,
+  overloadLimitOf,
+  requiredForLoad,
+  requiredForOverload,
+  requiredNotTogether,
+} from './capacity.js';
+import { temperatureAtShareOfCapacity } from './conductor-temperature.js';
+import { operatingTemperatureOf } from './loop-impedance.js';
+
+/** What a wiring code of the IEC family says of ratings: its tables, read on the part of the sheet of one stretch. */
+export interface RatingTables {
+  /** Tabulated capacity of a cable in a stretch with this many loaded conductors. */
+  tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '3'): Known<Amperes>;
+  /** Factor for the temperature of air or ground. */
+  ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Factor for the circuits beside it. */
+  group(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Factor for thermal insulation over a length, for methods that do not contain it. */
+  insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Factor for the soil. */
+  soil(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Whether a method already contains thermal insulation. */
+  containsInsulation(method: string): boolean;
+}
+
+/** Whether a stretch is in the ground. */
+export const isBuried = (stretch: Stretch): boolean =>
+  stretch.method.state === 'known' && /^D/.test(stretch.method.value);
+
+/** Writes the factor that needs no table: 1, with the reason. */
+export const noFactor = <
+  N extends 'groupFactor' | 'insulationFactor' | 'soilFactor' | 'ambientFactor' | 'deviceFactor' | 'fuseFactor',
+>(
+  sheet: Sheet,
+  name: N,
+  because: string,
+): Known<Ratio> => sheet.given(name, ratio(1), because);
+
+interface StretchVerdict {
+  readonly stretch: Stretch;
+  readonly part: Sheet;
+  readonly warm: Sheet;
+  readonly results: readonly CheckResult[];
+  readonly figures: NonNullable<Findings['governingFigures']>;
+  readonly use: Known<number>;
+}
+
+/** Conductor temperature at the real load, from the share of the capacity that it takes. */
+function partialLoad(sheet: Sheet, circuit: CircuitCase, stretch: Stretch): Sheet {
+  const part = sheet.part('Conductor temperature at the real load');
+  const load = sheet.latest('harmonicCurrent');
+  const designCurrent =
+    load === undefined
+      ? (sheet.latest('designCurrent') ?? missing())
+      : part.given('designCurrent', load, 'with third harmonics');
+  const operatingTemperature = part.given('operatingTemperature', operatingTemperatureOf(circuit.run.cable.insulation));
+  const ambientTemperature = part.given(
+    'ambientTemperature',
+    stretch.ambient,
+    isBuried(stretch) ? 'temperature of the ground' : undefined,
+  );
+  part.step(temperatureAtShareOfCapacity, {
+    designCurrent,
+    capacity: sheet.latest('capacity') ?? missing(),
+    ambientTemperature,
+    operatingTemperature,
+  });
+  return part;
+}
+
+/** Multiples of the rated current at which a device operates within its conventional time. */
+function conventionalMultiple(sheet: Sheet, run: Run): Known<Ratio> {
+  const kind = factValue('kind of the overcurrent device', run.device.kind);
+  if (isMissing(kind)) return sheet.given('conventionalMultiple', kind);
+  switch (kind.standard) {
+    case 'EN 60898':
+    case 'EN 61009':
+      return sheet.given('conventionalMultiple', ratio(1.45), 'EN 60898: conventional tripping current 1.45 I_n');
+    case 'BS 88-2':
+    case 'BS 88-3':
+    case 'BS 1361':
+      return sheet.given(
+        'conventionalMultiple',
+        ratio(1.45),
+        'fuse in its enclosure counts as 1.45 I_n, BS 7671 433.1.202, from memory',
+      );
+    case 'BS 3036':
+      return sheet.given('conventionalMultiple', ratio(2), 'BS 3036: fusing factor 2');
+    default:
+      return sheet.given(
+        'conventionalMultiple',
+        missing({
+          kind: 'fact',
+          fact: `conventional operating current of a device to ${kind.standard}`,
+          obtain: 'the product standard',
+        }),
+      );
+  }
+}
+
+const isSemiEnclosed = (run: Run) => run.device.kind.state === 'known' && run.device.kind.value.standard === 'BS 3036';
+
+function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet, stretch: Stretch): StretchVerdict {
+  const { run } = circuit;
+  const { cable } = run;
+  const part = sheet.part(stretch.name);
+  const results: CheckResult[] = [];
+  const loaded = circuit.phases === 3 ? '3' : '2';
+  let tabulatedCapacity = tables.tabulated(part, cable, stretch, loaded);
+  if (cable.parallel !== undefined && cable.parallel > 1) {
+    const parallelConductors = part.given(
+      'parallelConductors',
+      ratio(cable.parallel),
+      'equal conductors that share the load equally',
+    );
+    tabulatedCapacity = part.step(capacityInParallel, { tabulatedCapacity, parallelConductors });
+  }
+  const ambientFactor = tables.ambient(part, cable, stretch);
+  const groupFactor = tables.group(part, cable, stretch);
+  const soilFactor = tables.soil(part, cable, stretch);
+  const contains = stretch.method.state === 'known' && tables.containsInsulation(stretch.method.value);
+  const insulated = stretch.insulated !== undefined;
+  const insulationFactor =
+    contains || !insulated
+      ? noFactor(
+          part,
+          'insulationFactor',
+          contains ? 'the reference method already contains the insulation' : 'no thermal insulation around the cable',
+        )
+      : tables.insulation(part, cable, stretch);
+  if (contains && insulated)
+    results.push(
+      part.check(insulationOnce, {
+        holds: true,
+        because: `Method ${stretch.method.state === 'known' ? stretch.method.value : ''} already contains the insulation: no C_i as well.`,
+      }),
+    );
+  const factors = { ambientFactor, groupFactor, insulationFactor, soilFactor };
+  const capacity = part.step(capacityAsInstalled, { tabulatedCapacity, ...factors });
+
+  const fuseFactor = isSemiEnclosed(run)
+    ? part.given('fuseFactor', ratio(0.725), 'BS 3036 overload device, BS 7671 433.1.202')
+    : noFactor(part, 'fuseFactor', 'no semi-enclosed fuse');
+  const deviceFactor = isBuried(stretch)
+    ? part.given('deviceFactor', ratio(0.9), 'in the ground with overload protection, BS 7671 Appendix 4, 5.1')
+    : noFactor(part, 'deviceFactor', 'not in the ground');
+  const deviceRating = part.latest('deviceRating') ?? missing();
+  const designCurrent = part.latest('designCurrent') ?? missing();
+  let requiredCapacity: Known<Amperes>;
+  if (stretch.group?.overloads === 'not-simultaneous') {
+    const byLoad = part.part('Required by the load');
+    byLoad.step(requiredForLoad, { designCurrent, ...factors });
+    const byOverload = part.part('Required when one circuit is overloaded at a time');
+    byOverload.step(requiredNotTogether, { deviceRating, designCurrent, ...factors, fuseFactor, deviceFactor });
+    requiredCapacity = part.gather('largest', 'requiredCapacity', 'requiredCapacity', [byLoad, byOverload]);
+  } else {
+    requiredCapacity = part.step(requiredForOverload, { deviceRating, ...factors, fuseFactor, deviceFactor });
+  }
+  results.push(part.check(capacitySuffices, { tabulatedCapacity, requiredCapacity }));
+  const harmonicCurrent = part.latest('harmonicCurrent');
+  if (harmonicCurrent !== undefined) {
+    // with third harmonics the neutral, not the line, may be the loaded conductor
+    const chosen = part.part('Load with third harmonics');
+    chosen.given('designCurrent', harmonicCurrent, 'current from which the cable is chosen');
+    results.push(chosen.check(loadWithinCapacity, { designCurrent: harmonicCurrent, capacity }));
+  } else results.push(part.check(loadWithinCapacity, { designCurrent, capacity }));
+  if (stretch.group?.overloads !== 'not-simultaneous') {
+    const conventional = part.step(conventionalCurrentOf, {
+      deviceRating,
+      conventionalMultiple: conventionalMultiple(part, run),
+    });
+    const overloadLimit = part.step(overloadLimitOf, { capacity });
+    results.push(part.check(conventionalOverload, { conventionalOperatingCurrent: conventional, overloadLimit }));
+  }
+  const warm = partialLoad(part, circuit, stretch);
+  const figures = {
+    tabulatedCapacity,
+    ambientFactor,
+    groupFactor,
+    conductorTemperature: warm.latest('conductorTemperature') ?? missing(),
+  };
+  return {
+    stretch,
+    part,
+    warm,
+    results,
+    figures,
+    use: whenKnown([requiredCapacity, tabulatedCapacity], (r, t) => r / t),
+  };
+}
+
+/** The stretch that uses its capacity most; the first whose use is not known, if any. */
+const governing = (all: readonly StretchVerdict[]): StretchVerdict | undefined =>
+  all.find((v) => isMissing(v.use)) ?? [...all].sort((a, b) => (b.use as number) - (a.use as number))[0];
+
+/**
+ * The rule that load, device and cable are coordinated over every stretch, for a wiring code of the IEC family. Each
+ * stretch has its own factors; factors of different stretches never multiply; the governing stretch is named.
+ * @param tables the code's tables
+ */
+export function coordinationRule(tables: RatingTables): Rule {
+  return (circuit: CircuitCase, findings: Findings, sheet: Sheet) => {
+    const { run } = circuit;
+    const designCurrent = sheet.given('designCurrent', circuit.designCurrent, 'load of the circuit');
+    const deviceRating = sheet.given('deviceRating', run.device.rating);
+    const results: CheckResult[] = [sheet.check(deviceCarriesLoad, { deviceRating, designCurrent })];
+    if (run.device.groupingFactor) {
+      const deviceGroupFactor = sheet.given('deviceGroupFactor', asRatio(run.device.groupingFactor), "maker's factor");
+      const deviceShare = sheet.step(deviceShareOf, { deviceRating, deviceGroupFactor });
+      results.push(sheet.check(groupedDevice, { deviceShare, designCurrent }));
+    }
+    if (circuit.phases === 3 && run.cable.cores >= 4) {
+      const stated = run.thirdHarmonic !== undefined && run.thirdHarmonic.state !== 'unknown';
+      results.push(
+        sheet.check(harmonicsStated, {
+          holds: stated,
+          because: stated
+            ? 'The content is stated and applied.'
+            : 'It is not stated: the neutral is taken as lightly loaded. Ask the maker of the load.',
+        }),
+      );
+      if (stated && run.thirdHarmonic) {
+        const thirdHarmonic = sheet.given('thirdHarmonic', run.thirdHarmonic);
+        sheet.step(harmonicDesignCurrent, { designCurrent, thirdHarmonic });
+      }
+    }
+    const verdicts = run.stretches.map((s) => stretchVerdict(circuit, tables, sheet, s));
+    const worst = governing(verdicts);
+    if (worst) {
+      findings.governingStretch = worst.stretch.name;
+      findings.governingFigures = worst.figures;
+    }
+    findings.capacity = sheet.gather(
+      'smallest',
+      'capacity',
+      'capacity',
+      verdicts.map((v) => v.part),
+    );
+    findings.hottestConductor = sheet.gather(
+      'largest',
+      'conductorTemperature',
+      'conductorTemperature',
+      verdicts.map((v) => v.warm),
+    );
+    if (worst) sheet.note(`Governing stretch: ${worst.stretch.name}.`);
+    return [...results, ...verdicts.flatMap((v) => v.results)];
+  };
+}
+
+const asRatio = (fact: Fact<number>): Fact<Ratio> =>
+  fact.state === 'known'
+    ? { ...fact, value: ratio(fact.value) }
+    : fact.state === 'between'
+      ? { ...fact, least: ratio(fact.least), most: ratio(fact.most) }
+      : fact;

@@ -1,0 +1,23 @@
+import { amperes, squareMillimetres } from '../../src/index.js';
+import { coordination, minimumSize, terminalTemperature, voltageDrop } from '../../src/standards/bs7671/index.js';
+import { aspects, type NotRequired, type Rule, type WiringCode } from '../../src/standards/wiring-code.js';
+
+const mine: Readonly<Record<string, Rule>> = {
+  coordination,
+  'voltage-drop': voltageDrop,
+  'terminal-temperature': terminalTemperature,
+  'minimum-size': minimumSize,
+};
+const none: NotRequired = { notRequired: 'not part of this code of a test' };
+
+/** A code with the rules on rating and drop only. */
+export const smallCode: WiringCode = {
+  id: 'small',
+  name: 'BS 7671, rating and drop',
+  edition: '2018+A2:2022',
+  standing: 'for tests',
+  inForce: () => 'unknown',
+  sizesFor: () => [1.5, 2.5, 4, 6, 10, 16].map(squareMillimetres),
+  ratingsFor: () => [6, 10, 16, 20, 25, 32, 40, 50, 63].map(amperes),
+  rules: Object.fromEntries(aspects.map((a) => [a, mine[a] ?? none])) as unknown as WiringCode['rules'],
+};
