@@ -24,8 +24,8 @@ export type NodeLoad =
     };
 
 /** A section of a radial four-wire network and the loads at its far end. */
-export interface Section {
-  /** Section that it hangs on, by its place in the list; -1 for the source. Earlier in the list than this one. */
+export interface FourWireSection {
+  /** FourWireSection that it hangs on, by its place in the list; -1 for the source. Earlier in the list than this one. */
   readonly parent: number;
   /** Impedance of one line conductor, Ω. */
   readonly line: readonly [resistance: number, reactance: number];
@@ -36,15 +36,15 @@ export interface Section {
 }
 
 /** A radial four-wire network fed by a symmetrical source. */
-export interface RadialNetwork {
+export interface FourWireNetwork {
   /** Voltage of the source line to neutral, V. */
   readonly sourceVoltage: number;
   /** Sections, parents first. */
-  readonly sections: readonly Section[];
+  readonly sections: readonly FourWireSection[];
 }
 
 /** Voltages and currents of a solved network. */
-export interface NetworkSolution {
+export interface FourWireSolution {
   /** Voltage line to neutral at the far end of each section, V. */
   readonly voltages: readonly (readonly [number, number, number])[];
   /** Voltage of the neutral at the far end of each section against the source's neutral, V. */
@@ -58,7 +58,7 @@ export interface NetworkSolution {
 const TOLERANCE = 1e-13;
 const MOST_SWEEPS = 500;
 
-const check = (network: RadialNetwork): void => {
+const check = (network: FourWireNetwork): void => {
   const problems: Problem[] = [];
   if (!(network.sourceVoltage > 0)) problems.push({ path: ['sourceVoltage'], message: 'must be above 0 V' });
   network.sections.forEach((s, i) => {
@@ -96,7 +96,7 @@ function drawn(load: NodeLoad, voltage: Complex): Complex {
  * @returns voltages and currents, V and A
  * @throws CalculationError `invalid-input` for a malformed network; `no-solution` when a load cannot be served
  */
-export function solveRadial(network: RadialNetwork): NetworkSolution {
+export function solveRadial(network: FourWireNetwork): FourWireSolution {
   check(network);
   const { sections, sourceVoltage } = network;
   const source = [0, 1, 2].map((k) => polar(sourceVoltage, (-2 * Math.PI * k) / 3)) as [Complex, Complex, Complex];
@@ -114,7 +114,7 @@ export function solveRadial(network: RadialNetwork): NetworkSolution {
       return [...lines, back];
     });
     for (let i = sections.length - 1; i >= 0; i--) {
-      const parent = (sections[i] as Section).parent;
+      const parent = (sections[i] as FourWireSection).parent;
       if (parent >= 0)
         flows[parent] = (flows[parent] as Complex[]).map((c, k) => add(c, (flows[i] as Complex[])[k] as Complex));
     }
@@ -147,7 +147,7 @@ export function solveRadial(network: RadialNetwork): NetworkSolution {
   );
 }
 
-const solution = (ends: readonly Complex[][], flows: readonly Complex[][], sweeps: number): NetworkSolution => ({
+const solution = (ends: readonly Complex[][], flows: readonly Complex[][], sweeps: number): FourWireSolution => ({
   voltages: ends.map(
     (e) => [0, 1, 2].map((k) => magnitude(subtract(e[k] as Complex, e[3] as Complex))) as [number, number, number],
   ),
@@ -159,7 +159,7 @@ const solution = (ends: readonly Complex[][], flows: readonly Complex[][], sweep
 /** What `voltageInNetwork` reads: a network, and the place whose voltage is wanted. */
 export interface NetworkPlace {
   /** The network. */
-  readonly network: RadialNetwork;
+  readonly network: FourWireNetwork;
   /** Place of the section in the list. */
   readonly section: number;
   /** Line conductor: 0 for L1, 1 for L2, 2 for L3. */
