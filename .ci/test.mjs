@@ -42,7 +42,7 @@ function run(step) {
   });
 }
 
-rmSync('coverage', 'check:unused', { recursive: true, force: true });
+rmSync('coverage', { recursive: true, force: true });
 let passed = 0;
 let failed = 0;
 let skipped = 0;
