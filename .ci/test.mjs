@@ -14,7 +14,6 @@ const steps = [
   'check:layers',
   'docs',
   'coverage',
-  'check:unused',
 ];
 const CLOSING = /^(\d+) passed, (\d+) failed, (\d+) skipped$/;
 
