@@ -5,16 +5,7 @@
 import { spawn } from 'node:child_process';
 import { rmSync } from 'node:fs';
 
-const steps = [
-  'lint',
-  'build',
-  'typecheck',
-  'check:package',
-  'size',
-  'check:layers',
-  'docs',
-  'coverage',
-];
+const steps = ['lint', 'build', 'typecheck', 'check:package', 'size', 'check:layers', 'docs', 'coverage'];
 const CLOSING = /^(\d+) passed, (\d+) failed, (\d+) skipped$/;
 
 /** Run one npm script, showing what it prints; gives its exit code and the last closing line seen. */
