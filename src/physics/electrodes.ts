@@ -1,7 +1,5 @@
 import { formula } from '../core/index.js';
 
-const bs7430 = { document: 'BS 7430', provenance: 'memory' } as const;
-
 /** Resistance of a vertical rod. BS 7430. */
 export const rodResistance = /* @__PURE__ */ formula({
   id: 'rod-resistance',
@@ -36,7 +34,12 @@ export const parallelRods = /* @__PURE__ */ formula({
   expression: 'singleRodResistance * (1 + rodFactor * spacingRatio) / rodCount',
   compute: ({ singleRodResistance, rodFactor, spacingRatio, rodCount }) =>
     (singleRodResistance * (1 + rodFactor * spacingRatio)) / rodCount,
-  source: { ...bs7430, clause: 'rods in parallel', note: 'for a spacing of at least the length of a rod' },
+  source: {
+    document: 'BS 7430',
+    provenance: 'memory',
+    clause: 'rods in parallel',
+    note: 'for a spacing of at least the length of a rod',
+  },
 });
 
 /** Resistance of a plate, both faces in the soil. BS 7430. */
@@ -47,7 +50,7 @@ export const plateResistance = /* @__PURE__ */ formula({
   output: 'electrodeResistance',
   expression: 'earthResistivity / 4 * sqrt(3.141592653589793 / plateArea)',
   compute: ({ earthResistivity, plateArea }) => (earthResistivity / 4) * Math.sqrt(Math.PI / plateArea),
-  source: { ...bs7430, clause: 'plate' },
+  source: { document: 'BS 7430', provenance: 'memory', clause: 'plate' },
 });
 
 /** Resistance of a straight horizontal wire, with end terms. */

@@ -37,11 +37,11 @@ export interface LostPenState {
   readonly lineNeutral: readonly [number, number, number];
 }
 
-const SIN = Math.sqrt(3) / 2;
+// cos and sin of 0, -120 and 120 degrees; an expression here would stay in every bundle
 const UNIT = [
   [1, 0],
-  [-0.5, -SIN],
-  [-0.5, SIN],
+  [-0.5, -0.8660254037844386],
+  [-0.5, 0.8660254037844386],
 ] as const;
 
 function problemsOf(c: LostPenCase): Problem[] {

@@ -65,7 +65,7 @@ const residualOf = {
   '2008': [half, general, selective, five],
   '2018': [general, selective, five],
   '2018+A2': [general, selective],
-} as const;
+} as const satisfies Readonly<Record<TestEdition, unknown>>;
 
 const insulation = (circuit: 'up to 500 V') => ({
   voltage: insulationTestVoltages.get({ quantity: 'test', circuit }),
@@ -73,7 +73,7 @@ const insulation = (circuit: 'up to 500 V') => ({
 });
 
 /** An edition whose tests are known. */
-export type TestEdition = keyof typeof residualOf;
+export type TestEdition = '2008' | '2018' | '2018+A2';
 
 /**
  * The tests of initial verification as an edition of BS 7671 asks for them.

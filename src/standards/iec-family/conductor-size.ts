@@ -45,7 +45,7 @@ export function minimumSizeRule(
 }
 
 /** Terminals whose maker says nothing else. */
-const ordinaryTerminals: Celsius = celsius(70);
+const ordinaryTerminals: Celsius = /* @__PURE__ */ celsius(70);
 
 /**
  * The rule that terminals are not heated beyond what they are made for: the hottest stretch counts, whether or not it

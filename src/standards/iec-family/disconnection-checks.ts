@@ -4,6 +4,9 @@ import { alternatives, comparison, statement } from '../../core/index.js';
 export const shockCaution =
   'Electric shock can kill. The installation must not be energised on the strength of a calculation alone: the loop impedance and the disconnection have to be confirmed by test, by a competent person, to the edition in force.';
 
+/** A caution of its own, followed by the one on electric shock. A template would stay in every bundle. */
+const withShockCaution = (own: string): string => `${own} ${shockCaution}`;
+
 /** Z_s I_a <= U_0 C_min: the overcurrent device disconnects an earth fault in time. */
 export const overcurrentDisconnects = /* @__PURE__ */ comparison({
   id: 'disconnection-by-overcurrent-device',
@@ -58,7 +61,9 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   title: 'The overcurrent device alone disconnects an earth fault in time',
   weight: 'advice',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4, 411.4.5', provenance: 'one-source' },
-  caution: `Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors. ${shockCaution}`,
+  caution: /* @__PURE__ */ withShockCaution(
+    'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
+  ),
 });
 
 /** R_A <= 200 Ω, for a resistance that lasts. */
@@ -75,6 +80,8 @@ export const electrodeStable = /* @__PURE__ */ comparison({
     clause: '411.5.3, Table 41.5, note',
     provenance: 'two-sources',
   },
-  caution: `Above 200 Ω the resistance may not be stable: soil dries out and freezes. ${shockCaution}`,
+  caution: /* @__PURE__ */ withShockCaution(
+    'Above 200 Ω the resistance may not be stable: soil dries out and freezes.',
+  ),
   worse: { electrodeResistance: 'up' },
 });

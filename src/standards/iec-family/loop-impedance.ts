@@ -112,7 +112,7 @@ export const restsOnArmour = (runs: readonly Run[]): string | undefined =>
     ? 'Rests on resistances of steel wire armour from memory (grade C), accepted by option.'
     : undefined;
 
-const acceptArmour = missing({
+const acceptArmour = /* @__PURE__ */ missing({
   kind: 'fact',
   fact: 'resistance of the armour',
   obtain: 'from the maker of the cable; for this size the figure here is recalled (grade C) and has to be accepted',
