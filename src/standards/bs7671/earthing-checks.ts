@@ -8,20 +8,20 @@ const clause = (where: string, provenance: Source['provenance'] = 'two-sources',
   provenance,
   ...(note ? { note } : {}),
 });
-const rule = { weight: 'rule', caution: shockCaution } as const;
-const advice = { weight: 'advice', caution: shockCaution } as const;
 
 /** The charge point outdoors is not left on the earth of a PME supply alone. */
 export const chargePointEarthed = /* @__PURE__ */ alternatives({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'charge-point-earthing',
   title: 'A charge point outdoors on a PME supply has one of the permitted arrangements',
-  source: clause('722.411.4.1'),
+  source: /* @__PURE__ */ clause('722.411.4.1'),
 });
 
 /** A place in which a combined neutral and earth is barred. */
 export const combinedEarthAllowed = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'combined-earth-allowed',
   title: 'The place permits the earth of a PME supply',
   source: {
@@ -33,47 +33,52 @@ export const combinedEarthAllowed = /* @__PURE__ */ statement({
 
 /** Every declared state of load is balanced well enough. */
 export const balancedKeepsLimit = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'lost-pen-balanced-load',
   title: 'With the PEN conductor lost and no electrode, no state of load raises exposed metal above the limit',
   kind: 'at-most',
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
-  source: clause('722.411.4.1 (i)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (i)'),
   worse: { touchVoltage: 'up' },
 });
 
 /** The arrangement is for three-phase installations. */
 export const threePhaseInstallation = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'three-phase-installation',
   title: 'The installation has three phases and feeds other loads as well',
-  source: clause('722.411.4.1 (i)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (i)'),
 });
 
 /** The states of load are declared. */
 export const loadStatesDeclared = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'load-states-declared',
   title: 'The states of load of the installation are declared',
-  source: clause('722.411.4.1 (i), (ii)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (i), (ii)'),
 });
 
 /** The electrode against the resistive-load equation. */
 export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'lost-pen-low-electrode',
   title: 'The electrode keeps exposed metal within the limit with the PEN conductor lost, load as a resistance',
   kind: 'at-most',
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
-  source: clause('722.411.4.1 (ii), Annex A722', 'one-source', 'equation recalled'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (ii), Annex A722', 'one-source', 'equation recalled'),
   worse: { electrodeResistance: 'up' },
 });
 
 /** The electrode against a charger that holds its current. */
 export const electrodeForHeldCurrent = /* @__PURE__ */ comparison({
-  ...advice,
+  weight: 'advice',
+  caution: shockCaution,
   id: 'lost-pen-held-current',
   title: 'The electrode keeps the limit for a charger that holds its current',
   kind: 'at-most',
@@ -85,7 +90,8 @@ export const electrodeForHeldCurrent = /* @__PURE__ */ comparison({
 
 /** The electrode against a charger that holds its power, at the lowest supply voltage. */
 export const electrodeForHeldPower = /* @__PURE__ */ comparison({
-  ...advice,
+  weight: 'advice',
+  caution: shockCaution,
   id: 'lost-pen-held-power',
   title: 'The electrode keeps the limit for a charger that holds its power, at the lowest supply voltage',
   kind: 'at-most',
@@ -97,31 +103,35 @@ export const electrodeForHeldPower = /* @__PURE__ */ comparison({
 
 /** A device that measures the touch voltage. */
 export const touchVoltageDevice = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'touch-voltage-device',
   title: 'A device disconnects live and protective conductors when exposed metal is above 70 V to earth',
-  source: clause('722.411.4.1 (iii)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (iii)'),
 });
 
 /** A device that watches the line-neutral voltage. */
 export const windowDevice = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'line-neutral-window-device',
   title: 'A device disconnects live and protective conductors outside 207 to 253 V line to neutral',
-  source: clause('722.411.4.1 (iv)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
 /** That device is for single-phase installations only. */
 export const singlePhaseInstallation = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'single-phase-installation',
   title: 'The installation has a single phase',
-  source: clause('722.411.4.1 (iv)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
 /** What the window leaves for voltage drop at the lowest supply voltage. */
 export const windowLeavesDrop = /* @__PURE__ */ comparison({
-  ...advice,
+  weight: 'advice',
+  caution: shockCaution,
   id: 'line-neutral-window-margin',
   title: 'The voltage drop leaves the reading inside the window at the lowest supply voltage',
   kind: 'at-most',
@@ -133,35 +143,39 @@ export const windowLeavesDrop = /* @__PURE__ */ comparison({
 
 /** A device of equal safety. */
 export const equalDevice = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'equal-device',
   title: 'A device gives safety equal to the others and does not reclose on the fault',
-  source: clause('722.411.4.1 (v)'),
+  source: /* @__PURE__ */ clause('722.411.4.1 (v)'),
 });
 
 /** Nothing of the earth of the supply reaches the island. */
 export const islandFeedSeparated = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'island-feed-separated',
   title: 'Armour and protective conductor of the feed are separated from the earth of the island',
-  source: clause('722.411.4.1; 542.1.3', 'one-source'),
+  source: /* @__PURE__ */ clause('722.411.4.1; 542.1.3', 'one-source'),
 });
 
 /** No one touches both earthing systems. */
 export const islandOutOfReach = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'island-out-of-reach',
   title: 'Metal on the earth of the supply is out of reach from the island',
   kind: 'at-least',
   value: 'earthSeparation',
   limit: 'requiredSeparation',
-  source: clause('411.3.1.1; 417.3', 'one-source', 'the distance quoted for arm’s reach'),
+  source: /* @__PURE__ */ clause('411.3.1.1; 417.3', 'one-source', 'the distance quoted for arm’s reach'),
   worse: { earthSeparation: 'down' },
 });
 
 /** Buried electrodes of two systems are apart. */
 export const islandElectrodesApart = /* @__PURE__ */ comparison({
-  ...advice,
+  weight: 'advice',
+  caution: shockCaution,
   id: 'island-electrodes-apart',
   title: 'Buried metal of the two earthing systems is well apart',
   kind: 'at-least',
@@ -173,7 +187,8 @@ export const islandElectrodesApart = /* @__PURE__ */ comparison({
 
 /** The electrode of the island and the residual current device. */
 export const islandTouchLimit = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'island-touch-voltage',
   title: 'The rated residual current raises at most 50 V on the electrode of the island',
   kind: 'at-most',
@@ -185,7 +200,8 @@ export const islandTouchLimit = /* @__PURE__ */ comparison({
 
 /** A stable electrode. */
 export const islandElectrodeStable = /* @__PURE__ */ comparison({
-  ...advice,
+  weight: 'advice',
+  caution: shockCaution,
   id: 'island-electrode-stable',
   title: 'The electrode of the island is low enough to be stable',
   kind: 'at-most',
@@ -197,8 +213,9 @@ export const islandElectrodeStable = /* @__PURE__ */ comparison({
 
 /** One transformer for one vehicle. */
 export const oneVehicleSeparated = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'one-vehicle-separated',
   title: 'An isolating transformer supplies one vehicle only',
-  source: clause('722.413.1.2', 'memory'),
+  source: /* @__PURE__ */ clause('722.413.1.2', 'memory'),
 });

@@ -127,7 +127,20 @@ export function editionGap(edition: Edition): Gap | undefined {
   };
 }
 
-const months = 'January February March April May June July August September October November December'.split(' ');
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 
 function written(date: string): string {
   const [year, month, day] = date.split('-').map(Number);

@@ -3,82 +3,88 @@ import { shockCaution } from '../iec-family/disconnection-checks.js';
 
 const bs = (clause: string, provenance: 'two-sources' | 'one-source' | 'memory' = 'two-sources') =>
   ({ document: 'BS 7671', edition: '2018+A2:2022', clause, provenance }) as const;
-const rule = { weight: 'rule', caution: shockCaution } as const;
-const advice = { weight: 'advice', caution: shockCaution } as const;
 
 /** A charge point has a residual current device of at most 30 mA. */
 export const additionalProtection = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'residual-current-rating',
   title: 'A residual current device of at most 30 mA protects the circuit',
   kind: 'at-most',
   value: 'residualOperatingCurrent',
   limit: 'residualLimit',
-  source: bs('722.531.3.101; 411.3.3; 522.6.202'),
+  source: /* @__PURE__ */ bs('722.531.3.101; 411.3.3; 522.6.202'),
   worse: { residualOperatingCurrent: 'up' },
 });
 
 /** The type of the device suits the residual current. */
 export const residualTypeSuits = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'residual-current-type',
   title: 'The type of the residual current device suits the residual current of the load',
-  source: bs('722.531.3.101; 531.3.3'),
+  source: /* @__PURE__ */ bs('722.531.3.101; 531.3.3'),
 });
 
 /** The device opens all live conductors. */
 export const residualOpensAllLive = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'residual-current-poles',
   title: 'The residual current device opens all live conductors',
-  source: bs('722.531.3.101'),
+  source: /* @__PURE__ */ bs('722.531.3.101'),
 });
 
 /** The device stands at the origin where the cable depends on it. */
 export const residualAtOrigin = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'residual-current-position',
   title: 'The residual current device stands upstream of the whole cable',
-  source: bs('411.5.3; 522.6.202', 'one-source'),
+  source: /* @__PURE__ */ bs('411.5.3; 522.6.202', 'one-source'),
 });
 
 /** Each point has a device of its own. */
 export const oneDevicePerPoint = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'residual-current-one-per-point',
   title: 'Each charge point has a residual current device of its own',
-  source: bs('722.531.3.101'),
+  source: /* @__PURE__ */ bs('722.531.3.101'),
 });
 
 /** Smooth direct current that points may pass, against a device upstream. */
 export const smoothCurrentBorne = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'smooth-current-upstream',
   title: 'Smooth direct current that the points can pass leaves the upstream residual current device working',
   kind: 'at-most',
   value: 'smoothResidualSum',
   limit: 'smoothResidualWithstand',
-  source: bs('531.3.3; 722.531.3.101'),
+  source: /* @__PURE__ */ bs('531.3.3; 722.531.3.101'),
   worse: { smoothResidualSum: 'up' },
 });
 
 /** Devices in series are selective. */
 export const residualSelective = /* @__PURE__ */ statement({
-  ...advice,
+  weight: 'advice',
+  caution: shockCaution,
   id: 'residual-current-selectivity',
   title: 'A residual current device upstream is delayed and rated at least three times the one below',
-  source: bs('536.4', 'memory'),
+  source: /* @__PURE__ */ bs('536.4', 'memory'),
 });
 
 /** Standing protective-conductor currents against the device. */
 export const standingCurrentBorne = /* @__PURE__ */ comparison({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'standing-current',
   title: 'Standing protective-conductor currents are at most 30 % of the rated residual current',
   kind: 'at-most',
   value: 'standingCurrentSum',
   limit: 'standingCurrentLimit',
-  source: bs('531.3.2', 'memory'),
+  source: /* @__PURE__ */ bs('531.3.2', 'memory'),
   worse: { standingCurrentSum: 'up' },
 });
 
@@ -90,13 +96,14 @@ export const residualNotOverloaded = /* @__PURE__ */ comparison({
   kind: 'at-least',
   value: 'residualRatedCurrent',
   limit: 'residualLoad',
-  source: bs('536.4', 'one-source'),
+  source: /* @__PURE__ */ bs('536.4', 'one-source'),
   worse: { residualRatedCurrent: 'down' },
 });
 
 /** A device through which power flows both ways suits it. */
 export const residualBothWays = /* @__PURE__ */ statement({
-  ...rule,
+  weight: 'rule',
+  caution: shockCaution,
   id: 'residual-current-both-ways',
   title: 'A device through which power can flow both ways is made for it',
   source: { document: 'BS 7671', edition: '2018+A3:2024', clause: '530.3.201', provenance: 'two-sources' },
@@ -110,6 +117,6 @@ export const boardCarriesInfeed = /* @__PURE__ */ comparison({
   kind: 'at-least',
   value: 'boardRating',
   limit: 'boardInfeed',
-  source: bs('551.7.2', 'memory'),
+  source: /* @__PURE__ */ bs('551.7.2', 'memory'),
   worse: { boardRating: 'down' },
 });

@@ -56,9 +56,14 @@ const order = (edition: keyof typeof clauses): readonly PlannedKind[] =>
     clause: clauses[edition][i] as string,
   }));
 
-const general = { multiple: 1, delay: 'general', most: milliseconds(300) } as const;
-const selective = { multiple: 1, delay: 'selective', least: milliseconds(130), most: milliseconds(500) } as const;
-const five = { multiple: 5, delay: 'general', most: milliseconds(40), only30mA: true } as const;
+const general = { multiple: 1, delay: 'general', most: /* @__PURE__ */ milliseconds(300) } as const;
+const selective = {
+  multiple: 1,
+  delay: 'selective',
+  least: /* @__PURE__ */ milliseconds(130),
+  most: /* @__PURE__ */ milliseconds(500),
+} as const;
+const five = { multiple: 5, delay: 'general', most: /* @__PURE__ */ milliseconds(40), only30mA: true } as const;
 const half = { multiple: 0.5, delay: 'general', mustHold: true } as const;
 
 const residualOf = {
