@@ -62,7 +62,7 @@ export interface EarthingOption {
 }
 
 const SOURCE_FACTOR: readonly [Ratio, string] = [
-  ratio(1.1),
+  /* @__PURE__ */ ratio(1.1),
   'BS 7671 Annex A722, C_max: every figure stands for 1.1 U_0',
 ];
 /** Largest smooth deviation of the supply voltage below nominal, Great Britain. */
