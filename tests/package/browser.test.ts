@@ -39,6 +39,12 @@ describe.skipIf(!executablePath)('in a browser', () => {
       page.on('pageerror', (error) => errors.push(error.message));
       await page.addScriptTag({ type: 'module', content: text });
       const inNode = Object.keys(await import(`${project.dir}/node_modules/ohmwright/dist/${name}.js`)).sort();
+      // a module script runs in its own time: wait until it has, or until it has failed
+      await expect
+        .poll(async () => errors.length > 0 || (await page.evaluate('globalThis.names')) !== undefined, {
+          timeout: 30_000,
+        })
+        .toBe(true);
       expect(await page.evaluate('globalThis.names')).toEqual(inNode);
       expect(errors).toEqual([]);
       await page.close();
