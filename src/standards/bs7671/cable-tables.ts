@@ -1,4 +1,4 @@
-import { factValue, isMissing, type Known, type Missing, missing, type Sheet } from '../../core/index.js';
+import { factValue, isMissing, type Known, type Missing, missing, type Sheet, type Table } from '../../core/index.js';
 import type { Cable, GroupArrangement, Stretch } from '../../installation/index.js';
 import { type Amperes, metres, type Ratio, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
 import { unequalGroupFactor } from '../iec-family/capacity.js';
@@ -311,4 +311,25 @@ function dropFormation(
     : stretch?.formation === 'flat-touching'
       ? 'flat-touching'
       : 'trefoil';
+}
+
+/**
+ * The table of capacities that serves a cable, or undefined where none is entered.
+ * @param cable the cable
+ */
+export function capacityTableOf(cable: Cable): Pick<Table, 'id' | 'offers'> | undefined {
+  const sort = sortOf(cable);
+  if (sort === undefined) return undefined;
+  return {
+    flat: table4D5,
+    'single-70': table4D1A,
+    'single-90': table4E1A,
+    'multi-70': table4D2A,
+    'multi-90': table4E2A,
+    'armoured-70': table4D4A,
+    'armoured-90': table4E4A,
+    'armoured-90-al': table4J4A,
+    'flex-60': table4F1A,
+    'flex-90': table4F2A,
+  }[sort] as unknown as Pick<Table, 'id' | 'offers'>;
 }

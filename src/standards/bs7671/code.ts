@@ -1,0 +1,110 @@
+import { notDetermined, statement } from '../../core/index.js';
+import type { Run } from '../../installation/index.js';
+import {
+  type Amperes,
+  amperes,
+  CalculationError,
+  type SquareMillimetres,
+  squareMillimetres,
+} from '../../units/index.js';
+import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
+import { capacityTableOf } from './cable-tables.js';
+import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
+import { arcDetection } from './rules/arc-detection.js';
+import { breakingCapacity } from './rules/breaking-capacity.js';
+import { chargePointEarthingOf } from './rules/charge-point-earthing.js';
+import { coordination } from './rules/coordination.js';
+import { disconnection } from './rules/disconnection.js';
+import { earthingAndBonding } from './rules/earthing-and-bonding.js';
+import { lineWithstand } from './rules/line-withstand.js';
+import { minimumSize } from './rules/minimum-size.js';
+import { protectiveConductor } from './rules/protective-conductor.js';
+import { residualCurrent } from './rules/residual-current.js';
+import { surgeProtection } from './rules/surge-protection.js';
+import { terminalTemperature } from './rules/terminal-temperature.js';
+import { voltageDrop } from './rules/voltage-drop.js';
+import { ratedCurrents } from './tables/rated-currents.js';
+
+const sizesFor = (run: Run): readonly SquareMillimetres[] =>
+  (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => squareMillimetres(s as number));
+
+function ratingsFor(run: Run): readonly Amperes[] {
+  const { kind } = run.device;
+  if (kind.state !== 'known' || kind.value.standard === 'BS 3871') return [];
+  const { standard } = kind.value;
+  return ratedCurrents
+    .offers('deviceRating')
+    .map((r) => amperes(r as number))
+    .filter((deviceRating) => ratedCurrents.find({ standard, deviceRating }) !== undefined);
+}
+
+const rulesOf = (edition: Edition): WiringCode['rules'] => ({
+  coordination,
+  'voltage-drop': voltageDrop,
+  disconnection,
+  'residual-current': residualCurrent,
+  'line-withstand': lineWithstand,
+  'protective-conductor': protectiveConductor,
+  'breaking-capacity': breakingCapacity,
+  'terminal-temperature': terminalTemperature,
+  'minimum-size': minimumSize,
+  'earthing-and-bonding': earthingAndBonding,
+  'charge-point-earthing': chargePointEarthingOf(edition),
+  'surge-protection': surgeProtection,
+  'arc-detection': arcDetection,
+});
+
+/** What an edition says whose text could not be had: nothing can be judged by it, aspect by aspect. */
+function closedRules(edition: Edition): WiringCode['rules'] {
+  const gap = editionGap(edition);
+  const rule =
+    (aspect: Aspect): Rule =>
+    (_circuit, _findings, sheet) => {
+      const check = statement({
+        id: `${aspect}-by-edition`,
+        title: `The circuit meets BS 7671:${edition} on ${aspect.replaceAll('-', ' ')}`,
+        weight: 'rule',
+        source: { document: 'BS 7671', edition, provenance: 'memory', note: 'text not available' },
+      });
+      return [sheet.result(notDetermined(check, ...(gap ? [gap] : [])))];
+    };
+  return Object.fromEntries(aspects.map((a) => [a, rule(a)])) as unknown as WiringCode['rules'];
+}
+
+/**
+ * BS 7671 as a wiring code, by edition; there is no default edition.
+ * @param edition year and latest amendment, such as `2018+A2:2022`
+ * @throws CalculationError `unknown-definition` for an edition that is not entered
+ * @example
+ * ```ts
+ * import { bs7671 } from 'ohmwright/bs7671';
+ *
+ * bs7671('2018+A2:2022').inForce('2026-11-01'); // => 'withdrawn'
+ * bs7671('2011'); // throws unknown-definition
+ * ```
+ */
+export function bs7671(edition: string): WiringCode {
+  const entered = editions.find((e) => e.edition === edition)?.edition;
+  if (!entered) {
+    const known = editions.map((e) => e.edition);
+    throw new CalculationError(
+      'unknown-definition',
+      `BS 7671:${edition} is not entered; there is ${known.join(', ')}`,
+      {
+        kind: 'edition',
+        id: edition,
+        known,
+      },
+    );
+  }
+  return {
+    id: 'bs7671',
+    name: 'BS 7671',
+    edition: entered,
+    standing: standingOf(entered),
+    inForce: (date) => editionInForce(entered, date),
+    sizesFor,
+    ratingsFor,
+    rules: editionGap(entered) ? closedRules(entered) : rulesOf(entered),
+  };
+}
