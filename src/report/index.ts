@@ -4,8 +4,10 @@
  * @module
  */
 export type { Block, Cell } from './block.js';
+export { type PlanReportOptions, planBlocks } from './plan.js';
 export { renderHtml } from './render-html.js';
 export { renderMarkdown } from './render-markdown.js';
 export { renderText } from './render-text.js';
 export { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
 export * from './svg/index.js';
+export { testSheetBlocks } from './test-sheet.js';

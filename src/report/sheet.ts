@@ -50,14 +50,22 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
  * @param r the result
  */
 export function comparisonWords(r: CheckResult): string {
-  if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ');
-  if (r.value && r.limit && r.most) return `${amount(r.limit)} <= ${amount(r.value)} <= ${amount(r.most)}`;
+  if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ') || alternativeWords(r);
+  const more = r.because ? ` (${r.because})` : '';
+  if (r.value && r.limit && r.most) return `${amount(r.limit)} <= ${amount(r.value)} <= ${amount(r.most)}${more}`;
   if (r.value && r.limit) {
     const over = r.margin === undefined ? '' : `, margin ${formatIn(r.margin * 100, '1', 2)} %`;
-    return `${amount(r.value)} against ${amount(r.limit)}${over}`;
+    return `${amount(r.value)} against ${amount(r.limit)}${over}${more}`;
   }
   if (r.found !== undefined) return `${r.found}; allowed: ${(r.allowed ?? []).join(', ')}`;
-  return r.because ?? '';
+  return r.because ?? alternativeWords(r);
+}
+
+/** The alternatives of a result: those that pass if one does, else all, each with its figures. */
+function alternativeWords(r: CheckResult): string {
+  const all = r.alternatives ?? [];
+  const passing = all.filter((a) => a.verdict === 'pass');
+  return (passing.length > 0 ? passing : all).map((a) => `${a.title}: ${comparisonWords(a)}`).join('; ');
 }
 
 function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, string, string, string] {

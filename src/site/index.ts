@@ -3,10 +3,15 @@
  *
  * @module
  */
+export * from './charge-time.js';
+export * from './choose-circuit.js';
 export * from './formulas.js';
 export * from './hours.js';
+export * from './installed.js';
+export * from './plan.js';
 export * from './price.js';
 export * from './quantities.js';
 export * from './survey.js';
 export { labourTable } from './tables/labour.js';
+export * from './unknown-facts.js';
 export * from './work-rules.js';

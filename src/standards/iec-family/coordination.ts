@@ -181,21 +181,23 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
   } else {
     requiredCapacity = part.step(requiredForOverload, { deviceRating, ...factors, fuseFactor, deviceFactor });
   }
-  results.push(part.check(capacitySuffices, { tabulatedCapacity, requiredCapacity }));
+  results.push(part.check(capacitySuffices, { tabulatedCapacity, requiredCapacity }, stretch.name));
   const harmonicCurrent = part.latest('harmonicCurrent');
   if (harmonicCurrent !== undefined) {
     // with third harmonics the neutral, not the line, may be the loaded conductor
     const chosen = part.part('Load with third harmonics');
     chosen.given('designCurrent', harmonicCurrent, 'current from which the cable is chosen');
-    results.push(chosen.check(loadWithinCapacity, { designCurrent: harmonicCurrent, capacity }));
-  } else results.push(part.check(loadWithinCapacity, { designCurrent, capacity }));
+    results.push(chosen.check(loadWithinCapacity, { designCurrent: harmonicCurrent, capacity }, stretch.name));
+  } else results.push(part.check(loadWithinCapacity, { designCurrent, capacity }, stretch.name));
   if (stretch.group?.overloads !== 'not-simultaneous') {
     const conventional = part.step(conventionalCurrentOf, {
       deviceRating,
       conventionalMultiple: conventionalMultiple(part, run),
     });
     const overloadLimit = part.step(overloadLimitOf, { capacity });
-    results.push(part.check(conventionalOverload, { conventionalOperatingCurrent: conventional, overloadLimit }));
+    results.push(
+      part.check(conventionalOverload, { conventionalOperatingCurrent: conventional, overloadLimit }, stretch.name),
+    );
   }
   const warm = partialLoad(part, circuit, stretch);
   const figures = {

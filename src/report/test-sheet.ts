@@ -1,0 +1,39 @@
+import type { PlannedReading, TestSheet } from '../design/index.js';
+import { formatIn } from '../units/index.js';
+import { type Block, caution, grid, heading, paragraph } from './block.js';
+import { gapWords } from './sheet.js';
+
+const sides = { 'at-most': 'at most', 'at-least': 'at least', 'must-not-trip': 'must not trip' } as const;
+
+const expected = (r: PlannedReading): string =>
+  r.expected ? formatIn(r.expected.value, r.expected.unit) : r.gaps?.length ? r.gaps.map(gapWords).join('; ') : '';
+const limits = (r: PlannedReading): string =>
+  r.limits
+    .map((l) => (l.amount ? `${sides[l.kind]} ${formatIn(l.amount.value, l.amount.unit)}` : sides[l.kind]))
+    .join('; ');
+
+/**
+ * The readings to expect, test by test, in the order in which the tests are done.
+ * @param sheet a test sheet
+ * @param level level of its heading
+ */
+export function testSheetBlocks(sheet: TestSheet, level: 2 | 3 = 2): readonly Block[] {
+  const rows = sheet.tests.flatMap((t) =>
+    t.readings.map((r, i) => [
+      i === 0 ? `${t.place}` : '',
+      i === 0 ? `${t.kind.replaceAll('-', ' ')} (${t.state})` : '',
+      r.note ? `${r.what} (${r.note})` : r.what,
+      expected(r),
+      limits(r),
+      '',
+    ]),
+  );
+  return [
+    heading(level, `Tests of ${sheet.circuit}, in order`),
+    paragraph(
+      `Edition ${sheet.edition}; conductors at ${formatIn(sheet.testTemperature, '°C')}; electronics ${sheet.electronics} during the insulation test. The last column is for the readings.`,
+    ),
+    ...grid('', ['no.', 'test', 'what', 'expected', 'limit', 'read'], rows),
+    ...sheet.cautions.slice(1).map(caution),
+  ];
+}

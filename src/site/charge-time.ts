@@ -1,0 +1,48 @@
+import { isMissing, type Known, type Sheet } from '../core/index.js';
+import type { ChargePoint } from '../installation/index.js';
+import { amperes, ratio, type Seconds, type Volts } from '../units/index.js';
+import { chargePowerFromCurrent, chargeTimeAtPower } from './formulas.js';
+import type { VehicleNeed } from './survey.js';
+
+/** How long a vehicle takes to charge, and whether that is before it leaves. */
+export interface ChargeTime {
+  /** Time at the full current that point and vehicle share, s; absent when a fact is missing. */
+  readonly seconds?: number;
+  /** Time between plugging in and leaving, s. */
+  readonly window: number;
+  /** Whether it is ready in time; absent when a fact is missing. */
+  readonly inTime?: boolean;
+  /** What it rests on. */
+  readonly about: string;
+}
+
+const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));
+
+/**
+ * Time to charge at the full current that point and vehicle share, nominal voltage, nothing else limiting it.
+ * @param point the charge point
+ * @param need what the vehicle needs
+ * @param voltage nominal voltage line to neutral, V
+ * @param sheet where it is worked out
+ */
+export function chargeTimeOf(point: ChargePoint, need: VehicleNeed, voltage: Volts, sheet: Sheet): ChargeTime {
+  const setting = point.setting.state === 'known' ? point.setting.value : undefined;
+  const onBoard = need.onBoardCurrent.state === 'known' ? need.onBoardCurrent.value : undefined;
+  const lines =
+    need.onBoardPhases.state === 'known' ? Math.min(need.onBoardPhases.value, point.lines.length) : undefined;
+  const window = ((minutesOf(need.leaves) - minutesOf(need.arrives) + 1440) % 1440) * 60;
+  const about = 'full current that point and vehicle share, nominal voltage; charging slows near full';
+  if (setting === undefined || onBoard === undefined || lines === undefined) return { window, about };
+  const nominalVoltage = sheet.given('nominalVoltage', voltage);
+  const chargeCurrent = sheet.given(
+    'chargeCurrent',
+    amperes(Math.min(setting, onBoard)),
+    'the smaller of point and vehicle',
+  );
+  const phases = sheet.given('phases', ratio(lines), 'line conductors that both use');
+  const availablePower = sheet.step(chargePowerFromCurrent, { nominalVoltage, chargeCurrent, phases });
+  const energyNeeded = sheet.given('energyNeeded', need.energy);
+  const chargeEfficiency = sheet.given('chargeEfficiency', need.efficiency);
+  const time: Known<Seconds> = sheet.step(chargeTimeAtPower, { energyNeeded, availablePower, chargeEfficiency });
+  return isMissing(time) ? { window, about } : { seconds: time, window, inTime: time <= window, about };
+}

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { readSurvey } from '../../src/io/index.js';
+import { planBlocks, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
+import { planOf } from '../../src/site/index.js';
+import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
+
+const plan = (name: string) => planOf(readSurvey(surveyDocuments[name]));
+
+/** Every number in plain data. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === 'number') return [value];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.values(value).flatMap(numbersIn);
+}
+
+describe('the plan of a survey', () => {
+  it.each(Object.keys(surveyDocuments))('%s goes all the way: plain data, finite numbers, same bytes again', (name) => {
+    const first = plan(name);
+    expect(numbersIn(first).every(Number.isFinite)).toBe(true);
+    expect(JSON.parse(JSON.stringify(first))).toEqual(first);
+    expect(JSON.stringify(plan(name))).toBe(JSON.stringify(first));
+    const blocks = planBlocks(first, { sheet: true });
+    for (const text of [renderText(blocks), renderMarkdown(blocks), renderHtml(blocks, first.about.title)]) {
+      expect(text).not.toMatch(/\bNaN\b|undefined|\[object/);
+      expect(text).toContain('withdrawn on 15 October 2026');
+    }
+  });
+
+  it('chooses 6 mm² for the easy home, each smaller size with its reason', () => {
+    const [point] = plan('easy-home').points;
+    expect(point?.choice.verdict).toBe('pass');
+    expect(point?.run.cable.area).toMatchObject({ value: 6 });
+    const before = point?.choice.candidates.filter((c) => c.verdict !== 'pass') ?? [];
+    expect(before.map((c) => c.area)).toEqual([1, 1.5, 2.5, 4]);
+    expect(before.every((c) => c.firstObstacle?.verdict === 'fail')).toBe(true);
+    expect(point?.assessment.overall.failed).toEqual([]);
+    // 30 kWh at 32 A, 230 V and 90 %: 4.53 h
+    expect((point?.chargeTime?.seconds ?? 0) / 3600).toBeCloseTo(4.529, 3);
+  });
+
+  it('refuses a residual current device of type AC ahead of a point, and says so', () => {
+    const cottage = plan('tt-cottage');
+    expect(cottage.overall.verdict).toBe('fail');
+    expect(cottage.overall.failed.map((r) => r.check)).toContain('smooth-current-upstream');
+  });
+
+  it('names what an unknown fact blocks', () => {
+    const document = surveyDocument('easy-home');
+    (document.supply as { [key: string]: Json }).externalImpedance = { unknown: 'measure at the main switch' };
+    const open = planOf(readSurvey(document));
+    expect(open.overall.verdict).toBe('not-determined');
+    const item = open.unknown.find((u) => u.fact === 'externalImpedance');
+    expect(item).toMatchObject({ obtain: 'measure at the main switch', decides: true });
+    expect(item?.blocks).toContain('An earth fault is disconnected within the required time');
+  });
+
+  it('judges nothing by an edition whose text was not available', () => {
+    const document = surveyDocument('easy-home');
+    document.code = { id: 'BS 7671', edition: '2018+A4:2026' };
+    expect(planOf(readSurvey(document)).overall.verdict).toBe('not-determined');
+  });
+});
