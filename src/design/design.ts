@@ -1,0 +1,176 @@
+import type { CheckResult, Gap } from '../core/index.js';
+import { known } from '../core/index.js';
+import { type Cable, type Installation, type Run, withRun } from '../installation/index.js';
+import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
+import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from '../units/index.js';
+import { type Assessment, assess } from './assess.js';
+import { circuitCase } from './circuit-case.js';
+import { type Permitted, permitted } from './permitted.js';
+import { withArea } from './vary.js';
+
+/** A circuit that could be built: a cable of one size behind a device of one rating. */
+export interface Candidate {
+  /** Place of the cable among the choices, from 0. */
+  readonly choice: number;
+  /** The cable, its size filled in. */
+  readonly cable: Cable;
+  /** Cross-section of a line conductor, mm². */
+  readonly area: SquareMillimetres;
+  /** Rated current of the device, A. */
+  readonly rating: Amperes;
+}
+
+/** A candidate that was not accepted. */
+export interface PassedOver {
+  /** The candidate. */
+  readonly candidate: Candidate;
+  /** Whether it fails, or could not be judged. */
+  readonly verdict: 'fail' | 'not-determined';
+  /** The first check that it fails; of one that could not be judged, the first open one. */
+  readonly check: CheckResult;
+}
+
+/** What the search may choose from. */
+export interface DesignChoices {
+  /** Cables, their areas to be filled in; the run's own cable when absent. */
+  readonly cables?: readonly Cable[];
+  /** Rated currents of the device, A; all that the code knows for its kind when absent. */
+  readonly ratings?: readonly Amperes[];
+  /** Sizes, mm²; all that the code's table for the cable has when absent. */
+  readonly sizes?: readonly SquareMillimetres[];
+}
+
+/** The order in which candidates are tried; the first that passes is accepted. */
+export interface SearchOrder {
+  /** What it is, in words. */
+  readonly words: string;
+  /** Below zero when the first is to be tried before the second. */
+  compare(a: Candidate, b: Candidate): number;
+}
+
+/** Options of a design: those of an assessment, and the order of the search. */
+export interface DesignOptions extends AssessmentOptions {
+  /** Order of the search; smaller conductor, then smaller rating, then earlier choice when absent. */
+  readonly order?: SearchOrder;
+}
+
+/** The design of one circuit: plain, JSON-ready. */
+export interface Design {
+  /** Name of the run. */
+  readonly run: string;
+  /** The code, as cited. */
+  readonly code: string;
+  /** Its edition. */
+  readonly edition: string;
+  /** What has to be said of the edition beside every verdict. */
+  readonly standing: string;
+  /** Order in which the candidates were tried, in words. */
+  readonly order: string;
+  /** Whether a candidate passes, or the best one could only not be judged, or all fail. */
+  readonly outcome: 'accepted' | 'not-determined' | 'none';
+  /** The candidate: the first that passes; else the first of which no rule fails. */
+  readonly chosen?: Candidate;
+  /** Its assessment. */
+  readonly assessment?: Assessment;
+  /** Candidates before it in the order, each with its first failing or open check; all of them when none is chosen. */
+  readonly passedOver: readonly PassedOver[];
+  /** Lengths of the route for which the chosen candidate passes. */
+  readonly lengths?: Permitted;
+  /** What stands in the way of a verdict on the chosen candidate, or of any candidate at all. */
+  readonly gaps: readonly Gap[];
+  /** What a person has to be told. */
+  readonly cautions: readonly string[];
+}
+
+/** Copper counts in all conductors in parallel. */
+const metalOf = (c: Candidate) => c.area * (c.cable.parallel ?? 1);
+
+/** Smaller conductor first, then smaller rating, then earlier choice. */
+export const cheapestFirst: SearchOrder = {
+  words: 'smaller conductor first, then smaller rating of the device, then earlier cable in the list of choices',
+  compare: (a, b) => metalOf(a) - metalOf(b) || a.rating - b.rating || a.choice - b.choice,
+};
+
+/** The run as a candidate has it. */
+function asBuilt(run: Run, { cable, rating }: Candidate): Run {
+  const same = run.device.rating.state === 'known' && run.device.rating.value === rating;
+  return { ...run, cable, device: same ? run.device : { ...run.device, rating: known(rating, 'candidate') } };
+}
+
+function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): readonly Candidate[] {
+  return (choices.cables ?? [run.cable]).flatMap((cable, choice) => {
+    const withCable: Run = { ...run, cable };
+    const own = run.device.rating.state === 'known' ? [run.device.rating.value] : [];
+    const offered = choices.ratings ?? code.ratingsFor(withCable);
+    const ratings = offered.length > 0 ? offered : own;
+    return (choices.sizes ?? code.sizesFor(withCable)).flatMap((size) => {
+      const area = squareMillimetres(size);
+      const sized = withArea(withCable, area, 'candidate').cable;
+      return ratings.map((rating): Candidate => ({ choice, cable: sized, area, rating: amperes(rating) }));
+    });
+  });
+}
+
+const nothingOffered = (run: Run): readonly Gap[] => [
+  {
+    kind: 'fact',
+    fact: `sizes of cable and ratings of device for ${run.id}`,
+    obtain: 'the code has no table for such a cable or knows no ratings of such a device: name sizes and ratings',
+  },
+];
+
+/**
+ * Designs one circuit: scans every size of every cable on offer with every rating of its device, cheapest first, and
+ * accepts the first that passes every rule. Nothing is skipped by bisection, because what passes need not be one
+ * interval of sizes.
+ * @param code the wiring code
+ * @param installation the installation; the run's own size and rating do not matter
+ * @param runId name of the run
+ * @param choices what may be chosen from
+ * @param options choices that change a figure, and the order of the search
+ * @returns the accepted candidate with its assessment and permitted lengths, and every cheaper one with the check that
+ * it fails; where none passes, the first that could only not be judged, with what is missing; plain data
+ * @throws CalculationError `unknown-definition` when there is no such run
+ */
+export function design(
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  choices: DesignChoices = {},
+  options: DesignOptions = {},
+): Design {
+  const { order = cheapestFirst, ...assessing } = options;
+  const { run } = circuitCase(installation, runId, assessing);
+  const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));
+  const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
+  const passedOver: PassedOver[] = [];
+  let open: { readonly at: number; readonly assessment: Assessment } | undefined;
+  let accepted: Assessment | undefined;
+  for (const candidate of candidates) {
+    const assessment = assess(code, built(candidate), runId, assessing);
+    const { verdict, failed, undetermined } = assessment.overall;
+    if (verdict === 'pass') {
+      accepted = assessment;
+      break;
+    }
+    if (verdict === 'not-determined') open ??= { at: passedOver.length, assessment };
+    passedOver.push({ candidate, verdict, check: (failed[0] ?? undetermined[0]) as CheckResult });
+  }
+  const at = accepted ? passedOver.length : open?.at;
+  const chosen = at === undefined ? undefined : candidates[at];
+  const assessment = accepted ?? open?.assessment;
+  return {
+    run: runId,
+    code: code.name,
+    edition: code.edition,
+    standing: code.standing,
+    order: order.words,
+    outcome: accepted ? 'accepted' : open ? 'not-determined' : 'none',
+    ...(chosen && assessment
+      ? { chosen, assessment, lengths: permitted(code, built(chosen), runId, { vary: 'length' }, assessing) }
+      : {}),
+    passedOver: passedOver.slice(0, at),
+    gaps: assessment?.gaps ?? (candidates.length === 0 ? nothingOffered(run) : []),
+    cautions: assessment?.cautions ?? [],
+  };
+}

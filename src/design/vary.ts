@@ -1,0 +1,266 @@
+import { type Fact, type Gap, isMissing, known, type Name } from '../core/index.js';
+import {
+  type ChargePoint,
+  connectedCurrentOf,
+  type GroupArrangement,
+  type Installation,
+  type Load,
+  type Run,
+  type Stretch,
+  withRun,
+} from '../installation/index.js';
+import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
+import { amperes, celsius, metres, squareMillimetres } from '../units/index.js';
+
+/** What is varied while everything else stays as surveyed. */
+export type Question =
+  | {
+      /** Length of the route, m: all stretches in proportion, or one stretch alone. */
+      readonly vary: 'length';
+      /** Name of the stretch. */
+      readonly stretch?: string;
+    }
+  | {
+      /** Load of the circuit, A per line: all its outlets in proportion; of a feeder, its declared demand. */
+      readonly vary: 'load';
+    }
+  | {
+      /** Cross-section of the line conductors, mm², over the sizes of the cable. */
+      readonly vary: 'area';
+    }
+  | {
+      /** Rated current of the device, A, over the ratings of its kind. */
+      readonly vary: 'rating';
+    }
+  | {
+      /** Temperature of the air, or of the ground, °C: of all such stretches, or of one. */
+      readonly vary: 'ambient' | 'ground';
+      /** Name of the stretch. */
+      readonly stretch?: string;
+    }
+  | {
+      /** Circuits in a group, this one included: in every stretch that has a group, or in one stretch. */
+      readonly vary: 'grouping';
+      /** Name of the stretch. */
+      readonly stretch?: string;
+      /** How they lie, where the stretch has no group yet. */
+      readonly arrangement?: GroupArrangement;
+    };
+
+/** A question made ready: values to examine, and the case at a value. */
+export interface Variation {
+  /** Role of the value in the vocabulary. */
+  readonly name: Name;
+  /** Values to examine, in ascending order. */
+  readonly values: readonly number[];
+  /** Whether there are values between them, and how close an end is to be found. */
+  readonly between: number | undefined;
+  /** The installation and the options at a value. */
+  at(value: number): readonly [Installation, AssessmentOptions];
+  /** Why the question cannot be put. */
+  readonly gaps: readonly Gap[];
+}
+
+/** Ratio of neighbours when lengths and loads are scanned. */
+const RATIO = 1.08;
+
+function geometric(least: number, most: number): readonly number[] {
+  const steps = Math.max(1, Math.ceil(Math.log(most / least) / Math.log(RATIO)));
+  const values = Array.from({ length: steps + 1 }, (_, i) => least * (most / least) ** (i / steps));
+  values[steps] = most;
+  return values;
+}
+
+const steady = (least: number, most: number): readonly number[] =>
+  Array.from({ length: most - least + 1 }, (_, i) => least + i);
+
+const inGround = (s: Stretch) => s.method.state === 'known' && s.method.value.startsWith('D');
+
+/** The largest value that a fact allows, or undefined. */
+const largestOf = (fact: Fact<number>): number | undefined =>
+  fact.state === 'known' ? fact.value : fact.state === 'between' ? fact.most : undefined;
+
+/** The run with its route, and what is tapped along it, of another length. */
+function withLength(run: Run, stretch: string | undefined, value: number): Run {
+  const only = stretch ?? (run.stretches.length === 1 ? run.stretches[0]?.name : undefined);
+  if (only !== undefined)
+    return {
+      ...run,
+      stretches: run.stretches.map((s) => (s.name === only ? { ...s, length: known(metres(value)) } : s)),
+    };
+  const total = run.stretches.reduce((sum, s) => sum + (largestOf(s.length) ?? 0), 0);
+  const scale = value / total;
+  return {
+    ...run,
+    stretches: run.stretches.map((s) => ({ ...s, length: known(metres((largestOf(s.length) ?? 0) * scale)) })),
+    feeds: run.feeds.map((o) => (o.kind === 'load' && o.at !== undefined ? { ...o, at: metres(o.at * scale) } : o)),
+  };
+}
+
+function withLoad(run: Run, value: number, drawn: number | undefined): Run {
+  const scaled = (fact: Fact<number>) =>
+    known(amperes(drawn === undefined ? value : ((largestOf(fact) ?? 0) * value) / drawn));
+  return {
+    ...run,
+    feeds: run.feeds.map((o) =>
+      o.kind === 'load'
+        ? { ...o, current: scaled(o.current) }
+        : o.kind === 'charge-point'
+          ? { ...o, setting: scaled(o.setting) }
+          : o,
+    ),
+  };
+}
+
+/**
+ * The run with another size of line conductor. What belonged to the old size goes with it: the protective core that the
+ * construction gives, the maker's figure of the armour. A separate protective conductor stays.
+ * @param run the run
+ * @param value cross-section, mm²
+ * @param by who says so
+ */
+export function withArea(run: Run, value: number, by = 'varied'): Run {
+  const { cable } = run;
+  if (cable.area.state === 'known' && cable.area.value === value) return run;
+  const { protectiveArea, protectiveImpedance: _impedance, ...rest } = cable;
+  const own = cable.protective === 'core' || cable.protective === 'bare-core';
+  return {
+    ...run,
+    cable: {
+      ...rest,
+      ...(protectiveArea && !own ? { protectiveArea } : {}),
+      area: known(squareMillimetres(value), by),
+    },
+  };
+}
+
+const changed = (run: Run, wanted: (s: Stretch) => boolean, change: (s: Stretch) => Stretch): Run => ({
+  ...run,
+  stretches: run.stretches.map((s) => (wanted(s) ? change(s) : s)),
+});
+
+const noStretch = (what: string): Gap => ({ kind: 'fact', fact: what, obtain: 'name one when asking' });
+
+/**
+ * Makes a question ready for one run.
+ * @param code the wiring code, whose sizes and ratings are scanned
+ * @param installation the installation
+ * @param run the run
+ * @param question what is varied
+ * @param options choices that change a figure
+ */
+export function variationOf(
+  code: WiringCode,
+  installation: Installation,
+  run: Run,
+  question: Question,
+  options: AssessmentOptions,
+): Variation {
+  const over =
+    (change: (run: Run, value: number) => Run): Variation['at'] =>
+    (value) => [withRun(installation, run.id, (r) => change(r, value)), options];
+  const named = 'stretch' in question ? question.stretch : undefined;
+  const wanted = (s: Stretch) => named === undefined || s.name === named;
+  const known1 = named === undefined || run.stretches.some(wanted);
+  const unnamed: readonly Gap[] = known1 ? [] : [noStretch(`stretch ${named} of ${run.id}`)];
+  switch (question.vary) {
+    case 'length': {
+      const lone = named !== undefined || run.stretches.length === 1;
+      const owing = lone ? [] : run.stretches.filter((s) => largestOf(s.length) === undefined);
+      const total = run.stretches.reduce((sum, s) => sum + (largestOf(s.length) ?? 0), 0);
+      const gaps: readonly Gap[] = [
+        ...unnamed,
+        ...owing.map((s): Gap => ({ kind: 'fact', fact: `length of ${s.name}`, obtain: 'or ask for one stretch' })),
+        ...(lone || total > 0 ? [] : [noStretch(`proportions of the route of ${run.id}`)]),
+      ];
+      return {
+        name: 'length',
+        values: geometric(0.5, 5000),
+        between: 1e-3,
+        at: over((r, v) => withLength(r, named, v)),
+        gaps,
+      };
+    }
+    case 'load': {
+      if (run.feeds.some((o) => o.kind === 'board'))
+        return {
+          name: 'designCurrent',
+          values: geometric(0.1, 2000),
+          between: 1e-3,
+          at: (v) => [installation, { ...options, feederDemand: { ...options.feederDemand, [run.id]: amperes(v) } }],
+          gaps: [],
+        };
+      const outlets = run.feeds as readonly (Load | ChargePoint)[];
+      const drawn = connectedCurrentOf(run);
+      const lone = outlets.length === 1;
+      const gaps: readonly Gap[] = lone
+        ? []
+        : isMissing(drawn)
+          ? drawn.missing
+          : drawn > 0
+            ? []
+            : [{ kind: 'fact', fact: `load of ${run.id}`, obtain: 'say what it feeds' }];
+      return {
+        name: 'designCurrent',
+        values: geometric(0.1, 2000),
+        between: 1e-3,
+        at: over((r, v) => withLoad(r, v, lone || isMissing(drawn) ? undefined : drawn)),
+        gaps,
+      };
+    }
+    case 'area':
+      return {
+        name: 'conductorArea',
+        values: code.sizesFor(run),
+        between: undefined,
+        at: over((r, v) => withArea(r, v)),
+        gaps: noValues(code.sizesFor(run), `sizes of the cable of ${run.id}`, 'the code has no table for this cable'),
+      };
+    case 'rating':
+      return {
+        name: 'deviceRating',
+        values: code.ratingsFor(run),
+        between: undefined,
+        at: over((r, v) => ({ ...r, device: { ...r.device, rating: known(amperes(v), 'varied') } })),
+        gaps: noValues(code.ratingsFor(run), `ratings of the device of ${run.id}`, 'say what kind of device it is'),
+      };
+    case 'ambient':
+    case 'ground': {
+      const ground = question.vary === 'ground';
+      const fits = (s: Stretch) => wanted(s) && inGround(s) === ground;
+      return {
+        name: ground ? 'groundTemperature' : 'ambientTemperature',
+        values: steady(-20, 95),
+        between: 1e-2,
+        at: over((r, v) => changed(r, fits, (s) => ({ ...s, ambient: known(celsius(v), 'varied') }))),
+        gaps: run.stretches.some(fits) ? [] : [noStretch(`stretch in ${ground ? 'the ground' : 'air'}`)],
+      };
+    }
+    case 'grouping': {
+      const { arrangement } = question;
+      const fits = (s: Stretch) => wanted(s) && (s.group !== undefined || arrangement !== undefined);
+      return {
+        name: 'circuitsInGroup',
+        values: steady(1, 30),
+        between: undefined,
+        at: over((r, v) =>
+          changed(r, fits, (s) => ({
+            ...s,
+            group: {
+              ...(s.group ?? { arrangement: arrangement as GroupArrangement }),
+              circuits: known(v, 'varied'),
+            },
+          })),
+        ),
+        gaps: run.stretches.some(fits) ? [] : [noStretch('how the circuits would lie')],
+      };
+    }
+    default: {
+      const never: never = question;
+      return never;
+    }
+  }
+}
+
+const noValues = (values: readonly number[], fact: string, obtain: string): readonly Gap[] =>
+  values.length > 0 ? [] : [{ kind: 'fact', fact, obtain }];
