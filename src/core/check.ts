@@ -174,7 +174,7 @@ const head = (c: Check) => ({
 const amount = (name: Name, value: number): Amount => ({ name, value, unit: termOf(name)?.unit ?? '' });
 
 /**
- * Judges a check. A NaN never passes; a value that could not be had gives `not-determined` with its reasons.
+ * Judges a check. A value that could not be had, or is no finite number, gives `not-determined` with its reasons.
  * @param c the check
  * @param evidence the values by role, or label, statement or results, by the kind of check
  * @param because what the values rest on, where a person has to know it with the verdict
@@ -185,7 +185,7 @@ export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: st
 }
 
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
-  const gaps = Object.values(evidence).flatMap((v) => (isMissing(v) ? v.missing : []));
+  const gaps = Object.entries(evidence).flatMap(([name, v]) => (isMissing(v) ? v.missing : notFinite(c, name, v)));
   if (gaps.length > 0) return { ...head(c), verdict: 'not-determined', gaps };
   switch (c.kind) {
     case 'at-most':
@@ -196,17 +196,17 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
       const slack = c.kind === 'at-most' ? limit - value : value - limit;
       return {
         ...head(c),
-        verdict: verdictOf(fits, value, limit),
+        verdict: fits ? 'pass' : 'fail',
         value: amount(c.value, value),
         limit: amount(c.limit, limit),
-        ...(limit === 0 ? {} : { margin: slack / Math.abs(limit) }),
+        ...(Number.isFinite(slack / Math.abs(limit)) ? { margin: slack / Math.abs(limit) } : {}),
       };
     }
     case 'within': {
       const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
       return {
         ...head(c),
-        verdict: verdictOf(value >= least && value <= most, value, least, most),
+        verdict: value >= least && value <= most ? 'pass' : 'fail',
         value: amount(c.value, value),
         limit: amount(c.least, least),
         most: amount(c.most, most),
@@ -231,8 +231,11 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   }
 }
 
-const verdictOf = (fits: boolean, ...values: number[]): Verdict =>
-  values.every(Number.isFinite) ? (fits ? 'pass' : 'fail') : 'fail';
+/** A number that is none is a gap: it is neither judged nor handed on. */
+const notFinite = (c: Check, name: string, value: unknown): readonly Gap[] =>
+  typeof value === 'number' && !Number.isFinite(value)
+    ? [{ kind: 'range', formula: c.id, explain: `${name} is ${value}; ${c.id} holds for finite values` }]
+    : [];
 
 function anyOf(results: readonly CheckResult[]): Verdict {
   const verdicts = results.map((r) => r.verdict);
@@ -263,7 +266,10 @@ export function notDetermined(c: Check, ...gaps: Gap[]): CheckResult {
 
 /** What several results amount to. */
 export interface Overall {
-  /** `fail` when any rule fails, else `not-determined` when any rule could not be judged, else `pass`. */
+  /**
+   * `fail` when any rule fails, else `not-determined` when any rule could not be judged, else `pass`: rules that are
+   * not required stand in nobody's way, also when there are no others.
+   */
   readonly verdict: 'pass' | 'fail' | 'not-determined';
   /** Rules that fail. */
   readonly failed: readonly CheckResult[];

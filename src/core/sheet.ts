@@ -18,7 +18,7 @@ export type Gathering = 'sum' | 'largest' | 'smallest';
  * and a printed sheet cannot differ. Unknown facts flow through; they never turn into numbers.
  */
 export interface Sheet {
-  /** A part of the sheet with a heading: a stretch, a circuit, a phase. It sees what its parent was given before. */
+  /** A part of the sheet with a heading: a stretch, a circuit, a phase. It sees what its parent had before the part was opened. */
   part(title: string): Sheet;
   /** Takes down a surveyed or chosen value. Throws a CalculationError `out-of-range` when its role forbids it. */
   given<N extends Name>(
@@ -89,12 +89,20 @@ export type Entry =
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: Recorder };
 
-type GuardedFormula = (Formula | Relation) & { '~guards'?: readonly (readonly [name: string, bounds: Bounds])[] };
+type AnyFormula = Formula | Relation;
+type Guards = readonly (readonly [name: string, bounds: Bounds])[];
 
-// The bounds of a formula's result and narrowed inputs, found once. Values given and looked up are guarded where they
-// come in, so that a step has to look only at what is new: its result.
-function guardsOf(f: GuardedFormula): readonly (readonly [string, Bounds])[] {
-  return Object.entries((f.valid ?? {}) as Readonly<Record<string, Bounds>>);
+// What the inputs of a formula may be by their roles and by the formula itself, found once.
+const guards = /* @__PURE__ */ new WeakMap<AnyFormula, Guards>();
+
+function guardsOf(f: AnyFormula): Guards {
+  let found = guards.get(f);
+  if (!found) {
+    const valid = f.valid as Readonly<Record<string, Bounds>> | undefined;
+    found = f.inputs.map((name) => [name, { ...termOf(name), ...valid?.[name] }] as const);
+    guards.set(f, found);
+  }
+  return found;
 }
 
 const outOfRange = (name: string, value: number, bounds: Bounds, source: string): string => {
@@ -137,35 +145,26 @@ export function evaluate<I extends Name, O extends Name>(
       source,
     });
   };
-  for (const name of formula.inputs) guard(name, values[name], { ...termOf(name), ...formula.valid?.[name] });
+  for (const [name, bounds] of guardsOf(formula as unknown as AnyFormula)) guard(name, values[name as I], bounds);
   const result = formula(values);
   guard(formula.output, result, termOf(formula.output) ?? {});
   return result;
 }
 
-function evaluateStep(f: GuardedFormula, values: Readonly<Record<string, unknown>>): Known<number> {
-  const { inputs } = f;
+function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>): Known<number> {
   let gaps: Gap[] | undefined;
-  for (let i = 0; i < inputs.length; i++) {
-    const v = values[inputs[i] as string];
+  for (const [name, bounds] of guardsOf(f)) {
+    const v = values[name];
     if (typeof v !== 'number') {
       gaps ??= [];
       if (isMissing(v)) gaps.push(...v.missing);
-      else gaps.push({ kind: 'range', formula: f.id, explain: `${inputs[i]} was not handed over` });
+      else gaps.push({ kind: 'range', formula: f.id, explain: `${name} was not handed over` });
+    } else if (!within(v, bounds)) {
+      gaps ??= [];
+      gaps.push({ kind: 'range', formula: f.id, explain: outOfRange(name, v, bounds, citation(f.source)) });
     }
   }
   if (gaps) return { missing: unique(gaps) };
-  if (f.valid) {
-    f['~guards'] ??= guardsOf(f);
-    for (const [name, bounds] of f['~guards']) {
-      if (!within(values[name] as number, bounds))
-        return missing({
-          kind: 'range',
-          formula: f.id,
-          explain: outOfRange(name, values[name] as number, bounds, citation(f.source)),
-        });
-    }
-  }
   let result: number;
   try {
     result = f(values as never);
@@ -216,23 +215,47 @@ function gatherValues(how: Gathering, values: readonly (Known<number> | undefine
   return how === 'largest' ? Math.max(...numbers) : Math.min(...numbers);
 }
 
+type Values = Record<string, Known<number> | undefined>;
+/** The values that a part sees above it. */
+interface View {
+  readonly values: Readonly<Values>;
+  readonly above?: View;
+}
+
 /** The sheet that keeps only the latest value of each role, for look-back; every result is the same as a recorder's. */
 export class SilentSheet implements Sheet {
   /** @internal */
-  protected readonly values: Record<string, Known<number> | undefined> = {};
+  private values: Values = {};
   /** @internal */
-  protected readonly parent: SilentSheet | undefined;
+  private shared = false;
+  /** @internal */
+  private readonly above: View | undefined;
 
-  /** A new sheet; parts are made by their parent. */
-  constructor(parent?: SilentSheet) {
-    this.parent = parent;
+  /** @internal */
+  constructor(above?: View) {
+    this.above = above;
+  }
+
+  /** @internal What a part that is opened now may see: values taken down later are written to a copy. */
+  protected view(): View {
+    this.shared = true;
+    return { values: this.values, ...(this.above ? { above: this.above } : {}) };
+  }
+
+  /** @internal */
+  private set(name: string, value: Known<number>): void {
+    if (this.shared) {
+      this.values = { ...this.values };
+      this.shared = false;
+    }
+    this.values[name] = value;
   }
 
   /** @internal */
   protected keep(_make: () => Entry): void {}
 
   part(_title: string): Sheet {
-    return new SilentSheet(this);
+    return new SilentSheet(this.view());
   }
 
   given<N extends Name>(
@@ -256,7 +279,7 @@ export class SilentSheet implements Sheet {
       }
     }
     const who = by ?? (typeof fact === 'object' && 'by' in fact ? fact.by : undefined);
-    this.values[name] = value as Known<number>;
+    this.set(name, value as Known<number>);
     this.keep(() => ({
       kind: 'given',
       name,
@@ -280,7 +303,7 @@ export class SilentSheet implements Sheet {
 
   look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
     const value = readTable(table as unknown as Table, keys as Readonly<Record<string, unknown>>);
-    this.values[table.cell] = value;
+    this.set(table.cell, value);
     this.keep(() => ({
       kind: 'look',
       table: table as unknown as Table,
@@ -294,8 +317,8 @@ export class SilentSheet implements Sheet {
     formula: Formula<I, O> | Relation<I, O>,
     values: StepValues<I>,
   ): Known<Vocabulary[O]> {
-    const value = evaluateStep(formula as unknown as GuardedFormula, values as Readonly<Record<string, unknown>>);
-    this.values[formula.output] = value;
+    const value = evaluateStep(formula as unknown as AnyFormula, values as Readonly<Record<string, unknown>>);
+    this.set(formula.output, value);
     this.keep(() => ({
       kind: 'step',
       formula: formula as unknown as Formula,
@@ -307,7 +330,7 @@ export class SilentSheet implements Sheet {
 
   run<In, O extends Name>(procedure: Procedure<In, O>, input: Known<In>): Known<Vocabulary[O]> {
     const value: Known<number> = isMissing(input) ? input : guardRun(procedure as unknown as Procedure, input);
-    this.values[procedure.output] = value;
+    this.set(procedure.output, value);
     this.keep(() => ({ kind: 'run', procedure: procedure as unknown as Procedure, input, value }));
     return value as Known<Vocabulary[O]>;
   }
@@ -323,7 +346,7 @@ export class SilentSheet implements Sheet {
       parts.map((p) => (p as SilentSheet).values[from]),
       from,
     );
-    this.values[to as string] = value;
+    this.set(to as string, value);
     this.keep(() => ({ kind: 'gather', how, from, to, parts, value }));
     return value as Known<Vocabulary[O]>;
   }
@@ -344,7 +367,9 @@ export class SilentSheet implements Sheet {
   }
 
   latest<N extends Name>(name: N): Known<Vocabulary[N]> | undefined {
-    return (this.values[name] ?? this.parent?.latest(name)) as Known<Vocabulary[N]> | undefined;
+    let found = this.values[name];
+    for (let view = this.above; view && found === undefined; view = view.above) found = view.values[name];
+    return found as Known<Vocabulary[N]> | undefined;
   }
 }
 
@@ -371,9 +396,9 @@ export class Recorder extends SilentSheet {
   /** The lines in the order in which they came about. */
   readonly entries: Entry[] = [];
 
-  /** A new sheet with a heading. */
-  constructor(title: string, parent?: Recorder) {
-    super(parent);
+  /** @internal */
+  constructor(title: string, above?: View) {
+    super(above);
     this.title = title;
   }
 
@@ -383,7 +408,7 @@ export class Recorder extends SilentSheet {
   }
 
   override part(title: string): Sheet {
-    const part = new Recorder(title, this);
+    const part = new Recorder(title, this.view());
     this.entries.push({ kind: 'part', part });
     return part;
   }

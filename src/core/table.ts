@@ -1,4 +1,4 @@
-import { CalculationError, formatIn, type Quantity, type UnitOf } from '../units/index.js';
+import { CalculationError, formatIn, invalidInput, type Problem, type Quantity, type UnitOf } from '../units/index.js';
 import { citation, type Provenance, type Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
@@ -89,7 +89,55 @@ interface Grid {
   readonly cells: Float64Array;
 }
 
+/** A definition that is no table: cells would be lost or read wrongly. */
+function problemsOf(d: TableDefinition): readonly Problem[] {
+  const problems: Problem[] = [];
+  const wrong = (path: Problem['path'], message: string) => problems.push({ path, message });
+  const last = d.axes.length - 1;
+  const fits = (axis: Axis, key: unknown) =>
+    isLabels(axis) ? axis.labels.includes(key as string) : typeof key === 'number' && Number.isFinite(key);
+  const once = (what: 'columns' | 'rows' | 'axes', keys: readonly unknown[]) =>
+    keys.forEach((key, i) => {
+      if (keys.indexOf(key) < i) wrong([what, i], `repeats ${key}`);
+    });
+  if (last < 0) wrong(['axes'], 'has none');
+  if (d.axes.filter((a) => !isLabels(a) && a.between === 'linear').length > 1)
+    wrong(['axes'], 'a straight line runs along one axis only');
+  once(
+    'axes',
+    d.axes.map((a) => a.name),
+  );
+  once(
+    'columns',
+    d.columns.map((c) => c.join(' | ')),
+  );
+  once(
+    'rows',
+    d.rows.map((r) => r[0]),
+  );
+  for (const [i, axis] of d.axes.entries()) {
+    if (isLabels(axis) && new Set(axis.labels).size < axis.labels.length) wrong(['axes', i], 'repeats a label');
+  }
+  for (const [i, column] of d.columns.entries()) {
+    if (column.length !== last) wrong(['columns', i], `has ${column.length} keys, not ${last}`);
+    for (const [k, key] of column.entries()) {
+      const axis = d.axes[k];
+      if (axis && !fits(axis, key)) wrong(['columns', i], `${axis.name} has no ${key}`);
+    }
+  }
+  for (const [i, row] of d.rows.entries()) {
+    if (row.length !== d.columns.length + 1) wrong(['rows', i], `has ${row.length - 1} cells, not ${d.columns.length}`);
+    const axis = d.axes[last];
+    if (axis && !fits(axis, row[0])) wrong(['rows', i], `${axis.name} has no ${row[0]}`);
+    for (const [c, cell] of row.slice(1).entries())
+      if (cell !== null && !Number.isFinite(cell)) wrong(['rows', i], `cell ${c} is no number`);
+  }
+  return problems;
+}
+
 function gridOf(d: TableDefinition): Grid {
+  const problems = problemsOf(d);
+  if (problems.length > 0) throw invalidInput(`table ${d.id}`, problems);
   const last = d.axes.length - 1;
   const keys = d.axes.map((axis, i) => {
     if (isLabels(axis)) return axis.labels;

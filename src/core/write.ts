@@ -60,7 +60,7 @@ export type SheetLine =
       readonly from: string;
       readonly parts: readonly string[];
     } & Outcome)
-  | { readonly kind: 'check'; readonly result: CheckResult }
+  | { readonly kind: 'check'; readonly holds?: boolean; readonly result: CheckResult }
   | { readonly kind: 'result'; readonly result: CheckResult }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: SheetDocument };
@@ -172,9 +172,13 @@ function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<
         parts: entry.parts.map((p) => places.get(p) ?? '?'),
         ...outcome(entry.to, entry.value),
       };
-    case 'check':
+    case 'check': {
+      // all other evidence stands in the result
+      const { holds } = entry.evidence;
+      return { kind: 'check', ...(typeof holds === 'boolean' ? { holds } : {}), result: entry.result };
+    }
     case 'result':
-      return { kind: entry.kind, result: entry.result };
+      return { kind: 'result', result: entry.result };
     case 'note':
       return { kind: 'note', text: entry.text };
     default: {

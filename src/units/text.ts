@@ -17,6 +17,8 @@ export function formatNumber(value: number, figures = 3): string {
   const text = whole
     ? value.toFixed(Number.isInteger(value) || magnitude >= figures ? 0 : places)
     : value.toFixed(places);
+  // from 1e21 on toFixed falls back to the exponent form
+  if (text.includes('e')) return BigInt(value).toString();
   const short = text.includes('.') ? text.replace(/0+$/, '').replace(/\.$/, '') : text;
   return short === '-0' ? '0' : short;
 }
@@ -50,13 +52,15 @@ export function formatIn(value: number, unit: string, figures = 3): string {
     { text: unit, factor: 1, prints: true },
   ];
   const printed = all.filter((s) => s.prints);
-  const size = Math.abs(value);
+  // rounded first: 999.96 A is 1 kA, not 1000 A
+  const size = Number(Math.abs(value).toPrecision(Math.min(100, Math.max(1, figures))));
   const chosen =
     printed.find((s) => size >= s.factor * keepBelow(s)) ??
     printed[value === 0 ? baseIndex(printed) : printed.length - 1];
   if (!chosen) return formatNumber(value, figures);
   const number = formatNumber(value / chosen.factor, figures);
-  return chosen.text === '' ? number : chosen.text === '°' ? `${number}°` : `${number} ${chosen.text}`;
+  if (chosen.text === '' || chosen.text === '°') return number + chosen.text;
+  return `${number} ${chosen.text === 'days' && number === '1' ? 'day' : chosen.text}`;
 }
 
 /** 1500 s stays in seconds and 0.9 kA is 900 A: a larger unit is taken only where the trade would. */

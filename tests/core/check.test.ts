@@ -1,0 +1,126 @@
+import { expect, test } from 'vitest';
+import {
+  alternatives,
+  amperes,
+  type CheckResult,
+  comparison,
+  judge,
+  membership,
+  missing,
+  notDetermined,
+  notRequired,
+  overall,
+  type Source,
+  span,
+  statement,
+} from '../../src/index.js';
+
+const source: Source = { document: 'Test rules of our own', provenance: 'definition' };
+const basis = (id: string) => ({ id, title: id, weight: 'rule', source, caution: 'mind the step' }) as const;
+const most = comparison({ ...basis('most'), kind: 'at-most', value: 'designCurrent', limit: 'deviceRating' });
+const least = comparison({ ...basis('least'), kind: 'at-least', value: 'designCurrent', limit: 'deviceRating' });
+const both = span({ ...basis('both'), value: 'designCurrent', least: 'deviceRating', most: 'capacity' });
+const one = membership({ ...basis('one'), subject: 'the type' });
+const holds = statement(basis('holds'));
+const any = alternatives(basis('any'));
+const gap = { kind: 'fact', fact: 'deviceRating' } as const;
+const A = amperes;
+const raw = (value: number) => value as ReturnType<typeof amperes>;
+
+test('at the limit a value passes, beyond it fails, and the margin says how far', () => {
+  expect(judge(most, { designCurrent: A(32), deviceRating: A(32) })).toMatchObject({ verdict: 'pass', margin: 0 });
+  expect(judge(most, { designCurrent: A(40), deviceRating: A(32) })).toMatchObject({ verdict: 'fail', margin: -0.25 });
+  expect(judge(least, { designCurrent: A(32), deviceRating: A(32) })).toMatchObject({ verdict: 'pass', margin: 0 });
+  expect(judge(least, { designCurrent: A(24), deviceRating: A(32) })).toMatchObject({ verdict: 'fail', margin: -0.25 });
+  expect(judge(most, { designCurrent: A(0), deviceRating: A(0) })).not.toHaveProperty('margin');
+  for (const [value, verdict] of [
+    [9, 'fail'],
+    [10, 'pass'],
+    [20, 'pass'],
+    [21, 'fail'],
+  ] as const)
+    expect(judge(both, { designCurrent: A(value), deviceRating: A(10), capacity: A(20) }).verdict).toBe(verdict);
+});
+
+test.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])('%s is a gap, in every place', (bad) => {
+  const results = [
+    judge(most, { designCurrent: raw(bad), deviceRating: A(32) }),
+    judge(most, { designCurrent: A(32), deviceRating: raw(bad) }),
+    judge(least, { designCurrent: raw(bad), deviceRating: A(32) }),
+    judge(both, { designCurrent: raw(bad), deviceRating: A(1), capacity: A(2) }),
+    judge(both, { designCurrent: A(1), deviceRating: raw(bad), capacity: A(2) }),
+    judge(both, { designCurrent: A(1), deviceRating: A(1), capacity: raw(bad) }),
+  ];
+  for (const result of results) {
+    expect(result.verdict).toBe('not-determined');
+    expect(result.gaps).toMatchObject([{ kind: 'range' }]);
+    expect(result).not.toHaveProperty('value');
+    expect(JSON.stringify(result)).not.toContain('null');
+  }
+});
+
+test('a missing value ends in not-determined and names itself', () => {
+  expect(judge(most, { designCurrent: A(1), deviceRating: missing(gap) })).toMatchObject({
+    verdict: 'not-determined',
+    gaps: [gap],
+    caution: 'mind the step',
+  });
+  expect(judge(one, { found: missing(gap), allowed: ['B'] })).toMatchObject({ verdict: 'not-determined', gaps: [gap] });
+  expect(judge(holds, { holds: missing(gap), because: 'x' })).toMatchObject({ verdict: 'not-determined', gaps: [gap] });
+});
+
+test('labels and statements', () => {
+  expect(judge(one, { found: 'B', allowed: ['A', 'B'] })).toMatchObject({ verdict: 'pass', found: 'B' });
+  expect(judge(one, { found: 'C', allowed: ['A', 'B'] }).verdict).toBe('fail');
+  expect(judge(holds, { holds: true, because: 'seen' })).toMatchObject({ verdict: 'pass', because: 'seen' });
+  expect(judge(holds, { holds: false, because: 'seen' }).verdict).toBe('fail');
+  expect(judge(one, { found: 'B', allowed: ['B'] }, 'as marked').because).toBe('as marked');
+  expect(judge(holds, { holds: true, because: 'seen' }, 'ignored').because).toBe('seen');
+});
+
+const result = (verdict: CheckResult['verdict'], weight: 'rule' | 'advice' = 'rule'): CheckResult => ({
+  check: `${verdict}-${weight}`,
+  title: '',
+  verdict,
+  weight,
+  source,
+});
+
+test('any of several: one that passes is enough, an open one keeps it open', () => {
+  const verdict = (...of: CheckResult['verdict'][]) => judge(any, { results: of.map((v) => result(v)) }).verdict;
+  expect(verdict('fail', 'not-determined', 'pass')).toBe('pass');
+  expect(verdict('fail', 'not-determined')).toBe('not-determined');
+  expect(verdict('fail', 'not-required')).toBe('fail');
+  expect(verdict()).toBe('fail');
+});
+
+test('results without a comparison', () => {
+  expect(notRequired(most, 'not-applicable', 'no load')).toEqual({
+    check: 'most',
+    title: 'most',
+    weight: 'rule',
+    source,
+    verdict: 'not-required',
+    reason: 'not-applicable',
+    because: 'no load',
+  });
+  expect(notDetermined(most, gap)).toMatchObject({ verdict: 'not-determined', gaps: [gap] });
+});
+
+test('overall: fail before not-determined before pass; advice stands beside', () => {
+  const of = (...results: CheckResult[]) => overall(results).verdict;
+  expect(of()).toBe('not-determined');
+  expect(of(result('pass', 'advice'))).toBe('not-determined');
+  expect(of(result('not-required'))).toBe('pass');
+  expect(of(result('pass'), result('fail', 'advice'))).toBe('pass');
+  expect(of(result('pass'), result('not-determined'))).toBe('not-determined');
+  expect(of(result('not-determined'), result('fail'))).toBe('fail');
+  expect(
+    overall([result('fail'), result('not-determined'), result('fail', 'advice'), result('pass', 'advice')]),
+  ).toEqual({
+    verdict: 'fail',
+    failed: [result('fail')],
+    undetermined: [result('not-determined')],
+    advice: [result('fail', 'advice')],
+  });
+});

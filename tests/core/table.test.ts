@@ -1,0 +1,90 @@
+import { expect, test } from 'vitest';
+import { type Axis, CalculationError, squareMillimetres, type TableDefinition, table } from '../../src/index.js';
+
+const axes: readonly Axis[] = [
+  { name: 'method', labels: ['B', 'C'] },
+  { name: 'conductorArea', unit: 'mm²', between: 'exact' },
+];
+const good: TableDefinition = {
+  id: 'own/1',
+  title: 'figures of our own',
+  axes,
+  columns: [['B'], ['C']],
+  rows: [
+    [1, 10, 11],
+    [2.5, 20, null],
+    [4, 30, 31],
+  ],
+  cell: 'tabulatedCapacity',
+  unit: 'A',
+  source: { document: 'Test rules of our own', provenance: 'definition' },
+};
+const made = (change: Partial<TableDefinition> = {}) => table({ ...good, ...change });
+const at = (t: ReturnType<typeof made>, method: string, area: number) =>
+  t.find({ method, conductorArea: area } as never);
+
+test('exact, next-up, linear, and the first row below the first', () => {
+  const rows = (between: 'exact' | 'next-up' | 'linear', below?: 'first') =>
+    made({ axes: [axes[0] as Axis, { name: 'conductorArea', unit: 'mm²', between, ...(below ? { below } : {}) }] });
+  expect([1, 1.5, 4, 5, 0.5].map((a) => at(rows('exact'), 'B', a))).toEqual([10, undefined, 30, undefined, undefined]);
+  expect([1, 1.5, 4, 5, 0.5].map((a) => at(rows('next-up'), 'B', a))).toEqual([10, 20, 30, undefined, undefined]);
+  expect(at(rows('linear'), 'B', 3.25)).toBe(25);
+  expect(at(rows('linear'), 'B', 0.5)).toBeUndefined();
+  expect(at(rows('linear', 'first'), 'B', 0.5)).toBe(10);
+  expect(at(rows('linear'), 'B', 4.0001)).toBeUndefined();
+  // no cell at one end: no line
+  expect(at(rows('linear'), 'C', 2)).toBeUndefined();
+});
+
+test('what is not printed is not found, and the reason names what there is', () => {
+  expect(at(made(), 'C', 2.5)).toBeUndefined();
+  expect(at(made(), 'B', Number.NaN)).toBeUndefined();
+  expect(at(made(), 'D', 1)).toBeUndefined();
+  expect(() => made().get({ method: 'C', conductorArea: squareMillimetres(2.5) } as never)).toThrow(
+    'has no cell for method C, conductorArea 2.5 mm²; it offers method B | C; conductorArea 1 mm² | 2.5 mm² | 4 mm²',
+  );
+  expect(made().offers('conductorArea')).toEqual([1, 2.5, 4]);
+  expect(made().offers('nothing')).toEqual([]);
+});
+
+test('cells in parts of the canonical unit', () => expect(at(made({ per: 1000 }), 'C', 4)).toBe(0.031));
+
+const two: Axis = { name: 'ambientTemperature', unit: '°C', between: 'linear' };
+test.each<[string, Partial<TableDefinition>, string]>([
+  [
+    'two straight lines',
+    { axes: [two, { ...two, name: 'conductorArea' } as Axis], columns: [[1], [2]] },
+    'one axis only',
+  ],
+  ['an unknown label', { columns: [['B'], ['D']] }, 'method has no D'],
+  ['a column twice', { columns: [['B'], ['B']] }, 'repeats B'],
+  [
+    'a row twice',
+    {
+      rows: [
+        [1, 10, 11],
+        [1, 20, 21],
+      ],
+    },
+    'repeats 1',
+  ],
+  ['a short row', { rows: [[1, 10]] }, 'has 1 cells, not 2'],
+  ['a long row', { rows: [[1, 10, 11, 12]] }, 'has 3 cells, not 2'],
+  ['a label for a number', { rows: [['x', 10, 11]] }, 'conductorArea has no x'],
+  ['a NaN', { rows: [[1, Number.NaN, 11]] }, 'cell 0 is no number'],
+  ['a short column', { columns: [[], ['B']] }, 'has 0 keys, not 1'],
+  ['an axis twice', { axes: [axes[1] as Axis, axes[1] as Axis], columns: [[1], [2]] }, 'repeats conductorArea'],
+  ['a label twice', { axes: [{ name: 'method', labels: ['B', 'C', 'B'] }, axes[1] as Axis] }, 'repeats a label'],
+  ['no axis', { axes: [] }, 'has none'],
+])('%s is refused on first use', (_, change, message) => {
+  const faulty = made(change);
+  let seen: unknown;
+  try {
+    at(faulty, 'B', 1);
+  } catch (error) {
+    seen = error;
+  }
+  expect(seen).toBeInstanceOf(CalculationError);
+  expect((seen as CalculationError).code).toBe('invalid-input');
+  expect((seen as CalculationError).message).toContain(message);
+});
