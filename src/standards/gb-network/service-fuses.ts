@@ -1,0 +1,27 @@
+import { table } from '../../core/index.js';
+
+/** Service fuses that dwellings in Great Britain are met with, and what they carry at 230 V. */
+export const serviceFuses = /* @__PURE__ */ table({
+  id: 'gb-network/service-fuses',
+  title: 'Service fuses of dwellings',
+  axes: [
+    { name: 'connection', labels: ['single-phase', 'three-phase'] },
+    { name: 'cutOutRating', unit: 'A', between: 'exact' },
+  ],
+  columns: [['single-phase'], ['three-phase']],
+  rows: [
+    [60, 13.8, null],
+    [80, 18.4, null],
+    [100, 23, 69],
+  ],
+  cell: 'demandPower',
+  unit: 'VA',
+  per: 0.001,
+  printed: 'kVA',
+  source: {
+    document: 'pages of distributors',
+    clause: 'service sizes',
+    provenance: 'two-sources',
+    note: 'three-phase seen in one text; kVA derived at 230 V; one operator calls its 60 A service 15 kVA (60 A at 250 V)',
+  },
+});
