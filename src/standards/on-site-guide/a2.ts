@@ -65,7 +65,7 @@ export const tableA2 = /* @__PURE__ */ table({
   provenanceOf: { motors: 'memory', 'charge-point': 'two-sources' },
   notes: [
     'all: of the whole current; largest, second, others: of circuits or appliances in order; excess: of what exceeds the first amperes of Table A2 (first).',
-    'Other socket-outlets in hotels: the print allows a lower share for other than main rooms (hotelMinorRooms).',
+    'Other socket-outlets in hotels: the print allows a lower share for other than main rooms (tableA2Conflicts).',
     'Dwellings have no row for motors.',
   ],
 });

@@ -1,0 +1,159 @@
+import { formula, procedure } from '../core/index.js';
+
+/** Current of a load after its share is taken. */
+export const shareOfCurrent = /* @__PURE__ */ formula({
+  id: 'share-of-current',
+  title: 'Share of a connected current',
+  inputs: ['connectedCurrent', 'demandFactor'],
+  output: 'demand',
+  expression: 'connectedCurrent * demandFactor',
+  compute: ({ connectedCurrent, demandFactor }) => connectedCurrent * demandFactor,
+  source: { document: 'definition of a demand factor', provenance: 'definition' },
+});
+
+/** Demand of a group whose first amperes count in full and whose rest counts in part, such as household cooking. */
+export const firstAndShare = /* @__PURE__ */ formula({
+  id: 'first-and-share',
+  title: 'First amperes in full, a share of the rest, and an addition for socket-outlets',
+  inputs: ['connectedCurrent', 'firstCurrent', 'demandFactor', 'socketAllowance'],
+  output: 'demand',
+  expression:
+    'min(connectedCurrent, firstCurrent) + (connectedCurrent - min(connectedCurrent, firstCurrent)) * demandFactor + socketAllowance',
+  compute: ({ connectedCurrent, firstCurrent, demandFactor, socketAllowance }) => {
+    const first = Math.min(connectedCurrent, firstCurrent);
+    return first + (connectedCurrent - first) * demandFactor + socketAllowance;
+  },
+  source: { document: 'On-Site Guide', clause: 'Table A2', provenance: 'two-sources' },
+});
+
+/** Demand of a dwelling's circuits by one rule: the largest in full, a share of every other. */
+export const largestAndShare = /* @__PURE__ */ formula({
+  id: 'largest-and-share',
+  title: 'Largest circuit in full and a share of every other',
+  inputs: ['largestCurrent', 'allCurrents', 'demandFactor'],
+  output: 'existingDemand',
+  expression: 'largestCurrent + (allCurrents - largestCurrent) * demandFactor',
+  compute: ({ largestCurrent, allCurrents, demandFactor }) =>
+    largestCurrent + (allCurrents - largestCurrent) * demandFactor,
+  source: { document: 'On-Site Guide', clause: 'Table A2, standard circuits', provenance: 'two-sources' },
+});
+
+/** Demand with charge points at their full current. */
+export const demandWithPoints = /* @__PURE__ */ formula({
+  id: 'demand-with-points',
+  title: 'Demand with the charge points at 100 %',
+  inputs: ['existingDemand', 'chargeCurrent'],
+  output: 'demand',
+  expression: 'existingDemand + chargeCurrent',
+  compute: ({ existingDemand, chargeCurrent }) => existingDemand + chargeCurrent,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '722.311.201', provenance: 'two-sources' },
+});
+
+/** Demand where a load control holds the current at one board down to its limit, as far as pausing the charge points can. */
+export const controlledDemand = /* @__PURE__ */ formula({
+  id: 'controlled-demand',
+  title: 'Demand with a load control',
+  inputs: ['existingDemand', 'chargeCurrent', 'controlLimit', 'restDemand'],
+  output: 'demand',
+  expression: 'restDemand + min(existingDemand + chargeCurrent, max(controlLimit, existingDemand))',
+  compute: ({ existingDemand, chargeCurrent, controlLimit, restDemand }) =>
+    restDemand + Math.min(existingDemand + chargeCurrent, Math.max(controlLimit, existingDemand)),
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '722.311.201',
+    provenance: 'derived',
+    note: 'the clause allows for load control; the expression follows from what a control can do',
+  },
+});
+
+/** Apparent power of one line at the nominal voltage. */
+export const demandPowerOfLine = /* @__PURE__ */ formula({
+  id: 'demand-power-of-line',
+  title: 'Apparent power of one line',
+  inputs: ['demand', 'nominalVoltage'],
+  output: 'demandPower',
+  expression: 'demand * nominalVoltage',
+  compute: ({ demand, nominalVoltage }) => demand * nominalVoltage,
+  source: { document: 'definition of apparent power', provenance: 'definition' },
+});
+
+/** Mean power over a metering interval; kWh of a half-hour times two are kW. */
+export const meteredPowerOfInterval = /* @__PURE__ */ formula({
+  id: 'metered-power-of-interval',
+  title: 'Mean power over a metering interval',
+  inputs: ['meteredEnergy', 'meteringInterval'],
+  output: 'meteredPower',
+  expression: 'meteredEnergy / meteringInterval',
+  compute: ({ meteredEnergy, meteringInterval }) => (meteredEnergy * 3600) / meteringInterval,
+  source: { document: 'definition of power', provenance: 'definition' },
+});
+
+/** Current of a metered power at a power factor of 1, on one line. */
+export const meteredCurrentOfLine = /* @__PURE__ */ formula({
+  id: 'metered-current-of-line',
+  title: 'Current of a metered power, power factor 1, one line',
+  inputs: ['meteredPower', 'nominalVoltage'],
+  output: 'meteredCurrent',
+  expression: 'meteredPower / nominalVoltage',
+  compute: ({ meteredPower, nominalVoltage }) => meteredPower / nominalVoltage,
+  source: { document: 'definition of power', provenance: 'definition' },
+});
+
+/** Demand taken from a metered current, with a margin for what half-hour means hide and the season did not show. */
+export const meteredDemandWithMargin = /* @__PURE__ */ formula({
+  id: 'metered-demand-with-margin',
+  title: 'Metered current with a margin',
+  inputs: ['meteredCurrent', 'demandMargin'],
+  output: 'existingDemand',
+  expression: 'meteredCurrent * (1 + demandMargin)',
+  compute: ({ meteredCurrent, demandMargin }) => meteredCurrent * (1 + demandMargin),
+  source: { document: 'estimate from metered peaks', provenance: 'common-practice' },
+});
+
+/** Demand of a load through the utilisation and simultaneity factors between it and the origin. */
+export const factorChain = /* @__PURE__ */ formula({
+  id: 'factor-chain',
+  title: 'Load times utilisation and simultaneity factors',
+  inputs: ['connectedCurrent', 'utilisationFactor', 'simultaneityFactor'],
+  output: 'existingDemand',
+  expression: 'connectedCurrent * utilisationFactor * simultaneityFactor',
+  compute: ({ connectedCurrent, utilisationFactor, simultaneityFactor }) =>
+    connectedCurrent * utilisationFactor * simultaneityFactor,
+  source: { document: 'IEC 60364 practice', clause: 'factors k_u and k_s', provenance: 'one-source' },
+});
+
+/** Current that is left up to the rating of the cut-out. */
+export const headroomOfLine = /* @__PURE__ */ formula({
+  id: 'headroom-of-line',
+  title: 'Headroom up to the cut-out',
+  inputs: ['cutOutRating', 'demand'],
+  output: 'headroom',
+  expression: 'cutOutRating - demand',
+  compute: ({ cutOutRating, demand }) => cutOutRating - demand,
+  source: { document: 'difference', provenance: 'definition' },
+});
+
+/** What the search for a setting needs. */
+export interface SettingSearch {
+  /** What is left without the point, A, on each line that it uses. */
+  readonly headrooms: readonly number[];
+  /** Smallest running current, A. */
+  readonly least: number;
+  /** Largest setting that is looked for, A. */
+  readonly most: number;
+}
+
+/** Largest whole-ampere setting of a charge point that fits on every line it uses; 0 when not even the smallest does. */
+export const largestFittingSetting = /* @__PURE__ */ procedure({
+  id: 'largest-fitting-setting',
+  title: 'Largest setting that fits',
+  output: 'largestSetting',
+  method:
+    'the smallest headroom of the lines that the point uses, rounded down to whole amperes, not above the largest setting; nothing below the smallest running current',
+  source: { document: 'IEC 61851-1', clause: 'smallest running current 6 A', provenance: 'two-sources' },
+  run: ({ headrooms, least, most }: SettingSearch) => {
+    const fits = Math.floor(Math.min(most, ...headrooms) + 1e-9);
+    return fits >= least ? fits : 0;
+  },
+});
