@@ -1,0 +1,90 @@
+import { type Known, missing, type Sheet } from '../../core/index.js';
+import type { Line } from '../../installation/index.js';
+import { type Amperes, seconds } from '../../units/index.js';
+import { meteredCurrentOfLine, meteredDemandWithMargin, meteredPowerOfInterval } from '../formulas.js';
+import type { DemandLoad } from '../loads.js';
+import { applicable, type DemandMethod, type HalfHourReading, inFull, notApplicable, onLine } from '../method.js';
+import { checkReadings, HALF_HOUR } from './readings.js';
+
+/** What no meter has seen yet comes on top in full. */
+function withNewLoads(loads: readonly DemandLoad[], line: Line, metered: Sheet, sheet: Sheet): Known<Amperes> {
+  const fresh = onLine(loads, line).filter((l) => l.isNew);
+  return sheet.gather('sum', 'existingDemand', 'existingDemand', [
+    metered,
+    ...inFull(fresh, 'existingDemand', ', not yet metered, in full', sheet),
+  ]);
+}
+const onTop =
+  'Loads that are yet to be connected come on top in full, and so do all charge points, those too that a meter may have seen.';
+
+/** Demand from half-hour readings of the supply meter. */
+export const halfHourReadings: DemandMethod = {
+  id: 'half-hour-readings',
+  title: 'Largest half-hour of the supply meter, with a margin',
+  source: { document: 'measured demand', clause: 'kWh of a half-hour times two', provenance: 'common-practice' },
+  assumption: `Half-hour means hide short peaks; the margin and the season are the user’s. Power factor 1. ${onTop}`,
+  countBands: false,
+  divisible: false,
+  applies: (c, { readings }) => {
+    if (!readings) return notApplicable('no half-hour readings were handed over');
+    checkReadings(readings);
+    const { phases } = c.installation.supply;
+    if (phases.state === 'known')
+      return phases.value === 1
+        ? applicable
+        : notApplicable('the meter adds the lines up; readings of each line would be needed');
+    return {
+      verdict: 'not-determined',
+      because: 'the number of lines of the supply is not known',
+      gaps: [{ kind: 'fact', fact: 'supply.phases', obtain: 'cut-out and meter' }],
+    };
+  },
+  existing: (loads, line, c, { readings }, sheet) => {
+    const peak = readings?.readings.reduce<HalfHourReading | undefined>(
+      (best, r) => (best && best.energy >= r.energy ? best : r),
+      undefined,
+    );
+    const metered = sheet.part('meter');
+    const lacking = missing({ kind: 'fact', fact: 'readings', obtain: 'half-hour readings of the supply meter' });
+    const meteredEnergy = metered.given('meteredEnergy', peak?.energy ?? lacking, `half-hour from ${peak?.start}`);
+    const meteringInterval = metered.given('meteringInterval', seconds(HALF_HOUR), 'half-hour readings');
+    const meteredPower = metered.step(meteredPowerOfInterval, { meteredEnergy, meteringInterval });
+    const nominalVoltage = metered.given('nominalVoltage', c.installation.supply.nominalVoltage);
+    const meteredCurrent = metered.step(meteredCurrentOfLine, { meteredPower, nominalVoltage });
+    const demandMargin = metered.given('demandMargin', readings?.margin ?? lacking, `readings of ${readings?.season}`);
+    metered.step(meteredDemandWithMargin, { meteredCurrent, demandMargin });
+    return withNewLoads(loads, line, metered, sheet);
+  },
+};
+
+/** Demand from a peak current that the survey of the supply states. */
+export const meteredPeak: DemandMethod = {
+  id: 'metered-peak',
+  title: 'Peak current metered at the supply, with a margin',
+  source: { document: 'measured demand', provenance: 'common-practice' },
+  assumption: `What the peak rests on is the survey’s, the margin the user’s; the peak counts on every line. ${onTop}`,
+  countBands: false,
+  divisible: false,
+  applies: (c, { meteredMargin }) => {
+    if (!c.installation.supply.meteredDemand) return notApplicable('the survey states no metered peak');
+    if (meteredMargin !== undefined) return applicable;
+    return {
+      verdict: 'not-determined',
+      because: 'the margin on the metered peak is not stated',
+      gaps: [{ kind: 'fact', fact: 'meteredMargin', obtain: 'state a margin with the season of the measurement' }],
+    };
+  },
+  existing: (loads, line, c, { meteredMargin }, sheet) => {
+    const stated = c.installation.supply.meteredDemand;
+    const metered = sheet.part('meter');
+    const peak =
+      stated?.current.state === 'between'
+        ? stated.current.most
+        : (stated?.current ?? missing({ kind: 'fact', fact: 'supply.meteredDemand' }));
+    const meteredCurrent = metered.given('meteredCurrent', peak, stated?.about);
+    const margin = meteredMargin ?? missing({ kind: 'fact', fact: 'meteredMargin' });
+    const demandMargin = metered.given('demandMargin', margin, 'stated by the user');
+    metered.step(meteredDemandWithMargin, { meteredCurrent, demandMargin });
+    return withNewLoads(loads, line, metered, sheet);
+  },
+};
