@@ -1,6 +1,41 @@
 /**
- * Maximum demand and diversity, by method.
+ * Maximum demand and diversity, adequacy of the supply, notification, and the demand of many.
  *
  * @module
  */
-export {};
+export * from '../standards/approved-document-m/heights.js';
+export * from '../standards/charging-code-of-practice/heights.js';
+export * from '../standards/de-network/connection-checks.js';
+export { germany } from '../standards/de-network/connection-rules.js';
+export * from '../standards/de-network/unbalance.js';
+export * from '../standards/due-dates.js';
+export * from '../standards/fr-accessibility/heights.js';
+export * from '../standards/gb-network/connection-checks.js';
+export { greatBritain } from '../standards/gb-network/connection-rules.js';
+export * from '../standards/gb-network/distributors.js';
+export * from '../standards/gb-network/meter-point.js';
+export * from '../standards/gb-network/meter-tails.js';
+export * from '../standards/gb-network/service-fuses.js';
+export * from '../standards/iec61439/rated-diversity.js';
+export * from '../standards/network-rules.js';
+export * from '../standards/on-site-guide/a2.js';
+export * from '../standards/pas1899/heights.js';
+export * from './adequacy.js';
+export * from './adequacy-checks.js';
+export type { SupplyChange } from './changes.js';
+export { type Demand, demandOf, governingRule, type LineDemand, type MethodResult } from './demand.js';
+export type { FormField } from './form.js';
+export * from './formulas.js';
+export { type DemandCase, type DemandControl, type DemandLoad, type DemandPoint, demandCase } from './loads.js';
+export type {
+  Applicability,
+  DemandMethod,
+  DemandOptions,
+  HalfHourReading,
+  MeterReadings,
+  Premises,
+} from './method.js';
+export { demandMethods } from './methods/index.js';
+export { checkReadings, daysCovered } from './methods/readings.js';
+export * from './mounting.js';
+export { type Notification, type NotificationOptions, networkRules, notificationOf } from './notification.js';

@@ -210,10 +210,10 @@ function addBoard(walk: Walk, board: Board, above: readonly string[], path: () =
     checkCurrent(walk, run.device?.rating, () => [...at(), 'device', 'rating'], true);
     run.feeds.forEach((outlet, j) => {
       const here = () => [...at(), 'feeds', j];
-      if (outlet.kind === 'board') return addBoard(walk, outlet, boards, here);
-      checkId(walk, outlet.id, here);
+      if (outlet.kind === 'board') addBoard(walk, outlet, boards, here);
+      else checkId(walk, outlet.id, here);
       if (outlet.kind === 'load') addLoad(walk, outlet, run, boards, here);
-      else addPoint(walk, outlet, run, boards, here);
+      if (outlet.kind === 'charge-point') addPoint(walk, outlet, run, boards, here);
     });
   });
   if (board.control) addControl(walk, board, board.control, seen, () => [...path(), 'control']);

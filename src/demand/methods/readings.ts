@@ -19,10 +19,13 @@ function instant(text: string): number | undefined {
 function checkTimes(meter: MeterReadings, problems: Problem[]): void {
   let last: number | undefined;
   const seen = new Set<number>();
-  meter.readings.forEach(({ start }, i) => {
+  for (const [i, { start }] of meter.readings.entries()) {
     const at = instant(start);
     const say = (message: string) => problems.push({ path: ['readings', i, 'start'], message });
-    if (at === undefined) return say(`${String(start)} is no time with an offset, as 2026-01-05T17:30:00Z`);
+    if (at === undefined) {
+      say(`${String(start)} is no time with an offset, as 2026-01-05T17:30:00Z`);
+      continue;
+    }
     if (at % HALF_HOUR !== 0) say(`${start} is not the start of a half-hour`);
     if (seen.has(at)) say(`${start} is there twice`);
     else if (last !== undefined && at < last) say(`${start} is out of order`);
@@ -30,7 +33,7 @@ function checkTimes(meter: MeterReadings, problems: Problem[]): void {
       say(`${Math.round((at - last) / HALF_HOUR) - 1} reading(s) are lacking before ${start}`);
     seen.add(at);
     last = last === undefined ? at : Math.max(last, at);
-  });
+  }
 }
 
 /**

@@ -1,0 +1,214 @@
+import {
+  type CheckResult,
+  type Fact,
+  isMissing,
+  type Known,
+  missing,
+  type Overall,
+  overall,
+  type Sheet,
+  silent,
+  whenKnown,
+} from '../core/index.js';
+import type { Installation, Line } from '../installation/index.js';
+import { meterTails } from '../standards/gb-network/meter-tails.js';
+import { type Amperes, amperes, minus } from '../units/index.js';
+import { demandWithinCutOut, demandWithinMainSwitch, demandWithinTails } from './adequacy-checks.js';
+import { changesOf, type SupplyChange } from './changes.js';
+import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
+import { headroomOfLine, largestFittingSetting } from './formulas.js';
+import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
+import type { DemandOptions } from './method.js';
+
+/** What is left on one line. */
+export interface LineHeadroom {
+  /** The line conductor. */
+  readonly line: Line;
+  /** Maximum demand, A. */
+  readonly demand: Known<Amperes>;
+  /** What is left up to the rating of the cut-out, A; negative where it is exceeded. */
+  readonly headroom: Known<Amperes>;
+  /** What is left without the charge points, A. */
+  readonly headroomWithoutPoints: Known<Amperes>;
+}
+
+/** The largest setting of one charge point that fits without a load control. */
+export interface FittingSetting {
+  /** Name of the charge point. */
+  readonly point: string;
+  /** Largest whole-ampere setting from 6 A to 32 A, every other point at its own; 0 when not even 6 A fits. */
+  readonly setting: Known<Amperes>;
+}
+
+/** Whether a limiter at the origin would help. */
+export interface LimiterAdvice {
+  /** Limit at which it would be set, A: the least of the ratings in the way. */
+  readonly limit: Known<Amperes>;
+  /** `not-needed`, `helps`, or `cannot-help` where the house alone exceeds the limit. */
+  readonly verdict: 'not-needed' | 'helps' | 'cannot-help' | 'not-determined';
+  /** Why. */
+  readonly because: string;
+}
+
+/** Whether a supply carries what is connected and wanted. */
+export interface Adequacy {
+  /** Demands by every method and the governing one. */
+  readonly demand: Demand;
+  /** What is left, line by line. */
+  readonly lines: readonly LineHeadroom[];
+  /** Demand against cut-out, main switch and tails, line by line in this order. */
+  readonly results: readonly CheckResult[];
+  /** What the results amount to. */
+  readonly overall: Overall;
+  /** The largest setting of each charge point that fits. */
+  readonly settings: readonly FittingSetting[];
+  /** Whether a limiter helps. */
+  readonly limiter: LimiterAdvice;
+  /** What another supply would change. */
+  readonly changes: readonly SupplyChange[];
+}
+
+/** The ratings that a demand has to stay within. */
+interface Ratings {
+  readonly cutOut: Known<Amperes>;
+  readonly mainSwitch: Known<Amperes>;
+  readonly tails: Known<Amperes>;
+}
+
+/** A range of a rating is taken at its lower end: a supply is never taken stronger than it may be. */
+const lower = (fact: Fact<Amperes> | undefined, name: string, obtain: string): Fact<Amperes> =>
+  fact === undefined
+    ? { state: 'unknown', obtain }
+    : fact.state === 'between'
+      ? { state: 'known', value: fact.least, by: `${fact.by ?? name}, lower end of the range` }
+      : fact.state === 'unknown' && fact.obtain === undefined
+        ? { state: 'unknown', obtain }
+        : fact;
+
+function judgeLine(found: LineDemand, installation: Installation, sheet: Sheet) {
+  const { supply, board } = installation;
+  const demand = sheet.given('demand', found.demand, 'governing method');
+  const fuse = lower(supply.cutOut.rating, 'cut-out', 'label on the fuse, or a letter of the distributor');
+  const cutOutRating = sheet.given('cutOutRating', fuse);
+  const cutOut = sheet.check(demandWithinCutOut, { demand, cutOutRating });
+  const headroom = sheet.step(headroomOfLine, { cutOutRating, demand });
+  const main = lower(board.mainSwitch?.rating, 'main switch', 'label of the main switch');
+  const mainSwitchRating = sheet.given('mainSwitchRating', main);
+  const mainSwitch = sheet.check(demandWithinMainSwitch, { demand, mainSwitchRating });
+  const tailsArea = sheet.given('tailsArea', supply.tails ?? { state: 'unknown', obtain: 'measure the meter tails' });
+  const tails = sheet.label('tails', 'copper');
+  const tailsCapacity = sheet.look(meterTails, { tails, tailsArea });
+  const tailsResult = sheet.check(demandWithinTails, { demand, tailsCapacity });
+  const ratings: Ratings = { cutOut: cutOutRating, mainSwitch: mainSwitchRating, tails: tailsCapacity };
+  return { headroom, ratings, results: [cutOut, mainSwitch, tailsResult] };
+}
+
+/** The least of the ratings in the way. */
+const weakest = ({ cutOut, mainSwitch, tails }: Ratings): Known<Amperes> =>
+  whenKnown([cutOut, mainSwitch, tails], (...all) => amperes(Math.min(...all)));
+
+/** Current of the other points on a line, at their settings. */
+function othersOn(c: DemandCase, line: Line, point: DemandPoint): Known<Amperes> {
+  const others = c.points.filter((p) => p !== point && p.lines.includes(line));
+  const lacking = others.filter((p) => p.setting.state !== 'known');
+  if (lacking.length > 0)
+    return missing(...lacking.map((p) => ({ kind: 'fact' as const, fact: `setting of ${p.id}` })));
+  return amperes(others.reduce((sum, p) => sum + (p.setting.state === 'known' ? p.setting.value : 0), 0));
+}
+
+function settingOf(
+  point: DemandPoint,
+  c: DemandCase,
+  demand: Demand,
+  limit: Known<Amperes>,
+  sheet: Sheet,
+): FittingSetting {
+  const headrooms = point.lines.map((line) =>
+    whenKnown([limit, governingOn(demand, line).existing, othersOn(c, line, point)], (l, d, others) => l - d - others),
+  );
+  const gaps = headrooms.flatMap((h) => (isMissing(h) ? h.missing : []));
+  const input =
+    gaps.length > 0
+      ? { missing: gaps }
+      : { headrooms: headrooms as readonly number[], least: Math.max(6, point.minimum ?? 6), most: 32 };
+  return { point: point.id, setting: sheet.part(point.id).run(largestFittingSetting, input) };
+}
+
+function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): LimiterAdvice {
+  const found = whenKnown([limit, ...lines.flatMap((l) => [l.existing, l.demand])], (l, ...figures) => {
+    const alone = Math.max(0, ...figures.filter((_, i) => i % 2 === 0));
+    const all = Math.max(0, ...figures.filter((_, i) => i % 2 === 1));
+    const round = (x: number) => Math.round(x * 10) / 10;
+    if (all <= l)
+      return { verdict: 'not-needed' as const, because: `the demand of ${round(all)} A is within ${round(l)} A` };
+    return alone <= l
+      ? {
+          verdict: 'helps' as const,
+          because: `without the charge points ${round(alone)} A, so that a limiter at ${round(l)} A can hold the whole there`,
+        }
+      : {
+          verdict: 'cannot-help' as const,
+          because: `without the charge points ${round(alone)} A already, above ${round(l)} A: holding back vehicles does not cure that`,
+        };
+  });
+  return isMissing(found)
+    ? { limit, verdict: 'not-determined', because: 'ratings or demands are not known' }
+    : { limit, ...found };
+}
+
+/** Adequacy of a projection whose demand is known already. */
+export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
+  const part = sheet.part('Adequacy of the supply');
+  const lines = c.lines.map((line) => governingOn(demand, line));
+  const judged = lines.map((l) => judgeLine(l, c.installation, part.part(l.line)));
+  const limit = judged[0]
+    ? weakest(judged[0].ratings)
+    : missing({ kind: 'fact', fact: 'line conductors of the supply' });
+  const cutOut = judged[0]?.ratings.cutOut ?? missing({ kind: 'fact', fact: 'cutOutRating' });
+  const results = judged.flatMap((j) => j.results);
+  const chosen = part.part('Settings of the charge points');
+  return {
+    demand,
+    lines: lines.map((l, i) => ({
+      line: l.line,
+      demand: l.demand,
+      headroom: judged[i]?.headroom ?? missing({ kind: 'fact', fact: 'cutOutRating' }),
+      headroomWithoutPoints: whenKnown([cutOut, l.existing], (fuse, d) => minus(fuse, d)),
+    })),
+    results,
+    overall: overall(results),
+    settings: c.points.map((p) => settingOf(p, c, demand, limit, chosen)),
+    limiter: limiterAdvice(lines, limit),
+    changes: changesOf(c, lines, cutOut),
+  };
+}
+
+/**
+ * Whether the supply carries the demand, line by line, against cut-out, main switch and tails; what is left; the largest
+ * setting that fits; whether a limiter helps; what another supply would change. A rating that is not known ends in
+ * `not-determined`, never in a usual value.
+ * @param installation the installation
+ * @param options premises and what else changes a demand
+ * @param sheet where the calculation is written; nowhere when absent
+ * @returns plain data
+ * @throws CalculationError `invalid-input` with the path of each problem
+ * @example
+ * ```ts
+ * import { amperes, hertz, type Installation, known, unknown, volts } from 'ohmwright';
+ * import { adequacyOf } from 'ohmwright/demand';
+ *
+ * const empty: Installation = {
+ *   supply: {
+ *     system: unknown(), phases: known(1), nominalVoltage: volts(230), frequency: hertz(50),
+ *     externalImpedance: unknown(), prospectiveCurrent: unknown(),
+ *     cutOut: { kind: unknown(), rating: unknown('label on the fuse') }, looped: unknown(),
+ *   },
+ *   board: { kind: 'board', id: 'consumer unit', mainSwitch: { rating: known(amperes(100)) }, runs: [] },
+ * };
+ * adequacyOf(empty, { premises: 'dwelling' }).overall.verdict; // => 'not-determined'
+ * ```
+ */
+export function adequacyOf(installation: Installation, options: DemandOptions, sheet: Sheet = silent()): Adequacy {
+  const c = demandCase(installation);
+  return adequacyOfCase(c, demandOfCase(c, options, sheet), sheet);
+}

@@ -1,0 +1,264 @@
+import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
+import type { Installation, Line } from '../installation/index.js';
+import { type Amperes, amperes, invalidInput, type VoltAmperes } from '../units/index.js';
+import { controlledDemand, demandPowerOfLine, demandWithPoints } from './formulas.js';
+import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
+import type { DemandMethod, DemandOptions } from './method.js';
+import { demandMethods } from './methods/index.js';
+import { daysCovered } from './methods/readings.js';
+
+/** Demand on one line by one method. */
+export interface LineDemand {
+  /** The line conductor. */
+  readonly line: Line;
+  /** Demand without the charge points, A. */
+  readonly existing: Known<Amperes>;
+  /** Current of the charge points at their settings, A. */
+  readonly charge: Known<Amperes>;
+  /** Maximum demand, A; with load controls as far as they are named and their limits known. */
+  readonly demand: Known<Amperes>;
+  /** Maximum demand as apparent power of the line, VA. */
+  readonly power: Known<VoltAmperes>;
+}
+
+/** What one method says. */
+export interface MethodResult {
+  /** Identifier of the method. */
+  readonly method: string;
+  /** What it is called. */
+  readonly title: string;
+  /** Where it stands. */
+  readonly source: Source;
+  /** What it takes for granted; to be printed beside the number. */
+  readonly assumption: string;
+  /** Whether it may be used here. */
+  readonly verdict: 'applicable' | 'not-applicable' | 'not-determined';
+  /** Why it may not. */
+  readonly because?: string;
+  /** What is not known. */
+  readonly gaps?: readonly Gap[];
+  /** Its demand on each line of the supply; empty when it does not apply. */
+  readonly lines: readonly LineDemand[];
+}
+
+/** Demands of an installation by every method, and which one governs. */
+export interface Demand {
+  /** Every method, applicable or not. */
+  readonly methods: readonly MethodResult[];
+  /** The result that governs. */
+  readonly governing: MethodResult;
+  /** Why it does. */
+  readonly governedBy: string;
+  /** Load controls that lower a demand below the sum, by name and limit; those that could not count, and why. */
+  readonly controls: readonly string[];
+  /** What a person has to be told with the numbers. */
+  readonly cautions: readonly string[];
+}
+
+/** The rule that chooses the governing method. */
+export const governingRule =
+  'half-hour readings that cover a whole year govern; otherwise the On-Site Guide for the stated premises; otherwise the connected load';
+
+const cautions = [
+  'An estimate: methods differ by a factor of two. A competent person confirms the demand before work begins.',
+  'BS 7671:2018 with amendments 2 and 3 was withdrawn on 15 October 2026; whether amendment 4 of 2026 changed diversity or section 722 was not available.',
+] as const;
+
+const pointsOn = (points: readonly DemandPoint[], line: Line) => points.filter((p) => p.lines.includes(line));
+const below = (board: string) => (x: { readonly boards: readonly string[] }) => x.boards.includes(board);
+const takePoints = (
+  points: readonly DemandPoint[],
+  as: 'chargeCurrent' | 'existingDemand',
+  why: string,
+  sheet: Sheet,
+) =>
+  points.map((point) => {
+    const part = sheet.part(`${point.id}${why}`);
+    part.given(as, point.setting);
+    return part;
+  });
+
+interface Asked {
+  readonly method: DemandMethod;
+  readonly c: DemandCase;
+  readonly options: DemandOptions;
+  readonly line: Line;
+}
+
+/** Demand on a line with one load control: what it does not see, and what it holds to its limit. */
+function withControl(control: DemandControl, { method, c, options, line }: Asked, sheet: Sheet): Sheet {
+  const bound = sheet.part(`load control ${control.name} at ${control.board}`);
+  const isBelow = below(control.board);
+  const points = pointsOn(c.points, line);
+  const held = points.filter((p) => control.controls.includes(p.id));
+  const free = points.filter((p) => !control.controls.includes(p.id));
+  const side = (title: string, inside: boolean) => {
+    const part = bound.part(title);
+    const own = part.part('loads');
+    method.existing(
+      c.loads.filter((l) => isBelow(l) === inside),
+      line,
+      c,
+      options,
+      own,
+    );
+    const others = takePoints(
+      free.filter((p) => isBelow(p) === inside),
+      'existingDemand',
+      ', not under this control',
+      part,
+    );
+    part.gather('sum', 'existingDemand', 'existingDemand', [own, ...others]);
+    return part;
+  };
+  const whole = control.board === c.installation.board.id;
+  const rest = whole ? [] : [side('what the control does not see', false)];
+  const restDemand = bound.gather('sum', 'existingDemand', 'restDemand', rest);
+  const existingDemand = bound.gather('sum', 'existingDemand', 'existingDemand', [side('at its board', true)]);
+  const chargeCurrent = bound.gather(
+    'sum',
+    'chargeCurrent',
+    'chargeCurrent',
+    takePoints(held, 'chargeCurrent', ', under this control', bound),
+  );
+  const controlLimit = bound.given('controlLimit', control.limit, control.name);
+  bound.step(controlledDemand, { existingDemand, chargeCurrent, controlLimit, restDemand });
+  return bound;
+}
+
+/** Whether a control can lower the demand by this method; a text says why not. */
+function standsInTheWay(control: DemandControl, method: DemandMethod, c: DemandCase): string | undefined {
+  if (control.limit.state !== 'known') return `the limit of ${control.name} is not known`;
+  if (control.controls.length === 0) return `${control.name} controls no charge point`;
+  if (!method.divisible && control.board !== c.installation.board.id)
+    return `${control.name} acts at ${control.board}, and ${method.id} knows the whole installation only`;
+  return undefined;
+}
+
+function demandOnLine(asked: Asked, sheet: Sheet): LineDemand {
+  const { method, c, options, line } = asked;
+  const full = sheet.part('charge points at 100 %');
+  const loads = full.part('loads');
+  method.existing(c.loads, line, c, options, loads);
+  const existing = full.gather('sum', 'existingDemand', 'existingDemand', [loads]);
+  const points = takePoints(pointsOn(c.points, line), 'chargeCurrent', '', full);
+  const charge = full.gather('sum', 'chargeCurrent', 'chargeCurrent', points);
+  full.step(demandWithPoints, { existingDemand: existing, chargeCurrent: charge });
+  const bounds = c.controls
+    .filter((control) => standsInTheWay(control, method, c) === undefined)
+    .map((control) => withControl(control, asked, sheet));
+  const demand = sheet.gather('smallest', 'demand', 'demand', [full, ...bounds]);
+  const nominalVoltage = sheet.given('nominalVoltage', c.installation.supply.nominalVoltage);
+  const power = sheet.step(demandPowerOfLine, { demand, nominalVoltage });
+  return { line, existing, charge, demand, power };
+}
+
+function ask(method: DemandMethod, c: DemandCase, options: DemandOptions, sheet: Sheet): MethodResult {
+  const { id, title, source, assumption } = method;
+  const applies = method.applies(c, options);
+  const head = { method: id, title, source, assumption };
+  if (applies.verdict !== 'applicable') return { ...head, ...applies, lines: [] };
+  const part = sheet.part(title);
+  part.note(assumption);
+  const lines = c.lines.map((line) => demandOnLine({ method, c, options, line }, part.part(line)));
+  return { ...head, verdict: 'applicable', lines };
+}
+
+function governs(
+  methods: readonly MethodResult[],
+  options: DemandOptions,
+): { readonly result: MethodResult; readonly why: string } {
+  const named = (id: string) => methods.find((m) => m.method === id) as MethodResult;
+  if (options.governing !== undefined) return { result: named(options.governing), why: 'named by the user' };
+  const metered = named('half-hour-readings');
+  const guide = options.premises === 'other' ? undefined : named(`on-site-guide-${options.premises}`);
+  const year = options.readings !== undefined && daysCovered(options.readings) >= 365;
+  const result = metered.verdict === 'applicable' && year ? metered : (guide ?? named('connected-load'));
+  return { result, why: governingRule };
+}
+
+function checkOptions(options: DemandOptions): void {
+  const known = demandMethods.map((m) => m.id);
+  const problems = [];
+  if (!['dwelling', 'small-shop', 'small-hotel', 'other'].includes(options.premises))
+    problems.push({
+      path: ['premises'],
+      message: `${String(options.premises)} is not known; known are dwelling, small-shop, small-hotel, other`,
+    });
+  if (options.governing !== undefined && !known.includes(options.governing))
+    problems.push({ path: ['governing'], message: `${options.governing} is no method; there are ${known.join(', ')}` });
+  if (problems.length > 0) throw invalidInput('the demand options', problems);
+}
+
+/** Demand of a projection that has been made already. */
+export function demandOfCase(c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {
+  checkOptions(options);
+  const methods = demandMethods.map((m) => ask(m, c, options, sheet));
+  const { result, why } = governs(methods, options);
+  const governor = demandMethods.find((m) => m.id === result.method) as DemandMethod;
+  const controls = c.controls.map((control) => {
+    const hindrance = standsInTheWay(control, governor, c);
+    return hindrance === undefined && control.limit.state === 'known'
+      ? `${control.name}, limit ${control.limit.value} A a line at ${control.board}, holds ${control.controls.join(', ')}; it must be able to pause them`
+      : `${hindrance}: charge points count at 100 %`;
+  });
+  return { methods, governing: result, governedBy: why, controls, cautions };
+}
+
+/**
+ * The maximum demand of an installation by every method that applies, per line, with the assumption beside each number.
+ * Charge points count at 100 % unless a load control with a name and a known limit holds them.
+ * @param installation the installation
+ * @param options premises and what else changes a demand
+ * @param sheet where the calculation is written; nowhere when absent
+ * @returns plain data: every method's result, the governing one and the rule that chose it
+ * @throws CalculationError `invalid-input` with the path of each problem
+ * @example
+ * ```ts
+ * import { amperes, hertz, type Installation, known, type Run, unknown, volts } from 'ohmwright';
+ * import { demandOf } from 'ohmwright/demand';
+ *
+ * const ring: Run = {
+ *   id: 'ring', lines: ['L1'],
+ *   device: { kind: known({ standard: 'EN 60898', type: 'B' }), rating: known(amperes(32)) },
+ *   cable: {
+ *     construction: 'flat-twin-and-earth', material: 'copper', insulation: 'thermoplastic-70', cores: 2,
+ *     area: unknown(), protective: 'bare-core',
+ *   },
+ *   stretches: [],
+ *   feeds: [{ kind: 'load', id: 'sockets', purpose: 'socket-outlets', current: known(amperes(32)), lines: ['L1'] }],
+ * };
+ * const house: Installation = {
+ *   supply: {
+ *     system: unknown(), phases: known(1), nominalVoltage: volts(230), frequency: hertz(50),
+ *     externalImpedance: unknown(), prospectiveCurrent: unknown(),
+ *     cutOut: { kind: unknown(), rating: known(amperes(60)) }, looped: known(false),
+ *   },
+ *   board: { kind: 'board', id: 'consumer unit', runs: [ring] },
+ * };
+ * const { governing } = demandOf(house, { premises: 'dwelling' });
+ * governing.method; // => 'on-site-guide-dwelling'
+ * governing.lines[0]!.demand; // => 32
+ * ```
+ */
+export function demandOf(installation: Installation, options: DemandOptions, sheet: Sheet = silent()): Demand {
+  return demandOfCase(demandCase(installation), options, sheet);
+}
+
+/** Demand on a line by the governing method, or why there is none. */
+export function governingOn(demand: Demand, line: Line): LineDemand {
+  const found = demand.governing.lines.find((l) => l.line === line);
+  if (found) return found;
+  const { gaps, because, method } = demand.governing;
+  const none = missing(
+    ...(gaps ?? [{ kind: 'fact' as const, fact: `demand by ${method}`, obtain: because ?? 'choose another method' }]),
+  );
+  return { line, existing: none, charge: none, demand: none, power: none };
+}
+
+/** The largest of several demands, or what stands in the way. */
+export function worstOf(lines: readonly LineDemand[]): Known<Amperes> {
+  const gaps = lines.flatMap((l) => (isMissing(l.demand) ? l.demand.missing : []));
+  if (gaps.length > 0) return { missing: gaps };
+  return lines.reduce<Amperes>((w, l) => (isMissing(l.demand) || l.demand <= w ? w : l.demand), amperes(0));
+}

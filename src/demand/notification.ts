@@ -1,0 +1,145 @@
+import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
+import type { Installation } from '../installation/index.js';
+import { germany } from '../standards/de-network/connection-rules.js';
+import { greatBritain } from '../standards/gb-network/connection-rules.js';
+import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, NetworkRules } from '../standards/network-rules.js';
+import { invalidInput } from '../units/index.js';
+import { type Demand, demandOfCase, governingOn } from './demand.js';
+import { type FormField, formFields } from './form.js';
+import { type DemandCase, demandCase } from './loads.js';
+import type { DemandOptions } from './method.js';
+
+/** Rules of network operators by country. */
+export const networkRules: readonly NetworkRules[] = [greatBritain, germany];
+
+/** What a notification rests on beside the installation. */
+export interface NotificationOptions extends DemandOptions {
+  /** Country whose rules apply, ISO 3166. */
+  readonly country: 'GB' | 'DE';
+  /** Day on which the work is completed, `yyyy-mm-dd`; there is no clock here. */
+  readonly completed?: string;
+  /** Whether it is one of several installations planned close together. */
+  readonly programme?: Fact<boolean>;
+  /** Entries of the form that are not in the survey, such as `installer` or `address`. */
+  readonly particulars?: Readonly<Record<string, string>>;
+}
+
+/** Whom to tell, when, and with what. */
+export interface Notification {
+  /** The demand that the decision rests on. */
+  readonly demand: Demand;
+  /** The route, the conditions that decided, the duties and their days. */
+  readonly decision: ConnectionDecision;
+  /** Fields of the form in a layout of our own, filled from the survey or still missing. */
+  readonly fields: readonly FormField[];
+  /** Plausibility of the meter-point number. */
+  readonly meterPoint?: CheckResult;
+}
+
+const stated = (fact: Fact<boolean> | undefined, name: string, obtain: string): Known<boolean> =>
+  fact === undefined || (fact.state === 'unknown' && fact.obtain === undefined)
+    ? missing({ kind: 'fact', fact: name, obtain })
+    : factValue(name, fact);
+
+/** Charge points, heat pumps, generation and storage. */
+function devicesOf(c: DemandCase): readonly ConnectedDevice[] {
+  const points = c.points.map(
+    (p): ConnectedDevice => ({
+      id: p.id,
+      kind: 'charge-point',
+      lines: p.lines,
+      current: factValue(`setting of ${p.id}`, p.setting),
+      bidirectional: p.bidirectional,
+      isNew: p.isNew,
+    }),
+  );
+  const pumps = c.loads.filter((l) => l.purpose === 'heat-pump');
+  const others = [...pumps, ...c.sources].map(
+    (l): ConnectedDevice => ({
+      id: l.id,
+      kind: l.purpose as 'heat-pump' | 'generation' | 'storage',
+      lines: l.lines,
+      current: factValue(`current of ${l.id}`, l.current),
+      bidirectional: false,
+      isNew: l.isNew,
+    }),
+  );
+  return [...points, ...others];
+}
+
+/** What the network operator's rules decide on, taken from a projection and its demand. */
+export function connectionFacts(c: DemandCase, demand: Demand, options: NotificationOptions): ConnectionFacts {
+  const { supply } = c.installation;
+  return {
+    lines: c.lines.map((line) => ({ line, demand: governingOn(demand, line).demand })),
+    nominalVoltage: supply.nominalVoltage,
+    phases: factValue('supply.phases', supply.phases),
+    cutOutRating: factValue('supply.cutOut.rating', supply.cutOut.rating),
+    cutOutSound: stated(supply.cutOutSound, 'supply.cutOutSound', 'photograph of the cut-out and its service'),
+    looped: stated(supply.looped, 'supply.looped', 'cut-out with more than one service cable, or ask the distributor'),
+    metered: stated(supply.metered, 'supply.metered', 'photograph of the meter'),
+    programme: stated(options.programme, 'programme', 'ask whether more installations are planned nearby'),
+    devices: devicesOf(c),
+    jointLimits: c.controls.map((j) => ({
+      name: j.name,
+      limit: factValue(`limit of ${j.name}`, j.limit),
+      devices: j.controls,
+    })),
+    ...(options.completed === undefined ? {} : { completed: options.completed }),
+  };
+}
+
+/** Notification of a projection whose demand is known already. */
+export function notificationOfCase(
+  c: DemandCase,
+  demand: Demand,
+  options: NotificationOptions,
+  sheet: Sheet,
+): Notification {
+  const rules = networkRules.find((r) => r.country === options.country);
+  if (!rules)
+    throw invalidInput('the notification options', [
+      {
+        path: ['country'],
+        message: `${String(options.country)} is not known; known are ${networkRules.map((r) => r.country).join(', ')}`,
+      },
+    ]);
+  const facts = connectionFacts(c, demand, options);
+  const decision = rules.decide(facts, sheet);
+  const { fields, meterPoint } = formFields(c, facts, demand, decision, options);
+  return { demand, decision, fields, ...(meterPoint === undefined ? {} : { meterPoint }) };
+}
+
+/**
+ * Whether the network operator is told after the work or asked before it, the duties with their days, and the fields of
+ * the form that the survey fills. A fact that is not known ends in `not-determined`, never in a usual value.
+ * @param installation the installation with the charge points wanted
+ * @param options premises, country, day of completion
+ * @param sheet where the calculation is written; nowhere when absent
+ * @returns plain data
+ * @throws CalculationError `invalid-input` with the path of each problem
+ * @example
+ * ```ts
+ * import { amperes, hertz, type Installation, known, unknown, volts } from 'ohmwright';
+ * import { notificationOf } from 'ohmwright/demand';
+ *
+ * const house: Installation = {
+ *   supply: {
+ *     system: unknown(), phases: known(1), nominalVoltage: volts(230), frequency: hertz(50),
+ *     externalImpedance: unknown(), prospectiveCurrent: unknown(),
+ *     cutOut: { kind: unknown(), rating: known(amperes(80)) }, cutOutSound: known(true),
+ *     looped: known(true, 'two service cables in the cut-out'), metered: known(true),
+ *   },
+ *   board: { kind: 'board', id: 'consumer unit', runs: [] },
+ * };
+ * notificationOf(house, { premises: 'dwelling', country: 'GB' }).decision.route; // => 'apply-first'
+ * ```
+ */
+export function notificationOf(
+  installation: Installation,
+  options: NotificationOptions,
+  sheet: Sheet = silent(),
+): Notification {
+  const c = demandCase(installation);
+  return notificationOfCase(c, demandOfCase(c, options, sheet), options, sheet);
+}

@@ -1,0 +1,54 @@
+import { comparison } from '../../core/index.js';
+
+/** No notice is needed up to 3.6 kVA of charging equipment. */
+export const belowNotice = /* @__PURE__ */ comparison({
+  id: 'de-below-notice',
+  title: 'Charging equipment is at most 3.6 kVA, so that no notice is needed',
+  kind: 'at-most',
+  value: 'equipmentPower',
+  limit: 'equipmentPowerLimit',
+  weight: 'advice',
+  source: { document: 'NAV', clause: '§ 19 (2); VDE-AR-N 4100', provenance: 'two-sources' },
+  worse: { equipmentPower: 'up' },
+});
+
+/** No consent is needed up to 12 kVA in sum. */
+export const belowConsent = /* @__PURE__ */ comparison({
+  id: 'de-below-consent',
+  title: 'Charging equipment behind one connection is at most 12 kVA in sum, so that no consent is needed',
+  kind: 'at-most',
+  value: 'equipmentPower',
+  limit: 'equipmentPowerLimit',
+  weight: 'rule',
+  source: { document: 'NAV', clause: '§ 19 (2)', provenance: 'two-sources' },
+  worse: { equipmentPower: 'up' },
+});
+
+/** The charge points of the lines differ by at most 20 A. */
+export const unbalanceWithinCap = /* @__PURE__ */ comparison({
+  id: 'de-unbalance',
+  title: 'Currents of the charge points on the lines differ by at most 20 A (4.6 kVA)',
+  kind: 'at-most',
+  value: 'unbalance',
+  limit: 'unbalanceLimit',
+  weight: 'rule',
+  source: {
+    document: 'VDE-AR-N 4100',
+    clause: 'unbalance',
+    provenance: 'two-sources',
+    note: '4.6 kVA for a device: one text',
+  },
+  worse: { unbalance: 'up' },
+});
+
+/** A charge point of at most 4.2 kW need not be controllable by the network operator. */
+export const belowControllable = /* @__PURE__ */ comparison({
+  id: 'de-below-controllable',
+  title: 'The charge point is at most 4.2 kW, so that it need not be controllable',
+  kind: 'at-most',
+  value: 'equipmentPower',
+  limit: 'equipmentPowerLimit',
+  weight: 'advice',
+  source: { document: 'EnWG', clause: '§ 14a, commissioned from 2024-01-01', provenance: 'two-sources' },
+  worse: { equipmentPower: 'up' },
+});

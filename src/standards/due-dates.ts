@@ -1,0 +1,48 @@
+import { invalidInput } from '../units/index.js';
+
+const DAY = /^(\d{4})-(\d\d)-(\d\d)$/;
+const iso = (date: Date): string => date.toISOString().slice(0, 10);
+const lastOf = (year: number, month: number): number => new Date(Date.UTC(year, month, 0)).getUTCDate();
+
+function parts(day: string, path: string): readonly [year: number, month: number, day: number] {
+  const found = typeof day === 'string' ? DAY.exec(day) : null;
+  const [year, month, date] = found ? [Number(found[1]), Number(found[2]), Number(found[3])] : [0, 0, 0];
+  if (!found || month < 1 || month > 12 || date < 1 || date > lastOf(year, month))
+    throw invalidInput('a date', [{ path: [path], message: `${String(day)} is no day, as 2026-11-25` }]);
+  return [year, month, date];
+}
+
+/**
+ * The day that lies a number of days after another.
+ * @param day `yyyy-mm-dd`
+ * @param days whole days, 0 and up
+ * @param path what the day is called in an error
+ * @throws CalculationError `invalid-input` when it is no day of the calendar
+ * @example
+ * ```ts
+ * import { daysAfter } from 'ohmwright/demand';
+ *
+ * daysAfter('2026-11-25', 28); // => '2026-12-23'
+ * daysAfter('2026-02-30', 28); // throws invalid-input
+ * ```
+ */
+export function daysAfter(day: string, days: number, path = 'day'): string {
+  const [year, month, date] = parts(day, path);
+  return iso(new Date(Date.UTC(year, month - 1, date + days)));
+}
+
+/**
+ * The same day of the next calendar month, or its last day where there is none.
+ * @param day `yyyy-mm-dd`
+ * @throws CalculationError `invalid-input` when it is no day of the calendar
+ * @example
+ * ```ts
+ * import { monthAfter } from 'ohmwright/demand';
+ *
+ * monthAfter('2027-01-31'); // => '2027-02-28'
+ * ```
+ */
+export function monthAfter(day: string): string {
+  const [year, month, date] = parts(day, 'day');
+  return iso(new Date(Date.UTC(year, month, Math.min(date, lastOf(year, month + 1)))));
+}

@@ -1,0 +1,150 @@
+import { type CheckResult, type Known, notRequired, overall, type Sheet, whenKnown } from '../../core/index.js';
+import { amperes, kilovoltAmperes, voltAmperes } from '../../units/index.js';
+import { daysAfter } from '../due-dates.js';
+import type {
+  ConnectedDevice,
+  ConnectionDecision,
+  ConnectionFacts,
+  Duty,
+  NetworkRules,
+  Route,
+} from '../network-rules.js';
+import * as c from './connection-checks.js';
+
+const NOTICE_DAYS = 28;
+
+/** Demand against 60 A, 13.8 kVA and the cut-out, line by line. */
+function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
+  const single = facts.phases === 1;
+  return facts.lines.flatMap(({ line, demand: found }) => {
+    const part = sheet.part(line);
+    const demand = part.given('demand', found, 'governing method');
+    const notifyThreshold = part.given('notifyThreshold', amperes(60), 'ENA process: 60 A');
+    const cutOutRating = part.given('cutOutRating', facts.cutOutRating, 'survey');
+    const results = [
+      part.check(c.demandForNotice, { demand, notifyThreshold }),
+      part.check(c.cutOutForNotice, { demand, cutOutRating }),
+    ];
+    if (!single)
+      return [
+        ...results,
+        part.result(notRequired(c.powerForNotice, 'not-applicable', 'the figure is for single-phase supplies')),
+      ];
+    const power = whenKnown([found], (i) => voltAmperes(i * facts.nominalVoltage));
+    const demandPower = part.given('demandPower', power, `demand at ${facts.nominalVoltage} V`);
+    const notifyThresholdPower = part.given('notifyThresholdPower', kilovoltAmperes(13.8), 'ENA process: 13.8 kVA');
+    return [...results, part.check(c.powerForNotice, { demandPower, notifyThresholdPower })];
+  });
+}
+
+const not = (fact: Known<boolean>): Known<boolean> => whenKnown([fact], (x) => !x);
+
+function serviceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
+  return [
+    sheet.check(c.cutOutIsSound, { holds: facts.cutOutSound, because: 'as surveyed' }),
+    sheet.check(c.serviceNotLooped, { holds: not(facts.looped), because: 'as surveyed' }),
+    sheet.check(c.supplyIsMetered, { holds: facts.metered, because: 'as surveyed' }),
+    sheet.check(c.singleInstallation, { holds: not(facts.programme), because: 'as stated' }),
+  ];
+}
+
+const feeds = (d: ConnectedDevice) => d.kind === 'generation' || d.kind === 'storage' || d.bidirectional;
+const sumOf = (devices: readonly ConnectedDevice[], times: (d: ConnectedDevice) => number): Known<number> =>
+  whenKnown(
+    devices.map((d) => d.current),
+    (...currents) => currents.reduce<number>((sum, i, k) => sum + i * times(devices[k] as ConnectedDevice), 0),
+  );
+
+/** Generation and storage: every source on the premises is added up. */
+function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
+  const sources = facts.devices.filter(feeds);
+  const none = 'there is no generation, no storage, and no charge point that feeds back';
+  if (sources.length === 0) return [sheet.result(notRequired(c.sourcesForNotice, 'not-applicable', none))];
+  const part = sheet.part('Generation and storage');
+  const small = facts.lines.map(({ line }) => {
+    const own = part.part(line);
+    const sum = sumOf(
+      sources.filter((s) => s.lines.includes(line)),
+      () => 1,
+    );
+    const sourceCurrent = own.given('sourceCurrent', whenKnown([sum], amperes), 'all sources on the line together');
+    const sourceCurrentLimit = own.given('sourceCurrentLimit', amperes(16), 'EREC G98');
+    return own.check(c.sourcesForNotice, { sourceCurrent, sourceCurrentLimit });
+  });
+  if (!sources.some((s) => s.bidirectional)) return small;
+  const total = sumOf(sources, (s) => s.lines.length * facts.nominalVoltage);
+  const sourcePower = part.given('sourcePower', whenKnown([total], voltAmperes), 'all sources together');
+  const limit = whenKnown([facts.phases], (n) => kilovoltAmperes(n === 1 ? 17 : 50));
+  const sourcePowerLimit = part.given('sourcePowerLimit', limit, 'ENA process: 17 kW single-phase, 50 kW three-phase');
+  return [...small, part.check(c.sourcesForOneForm, { sourcePower, sourcePowerLimit })];
+}
+
+function dutiesOf(route: Route, sources: readonly CheckResult[], facts: ConnectionFacts): Duty[] {
+  const fresh = facts.devices.filter((d) => d.isNew);
+  const forms = fresh.filter((d) => d.kind === 'charge-point' || d.kind === 'heat-pump');
+  const names = forms.map((d) => d.id).join(', ') || 'the installation';
+  const duties: Duty[] = [];
+  if (route === 'notify-after')
+    duties.push({
+      id: 'notify',
+      what: `Send the form for ${names} to the distributor, one for each device`,
+      when: `within ${NOTICE_DAYS} days of installing`,
+      source: c.connectionProcess,
+      ...(facts.completed === undefined ? {} : { due: daysAfter(facts.completed, NOTICE_DAYS, 'completed') }),
+    });
+  else
+    duties.push({
+      id: 'apply',
+      what: `Ask the distributor about ${names} and wait for the reply, one form for each device`,
+      when: 'before connecting',
+      source: c.connectionProcess,
+    });
+  if (!fresh.some(feeds)) return duties;
+  const asked = sources.some((r) => r.check === c.sourcesForNotice.id && r.verdict !== 'pass');
+  return [
+    ...duties,
+    asked
+      ? {
+          id: 'generation-permission',
+          what: 'Obtain permission for the generation and storage (G99)',
+          when: 'before installing',
+          source: { document: 'ENA EREC G99', provenance: 'one-source' },
+        }
+      : {
+          id: 'generation-notice',
+          what: 'Tell the distributor of the generation and storage (G98)',
+          when: `within ${NOTICE_DAYS} days of commissioning`,
+          source: { document: 'ENA EREC G98', provenance: 'memory' },
+          ...(facts.completed === undefined ? {} : { due: daysAfter(facts.completed, NOTICE_DAYS, 'completed') }),
+        },
+  ];
+}
+
+/** Rules of the distributors of Great Britain: connect and notify, or apply first. */
+export const greatBritain: NetworkRules = {
+  id: 'gb-network',
+  title: 'Connect and notify, or apply first, in Great Britain',
+  country: 'GB',
+  decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision {
+    const part = sheet.part('Notify or apply, Great Britain');
+    const sources = sourceResults(facts, part);
+    const results = [...demandResults(facts, part), ...serviceResults(facts, part), ...sources];
+    const { verdict } = overall(results);
+    const route: Route =
+      verdict === 'fail' ? 'apply-first' : verdict === 'not-determined' ? 'not-determined' : 'notify-after';
+    return {
+      country: 'GB',
+      route,
+      ...(route === 'not-determined'
+        ? { meanwhile: 'Do not connect: ask the distributor first for as long as these facts are not known.' }
+        : {}),
+      results,
+      duties: dutiesOf(route, sources, facts),
+      cautions: [
+        'For dwellings with an existing supply; distributors’ own pages add local rules. A limiter satisfies a distributor only when it says so.',
+        'For a three-phase supply 60 A is taken for each line (from memory).',
+        'An earlier code of practice gave one calendar month for the notice.',
+      ],
+    };
+  },
+};

@@ -1,0 +1,99 @@
+import type { CheckResult, Known, Sheet, Source } from '../core/index.js';
+import type { Amperes, Volts } from '../units/index.js';
+
+/** A device that a network operator wants to know of. */
+export interface ConnectedDevice {
+  /** Name within the installation. */
+  readonly id: string;
+  /** What it is. */
+  readonly kind: 'charge-point' | 'heat-pump' | 'generation' | 'storage';
+  /** Line conductors that it uses. */
+  readonly lines: readonly string[];
+  /** Rated current, A per line. */
+  readonly current: Known<Amperes>;
+  /** Whether it is a charge point that can feed back. */
+  readonly bidirectional: boolean;
+  /** Whether it is yet to be connected. */
+  readonly isNew: boolean;
+}
+
+/** Charge points that one control holds to a common limit. */
+export interface JointLimit {
+  /** Name of the control. */
+  readonly name: string;
+  /** Limit, A per line. */
+  readonly limit: Known<Amperes>;
+  /** Names of the devices that it holds. */
+  readonly devices: readonly string[];
+}
+
+/** What a network operator's rules decide on. */
+export interface ConnectionFacts {
+  /** Maximum demand on each line, A. */
+  readonly lines: readonly { readonly line: string; readonly demand: Known<Amperes> }[];
+  /** Nominal voltage line to earth, V. */
+  readonly nominalVoltage: Volts;
+  /** Number of line conductors of the supply. */
+  readonly phases: Known<1 | 3>;
+  /** Rating of the cut-out fuse, A. */
+  readonly cutOutRating: Known<Amperes>;
+  /** Whether the cut-out and its service are sound. */
+  readonly cutOutSound: Known<boolean>;
+  /** Whether the service is looped with a neighbour's. */
+  readonly looped: Known<boolean>;
+  /** Whether the supply is metered. */
+  readonly metered: Known<boolean>;
+  /** Whether it is one of several planned close together. */
+  readonly programme: Known<boolean>;
+  /** Devices on the premises, old and new. */
+  readonly devices: readonly ConnectedDevice[];
+  /** Common limits of charge points. */
+  readonly jointLimits: readonly JointLimit[];
+  /** Day on which the work is completed, `yyyy-mm-dd`. */
+  readonly completed?: string;
+}
+
+/** What has to be done, and by when. */
+export interface Duty {
+  /** Stable identifier. */
+  readonly id: string;
+  /** What has to be done. */
+  readonly what: string;
+  /** Last day, `yyyy-mm-dd`; absent where it comes before the work or the day of completion is not known. */
+  readonly due?: string;
+  /** When, in words. */
+  readonly when: string;
+  /** Where it stands. */
+  readonly source: Source;
+}
+
+/** The way to the network operator. */
+export type Route = 'no-duty' | 'notify-after' | 'notify-before' | 'apply-first' | 'not-determined';
+
+/** What a network operator's rules ask. */
+export interface ConnectionDecision {
+  /** Country of the rules. */
+  readonly country: string;
+  /** The way to the network operator. */
+  readonly route: Route;
+  /** What to do while facts are missing. */
+  readonly meanwhile?: string;
+  /** The conditions that decided; for duties, a condition that fails is a duty that arises. */
+  readonly results: readonly CheckResult[];
+  /** What has to be done. */
+  readonly duties: readonly Duty[];
+  /** What a person has to be told. */
+  readonly cautions: readonly string[];
+}
+
+/** Rules of a country's network operators: a value. */
+export interface NetworkRules {
+  /** Stable identifier. */
+  readonly id: string;
+  /** What they are called. */
+  readonly title: string;
+  /** Country, ISO 3166. */
+  readonly country: string;
+  /** Decides on these facts. */
+  decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision;
+}
