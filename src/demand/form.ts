@@ -3,7 +3,7 @@ import { readMeterPoint } from '../standards/gb-network/meter-point.js';
 import type { ConnectionDecision, ConnectionFacts } from '../standards/network-rules.js';
 import type { Demand } from './demand.js';
 import type { DemandCase } from './loads.js';
-import type { NotificationOptions } from './notification.js';
+import type { NotificationOptions } from './notification-options.js';
 
 /** A field of a notification, in a layout of our own. */
 export type FormField =

@@ -8,6 +8,7 @@ export * from '../standards/charging-code-of-practice/heights.js';
 export * from '../standards/de-network/connection-checks.js';
 export { germany } from '../standards/de-network/connection-rules.js';
 export * from '../standards/de-network/unbalance.js';
+export * from '../standards/din18015/building-load.js';
 export * from '../standards/due-dates.js';
 export * from '../standards/fr-accessibility/heights.js';
 export * from '../standards/gb-network/connection-checks.js';
@@ -18,6 +19,7 @@ export * from '../standards/gb-network/meter-tails.js';
 export * from '../standards/gb-network/service-fuses.js';
 export * from '../standards/iec61439/rated-diversity.js';
 export * from '../standards/network-rules.js';
+export * from '../standards/nfc14100/riser-simultaneity.js';
 export * from '../standards/on-site-guide/a2.js';
 export * from '../standards/pas1899/heights.js';
 export * from './adequacy.js';
@@ -27,6 +29,7 @@ export { type Demand, demandOf, governingRule, type LineDemand, type MethodResul
 export type { FormField } from './form.js';
 export * from './formulas.js';
 export { type DemandCase, type DemandControl, type DemandLoad, type DemandPoint, demandCase } from './loads.js';
+export * from './many/index.js';
 export type {
   Applicability,
   DemandMethod,
@@ -38,4 +41,5 @@ export type {
 export { demandMethods } from './methods/index.js';
 export { checkReadings, daysCovered } from './methods/readings.js';
 export * from './mounting.js';
-export { type Notification, type NotificationOptions, networkRules, notificationOf } from './notification.js';
+export { type Notification, networkRules, notificationOf } from './notification.js';
+export type { NotificationOptions } from './notification-options.js';

@@ -7,22 +7,10 @@ import { invalidInput } from '../units/index.js';
 import { type Demand, demandOfCase, governingOn } from './demand.js';
 import { type FormField, formFields } from './form.js';
 import { type DemandCase, demandCase } from './loads.js';
-import type { DemandOptions } from './method.js';
+import type { NotificationOptions } from './notification-options.js';
 
 /** Rules of network operators by country. */
 export const networkRules: readonly NetworkRules[] = [greatBritain, germany];
-
-/** What a notification rests on beside the installation. */
-export interface NotificationOptions extends DemandOptions {
-  /** Country whose rules apply, ISO 3166. */
-  readonly country: 'GB' | 'DE';
-  /** Day on which the work is completed, `yyyy-mm-dd`; there is no clock here. */
-  readonly completed?: string;
-  /** Whether it is one of several installations planned close together. */
-  readonly programme?: Fact<boolean>;
-  /** Entries of the form that are not in the survey, such as `installer` or `address`. */
-  readonly particulars?: Readonly<Record<string, string>>;
-}
 
 /** Whom to tell, when, and with what. */
 export interface Notification {

@@ -1,0 +1,23 @@
+export {
+  type ChargingGroup,
+  type ChargingQuestion,
+  type CoincidentCharging,
+  coincidentCharging,
+} from './charging.js';
+export {
+  binomialProbabilities,
+  type CountQuestion,
+  coincidentCount,
+  coincidentPowerOf,
+  type PointGroup,
+  type PowerProbability,
+  powerDistribution,
+} from './coincidence.js';
+export {
+  type DwellingGroup,
+  demandOfDwellings,
+  type GroupMethod,
+  type GroupResult,
+  groupMethods,
+} from './dwellings.js';
+export * from './formulas.js';

@@ -1,0 +1,14 @@
+import type { Fact } from '../core/index.js';
+import type { DemandOptions } from './method.js';
+
+/** What a notification rests on beside the installation. */
+export interface NotificationOptions extends DemandOptions {
+  /** Country whose rules apply, ISO 3166. */
+  readonly country: 'GB' | 'DE';
+  /** Day on which the work is completed, `yyyy-mm-dd`; there is no clock here. */
+  readonly completed?: string;
+  /** Whether it is one of several installations planned close together. */
+  readonly programme?: Fact<boolean>;
+  /** Entries of the form that are not in the survey, such as `installer` or `address`. */
+  readonly particulars?: Readonly<Record<string, string>>;
+}
