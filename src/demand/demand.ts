@@ -156,12 +156,19 @@ function demandOnLine(asked: Asked, sheet: Sheet): LineDemand {
 function ask(method: DemandMethod, c: DemandCase, options: DemandOptions, sheet: Sheet): MethodResult {
   const { id, title, source, assumption } = method;
   const applies = method.applies(c, options);
-  const head = { method: id, title, source, assumption };
-  if (applies.verdict !== 'applicable') return { ...head, ...applies, lines: [] };
+  const { verdict } = applies;
+  if (verdict !== 'applicable') {
+    const { because } = applies;
+    const gaps = verdict === 'not-determined' ? applies.gaps : undefined;
+    // spelt out: spreads take a fifth of the time of a planner's batch
+    return gaps
+      ? { method: id, title, source, assumption, verdict, because, gaps, lines: [] }
+      : { method: id, title, source, assumption, verdict, because, lines: [] };
+  }
   const part = sheet.part(title);
   part.note(assumption);
   const lines = c.lines.map((line) => demandOnLine({ method, c, options, line }, part.part(line)));
-  return { ...head, verdict: 'applicable', lines };
+  return { method: id, title, source, assumption, verdict, lines };
 }
 
 function governs(

@@ -141,7 +141,11 @@ const sumOfDwellings: GroupMethod = {
 const riserTable: GroupMethod = {
   id: 'nfc14100-riser',
   title: 'Simultaneity of dwellings on a riser, NF C 14-100',
-  source: riserSimultaneity.source,
+  source: {
+    document: 'NF C 14-100',
+    clause: 'as reproduced in an installation handbook, Table A10',
+    provenance: 'one-source',
+  },
   assumption:
     'French consumers at 230/400 V. The factor steps with the number, so that one more dwelling can lower the demand. With storage heating 0.8 whatever the number.',
   countBands: true,
@@ -207,7 +211,11 @@ const curve = (
 const afterDiversity: GroupMethod = {
   id: 'after-diversity',
   title: 'Demand after diversity with a constant term',
-  source: afterDiversityGroup.source,
+  source: {
+    document: 'British network design practice',
+    provenance: 'memory',
+    note: 'the form is recalled; every constant is the user’s',
+  },
   assumption: 'Both constants and the allowance for unbalance are the user’s. Like dwellings.',
   countBands: false,
   unit: 'W',
@@ -227,7 +235,11 @@ const afterDiversity: GroupMethod = {
 const byRoot: GroupMethod = {
   id: 'root-coincidence',
   title: 'Coincidence that falls with the root of the number',
-  source: rootCoincidence.source,
+  source: {
+    document: 'network design practice',
+    provenance: 'memory',
+    note: 'the form is recalled; every constant is the user’s',
+  },
   assumption: 'Both constants are the user’s. Like dwellings.',
   countBands: false,
   unit: 'W',
@@ -245,7 +257,11 @@ const byRoot: GroupMethod = {
 const byEnergy: GroupMethod = {
   id: 'energy-to-peak',
   title: 'Peak from the energy of a year',
-  source: energyToPeak.source,
+  source: {
+    document: 'Nordic network design practice',
+    provenance: 'memory',
+    note: 'the form is recalled; both coefficients are the user’s',
+  },
   assumption: 'Both coefficients are the user’s; energies of all dwellings are summed first.',
   countBands: false,
   unit: 'W',

@@ -50,7 +50,12 @@ function countedCircuits(c: DemandCase): number {
 export const boardFactor: DemandMethod = {
   id: 'board-factor',
   title: 'Rated diversity factor of the board',
-  source: ratedDiversity.source,
+  source: {
+    document: 'IEC 61439',
+    clause: 'Table 101 of parts 2 and 3',
+    provenance: 'memory',
+    note: 'the figures of part 2 seen in one text',
+  },
   assumption:
     'The factor is one for the loading of an assembly: the maker’s own figure, and the loading that is really present, go ' +
     'before it. Lasting loads and charge points are outside it, in full. It steps with the number of circuits, so that one ' +

@@ -14,15 +14,14 @@ function withNewLoads(loads: readonly DemandLoad[], line: Line, metered: Sheet, 
     ...inFull(fresh, 'existingDemand', ', not yet metered, in full', sheet),
   ]);
 }
-const onTop =
-  'Loads that are yet to be connected come on top in full, and so do all charge points, those too that a meter may have seen.';
 
 /** Demand from half-hour readings of the supply meter. */
 export const halfHourReadings: DemandMethod = {
   id: 'half-hour-readings',
   title: 'Largest half-hour of the supply meter, with a margin',
   source: { document: 'measured demand', clause: 'kWh of a half-hour times two', provenance: 'common-practice' },
-  assumption: `Half-hour means hide short peaks; the margin and the season are the user’s. Power factor 1. ${onTop}`,
+  assumption:
+    'Half-hour means hide short peaks; the margin and the season are the user’s. Power factor 1. Loads that are yet to be connected come on top in full, and so do all charge points, those too that the meter may have seen.',
   countBands: false,
   divisible: false,
   applies: (c, { readings }) => {
@@ -62,7 +61,8 @@ export const meteredPeak: DemandMethod = {
   id: 'metered-peak',
   title: 'Peak current metered at the supply, with a margin',
   source: { document: 'measured demand', provenance: 'common-practice' },
-  assumption: `What the peak rests on is the survey’s, the margin the user’s; the peak counts on every line. ${onTop}`,
+  assumption:
+    'What the peak rests on is the survey’s, the margin the user’s; the peak counts on every line. Loads that are yet to be connected come on top in full, and so do all charge points, those too that the meter may have seen.',
   countBands: false,
   divisible: false,
   applies: (c, { meteredMargin }) => {

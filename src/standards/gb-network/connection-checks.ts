@@ -70,7 +70,7 @@ export const supplyIsMetered = /* @__PURE__ */ statement({
   id: 'supply-is-metered',
   title: 'The supply is metered',
   weight: 'rule',
-  source: oneText('unmetered supplies'),
+  source: /* @__PURE__ */ oneText('unmetered supplies'),
 });
 
 /** It is not one of several installations planned close together. */
@@ -78,7 +78,7 @@ export const singleInstallation = /* @__PURE__ */ statement({
   id: 'single-installation',
   title: 'The work is not one of several installations planned close together',
   weight: 'advice',
-  source: oneText('planned programmes'),
+  source: /* @__PURE__ */ oneText('planned programmes'),
 });
 
 /** All generation and storage together is at most 16 A a line. */
@@ -102,6 +102,6 @@ export const sourcesForOneForm = /* @__PURE__ */ comparison({
   value: 'sourcePower',
   limit: 'sourcePowerLimit',
   weight: 'rule',
-  source: oneText('charge points that feed back: 17 kW single-phase, 50 kW three-phase'),
+  source: /* @__PURE__ */ oneText('charge points that feed back: 17 kW single-phase, 50 kW three-phase'),
   worse: { sourcePower: 'up', sourcePowerLimit: 'down' },
 });
