@@ -1,6 +1,6 @@
-import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
+import { type Gap, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
 import type { Installation, Line } from '../installation/index.js';
-import { type Amperes, amperes, invalidInput, type VoltAmperes } from '../units/index.js';
+import { type Amperes, invalidInput, type VoltAmperes } from '../units/index.js';
 import { controlledDemand, demandPowerOfLine, demandWithPoints } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
 import type { DemandMethod, DemandOptions } from './method.js';
@@ -261,11 +261,4 @@ export function governingOn(demand: Demand, line: Line): LineDemand {
     ...(gaps ?? [{ kind: 'fact' as const, fact: `demand by ${method}`, obtain: because ?? 'choose another method' }]),
   );
   return { line, existing: none, charge: none, demand: none, power: none };
-}
-
-/** The largest of several demands, or what stands in the way. */
-export function worstOf(lines: readonly LineDemand[]): Known<Amperes> {
-  const gaps = lines.flatMap((l) => (isMissing(l.demand) ? l.demand.missing : []));
-  if (gaps.length > 0) return { missing: gaps };
-  return lines.reduce<Amperes>((w, l) => (isMissing(l.demand) || l.demand <= w ? w : l.demand), amperes(0));
 }

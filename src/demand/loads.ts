@@ -1,5 +1,14 @@
 import { type Fact, known } from '../core/index.js';
-import type { Board, ChargePoint, Installation, Line, Load, Purpose, Run } from '../installation/index.js';
+import {
+  type Board,
+  type ChargePoint,
+  type Installation,
+  type Line,
+  type Load,
+  type Purpose,
+  purposes,
+  type Run,
+} from '../installation/index.js';
 import { type Amperes, amperes, invalidInput, type Problem } from '../units/index.js';
 
 /** A load as the demand methods see it. */
@@ -70,23 +79,6 @@ export interface DemandCase {
   readonly controls: readonly DemandControl[];
 }
 
-const purposes: readonly string[] = [
-  'lighting',
-  'socket-outlets',
-  'cooking',
-  'instantaneous-water-heating',
-  'thermostatic-water-heating',
-  'space-heating',
-  'floor-heating',
-  'storage-heating',
-  'heat-pump',
-  'motor',
-  'air-conditioning',
-  'charge-point',
-  'generation',
-  'storage',
-  'other',
-] satisfies readonly Purpose[];
 const everyLine: readonly Line[] = ['L1', 'L2', 'L3'];
 
 /** Of a range the upper end: a demand is never taken lower than it may be. */
@@ -146,7 +138,7 @@ function checkId(walk: Walk, id: string, path: () => Where): void {
 }
 
 function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[], path: () => Where): void {
-  if (!purposes.includes(load.purpose))
+  if (!purposes.includes(load.purpose as Purpose))
     walk.problems.push({
       path: [...path(), 'purpose'],
       message: `${String(load.purpose)} is not known; known are ${purposes.join(', ')}`,

@@ -6,23 +6,27 @@ import type { Electrode } from './supply.js';
 /** Line conductors that a load uses. */
 export type Line = 'L1' | 'L2' | 'L3';
 
+/** What loads are for. */
+export const purposes = [
+  'lighting',
+  'socket-outlets', // ring or radial
+  'cooking',
+  'instantaneous-water-heating', // showers too
+  'thermostatic-water-heating',
+  'space-heating',
+  'floor-heating',
+  'storage-heating',
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+  'other',
+] as const;
+
 /** What a load is for; demand methods treat purposes differently. */
-export type Purpose =
-  | 'lighting'
-  | 'socket-outlets' // ring or radial
-  | 'cooking'
-  | 'instantaneous-water-heating' // showers too
-  | 'thermostatic-water-heating'
-  | 'space-heating'
-  | 'floor-heating'
-  | 'storage-heating'
-  | 'heat-pump'
-  | 'motor'
-  | 'air-conditioning'
-  | 'charge-point'
-  | 'generation'
-  | 'storage'
-  | 'other';
+export type Purpose = (typeof purposes)[number];
 
 /** A load, or a source, at the end of a circuit or along it. */
 export interface Load {
