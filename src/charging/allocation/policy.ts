@@ -1,0 +1,81 @@
+import type { Amperes, Seconds } from '../../units/index.js';
+
+/**
+ * How current is shared.
+ *
+ * - `max-min-amperes`: weighted max-min fairness of the current of each vehicle;
+ * - `max-min-kilowatts`: the same of its power, which differs when some vehicles use one line and others three;
+ * - `proportional-fairness`: maximises the sum of weight times logarithm of current; three-phase vehicles, which use room
+ *   on three lines, get less than under max-min;
+ * - `strict-priority`: by priority, each as much as it can have; max-min between equals;
+ * - `equal-share`: each limit divided by the number of points behind it, whether a vehicle is there or not.
+ */
+export type SharingRule =
+  | 'max-min-amperes'
+  | 'max-min-kilowatts'
+  | 'proportional-fairness'
+  | 'strict-priority'
+  | 'equal-share';
+
+/**
+ * Who is served first when there is not enough for everybody's smallest current; ties go by name.
+ *
+ * - `longest-waiting`: who has waited longest;
+ * - `least-energy`: who has received least;
+ * - `priority`: by the priority of the point, then who has waited longest;
+ * - a rotation: the points of each node take turns, one place further with each period of the clock.
+ */
+export type WaitingRule =
+  | 'longest-waiting'
+  | 'least-energy'
+  | 'priority'
+  | {
+      /** Time after which the turn passes on, s, above 0. */
+      readonly rotation: Seconds;
+      /** The clock value now, s. */
+      readonly now: Seconds;
+    };
+
+/** A policy of allocation. */
+export interface AllocationPolicy {
+  /** How current is shared. */
+  readonly rule: SharingRule;
+  /** Who is served first when not all can run; `longest-waiting` when absent. */
+  readonly waiting?: WaitingRule;
+  /**
+   * How far the result is taken: `continuous` shares any current; `zero-or-least` gives nothing or at least the smallest
+   * current; `whole-steps` rounds that to the resolution as well. `whole-steps` when absent.
+   */
+  readonly stage?: 'continuous' | 'zero-or-least' | 'whole-steps';
+  /** Unit of the currents of `whole-steps`, A, above 0; 1 A when absent. */
+  readonly resolution?: Amperes;
+  /** What happens with the remainders of `whole-steps`: given to the largest first, or left. `share` when absent. */
+  readonly remainder?: 'share' | 'leave';
+}
+
+/** What a policy does not promise, by name. */
+export type NotPromised =
+  | 'own-current-may-fall-when-capacity-rises'
+  | 'neighbours-may-get-less-when-one-limit-rises'
+  | 'others-may-get-less-when-a-vehicle-leaves'
+  | 'turns-differ-between-rows'
+  | 'not-the-largest-number-served'
+  | 'unbalance-lowers-without-optimum'
+  | 'unused-shares-are-lost';
+
+/** What is not promised, in words. */
+export const notPromisedWords: Readonly<Record<NotPromised, string>> = {
+  'own-current-may-fall-when-capacity-rises':
+    'A single current may fall when capacity rises: 17 A serve two vehicles at 8 A and 9 A, 18 A serve three at 6 A each.',
+  'neighbours-may-get-less-when-one-limit-rises':
+    'Raising the limit of one row may lower the currents of its neighbours, which share the limit above with it.',
+  'others-may-get-less-when-a-vehicle-leaves':
+    'When a vehicle leaves, those on its lines get more; a vehicle on other lines may get less, because three-phase vehicles take more there.',
+  'turns-differ-between-rows':
+    'Turns are equal among the points of one node; rows that share a limit may get different shares of the time.',
+  'not-the-largest-number-served':
+    'Who waits is decided in order, not by the largest number that could run: a three-phase vehicle served first may keep several single-phase ones waiting.',
+  'unbalance-lowers-without-optimum':
+    'With limits on unbalance the currents are lowered until they hold; beyond the continuous stage no optimum is claimed.',
+  'unused-shares-are-lost': 'A share that a point cannot use is not given to others.',
+};

@@ -1,0 +1,262 @@
+import { CalculationError } from '../../units/index.js';
+import { chargingByNode, LINE_BIT, type Moment, type TreeOrder, unbalanceRoom } from '../network/tree-order.js';
+import { factor, frontsOf, solveFactored } from '../optimum/tree-elimination.js';
+import type { Filling } from './progressive-filling.js';
+
+/** A limit behind one node: which lines count with which sign, and what they may come to beside the floors. */
+interface Limit {
+  readonly v: number;
+  readonly plus: number;
+  readonly minus: number;
+  readonly most: number;
+}
+
+const sign = (mask: number, { plus, minus }: Limit): number => {
+  const up = mask & plus ? 1 : 0;
+  return mask & minus ? up - 1 : up;
+};
+
+/**
+ * Weighted proportional fairness: maximises the sum of weight times logarithm of current, under all limits, those on
+ * unbalance included. A primal-dual interior-point method whose linear system has the shape of the tree, so an iteration
+ * costs as much as a pass over the points. At the result, each point's weight over its current equals the sum of the
+ * prices of the limits on its way, and only limits that are reached have a price.
+ */
+export function shareProportionally(order: TreeOrder, moment: Moment, filling: Filling): void {
+  const { x, most } = filling;
+  const floors = chargingByNode(order, x);
+  let members = filling.members;
+  let limits: Limit[] = [];
+  // points for which a limit leaves nothing have no logarithm: they stay at their floor
+  for (;;) {
+    limits = limitsOf(order, moment, filling, members, floors);
+    const shut = new Set<number>();
+    for (const limit of limits) {
+      if (limit.most > 1e-9) continue;
+      const behind = members.filter((i) => i >= order.first[limit.v]! && i < order.end[limit.v]!);
+      if (behind.some((i) => sign(order.mask[i]!, limit) < 0)) continue;
+      for (const i of behind) if (sign(order.mask[i]!, limit) > 0) shut.add(i);
+    }
+    for (const i of members) if (most[i]! - x[i]! < 1e-9) shut.add(i);
+    if (shut.size === 0) break;
+    members = members.filter((i) => !shut.has(i));
+  }
+  if (members.length > 0) interiorPoint(order, limits, { ...filling, members });
+}
+
+function limitsOf(
+  order: TreeOrder,
+  moment: Moment,
+  filling: Filling,
+  members: Int32Array,
+  floors: Float64Array,
+): Limit[] {
+  const { x, most } = filling;
+  const risen = x.slice();
+  for (const i of members) risen[i] = most[i]!;
+  const full = chargingByNode(order, risen);
+  const limits: Limit[] = [];
+  for (let v = 0; v < order.nodes.length; v++) {
+    for (let p = 0; p < 3; p++) {
+      const room = moment.room[3 * v + p]!;
+      if (full[3 * v + p]! > room) limits.push({ v, plus: LINE_BIT[p]!, minus: 0, most: room - floors[3 * v + p]! });
+    }
+    if (order.unbalance[v]! === Number.POSITIVE_INFINITY) continue;
+    for (let p = 0; p < 3; p++)
+      for (let q = 0; q < 3; q++) {
+        if (p === q || full[3 * v + p] === floors[3 * v + p]) continue;
+        const room = unbalanceRoom(order, moment, v, p, q) - floors[3 * v + p]! + floors[3 * v + q]!;
+        limits.push({ v, plus: LINE_BIT[p]!, minus: LINE_BIT[q]!, most: room });
+      }
+  }
+  return limits;
+}
+
+function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Filling): void {
+  const { members, x, most, weight } = filling;
+  const n = members.length;
+  const m = order.nodes.length;
+  const rows = new Int32Array(m);
+  for (const { v } of limits) rows[v] = rows[v]! + 1;
+  const from = new Int32Array(m + 1);
+  for (let v = 0; v < m; v++) from[v + 1] = from[v]! + rows[v]!;
+  const system = { rows, parent: order.parent };
+  const fronts = frontsOf(system);
+  const count = limits.length;
+
+  // the rows of a front, own first: place in `limits` of each
+  const frontRows = Array.from({ length: m }, (): number[] => []);
+  for (let v = 0; v < m; v++) {
+    const up = order.parent[v]!;
+    const own = Array.from({ length: rows[v]! }, (_, k) => from[v]! + k);
+    frontRows[v] = up < 0 ? own : [...own, ...frontRows[up]!];
+  }
+  const classes = n > 0 ? [1, 2, 3, 4, 5, 6, 7] : [];
+  const signs = frontRows.map((list) => classes.map((mask) => Int8Array.from(list, (r) => sign(mask, limits[r]!))));
+
+  const y = Float64Array.from(members, (i) => (most[i]! - x[i]!) / 2); // rise above the floor
+  const width = Float64Array.from(members, (i) => most[i]! - x[i]!);
+  const floor = Float64Array.from(members, (i) => x[i]!);
+  const scale = Math.max(...limits.map((l) => l.most), 1);
+  // begin low enough to be inside every limit where that is possible
+  const sums = sumRows(order, limits, members, y);
+  let shrink = 1;
+  limits.forEach((l, r) => {
+    if (sums[r]! > 0) shrink = Math.min(shrink, (0.9 * Math.max(l.most, 1e-6)) / sums[r]!);
+  });
+  for (let k = 0; k < n; k++) y[k] = y[k]! * shrink;
+
+  const slack = Float64Array.from(limits, (l, r) => Math.max(l.most - shrink * sums[r]!, 1e-3 * scale));
+  const price = Float64Array.from(slack, (s) => 1 / s);
+  const capPrice = Float64Array.from(width, (w, k) => 1 / (w - y[k]!));
+  const floorPrice = Float64Array.from(y, (value, k) => (floor[k]! > 0 ? 1 / value : 0));
+
+  const [dy, dPrice, rhs] = [new Float64Array(n), new Float64Array(count), new Float64Array(count)];
+  const [inverse, pull] = [new Float64Array(n), new Float64Array(n)];
+  const byClass = new Float64Array(m * 8);
+  const pullByClass = new Float64Array(m * 8);
+  const goal = 1e-13;
+
+  for (let iteration = 0; ; iteration++) {
+    let gap = 0;
+    let pairs = count;
+    for (let r = 0; r < count; r++) gap += slack[r]! * price[r]!;
+    for (let k = 0; k < n; k++) {
+      gap += capPrice[k]! * (width[k]! - y[k]!) + floorPrice[k]! * y[k]!;
+      pairs += floor[k]! > 0 ? 2 : 1;
+    }
+    const inside = sumRows(order, limits, members, y);
+    let off = 0;
+    limits.forEach((l, r) => {
+      off = Math.max(off, Math.abs(inside[r]! + slack[r]! - l.most));
+    });
+    let tilt = 0;
+    const prices = sumPrices(order, signs, frontRows, price);
+    for (let k = 0; k < n; k++) {
+      const i = members[k]!;
+      const current = floor[k]! + y[k]!;
+      const grad = weight[i]! / current - prices[order.node[i]! * 8 + order.mask[i]!]!;
+      tilt = Math.max(tilt, (Math.abs(grad - capPrice[k]! + floorPrice[k]!) * current) / weight[i]!);
+    }
+    const mu = gap / pairs;
+    if (mu < goal && off < 1e-9 * scale && tilt < 1e-9) break;
+    if (iteration > 200)
+      throw new CalculationError('not-converged', `proportional fairness: gap ${mu} after ${iteration} steps`, {
+        method: 'interior-point method',
+        iterations: iteration,
+        residual: mu,
+      });
+    const target = mu * (tilt > 1e-3 || off > 1e-3 * scale ? 0.3 : 0.1);
+
+    byClass.fill(0);
+    pullByClass.fill(0);
+    for (let k = 0; k < n; k++) {
+      const i = members[k]!;
+      const current = floor[k]! + y[k]!;
+      const gapUp = width[k]! - y[k]!;
+      const lower = floor[k]! > 0;
+      const d = weight[i]! / current ** 2 + capPrice[k]! / gapUp + (lower ? floorPrice[k]! / y[k]! : 0);
+      const at = order.node[i]! * 8 + order.mask[i]!;
+      const g = weight[i]! / current - prices[at]! - target / gapUp + (lower ? target / y[k]! : 0);
+      inverse[k] = 1 / d;
+      pull[k] = g / d;
+      byClass[at] = byClass[at]! + 1 / d;
+      pullByClass[at] = pullByClass[at]! + g / d;
+    }
+    fronts.matrix.fill(0);
+    fronts.vector.fill(0);
+    for (let v = 0; v < m; v++) {
+      const f = fronts.size[v]!;
+      const [at, to] = [fronts.matrixAt[v]!, fronts.vectorAt[v]!];
+      for (const mask of classes) {
+        const a = byClass[v * 8 + mask]!;
+        if (a === 0) continue;
+        const s = signs[v]![mask - 1]!;
+        for (let i = 0; i < f; i++) {
+          if (s[i] === 0) continue;
+          fronts.vector[to + i] = fronts.vector[to + i]! + s[i]! * pullByClass[v * 8 + mask]!;
+          for (let j = 0; j <= i; j++)
+            fronts.matrix[at + i * f + j] = fronts.matrix[at + i * f + j]! + a * s[i]! * s[j]!;
+        }
+      }
+      for (let k = 0; k < rows[v]!; k++) {
+        const r = from[v]! + k;
+        fronts.matrix[at + k * f + k] = fronts.matrix[at + k * f + k]! + slack[r]! / price[r]!;
+        rhs[r] = target / price[r]! - slack[r]! + (inside[r]! + slack[r]! - limits[r]!.most);
+        fronts.vector[to + k] = fronts.vector[to + k]! + rhs[r]!;
+      }
+    }
+    factor(system, fronts);
+    solveFactored(system, fronts, dPrice);
+
+    const change = sumPrices(order, signs, frontRows, dPrice);
+    let [primal, dual] = [1, 1];
+    const shorten = (value: number, by: number) => (by < 0 ? (0.99 * value) / -by : 1);
+    for (let k = 0; k < n; k++) {
+      const i = members[k]!;
+      dy[k] = pull[k]! - inverse[k]! * change[order.node[i]! * 8 + order.mask[i]!]!;
+      primal = Math.min(primal, shorten(y[k]!, dy[k]!), shorten(width[k]! - y[k]!, -dy[k]!));
+    }
+    for (let r = 0; r < count; r++) {
+      const dSlack = (target - slack[r]! * price[r]! - slack[r]! * dPrice[r]!) / price[r]!;
+      rhs[r] = dSlack;
+      primal = Math.min(primal, shorten(slack[r]!, dSlack));
+      dual = Math.min(dual, shorten(price[r]!, dPrice[r]!));
+    }
+    for (let k = 0; k < n; k++) {
+      const gapUp = width[k]! - y[k]!;
+      const dCap = target / gapUp - capPrice[k]! + (capPrice[k]! * dy[k]!) / gapUp;
+      dual = Math.min(dual, shorten(capPrice[k]!, dCap));
+      if (floor[k]! > 0)
+        dual = Math.min(
+          dual,
+          shorten(floorPrice[k]!, target / y[k]! - floorPrice[k]! - (floorPrice[k]! * dy[k]!) / y[k]!),
+        );
+    }
+    const step = Math.min(primal, dual); // one length for both: the logarithm couples them
+    for (let k = 0; k < n; k++) {
+      const gapUp = width[k]! - y[k]!;
+      const dCap = target / gapUp - capPrice[k]! + (capPrice[k]! * dy[k]!) / gapUp;
+      capPrice[k] = capPrice[k]! + step * dCap;
+      if (floor[k]! > 0)
+        floorPrice[k] = floorPrice[k]! + step * (target / y[k]! - floorPrice[k]! - (floorPrice[k]! * dy[k]!) / y[k]!);
+      y[k] = y[k]! + step * dy[k]!;
+    }
+    for (let r = 0; r < count; r++) {
+      slack[r] = slack[r]! + step * rhs[r]!;
+      price[r] = price[r]! + step * dPrice[r]!;
+    }
+  }
+  for (let k = 0; k < n; k++) x[members[k]!] = floor[k]! + y[k]!;
+}
+
+/** Sum of the rises behind each limit. */
+function sumRows(order: TreeOrder, limits: readonly Limit[], members: Int32Array, y: Float64Array): Float64Array {
+  const all = new Float64Array(order.node.length);
+  for (let k = 0; k < members.length; k++) all[members[k]!] = y[k]!;
+  const byNode = chargingByNode(order, all);
+  const place = (bit: number) => (bit === 1 ? 0 : bit === 2 ? 1 : 2);
+  return Float64Array.from(limits, ({ v, plus, minus }) =>
+    minus ? byNode[3 * v + place(plus)]! - byNode[3 * v + place(minus)]! : byNode[3 * v + place(plus)]!,
+  );
+}
+
+/** Sum of the prices on the way of a point, by node and set of lines. */
+function sumPrices(
+  order: TreeOrder,
+  signs: readonly Int8Array[][],
+  frontRows: readonly number[][],
+  price: Float64Array,
+): Float64Array {
+  const sums = new Float64Array(order.nodes.length * 8);
+  for (let v = 0; v < order.nodes.length; v++) {
+    const list = frontRows[v]!;
+    for (let mask = 1; mask < 8; mask++) {
+      const s = signs[v]![mask - 1]!;
+      let sum = 0;
+      for (let k = 0; k < list.length; k++) if (s[k] !== 0) sum += s[k]! * price[list[k]!]!;
+      sums[v * 8 + mask] = sum;
+    }
+  }
+  return sums;
+}

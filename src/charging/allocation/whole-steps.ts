@@ -1,0 +1,71 @@
+import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
+import { exceededPair, lowerToBalance } from './unbalance.js';
+
+const TOLERANCE = 1e-9;
+
+/** A current rounded down to a multiple of the step; what is less than a billionth short of one counts as one. */
+export const wholeSteps = (current: number, step: number): number => Math.floor(current / step + TOLERANCE) * step;
+
+/** What is to be rounded. */
+export interface Rounding {
+  /** Currents, A, rounded in place. */
+  readonly x: Float64Array;
+  /** Unit of the result, A. */
+  readonly step: number;
+  /** Whether what rounding down leaves is given away again. */
+  readonly remainder: 'share' | 'leave';
+  /** Smallest current of each point, in whole steps. */
+  readonly least: Float64Array;
+  /** Largest current of each point. */
+  readonly most: Float64Array;
+  /** Weight of each point. */
+  readonly weight: Float64Array;
+}
+
+/**
+ * Rounds currents to whole steps: all down, then one step more to the largest remainder for which it fits, and so on;
+ * what then still fits goes on in the same way, so that in the end no current can be raised by a step alone. No limit is
+ * exceeded, whatever the steps.
+ */
+export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Rounding): void {
+  const { x, step, least, most, weight } = rounding;
+  const { gate, next, node, mask } = order;
+  const room = moment.room.slice();
+  const wanted = x.slice();
+  const running: number[] = [];
+  const move = (i: number, by: number) => {
+    for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
+      for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) room[3 * v + p] = room[3 * v + p]! - by;
+  };
+  for (let i = 0; i < x.length; i++) {
+    if (x[i]! === 0) continue;
+    x[i] = wholeSteps(x[i]!, step);
+    if (x[i]! < least[i]! - TOLERANCE) x[i] = 0;
+    if (x[i]! > 0) running.push(i);
+  }
+  if (order.unbalanced.length > 0) lowerToBalance(order, moment, x, { weight, floor: least, step });
+  for (const i of running) move(i, x[i]!);
+  if (rounding.remainder === 'leave') return;
+
+  const fits = (i: number): boolean => {
+    if (x[i]! === 0 || x[i]! + step > most[i]! + TOLERANCE) return false;
+    for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
+      for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]! && room[3 * v + p]! + TOLERANCE < step) return false;
+    if (order.unbalanced.length === 0) return true;
+    x[i] = x[i]! + step;
+    const over = exceededPair(order, moment, x);
+    x[i] = x[i]! - step;
+    return over === undefined;
+  };
+  let open = running;
+  while (open.length > 0) {
+    open = open.filter(fits);
+    const short = Float64Array.from(x, (value, i) => Math.round((wanted[i]! - value) * 1e9));
+    open.sort((a, b) => short[b]! - short[a]! || x[a]! / weight[a]! - x[b]! / weight[b]! || a - b);
+    for (const i of open) {
+      if (!fits(i)) continue;
+      x[i] = x[i]! + step;
+      move(i, step);
+    }
+  }
+}

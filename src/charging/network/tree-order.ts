@@ -1,0 +1,224 @@
+import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint } from './network.js';
+import { inspection, inspectNetwork } from './refuse.js';
+
+/**
+ * A network as arrays. Nodes stand in the order of the tree, each before what it feeds and sisters by name; points stand
+ * by node and name, so that the points behind a node are one stretch and the order of the input does not matter. Entry
+ * `3·node + line` of an array belongs to one line of one node.
+ */
+export interface TreeOrder {
+  /** The network. */
+  readonly network: ChargingNetwork;
+  /** Nodes in order. */
+  readonly nodes: readonly NetworkNode[];
+  /** Points in order. */
+  readonly points: readonly NetworkPoint[];
+  /** Place in the input of each point. */
+  readonly input: Int32Array;
+  /** Node that feeds a node, or -1. */
+  readonly parent: Int32Array;
+  /** First point behind a node. */
+  readonly first: Int32Array;
+  /** After the last point behind a node. */
+  readonly end: Int32Array;
+  /** The node itself, or the nearest above it, that limits anything; -1 when none does. */
+  readonly gate: Int32Array;
+  /** The nearest gate strictly above a node, or -1. */
+  readonly next: Int32Array;
+  /** Limit by node and line, A; infinite where there is none. */
+  readonly limit: Float64Array;
+  /** Largest difference between lines by node, A; infinite where there is none. */
+  readonly unbalance: Float64Array;
+  /** Nodes with a limit of the difference between lines. */
+  readonly unbalanced: readonly number[];
+  /** Node of each point. */
+  readonly node: Int32Array;
+  /** Lines that the vehicle at each point uses: 1 for L1, 2 for L2, 4 for L3, added. */
+  readonly mask: Uint8Array;
+  /** How many lines the vehicle at each point uses. */
+  readonly lines: Uint8Array;
+  /** Lines that each point is wired to, as `mask`. */
+  readonly wired: Uint8Array;
+}
+
+/** What the points want and what the limits leave: the arrays that change from one moment to the next. */
+export interface Moment {
+  /** Other load by node and line, everything behind the node included, A. */
+  readonly base: Float64Array;
+  /** What the limits leave for charging by node and line, A; 0 where the other load alone exceeds the limit. */
+  readonly room: Float64Array;
+  /** Whether the point wants current. */
+  readonly wants: Uint8Array;
+  /** Largest current of each point, A. */
+  readonly most: Float64Array;
+  /** Smallest current of each point, A. */
+  readonly least: Float64Array;
+  /** Weight of each point. */
+  readonly weight: Float64Array;
+  /** Order of service of each point. */
+  readonly priority: Float64Array;
+  /** Clock value since which each point waits, s. */
+  readonly waitingSince: Float64Array;
+  /** Energy that each point has received, Wh. */
+  readonly received: Float64Array;
+}
+
+/** Bits of the lines in a mask, by place. */
+export const LINE_BIT = [1, 2, 4] as const;
+/** Names of the lines, by place. */
+export const LINE_NAME = ['L1', 'L2', 'L3'] as const;
+
+const maskOf = (lines: readonly string[], count: number): number => {
+  let mask = 0;
+  for (let k = 0; k < count; k++) mask |= lines[k] === 'L1' ? 1 : lines[k] === 'L2' ? 2 : 4;
+  return mask;
+};
+
+const byId = (a: { readonly id: string }, b: { readonly id: string }): number =>
+  a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+
+/**
+ * Puts a network in the order of its tree.
+ * @throws CalculationError `invalid-input` with everything that is wrong
+ */
+export function treeOrder(network: ChargingNetwork): TreeOrder {
+  const found = inspection();
+  inspectNetwork(network, found);
+  found.refuse('The charging network');
+
+  const children = new Map<string | undefined, NetworkNode[]>();
+  for (const node of network.nodes) {
+    const sisters = children.get(node.parent);
+    if (sisters) sisters.push(node);
+    else children.set(node.parent, [node]);
+  }
+  for (const sisters of children.values()) sisters.sort(byId);
+  const nodes: NetworkNode[] = [];
+  const ahead = [...(children.get(undefined) ?? [])].reverse();
+  for (let node = ahead.pop(); node; node = ahead.pop()) {
+    nodes.push(node);
+    ahead.push(...[...(children.get(node.id) ?? [])].reverse());
+  }
+  const place = new Map(nodes.map((node, v) => [node.id, v]));
+
+  const at: number[][] = nodes.map(() => []);
+  network.points.forEach((p, i) => {
+    at[place.get(p.node) as number]!.push(i);
+  });
+  const n = network.points.length;
+  const input = new Int32Array(n);
+  const m = nodes.length;
+  const [first, end, parent] = [new Int32Array(m), new Int32Array(m), new Int32Array(m).fill(-1)];
+  let count = 0;
+  nodes.forEach((node, v) => {
+    if (node.parent !== undefined) parent[v] = place.get(node.parent) as number;
+    first[v] = count;
+    at[v]!.sort((a, b) => byId(network.points[a]!, network.points[b]!));
+    for (const i of at[v]!) input[count++] = i;
+    end[v] = count;
+  });
+  for (let v = m - 1; v > 0; v--) {
+    const up = parent[v]!;
+    if (up >= 0 && end[v]! > end[up]!) end[up] = end[v]!;
+  }
+
+  const limit = new Float64Array(3 * m).fill(Number.POSITIVE_INFINITY);
+  const unbalance = new Float64Array(m).fill(Number.POSITIVE_INFINITY);
+  const [gate, next] = [new Int32Array(m), new Int32Array(m)];
+  nodes.forEach((node, v) => {
+    node.limit?.forEach((value, p) => {
+      limit[3 * v + p] = value;
+    });
+    unbalance[v] = node.unbalance ?? Number.POSITIVE_INFINITY;
+    next[v] = parent[v]! < 0 ? -1 : gate[parent[v]!]!;
+    gate[v] = node.limit || node.unbalance !== undefined ? v : next[v]!;
+  });
+
+  const points = Array.from(input, (i) => network.points[i]!);
+  const node = new Int32Array(n);
+  const [mask, lines, wired] = [new Uint8Array(n), new Uint8Array(n), new Uint8Array(n)];
+  for (let v = 0; v < m; v++) {
+    const own = at[v]!.length;
+    for (let k = 0; k < own; k++) node[first[v]! + k] = v;
+  }
+  points.forEach((point, i) => {
+    const used = point.vehicleLines ?? point.lines.length;
+    lines[i] = used;
+    mask[i] = maskOf(point.lines, used);
+    wired[i] = maskOf(point.lines, point.lines.length);
+  });
+  const unbalanced = nodes.flatMap((_, v) => (unbalance[v]! < Number.POSITIVE_INFINITY ? [v] : []));
+  return {
+    network,
+    nodes,
+    points,
+    input,
+    parent,
+    first,
+    end,
+    gate,
+    next,
+    limit,
+    unbalance,
+    unbalanced,
+    node,
+    mask,
+    lines,
+    wired,
+  };
+}
+
+/** What the points of a network want, and what its limits leave beside the other load that it states. */
+export function momentOf(order: TreeOrder): Moment {
+  const { nodes, points } = order;
+  const base = new Float64Array(3 * nodes.length);
+  nodes.forEach((node, v) => {
+    node.load?.forEach((value, p) => {
+      base[3 * v + p] = value;
+    });
+  });
+  const moment: Moment = {
+    base,
+    room: new Float64Array(base.length),
+    wants: Uint8Array.from(points, (p) => (p.connected === false ? 0 : 1)),
+    most: Float64Array.from(points, (p) => p.most),
+    least: Float64Array.from(points, (p) => p.least ?? LEAST_CURRENT),
+    weight: Float64Array.from(points, (p) => p.weight ?? 1),
+    priority: Float64Array.from(points, (p) => p.priority ?? 1),
+    waitingSince: Float64Array.from(points, (p) => p.waitingSince ?? 0),
+    received: Float64Array.from(points, (p) => p.received ?? 0),
+  };
+  takeLoad(order, moment);
+  return moment;
+}
+
+/** Sums the other load, which stands in `base` node by node, up the tree, and sets the room that it leaves. */
+export function takeLoad(order: TreeOrder, { base, room }: Moment): void {
+  const { parent, limit } = order;
+  for (let v = parent.length - 1; v > 0; v--) {
+    const up = parent[v]!;
+    if (up < 0) continue;
+    for (let p = 0; p < 3; p++) base[3 * up + p] = base[3 * up + p]! + base[3 * v + p]!;
+  }
+  for (let c = 0; c < room.length; c++) room[c] = Math.max(0, limit[c]! - base[c]!);
+}
+
+/** Sum of the currents of the points by node and line, A. */
+export function chargingByNode(order: TreeOrder, x: Float64Array): Float64Array {
+  const { node, mask, parent } = order;
+  const sum = new Float64Array(3 * parent.length);
+  for (let i = 0; i < x.length; i++)
+    for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) sum[3 * node[i]! + p] = sum[3 * node[i]! + p]! + x[i]!;
+  for (let v = parent.length - 1; v > 0; v--) {
+    const up = parent[v]!;
+    if (up < 0) continue;
+    for (let p = 0; p < 3; p++) sum[3 * up + p] = sum[3 * up + p]! + sum[3 * v + p]!;
+  }
+  return sum;
+}
+
+/** How far the charging of line p may exceed that of line q behind a node: never more than the other load already does. */
+export function unbalanceRoom(order: TreeOrder, moment: Moment, v: number, p: number, q: number): number {
+  const already = moment.base[3 * v + p]! - moment.base[3 * v + q]!;
+  return Math.max(0, order.unbalance[v]! - already);
+}

@@ -1,0 +1,125 @@
+import fc from 'fast-check';
+import type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from '../../src/charging/index.js';
+import { type Amperes, amperes, type Line, ratio, seconds } from '../../src/index.js';
+
+/** A current on each line from plain numbers. */
+export const perLine = (a: number, b = a, c = a): PerLine => [amperes(a), amperes(b), amperes(c)];
+
+export const node = (id: string, limit: PerLine | undefined, more: Partial<NetworkNode> = {}): NetworkNode =>
+  limit ? { id, limit, ...more } : { id, ...more };
+
+export const point = (id: string, at: string, most = 32, more: Partial<NetworkPoint> = {}): NetworkPoint => ({
+  id,
+  node: at,
+  lines: ['L1'],
+  most: amperes(most),
+  ...more,
+});
+
+const ROTATIONS: readonly (readonly Line[])[] = [
+  ['L1'], ['L2'], ['L3'], ['L1', 'L2', 'L3'], ['L2', 'L3', 'L1'], ['L3', 'L1', 'L2'], ['L1', 'L2'], ['L2', 'L3'],
+];
+
+export interface NetworkShape {
+  readonly nodes?: number;
+  readonly points?: number;
+  /** Whether some nodes limit unbalance. */
+  readonly unbalance?: boolean;
+  /** Whether limits, loads and caps are whole amperes. */
+  readonly whole?: boolean;
+  /** Whether every point is on one line. */
+  readonly singlePhase?: boolean;
+  /** Whether weights differ. */
+  readonly weights?: boolean;
+  /** Whether other load may exceed limits. */
+  readonly overload?: boolean;
+}
+
+/** Random networks of a shape. */
+export function networks(shape: NetworkShape = {}): fc.Arbitrary<ChargingNetwork> {
+  const { nodes = 5, points = 10, whole = false } = shape;
+  const current = (min: number, max: number) =>
+    (whole ? fc.integer({ min, max }) : fc.double({ min, max, noNaN: true, noDefaultInfinity: true })).map((x) => amperes(x));
+  const three = (min: number, max: number) => fc.tuple(current(min, max), current(min, max), current(min, max));
+  const nodeAt = (i: number): fc.Arbitrary<NetworkNode> =>
+    fc
+      .record({
+        limit: fc.option(three(0, 120), { nil: undefined, freq: i === 0 ? 1000 : 4 }),
+        load: fc.option(three(-20, shape.overload ? 90 : 20), { nil: undefined }),
+        unbalance: shape.unbalance ? fc.option(current(0, 40), { nil: undefined }) : fc.constant(undefined),
+        parent: fc.nat({ max: Math.max(0, i - 1) }),
+      })
+      .map(({ limit, load, unbalance, parent }) => ({
+        id: `n${i}`,
+        ...(i > 0 ? { parent: `n${parent}` } : {}),
+        ...(limit ? { limit } : {}),
+        ...(load ? { load } : {}),
+        ...(unbalance === undefined ? {} : { unbalance: unbalance as Amperes }),
+      }));
+  const pointAt = (i: number): fc.Arbitrary<NetworkPoint> =>
+    fc
+      .record({
+        at: fc.nat({ max: nodes - 1 }),
+        lines: shape.singlePhase ? fc.constantFrom(...ROTATIONS.slice(0, 3)) : fc.constantFrom(...ROTATIONS),
+        most: current(6, 40),
+        weight: shape.weights ? fc.integer({ min: 1, max: 40 }).map((k) => ratio(k / 10)) : fc.constant(ratio(1)),
+        waitingSince: fc.nat({ max: 5 }).map((s) => seconds(s)),
+        fewer: fc.boolean(),
+        connected: fc.boolean().map((b, ) => b),
+        priority: fc.integer({ min: 1, max: 3 }),
+      })
+      .map(({ at, lines, most, weight, waitingSince, fewer, connected, priority }) => ({
+        id: `p${i}`,
+        node: `n${at}`,
+        lines,
+        most,
+        weight,
+        waitingSince,
+        priority,
+        connected: connected || i % 3 !== 0,
+        ...(fewer && lines.length > 1 ? { vehicleLines: 1 as const } : {}),
+      }));
+  return fc
+    .record({ m: fc.integer({ min: 1, max: nodes }), n: fc.integer({ min: 1, max: points }) })
+    .chain(({ m, n }) =>
+      fc.record({
+        nodes: fc.tuple(...Array.from({ length: m }, (_, i) => nodeAt(i))),
+        points: fc.tuple(...Array.from({ length: n }, (_, i) => pointAt(i))),
+      }).map(({ nodes: ns, points: ps }) => ({
+        nodes: ns,
+        points: ps.map((p) => ({ ...p, node: `n${Number(p.node.slice(1)) % m}` })),
+      })),
+    );
+}
+
+/** Lines of a vehicle. */
+export const linesOf = (p: NetworkPoint): readonly Line[] => p.lines.slice(0, p.vehicleLines ?? p.lines.length);
+
+/** Names of the nodes from a node to the intake. */
+export function way(network: ChargingNetwork, id: string): string[] {
+  const at = network.nodes.find((n) => n.id === id);
+  return at ? [id, ...(at.parent === undefined ? [] : way(network, at.parent))] : [];
+}
+
+/** Rows `sum of currents <= room` of a network, from its definition alone: nothing is shared with the code under test. */
+export function rowsOf(network: ChargingNetwork): { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] {
+  const rows: { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] = [];
+  for (const n of network.nodes) {
+    const below = network.nodes.filter((other) => way(network, other.id).includes(n.id)).map((other) => other.id);
+    const base = [0, 1, 2].map((p) =>
+      network.nodes.filter((o) => below.includes(o.id)).reduce((sum, o) => sum + (o.load?.[p] ?? 0), 0),
+    );
+    const behind = network.points.flatMap((p, i) => (below.includes(p.node) && p.connected !== false ? [i] : []));
+    const uses = (i: number, p: number) => linesOf(network.points[i]!).includes(`L${p + 1}` as Line);
+    for (let p = 0; p < 3; p++) {
+      if (n.limit)
+        rows.push({ kind: 'limit', who: behind.filter((i) => uses(i, p)), sign: behind.filter((i) => uses(i, p)).map(() => 1), room: Math.max(0, n.limit[p]! - base[p]!) });
+      for (let q = 0; q < 3 && n.unbalance !== undefined; q++) {
+        if (q === p) continue;
+        const who = behind.filter((i) => uses(i, p) !== uses(i, q));
+        rows.push({ kind: 'unbalance', who, sign: who.map((i) => (uses(i, p) ? 1 : -1)), room: Math.max(0, n.unbalance - (base[p]! - base[q]!)) });
+      }
+    }
+  }
+  return rows;
+}
