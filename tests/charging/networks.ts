@@ -17,7 +17,14 @@ export const point = (id: string, at: string, most = 32, more: Partial<NetworkPo
 });
 
 const ROTATIONS: readonly (readonly Line[])[] = [
-  ['L1'], ['L2'], ['L3'], ['L1', 'L2', 'L3'], ['L2', 'L3', 'L1'], ['L3', 'L1', 'L2'], ['L1', 'L2'], ['L2', 'L3'],
+  ['L1'],
+  ['L2'],
+  ['L3'],
+  ['L1', 'L2', 'L3'],
+  ['L2', 'L3', 'L1'],
+  ['L3', 'L1', 'L2'],
+  ['L1', 'L2'],
+  ['L2', 'L3'],
 ];
 
 export interface NetworkShape {
@@ -39,7 +46,9 @@ export interface NetworkShape {
 export function networks(shape: NetworkShape = {}): fc.Arbitrary<ChargingNetwork> {
   const { nodes = 5, points = 10, whole = false } = shape;
   const current = (min: number, max: number) =>
-    (whole ? fc.integer({ min, max }) : fc.double({ min, max, noNaN: true, noDefaultInfinity: true })).map((x) => amperes(x));
+    (whole ? fc.integer({ min, max }) : fc.double({ min, max, noNaN: true, noDefaultInfinity: true })).map((x) =>
+      amperes(x),
+    );
   const three = (min: number, max: number) => fc.tuple(current(min, max), current(min, max), current(min, max));
   const nodeAt = (i: number): fc.Arbitrary<NetworkNode> =>
     fc
@@ -65,7 +74,7 @@ export function networks(shape: NetworkShape = {}): fc.Arbitrary<ChargingNetwork
         weight: shape.weights ? fc.integer({ min: 1, max: 40 }).map((k) => ratio(k / 10)) : fc.constant(ratio(1)),
         waitingSince: fc.nat({ max: 5 }).map((s) => seconds(s)),
         fewer: fc.boolean(),
-        connected: fc.boolean().map((b, ) => b),
+        connected: fc.boolean().map((b) => b),
         priority: fc.integer({ min: 1, max: 3 }),
       })
       .map(({ at, lines, most, weight, waitingSince, fewer, connected, priority }) => ({
@@ -82,13 +91,15 @@ export function networks(shape: NetworkShape = {}): fc.Arbitrary<ChargingNetwork
   return fc
     .record({ m: fc.integer({ min: 1, max: nodes }), n: fc.integer({ min: 1, max: points }) })
     .chain(({ m, n }) =>
-      fc.record({
-        nodes: fc.tuple(...Array.from({ length: m }, (_, i) => nodeAt(i))),
-        points: fc.tuple(...Array.from({ length: n }, (_, i) => pointAt(i))),
-      }).map(({ nodes: ns, points: ps }) => ({
-        nodes: ns,
-        points: ps.map((p) => ({ ...p, node: `n${Number(p.node.slice(1)) % m}` })),
-      })),
+      fc
+        .record({
+          nodes: fc.tuple(...Array.from({ length: m }, (_, i) => nodeAt(i))),
+          points: fc.tuple(...Array.from({ length: n }, (_, i) => pointAt(i))),
+        })
+        .map(({ nodes: ns, points: ps }) => ({
+          nodes: ns,
+          points: ps.map((p) => ({ ...p, node: `n${Number(p.node.slice(1)) % m}` })),
+        })),
     );
 }
 
@@ -102,7 +113,9 @@ export function way(network: ChargingNetwork, id: string): string[] {
 }
 
 /** Rows `sum of currents <= room` of a network, from its definition alone: nothing is shared with the code under test. */
-export function rowsOf(network: ChargingNetwork): { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] {
+export function rowsOf(
+  network: ChargingNetwork,
+): { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] {
   const rows: { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] = [];
   for (const n of network.nodes) {
     const below = network.nodes.filter((other) => way(network, other.id).includes(n.id)).map((other) => other.id);
@@ -113,11 +126,21 @@ export function rowsOf(network: ChargingNetwork): { who: number[]; sign: number[
     const uses = (i: number, p: number) => linesOf(network.points[i]!).includes(`L${p + 1}` as Line);
     for (let p = 0; p < 3; p++) {
       if (n.limit)
-        rows.push({ kind: 'limit', who: behind.filter((i) => uses(i, p)), sign: behind.filter((i) => uses(i, p)).map(() => 1), room: Math.max(0, n.limit[p]! - base[p]!) });
+        rows.push({
+          kind: 'limit',
+          who: behind.filter((i) => uses(i, p)),
+          sign: behind.filter((i) => uses(i, p)).map(() => 1),
+          room: Math.max(0, n.limit[p]! - base[p]!),
+        });
       for (let q = 0; q < 3 && n.unbalance !== undefined; q++) {
         if (q === p) continue;
         const who = behind.filter((i) => uses(i, p) !== uses(i, q));
-        rows.push({ kind: 'unbalance', who, sign: who.map((i) => (uses(i, p) ? 1 : -1)), room: Math.max(0, n.unbalance - (base[p]! - base[q]!)) });
+        rows.push({
+          kind: 'unbalance',
+          who,
+          sign: who.map((i) => (uses(i, p) ? 1 : -1)),
+          room: Math.max(0, n.unbalance - (base[p]! - base[q]!)),
+        });
       }
     }
   }

@@ -1,7 +1,9 @@
 import { CalculationError } from '../../units/index.js';
 import { chargingByNode, LINE_BIT, type Moment, type TreeOrder, unbalanceRoom } from '../network/tree-order.js';
+import { programme } from '../optimum/lexicographic-simplex.js';
 import { factor, frontsOf, solveFactored } from '../optimum/tree-elimination.js';
 import type { Filling } from './progressive-filling.js';
+import { EXACT_UNBALANCE_POINTS } from './unbalance.js';
 
 /** A limit behind one node: which lines count with which sign, and what they may come to beside the floors. */
 interface Limit {
@@ -10,6 +12,12 @@ interface Limit {
   readonly minus: number;
   readonly most: number;
 }
+
+/** Limits on unbalance that leave nothing either way have no inside for the method: they get this much, A. */
+const INTERIOR = 1e-7;
+
+/** A point that cannot get this much, A, gets nothing. */
+const SHUT = 1e-5;
 
 const sign = (mask: number, { plus, minus }: Limit): number => {
   const up = mask & plus ? 1 : 0;
@@ -30,18 +38,47 @@ export function shareProportionally(order: TreeOrder, moment: Moment, filling: F
   // points for which a limit leaves nothing have no logarithm: they stay at their floor
   for (;;) {
     limits = limitsOf(order, moment, filling, members, floors);
-    const shut = new Set<number>();
-    for (const limit of limits) {
-      if (limit.most > 1e-9) continue;
-      const behind = members.filter((i) => i >= order.first[limit.v]! && i < order.end[limit.v]!);
-      if (behind.some((i) => sign(order.mask[i]!, limit) < 0)) continue;
-      for (const i of behind) if (sign(order.mask[i]!, limit) > 0) shut.add(i);
-    }
+    const shut = shutOut(order, limits, filling, members);
     for (const i of members) if (most[i]! - x[i]! < 1e-9) shut.add(i);
     if (shut.size === 0) break;
     members = members.filter((i) => !shut.has(i));
   }
   if (members.length > 0) interiorPoint(order, limits, { ...filling, members });
+}
+
+/** Points for which the limits leave nothing whatever the others do. */
+function shutOut(order: TreeOrder, limits: readonly Limit[], { x, most }: Filling, members: Int32Array): Set<number> {
+  const behind = (v: number) =>
+    [...members.keys()].filter((k) => members[k]! >= order.first[v]! && members[k]! < order.end[v]!);
+  const shut = new Set<number>();
+  if (order.unbalanced.length === 0 || members.length > EXACT_UNBALANCE_POINTS) {
+    for (const limit of limits) {
+      if (limit.most > 2 * INTERIOR) continue;
+      const here = behind(limit.v).map((k) => members[k]!);
+      if (here.some((i) => sign(order.mask[i]!, limit) < 0)) continue;
+      for (const i of here) if (sign(order.mask[i]!, limit) > 0) shut.add(i);
+    }
+    return shut;
+  }
+  // limits on unbalance bind lines together: raise those that have nothing yet until nobody gets anything any more
+  const rows = limits.map((limit) => {
+    const variables = behind(limit.v).filter((k) => sign(order.mask[members[k]!]!, limit) !== 0);
+    return {
+      variables,
+      coefficients: variables.map((k) => sign(order.mask[members[k]!]!, limit)),
+      most: Math.max(0, limit.most - (limit.minus ? INTERIOR : 0)),
+    };
+  });
+  const width = Float64Array.from(members, (i) => most[i]! - x[i]!);
+  let open = [...members.keys()];
+  for (;;) {
+    const lp = programme(width, rows);
+    lp.maximise(Float64Array.from(width, (_, k) => (open.includes(k) ? 1 : 0)));
+    const found = lp.solution();
+    const still = open.filter((k) => found[k]! < SHUT);
+    if (still.length === open.length || still.length === 0) return new Set(still.map((k) => members[k]!));
+    open = still;
+  }
 }
 
 function limitsOf(
@@ -65,8 +102,10 @@ function limitsOf(
     for (let p = 0; p < 3; p++)
       for (let q = 0; q < 3; q++) {
         if (p === q || full[3 * v + p] === floors[3 * v + p]) continue;
+        const pair = { v, plus: LINE_BIT[p]!, minus: LINE_BIT[q]!, most: 0 };
         const room = unbalanceRoom(order, moment, v, p, q) - floors[3 * v + p]! + floors[3 * v + q]!;
-        limits.push({ v, plus: LINE_BIT[p]!, minus: LINE_BIT[q]!, most: room });
+        if (members.some((i) => i >= order.first[v]! && i < order.end[v]! && sign(order.mask[i]!, pair) !== 0))
+          limits.push({ ...pair, most: room + INTERIOR });
       }
   }
   return limits;
@@ -102,7 +141,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
   const sums = sumRows(order, limits, members, y);
   let shrink = 1;
   limits.forEach((l, r) => {
-    if (sums[r]! > 0) shrink = Math.min(shrink, (0.9 * Math.max(l.most, 1e-6)) / sums[r]!);
+    if (l.minus === 0 && sums[r]! > 0) shrink = Math.min(shrink, (0.9 * Math.max(l.most, 1e-6)) / sums[r]!);
   });
   for (let k = 0; k < n; k++) y[k] = y[k]! * shrink;
 
@@ -116,6 +155,8 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
   const byClass = new Float64Array(m * 8);
   const pullByClass = new Float64Array(m * 8);
   const goal = 1e-13;
+  const lightest = members.reduce((w, i) => Math.min(w, weight[i]!), Number.POSITIVE_INFINITY);
+  let step = 1;
 
   for (let iteration = 0; ; iteration++) {
     let gap = 0;
@@ -146,7 +187,8 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
         iterations: iteration,
         residual: mu,
       });
-    const target = mu * (tilt > 1e-3 || off > 1e-3 * scale ? 0.3 : 0.1);
+    // products of slack and price go down no faster than the conditions are met, or the steps become short
+    const target = Math.max(mu * (step < 0.5 ? 0.8 : 0.1), Math.min(mu, 1e-3 * lightest * (tilt + off / scale)));
 
     byClass.fill(0);
     pullByClass.fill(0);
@@ -213,7 +255,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
           shorten(floorPrice[k]!, target / y[k]! - floorPrice[k]! - (floorPrice[k]! * dy[k]!) / y[k]!),
         );
     }
-    const step = Math.min(primal, dual); // one length for both: the logarithm couples them
+    step = Math.min(primal, dual); // one length for both: the logarithm couples them
     for (let k = 0; k < n; k++) {
       const gapUp = width[k]! - y[k]!;
       const dCap = target / gapUp - capPrice[k]! + (capPrice[k]! * dy[k]!) / gapUp;

@@ -1,0 +1,137 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { allocate, type ChargingNetwork, type SharingRule } from '../../src/charging/index.js';
+import { linesOf, networks, rowsOf } from './networks.js';
+import { maximum } from './solver.js';
+
+/**
+ * Whether currents are the lexicographic maximum of current over weight, judged by a general linear solver. Level by
+ * level: no higher level is possible for all that are above those before, and those at the level cannot rise.
+ */
+function expectLexicographic(network: ChargingNetwork, x: readonly number[], weight: readonly number[]): void {
+  const here = network.points.flatMap((p, i) => (p.connected === false ? [] : [i]));
+  const column = new Map(here.map((i, k) => [i, k]));
+  const n = here.length;
+  const rows = rowsOf(network).map(({ who, sign, room }) => ({
+    who: who.map((i) => column.get(i)!),
+    by: sign,
+    to: room,
+  }));
+  for (const { who, by, to } of rows)
+    expect(who.reduce((s, k, j) => s + by[j]! * x[here[k]!]!, 0)).toBeLessThanOrEqual(to + 1e-7);
+  const level = here.map((i) => x[i]! / weight[i]!);
+  const most = here.map((i) => network.points[i]!.most as number);
+  const open = new Set(here.keys());
+  let floor = new Array<number>(n).fill(0);
+  while (open.size > 0) {
+    const lowest = Math.min(...[...open].map((k) => level[k]!));
+    // the last column is the level
+    const best = maximum({
+      objective: [...floor.map(() => 0), 1],
+      least: [...floor, 0],
+      most: [...most, 1e6],
+      rows: [...rows, ...[...open].map((k) => ({ who: [k, n], by: [1, -weight[here[k]!]!], from: 0 }))],
+    });
+    expect(best?.value ?? Number.NaN, 'level').toBeCloseTo(lowest, 6);
+    const fixed = [...open].filter((k) => level[k]! <= lowest + 1e-7);
+    const before = floor;
+    floor = before.map((f, k) => (open.has(k) ? Math.max(f, weight[here[k]!]! * lowest - 1e-9) : f));
+    const rise = maximum({
+      objective: floor.map((_, k) => (fixed.includes(k) ? 1 / weight[here[k]!]! : 0)),
+      least: floor,
+      most,
+      rows,
+    });
+    expect(rise?.value ?? Number.NaN, 'those at the level').toBeCloseTo(fixed.length * lowest, 5);
+    for (const k of fixed) {
+      open.delete(k);
+      floor[k] = Math.max(0, x[here[k]!]! - 1e-9);
+    }
+  }
+}
+
+const against =
+  (rule: SharingRule, weightOf: (n: ChargingNetwork, i: number) => number) => (network: ChargingNetwork) => {
+    const x = allocate(network, { rule, stage: 'continuous' }).points.map((p) => p.current as number);
+    expectLexicographic(
+      network,
+      x,
+      x.map((_, i) => weightOf(network, i)),
+    );
+  };
+
+describe('max-min fairness is optimal by a general linear solver', () => {
+  test('500 random trees with mixed phases and weights, in amperes', () => {
+    fc.assert(
+      fc.property(
+        networks({ nodes: 6, points: 12, weights: true }),
+        against('max-min-amperes', (n, i) => n.points[i]!.weight!),
+      ),
+      { numRuns: 500, seed: 6 },
+    );
+  }, 120_000);
+
+  test('100 random trees, in kilowatts', () => {
+    fc.assert(
+      fc.property(
+        networks({ weights: true }),
+        against('max-min-kilowatts', (n, i) => n.points[i]!.weight! / linesOf(n.points[i]!).length),
+      ),
+      { numRuns: 100, seed: 7 },
+    );
+  }, 60_000);
+
+  test('200 random trees with limits on unbalance', () => {
+    fc.assert(
+      fc.property(
+        networks({ nodes: 4, points: 9, weights: true, unbalance: true }),
+        against('max-min-amperes', (n, i) => n.points[i]!.weight!),
+      ),
+      { numRuns: 200, seed: 8 },
+    );
+  }, 120_000);
+});
+
+describe('proportional fairness meets its optimality conditions', () => {
+  /** The gradient of the objective at the optimum leads nowhere: maximising it over the limits gains nothing. */
+  const stationary = (network: ChargingNetwork) => {
+    const x = allocate(network, { rule: 'proportional-fairness', stage: 'continuous' }).points.map(
+      (p) => p.current as number,
+    );
+    const rows = rowsOf(network);
+    for (const { who, sign, room } of rows)
+      expect(who.reduce((s, i, j) => s + sign[j]! * x[i]!, 0)).toBeLessThanOrEqual(room + 1e-7);
+    const running = x.flatMap((value, i) => (value > 0 ? [i] : []));
+    const slope = x.map((value, i) => (value > 0 ? network.points[i]!.weight! / value : 0));
+    const best = maximum({
+      objective: slope,
+      least: x.map(() => 0),
+      most: network.points.map((p, i) => (p.connected === false ? 0 : x[i]! > 0 ? p.most : 0)),
+      rows: rows.map(({ who, sign, room }) => ({ who, by: sign, to: room })),
+    });
+    const total = running.reduce((s, i) => s + network.points[i]!.weight!, 0);
+    expect(best?.value ?? 0).toBeLessThanOrEqual(total * (1 + 1e-6) + 1e-9);
+    // who gets nothing can get nothing: even alone
+    network.points.forEach((p, i) => {
+      if (x[i] !== 0 || p.connected === false) return;
+      const alone = maximum({
+        objective: x.map((_, k) => (k === i ? 1 : 0)),
+        least: x.map(() => 0),
+        most: network.points.map((q) => (q.connected === false ? 0 : q.most)),
+        rows: rows.map(({ who, sign, room }) => ({ who, by: sign, to: room })),
+      });
+      expect(alone?.value ?? 0).toBeLessThan(1e-6);
+    });
+  };
+
+  test('300 random trees', () => {
+    fc.assert(fc.property(networks({ nodes: 6, points: 12, weights: true }), stationary), { numRuns: 300, seed: 9 });
+  }, 60_000);
+
+  test('100 random trees with limits on unbalance', () => {
+    fc.assert(fc.property(networks({ nodes: 4, points: 9, weights: true, unbalance: true }), stationary), {
+      numRuns: 100,
+      seed: 10,
+    });
+  }, 60_000);
+});
