@@ -3,6 +3,10 @@
  *
  * @module
  */
+
+export * from '../standards/gb-smart-charging/index.js';
+export * from '../standards/iec61851/index.js';
+export * from '../standards/iec62196/index.js';
 export {
   type Allocation,
   allocate,
@@ -19,3 +23,6 @@ export {
   type WaitingRule,
 } from './allocation/policy.js';
 export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './network/network.js';
+export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
+export { type PilotOffer, pilotOffer } from './pilot/offer.js';
+export { offeredCurrentOf } from './pilot/offered-current.js';

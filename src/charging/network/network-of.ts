@@ -1,0 +1,105 @@
+import { type Fact, factValue, isMissing, type Known, type Missing } from '../../core/index.js';
+import type { Board, ChargePoint, Installation, Line, Run } from '../../installation/index.js';
+import { type Amperes, amperes } from '../../units/index.js';
+import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint, type PerLine } from './network.js';
+
+/** What an installation does not say of its charging network. */
+export interface NetworkOptions {
+  /** Other load on each line by board, without what is behind boards further on, A; none when absent. */
+  readonly otherLoad?: Readonly<Record<string, PerLine>>;
+  /** Kept free below the rating of the service fuse, A, 0 and up; 0 when absent. */
+  readonly margin?: Amperes;
+  /** Largest difference between lines at the intake, A. */
+  readonly unbalance?: Amperes;
+}
+
+/** Name of the node of the service cut-out. */
+export const INTAKE = 'intake';
+
+/**
+ * The charging network of an installation: a node for the service fuse, for each board and for each run with charge
+ * points, each with the smallest of the ratings and settings that bound its current.
+ * @param installation the installation
+ * @param options other load by board and margin below the fuse, A
+ * @returns the network, or every fact that is not known and stands in the way
+ * @example
+ * ```ts no-run
+ * const network = networkOf(installation, { margin: amperes(5) });
+ * if (!isMissing(network)) allocate(network, { rule: 'max-min-amperes' });
+ * ```
+ */
+export function networkOf(installation: Installation, options: NetworkOptions = {}): Known<ChargingNetwork> {
+  const gaps: Missing['missing'][number][] = [];
+  const read = <T>(name: string, fact: Fact<T>): T | undefined => {
+    const value = factValue(name, fact);
+    if (!isMissing(value)) return value;
+    gaps.push(...value.missing);
+    return undefined;
+  };
+  const nodes: NetworkNode[] = [];
+  const points: NetworkPoint[] = [];
+  const limitOn = (lines: readonly Line[], limits: readonly (Amperes | undefined)[]): PerLine | undefined => {
+    const known = limits.filter((value) => value !== undefined);
+    if (known.length === 0) return undefined;
+    const most = Math.min(...known);
+    const on = (line: Line) => amperes(lines.includes(line) ? most : 0);
+    return [on('L1'), on('L2'), on('L3')];
+  };
+
+  const { supply } = installation;
+  const phases = read('supply.phases', supply.phases);
+  const all: readonly Line[] = phases === 1 ? ['L1'] : ['L1', 'L2', 'L3'];
+  const fuse = read('supply.cutOut.rating', supply.cutOut.rating);
+  const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
+  nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance }));
+
+  const addBoard = (board: Board, parent: string, lines: readonly Line[], feeder: Amperes | undefined): void => {
+    const limit = limitOn(lines, [
+      feeder,
+      board.mainSwitch && read(`${board.id}.mainSwitch.rating`, board.mainSwitch.rating),
+      board.rating && read(`${board.id}.rating`, board.rating),
+      board.control && read(`${board.id}.control.limit`, board.control.limit),
+    ]);
+    nodes.push(nodeOf(board.id, parent, limit, { load: options.otherLoad?.[board.id] }));
+    for (const run of board.runs) addRun(run, board.id, lines);
+  };
+  const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {
+    const own = run.feeds.filter((outlet): outlet is ChargePoint => outlet.kind === 'charge-point');
+    const boards = run.feeds.filter((outlet) => outlet.kind === 'board');
+    if (own.length === 0 && boards.length === 0) return;
+    const rating = read(`${run.id}.device.rating`, run.device.rating);
+    const used = lines.filter((line) => run.lines.includes(line));
+    for (const board of boards) addBoard(board, parent, used, rating);
+    if (own.length === 0) return;
+    nodes.push(nodeOf(run.id, parent, limitOn(used, [rating])));
+    for (const point of own) {
+      const setting = read(`${point.id}.setting`, point.setting);
+      if (setting === undefined || rating === undefined) continue;
+      const least = point.minimum ?? LEAST_CURRENT;
+      // a point that cannot run at all is left out of the network, not offered less than it can use
+      if (Math.min(setting, rating) < least) continue;
+      points.push({
+        id: point.id,
+        node: run.id,
+        lines: point.lines,
+        most: amperes(Math.min(setting, rating)),
+        ...(point.minimum === undefined ? {} : { least: point.minimum }),
+      });
+    }
+  };
+  addBoard(installation.board, INTAKE, all, undefined);
+  return gaps.length > 0 ? { missing: gaps } : { nodes, points };
+}
+
+const nodeOf = (
+  id: string,
+  parent: string | undefined,
+  limit: PerLine | undefined,
+  more: { readonly load?: PerLine | undefined; readonly unbalance?: Amperes | undefined } = {},
+): NetworkNode => ({
+  id,
+  ...(parent === undefined ? {} : { parent }),
+  ...(limit ? { limit } : {}),
+  ...(more.load ? { load: more.load } : {}),
+  ...(more.unbalance === undefined ? {} : { unbalance: more.unbalance }),
+});

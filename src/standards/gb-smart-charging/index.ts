@@ -1,0 +1,2 @@
+export * from './peak-hours.js';
+export * from './start-delay.js';

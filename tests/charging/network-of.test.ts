@@ -1,0 +1,68 @@
+import { expect, test } from 'vitest';
+import { allocate, networkOf } from '../../src/charging/index.js';
+import { amperes, isMissing, known, unknown } from '../../src/index.js';
+import { chargePoint, circuit, house } from '../support/house.js';
+import { perLine } from './networks.js';
+
+const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, runs });
+const garage = circuit({
+  id: 'feeder',
+  lines: ['L1', 'L2', 'L3'],
+  device: { ...circuit().device, rating: known(amperes(40)) },
+  feeds: [
+    boardOf('garage', [
+      circuit({ id: 'ev-1', feeds: [{ ...chargePoint, id: 'one' }] }),
+      circuit({
+        id: 'ev-2',
+        lines: ['L2', 'L3', 'L1'],
+        feeds: [{ ...chargePoint, id: 'two', lines: ['L2', 'L3', 'L1'] }],
+      }),
+    ]),
+  ],
+});
+
+test('an installation becomes fuse, boards, rows and points, each with its smallest rating', () => {
+  const network = networkOf(
+    house(
+      [garage],
+      { phases: known(3) },
+      { control: { name: 'load control', limit: known(amperes(60)), controls: ['one'] } },
+    ),
+    { otherLoad: { db: perLine(30, 10, 10) }, margin: amperes(5) },
+  );
+  if (isMissing(network)) throw new Error('gaps');
+  expect(network.nodes.map((n) => [n.id, n.parent, n.limit?.[1]])).toEqual([
+    ['intake', undefined, 95],
+    ['db', 'intake', 60],
+    ['garage', 'db', 40],
+    ['ev-1', 'garage', 0],
+    ['ev-2', 'garage', 32],
+  ]);
+  const { points } = allocate(network, { rule: 'max-min-amperes' });
+  // L1: 60 less 30 of other load, two vehicles
+  expect(points.map((p) => [p.id, p.current, p.binding])).toEqual([
+    ['one', 15, { kind: 'limit', node: 'db', line: 'L1' }],
+    ['two', 15, { kind: 'limit', node: 'db', line: 'L1' }],
+  ]);
+});
+
+test('on a single-phase supply only L1 carries', () => {
+  const network = networkOf(house([circuit()]));
+  expect(isMissing(network) ? [] : network.nodes.map((n) => n.limit)).toEqual([
+    perLine(100, 0, 0),
+    undefined,
+    perLine(32, 0, 0),
+  ]);
+});
+
+test('facts that are not known are named, all of them', () => {
+  const network = networkOf(
+    house([circuit({ feeds: [{ ...chargePoint, setting: unknown('read it off the point') }] })], {
+      cutOut: { kind: known({ standard: 'BS 88-3' }), rating: unknown('ask the operator') },
+    }),
+  );
+  expect(isMissing(network) ? network.missing.map((gap) => gap.kind === 'fact' && gap.fact) : []).toEqual([
+    'supply.cutOut.rating',
+    'point.setting',
+  ]);
+});
