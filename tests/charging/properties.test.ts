@@ -6,6 +6,7 @@ import {
   allocate,
   type ChargingNetwork,
   type SharingRule,
+  type WaitingRule,
 } from '../../src/charging/index.js';
 import { amperes, ratio, seconds } from '../../src/index.js';
 import { linesOf, networks, rowsOf, way } from './networks.js';
@@ -20,7 +21,7 @@ const RULES: readonly SharingRule[] = [
 const policies: fc.Arbitrary<AllocationPolicy> = fc.record({
   rule: fc.constantFrom(...RULES),
   stage: fc.constantFrom('continuous', 'zero-or-least', 'whole-steps'),
-  waiting: fc.constantFrom('longest-waiting', 'least-energy', 'priority', {
+  waiting: fc.constantFrom<WaitingRule>('longest-waiting', 'least-energy', 'priority', {
     rotation: seconds(900),
     now: seconds(4000),
   }),

@@ -1,4 +1,5 @@
-import loadHighs from 'highs';
+import type { Highs } from 'highs';
+import * as highsModule from 'highs';
 
 /** A linear programme `least <= x <= most`, rows `from <= Σ a·x <= to`. */
 export interface LinearProgramme {
@@ -13,7 +14,8 @@ export interface LinearProgramme {
   }[];
 }
 
-const highs = await loadHighs();
+// its declarations are those of a CommonJS module, its import is an ES module: say once what the default export is
+const highs: Highs = await (highsModule as unknown as { default: () => Promise<Highs> }).default();
 
 /** Maximum of a linear programme by a general solver from outside this project, or undefined when there is none. */
 export function maximum({
