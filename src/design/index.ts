@@ -1,4 +1,13 @@
 export * from './assess.js';
+export type {
+  AspectVerdict,
+  Assessment,
+  IntervalEnd,
+  PermittedInterval,
+  RangedCheck,
+  RangedFact,
+  RangeReport,
+} from './assess-at.js';
 export * from './circuit-case.js';
 export * from './design.js';
 export * from './judge-readings.js';

@@ -2,26 +2,10 @@ import { type CheckResult, type Gap, termOf } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
 import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
 import { assess } from './assess.js';
+import type { PermittedInterval } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';
-import { type Question, type Variation, variationOf } from './vary.js';
-
-/** One end of a permitted interval: a value that was assessed and holds, and one just beyond that does not. */
-export interface IntervalEnd {
-  /** The last value inside; the circuit was assessed at it. */
-  readonly value: number;
-  /** The first value beyond and the check that no longer passes there; absent at the end of what was examined. */
-  readonly beyond?: { readonly value: number; readonly check: CheckResult };
-}
-
-/** A run of values for which no rule fails. */
-export interface PermittedInterval {
-  /** Whether every rule passes, or some could not be judged. */
-  readonly verdict: 'pass' | 'not-determined';
-  /** Smallest value. */
-  readonly from: IntervalEnd;
-  /** Largest value. */
-  readonly to: IntervalEnd;
-}
+import { intervalsOf, type Seen, scan } from './scan.js';
+import { type Question, variationOf } from './vary.js';
 
 /** The values of one quantity for which a circuit passes, everything else as surveyed: plain, JSON-ready. */
 export interface Permitted {
@@ -49,65 +33,6 @@ export interface Permitted {
   readonly gaps: readonly Gap[];
 }
 
-interface Seen {
-  readonly value: number;
-  readonly verdict: 'pass' | 'fail' | 'not-determined';
-  readonly check: CheckResult | undefined;
-}
-
-/** Halves the way between two values of different verdict until they are neighbours. */
-function narrowed(look: (value: number) => Seen, left: Seen, right: Seen, close: number): readonly Seen[] {
-  const seen: Seen[] = [left];
-  let [a, b] = [left, right];
-  while (b.value - a.value > close) {
-    const middle = look((a.value + b.value) / 2);
-    if (middle.value <= a.value || middle.value >= b.value) break;
-    if (middle.verdict === a.verdict) a = middle;
-    else if (middle.verdict === b.verdict) b = middle;
-    // a third verdict between two: both its ends are sought
-    else return [...seen, ...narrowed(look, a, middle, close), ...narrowed(look, middle, b, close), right];
-  }
-  return [left, a, b, right];
-}
-
-/** Every value that was looked at, in ascending order, with neighbours at each change of verdict. */
-function scan(look: (value: number) => Seen, variation: Variation): readonly Seen[] {
-  const rough = variation.values.map(look);
-  const { between } = variation;
-  if (between === undefined) return rough;
-  const all = rough.flatMap((s, i) => {
-    const next = rough[i + 1];
-    return next === undefined || next.verdict === s.verdict ? [s] : narrowed(look, s, next, between).slice(0, -1);
-  });
-  return all.filter((s, i) => i === 0 || s.value > (all[i - 1] as Seen).value);
-}
-
-function intervalsOf(seen: readonly Seen[]): readonly PermittedInterval[] {
-  const found: PermittedInterval[] = [];
-  let start = 0;
-  for (let i = 1; i <= seen.length; i++) {
-    const first = seen[start] as Seen;
-    const last = seen[i - 1] as Seen;
-    if (i < seen.length && (seen[i] as Seen).verdict === first.verdict) continue;
-    if (first.verdict !== 'fail')
-      found.push({
-        verdict: first.verdict,
-        from: end(first, seen[start - 1]),
-        to: end(last, seen[i]),
-      });
-    start = i;
-  }
-  return found;
-}
-
-// where a neighbour passes and this one is open, what is open here is what tells them apart
-const end = (here: Seen, beyond: Seen | undefined): IntervalEnd => {
-  const check = beyond?.check ?? here.check;
-  return beyond === undefined || check === undefined
-    ? { value: here.value }
-    : { value: here.value, beyond: { value: beyond.value, check } };
-};
-
 /**
  * The values of one quantity for which a circuit passes, as intervals whose ends name the check that fails beyond:
  * permitted lengths, largest load, sizes, ratings, highest ambient temperature, largest grouping. The whole range is
@@ -134,7 +59,7 @@ export function permitted(
     const { overall } = assess(code, changed, runId, chosen);
     return { value, verdict: overall.verdict, check: overall.failed[0] ?? overall.undetermined[0] };
   };
-  const seen = variation.gaps.length > 0 ? [] : scan(look, variation);
+  const seen = variation.gaps.length > 0 ? [] : scan(look, variation.values, variation.between);
   const barred = new Map<string, CheckResult>();
   for (const s of seen)
     if (s.verdict === 'fail' && s.check && !barred.has(s.check.check)) barred.set(s.check.check, s.check);

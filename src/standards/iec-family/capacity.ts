@@ -183,7 +183,15 @@ export const deviceCarriesLoad = /* @__PURE__ */ comparison({
   limit: 'designCurrent',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (i)', provenance: 'two-sources' },
-  worse: { designCurrent: 'up', deviceRating: 'down' },
+  worse: {
+    deviceRating: 'down',
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
 });
 
 /** I_t >= I_t,min. */
@@ -240,7 +248,15 @@ export const conventionalOverload = /* @__PURE__ */ comparison({
   limit: 'overloadLimit',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (iii)', provenance: 'two-sources' },
-  worse: { deviceRating: 'up', ambientTemperature: 'up', circuitsInGroup: 'up' },
+  worse: {
+    deviceRating: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+    designCurrent: 'up',
+  },
 });
 
 /** I_b <= k I_n for grouped devices. */

@@ -26,7 +26,15 @@ export const terminalsCoolEnough = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '512.1.5', provenance: 'memory' },
   caution: 'A terminal that runs hotter than it was made for loosens, and can start a fire.',
-  worse: { designCurrent: 'up', ambientTemperature: 'up', groundTemperature: 'up', terminalTemperature: 'down' },
+  worse: {
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+    terminalTemperature: 'down',
+  },
 });
 
 /**

@@ -53,6 +53,7 @@ export const automaticDisconnection = /* @__PURE__ */ alternatives({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2', provenance: 'two-sources' },
   caution: shockCaution,
+  worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
 /** A warning where a residual current device has to do what the overcurrent device cannot. */
@@ -64,6 +65,7 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   caution: /* @__PURE__ */ withShockCaution(
     'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
   ),
+  worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
 /** R_A <= 200 Ω, for a resistance that lasts. */

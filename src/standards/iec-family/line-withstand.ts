@@ -56,6 +56,14 @@ export const lineWithstandCheck = /* @__PURE__ */ alternatives({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 435.1', provenance: 'two-sources' },
   caution: heatCaution,
+  worse: {
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
 });
 
 /** The smallest line-neutral fault current operates the overcurrent device within 5 s. */
@@ -68,7 +76,17 @@ export const lineNeutralClears = /* @__PURE__ */ comparison({
   weight: 'advice',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'one-source' },
   caution: 'A residual current device does not see a fault between line and neutral.',
-  worse: { length: 'up' },
+  worse: {
+    length: 'up',
+    prospectiveCurrent: 'down',
+    externalImpedance: 'up',
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
 });
 
 function judgeLine(

@@ -70,7 +70,15 @@ export const dropWithinLimit = /* @__PURE__ */ comparison({
   limit: 'dropLimit',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '525, Appendix 4, 6.4', provenance: 'two-sources' },
-  worse: { length: 'up', designCurrent: 'up' },
+  worse: {
+    length: 'up',
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
 });
 
 /** The voltage at the point stays inside the window of its protective device. */
@@ -84,5 +92,13 @@ export const insideWindow = /* @__PURE__ */ span({
   source: { document: 'BS 7671', edition: '2018+A1:2020', clause: '722.411.4.1 (iv)', provenance: 'two-sources' },
   caution:
     'Outside its window the device opens: the vehicle is then not charged, at the smallest supply voltage or at the largest.',
-  worse: { length: 'up', designCurrent: 'up' },
+  worse: {
+    length: 'up',
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
 });

@@ -1,0 +1,401 @@
+import {
+  type Check,
+  type CheckResult,
+  type Evidence,
+  isMissing,
+  missing,
+  type Sheet,
+  SilentSheet,
+  type Worse,
+} from '../core/index.js';
+import type { Installation } from '../installation/index.js';
+import {
+  type Aspect,
+  type AssessmentOptions,
+  aspects,
+  type Findings,
+  type WiringCode,
+} from '../standards/wiring-code.js';
+import {
+  type AspectResults,
+  type Assessment,
+  assessmentOf,
+  judgeAspects,
+  type PermittedInterval,
+  type RangedCheck,
+  type RangeReport,
+} from './assess-at.js';
+import { pinned, type Range } from './ranges.js';
+import { intervalsOf, type Seen, scan } from './scan.js';
+
+/** A sheet that keeps nothing but the directions in which each check is worse. */
+class WorseSheet extends SilentSheet {
+  readonly worse: Map<string, Worse>;
+  constructor(worse: Map<string, Worse>, parent?: WorseSheet) {
+    super(parent);
+    this.worse = worse;
+  }
+  override part(): Sheet {
+    return new WorseSheet(this.worse, this);
+  }
+  override check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
+    if (check.worse) this.worse.set(check.id, check.worse);
+    return super.check(check, evidence, because);
+  }
+}
+
+interface At {
+  readonly values: readonly number[];
+  readonly judged: readonly AspectResults[];
+  readonly findings: Findings;
+  readonly byKey: ReadonlyMap<string, CheckResult>;
+}
+
+/** Most points at which one check is judged. */
+const MOST_POINTS = 350;
+
+const rank: Readonly<Record<CheckResult['verdict'], number>> = {
+  fail: 0,
+  'not-determined': 1,
+  pass: 2,
+  'not-required': 3,
+};
+
+/** What is left of a result; of alternatives, of the best of them. */
+const marginOf = (r: CheckResult): number => r.margin ?? Math.max(...(r.alternatives ?? []).map(marginOf), -1);
+
+const worseThan = (a: CheckResult, b: CheckResult) => rank[a.verdict] - rank[b.verdict] || marginOf(a) - marginOf(b);
+
+/** Values of a range at equal distances, whole ones where only such make sense. */
+function spread({ least, most, whole }: Range, count: number): readonly number[] {
+  const steps = whole ? Math.min(count - 1, most - least) : count - 1;
+  const values = Array.from({ length: steps + 1 }, (_, i) => least + ((most - least) * i) / steps);
+  return whole ? [...new Set(values.map(Math.round))] : values;
+}
+
+/** Every combination of the values of each range. */
+function combinations(lists: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  return lists.reduce<readonly (readonly number[])[]>(
+    (all, list) => all.flatMap((head) => list.map((value) => [...head, value])),
+    [[]],
+  );
+}
+
+/** Judges a circuit at points within its ranges, each point once, and learns what each aspect reads. */
+class Points {
+  private readonly seen = new Map<string, At>();
+  private readonly reads = new Map<Aspect, Set<number>>(aspects.map((a) => [a, new Set<number>()]));
+  private readonly worse = new Map<string, Worse>();
+  private readonly code: WiringCode;
+  private readonly installation: Installation;
+  private readonly runId: string;
+  private readonly options: AssessmentOptions;
+
+  constructor(code: WiringCode, installation: Installation, runId: string, options: AssessmentOptions) {
+    this.code = code;
+    this.installation = installation;
+    this.runId = runId;
+    this.options = options;
+  }
+
+  at(values: readonly number[]): At {
+    const name = values.join();
+    const found = this.seen.get(name) ?? this.judge(values);
+    this.seen.set(name, found);
+    return found;
+  }
+
+  all(): readonly At[] {
+    return [...this.seen.values()];
+  }
+
+  /** Ranges that an aspect has read, itself or through the findings of others. */
+  of(aspect: Aspect): ReadonlySet<number> {
+    return this.reads.get(aspect) as ReadonlySet<number>;
+  }
+
+  /** Directions that a check declares. */
+  directions(key: string): Worse {
+    return this.worse.get(key.split(' ')[1] ?? '') ?? {};
+  }
+
+  private judge(values: readonly number[]): At {
+    let reading = new Set<number>();
+    const plain: Findings = {};
+    const maker = new Map<PropertyKey, ReadonlySet<number>>();
+    const findings = new Proxy(plain, {
+      get: (target, name) => {
+        for (const place of maker.get(name) ?? []) reading.add(place);
+        return Reflect.get(target, name);
+      },
+      set: (target, name, value) => {
+        maker.set(name, reading);
+        return Reflect.set(target, name, value);
+      },
+    });
+    const judged = judgeAspects(
+      this.code,
+      pinned(this.installation, values, (place) => reading.add(place)),
+      this.runId,
+      this.options,
+      new WorseSheet(this.worse),
+      findings,
+      (aspect) => {
+        reading = this.reads.get(aspect) as Set<number>;
+      },
+    );
+    const byKey = new Map<string, CheckResult>();
+    for (const { aspect, results } of judged) {
+      const count = new Map<string, number>();
+      for (const result of results) {
+        const nth = count.get(result.check) ?? 0;
+        count.set(result.check, nth + 1);
+        const key = `${aspect} ${result.check} ${nth}`;
+        byKey.set(key, result);
+      }
+    }
+    return { values, judged, findings: plain, byKey };
+  }
+}
+
+/** One check over the ranges. */
+interface Over {
+  readonly aspect: Aspect;
+  readonly key: string;
+  readonly worst: At;
+  readonly result: CheckResult;
+  readonly report: RangedCheck;
+}
+
+/** For each range, the values at which a check has to be judged; towards its worst or its best point. */
+function lists(
+  ranges: readonly Range[],
+  reads: ReadonlySet<number>,
+  directions: Worse,
+  towards: 'worst' | 'best',
+): { readonly lists: readonly (readonly number[])[]; readonly subdivided: boolean } {
+  const directionOf = (range: Range) => (range.role === undefined ? undefined : directions[range.role as keyof Worse]);
+  const open = ranges.filter((r, i) => reads.has(i) && directionOf(r) === undefined).length;
+  const each = Math.max(2, Math.min(17, Math.floor(MOST_POINTS ** (1 / Math.max(1, open)))));
+  return {
+    lists: ranges.map((range, i) => {
+      if (!reads.has(i)) return [range.least];
+      const direction = directionOf(range);
+      if (direction === undefined) return spread(range, each);
+      return [(direction === 'up') === (towards === 'worst') ? range.most : range.least];
+    }),
+    subdivided: open > 0,
+  };
+}
+
+function worstOf(points: Points, key: string, at: readonly (readonly number[])[]) {
+  let worst: { readonly at: At; readonly result: CheckResult } | undefined;
+  let allFail = true;
+  for (const values of at) {
+    const here = points.at(values);
+    const result = here.byKey.get(key);
+    if (result?.verdict !== 'fail') allFail = false;
+    if (result && (!worst || worseThan(result, worst.result) < 0)) worst = { at: here, result };
+  }
+  return { worst, allFail };
+}
+
+function overRanges(points: Points, ranges: readonly Range[], aspect: Aspect, key: string): Over | undefined {
+  // judging at more points may show that more is read; then it is judged again
+  for (let round = 0; round < 4; round++) {
+    const reads = new Set(points.of(aspect));
+    const directions = points.directions(key);
+    const at = lists(ranges, reads, directions, 'worst');
+    const grid = combinations(at.lists);
+    const { worst, allFail } = worstOf(points, key, grid);
+    if (!worst) return undefined;
+    const fails = worst.result.verdict === 'fail';
+    const everywhere =
+      fails && allFail && worstOf(points, key, combinations(lists(ranges, reads, directions, 'best').lists)).allFail;
+    if (points.of(aspect).size > reads.size && round < 3) continue;
+    const depends = fails && !everywhere;
+    const places = [...reads].sort((a, b) => a - b);
+    return {
+      aspect,
+      key,
+      worst: worst.at,
+      result: worst.result,
+      report: {
+        aspect,
+        check: worst.result.check,
+        verdict: depends ? 'depends' : worst.result.verdict,
+        worstAt: Object.fromEntries(places.map((i) => [(ranges[i] as Range).name, worst.at.values[i] as number])),
+        grounds: reads.size === 0 ? 'independent' : at.subdivided ? 'subdivided' : 'worst-point',
+        points: grid.length,
+        ...(depends ? { holds: places.map((i) => holding(points, ranges, key, at.lists, i)) } : {}),
+      },
+    };
+  }
+  return undefined;
+}
+
+/** The values of one range for which a check passes wherever the others are. */
+function holding(
+  points: Points,
+  ranges: readonly Range[],
+  key: string,
+  at: readonly (readonly number[])[],
+  place: number,
+): { readonly fact: string; readonly intervals: readonly PermittedInterval[] } {
+  const range = ranges[place] as Range;
+  const look = (value: number): Seen => {
+    const { worst } = worstOf(points, key, combinations(at.map((list, i) => (i === place ? [value] : list))));
+    const result = worst?.result;
+    const open = result?.verdict === 'fail' || result?.verdict === 'not-determined';
+    return { value, verdict: open ? (result.verdict as 'fail') : 'pass', check: open ? result : undefined };
+  };
+  const others = at.reduce((n, list, i) => (i === place ? n : n * list.length), 1);
+  const values = spread(range, others > 50 ? 5 : 17);
+  const close = range.whole ? undefined : (range.most - range.least) * (others > 50 ? 1e-2 : 1e-4);
+  return { fact: range.name, intervals: intervalsOf(scan(look, values, close)) };
+}
+
+const digits = (value: number) => String(Number(value.toPrecision(4)));
+
+/** The result of a check over the ranges: what holds only for a part of them is not determined. */
+function resultOver({ result, report }: Over, ranges: readonly Range[]): CheckResult {
+  if (report.verdict !== 'depends') return result;
+  const { margin: _margin, ...rest } = result;
+  return {
+    ...rest,
+    verdict: 'not-determined',
+    gaps: (report.holds ?? []).map(({ fact, intervals }) => {
+      const { least, most, unit } = ranges.find((r) => r.name === fact) as Range;
+      const in_ = (value: number) => `${digits(value)}${unit === undefined || unit === '1' ? '' : ` ${unit}`}`;
+      const held = intervals
+        .filter((i) => i.verdict === 'pass')
+        .map(({ from, to }) =>
+          from.value === least
+            ? `up to ${in_(to.value)}`
+            : to.value === most
+              ? `from ${in_(from.value)} up`
+              : `from ${in_(from.value)} to ${in_(to.value)}`,
+        );
+      const text =
+        held.length > 0 ? `holds ${held.join(', ')} wherever the others lie` : 'no value of it alone is enough';
+      return {
+        kind: 'fact' as const,
+        fact,
+        obtain: `known only from ${in_(least)} to ${in_(most)}; ${result.check} ${text}`,
+      };
+    }),
+  };
+}
+
+/** Findings that are the same at every point; a figure that is not is missing, with its range. */
+function findingsOver(points: readonly At[]): Findings {
+  const merged = (values: readonly unknown[], name: string): unknown => {
+    const [first] = values;
+    const texts = new Set(values.map((v) => JSON.stringify(v)));
+    if (texts.size === 1) return first;
+    const open = values.find(isMissing);
+    if (open) return open;
+    if (values.every((v) => typeof v === 'number')) {
+      const [least, most] = [Math.min(...values), Math.max(...values)];
+      return missing({ kind: 'fact', fact: name, obtain: `lies between ${digits(least)} and ${digits(most)}` });
+    }
+    if (values.every((v) => typeof v === 'object' && v !== null)) {
+      const names = new Set(values.flatMap((v) => Object.keys(v as object)));
+      return Object.fromEntries(
+        [...names].map((n) => [
+          n,
+          merged(
+            values.map((v) => (v as Record<string, unknown>)[n]),
+            n,
+          ),
+        ]),
+      );
+    }
+    return undefined;
+  };
+  const names = new Set(points.flatMap((p) => Object.keys(p.findings)));
+  const all = [...names].map(
+    (n) =>
+      [
+        n,
+        merged(
+          points.map((p) => p.findings[n as keyof Findings]),
+          n,
+        ),
+      ] as const,
+  );
+  return Object.fromEntries(all.filter(([, v]) => v !== undefined)) as Findings;
+}
+
+/** Writes the calculation at every point where some check is worst, as a part of its own. */
+function writePoints(
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  options: AssessmentOptions,
+  sheet: Sheet,
+  ranges: readonly Range[],
+  worst: readonly At[],
+) {
+  sheet.note('Facts are known only within a range: each check counts at the point where it is worst.');
+  for (const { values } of new Set(worst)) {
+    const at = ranges.map((r, i) => `${r.name} ${digits(values[i] as number)}${r.unit ? ` ${r.unit}` : ''}`);
+    const fixed = pinned(installation, values, () => undefined);
+    judgeAspects(code, fixed, runId, options, sheet.part(`At ${at.join('; ')}`), {});
+  }
+}
+
+/**
+ * Assesses a circuit whose facts are known within ranges, each check at its own worst point.
+ * @param ranges the ranges of the installation, in the order of the tree
+ */
+export function assessRanges(
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  options: AssessmentOptions,
+  sheet: Sheet,
+  ranges: readonly Range[],
+): Assessment {
+  const points = new Points(code, installation, runId, options);
+  points.at(ranges.map((r) => r.least));
+  points.at(ranges.map((r) => r.most));
+  const over: Over[] = [];
+  // points judged for one check may bring further checks to light
+  for (let known = -1; known < over.length; ) {
+    known = over.length;
+    const done = new Set(over.map((o) => o.key));
+    const keys = new Map(points.all().flatMap((p) => [...p.byKey.keys()].map((k) => [k, k] as const)));
+    for (const key of keys.keys()) {
+      if (done.has(key)) continue;
+      const found = overRanges(points, ranges, key.slice(0, key.indexOf(' ')) as Aspect, key);
+      if (found) over.push(found);
+    }
+  }
+  const judged = aspects.map((aspect): AspectResults => {
+    const own = over.filter((o) => o.aspect === aspect);
+    return { aspect, results: own.map((o) => resultOver(o, ranges)) };
+  });
+  writePoints(
+    code,
+    installation,
+    runId,
+    options,
+    sheet,
+    ranges,
+    over.map((o) => o.worst),
+  );
+  const assessment = assessmentOf(code, runId, judged, findingsOver(points.all()));
+  return { ...assessment, ranges: reportOf(assessment, over, ranges) };
+}
+
+function reportOf(assessment: Assessment, over: readonly Over[], ranges: readonly Range[]): RangeReport {
+  const { verdict } = assessment.overall;
+  const rules = over.filter((o) => o.result.weight === 'rule');
+  const depends = rules.some((o) => o.report.verdict === 'depends');
+  return {
+    facts: ranges.map(({ whole: _whole, ...fact }) => fact),
+    verdict: verdict === 'not-determined' && depends ? 'depends' : verdict,
+    checks: over.map((o) => o.report),
+  };
+}

@@ -1,0 +1,189 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  amperes,
+  assess,
+  between,
+  celsius,
+  type Fact,
+  type Installation,
+  known,
+  metres,
+  ohms,
+  type Run,
+  ratio,
+  recorder,
+  unknown,
+  writeSheet,
+} from '../../src/index.js';
+import { bs7671 } from '../../src/standards/bs7671/index.js';
+import { chargePoint, circuit, house } from '../support/house.js';
+import { smallCode } from '../support/small-code.js';
+
+const code = bs7671('2018+A2:2022');
+
+interface Facts {
+  readonly length: Fact<ReturnType<typeof metres>>;
+  readonly ambient: Fact<ReturnType<typeof celsius>>;
+  readonly external: Fact<ReturnType<typeof ohms>>;
+  readonly prospective: Fact<ReturnType<typeof amperes>>;
+  readonly circuits: Fact<number>;
+  readonly setting: Fact<ReturnType<typeof amperes>>;
+}
+
+const at: Facts = {
+  length: known(metres(20)),
+  ambient: known(celsius(30)),
+  external: known(ohms(0.35)),
+  prospective: known(amperes(1200)),
+  circuits: known(2),
+  setting: known(amperes(32)),
+};
+
+const build = (change: Partial<Facts>): Installation => {
+  const f = { ...at, ...change };
+  const run: Run = circuit({
+    stretches: [
+      {
+        name: 'route',
+        length: f.length,
+        method: known('C'),
+        ambient: f.ambient,
+        group: { arrangement: 'bunched', circuits: f.circuits },
+      },
+    ],
+    feeds: [{ ...chargePoint, setting: f.setting }],
+  });
+  return house([run], { externalImpedance: f.external, prospectiveCurrent: f.prospective });
+};
+
+const find = (a: ReturnType<typeof assess>, check: string) => a.results.find((r) => r.check === check);
+const over = (a: ReturnType<typeof assess>, check: string) => a.ranges?.checks.find((c) => c.check === check);
+
+describe('assess over ranges', () => {
+  it('passes for the whole range where the worst point passes', () => {
+    const found = assess(smallCode, build({ length: between(metres(10), metres(30)) }), 'ev');
+    expect(found.overall.verdict).toBe('pass');
+    expect(found.ranges?.verdict).toBe('pass');
+    expect(over(found, 'voltage-drop')).toMatchObject({
+      verdict: 'pass',
+      grounds: 'worst-point',
+      points: 1,
+      worstAt: { 'length of route one way, route': 30 },
+    });
+    expect(over(found, 'device-carries-load')).toMatchObject({ grounds: 'independent' });
+    // 7.3 mV/A/m, 32 A, 30 m
+    expect(find(found, 'voltage-drop')?.value?.value).toBeCloseTo((7.3e-3 * 32 * 30) / 230, 12);
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+  });
+
+  it('says up to which value a check holds', () => {
+    const found = assess(smallCode, build({ length: between(metres(10), metres(80)) }), 'ev');
+    expect(found.overall.verdict).toBe('not-determined');
+    expect(found.ranges?.verdict).toBe('depends');
+    const drop = over(found, 'voltage-drop');
+    expect(drop?.verdict).toBe('depends');
+    const limit = 11.5 / (7.3e-3 * 32);
+    expect(drop?.holds?.[0]?.intervals[0]?.to.value).toBeCloseTo(limit, 1);
+    expect(drop?.holds?.[0]?.intervals[0]?.to.beyond?.check.check).toBe('voltage-drop');
+    const [gap] = find(found, 'voltage-drop')?.gaps ?? [];
+    expect(gap?.kind === 'fact' && gap.obtain).toMatch(/known only from 10 m to 80 m.*holds up to 49\.2/);
+  });
+
+  it('fails for the whole range where the best point fails', () => {
+    const found = assess(smallCode, build({ length: between(metres(60), metres(80)) }), 'ev');
+    expect(found.overall.verdict).toBe('fail');
+    expect(over(found, 'voltage-drop')?.verdict).toBe('fail');
+  });
+
+  it('takes each check at its own worst point: a high loop impedance for disconnection, a high current for breaking', () => {
+    const found = assess(
+      code,
+      build({ external: between(ohms(0.1), ohms(0.8)), prospective: between(amperes(1000), amperes(5000)) }),
+      'ev',
+    );
+    const external = 'external earth fault loop impedance';
+    const name = found.ranges?.facts.find((f) => f.role === 'externalImpedance')?.name ?? '';
+    expect(name).toContain(external);
+    expect(over(found, 'automatic-disconnection')?.worstAt[name]).toBe(0.8);
+    const current = found.ranges?.facts.find((f) => f.role === 'prospectiveCurrent')?.name ?? '';
+    expect(over(found, 'breaking-capacity')?.worstAt[current]).toBe(5000);
+  });
+
+  it('leaves unknown facts unknown, and gives figures that differ with their range', () => {
+    const found = assess(smallCode, build({ length: between(metres(10), metres(30)), ambient: unknown() }), 'ev');
+    expect(found.overall.verdict).toBe('not-determined');
+    expect(found.ranges?.verdict).toBe('not-determined');
+    expect(find(found, 'voltage-drop')?.verdict).toBe('pass');
+    const { totalDrop } = assess(smallCode, build({ length: between(metres(10), metres(30)) }), 'ev').findings;
+    expect(totalDrop).toMatchObject({ missing: [{ obtain: 'lies between 2.336 and 7.008' }] });
+  });
+
+  it('writes the calculation at each worst point', () => {
+    const sheet = recorder('ev');
+    const installation = build({ length: between(metres(10), metres(30)) });
+    const loud = assess(smallCode, installation, 'ev', {}, sheet);
+    expect(loud).toEqual(assess(smallCode, installation, 'ev'));
+    expect(JSON.stringify(writeSheet(sheet))).toContain('At length of route one way, route 30 m');
+  });
+
+  const range = <T extends number>(from: number, to: number, make: (n: number) => T) =>
+    fc
+      .tuple(fc.double({ min: from, max: to, noNaN: true }), fc.double({ min: from, max: to, noNaN: true }))
+      .map(([a, b]) => between(make(Math.min(a, b)), make(Math.max(a, b))));
+  const inside = (fact: { readonly least: number; readonly most: number }, share: number) =>
+    fact.least + (fact.most - fact.least) * share;
+
+  it('bounds every sample inside', () => {
+    fc.assert(
+      fc.property(
+        range(1, 90, metres),
+        range(20, 60, celsius),
+        range(0.05, 1.6, ohms),
+        range(200, 9000, amperes),
+        range(6, 40, amperes),
+        fc.tuple(fc.integer({ min: 1, max: 3 }), fc.integer({ min: 3, max: 6 })),
+        fc.array(fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }), {
+          minLength: 12,
+          maxLength: 12,
+        }),
+        fc.constantFrom(undefined, 'neighbours-at-full-load' as const, 'group-at-same-load' as const),
+        (length, ambient, external, prospective, setting, [few, many], samples, dropTemperature) => {
+          const options = dropTemperature ? { dropTemperature } : {};
+          const ranged = { length, ambient, external, prospective, setting, circuits: between(few, many) };
+          const whole = assess(code, build(ranged), 'ev', options);
+          const verdicts = new Map(whole.ranges?.checks.map((c) => [c.check, c.verdict]));
+          for (const share of samples) {
+            const one = assess(
+              code,
+              build({
+                length: known(metres(inside(length, share[0] ?? 0))),
+                ambient: known(celsius(inside(ambient, share[1] ?? 0))),
+                external: known(ohms(inside(external, share[2] ?? 0))),
+                prospective: known(amperes(inside(prospective, share[3] ?? 0))),
+                setting: known(amperes(inside(setting, share[4] ?? 0))),
+                circuits: known(Math.round(inside({ least: few, most: many }, share[5] ?? 0))),
+              }),
+              'ev',
+              options,
+            );
+            for (const r of one.results) {
+              const verdict = verdicts.get(r.check);
+              expect(verdict).toBeDefined();
+              if (verdict === 'pass') expect([r.check, r.verdict]).not.toEqual([r.check, 'fail']);
+              if (verdict === 'fail') expect([r.check, r.verdict]).toEqual([r.check, 'fail']);
+              if (verdict === 'pass') expect(['pass', 'not-required']).toContain(r.verdict);
+            }
+          }
+        },
+      ),
+      { numRuns: 5 },
+    );
+  }, 120_000);
+
+  it('keeps one range with equal ends as a known fact', () => {
+    const found = assess(smallCode, build({ setting: between(amperes(32), amperes(32)) }), 'ev');
+    expect(found.ranges).toBeUndefined();
+    expect(ratio(1)).toBe(1);
+  });
+});
