@@ -31,12 +31,12 @@ import { intervalsOf, type Seen, scan } from './scan.js';
 /** A sheet that keeps nothing but the directions in which each check is worse. */
 class WorseSheet extends SilentSheet {
   readonly worse: Map<string, Worse>;
-  constructor(worse: Map<string, Worse>, parent?: WorseSheet) {
-    super(parent);
+  constructor(worse: Map<string, Worse>, above?: ConstructorParameters<typeof SilentSheet>[0]) {
+    super(above);
     this.worse = worse;
   }
   override part(): Sheet {
-    return new WorseSheet(this.worse, this);
+    return new WorseSheet(this.worse, this.view());
   }
   override check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
     if (check.worse) this.worse.set(check.id, check.worse);

@@ -1,4 +1,5 @@
 import { comparison, formula, statement } from '../../core/index.js';
+import { loadAndHeat } from './worse.js';
 
 /** Current-carrying capacity as installed, from the tabulated one and its factors. BS 7671 Appendix 4, 5. */
 export const capacityAsInstalled = /* @__PURE__ */ formula({
@@ -229,14 +230,7 @@ export const loadWithinCapacity = /* @__PURE__ */ comparison({
   limit: 'capacity',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1', provenance: 'two-sources' },
-  worse: {
-    designCurrent: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-  },
+  worse: loadAndHeat,
 });
 
 /** I_2 <= 1.45 I_z. */

@@ -24,6 +24,7 @@ import { writeFeederResistance } from './line-neutral.js';
 import { writeOperatingCurrent } from './operating-current.js';
 
 import { acquitOnly, decidingResult, heatCaution, type WithstandFigures } from './withstand.js';
+import { loadAndHeat } from './worse.js';
 
 /** k²S² >= I²t for the line conductor. */
 export const lineWithstands = /* @__PURE__ */ comparison({
@@ -56,14 +57,7 @@ export const lineWithstandCheck = /* @__PURE__ */ alternatives({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 435.1', provenance: 'two-sources' },
   caution: heatCaution,
-  worse: {
-    designCurrent: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-  },
+  worse: loadAndHeat,
 });
 
 /** The smallest line-neutral fault current operates the overcurrent device within 5 s. */
