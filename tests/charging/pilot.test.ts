@@ -1,10 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  dutyCycleOf,
   isPeak,
   peakHours,
-  pilotCurrentOf,
   pilotOffer,
   pilotStateAt,
   pilotStates,
