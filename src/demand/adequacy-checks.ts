@@ -1,4 +1,4 @@
-import { comparison, type Source } from '../core/index.js';
+import { comparison, type Source, statement } from '../core/index.js';
 
 const assessment: Source = {
   document: 'BS 7671',
@@ -42,4 +42,17 @@ export const demandWithinTails = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'requirements of distributors', clause: 'meter tails', provenance: 'common-practice' },
   worse: { demand: 'up', tailsCapacity: 'down' },
+});
+
+/** The service feeds this installation alone. */
+export const serviceOfItsOwn = /* @__PURE__ */ statement({
+  id: 'service-of-its-own',
+  title: 'The service feeds this installation alone',
+  weight: 'rule',
+  source: {
+    document: 'ENA process for charge points and heat pumps',
+    clause: 'looped supplies',
+    provenance: 'two-sources',
+  },
+  caution: 'What a looped service leaves for one house is the distributor’s to say.',
 });

@@ -1,19 +1,22 @@
 import {
   type CheckResult,
   type Fact,
+  factValue,
   isMissing,
   type Known,
   missing,
+  notDetermined,
   type Overall,
   overall,
   type Sheet,
   silent,
   whenKnown,
 } from '../core/index.js';
-import type { Installation, Line } from '../installation/index.js';
+import type { Installation, Line, Supply } from '../installation/index.js';
+import { table4D1A } from '../standards/bs7671/tables/4d1a.js';
 import { meterTails } from '../standards/gb-network/meter-tails.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
-import { demandWithinCutOut, demandWithinMainSwitch, demandWithinTails } from './adequacy-checks.js';
+import { demandWithinCutOut, demandWithinMainSwitch, demandWithinTails, serviceOfItsOwn } from './adequacy-checks.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
 import { headroomOfLine, largestFittingSetting } from './formulas.js';
@@ -56,7 +59,7 @@ export interface Adequacy {
   readonly demand: Demand;
   /** What is left, line by line. */
   readonly lines: readonly LineHeadroom[];
-  /** Demand against cut-out, main switch and tails, line by line in this order. */
+  /** Demand against cut-out, main switch and tails, line by line in this order; last, whether the service is shared. */
   readonly results: readonly CheckResult[];
   /** What the results amount to. */
   readonly overall: Overall;
@@ -85,7 +88,44 @@ const lower = (fact: Fact<Amperes> | undefined, name: string, obtain: string): F
         ? { state: 'unknown', obtain }
         : fact;
 
-function judgeLine(found: LineDemand, installation: Installation, sheet: Sheet) {
+/**
+ * What the tails carry: the distributors' figure where they have one for the size, else the table of single-core cables
+ * clipped direct, which larger services need.
+ */
+function tailsOf(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amperes> {
+  const { tails = { state: 'unknown', obtain: 'measure the meter tails' } as const } = supply;
+  const area = factValue('size of the meter tails', tails);
+  if (isMissing(area) || meterTails.find({ tails: 'copper', tailsArea: area }) !== undefined) {
+    const tailsArea = sheet.given('tailsArea', tails);
+    return sheet.look(meterTails, { tails: sheet.label('tails', 'copper'), tailsArea });
+  }
+  const part = sheet.part('Tails of another size: copper, 70 °C, clipped direct at 30 °C, alone');
+  const method = part.label('method', 'C');
+  const loaded = part.label('loaded', phases === 3 ? '3' : '2');
+  const formation = part.label('formation', phases === 3 ? 'flat-or-trefoil' : 'flat-touching');
+  const conductorArea = part.given('conductorArea', tails);
+  part.look(table4D1A, { method, loaded, formation, conductorArea });
+  return sheet.gather('smallest', 'tabulatedCapacity', 'tailsCapacity', [part]);
+}
+
+/** A looped service, like one that may be, leaves what is not known: nothing is decided. */
+function judgeService(installation: Installation, sheet: Sheet): CheckResult {
+  const looped = factValue('supply.looped', installation.supply.looped);
+  if (looped === true)
+    return sheet.result(
+      notDetermined(serviceOfItsOwn, {
+        kind: 'fact',
+        fact: 'what the looped service leaves for this installation',
+        obtain: 'ask the distributor, who may have to unloop it',
+      }),
+    );
+  return sheet.check(serviceOfItsOwn, {
+    holds: whenKnown([looped], (yes) => !yes),
+    because: 'not looped, as surveyed',
+  });
+}
+
+function judgeLine(found: LineDemand, installation: Installation, phases: 1 | 3, sheet: Sheet) {
   const { supply, board } = installation;
   const demand = sheet.given('demand', found.demand, 'governing method');
   const fuse = lower(supply.cutOut.rating, 'cut-out', 'label on the fuse, or a letter of the distributor');
@@ -95,9 +135,7 @@ function judgeLine(found: LineDemand, installation: Installation, sheet: Sheet) 
   const main = lower(board.mainSwitch?.rating, 'main switch', 'label of the main switch');
   const mainSwitchRating = sheet.given('mainSwitchRating', main);
   const mainSwitch = sheet.check(demandWithinMainSwitch, { demand, mainSwitchRating });
-  const tailsArea = sheet.given('tailsArea', supply.tails ?? { state: 'unknown', obtain: 'measure the meter tails' });
-  const tails = sheet.label('tails', 'copper');
-  const tailsCapacity = sheet.look(meterTails, { tails, tailsArea });
+  const tailsCapacity = tailsOf(supply, phases, sheet);
   const tailsResult = sheet.check(demandWithinTails, { demand, tailsCapacity });
   const ratings: Ratings = { cutOut: cutOutRating, mainSwitch: mainSwitchRating, tails: tailsCapacity };
   return { headroom, ratings, results: [cutOut, mainSwitch, tailsResult] };
@@ -144,7 +182,7 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
     return alone <= l
       ? {
           verdict: 'helps' as const,
-          because: `without the charge points ${round(alone)} A, so that a limiter at ${round(l)} A can hold the whole there`,
+          because: `without the charge points ${round(alone)} A, so that a limiter at ${round(l)} A can hold the whole there; at the busiest time ${round(l - alone)} A are left${l - alone < 6 ? ', less than the 6 A that charging needs: it pauses' : ' for charging'}`,
         }
       : {
           verdict: 'cannot-help' as const,
@@ -160,12 +198,15 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
 export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
   const part = sheet.part('Adequacy of the supply');
   const lines = c.lines.map((line) => governingOn(demand, line));
-  const judged = lines.map((l) => judgeLine(l, c.installation, part.part(l.line)));
-  const limit = judged[0]
-    ? weakest(judged[0].ratings)
-    : missing({ kind: 'fact', fact: 'line conductors of the supply' });
+  const judged = lines.map((l) => judgeLine(l, c.installation, lines.length > 1 ? 3 : 1, part.part(l.line)));
+  const service = judgeService(c.installation, part);
+  const limit = service.gaps
+    ? missing(...service.gaps)
+    : judged[0]
+      ? weakest(judged[0].ratings)
+      : missing({ kind: 'fact', fact: 'line conductors of the supply' });
   const cutOut = judged[0]?.ratings.cutOut ?? missing({ kind: 'fact', fact: 'cutOutRating' });
-  const results = judged.flatMap((j) => j.results);
+  const results = [...judged.flatMap((j) => j.results), service];
   const chosen = part.part('Settings of the charge points');
   return {
     demand,
@@ -186,7 +227,7 @@ export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Ade
 /**
  * Whether the supply carries the demand, line by line, against cut-out, main switch and tails; what is left; the largest
  * setting that fits; whether a limiter helps; what another supply would change. A rating that is not known ends in
- * `not-determined`, never in a usual value.
+ * `not-determined`, never in a usual value; so does a service that is looped with a neighbour's, or may be.
  * @param installation the installation
  * @param options premises and what else changes a demand
  * @param sheet where the calculation is written; nowhere when absent

@@ -28,6 +28,7 @@ describe('adequacy of a supply', () => {
       ['demand-within-cut-out', 'pass'],
       ['demand-within-main-switch', 'pass'],
       ['demand-within-tails', 'pass'],
+      ['service-of-its-own', 'pass'],
     ]);
     expect(found.overall.verdict).toBe('pass');
     expect(found.lines[0]).toMatchObject({ demand: 72, headroom: 8, headroomWithoutPoints: 40 });
@@ -52,10 +53,35 @@ describe('adequacy of a supply', () => {
   it.each([
     ['main switch', premises(small, [], {}, { mainSwitch: { rating: unknown() } })],
     ['tails', premises(small, [], { tails: unknown() })],
-    ['tails of a size without a figure', premises(small, [], { tails: known(squareMillimetres(35)) })],
+    ['tails of a size without a figure', premises(small, [], { tails: known(squareMillimetres(20)) })],
+    ['loop', premises(small, [], { looped: unknown('ask the distributor') })],
     ['a load', premises([{ purpose: 'cooking', current: unknown('rating plate') }])],
   ])('unknown %s: not determined', (_, installation) => {
     expect(adequacyOf(installation, plain).overall.verdict).toBe('not-determined');
+  });
+
+  it('larger tails are judged by the table of single-core cables', () => {
+    const tails = (size: number, phases: 1 | 3) => {
+      const found = adequacyOf(
+        premises(small, [], { tails: known(squareMillimetres(size)), phases: known(phases) }),
+        plain,
+      );
+      return found.results.find((r) => r.check === 'demand-within-tails')?.limit?.value;
+    };
+    expect([tails(16, 1), tails(25, 1), tails(35, 1), tails(95, 3)]).toEqual([80, 100, 141, 261]);
+  });
+
+  it('a looped service blocks the decision, the setting and the limiter', () => {
+    const found = adequacyOf(premises(small, [point('ev', 32)], { looped: known(true) }), plain);
+    expect(found.overall.verdict).toBe('not-determined');
+    expect(found.results.at(-1)).toMatchObject({ check: 'service-of-its-own', verdict: 'not-determined' });
+    expect(found.settings[0]?.setting).toHaveProperty('missing');
+    expect(found.limiter.verdict).toBe('not-determined');
+  });
+
+  it('a limiter that leaves less than 6 A says that charging pauses', () => {
+    expect(adequacyOf(house(50, 60), plain).limiter.because).toContain('10 A are left for charging');
+    expect(adequacyOf(house(56, 60), plain).limiter.because).toContain('4 A are left, less than the 6 A');
   });
 
   it('a cut-out known within a range counts at its lower end, a load at its upper end', () => {

@@ -17,6 +17,7 @@ import {
   Recorder,
   ratio,
   recorder,
+  squareMillimetres,
   wattHours,
 } from '../../src/index.js';
 import { type LoadSpec, point, premises } from './premises.js';
@@ -126,6 +127,19 @@ const options = {
 test.each([
   ['dwelling', (s: Recorder) => adequacyOf(house, { premises: 'dwelling', ...options }, s)],
   ['shop', (s: Recorder) => adequacyOf(house, { premises: 'small-shop', ...options }, s)],
+  [
+    'three phases, large tails, looped',
+    (s: Recorder) =>
+      adequacyOf(
+        premises(loads, [point('ev', 32, ['L1', 'L2', 'L3'])], {
+          phases: known(3),
+          tails: known(squareMillimetres(35)),
+          looped: known(true),
+        }),
+        { premises: 'small-shop' },
+        s,
+      ),
+  ],
   ['hotel', (s: Recorder) => adequacyOf(house, { premises: 'small-hotel' }, s)],
   ['notification', (s: Recorder) => notificationOf(house, { premises: 'dwelling', country: 'GB' }, s)],
   ['Germany', (s: Recorder) => notificationOf(house, { premises: 'dwelling', country: 'DE' }, s)],
