@@ -49,7 +49,7 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
   readonly printed?: string;
   /** Where it stands. */
   readonly source: Source;
-  /** Where the provenance of a row or column differs: its key, then the provenance. */
+  /** Where the provenance differs: key of a row, a column or one of its labels, or `column, row`; the last that fits counts. */
   readonly provenanceOf?: Readonly<Record<string, Provenance>>;
   /** What a user of the table has to know. */
   readonly notes?: readonly string[];

@@ -1,5 +1,7 @@
 import * as bs from '../../src/standards/bs7671/index.js';
+import { lawAtSize } from '../../src/standards/iec60364/annex-d.js';
 import * as iec from '../../src/standards/iec60364/index.js';
+import { squareMillimetres } from '../../src/units/index.js';
 import {
   columnName,
   equals,
@@ -20,31 +22,14 @@ export interface Guarded {
   readonly guards: readonly Guard[];
 }
 
-const round = (i: number): number => (i <= 20 ? Math.round(i * 2) / 2 : Math.round(i));
+/** The power law of IEC 60364-5-52 Annex D for a column, rounded as the tables are. */
+const annexD = (tableNumber: string, column: string, size: number): number | undefined => {
+  const key = `${tableNumber} ${column} ${size}`;
+  if (!laws.has(key)) laws.set(key, lawAtSize(`${tableNumber} ${column}`, squareMillimetres(size))?.printed);
+  return laws.get(key);
+};
 
 const laws = new Map<string, number | undefined>();
-
-/** The power law of IEC 60364-5-52 Annex D for a column, rounded as the tables are. */
-function annexD(tableNumber: string, column: string, size: number): number | undefined {
-  const key = `${tableNumber} ${column} ${size}`;
-  if (!laws.has(key)) laws.set(key, lawValue(tableNumber, column, size));
-  return laws.get(key);
-}
-
-function lawValue(tableNumber: string, column: string, size: number): number | undefined {
-  const rows = iec.tableD521.rows.filter((r) => {
-    const name = String(r[0]);
-    const stem = `${tableNumber} ${column}`;
-    if (name !== stem && !name.startsWith(`${stem} up to`) && !name.startsWith(`${stem} from`)) return false;
-    const upTo = /up to ([\d.]+)/.exec(name);
-    const from = /from ([\d.]+)/.exec(name);
-    return !(upTo && size > Number(upTo[1])) && !(from && size < Number(from[1]));
-  });
-  const [, a, m, b, n] = rows[0] ?? [];
-  if (typeof a !== 'number' || typeof m !== 'number') return undefined;
-  const s = size === 50 ? 47.5 : size;
-  return round(a * s ** m - (typeof b === 'number' && typeof n === 'number' ? b * s ** n : 0));
-}
 
 const airColumn: Readonly<Record<string, string>> = {
   'E 2 multicore': 'E_2core',
@@ -127,7 +112,7 @@ const iecAir = (table: Printed, number: string, metal: string): Guarded =>
 
 /** mV/A/m due to resistance alone at operating temperature: 2 R and sqrt(3) R. */
 const loopDrop =
-  (temperature: number, metal: 'copper' | 'aluminium', kind: '1 or 2' | '5') =>
+  (temperature: number, metal: 'copper' | 'aluminium', kind: '2' | '5') =>
   (column: string, size: number): number | undefined => {
     const dc = column.startsWith('dc');
     if (!dc && !column.endsWith(' r') && !(column.endsWith(' z') && size <= 16)) return undefined;
@@ -140,7 +125,7 @@ const loopDrop =
 
 const isReactance = (column: string): boolean => column.endsWith(' x');
 
-const drop = (table: Printed, temperature: number, metal: 'copper' | 'aluminium', kind: '1 or 2' | '5'): Guarded => ({
+const drop = (table: Printed, temperature: number, metal: 'copper' | 'aluminium', kind: '2' | '5'): Guarded => ({
   table,
   guards: [
     positive,
@@ -182,14 +167,14 @@ export const guarded: readonly Guarded[] = [
   iecAir(iec.tableB5211, 'B.52.11', 'aluminium'),
   iecAir(iec.tableB5212, 'B.52.12', 'copper'),
   iecAir(iec.tableB5213, 'B.52.13', 'aluminium'),
-  drop(bs.table4D5Drop, 70, 'copper', '1 or 2'),
-  drop(bs.table4D1B, 70, 'copper', '1 or 2'),
-  drop(bs.table4D2B, 70, 'copper', '1 or 2'),
-  drop(bs.table4D4B, 70, 'copper', '1 or 2'),
-  drop(bs.table4E1B, 90, 'copper', '1 or 2'),
-  drop(bs.table4E2B, 90, 'copper', '1 or 2'),
-  drop(bs.table4E4B, 90, 'copper', '1 or 2'),
-  drop(bs.table4J4B, 90, 'aluminium', '1 or 2'),
+  drop(bs.table4D5Drop, 70, 'copper', '2'),
+  drop(bs.table4D1B, 70, 'copper', '2'),
+  drop(bs.table4D2B, 70, 'copper', '2'),
+  drop(bs.table4D4B, 70, 'copper', '2'),
+  drop(bs.table4E1B, 90, 'copper', '2'),
+  drop(bs.table4E2B, 90, 'copper', '2'),
+  drop(bs.table4E4B, 90, 'copper', '2'),
+  drop(bs.table4J4B, 90, 'aluminium', '2'),
   drop(bs.table4F2B, 90, 'copper', '5'),
   drop(bs.table4F3B, 60, 'copper', '5'),
 ];

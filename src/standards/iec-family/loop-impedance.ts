@@ -84,7 +84,7 @@ export function writeConductor(
 ): Sheet {
   const part = sheet.part(title);
   const label = part.label('metal', metal);
-  const conductorClass = part.label('conductorClass', run.cable.construction === 'flexible' ? '5' : '1 or 2');
+  const conductorClass = part.label('conductorClass', run.cable.construction === 'flexible' ? '5' : '2');
   const conductorArea = part.given('conductorArea', area);
   const resistancePerMetre20 = part.look(conductorResistance, { metal: label, conductorClass, conductorArea });
   const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(0.004), linear);

@@ -144,7 +144,7 @@ export function remediesOf(
   const perMetre = (size: number, metal: 'copper' | 'aluminium') => {
     const cold = conductorResistance.find({
       metal,
-      conductorClass: '1 or 2',
+      conductorClass: '2',
       conductorArea: squareMillimetres(size),
     });
     return cold === undefined ? undefined : (cold * hot) / (cable.parallel ?? 1) / (run.ring ? 4 : 1);

@@ -3,6 +3,9 @@
  *
  * @module
  */
+
 export * from '../iec-family/index.js';
+export * from '../iec60228/conductor-resistance.js';
 export * from '../wiring-code.js';
+export { type AnnexDCapacity, type AnnexDColumn, annexDCapacity, powerLawCapacity } from './annex-d.js';
 export * from './tables/index.js';

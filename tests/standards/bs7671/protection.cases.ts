@@ -572,7 +572,7 @@ const cold = (area: number) =>
   resistanceAtTemperature({
     resistancePerMetre20: conductorResistance.get({
       metal: 'copper',
-      conductorClass: '1 or 2',
+      conductorClass: '2',
       conductorArea: squareMillimetres(area),
     }),
     temperatureCoefficient: perKelvin(0.004),
@@ -615,7 +615,7 @@ const warmthCases = warmth.map(
       (resistanceAtTemperature({
         resistancePerMetre20: conductorResistance.get({
           metal: 'copper',
-          conductorClass: '1 or 2',
+          conductorClass: '2',
           conductorArea: squareMillimetres(6),
         }),
         temperatureCoefficient: perKelvin(0.004),
