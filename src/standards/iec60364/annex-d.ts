@@ -38,13 +38,13 @@ export const powerLawCapacity = /* @__PURE__ */ formula({
 });
 
 /** A column of Annex B as the coefficients of Annex D name it, such as `B.52.2 copper A1`. */
-export type AnnexDColumn = Parameters<typeof tableD521.get>[0]['column'] extends infer L
+export type AnnexDColumn = (typeof tableD521)['axes'][1]['labels'][number] extends infer L
   ? L extends `${infer Stem} up to ${string}` | `${infer Stem} from ${string}`
     ? Stem
     : L
   : never;
 
-type Segment = Parameters<typeof tableD521.get>[0]['column'];
+type Segment = (typeof tableD521)['axes'][1]['labels'][number];
 
 /** What the law of a column gives for a size. */
 export interface AnnexDCapacity {
