@@ -3,7 +3,11 @@ import { type Amperes, amperes } from '../units/index.js';
 import type { ChargePoint, Line, Load } from './load.js';
 import { type Board, outletsBelow, type Run } from './tree.js';
 
-const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
+/**
+ * Whether an outlet feeds in rather than draws.
+ * @param o a load or a charge point
+ */
+export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
 
 const sumOf = (outlets: readonly (Load | ChargePoint)[], line: Line): Known<number> =>
   whenKnown(
@@ -21,7 +25,14 @@ const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
     o.kind === 'board' ? [...(o.control ? [o.control] : []), ...o.runs.flatMap(controlsBelow)] : [],
   );
 
-function lineLoad(run: Run, line: Line): Known<number> {
+/**
+ * Current of one line conductor of a run by what it feeds, without diversity: consumers with load controls at their
+ * limits, or generation where that is the larger.
+ * @param run a circuit or a feeder
+ * @param line the line conductor
+ * @returns the current, A, or the facts that are missing
+ */
+export function lineCurrentOf(run: Run, line: Line): Known<number> {
   const outlets = outletsBelow(run);
   const consumers = outlets.filter((o) => !isSource(o));
   const controls = controlsBelow(run);
@@ -54,7 +65,7 @@ function lineLoad(run: Run, line: Line): Known<number> {
  * @returns the current, A per line, or the facts that are missing
  */
 export function connectedCurrentOf(run: Run): Known<Amperes> {
-  const lines = run.lines.map((line) => lineLoad(run, line));
+  const lines = run.lines.map((line) => lineCurrentOf(run, line));
   const worst = whenKnown(lines, (...all) => Math.max(0, ...(all as readonly number[])));
   return isMissing(worst) ? worst : amperes(worst);
 }

@@ -96,6 +96,10 @@ export interface CableTerms {
   harmonicCurrent: Amperes;
   /** Number of circuits of unequal size in a bunch n_u, 1, 1 and up. */
   groupedCircuits: Ratio;
+  /** Current of the line conductor that is followed I_own, A, 0 and up. */
+  ownLineCurrent: Amperes;
+  /** Sum of the currents of the other two line conductors I_oth, A, 0 and up. */
+  otherLineCurrents: Amperes;
   /** Voltage drop of one run, line to neutral ΔU_ph, V, 0 and up. */
   phaseDrop: Volts;
   /** Correction of the tabulated drop for the real conductor temperature C_t, 1, above 0. */
@@ -224,6 +228,13 @@ export const cableTerms: Terms<CableTerms> = {
     words: 'current from which the cable is chosen with third harmonics',
   },
   groupedCircuits: { symbol: 'n_u', unit: '1', least: 1, words: 'number of circuits of unequal size in a bunch' },
+  ownLineCurrent: { symbol: 'I_own', unit: 'A', least: 0, words: 'current of the line conductor that is followed' },
+  otherLineCurrents: {
+    symbol: 'I_oth',
+    unit: 'A',
+    least: 0,
+    words: 'sum of the currents of the other two line conductors',
+  },
   phaseDrop: { symbol: 'ΔU_ph', unit: 'V', least: 0, words: 'voltage drop of one run, line to neutral' },
   temperatureCorrection: {
     symbol: 'C_t',

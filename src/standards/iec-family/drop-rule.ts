@@ -1,20 +1,26 @@
+import { type CheckResult, isMissing, type Known, type Sheet, whenKnown } from '../../core/index.js';
+import type { Cable, Line, Run, Stretch } from '../../installation/index.js';
+import { dropOnRing } from '../../physics/index.js';
 import {
-  type CheckResult,
-  factValue,
-  isMissing,
-  type Known,
-  missing,
-  type Sheet,
-  whenKnown,
-} from '../../core/index.js';
-import { type Cable, connectedCurrentOf, type Run, type Stretch } from '../../installation/index.js';
-import { voltageInNetwork } from '../../physics/index.js';
-import { type Amperes, amperes, type Ratio, ratio, type Volts, type VoltsPerAmpereMetre } from '../../units/index.js';
+  type Amperes,
+  amperes,
+  metres,
+  millivoltsPerAmpereMetre,
+  type Ratio,
+  ratio,
+  type Volts,
+  type VoltsPerAmpereMetre,
+} from '../../units/index.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
 import { dropCorrectionAtTemperature, dropCorrectionGroupFull } from './conductor-temperature.js';
-import { lengthOf, operatingTemperatureOf, writeConductor } from './loop-impedance.js';
+import { type DropSection, lineFollowed, loadOf, placeOf, powerFactorOf, type RunLoad } from './drop-loads.js';
+import { exactVoltage } from './exact-drop.js';
+import { operatingTemperatureOf } from './loop-impedance.js';
 import {
-  dropRateCorrected,
+  balancedEquivalent,
+  dropRateAtPowerFactor,
+  dropRateAtWorstAngle,
+  dropRateInParallel,
   dropRatioOf,
   dropToNeutral,
   dropWithinLimit,
@@ -40,25 +46,6 @@ export interface DropFigures {
   readonly window: { readonly low: Volts; readonly high: Volts; readonly by: string };
 }
 
-/**
- * Current of a run, A per line: of the circuit itself its design current, of a feeder its declared demand, or the load
- * below it on the line most loaded, at most the rating of its device.
- * @param circuit the circuit
- * @param run the circuit's run or a feeder of its path
- */
-export function currentOf(circuit: CircuitCase, run: Run): { readonly current: Known<Amperes>; readonly by: string } {
-  if (run === circuit.run) return { current: circuit.designCurrent, by: 'load of the circuit' };
-  const declared = circuit.options.feederDemand?.[run.id];
-  if (declared !== undefined) return { current: declared, by: 'declared demand of the feeder' };
-  const rating = factValue(`rating of the device of ${run.id}`, run.device.rating);
-  const load = connectedCurrentOf(run);
-  if (isMissing(load)) return { current: rating, by: 'rating of its device: a load below it is not known' };
-  return {
-    current: whenKnown([load, rating], (w, r) => amperes(Math.min(w, r))),
-    by: 'load below it, at most the rating of its device',
-  };
-}
-
 /** Correction of the drop for the real temperature, where the user asks for it. */
 function correction(sheet: Sheet, circuit: CircuitCase, run: Run, findings: Findings): Known<Ratio> | undefined {
   const choice = circuit.options.dropTemperature;
@@ -73,7 +60,7 @@ function correction(sheet: Sheet, circuit: CircuitCase, run: Run, findings: Find
   const tabulatedCapacity = sheet.given('tabulatedCapacity', figures.tabulatedCapacity, by);
   const groupFactor = sheet.given('groupFactor', figures.groupFactor, by);
   const ambientFactor = sheet.given('ambientFactor', figures.ambientFactor, by);
-  const designCurrent = sheet.latest('designCurrent') ?? missing();
+  const designCurrent = sheet.given('designCurrent', circuit.designCurrent, 'load of the circuit');
   return sheet.step(dropCorrectionGroupFull, {
     ambientFactor,
     groupFactor,
@@ -83,95 +70,100 @@ function correction(sheet: Sheet, circuit: CircuitCase, run: Run, findings: Find
   });
 }
 
-interface RunDrop {
-  readonly run: Run;
-  readonly part: Sheet;
-  readonly current: Known<Amperes>;
-}
+/** Largest area, mm², for which the tables print one drop without its parts. */
+const wholeRateUpTo = 16;
 
-function runDrop(circuit: CircuitCase, figures: DropFigures, findings: Findings, sheet: Sheet, run: Run): RunDrop {
-  const part = sheet.part(`Drop along ${run.id}`);
-  const { current, by } = currentOf(circuit, run);
-  const three = run.lines.length === 3;
-  const designCurrent = part.given('designCurrent', current, by);
-  const length = part.given('length', lengthOf(run), 'all stretches');
-  let dropRate = figures.rate(part, run.cable, run.stretches[0], three ? 'three-phase' : 'single-phase', 'z');
-  const temperatureCorrection = correction(part, circuit, run, findings);
-  if (temperatureCorrection !== undefined) {
-    const resistiveRate = part.given('resistiveRate', dropRate, 'tabulated, reactance neglected');
-    dropRate = part.step(dropRateCorrected, { resistiveRate, temperatureCorrection });
-  }
-  const voltageDrop = part.step(voltageDropTabulated, { dropRate, designCurrent, length });
-  if (three) part.step(dropToNeutral, { voltageDrop });
-  else part.gather('sum', 'voltageDrop', 'phaseDrop', [part]);
-  return { run, part, current };
-}
-
-/** Impedance of one conductor of a run at the temperature of its load: resistance by table, reactance where it counts. */
-function exactImpedance(sheet: Sheet, circuit: CircuitCase, run: Run, findings: Findings) {
-  const area = factValue(`area of ${run.id}`, run.cable.area);
-  const own = run === circuit.run ? findings.governingFigures?.conductorTemperature : undefined;
-  const temperature = own === undefined || isMissing(own) ? operatingTemperatureOf(run.cable.insulation) : own;
-  const part = writeConductor(
-    sheet,
-    `Conductor of ${run.id} at the temperature of its load`,
-    run,
-    run.cable.material,
-    area,
-    temperature,
-  );
-  const resistance = part.latest('resistance') ?? missing();
-  const reactance = whenKnown([area, lengthOf(run)], (s, l) => (s > 16 ? 0.08e-3 * l : 0));
-  return { resistance, reactance };
-}
-
-/** Exact voltage at the point: the runs of the path as sections of a four-wire network in series. */
-function exactVoltage(
-  sheet: Sheet,
+/** Drop per ampere and metre of a run in one of its stretches: at its power factor and temperature where they count. */
+function writeRate(
+  part: Sheet,
   circuit: CircuitCase,
+  figures: DropFigures,
   findings: Findings,
-  drops: readonly RunDrop[],
-  supply: Volts,
-): Known<Volts> {
-  const rows = drops.map(({ run, current }) => {
-    const { resistance, reactance } = exactImpedance(sheet, circuit, run, findings);
-    return whenKnown([resistance, reactance, current], (r, x, amps) => ({
-      three: run.lines.length === 3,
-      impedance: [r, x] as const,
-      amps,
-    }));
+  run: Run,
+  stretch: Stretch | undefined,
+): Known<VoltsPerAmpereMetre> {
+  const system = run.lines.length === 3 ? 'three-phase' : 'single-phase';
+  const read = (component: 'r' | 'x' | 'z') => figures.rate(part, run.cable, stretch, system, component);
+  const factor = powerFactorOf(run);
+  const split = run.cable.area.state === 'known' && run.cable.area.value > wholeRateUpTo;
+  const wanted = factor !== undefined || (circuit.options.dropTemperature !== undefined && run === circuit.run);
+  if (!wanted) return read('z');
+  const resistiveRate = split
+    ? part.given('resistiveRate', read('r'), 'resistive part as tabulated')
+    : part.given('resistiveRate', read('z'), 'tabulated, reactance neglected up to 16 mm²');
+  const reactiveRate = split
+    ? part.given('reactiveRate', read('x'), 'reactive part as tabulated')
+    : part.given('reactiveRate', millivoltsPerAmpereMetre(0), 'neglected up to 16 mm²');
+  const temperatureCorrection =
+    correction(part, circuit, run, findings) ??
+    part.given('temperatureCorrection', ratio(1), 'conductor at its largest operating temperature');
+  if (!factor) return part.step(dropRateAtWorstAngle, { resistiveRate, reactiveRate, temperatureCorrection });
+  return part.step(dropRateAtPowerFactor, {
+    resistiveRate,
+    reactiveRate,
+    temperatureCorrection,
+    powerFactor: part.given('powerFactor', ratio(factor.cos), 'of all that the run feeds'),
+    reactiveFactor: part.given('reactiveFactor', ratio(factor.sin), 'of all that the run feeds'),
   });
-  return sheet.run(
-    voltageInNetwork,
-    whenKnown(rows, (...all) => {
-      const runs = all as unknown as readonly SeriesRun[];
-      // each section carries what the ones behind it draw; its own further load is tapped at its end
-      const sections = runs.map((r, i) => {
-        const behind = runs[i + 1];
-        const tapped = { kind: 'current' as const, current: Math.max(0, r.amps - (behind?.amps ?? 0)), angle: 0 };
-        const others = r.three && !(behind && !behind.three && tapped.current === 0) ? balanced(r, behind) : null;
-        return { parent: i - 1, line: r.impedance, neutral: r.impedance, loads: [tapped, others, others] as const };
-      });
-      return { network: { sourceVoltage: supply, sections }, section: sections.length - 1, line: 0 as const };
-    }),
-  );
 }
 
-interface SeriesRun {
-  readonly three: boolean;
-  readonly impedance: readonly [number, number];
-  readonly amps: number;
+/** The stretches whose drop differs: only single-core cables drop more or less by how they lie. */
+const differing = (run: Run): readonly (Stretch | undefined)[] =>
+  run.cable.construction === 'single-core' && run.stretches.length > 1 ? run.stretches : [run.stretches[0]];
+
+/** Current that counts in a section: of a three-phase run with unequal lines, the balanced one with the same drop. */
+function writeCurrent(sheet: Sheet, run: Run, section: DropSection, followed: Line, by: string): Known<Amperes> {
+  const own = section.currents[placeOf(followed)];
+  const others = section.currents[0] + section.currents[1] + section.currents[2] - own;
+  if (run.lines.length !== 3 || others === 2 * own) return sheet.given('designCurrent', amperes(own), by);
+  const ownLineCurrent = sheet.given('ownLineCurrent', amperes(own), `${by}, ${followed}`);
+  const otherLineCurrents = sheet.given('otherLineCurrents', amperes(others), `${by}, the other lines`);
+  return sheet.step(balancedEquivalent, { ownLineCurrent, otherLineCurrents });
 }
 
-/** What the other two line conductors of a three-phase section carry: the same as the most loaded one, as designed. */
-const balanced = (
-  r: { readonly amps: number },
-  behind: { readonly three: boolean; readonly amps: number } | undefined,
-) => ({
-  kind: 'current' as const,
-  current: behind?.three ? Math.max(0, r.amps - behind.amps) : r.amps,
-  angle: 0,
-});
+function runDrop(
+  circuit: CircuitCase,
+  figures: DropFigures,
+  findings: Findings,
+  sheet: Sheet,
+  load: RunLoad,
+  followed: Line,
+): Sheet {
+  const { run, sections, by } = load;
+  const part = sheet.part(`Drop along ${run.id}`);
+  const rates = differing(run).map((stretch) => {
+    const own = part.part(`Rate, ${stretch?.name ?? run.id}`);
+    writeRate(own, circuit, figures, findings, run, stretch);
+    return own;
+  });
+  let dropRate = part.gather('largest', 'dropRate', 'dropRate', rates);
+  const parallel = run.cable.parallel ?? 1;
+  if (parallel > 1) {
+    const parallelConductors = part.given('parallelConductors', ratio(parallel), 'they share the load equally');
+    dropRate = part.step(dropRateInParallel, { dropRate, parallelConductors });
+  }
+  const pieces: readonly Known<DropSection>[] = isMissing(sections) ? [sections] : sections;
+  const drops = pieces.map((piece, i) => {
+    const own = part.part(pieces.length > 1 ? `Section ${i + 1} of ${pieces.length}` : 'Whole length');
+    const length = own.given(
+      'length',
+      whenKnown([piece], (p) => metres(p.length)),
+      'between taps, or the whole run',
+    );
+    const designCurrent = isMissing(piece)
+      ? own.given('designCurrent', piece)
+      : writeCurrent(own, run, piece, followed, by);
+    if (run.ring) {
+      const ringPosition = own.given('ringPosition', ratio(0.5), 'all of the load at the farthest point');
+      own.step(dropOnRing, { dropRate, designCurrent, length, ringPosition });
+    } else own.step(voltageDropTabulated, { dropRate, designCurrent, length });
+    return own;
+  });
+  const voltageDrop = part.gather('sum', 'voltageDrop', 'voltageDrop', drops);
+  if (run.lines.length === 3) part.step(dropToNeutral, { voltageDrop });
+  else part.gather('sum', 'voltageDrop', 'phaseDrop', [part]);
+  return part;
+}
 
 /**
  * The rule on voltage drop from the origin, existing feeders included: the tabulated drop is judged, and the exact
@@ -181,13 +173,10 @@ const balanced = (
 export function voltageDropRule(figures: DropFigures): Rule {
   return (circuit, findings, sheet) => {
     const runs = [...circuit.path.feeders, circuit.run];
-    const drops = runs.map((run) => runDrop(circuit, figures, findings, sheet, run));
-    const totalDrop = sheet.gather(
-      'sum',
-      'phaseDrop',
-      'totalDrop',
-      drops.map((d) => d.part),
-    );
+    const followed = lineFollowed(circuit);
+    const loads = runs.map((run) => loadOf(circuit, run, followed));
+    const drops = loads.map((load) => runDrop(circuit, figures, findings, sheet, load, followed));
+    const totalDrop = sheet.gather('sum', 'phaseDrop', 'totalDrop', drops);
     findings.totalDrop = totalDrop;
     const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
     const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
@@ -200,12 +189,13 @@ export function voltageDropRule(figures: DropFigures): Rule {
     );
     const results: CheckResult[] = [sheet.check(dropWithinLimit, { dropRatio, dropLimit })];
 
+    const voltageAt = exactVoltage(sheet, circuit, findings, loads, followed);
     for (const [title, supply, key] of [
       ['Exact voltage at the smallest supply voltage', figures.supply.least, 'voltageAtLowestSupply'],
       ['Exact voltage at the largest supply voltage', figures.supply.most, 'voltageAtHighestSupply'],
     ] as const) {
       const part = sheet.part(title);
-      const voltage = exactVoltage(part, circuit, findings, drops, supply);
+      const voltage = voltageAt(part, supply);
       findings[key] = voltage;
       const windowed = circuit.run.feeds.some(
         (o) =>

@@ -39,11 +39,12 @@ const armourTemperatureOf = (insulation: Cable['insulation']): Celsius =>
 
 const linear = 'linear coefficient of the trade, 0.004 per kelvin for copper and aluminium';
 const steel = 'BS 5467 data, 0.0045 per kelvin for steel, from memory';
-const coreReactance = 'IEC 60364-5-52 Annex G, 0.08 mΩ/m for each conductor, from memory';
+/** Where the reactance of cores comes from. */
+export const coreReactance = 'IEC 60364-5-52 Annex G, 0.08 mΩ/m for each conductor, from memory';
 const armourReactance = 'core 0.08 mΩ/m and armour 0.4 mΩ/m, a rule of thumb from memory';
 
 /** Area above which the reactance of a cable counts, mm². */
-const reactiveAbove = 35;
+const reactiveAbove = 16;
 
 /**
  * Length of a run one way.
@@ -255,7 +256,7 @@ export function writeRunImpedance(
   const viaArmour = run.cable.protective.startsWith('armour');
   const counts = typeof line === 'number' && line > reactiveAbove;
   if (!counts) {
-    const reactance = sheet.given('reactance', ohms(0), 'neglected up to 35 mm², as the trade does');
+    const reactance = sheet.given('reactance', ohms(0), 'neglected up to 16 mm², as the tables of voltage drop do');
     return sheet.step(segmentImpedanceOf, { lineAndProtectiveResistance, reactance });
   }
   const reactancePerMetre = sheet.given(

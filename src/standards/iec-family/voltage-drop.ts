@@ -40,6 +40,44 @@ export const dropRateCorrected = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'memory' },
 });
 
+/** Drop per ampere and metre with the resistive part at the real conductor temperature, at the worst phase angle. Impedance. */
+export const dropRateAtWorstAngle = /* @__PURE__ */ formula({
+  id: 'drop-rate-at-worst-angle',
+  title: 'Drop per ampere and metre at the real conductor temperature, whatever the power factor',
+  inputs: ['resistiveRate', 'reactiveRate', 'temperatureCorrection'],
+  output: 'dropRate',
+  expression: 'sqrt((temperatureCorrection * resistiveRate)^2 + reactiveRate^2)',
+  compute: (v) => Math.hypot(v.temperatureCorrection * v.resistiveRate, v.reactiveRate),
+  source: { document: 'Impedance', provenance: 'derived', note: 'only the resistance changes with temperature' },
+});
+
+/** Drop per ampere and metre of conductors in parallel that share the load equally. Circuit theory. */
+export const dropRateInParallel = /* @__PURE__ */ formula({
+  id: 'drop-rate-in-parallel',
+  title: 'Drop per ampere and metre of conductors in parallel',
+  inputs: ['dropRate', 'parallelConductors'],
+  output: 'dropRate',
+  expression: 'dropRate / parallelConductors',
+  compute: ({ dropRate, parallelConductors }) => dropRate / parallelConductors,
+  source: { document: 'Circuit theory', clause: 'equal impedances in parallel', provenance: 'derived' },
+});
+
+/** Balanced current that gives the drop of an unbalanced four-wire load: the line and what is left for the neutral. Circuit theory. */
+export const balancedEquivalent = /* @__PURE__ */ formula({
+  id: 'balanced-equivalent-current',
+  title: 'Balanced current with the same drop, line and neutral together',
+  inputs: ['ownLineCurrent', 'otherLineCurrents'],
+  output: 'designCurrent',
+  expression: 'max(2 * ownLineCurrent - otherLineCurrents / 2, 0 * ownLineCurrent)',
+  compute: ({ ownLineCurrent, otherLineCurrents }) => Math.max(2 * ownLineCurrent - otherLineCurrents / 2, 0),
+  source: {
+    document: 'Circuit theory',
+    clause: 'resistive, one phase angle, neutral of the same size',
+    provenance: 'derived',
+    note: 'I_L + Re(I_N) with I_N = I_L - (I_2 + I_3)/2 in phase; a rise on a line lighter than the others counts as none',
+  },
+});
+
 /** Drop line to neutral from the drop between lines. Symmetrical three-phase system. */
 export const dropToNeutral = /* @__PURE__ */ formula({
   id: 'drop-to-neutral',

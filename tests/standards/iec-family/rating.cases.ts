@@ -1,0 +1,256 @@
+import {
+  amperes,
+  celsius,
+  metres,
+  millivoltsPerAmpereMetre,
+  ratio,
+  squareMillimetres,
+  volts,
+} from '../../../src/index.js';
+import {
+  dropCorrectionAtTemperature,
+  dropCorrectionGroupFull,
+  dropRateAtPowerFactor,
+  dropRatioOf,
+  harmonicDesignCurrent,
+  requiredForOverload,
+  table4D1A,
+  table4D5,
+  temperatureAtPartialLoad,
+  temperatureAtPartialLoadExact,
+  voltageDropTabulated,
+} from '../../../src/standards/bs7671/index.js';
+import type { PublishedCase } from '../../support/published.js';
+
+const heatBalance = { document: 'Heat balance of the capacity tables', where: 'closed form, computed independently' };
+
+// I_b, I_t, C_g, ambient, largest temperature; temperature with constant resistance and with that of its temperature,
+// C_t with the neighbours at full load and with the group at the same share
+const loads = [
+  ['pl-1', 32, 47, 1, 30, 70, 48.5423268447, 47.1287033165, 0.928474422816, 0.928474422816],
+  ['pl-3', 32, 47, 0.8, 30, 70, 58.9723856949, 57.7935526975, 0.976474422816, 0.96324128565],
+  ['pl-4', 20, 27, 1, 30, 70, 51.9478737997, 50.5229403059, 0.939826245999, 0.939826245999],
+  ['pl-6', 32, 46, 1, 25, 70, 44.3572778828, 42.5885760474, 0.914524259609, 0.914524259609],
+  ['pl-7', 63, 94, 0.7, 35, 90, 90.0022634676, 90.0027332673, 1.00000346593, 1.00000707334],
+  ['pl-9', 32, 33, 1, 40, 70, 77.6124885216, 78.7037166655, 1.02537496174, 1.02537496174],
+] as const;
+
+const partial = loads.flatMap(([id, current, capacity, group, ambient, hot, constant, real, full, same]) => {
+  const values = {
+    designCurrent: amperes(current),
+    tabulatedCapacity: amperes(capacity),
+    groupFactor: ratio(group),
+    ambientTemperature: celsius(ambient),
+    operatingTemperature: celsius(hot),
+    ambientFactor: ratio(Math.sqrt((hot - ambient) / (hot - 30))),
+  };
+  const one = (
+    what: string,
+    exercised: string,
+    ours: () => number,
+    published: number,
+    unit: string,
+  ): PublishedCase => ({
+    id: `partial-load-${id}-${what}`,
+    about: `${what.replaceAll('-', ' ')} at partial load`,
+    source: heatBalance,
+    provenance: 'derived',
+    exercises: [exercised],
+    ours,
+    published,
+    unit,
+    tolerance: 1e-9,
+  });
+  return [
+    one('temperature', temperatureAtPartialLoad.id, () => temperatureAtPartialLoad(values), constant, '°C'),
+    one(
+      'temperature-real-resistance',
+      temperatureAtPartialLoadExact.id,
+      () => temperatureAtPartialLoadExact(values),
+      real,
+      '°C',
+    ),
+    one('correction-neighbours-full', dropCorrectionGroupFull.id, () => dropCorrectionGroupFull(values), full, '1'),
+    one(
+      'correction-same-share',
+      dropCorrectionAtTemperature.id,
+      () =>
+        dropCorrectionAtTemperature({
+          conductorTemperature: temperatureAtPartialLoad(values),
+          operatingTemperature: values.operatingTemperature,
+        }),
+      same,
+      '1',
+    ),
+  ];
+});
+
+const one = ratio(1);
+
+const shower: readonly PublishedCase[] = [
+  {
+    id: 'shower-drop-16th-edition',
+    about: 'drop of a shower of 6 kW at 240 V, 4 mm² over 16 m',
+    source: { document: "The electricians' guide to the 16th edition", where: '4.3.11, example in the text' },
+    provenance: 'one-source',
+    exercises: ['voltage-drop-tabulated'],
+    ours: () =>
+      voltageDropTabulated({
+        dropRate: millivoltsPerAmpereMetre(11),
+        designCurrent: amperes(6000 / 240),
+        length: metres(16),
+      }),
+    published: 4.4,
+    unit: 'V',
+    tolerance: 0.05,
+  },
+  {
+    id: 'shower-drop-percent-16th-edition',
+    about: 'the same drop in per cent of 240 V',
+    source: { document: "The electricians' guide to the 16th edition", where: '4.3.11, example in the text' },
+    provenance: 'one-source',
+    exercises: ['drop-ratio'],
+    ours: () => 100 * dropRatioOf({ totalDrop: volts(4.4), nominalVoltage: volts(240) }),
+    published: 1.83,
+    unit: '%',
+    tolerance: 0.01,
+  },
+];
+
+const heater = 'exercise on a three-phase heater of 16 kW';
+const wanted = (id: string, rating: number, ambient: number, fuse: number, published: number, where: string) =>
+  ({
+    id,
+    about: 'tabulated capacity required by device, ambient and fuse',
+    source: { document: 'UK textbook exercise, BS 7671', where },
+    provenance: 'derived',
+    exercises: ['required-capacity-overload'],
+    ours: () =>
+      requiredForOverload({
+        deviceRating: amperes(rating),
+        ambientFactor: ratio(ambient),
+        groupFactor: one,
+        insulationFactor: one,
+        soilFactor: one,
+        fuseFactor: ratio(fuse),
+        deviceFactor: one,
+      }),
+    published,
+    unit: 'A',
+    tolerance: 0.1,
+  }) satisfies PublishedCase;
+
+const textbook: readonly PublishedCase[] = [
+  wanted('heater-semi-enclosed-fuse', 30, 0.94, 0.725, 44, `${heater}, (a)`),
+  wanted('heater-cartridge-fuse', 25, 0.94, 1, 26.6, `${heater}, (b)`),
+  wanted('kiln-in-roof-space', 40, 0.87, 1, 46, 'pottery kiln, roof space at 40 °C'),
+  {
+    id: 'heater-drop-10',
+    about: 'drop between lines of 23.1 A over 25 m, 10 mm²',
+    source: { document: 'UK textbook exercise, BS 7671', where: `${heater}, (a)` },
+    provenance: 'derived',
+    exercises: ['voltage-drop-tabulated'],
+    ours: () =>
+      voltageDropTabulated({
+        dropRate: millivoltsPerAmpereMetre(3.8),
+        designCurrent: amperes(16000 / (Math.sqrt(3) * 400)),
+        length: metres(25),
+      }),
+    published: 2.2,
+    unit: 'V',
+    tolerance: 0.1,
+  },
+  {
+    id: 'heater-drop-4',
+    about: 'drop between lines of 23.1 A over 25 m, 4 mm²',
+    source: { document: 'UK textbook exercise, BS 7671', where: `${heater}, (b)` },
+    provenance: 'derived',
+    exercises: ['voltage-drop-tabulated'],
+    ours: () =>
+      voltageDropTabulated({
+        dropRate: millivoltsPerAmpereMetre(9.5),
+        designCurrent: amperes(16000 / (Math.sqrt(3) * 400)),
+        length: metres(25),
+      }),
+    published: 5.5,
+    unit: 'V',
+    tolerance: 0.1,
+  },
+];
+
+// √3 (R cos φ + X sin φ) of 35 mm², 22.5/35 and 0.08 mΩ/m, in V per ampere and kilometre
+const motor = (
+  [
+    ['running', 0.8, 1, 0.03],
+    ['starting', 0.35, 0.52, 0.005],
+  ] as const
+).map(
+  ([what, cos, published, tolerance]): PublishedCase => ({
+    id: `motor-cable-${what}`,
+    about: `drop per ampere and kilometre of 35 mm² at the power factor of a motor ${what}`,
+    source: { document: 'Electrical Installation Guide, IEC 60364', where: 'chapter G, voltage drop, example 1' },
+    provenance: 'memory',
+    exercises: ['drop-rate-at-power-factor'],
+    ours: () =>
+      1000 *
+      dropRateAtPowerFactor({
+        resistiveRate: millivoltsPerAmpereMetre((Math.sqrt(3) * 22.5) / 35),
+        reactiveRate: millivoltsPerAmpereMetre(Math.sqrt(3) * 0.08),
+        powerFactor: ratio(cos),
+        reactiveFactor: ratio(Math.sqrt(1 - cos ** 2)),
+        temperatureCorrection: one,
+      }),
+    published,
+    unit: 'V/(A·km)',
+    tolerance,
+  }),
+);
+
+const annexE = (
+  [
+    [0.2, 45, 0.5],
+    [0.4, 54.4, 0.05],
+  ] as const
+).map(
+  ([content, published, tolerance]): PublishedCase => ({
+    id: `third-harmonic-${100 * content}`,
+    about: `current from which a four-core cable is chosen, 39 A with ${100 * content} % of third harmonics`,
+    source: { document: 'IEC 60364-5-52:2009', where: 'Annex E, E.52.2, examples' },
+    provenance: 'memory',
+    exercises: ['harmonic-design-current'],
+    ours: () => harmonicDesignCurrent({ designCurrent: amperes(39), thirdHarmonic: ratio(content) }),
+    published,
+    unit: 'A',
+    tolerance,
+  }),
+);
+
+// the two columns that are easily taken for one another: single-core clipped direct, and flat twin and earth
+const confused: readonly PublishedCase[] = [
+  {
+    id: 'column-c-of-flat-cable',
+    about: '6 mm² flat twin and earth clipped direct',
+    source: { document: 'BS 7671:2018+A2:2022', where: 'Table 4D5, method C' },
+    provenance: 'memory',
+    exercises: ['bs7671/4d5'],
+    ours: () => table4D5.get({ method: 'C', conductorArea: squareMillimetres(6) }),
+    published: 47,
+    unit: 'A',
+    tolerance: 0,
+  },
+  {
+    id: 'column-c-of-single-core',
+    about: '6 mm² single-core, two, clipped direct: the same figure; from 10 mm² they part',
+    source: { document: 'BS 7671:2018+A2:2022', where: 'Table 4D1A, method C, two cables' },
+    provenance: 'memory',
+    exercises: ['bs7671/4d1a'],
+    ours: () =>
+      table4D1A.get({ method: 'C', loaded: '2', formation: 'flat-touching', conductorArea: squareMillimetres(10) }),
+    published: 65,
+    unit: 'A',
+    tolerance: 0,
+  },
+];
+
+/** Figures of rating, partial load, harmonics and tabulated drop. */
+export const cases: readonly PublishedCase[] = [...partial, ...shower, ...textbook, ...motor, ...annexE, ...confused];
