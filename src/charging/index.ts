@@ -22,6 +22,17 @@ export {
   type SharingRule,
   type WaitingRule,
 } from './allocation/policy.js';
+export {
+  type Controller,
+  type ControlState,
+  type ControlStep,
+  controllerOf,
+  type PointMemory,
+} from './control/controller.js';
+export type { MeasurementFault } from './control/measurement.js';
+export { excessTimeOf, judgeMainFuse, mainFuseCarriesExcess, safeCurrentOf } from './control/reaction.js';
+export { type SafeCurrents, safeCurrents } from './control/safe-currents.js';
+export type { ControlMeasurement, ControlMeter, ControlSettings } from './control/settings.js';
 export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './network/network.js';
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { type PilotOffer, pilotOffer } from './pilot/offer.js';

@@ -46,8 +46,9 @@ export interface NetworkShape {
 export function networks(shape: NetworkShape = {}): fc.Arbitrary<ChargingNetwork> {
   const { nodes = 5, points = 10, whole = false } = shape;
   const current = (min: number, max: number) =>
-    (whole ? fc.integer({ min, max }) : fc.double({ min, max, noNaN: true, noDefaultInfinity: true })).map((x) =>
-      amperes(x),
+    // a double drawn as such is next to nothing or next to the end nearly always: thousandths are what limits look like
+    (whole ? fc.integer({ min, max }) : fc.integer({ min: 1000 * min, max: 1000 * max }).map((x) => x / 1000)).map(
+      (x) => amperes(x),
     );
   const three = (min: number, max: number) => fc.tuple(current(min, max), current(min, max), current(min, max));
   const nodeAt = (i: number): fc.Arbitrary<NetworkNode> =>
