@@ -3,6 +3,7 @@ import type { Plan, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
 import { comparisonWords, sheetBlocks } from './sheet.js';
+import { oneLineDiagram, timeCurrentPicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
 
 const answers = {
@@ -54,6 +55,17 @@ function candidates(point: PointPlan): readonly Block[] {
 
 const hours = (h: number): string => `${(Math.round(h * 4) / 4).toString()} h`;
 
+const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] =>
+  data
+    ? [
+        {
+          kind: 'figure',
+          svg: timeCurrentPicture({ title: `Devices and fault currents of ${point}`, ...data }),
+          caption: 'Bands between the gates of the product standards: a device may operate anywhere inside its band.',
+        },
+      ]
+    : [];
+
 function pointBlocks(point: PointPlan): readonly Block[] {
   const { chargeTime } = point;
   return [
@@ -70,6 +82,7 @@ function pointBlocks(point: PointPlan): readonly Block[] {
           ),
         ]),
     ...checks(point.assessment.results),
+    ...timeCurrent(point),
     ...candidates(point),
     heading(3, 'Earthing of the point'),
     ...grid(
@@ -138,6 +151,15 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
           ),
         ]
       : []),
+    {
+      kind: 'figure',
+      svg: oneLineDiagram(
+        plan.installation,
+        `${about.title}: one-line diagram`,
+        plan.points.map((p) => p.run.id),
+      ),
+      caption: 'One-line diagram; what is new is framed.',
+    },
     ...plan.points.flatMap(pointBlocks),
     heading(2, 'Cautions'),
     ...plan.cautions.map(caution),

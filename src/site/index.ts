@@ -8,6 +8,7 @@ export * from './choose-circuit.js';
 export * from './formulas.js';
 export * from './hours.js';
 export * from './installed.js';
+export * from './picture-data.js';
 export * from './plan.js';
 export * from './price.js';
 export * from './quantities.js';

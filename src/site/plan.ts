@@ -1,6 +1,6 @@
 import { type CheckResult, type Overall, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
 import { type Assessment, assess, circuitCase, type TestSheet, testSheet } from '../design/index.js';
-import type { ChargePoint, Installation, Run } from '../installation/index.js';
+import { type ChargePoint, type Installation, type Run, withRun } from '../installation/index.js';
 import { bs7671 } from '../standards/bs7671/code.js';
 import { type EarthingOption, earthingOptions } from '../standards/bs7671/earthing-options.js';
 import { testPlan } from '../standards/bs7671/test-plan.js';
@@ -10,6 +10,7 @@ import { type ChargeTime, chargeTimeOf } from './charge-time.js';
 import { type CircuitChoice, chooseCircuit } from './choose-circuit.js';
 import { type Hours, hoursOf } from './hours.js';
 import { withAllWanted } from './installed.js';
+import { type TimeCurrentData, timeCurrentOf } from './picture-data.js';
 import { type Item, quantitiesOf } from './quantities.js';
 import type { Survey, WantedPoint } from './survey.js';
 import { type UnknownItem, unknownFacts } from './unknown-facts.js';
@@ -35,6 +36,8 @@ export interface PointPlan {
   readonly hours: Hours;
   /** Time to charge. */
   readonly chargeTime?: ChargeTime;
+  /** What its time-current picture shows. */
+  readonly timeCurrent?: TimeCurrentData;
 }
 
 /** A plan for a survey: plain data. */
@@ -50,6 +53,8 @@ export interface Plan {
     readonly standing: string;
     readonly onSurveyDay: string;
   };
+  /** The installation with the circuits chosen. */
+  readonly installation: Installation;
   /** The charge points. */
   readonly points: readonly PointPlan[];
   /** What all results amount to. */
@@ -101,6 +106,7 @@ export function planOf(survey: Survey, rules: WorkRules = commonPractice): Plan 
       standing: code.standing,
       onSurveyDay: code.inForce(survey.about.date),
     },
+    installation: points.reduce((i, p) => withRun(i, p.run.id, () => p.run), installation),
     points,
     overall: overall(results),
     unknown: unknownFacts(results),
@@ -152,6 +158,7 @@ function planPoint(
         sheet.part(`Time to charge at ${point.id}`),
       )
     : undefined;
+  const timeCurrent = timeCurrentOf(choice.run, survey.installation.supply, assessment.findings);
   return {
     point: point.id,
     run: choice.run,
@@ -162,5 +169,6 @@ function planPoint(
     items,
     hours: hoursOf(choice.run, survey.work, rules, needs),
     ...(chargeTime ? { chargeTime } : {}),
+    ...(timeCurrent ? { timeCurrent } : {}),
   };
 }

@@ -1,0 +1,63 @@
+import type { OvercurrentDevice, Run, Supply } from '../installation/index.js';
+import type { Envelope } from '../physics/index.js';
+import { ggEnvelope } from '../standards/bs88/gg-envelope.js';
+import { breakerEnvelope } from '../standards/en60898/envelope.js';
+import type { Findings } from '../standards/wiring-code.js';
+
+/** A band between the gates of a product standard: faster and slower edge as current in A and time in s. */
+export interface DeviceBand {
+  /** What it is the band of. */
+  readonly name: string;
+  /** Faster edge. */
+  readonly points: readonly (readonly [current: number, time: number])[];
+  /** Slower edge. */
+  readonly slower: readonly (readonly [current: number, time: number])[];
+}
+
+/** What a time-current picture of a circuit shows. */
+export interface TimeCurrentData {
+  /** Bands of the devices whose product standard has gates here. */
+  readonly series: readonly DeviceBand[];
+  /** Currents to mark. */
+  readonly marks: readonly { readonly name: string; readonly current: number }[];
+  /** Times to mark. */
+  readonly times: readonly { readonly name: string; readonly time: number }[];
+}
+
+const edges = (gates: Envelope): Pick<DeviceBand, 'points' | 'slower'> => {
+  const edge = (points: Envelope['fast']) =>
+    points.map((p) => [p.current, p.time] as const).sort((a, b) => a[0] - b[0]);
+  return { points: edge(gates.fast), slower: edge(gates.slow) };
+};
+
+function bandOf(device: OvercurrentDevice, what: string): readonly DeviceBand[] {
+  if (device.kind.state !== 'known' || device.rating.state !== 'known') return [];
+  const kind = device.kind.value;
+  const rating = device.rating.value;
+  const name = `${what}: ${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''} ${rating} A`;
+  if (kind.standard === 'EN 60898' || kind.standard === 'EN 61009')
+    return [{ name, ...edges(breakerEnvelope(kind.type, rating)) }];
+  if (kind.standard === 'BS 88-2') return [{ name, ...edges(ggEnvelope(rating)) }];
+  return [];
+}
+
+/**
+ * Bands and marks of the time-current picture of a circuit; nothing where its device has no gates here.
+ * @param run the circuit
+ * @param supply the supply, for the cut-out
+ * @param findings figures of its assessment
+ */
+export function timeCurrentOf(run: Run, supply: Supply, findings: Findings): TimeCurrentData | undefined {
+  const series = [...bandOf(run.device, run.id), ...bandOf(supply.cutOut, 'cut-out')];
+  if (series.length === 0) return undefined;
+  const { loopImpedance, prospectiveAtOrigin } = findings;
+  const marks = [
+    ...(typeof loopImpedance === 'number' && loopImpedance > 0
+      ? [{ name: 'earth fault', current: supply.nominalVoltage / loopImpedance }]
+      : []),
+    ...(typeof prospectiveAtOrigin === 'number' && prospectiveAtOrigin > 0
+      ? [{ name: 'prospective', current: prospectiveAtOrigin as number }]
+      : []),
+  ];
+  return { series, marks, times: [] };
+}
