@@ -131,10 +131,12 @@ function checkLines(walk: Walk, lines: readonly Line[], within: readonly Line[] 
   }
 }
 
-function checkId(walk: Walk, id: string, path: () => Where): void {
+/** Names are unique by kind: a circuit may be called what its load is called. */
+function checkId(walk: Walk, kind: 'board' | 'run' | 'outlet', id: string, path: () => Where): void {
+  const name = `${kind} ${id}`;
   if (typeof id !== 'string' || id === '') walk.problems.push({ path: [...path(), 'id'], message: 'is empty' });
-  else if (walk.ids.has(id)) walk.problems.push({ path: [...path(), 'id'], message: `${id} is used twice` });
-  walk.ids.add(id);
+  else if (walk.ids.has(name)) walk.problems.push({ path: [...path(), 'id'], message: `${id} is used twice` });
+  walk.ids.add(name);
 }
 
 function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[], path: () => Where): void {
@@ -192,18 +194,18 @@ function addPoint(walk: Walk, point: ChargePoint, run: Run, boards: readonly str
 }
 
 function addBoard(walk: Walk, board: Board, above: readonly string[], path: () => Where): void {
-  checkId(walk, board.id, path);
+  checkId(walk, 'board', board.id, path);
   const boards = [...above, board.id];
   const seen = walk.points.length;
   board.runs.forEach((run, i) => {
     const at = () => [...path(), 'runs', i];
-    checkId(walk, run.id, at);
+    checkId(walk, 'run', run.id, at);
     checkLines(walk, run.lines, undefined, at);
     checkCurrent(walk, run.device?.rating, () => [...at(), 'device', 'rating'], true);
     run.feeds.forEach((outlet, j) => {
       const here = () => [...at(), 'feeds', j];
       if (outlet.kind === 'board') addBoard(walk, outlet, boards, here);
-      else checkId(walk, outlet.id, here);
+      else checkId(walk, 'outlet', outlet.id, here);
       if (outlet.kind === 'load') addLoad(walk, outlet, run, boards, here);
       if (outlet.kind === 'charge-point') addPoint(walk, outlet, run, boards, here);
     });

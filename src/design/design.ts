@@ -53,6 +53,8 @@ export interface SearchOrder {
 export interface DesignOptions extends AssessmentOptions {
   /** Order of the search; smaller conductor, then smaller rating, then earlier choice when absent. */
   readonly order?: SearchOrder;
+  /** Whether the permitted lengths of the route are worked out as well, which takes many assessments; they are when absent. */
+  readonly lengths?: boolean;
 }
 
 /** The design of one circuit: plain, JSON-ready. */
@@ -140,7 +142,7 @@ export function design(
   choices: DesignChoices = {},
   options: DesignOptions = {},
 ): Design {
-  const { order = cheapestFirst, ...assessing } = options;
+  const { order = cheapestFirst, lengths = true, ...assessing } = options;
   const { run } = circuitCase(installation, runId, assessing);
   const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));
   const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
@@ -168,7 +170,11 @@ export function design(
     order: order.words,
     outcome: accepted ? 'accepted' : open ? 'not-determined' : 'none',
     ...(chosen && assessment
-      ? { chosen, assessment, lengths: permitted(code, built(chosen), runId, { vary: 'length' }, assessing) }
+      ? {
+          chosen,
+          assessment,
+          ...(lengths ? { lengths: permitted(code, built(chosen), runId, { vary: 'length' }, assessing) } : {}),
+        }
       : {}),
     passedOver: passedOver.slice(0, at),
     gaps: assessment?.gaps ?? (candidates.length === 0 ? nothingOffered(run) : []),

@@ -93,6 +93,7 @@ function arrange(d: SurveyDocument): Survey {
       return { from, run, cables: choices, ...(vehicle ? { vehicle } : {}) };
     }),
     options: d.options ?? {},
+    ...(d.demand ? { demand: d.demand } : {}),
     work: d.work ?? {},
   };
 }

@@ -328,6 +328,7 @@ export const surveySchema = record({
       initialTemperature: may(quantityField('initialTemperature')),
     }),
   ),
+  demand: may(record({ meteredMargin: may(quantityField('demandMargin')), governing: may(TEXT.min(1)) })),
   work: may(
     record({
       mounting: may(z.enum(['wall', 'post'])),

@@ -1,9 +1,9 @@
 import type { CheckResult } from '../core/index.js';
-import type { Plan, PointPlan } from '../site/index.js';
+import type { OptionPlan, Plan, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
-import { comparisonWords, sheetBlocks } from './sheet.js';
-import { oneLineDiagram, timeCurrentPicture } from './svg/index.js';
+import { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
+import { demandPicture, oneLineDiagram, timeCurrentPicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
 
 const answers = {
@@ -36,22 +36,94 @@ function checks(results: readonly CheckResult[]): readonly Block[] {
   return [...grid('Rules', head, rules.map(checkRow)), ...grid('Advice', head, advice.map(checkRow))];
 }
 
-function candidates(point: PointPlan): readonly Block[] {
-  const tried = point.choice.candidates.filter((c) => c.verdict !== 'pass');
-  return grid(
-    'Smaller candidates, and the first requirement that each does not meet',
-    ['cable', 'size', 'device', 'verdict', 'because'],
-    tried
-      .map((c) => [
-        c.cable.replaceAll('-', ' '),
-        formatIn(c.area, 'mm²'),
-        formatIn(c.rating, 'A'),
-        { verdict: c.verdict },
-        c.firstObstacle ? `${c.firstObstacle.title}: ${comparisonWords(c.firstObstacle)}` : '',
-      ])
-      .slice(0, 24),
-  );
+function candidates({ design: found }: PointPlan): readonly Block[] {
+  const lengths = found.lengths?.intervals ?? [];
+  return [
+    ...grid(
+      'Candidates before it, and the first requirement that each does not meet',
+      ['cable', 'size', 'device', 'verdict', 'because'],
+      found.passedOver
+        .slice(0, 24)
+        .map(({ candidate, verdict, check }) => [
+          candidate.cable.construction.replaceAll('-', ' '),
+          formatIn(candidate.area, 'mm²'),
+          formatIn(candidate.rating, 'A'),
+          { verdict },
+          `${check.title}: ${comparisonWords(check)}`,
+        ]),
+    ),
+    ...lengths.map((l) =>
+      paragraph(
+        `Permitted length of the route: ${formatIn(l.from.value, 'm')} to ${formatIn(l.to.value, 'm')}${l.to.beyond ? `; beyond it: ${l.to.beyond.check.title}` : ''}.`,
+      ),
+    ),
+  ];
 }
+
+const ampsOf = (value: unknown): string => (typeof value === 'number' ? formatIn(value, 'A') : 'not known');
+
+function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
+  const { demand } = supply;
+  const bars = demand.methods.flatMap((m) => {
+    const worst = Math.max(...m.lines.map((l) => (typeof l.demand === 'number' ? l.demand : Number.NEGATIVE_INFINITY)));
+    return Number.isFinite(worst)
+      ? [{ name: m.title, current: worst, governs: m.method === demand.governing.method }]
+      : [];
+  });
+  const limits = [
+    ...new Map(
+      supply.results.flatMap((r) =>
+        r.limit && r.limit.unit === 'A'
+          ? [[`${r.limit.name} ${r.limit.value}`, { name: words(r.limit.name), current: r.limit.value }] as const]
+          : [],
+      ),
+    ).values(),
+  ];
+  const { decision } = notification;
+  return [
+    heading(2, 'Supply'),
+    { kind: 'verdict', verdict: supply.overall.verdict, text: 'the supply carries house and charge points' },
+    paragraph(`${demand.governing.title} governs: ${demand.governedBy}. ${supply.limiter.because}`),
+    ...grid(
+      'Maximum demand by each method',
+      ['method', 'line', 'without points', 'with points', 'what it takes for granted'],
+      demand.methods.flatMap((m) =>
+        m.lines.length > 0
+          ? m.lines.map((l) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand), m.assumption])
+          : [[m.title, '', '', m.verdict.replace('-', ' '), m.because ?? (m.gaps ?? []).map(gapWords).join('; ')]],
+      ),
+      [2, 3],
+    ),
+    ...(bars.length > 0
+      ? [
+          {
+            kind: 'figure' as const,
+            svg: demandPicture({ title: 'Maximum demand by method, worst line', bars, limits }),
+            caption: 'The governing method is marked.',
+          },
+        ]
+      : []),
+    ...checks(supply.results),
+    ...list(
+      supply.settings
+        .map((s) => `Largest setting of ${s.point} that fits without a load control: ${ampsOf(s.setting)}`)
+        .slice(0, 6),
+    ),
+    heading(2, 'Network operator'),
+    paragraph(`Route: ${decision.route.replaceAll('-', ' ')}.${decision.meanwhile ? ` ${decision.meanwhile}` : ''}`),
+    ...grid('', ['verdict', 'condition', 'figures', 'where it stands'], decision.results.map(checkRow)),
+    ...list(decision.duties.map((d) => `${d.what} ${d.due ? `by ${d.due}` : d.when}`)),
+    ...grid(
+      'For the form, in a layout of our own',
+      ['field', 'entry'],
+      notification.fields.map((f) => [f.title, 'missing' in f ? `missing: ${f.missing}` : fieldValue(f.value, f.unit)]),
+    ),
+  ];
+}
+
+const fieldValue = (value: string | number | boolean, unit?: string): string =>
+  typeof value === 'number' ? formatIn(value, unit ?? '') : typeof value === 'boolean' ? (value ? 'yes' : 'no') : value;
+const words = (name: string): string => name.replace(/([A-Z])/g, ' $1').toLowerCase();
 
 const hours = (h: number): string => `${(Math.round(h * 4) / 4).toString()} h`;
 
@@ -117,33 +189,64 @@ function pointBlocks(point: PointPlan): readonly Block[] {
 
 /** What the report shows beside the plan. */
 export interface PlanReportOptions {
+  /** Place of the option that is printed in full, from 0; the first when absent. */
+  readonly option?: number;
   /** Whether the calculation sheet is printed as well. */
   readonly sheet?: boolean;
 }
 
+function optionTable(plan: Plan): readonly Block[] {
+  return [
+    heading(2, 'Ways to do it'),
+    ...grid(
+      `Ranked: ${plan.rankedBy}`,
+      ['verdict', 'option', 'changes', 'operator', 'hours'],
+      plan.options.map((o) => [
+        { verdict: o.overall.verdict },
+        o.title,
+        o.changes.join('; ') || 'none',
+        o.notification.decision.route.replaceAll('-', ' '),
+        hours(o.hours),
+      ]),
+    ),
+    ...grid(
+      'Not offered',
+      ['option', 'because'],
+      plan.discarded.map((d) => [d.title, d.because]),
+    ),
+  ];
+}
+
 /**
- * A plan as blocks: the answer first, then each charge point, what is not known, the cautions, and the sheet on request.
+ * A plan as blocks: the answer and the ways to do it first, then one option in full: what is not known, the supply, each
+ * charge point, the cautions, and the sheet on request.
  * @param plan a plan
  * @param options what else is printed
  */
 export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonly Block[] {
   const { about, code } = plan;
-  return [
+  const option = plan.options[options.option ?? 0];
+  const top: Block[] = [
     heading(1, about.title),
     ...(about.invented ? [paragraph('Invented example: no such premises exist.')] : []),
     paragraph(
       `Surveyed on ${about.date}${about.reference ? `, reference ${about.reference}` : ''}. Judged by ${code.name}:${code.edition}, which was ${code.onSurveyDay.replace('-', ' ')} on that day.`,
     ),
     caution(code.standing),
-    { kind: 'verdict', verdict: plan.overall.verdict, text: answers[plan.overall.verdict] },
-    ...list(plan.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
-    ...(plan.unknown.length > 0
+  ];
+  if (!option) return top;
+  return [
+    ...top,
+    { kind: 'verdict', verdict: option.overall.verdict, text: `${option.title}. ${answers[option.overall.verdict]}` },
+    ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
+    ...optionTable(plan),
+    ...(option.unknown.length > 0
       ? [
           heading(2, 'What is not known, and what it blocks'),
           ...grid(
             '',
             ['fact', 'how to obtain it', 'blocks'],
-            plan.unknown.map((u) => [
+            option.unknown.map((u) => [
               u.fact,
               u.obtain ?? '',
               `${u.decides ? '' : 'advice only: '}${u.blocks.join('; ')}`,
@@ -151,18 +254,19 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
           ),
         ]
       : []),
+    ...supplyBlocks(option),
     {
       kind: 'figure',
       svg: oneLineDiagram(
-        plan.installation,
+        option.installation,
         `${about.title}: one-line diagram`,
-        plan.points.map((p) => p.run.id),
+        option.points.map((p) => p.run.id),
       ),
       caption: 'One-line diagram; what is new is framed.',
     },
-    ...plan.points.flatMap(pointBlocks),
+    ...option.points.flatMap(pointBlocks),
     heading(2, 'Cautions'),
-    ...plan.cautions.map(caution),
-    ...(options.sheet ? sheetBlocks(plan.sheet) : []),
+    ...option.cautions.map(caution),
+    ...(options.sheet && option.sheet ? sheetBlocks(option.sheet) : []),
   ];
 }

@@ -4,12 +4,13 @@
  * @module
  */
 export * from './charge-time.js';
-export * from './choose-circuit.js';
 export * from './formulas.js';
 export * from './hours.js';
 export * from './installed.js';
+export * from './option-survey.js';
 export * from './picture-data.js';
 export * from './plan.js';
+export * from './plan-of.js';
 export * from './price.js';
 export * from './quantities.js';
 export * from './survey.js';

@@ -78,6 +78,13 @@ export interface Survey {
   readonly wanted: readonly WantedPoint[];
   /** Choices that change figures. */
   readonly options: AssessmentOptions;
+  /** Choices on the demand of the existing installation. */
+  readonly demand?: {
+    /** Margin on a metered peak, as a ratio; there is no default. */
+    readonly meteredMargin?: Ratio;
+    /** Name of the demand method that shall govern instead of the stated rule. */
+    readonly governing?: string;
+  };
   /** Facts for quantities and hours. */
   readonly work: WorkFacts;
 }
