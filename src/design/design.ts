@@ -7,6 +7,7 @@ import { assess } from './assess.js';
 import type { Assessment } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';
 import { type Permitted, permitted } from './permitted.js';
+import { pinned, rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
 
 /** A circuit that could be built: a cable of one size behind a device of one rating. */
@@ -114,6 +115,35 @@ function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): reado
   });
 }
 
+/**
+ * The first check that fails with all ranged facts at their smallest and again with all at their largest. Such a
+ * candidate cannot hold for the whole range, and need not be judged at every point inside it.
+ */
+function failsAtBothEnds(
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  options: AssessmentOptions,
+): CheckResult | undefined {
+  const ranges = rangesOf(installation);
+  if (ranges.length === 0) return undefined;
+  const at = (end: 'least' | 'most') =>
+    assess(
+      code,
+      pinned(
+        installation,
+        ranges.map((r) => r[end]),
+        () => undefined,
+      ),
+      runId,
+      options,
+    ).overall.failed;
+  const below = at('least');
+  if (below.length === 0) return undefined;
+  const above = at('most');
+  return above.find((r) => below.some((b) => b.check === r.check && b.because === r.because));
+}
+
 const nothingOffered = (run: Run): readonly Gap[] => [
   {
     kind: 'fact',
@@ -150,6 +180,11 @@ export function design(
   let open: { readonly at: number; readonly assessment: Assessment } | undefined;
   let accepted: Assessment | undefined;
   for (const candidate of candidates) {
+    const barred = failsAtBothEnds(code, built(candidate), runId, assessing);
+    if (barred) {
+      passedOver.push({ candidate, verdict: 'fail', check: barred });
+      continue;
+    }
     const assessment = assess(code, built(candidate), runId, assessing);
     const { verdict, failed, undetermined } = assessment.overall;
     if (verdict === 'pass') {

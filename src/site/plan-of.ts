@@ -7,7 +7,7 @@ import {
   notificationOf,
   type Premises,
 } from '../demand/index.js';
-import { assess, circuitCase, type Design, design, type SearchOrder, testSheet } from '../design/index.js';
+import { assess, circuitCase, type Design, design, rangesOf, type SearchOrder, testSheet } from '../design/index.js';
 import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { bs7671 } from '../standards/bs7671/code.js';
 import { earthingOptions } from '../standards/bs7671/earthing-options.js';
@@ -204,7 +204,8 @@ function pointPlan(
   const found = design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
-    lengths: survey.wanted.length <= 3,
+    // many assessments each: for few points, and not where every one runs over ranges
+    lengths: survey.wanted.length <= 3 && rangesOf(installation).length === 0,
   });
   const run = chosenRun(wanted, found);
   const built = withRun(installation, run.id, () => run);
