@@ -58,9 +58,15 @@ export type SheetLine =
       readonly kind: 'gather';
       readonly how: Gathering;
       readonly from: string;
+      readonly to: string;
       readonly parts: readonly string[];
     } & Outcome)
-  | { readonly kind: 'check'; readonly holds?: boolean; readonly result: CheckResult }
+  | {
+      readonly kind: 'check';
+      readonly uses: readonly Written[];
+      readonly holds?: boolean;
+      readonly result: CheckResult;
+    }
   | { readonly kind: 'result'; readonly result: CheckResult }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: SheetDocument };
@@ -95,14 +101,17 @@ const plainKeys = (keys: Readonly<Record<string, unknown>>, axes: readonly { rea
  * @param place place in the whole; empty for the sheet itself
  */
 export function writeSheet(sheet: Recorder, place = ''): SheetDocument {
-  const places = new Map<unknown, string>();
+  return writePart(sheet, place, new Map());
+}
+
+function writePart(sheet: Recorder, place: string, places: Map<unknown, string>): SheetDocument {
+  places.set(sheet, place);
   let parts = 0;
   const lines = sheet.entries.map((entry): SheetLine => {
     if (entry.kind === 'part') {
       parts++;
       const at = place ? `${place}.${parts}` : `${parts}`;
-      places.set(entry.part, at);
-      return { kind: 'part', part: writeSheet(entry.part, at) };
+      return { kind: 'part', part: writePart(entry.part, at, places) };
     }
     return writeLine(entry, places);
   });
@@ -169,13 +178,15 @@ function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<
         kind: 'gather',
         how: entry.how,
         from: entry.from,
+        to: entry.to,
         parts: entry.parts.map((p) => places.get(p) ?? '?'),
         ...outcome(entry.to, entry.value),
       };
     case 'check': {
-      // all other evidence stands in the result
+      // labels and alternatives stand in the result
       const { holds } = entry.evidence;
-      return { kind: 'check', ...(typeof holds === 'boolean' ? { holds } : {}), result: entry.result };
+      const uses = Object.entries(entry.evidence).flatMap(([n, v]) => (typeof v === 'number' ? [written(n, v)] : []));
+      return { kind: 'check', uses, ...(typeof holds === 'boolean' ? { holds } : {}), result: entry.result };
     }
     case 'result':
       return { kind: 'result', result: entry.result };

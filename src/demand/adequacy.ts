@@ -19,7 +19,7 @@ import { type Amperes, amperes, minus } from '../units/index.js';
 import { demandWithinCutOut, demandWithinMainSwitch, demandWithinTails, serviceOfItsOwn } from './adequacy-checks.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
-import { headroomOfLine, largestFittingSetting } from './formulas.js';
+import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
 import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
 
@@ -161,15 +161,24 @@ function settingOf(
   limit: Known<Amperes>,
   sheet: Sheet,
 ): FittingSetting {
-  const headrooms = point.lines.map((line) =>
-    whenKnown([limit, governingOn(demand, line).existing, othersOn(c, line, point)], (l, d, others) => l - d - others),
-  );
-  const gaps = headrooms.flatMap((h) => (isMissing(h) ? h.missing : []));
-  const input =
-    gaps.length > 0
-      ? { missing: gaps }
-      : { headrooms: headrooms as readonly number[], least: Math.max(6, point.minimum ?? 6), most: 32 };
-  return { point: point.id, setting: sheet.part(point.id).run(largestFittingSetting, input) };
+  const own = sheet.part(point.id);
+  const headrooms = point.lines.map((line) => {
+    const part = own.part(line);
+    const controlLimit = part.given('controlLimit', limit, 'least rating in the way');
+    const existingDemand = part.given('existingDemand', governingOn(demand, line).existing, 'governing method');
+    const chargeCurrent = part.given(
+      'chargeCurrent',
+      othersOn(c, line, point),
+      'other points on this line, at their settings',
+    );
+    return part.step(headroomForPoint, { controlLimit, existingDemand, chargeCurrent });
+  });
+  const input = whenKnown(headrooms, (...left) => ({
+    headrooms: left.map(Number),
+    least: Number(own.given('leastSetting', amperes(Math.max(6, point.minimum ?? 6)), 'smallest running current')),
+    most: Number(own.given('chargeCurrent', amperes(32), 'largest setting that is looked for')),
+  }));
+  return { point: point.id, setting: own.run(largestFittingSetting, input) };
 }
 
 function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): LimiterAdvice {

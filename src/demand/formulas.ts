@@ -134,6 +134,17 @@ export const headroomOfLine = /* @__PURE__ */ formula({
   source: { document: 'difference', provenance: 'definition' },
 });
 
+/** Current that is left for one charge point on a line. Definition. */
+export const headroomForPoint = /* @__PURE__ */ formula({
+  id: 'headroom-for-point',
+  title: 'Current that is left for one charge point',
+  inputs: ['controlLimit', 'existingDemand', 'chargeCurrent'],
+  output: 'headroom',
+  expression: 'controlLimit - existingDemand - chargeCurrent',
+  compute: ({ controlLimit, existingDemand, chargeCurrent }) => controlLimit - existingDemand - chargeCurrent,
+  source: { document: 'difference', provenance: 'definition' },
+});
+
 /** What the search for a setting needs. */
 export interface SettingSearch {
   /** What is left without the point, A, on each line that it uses. */

@@ -3,4 +3,5 @@
  *
  * @module
  */
-export {};
+export * from './installations.js';
+export * from './quantities.js';

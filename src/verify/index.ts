@@ -3,4 +3,5 @@
  *
  * @module
  */
-export {};
+export type { Definition } from './definitions.js';
+export { type SheetProblem, type Verification, verifySheet } from './verify-sheet.js';

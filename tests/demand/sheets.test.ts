@@ -19,79 +19,10 @@ import {
   recorder,
   squareMillimetres,
   wattHours,
+  writeSheet,
 } from '../../src/index.js';
+import { verifySheet } from '../../src/verify/index.js';
 import { type LoadSpec, point, premises } from './premises.js';
-
-interface Taken {
-  readonly value: unknown;
-  used: boolean;
-  readonly where: string;
-}
-
-function latest(places: readonly Map<string, Taken>[], name: string): Taken | undefined {
-  for (let i = places.length - 1; i >= 0; i--) {
-    const found = places[i]?.get(name);
-    if (found) return found;
-  }
-  return undefined;
-}
-
-/** Everything that does not hang together. */
-function loose(sheet: Recorder, above: readonly Map<string, Taken>[] = []): string[] {
-  const own = new Map<string, Taken>();
-  const places = [...above, own];
-  const faults: string[] = [];
-  const inside = new Map<unknown, Map<string, Taken>>();
-  const put = (name: string, value: unknown, used: boolean) => {
-    own.set(name, { value, used, where: `${sheet.title}: ${name}` });
-  };
-  const use = (name: string, value: unknown) => {
-    const found = latest(places, name);
-    if (!found || found.value !== value) faults.push(`${sheet.title}: ${name} was not taken down`);
-    else found.used = true;
-  };
-  const useAll = (values: object) => {
-    for (const [name, value] of Object.entries(values))
-      if (typeof value === 'number' || (typeof value === 'string' && latest(places, name))) use(name, value);
-  };
-  for (const entry of sheet.entries) {
-    if (entry.kind === 'given' || entry.kind === 'label') put(entry.name, entry.value, false);
-    else if (entry.kind === 'look') {
-      for (const axis of entry.table.axes) use(axis.name, entry.keys[axis.name]);
-      put(entry.table.cell, entry.value, true);
-    } else if (entry.kind === 'step') {
-      useAll(entry.values);
-      put(entry.formula.output, entry.value, true);
-    } else if (entry.kind === 'gather') {
-      for (const part of entry.parts) {
-        const found = inside.get(part)?.get(entry.from);
-        if (!found) faults.push(`${sheet.title}: a part has no ${entry.from}`);
-        else found.used = true;
-      }
-      put(entry.to, entry.value, true);
-    } else if (entry.kind === 'check') useAll(entry.evidence);
-    else if (entry.kind === 'part') {
-      const part = entry.part;
-      const kept: Map<string, Taken>[] = [];
-      faults.push(...looseInside(part, places, kept));
-      inside.set(part, kept[0] ?? new Map());
-    }
-  }
-  values.set(sheet, own);
-  return faults;
-}
-const values = new Map<Recorder, Map<string, Taken>>();
-function looseInside(part: Recorder, places: readonly Map<string, Taken>[], kept: Map<string, Taken>[]): string[] {
-  const faults = loose(part, places);
-  kept.push(values.get(part) ?? new Map());
-  return faults;
-}
-
-/** What was taken down anywhere and never used. */
-function unused(sheet: Recorder): string[] {
-  const here = [...(values.get(sheet)?.values() ?? [])].filter((t) => !t.used).map((t) => t.where);
-  return [...here, ...sheet.entries.flatMap((e) => (e.kind === 'part' ? unused(e.part) : []))];
-}
 
 const loads: readonly LoadSpec[] = [
   { purpose: 'lighting', current: 6 },
@@ -181,6 +112,5 @@ test.each([
   run(sheet);
   expect(sheet).toBeInstanceOf(Recorder);
   expect(sheet.entries.length).toBeGreaterThan(0);
-  expect(loose(sheet)).toEqual([]);
-  expect(unused(sheet)).toEqual([]);
+  expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
 });

@@ -116,6 +116,8 @@ export interface CableTerms {
   windowLow: Volts;
   /** Largest voltage that a voltage-window device accepts U_max, V, above 0. */
   windowHigh: Volts;
+  /** Angle by which a load current lags its voltage φ, 1, -4 to 4. */
+  loadAngle: Ratio;
   /** Active power of a load P, W. */
   activePower: Watts;
   /** Reactive power of a load, positive when lagging Q, var. */
@@ -254,6 +256,13 @@ export const cableTerms: Terms<CableTerms> = {
   pointVoltage: { symbol: 'U_p', unit: 'V', least: 0, words: 'voltage at the point' },
   windowLow: { symbol: 'U_min', unit: 'V', above: 0, words: 'smallest voltage that a voltage-window device accepts' },
   windowHigh: { symbol: 'U_max', unit: 'V', above: 0, words: 'largest voltage that a voltage-window device accepts' },
+  loadAngle: {
+    symbol: 'φ',
+    unit: '1',
+    least: -4,
+    most: 4,
+    words: 'angle by which a load current lags its voltage',
+  },
   activePower: { symbol: 'P', unit: 'W', words: 'active power of a load' },
   reactivePower: { symbol: 'Q', unit: 'var', words: 'reactive power of a load, positive when lagging' },
   groupShare: {

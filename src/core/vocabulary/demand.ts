@@ -51,6 +51,8 @@ export interface DemandTerms {
   meteredPower: Watts;
   /** Largest current metered, per line I_m, A, 0 and up. */
   meteredCurrent: Amperes;
+  /** Smallest running current of a charge point I_least, A, above 0. */
+  leastSetting: Amperes;
   /** Margin added to a metered demand m, 1, 0 to 2. */
   demandMargin: Ratio;
   /** Utilisation factor of a load k_u, 1, 0 to 1. */
@@ -166,6 +168,7 @@ export const demandTerms: Terms<DemandTerms> = {
   meteringInterval: { symbol: 't_m', unit: 's', above: 0, words: 'length of a metering interval' },
   meteredPower: { symbol: 'P_m', unit: 'W', least: 0, words: 'largest power metered, mean over an interval' },
   meteredCurrent: { symbol: 'I_m', unit: 'A', least: 0, words: 'largest current metered, per line' },
+  leastSetting: { symbol: 'I_least', unit: 'A', above: 0, words: 'smallest running current of a charge point' },
   demandMargin: { symbol: 'm', unit: '1', least: 0, most: 2, words: 'margin added to a metered demand' },
   utilisationFactor: { symbol: 'k_u', unit: '1', least: 0, most: 1, words: 'utilisation factor of a load' },
   simultaneityFactor: {

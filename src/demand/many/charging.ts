@@ -1,5 +1,5 @@
 import { type Fact, factValue, type Known, missing, type Sheet, silent, whenKnown } from '../../core/index.js';
-import { type Ratio, type Seconds, type Watts, watts } from '../../units/index.js';
+import { type Ratio, ratio, type Seconds, type Watts, watts } from '../../units/index.js';
 import { coincidentPowerOf } from './coincidence.js';
 import { chargingProbability } from './formulas.js';
 
@@ -84,12 +84,15 @@ export function coincidentCharging(question: ChargingQuestion, sheet: Sheet = si
       return own.step(chargingProbability, { participation, sessionDuration, arrivalWindow });
     });
     return whenKnown([probability as Known<number>], (p) => ({
-      count: group.count,
-      power: group.power as number,
+      count: own.given('count', ratio(group.count), 'charge points of this kind') as number,
+      power: own.given('chargePower', group.power, 'stated by the user') as number,
       probability: p,
     }));
   });
-  const input = whenKnown(groups, (...all) => ({ groups: all, percentile: percentile as number }));
+  const input = whenKnown(groups, (...all) => ({
+    groups: all,
+    percentile: part.given('percentile', percentile, 'stated by the user') as number,
+  }));
   return {
     power: part.run(coincidentPowerOf, input),
     all: watts(question.groups.reduce((sum, g) => sum + g.count * g.power, 0)),

@@ -33,9 +33,10 @@ import { table52_2 } from './tables/52-2.js';
 const noTable = (cable: Cable): Missing =>
   missing({
     kind: 'cell',
-    table: 'bs7671/appendix-4',
+    // the first table of multicore cable stands for the appendix
+    table: table4D2A.id,
     explain: `BS 7671 Appendix 4, as entered here, has no table for ${cable.material} ${cable.construction} cable with ${cable.insulation} insulation`,
-    source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4', provenance: 'memory' },
+    source: table4D2A.source,
   });
 
 type Sort =
@@ -88,20 +89,23 @@ function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '
   const sort = sortOf(cable);
   if (!sort) return sheet.given('tabulatedCapacity', noTable(cable));
   const known = factValue(`method of ${stretch.name}`, stretch.method);
-  const method = listed(sheet.label('method', isMissing(known) ? known : bsMethod(known)));
-  const count = sheet.label('loaded', loaded);
   const conductorArea = sheet.given('conductorArea', cable.area);
+  if (sort === 'flex-60' || sort === 'flex-90') {
+    const build = sheet.label('build', 'multicore');
+    const keys = { build, loaded: sheet.label('loaded', loaded), conductorArea };
+    return sort === 'flex-60' ? sheet.look(table4F1A, keys) : sheet.look(table4F2A, keys);
+  }
+  const method = listed(sheet.label('method', isMissing(known) ? known : bsMethod(known)));
+  if (sort === 'flat' && loaded === '2') return sheet.look(table4D5, { method, conductorArea });
+  const count = sheet.label('loaded', loaded);
   const formation = () =>
     listed(sheet.label('formation', isMissing(known) ? known : formationOf(bsMethod(known), loaded, stretch)));
   switch (sort) {
-    case 'flat':
-      return loaded === '2'
-        ? sheet.look(table4D5, { method, conductorArea })
-        : sheet.look(table4D2A, { method, loaded: count, conductorArea });
     case 'single-70':
       return sheet.look(table4D1A, { method, loaded: count, formation: formation(), conductorArea });
     case 'single-90':
       return sheet.look(table4E1A, { method, loaded: count, formation: formation(), conductorArea });
+    case 'flat':
     case 'multi-70':
       return sheet.look(table4D2A, { method, loaded: count, conductorArea });
     case 'multi-90':
@@ -112,10 +116,6 @@ function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '
       return sheet.look(table4E4A, { method, loaded: count, conductorArea });
     case 'armoured-90-al':
       return sheet.look(table4J4A, { method, loaded: count, conductorArea });
-    case 'flex-60':
-      return sheet.look(table4F1A, { build: sheet.label('build', 'multicore'), loaded: count, conductorArea });
-    case 'flex-90':
-      return sheet.look(table4F2A, { build: sheet.label('build', 'multicore'), loaded: count, conductorArea });
     default: {
       const never: never = sort;
       return never;
@@ -257,27 +257,26 @@ export function dropRateOf(
   component: 'r' | 'x' | 'z',
 ): Known<VoltsPerAmpereMetre> {
   const sort = sortOf(cable);
-  if (!sort) return sheet.given('dropRate', noTable(cable));
+  if (!sort || sort === 'flex-60') return sheet.given('dropRate', noTable(cable));
+  const conductorArea = sheet.given('conductorArea', cable.area);
+  if (sort === 'flat' && system === 'single-phase' && component === 'z')
+    return sheet.look(table4D5Drop, {
+      system: sheet.label('system', 'single-phase'),
+      component: sheet.label('component', 'z'),
+      conductorArea,
+    });
   const label = sheet.label('system', system);
   const part = sheet.label('component', component);
-  const conductorArea = sheet.given('conductorArea', cable.area);
   const keys = { system: label, component: part, conductorArea };
   const known = stretch ? factValue(`method of ${stretch.name}`, stretch.method) : 'C';
   const singles = (): Known<'enclosed' | 'flat-touching' | 'trefoil' | 'spaced'> =>
     sheet.label('formation', isMissing(known) ? known : dropFormation(bsMethod(known), system, stretch));
   switch (sort) {
-    case 'flat':
-      return system === 'single-phase' && component === 'z'
-        ? sheet.look(table4D5Drop, {
-            system: sheet.label('system', 'single-phase'),
-            component: sheet.label('component', 'z'),
-            conductorArea,
-          })
-        : sheet.look(table4D2B, keys);
     case 'single-70':
       return sheet.look(table4D1B, { ...keys, formation: singles() });
     case 'single-90':
       return sheet.look(table4E1B, { ...keys, formation: singles() });
+    case 'flat':
     case 'multi-70':
       return sheet.look(table4D2B, keys);
     case 'multi-90':
@@ -290,8 +289,6 @@ export function dropRateOf(
       return sheet.look(table4J4B, keys);
     case 'flex-90':
       return sheet.look(table4F2B, { ...keys, build: sheet.label('build', 'multicore') });
-    case 'flex-60':
-      return sheet.given('dropRate', noTable(cable));
     default: {
       const never: never = sort;
       return never;

@@ -83,16 +83,22 @@ function writeRate(
   stretch: Stretch | undefined,
 ): Known<VoltsPerAmpereMetre> {
   const system = run.lines.length === 3 ? 'three-phase' : 'single-phase';
-  const read = (component: 'r' | 'x' | 'z') => figures.rate(part, run.cable, stretch, system, component);
+  const read = (at: Sheet, component: 'r' | 'x' | 'z') => figures.rate(at, run.cable, stretch, system, component);
+  /** A part of the rate under its own role: read in a part of its own, so that no rate stands unused. */
+  const readAs = (to: 'resistiveRate' | 'reactiveRate', title: string, component: 'r' | 'x' | 'z') => {
+    const own = part.part(title);
+    read(own, component);
+    return part.gather('sum', 'dropRate', to, [own]);
+  };
   const factor = powerFactorOf(run);
   const split = run.cable.area.state === 'known' && run.cable.area.value > wholeRateUpTo;
   const wanted = factor !== undefined || (circuit.options.dropTemperature !== undefined && run === circuit.run);
-  if (!wanted) return read('z');
+  if (!wanted) return read(part, 'z');
   const resistiveRate = split
-    ? part.given('resistiveRate', read('r'), 'resistive part as tabulated')
-    : part.given('resistiveRate', read('z'), 'tabulated, reactance neglected up to 16 mm²');
+    ? readAs('resistiveRate', 'Resistive part as tabulated', 'r')
+    : readAs('resistiveRate', 'Tabulated, reactance neglected up to 16 mm²', 'z');
   const reactiveRate = split
-    ? part.given('reactiveRate', read('x'), 'reactive part as tabulated')
+    ? readAs('reactiveRate', 'Reactive part as tabulated', 'x')
     : part.given('reactiveRate', millivoltsPerAmpereMetre(0), 'neglected up to 16 mm²');
   const temperatureCorrection =
     correction(part, circuit, run, findings) ??
@@ -195,7 +201,7 @@ export function voltageDropRule(figures: DropFigures): Rule {
       ['Exact voltage at the largest supply voltage', figures.supply.most, 'voltageAtHighestSupply'],
     ] as const) {
       const part = sheet.part(title);
-      const voltage = voltageAt(part, supply);
+      const voltage = voltageAt(part, supply, figures.supply.by);
       findings[key] = voltage;
       const windowed = circuit.run.feeds.some(
         (o) =>

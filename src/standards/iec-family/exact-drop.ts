@@ -1,7 +1,7 @@
 import { factValue, isMissing, type Known, missing, type Sheet, whenKnown } from '../../core/index.js';
 import { isSource, type Line, type Run } from '../../installation/index.js';
 import { type FourWireSection, type NodeLoad, runReactance, voltageInNetwork } from '../../physics/index.js';
-import { ohmsPerMetre, type Volts } from '../../units/index.js';
+import { amperes, ohms, ohmsPerMetre, ratio, type Volts, vars, watts } from '../../units/index.js';
 import type { CircuitCase, Findings } from '../wiring-code.js';
 import { type LineCurrents, placeOf, powerFactorOf, type RunLoad, type Tap, tapsOf } from './drop-loads.js';
 import { coreReactance, lengthOf, operatingTemperatureOf, writeConductor } from './loop-impedance.js';
@@ -92,7 +92,7 @@ function networkOf(pieces: readonly Piece[], nominal: number): { readonly networ
 }
 
 /** The exact voltage at the end of a circuit at any supply voltage. */
-export type ExactVoltage = (sheet: Sheet, supply: Volts) => Known<Volts>;
+export type ExactVoltage = (sheet: Sheet, supply: Volts, by: string) => Known<Volts>;
 
 /**
  * Prepares the exact voltage at the end of a circuit: the runs of its path as a four-wire network with the impedance of
@@ -127,8 +127,12 @@ export function exactVoltage(
     const { network, end } = networkOf(all as unknown as readonly Piece[], circuit.nominalVoltage);
     return { sections: network.sections, end };
   });
-  return (at, supply) =>
-    at.run(
+  return (at, supply, by) => {
+    if (!isMissing(prepared)) {
+      at.given('supplyVoltage', supply, by);
+      for (const [i, section] of prepared.sections.entries()) writeSection(at.part(`Section ${i + 1}`), section);
+    }
+    return at.run(
       voltageInNetwork,
       whenKnown([prepared], ({ sections, end }) => ({
         network: { sourceVoltage: supply, sections },
@@ -136,4 +140,22 @@ export function exactVoltage(
         line: placeOf(followed),
       })),
     );
+  };
+}
+
+/** Takes down what the network is built of, so that every number of it stands on the sheet. */
+function writeSection(sheet: Sheet, { line, loads }: FourWireSection): void {
+  sheet.given('resistance', ohms(line[0]), 'conductor above, its share up to the next tap');
+  sheet.given('reactance', ohms(line[1]), 'conductor above, its share up to the next tap');
+  loads.forEach((load, i) => {
+    if (!load) return;
+    const at = sheet.part(`Load on L${i + 1}`);
+    if (load.kind === 'current') {
+      at.given('designCurrent', amperes(load.current), 'load at the end of the section');
+      at.given('loadAngle', ratio(load.angle), 'from its power factor');
+    } else if (load.kind === 'power') {
+      at.given('activePower', watts(load.active), 'load at the end of the section');
+      at.given('reactivePower', vars(load.reactive), 'load at the end of the section');
+    }
+  });
 }

@@ -33,19 +33,19 @@ function inScope(circuit: CircuitCase): Known<boolean> {
 
 function requiredTime(sheet: Sheet, circuit: CircuitCase, system: 'TN-S' | 'TN-C-S' | 'TT' | 'IT'): Known<Seconds> {
   const part = sheet.part('Required disconnection time');
-  const group = part.label('system', system === 'TT' ? 'TT' : 'TN', 'earthing system of the supply');
+  const group = () => part.label('system', system === 'TT' ? 'TT' : 'TN', 'earthing system of the supply');
   const scope = inScope(circuit);
   if (isMissing(scope)) {
     part.given('requiredTime', scope);
   } else if (scope) {
     const current = part.label('current', 'AC');
     part.look(table411, {
-      system: group,
+      system: group(),
       current,
       nominalVoltage: part.given('nominalVoltage', circuit.nominalVoltage),
     });
   } else {
-    part.look(distributionTimes, { supply: part.label('supply', 'any'), system: group });
+    part.look(distributionTimes, { supply: part.label('supply', 'any'), system: group() });
   }
   return sheet.gather('smallest', 'requiredTime', 'requiredTime', [part]);
 }

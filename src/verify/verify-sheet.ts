@@ -1,0 +1,451 @@
+import {
+  type Check,
+  type CheckResult,
+  type Formula,
+  type Gap,
+  isMissing,
+  judge,
+  type Known,
+  missing,
+  type Procedure,
+  type Relation,
+  type SheetDocument,
+  type SheetLine,
+  silent,
+  type Table,
+  termOf,
+  type Written,
+} from '../core/index.js';
+import { within } from '../core/vocabulary/index.js';
+import { aspects } from '../standards/wiring-code.js';
+import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
+import { evaluateWithUnits, residualOf } from './expression.js';
+import { close, same, sameGaps } from './same.js';
+import { type Cell, labelName, Scope } from './scope.js';
+
+/** Something on a sheet that is not as it should be. */
+export interface SheetProblem {
+  /** Place of the part: empty for the sheet itself. */
+  readonly place: string;
+  /** Number of the line in its part, from 1; 0 for the part as a whole. */
+  readonly line: number;
+  /** What is wrong, in words. */
+  readonly message: string;
+}
+
+/** What the verification of a sheet came to. */
+export interface Verification {
+  /** Whether no problem was found. */
+  readonly ok: boolean;
+  /** Everything that was found, in the order of the sheet. */
+  readonly problems: readonly SheetProblem[];
+}
+
+type Line<K extends SheetLine['kind']> = Extract<SheetLine, { readonly kind: K }>;
+type Outcome = { readonly gives: Written } | { readonly blocked: readonly Gap[] };
+
+/** A library of definitions by identifier. */
+interface Library {
+  readonly formulas: ReadonlyMap<string, Formula | Relation>;
+  readonly procedures: ReadonlyMap<string, Procedure>;
+  readonly tables: ReadonlyMap<string, Table>;
+  readonly checks: ReadonlyMap<string, Check>;
+}
+
+const byId = <T extends { readonly id: string }>(own: readonly T[], extra: readonly T[]) =>
+  new Map([...own, ...extra].map((d) => [d.id, d] as const));
+const libraryOf = (extra: Definitions): Library => ({
+  formulas: byId(definitions.formulas, extra.formulas),
+  procedures: byId(definitions.procedures, extra.procedures),
+  tables: byId(definitions.tables, extra.tables),
+  checks: byId(definitions.checks, extra.checks),
+});
+
+/** Aspects for which a code has no rule, or an edition no text, answer without a check that could be looked up. */
+const openAspect = /* @__PURE__ */ (() => new RegExp(`^(${aspects.join('|')})-(rule|by-edition)$`))();
+
+const gapKinds: readonly string[] = ['fact', 'cell', 'range', 'edition'] satisfies Gap['kind'][];
+const reasons: readonly string[] = ['no-rule', 'not-applicable'] satisfies CheckResult['reason'][];
+
+/** One part of a sheet while it is read. */
+class Reader {
+  readonly scope: Scope;
+  readonly results: CheckResult[] = [];
+  /** Every number that the sheet has given so far. */
+  private readonly written: Set<unknown>;
+  private readonly parts = new Map<string, Reader>();
+  private at = 0;
+
+  constructor(
+    private readonly document: SheetDocument,
+    private readonly library: Library,
+    private readonly problems: SheetProblem[],
+    above?: Reader,
+  ) {
+    this.scope = new Scope(above?.scope.view());
+    this.written = above?.written ?? new Set();
+    if (above) this.above = above;
+    this.parts.set(document.place, this);
+  }
+
+  private readonly above: Reader | undefined;
+
+  private wrong(message: string, line = this.at): undefined {
+    this.problems.push({ place: this.document.place, line, message });
+  }
+
+  read(): undefined {
+    for (const line of this.document.lines) {
+      this.at++;
+      try {
+        this.kinds(line.kind === 'check' || line.kind === 'result' ? line.result : line);
+        this.line(line);
+      } catch (error) {
+        this.wrong(`the line cannot be read: ${error instanceof Error ? error.message : String(error)}`);
+      }
+    }
+    this.at = 0;
+  }
+
+  /** Values that nothing used, here and below; asked when the whole sheet has been read. */
+  idle(): undefined {
+    for (const cell of this.scope.idle()) this.wrong('no later line uses this value', cell.line);
+    for (const part of this.parts.values()) if (part !== this) part.idle();
+  }
+
+  private line(line: SheetLine): undefined {
+    switch (line.kind) {
+      case 'given':
+        return this.given(line);
+      case 'label':
+        return this.label(line);
+      case 'look':
+        return this.look(line);
+      case 'step':
+        return this.step(line);
+      case 'run':
+        return this.run(line);
+      case 'gather':
+        return this.gather(line);
+      case 'check':
+        return this.check(line);
+      case 'result':
+        return this.result(line);
+      case 'note':
+        return undefined;
+      case 'part':
+        return this.part(line);
+      default:
+        throw new Error(`there is no kind of line ${String((line as { kind: unknown }).kind)}`);
+    }
+  }
+
+  /** What blocks a line, and why nothing is required, are of closed kinds. */
+  private kinds(of: object): undefined {
+    const {
+      blocked = [],
+      gaps = [],
+      reason,
+    } = of as {
+      blocked?: readonly Gap[];
+      gaps?: readonly Gap[];
+      reason?: string;
+    };
+    for (const gap of [...blocked, ...gaps]) {
+      if (!gapKinds.includes(gap.kind)) this.wrong(`there is no gap of kind ${gap.kind}`);
+      if (gap.kind === 'cell' && !same(gap.source, this.library.tables.get(gap.table)?.source))
+        this.wrong(`the table ${gap.table} is cited from elsewhere`);
+    }
+    if (reason !== undefined && !reasons.includes(reason)) this.wrong(`there is no reason ${reason}`);
+  }
+
+  private take(name: string, value: Cell['value'], mustServe = false): undefined {
+    this.scope.set(name, { value, line: this.at, mustServe, used: false });
+    this.written.add(value);
+  }
+
+  /** A number on a line: its role, symbol and unit as the vocabulary has them. */
+  private amount(w: Written, name = w.name): undefined {
+    const term = termOf(name);
+    if (!term) return this.wrong(`there is no role ${name}`);
+    if (w.name !== name) this.wrong(`${w.name} stands where ${name} is due`);
+    if (w.symbol !== term.symbol || w.unit !== term.unit)
+      this.wrong(`${name} is written ${term.symbol} in ${term.unit || '1'}, not ${w.symbol} in ${w.unit || '1'}`);
+    if (!within(w.value, term)) this.wrong(`${name} is ${w.value}, which its role forbids`);
+  }
+
+  /** What a line gives against what it has to give. */
+  private outcome(name: string, line: Outcome, due: Known<number>, scale = 0): undefined {
+    if ('gives' in line) {
+      this.amount(line.gives, name);
+      if (isMissing(due)) this.wrong(`${name} is ${line.gives.value}, but it cannot be had`);
+      else if (!close(line.gives.value, due, scale)) this.wrong(`${name} is ${line.gives.value}; it should be ${due}`);
+      this.take(name, line.gives.value);
+    } else {
+      if (!isMissing(due)) this.wrong(`${name} can be had: it is ${due}`);
+      else if (!sameGaps(line.blocked, due.missing)) this.wrong(`${name} is blocked by other reasons than those given`);
+      this.take(name, line.blocked);
+    }
+  }
+
+  /** A value that a line uses: it must be the latest of its role. */
+  private tied(name: string, value: number | string | undefined, role = name): Known<number | string> {
+    const cell = this.scope.latest(role);
+    if (!cell) {
+      this.wrong(`nothing above gives ${name}`);
+      return value ?? missing();
+    }
+    cell.used = true;
+    if (typeof cell.value === 'object') {
+      if (value !== undefined) this.wrong(`${name} is ${value} here, but it could not be had above`);
+      return { missing: cell.value };
+    }
+    if (value === undefined) this.wrong(`${name} is left out here; it was ${cell.value} above`);
+    else if (value !== cell.value) this.wrong(`${name} is ${value} here; it was ${cell.value} above`);
+    return cell.value;
+  }
+
+  private quoted(line: { readonly [key: string]: unknown }, due: Readonly<Record<string, unknown>>): undefined {
+    for (const [key, value] of Object.entries(due))
+      if (!same(line[key], value)) this.wrong(`its ${key} is not the one of the definition`);
+  }
+
+  private given(line: Line<'given'>): undefined {
+    if (line.words !== (termOf(line.name)?.words ?? '')) this.wrong(`${line.name} is described in other words`);
+    if ('gives' in line) {
+      this.amount(line.gives, line.name);
+      this.take(line.name, line.gives.value, true);
+    } else {
+      if (!termOf(line.name)) this.wrong(`there is no role ${line.name}`);
+      this.take(line.name, line.blocked, true);
+    }
+  }
+
+  private label(line: Line<'label'>): undefined {
+    if ((line.value === undefined) === (line.blocked === undefined))
+      this.wrong(`${line.name} has to be a label or the reasons why there is none`);
+    this.take(labelName(line.name), line.value ?? line.blocked ?? [], true);
+  }
+
+  private look(line: Line<'look'>): undefined {
+    const table = this.library.tables.get(line.table);
+    if (!table) return this.wrong(`there is no table ${line.table}`);
+    this.quoted(line, { title: table.title, source: table.source });
+    const due: Record<string, Known<number | string>> = {};
+    for (const axis of table.axes) {
+      const role = 'labels' in axis ? labelName(axis.name) : axis.name;
+      due[axis.name] = this.tied(axis.name, line.keys[axis.name], role);
+    }
+    for (const key of Object.keys(line.keys)) if (!(key in due)) this.wrong(`the table has no axis ${key}`);
+    this.outcome(table.cell, line, silent().look(table, due as never));
+  }
+
+  private step(line: Line<'step'>): undefined {
+    const formula = this.library.formulas.get(line.formula);
+    if (!formula) return this.wrong(`there is no formula ${line.formula}`);
+    const { kind, title, source, constants, inputs, output } = formula;
+    const expression = kind === 'relation' ? `${formula.terms.join(' + ')} = 0` : formula.expression;
+    this.quoted(line, { title, source, constants, expression });
+    const uses = this.used(line.uses, inputs);
+    const due = silent().step(formula, uses.due as never);
+    const numbers = inputs.map((n) => uses.due[n]).filter((v) => typeof v === 'number');
+    const unit = termOf(output)?.unit;
+    const scale = Math.max(
+      0,
+      ...inputs.flatMap((n) => (termOf(n)?.unit === unit ? [Math.abs(uses.due[n] as number) || 0] : [])),
+    );
+    this.outcome(output, line, due, scale);
+    if (!('gives' in line) || numbers.length < inputs.length) return;
+    const values = uses.due as Readonly<Record<string, number>>;
+    if (kind === 'formula') {
+      const again = evaluateWithUnits(formula, values);
+      if (!close(again, line.gives.value, scale)) this.wrong(`${output} is ${again} by the expression`);
+    } else {
+      const residual = residualOf(formula, { ...values, [output]: line.gives.value });
+      if (!(residual <= formula.tolerance)) this.wrong(`the terms leave ${residual} of the largest`);
+    }
+  }
+
+  /** Numbers that a line uses against the roles that it has to use. */
+  private used(uses: readonly Written[], roles: readonly string[]) {
+    const due: Record<string, Known<number>> = {};
+    for (const use of uses) {
+      this.amount(use);
+      if (!roles.includes(use.name)) this.wrong(`${use.name} has no place here`);
+    }
+    if (new Set(uses.map((u) => u.name)).size < uses.length) this.wrong('a value stands twice');
+    for (const name of roles) due[name] = this.tied(name, uses.find((u) => u.name === name)?.value) as Known<number>;
+    return { due };
+  }
+
+  private run(line: Line<'run'>): undefined {
+    const procedure = this.library.procedures.get(line.procedure);
+    if (!procedure) return this.wrong(`there is no procedure ${line.procedure}`);
+    const { title, source, method, output } = procedure;
+    this.quoted(line, { title, source, method });
+    // a number of the input is one that a line above gave, or a small count; what it uses has served
+    const leaves = new Set<unknown>();
+    JSON.stringify(line.input, (_, v: unknown) => {
+      if (typeof v !== 'object') leaves.add(v);
+      return v;
+    });
+    for (const leaf of leaves)
+      if (typeof leaf === 'number' && !this.written.has(leaf) && !(Number.isInteger(leaf) && Math.abs(leaf) < 10))
+        this.wrong(`nothing above gives ${leaf}, which the procedure ${procedure.id} uses`);
+    this.serve(leaves);
+    if (line.input === null && 'blocked' in line) return this.take(output, line.blocked);
+    this.outcome(output, line, silent().run(procedure, line.input));
+  }
+
+  /** Marks what a procedure draws on, here, above and below. */
+  private serve(leaves: ReadonlySet<unknown>): undefined {
+    for (const cell of this.scope.all()) if (leaves.has(cell.value)) cell.used = true;
+    for (const part of this.parts.values()) if (part !== this) part.serve(leaves);
+  }
+
+  private gather(line: Line<'gather'>): undefined {
+    if (termOf(line.from)?.unit !== termOf(line.to)?.unit) this.wrong(`${line.from} and ${line.to} differ in unit`);
+    if (new Set(line.parts).size < line.parts.length) this.wrong('a part is gathered twice');
+    const sheet = silent();
+    const parts = line.parts.map((place) => {
+      const part = sheet.part(place);
+      const reader = this.find(place);
+      const cell = reader?.scope.ownLatest(line.from);
+      if (!reader) this.wrong(`there is no part ${place} above`);
+      if (!cell) return part;
+      cell.used = true;
+      part.given(line.from as never, (typeof cell.value === 'object' ? { missing: cell.value } : cell.value) as never);
+      return part;
+    });
+    if (!['sum', 'largest', 'smallest'].includes(line.how)) this.wrong(`there is no way to gather ${line.how}`);
+    this.outcome(line.to, line, sheet.gather(line.how, line.from as never, line.to as never, parts));
+  }
+
+  /** This part or one below it that has been read. */
+  private find(place: string): Reader | undefined {
+    const own = this.parts.get(place);
+    if (own) return own;
+    for (const [at, part] of this.parts) if (part !== this && place.startsWith(`${at}.`)) return part.find(place);
+    return undefined;
+  }
+
+  private check(line: Line<'check'>): undefined {
+    const { result } = line;
+    const check = this.library.checks.get(result.check);
+    if (!check) return this.wrong(`there is no check ${result.check}`);
+    this.results.push(result);
+    const due = judge(check, this.evidence(check, line) as never, result.because);
+    const { gaps, ...rest } = result;
+    const { gaps: dueGaps, ...dueRest } = due;
+    if (!same(rest, dueRest)) this.wrong(`the check ${check.id} comes to another result: ${due.verdict}`);
+    if (!sameGaps(gaps ?? [], dueGaps ?? [])) this.wrong(`the check ${check.id} is blocked by other reasons`);
+  }
+
+  private evidence(check: Check, line: Line<'check'>): Readonly<Record<string, unknown>> {
+    const { result } = line;
+    const open = { missing: result.gaps ?? [] };
+    if (open.missing.length === 0 && result.verdict === 'not-determined' && check.kind !== 'any-of')
+      this.wrong('what is not determined has to say why');
+    const plain = () => line.uses.length > 0 && this.wrong(`the check ${check.id} uses no numbers`);
+    switch (check.kind) {
+      case 'at-most':
+      case 'at-least':
+        return this.used(line.uses, [check.value, check.limit]).due;
+      case 'within':
+        return this.used(line.uses, [check.value, check.least, check.most]).due;
+      case 'one-of':
+        plain();
+        for (const cell of this.scope.all()) if (cell.value === result.found) cell.used = true;
+        return { found: result.found ?? open, allowed: result.allowed ?? [] };
+      case 'holds':
+        plain();
+        return { holds: line.holds ?? open, because: result.because ?? '' };
+      case 'any-of':
+        plain();
+        for (const one of result.alternatives ?? [])
+          if (!this.knows(one)) this.wrong(`the alternative ${one.check} stands nowhere above`);
+        return { results: result.alternatives ?? [] };
+      default: {
+        const never: never = check;
+        return never;
+      }
+    }
+  }
+
+  /** Whether a result stands on a line of this part, of one below it, or of one above it. */
+  private knows(result: CheckResult): boolean {
+    for (let reader: Reader | undefined = this; reader; reader = reader.above) if (reader.holds(result)) return true;
+    return false;
+  }
+
+  private holds(result: CheckResult): boolean {
+    if (this.results.some((r) => same(r, result))) return true;
+    return [...this.parts.values()].some((p) => p !== this && p.holds(result));
+  }
+
+  private result(line: Line<'result'>): undefined {
+    const { result } = line;
+    const open = result.verdict === 'not-required' ? 'reason' : 'gaps';
+    if (result.verdict !== 'not-required' && result.verdict !== 'not-determined')
+      this.wrong(`${result.verdict} can only be the result of a check`);
+    else if (result[open] === undefined || result[open]?.length === 0) this.wrong(`${result.verdict} has to say why`);
+    for (const key of ['value', 'limit', 'most', 'margin', 'found', 'allowed'] as const)
+      if (result[key] !== undefined) this.wrong(`a result that was not judged has no ${key}`);
+    this.results.push(result);
+    const check = this.library.checks.get(result.check);
+    if (check) {
+      const { title, weight, source, caution } = check;
+      const words = result.verdict === 'not-required' && result.caution === undefined ? undefined : caution;
+      this.quoted({ ...result }, { title, weight, source, caution: words });
+    } else if (!openAspect.test(result.check)) this.wrong(`there is no check ${result.check}`);
+  }
+
+  private part(line: Line<'part'>): undefined {
+    const { place, format } = line.part;
+    const number = [...this.parts.keys()].length;
+    const due = this.document.place ? `${this.document.place}.${number}` : `${number}`;
+    if (place !== due || this.parts.has(place)) this.wrong(`the part stands at ${due}, not at ${place}`);
+    if (format !== 'sheet/1') this.wrong(`the format ${String(format)} is not known`);
+    const part = new Reader(line.part, this.library, this.problems, this);
+    this.parts.set(due, part);
+    part.read();
+  }
+}
+
+/**
+ * Verifies a whole sheet by a second, independent calculation: every value that a line uses is the latest of its role,
+ * tables are read again, expressions are evaluated with units by a general calculator, relations are checked by what
+ * their terms leave, procedures are run again, and checks are judged again.
+ * @param document a written sheet; it may come from anybody
+ * @param extra definitions of the reader's own that the sheet quotes
+ * @returns everything that is wrong with it; it throws nothing
+ * @example
+ * ```ts
+ * import { amperes, metres, millivoltsPerAmpereMetre, recorder, writeSheet } from 'ohmwright';
+ * import { voltageDropTabulated } from 'ohmwright/bs7671';
+ * import { verifySheet } from 'ohmwright/verify';
+ *
+ * const sheet = recorder('Drop');
+ * const dropRate = sheet.given('dropRate', millivoltsPerAmpereMetre(7.3));
+ * const designCurrent = sheet.given('designCurrent', amperes(32));
+ * const length = sheet.given('length', metres(25));
+ * sheet.step(voltageDropTabulated, { dropRate, designCurrent, length });
+ *
+ * verifySheet(writeSheet(sheet)).ok; // => true
+ * ```
+ */
+export function verifySheet(document: SheetDocument, extra: readonly Definition[] = []): Verification {
+  const problems: SheetProblem[] = [];
+  try {
+    const reader = new Reader(document, libraryOf(sortDefinitions(extra)), problems);
+    if (document.format !== 'sheet/1')
+      problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
+    if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });
+    reader.read();
+    reader.idle();
+  } catch (error) {
+    const message = `the sheet cannot be read: ${error instanceof Error ? error.message : String(error)}`;
+    problems.push({ place: '', line: 0, message });
+  }
+  return { ok: problems.length === 0, problems };
+}
