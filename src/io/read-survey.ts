@@ -1,9 +1,9 @@
-import type * as z from 'zod';
 import { unknown } from '../core/index.js';
 import { type Board, type ChargePoint, pathsOf, type Run } from '../installation/index.js';
 import type { Survey, WantedPoint } from '../site/survey.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { migrate } from './migrate.js';
+import { problemsOf } from './problems.js';
 import { scan } from './scan.js';
 import { type SurveyDocument, surveySchema } from './schema.js';
 
@@ -45,20 +45,6 @@ export function parseSurvey(text: string): Survey {
     throw invalidInput('the survey', [{ path: [], message: `is not JSON: ${(error as Error).message}` }]);
   }
   return readSurvey(document);
-}
-
-function problemsOf(error: z.ZodError): Problem[] {
-  return error.issues.map((issue) => ({
-    path: issue.path.map((p) => (typeof p === 'number' ? p : String(p))),
-    message: messageOf(issue),
-  }));
-}
-
-const ABSENT = /^Invalid (?:input: expected |option: expected )(.*?)(?:, received undefined)$/;
-function messageOf(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'unrecognized_keys') return `has keys that are not known: ${issue.keys.join(', ')}`;
-  const absent = ABSENT.exec(issue.message)?.[1];
-  return absent === undefined ? issue.message : `is missing; expected ${absent}`;
 }
 
 /** What this library does not cover is refused by name, before anything else is said of the document. */

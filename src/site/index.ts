@@ -13,6 +13,7 @@ export * from './plan.js';
 export * from './plan-of.js';
 export * from './price.js';
 export * from './quantities.js';
+export * from './records.js';
 export * from './survey.js';
 export { labourTable } from './tables/labour.js';
 export * from './unknown-facts.js';

@@ -1,0 +1,60 @@
+import * as z from 'zod';
+import type { PriceBook } from '../site/price.js';
+import type { WorkRules } from '../site/work-rules.js';
+import { invalidInput } from '../units/index.js';
+import { problemsOf } from './problems.js';
+import { scan } from './scan.js';
+
+const coins = z.number().int('must be whole units of the smallest coin').min(0).max(1e12);
+
+const priceBook = z.strictObject({
+  format: z.literal('prices/1'),
+  currency: z.string().regex(/^[A-Z]{3}$/, 'must be a currency code of three capitals'),
+  items: z.record(z.string().min(1).max(200), coins),
+  hour: coins,
+  taxBasisPoints: z.number().int().min(0).max(100_000),
+});
+
+const estimate = z.strictObject({ low: z.number().min(0), typical: z.number().min(0), high: z.number().min(0) });
+const metresMap = z.record(z.string(), z.number().gt(0));
+const workRules = z.strictObject({
+  source: z.string().min(1).max(300),
+  wasteShare: z.number().min(0).max(1),
+  terminationLength: z.number().min(0).max(100),
+  fixingSpacing: metresMap,
+  glandsPerArmouredCable: z.number().int().min(0).max(10),
+  hours: z.record(z.string(), estimate),
+  containmentFactor: metresMap,
+});
+
+function read<T>(what: string, schema: z.ZodType, document: unknown): T {
+  const found = scan(document);
+  if (found.length > 0) throw invalidInput(what, found);
+  const result = schema.safeParse(document);
+  if (!result.success) throw invalidInput(what, problemsOf(result.error));
+  return result.data as T;
+}
+
+/**
+ * Reads a firm's price book.
+ * @param document a parsed JSON document of format `prices/1`; money in whole units of the smallest coin
+ * @throws CalculationError `invalid-input` with every problem and its path
+ */
+export const readPriceBook = (document: unknown): PriceBook => read('the price book', priceBook, document);
+
+/**
+ * Reads a firm's own rules for quantities and hours.
+ * @param document a parsed JSON document with the fields of `WorkRules`
+ * @param tasks the tasks that must have hours, as the built-in rules have them
+ * @throws CalculationError `invalid-input` with every problem and its path
+ */
+export function readWorkRules(document: unknown, tasks: readonly string[]): WorkRules {
+  const rules: WorkRules = read('the work rules', workRules, document);
+  const lacking = tasks.filter((t) => !Object.hasOwn(rules.hours, t));
+  if (lacking.length > 0)
+    throw invalidInput(
+      'the work rules',
+      lacking.map((t) => ({ path: ['hours', t], message: 'is missing' })),
+    );
+  return rules;
+}

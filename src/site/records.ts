@@ -1,0 +1,191 @@
+import type { ConnectionDecision, FormField } from '../demand/index.js';
+import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
+import { formatIn } from '../units/index.js';
+import type { OptionPlan, Plan, PointPlan } from './plan.js';
+
+/** A field of a record: plain text with its name, in a layout of our own. */
+export interface RecordField {
+  /** Stable identifier. */
+  readonly id: string;
+  /** Name of the field. */
+  readonly title: string;
+  /** The entry; absent where it is not known. */
+  readonly value?: string;
+}
+
+/** What is recorded of one circuit. */
+export interface CircuitRecord {
+  /** Name of the charge point. */
+  readonly point: string;
+  /** Data for a certificate. */
+  readonly fields: readonly RecordField[];
+  /** The test sheet. */
+  readonly tests: TestSheet;
+  /** The readings judged, where there are any. */
+  readonly judgement?: Judgement;
+}
+
+/** What is recorded of a job: plain, JSON-ready. */
+export interface Records {
+  /** Format and version. */
+  readonly format: 'records/1';
+  /** Which option was carried out. */
+  readonly option: string;
+  /** Code, edition and standing. */
+  readonly code: Plan['code'];
+  /** Data on supply and earthing for a certificate. */
+  readonly installation: readonly RecordField[];
+  /** Circuit by circuit. */
+  readonly circuits: readonly CircuitRecord[];
+  /** What the network operator is to be told or asked, and by when. */
+  readonly operator: {
+    readonly route: ConnectionDecision['route'];
+    readonly duties: ConnectionDecision['duties'];
+    readonly fields: readonly FormField[];
+  };
+  /** What the householder is told, in plain words. */
+  readonly handover: readonly string[];
+}
+
+type Surveyed = { readonly state: string; readonly value?: unknown } | undefined;
+
+const text = (fact: Surveyed, unit?: string): string | undefined => {
+  if (fact?.state !== 'known') return undefined;
+  const { value } = fact;
+  return typeof value === 'number'
+    ? formatIn(value, unit ?? '', 4)
+    : typeof value === 'boolean'
+      ? value
+        ? 'yes'
+        : 'no'
+      : String(value);
+};
+const field = (id: string, title: string, value: string | undefined): RecordField =>
+  value === undefined ? { id, title } : { id, title, value };
+
+function installationFields({ installation: { supply, board } }: OptionPlan): readonly RecordField[] {
+  const { cutOut } = supply;
+  return [
+    field('system', 'Earthing system', text(supply.system)),
+    field('phases', 'Line conductors of the supply', text(supply.phases)),
+    field('nominal-voltage', 'Nominal voltage U_0', formatIn(supply.nominalVoltage, 'V')),
+    field('external-impedance', 'External loop impedance Z_e', text(supply.externalImpedance, 'Ω')),
+    field('prospective-current', 'Prospective fault current I_pf', text(supply.prospectiveCurrent, 'A')),
+    field(
+      'cut-out',
+      'Cut-out fuse',
+      cutOut.kind.state === 'known' && cutOut.rating.state === 'known'
+        ? `${cutOut.kind.value.standard}, ${formatIn(cutOut.rating.value, 'A')}`
+        : undefined,
+    ),
+    field('main-switch', 'Main switch', text(board.mainSwitch?.rating, 'A')),
+    field('tails', 'Meter tails', text(supply.tails, 'mm²')),
+    field('earthing-conductor', 'Earthing conductor', text(supply.earthingConductor, 'mm²')),
+    ...(supply.bonding ?? []).map((b) => field(`bonding-${b.what}`, `Main bonding, ${b.what}`, text(b.area, 'mm²'))),
+    field('electrode', 'Earth electrode R_A', text(supply.electrode?.resistance, 'Ω')),
+    field('meter-point', 'Meter-point number', text(supply.meterPoint)),
+  ];
+}
+
+function circuitFields({ run, point, assessment }: PointPlan): readonly RecordField[] {
+  const { device, cable } = run;
+  const kind = device.kind.state === 'known' ? device.kind.value : undefined;
+  const { loopImpedanceLimit, capacity, totalDrop } = assessment.findings;
+  const number = (value: unknown, unit: string) => (typeof value === 'number' ? formatIn(value, unit, 4) : undefined);
+  return [
+    field('circuit', 'Circuit', run.id),
+    field('serves', 'Serves', `charge point ${point}`),
+    field('lines', 'Line conductors', run.lines.join(', ')),
+    field(
+      'device',
+      'Overcurrent device',
+      kind ? `${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''}` : undefined,
+    ),
+    field('rating', 'Rated current I_n', text(device.rating, 'A')),
+    field('breaking-capacity', 'Breaking capacity I_cn', text(device.breakingCapacity, 'A')),
+    ...(run.residual ?? []).map((r, i) =>
+      field(
+        `residual-${i + 1}`,
+        'Residual current device',
+        r.type.state === 'known' && r.rating.state === 'known'
+          ? `type ${r.type.value}, ${formatIn(r.rating.value, 'A')}, ${r.position.replaceAll('-', ' ')}`
+          : undefined,
+      ),
+    ),
+    field(
+      'cable',
+      'Cable',
+      `${cable.construction.replaceAll('-', ' ')}, ${cable.cores}-core, ${cable.insulation.replaceAll('-', ' ')} °C`,
+    ),
+    field('line-area', 'Line conductor', text(cable.area, 'mm²')),
+    field(
+      'methods',
+      'Reference methods',
+      run.stretches.map((s) => (s.method.state === 'known' ? s.method.value : '?')).join(', '),
+    ),
+    field('capacity', 'Capacity I_z', number(capacity, 'A')),
+    field('drop', 'Voltage drop from the origin', number(totalDrop, 'V')),
+    field('loop-limit', 'Largest loop impedance Z_s,max', number(loopImpedanceLimit, 'Ω')),
+  ];
+}
+
+function handover(option: OptionPlan): readonly string[] {
+  const lines: string[] = [];
+  for (const { run, point, chargeTime } of option.points) {
+    const setting = run.feeds.flatMap((o) =>
+      o.kind === 'charge-point' && o.setting.state === 'known' ? [o.setting.value] : [],
+    )[0];
+    lines.push(
+      `Your charge point ${point} is set to at most ${setting === undefined ? 'a current that is still to be set' : formatIn(setting, 'A')}. Do not have the setting raised without asking: the supply was judged with it.`,
+    );
+    if (chargeTime?.seconds !== undefined)
+      lines.push(
+        `A charge such as the one you described takes about ${formatIn(chargeTime.seconds, 's', 2)} at full current; ${chargeTime.inTime ? 'that is within the time your car stands there' : 'that is longer than your car stands there'}.`,
+      );
+  }
+  const { control } = option.installation.board;
+  if (control)
+    lines.push(
+      `A ${control.name} watches your supply${control.limit.state === 'known' ? ` and keeps it at or below ${formatIn(control.limit.value, 'A')}` : ''}. While the house draws much, the car charges slowly or waits; that is as intended.`,
+    );
+  lines.push(
+    'Press the test button of the residual current device every six months. If the device or the point switches off and does not come back, leave it off and call an electrician.',
+  );
+  lines.push('Tell the electrician before another large load (shower, heat pump, oven, second charge point) is added.');
+  return lines;
+}
+
+/**
+ * Records of a job that was carried out by one option of a plan: data for certificates and for the network operator, test
+ * sheets with their readings judged, and a hand-over in plain words.
+ * @param plan the plan
+ * @param place place of the option that was carried out, from 0
+ * @param readings readings by name of the charge point, each by its identifier on the test sheet
+ * @returns plain data; fields that are not known have no value
+ */
+export function recordsOf(
+  plan: Plan,
+  place = 0,
+  readings: Readonly<Record<string, Readings>> = {},
+): Records | undefined {
+  const option = plan.options[place];
+  if (!option) return undefined;
+  const { decision, fields } = option.notification;
+  return {
+    format: 'records/1',
+    option: option.title,
+    code: plan.code,
+    installation: installationFields(option),
+    circuits: option.points.map((p): CircuitRecord => {
+      const read = Object.hasOwn(readings, p.point) ? readings[p.point] : undefined;
+      return {
+        point: p.point,
+        fields: circuitFields(p),
+        tests: p.tests,
+        ...(read ? { judgement: judgeReadings(p.tests, read) } : {}),
+      };
+    }),
+    operator: { route: decision.route, duties: decision.duties, fields },
+    handover: handover(option),
+  };
+}
