@@ -1,23 +1,17 @@
 /** Every entry, as built, in Chromium. Skipped where there is none; CHROMIUM may name its path. */
-import { existsSync } from 'node:fs';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { chromiumPath } from '../support/chromium.js';
 import { entries } from '../support/entries.js';
 import { bundle, install, type Project } from '../support/packed.js';
 
-const executablePath = [process.env.CHROMIUM, '/usr/bin/chromium', '/usr/bin/chromium-browser'].find(
-  (path) => path && existsSync(path),
-);
-if (!executablePath)
-  process.stderr.write('Browser test skipped: no Chromium here. Install it, or set CHROMIUM to its path.\n');
-
-describe.skipIf(!executablePath)('in a browser', () => {
+describe.skipIf(!chromiumPath)('in a browser', () => {
   let browser: Browser;
   let project: Project;
   beforeAll(async () => {
     project = install();
     browser = await chromium.launch({
-      executablePath: executablePath ?? '',
+      executablePath: chromiumPath ?? '',
       args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
     });
   }, 60_000);

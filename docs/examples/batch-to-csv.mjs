@@ -1,0 +1,41 @@
+// An estimator's batch: every survey of a folder to one line of CSV, priced when a price book is given.
+// node docs/examples/batch-to-csv.mjs docs/examples/surveys [prices.json] > jobs.csv
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseSurvey, readPriceBook } from 'ohmwright/io';
+import { planOf, quotationOf } from 'ohmwright/site';
+
+const [folder = 'docs/examples/surveys', prices] = process.argv.slice(2);
+const book = prices && readPriceBook(JSON.parse(readFileSync(prices, 'utf8')));
+const cell = (value) => `"${String(value ?? '').replaceAll('"', '""')}"`;
+const line = (...cells) => console.log(cells.map(cell).join(','));
+
+line('file', 'verdict', 'option', 'operator', 'cable', 'device', 'hours', 'net', 'missing facts', 'problem');
+for (const file of readdirSync(folder)
+  .filter((f) => f.endsWith('.json'))
+  .sort()) {
+  try {
+    const plan = planOf(parseSurvey(readFileSync(join(folder, file), 'utf8')), { sheets: 'none' });
+    const [option] = plan.options;
+    const runs = option.points.map((p) => p.run);
+    const known = (fact) => (fact.state === 'known' ? fact.value : 'open');
+    const quotes = book ? option.points.map((p) => quotationOf(p.items, p.hours, book)) : [];
+    line(
+      file,
+      option.overall.verdict,
+      option.title,
+      option.notification.decision.route,
+      [...new Set(runs.map((r) => `${r.cable.construction} ${known(r.cable.area)} mm²`))].join('; '),
+      [...new Set(runs.map((r) => `${known(r.device.rating)} A`))].join('; '),
+      option.hours.toFixed(2),
+      quotes.length > 0 ? quotes.reduce((sum, q) => sum + q.net, 0) : '',
+      option.unknown
+        .filter((u) => u.decides)
+        .map((u) => u.fact)
+        .join('; '),
+      '',
+    );
+  } catch (error) {
+    line(file, '', '', '', '', '', '', '', '', error.message);
+  }
+}

@@ -1,0 +1,38 @@
+/** The example scripts, run as a user would against the built package. */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const run = (script: string, ...args: string[]) =>
+  execFileSync(process.execPath, [`docs/examples/${script}`, ...args], { cwd: root, encoding: 'utf8' });
+
+test('one survey to three reports', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'plan-'));
+  try {
+    const printed = run('plan-a-charger.mjs', 'docs/examples/surveys/easy-home.json', folder);
+    expect(printed).toContain('6 mm² copper, behind 32 A');
+    expect(printed).toContain('it agrees');
+    const plan = JSON.parse(readFileSync(join(folder, 'easy-home.plan.json'), 'utf8')) as { format: string };
+    expect(plan.format).toBe('plan/1');
+    expect(readFileSync(join(folder, 'easy-home.plan.html'), 'utf8')).toContain('<svg');
+    expect(readFileSync(join(folder, 'easy-home.plan.md'), 'utf8')).toContain('| verdict |');
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+});
+
+test('a folder of surveys to CSV, priced', () => {
+  const lines = run('batch-to-csv.mjs', 'docs/examples/surveys', 'docs/examples/prices.json').trim().split('\n');
+  expect(lines).toHaveLength(6);
+  expect(lines[1]).toMatch(
+    /^"easy-home.json","pass","As wanted, with a limiter.*","apply-first","flat-twin-and-earth 6 mm²","32 A","6.61","\d+"/,
+  );
+});
+
+test('a requirement of the firm itself', () => {
+  expect(run('custom-check.mjs')).toMatch(/^drive: pass, margin 54\.\d %; with the code's rules: pass/);
+});
