@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { definitions, isDefinition } from '../../src/verify/definitions.js';
 
 const root = fileURLToPath(new URL('../../src/', import.meta.url));
-const file = `${root}verify/definitions.ts`;
+const file = `${root}verify/definition-list.ts`;
 /** Folders that may hold definitions. */
 const folders = ['physics', 'standards', 'installation', 'demand', 'charging', 'design', 'site'];
 const paths = folders
@@ -12,27 +12,41 @@ const paths = folders
   .filter((p) => p.endsWith('.ts') && !p.endsWith('index.ts'))
   .sort();
 const modules = await Promise.all(paths.map(async (path) => [path, await import(`${root}${path}`)] as const));
-const holding = modules.filter(([, m]) => Object.values(m as object).some(isDefinition)).map(([path]) => path);
+/** What each module defines itself: names, each definition once. */
+const seen = new Set<unknown>();
+const holding = modules.flatMap(([path, m]) => {
+  const names = Object.entries(m as object).flatMap(([name, value]) => {
+    if (!isDefinition(value) || seen.has(value)) return [];
+    seen.add(value);
+    return [name];
+  });
+  return names.length > 0 ? [{ path, names }] : [];
+});
 
-const nameOf = (path: string) =>
-  path
-    .replace('.ts', '')
-    .replace(/[^a-z0-9]+(\w)/gi, (_, c: string) => c.toUpperCase())
-    .replace(/^standards(.)/, (_, c: string) => c.toLowerCase());
+const localName = (path: string, name: string) =>
+  holding.filter((m) => m.names.includes(name)).length === 1
+    ? name
+    : `${path.replace(/^standards\//, '').replace('.ts', '')}-${name}`.replace(/[^a-z0-9]+(\w)/gi, (_, c: string) =>
+        c.toUpperCase(),
+      );
 
 if (process.env.DEFINITIONS === 'write') {
-  const rest = readFileSync(file, 'utf8').replace(/^import \* as .*\n/gm, '');
-  const imports = holding.map((p) => `import * as ${nameOf(p)} from '../${p.replace('.ts', '.js')}';\n`).join('');
-  const list = `const modules: readonly object[] = [\n${holding.map((p) => `  ${nameOf(p)},\n`).join('')}];`;
-  writeFileSync(file, imports + rest.replace(/const modules: readonly object\[\] = \[[^\]]*\];/, () => list));
+  const imports = holding.map(({ path, names }) => {
+    const list = names.map((n) => (localName(path, n) === n ? n : `${n} as ${localName(path, n)}`)).join(', ');
+    return `import { ${list} } from '../${path.replace('.ts', '.js')}';\n`;
+  });
+  const list = holding.flatMap(({ path, names }) => names.map((n) => `  ${localName(path, n)},\n`));
+  // names, not namespaces: a bundler cannot drop the object that a namespace becomes
+  writeFileSync(
+    file,
+    `${imports.join('')}\n\n/** Every definition of the library; written by \`npm run definitions\`. */\nexport const everyDefinition: readonly unknown[] = [\n${list.join('')}];\n`,
+  );
 }
 
-test('every module that holds definitions is listed; `npm run definitions` lists them', () => {
-  const listed = [...readFileSync(file, 'utf8').matchAll(/^import \* as \w+ from '\.\.\/(.*)\.js';$/gm)].map(
-    (m) => `${m[1]}.ts`,
-  );
-  expect(listed.sort()).toEqual(holding);
-  for (const path of holding) expect(readFileSync(file, 'utf8')).toMatch(new RegExp(`^  ${nameOf(path)},$`, 'm'));
+test('every definition is listed; `npm run definitions` lists them', async () => {
+  const { everyDefinition } = await import(file);
+  expect(new Set(everyDefinition)).toEqual(seen);
+  expect(everyDefinition.length).toBe(seen.size);
 });
 
 const definers = 'formula|relation|procedure|table|comparison|span|membership|statement|alternatives';
