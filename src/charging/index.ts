@@ -37,3 +37,7 @@ export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './netw
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { type PilotOffer, pilotOffer } from './pilot/offer.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';
+export type { CurrentProfile } from './time/profiles.js';
+export type { ChargingSession } from './time/sessions.js';
+export { type RandomDelay, startDelayOf } from './time/start-delay.js';
+export { type ChargingHours, offPeakWindows, type TimeWindow, windowsOf } from './time/windows.js';

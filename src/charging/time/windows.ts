@@ -1,0 +1,124 @@
+import { isPeak, peakHours, type Weekday } from '../../standards/gb-smart-charging/index.js';
+import { type Seconds, seconds } from '../../units/index.js';
+import type { Inspection } from '../network/refuse.js';
+import { type RandomDelay, startDelayOf } from './start-delay.js';
+
+/** A stretch of time; clock values in s since midnight of the first day. */
+export interface TimeWindow {
+  /** Its begin, s. */
+  readonly from: Seconds;
+  /** Its end, s. */
+  readonly to: Seconds;
+}
+
+/** When vehicles may charge. */
+export type ChargingHours =
+  /** At any time. */
+  | { readonly kind: 'any'; readonly delay?: RandomDelay }
+  /** Outside the peak hours of weekdays of SI 2021/1467; `first` is the weekday of the first day. */
+  | { readonly kind: 'off-peak'; readonly first: Weekday; readonly delay?: RandomDelay }
+  /** In these windows only: in order of time, none before the end of the one ahead of it. */
+  | { readonly kind: 'windows'; readonly windows: readonly TimeWindow[]; readonly delay?: RandomDelay };
+
+const DAY = 86_400;
+const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+
+/**
+ * The parts of a stretch of time that lie outside the peak hours of SI 2021/1467. Local time; a day on which the clocks
+ * change is taken to have 24 hours.
+ * @param first weekday of the first day
+ * @param stretch clock values, s since midnight of the first day
+ * @returns windows in order, none of them empty
+ * @example
+ * ```ts
+ * import { hours } from 'ohmwright';
+ * import { offPeakWindows } from 'ohmwright/charging';
+ *
+ * offPeakWindows('Monday', { from: hours(18), to: hours(31) }); // => [{ from: 79200, to: 111600 }]
+ * ```
+ */
+export function offPeakWindows(first: Weekday, { from, to }: TimeWindow): TimeWindow[] {
+  const edges = new Set<number>([from, to]);
+  for (let day = Math.floor(from / DAY); day * DAY < to; day++)
+    for (const period of ['morning', 'evening'] as const)
+      for (const end of ['from', 'to'] as const) {
+        const edge = day * DAY + peakHours.get({ end, period });
+        if (edge > from && edge < to) edges.add(edge);
+      }
+  const sorted = [...edges].sort((a, b) => a - b);
+  const windows: { from: Seconds; to: Seconds }[] = [];
+  for (let k = 0; k + 1 < sorted.length; k++) {
+    const [a, b] = [sorted[k]!, sorted[k + 1]!];
+    const day = Math.floor(a / DAY);
+    const weekday = WEEK[(((WEEK.indexOf(first) + day) % 7) + 7) % 7]!;
+    if (isPeak(weekday, seconds(a - day * DAY))) continue;
+    const last = windows.at(-1);
+    if (last?.to === a) last.to = seconds(b);
+    else windows.push({ from: seconds(a), to: seconds(b) });
+  }
+  return windows;
+}
+
+/**
+ * When one vehicle may charge: its stay within the hours, each begin put off by a random delay where there is one. The
+ * end of a window is never put off.
+ * @param hours when vehicles may charge
+ * @param stay arrival and departure, s since midnight of the first day
+ * @param name of the session, for its delays
+ * @returns windows in order, none of them empty
+ * @throws CalculationError `out-of-range` for a delay beyond 86 400 s
+ * @example
+ * ```ts
+ * import { hours, seconds } from 'ohmwright';
+ * import { windowsOf } from 'ohmwright/charging';
+ *
+ * const night = { from: hours(18), to: hours(31) };
+ * windowsOf({ kind: 'any' }, night, 'car'); // => [{ from: 64800, to: 111600 }]
+ * windowsOf({ kind: 'windows', windows: [{ from: hours(24.5), to: hours(28.5) }] }, night, 'car'); // => [{ from: 88200, to: 102600 }]
+ * const [delayed] = windowsOf({ kind: 'off-peak', first: 'Monday', delay: { seed: 4711, maximum: seconds(600) } }, night, 'car');
+ * delayed!.from >= hours(22) && delayed!.from <= hours(22) + 600; // => true
+ * ```
+ */
+export function windowsOf(hours: ChargingHours, stay: TimeWindow, name: string): TimeWindow[] {
+  const open =
+    hours.kind === 'any'
+      ? [stay]
+      : hours.kind === 'off-peak'
+        ? offPeakWindows(hours.first, stay)
+        : hours.windows.map((w) => ({
+            from: seconds(Math.max(w.from, stay.from)),
+            to: seconds(Math.min(w.to, stay.to)),
+          }));
+  const { delay } = hours;
+  return open
+    .map((w) => ({ from: delay ? seconds(w.from + startDelayOf(delay, `${name}/${w.from}`)) : w.from, to: w.to }))
+    .filter((w) => w.to > w.from);
+}
+
+/** Everything that is wrong with the hours in which vehicles may charge. */
+export function inspectHours(hours: ChargingHours | undefined, found: Inspection): void {
+  if (hours?.delay) {
+    const { seed, maximum } = hours.delay;
+    if (found.number(seed, ['hours', 'delay', 'seed'], {}))
+      found.when(!Number.isSafeInteger(seed), ['hours', 'delay', 'seed'], 'must be a whole number');
+    if (found.number(maximum, ['hours', 'delay', 'maximum'], { least: 0 }))
+      found.when(maximum > DAY, ['hours', 'delay', 'maximum'], `must be at most ${DAY}`);
+  }
+  if (hours?.kind === 'off-peak')
+    found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${hours.first}'`);
+  if (hours?.kind !== 'windows') return;
+  let end = Number.NEGATIVE_INFINITY;
+  hours.windows.forEach(({ from, to }, k) => {
+    const path = ['hours', 'windows', k];
+    if (found.number(from, [...path, 'from'], {}))
+      found.when(
+        from < end,
+        [...path, 'from'],
+        `begins at ${from} s, before the end of the window ahead of it, ${end} s`,
+      );
+    if (found.number(to, [...path, 'to'], {})) {
+      found.when(to <= from, [...path, 'to'], `ends at ${to} s, not after its begin at ${from} s`);
+      end = Math.max(end, to);
+    }
+  });
+}
