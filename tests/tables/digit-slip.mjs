@@ -20,25 +20,53 @@ const bundle = await build({
 const code = bundle.outputFiles[0].text;
 const { guarded, digitSlipScore } = await import(`data:text/javascript;base64,${Buffer.from(code).toString('base64')}`);
 
-const scores = guarded.map(({ table, guards }) => ({ id: table.id, ...digitSlipScore(table, guards) }));
+const scores = guarded.map(({ table, guards, sort }) => ({ id: table.id, sort, ...digitSlipScore(table, guards) }));
 const share = ({ noticed, slips }) => ((100 * noticed) / slips).toFixed(1);
-const total = scores.reduce((a, b) => ({ slips: a.slips + b.slips, noticed: a.noticed + b.noticed }));
+const totalOf = (list) => list.reduce((a, b) => ({ slips: a.slips + b.slips, noticed: a.noticed + b.noticed }));
+const rows = (list) => [
+  '| table | slips | noticed, % |',
+  '|---|---:|---:|',
+  ...list.map((s) => `| ${s.id} | ${s.slips} | ${share(s)} |`),
+  `| **all** | ${totalOf(list).slips} | **${share(totalOf(list))}** |`,
+];
+const figures = scores.filter((s) => s.sort !== 'factor');
+const factors = scores.filter((s) => s.sort === 'factor');
+const reasons = {
+  'bs7671/52.2': 'five recalled figures of one column; nothing else prints them, and no law is known for them',
+  'vde0298/many-cores': 'eight recalled figures of one column; nothing else prints them',
+};
 const low = scores.filter((s) => s.noticed / s.slips < 0.9);
+const short = scores.filter((s) => s.noticed / s.slips < 0.95);
 const lines = [
   '# Digit-slip score',
   '',
-  `Each digit of each cell of the capacity and drop tables was changed in turn, and the guards of \`tests/tables\` were asked whether they object where they did not object to the print. Written on ${date} by \`npm run digit-slip -- ${date}\`. Aim: 95 % over all tables.`,
+  `Each digit of each cell was changed in turn, and it was counted whether the guards of \`tests/tables\` then say anything else than they say of the print; the test compares what they say line by line. Written on ${date} by \`npm run digit-slip -- ${date}\`. Aim: 95 % over all capacity and drop tables.`,
   '',
-  '| table | slips | noticed, % |',
-  '|---|---:|---:|',
-  ...scores.map((s) => `| ${s.id} | ${s.slips} | ${share(s)} |`),
-  `| **all** | ${total.slips} | **${share(total)}** |`,
+  '## Capacity and drop',
+  '',
+  ...rows(figures),
+  '',
+  '## Factors',
+  '',
+  ...rows(factors),
+  '',
+  '## Below 95 %',
+  '',
+  ...short.map((s) => `- ${s.id}: ${share(s)} %`),
   '',
   '## Below 90 %',
   '',
-  'Last digits lie inside the bands of smoothness, order and resistance; only an exact law or an independent copy sees them. The power laws of Annex D are recalled, as most tables are, so they find slips of typing, not of memory. Without an exact law: 4D5, 4J4A, the 4F tables, columns C and E of 4D4A and 4E4A, C of 4D1A and 4E1A, D2 of the tables of IEC; B1 and B2 above 120 mm² and D1 of B.52.3 do not follow the law. Drops have resistance, the triangle of r, x and z, and the ratio of phases.',
+  ...(low.length === 0
+    ? ['None.']
+    : low.map((s) => `- ${s.id}: ${share(s)} %: ${reasons[s.id] ?? 'no reason is given'}`)),
   '',
-  ...low.map((s) => `- ${s.id}: ${share(s)} %`),
+  '## What is caught, and what cannot be',
+  '',
+  'A slip anywhere is seen where a figure has an exact law (the power laws of Annex D, the heat balance, 103 as half of C in 4D5) or stands in a second table (columns of BS 7671 that repeat IEC, 4D2B and 4D4B, 4E2B and 4E4B, factors that both publications print). Most of these tables are recalled, and those that repeat one another have one provenance: their agreement shows that nobody mistyped them here, not that the print says so.',
+  '',
+  'What is left are last digits in columns that neither have a law nor a copy: C of 4D1A and 4E1A; C and E of 4D4A, 4E4A and 4J4A; the 4F tables; D2 of IEC; r, x and z of large sizes. There the ratio to a neighbouring column runs straight within rounding, about 0.4 % from 25 mm² up, and a drop fits resistance, temperature, phases and the triangle of r, x and z within rounding; a slip of one unit in the third digit is smaller than that. It can be caught by a second, independent copy of the print only.',
 ];
 writeFileSync(`${root}docs/digit-slip.md`, `${lines.join('\n')}\n`);
-process.stdout.write(`${share(total)} % of ${total.slips} slips noticed\n`);
+process.stdout.write(
+  `${share(totalOf(figures))} % of ${totalOf(figures).slips} slips in capacity and drop, ${share(totalOf(factors))} % of ${totalOf(factors).slips} in factors\n`,
+);

@@ -2,24 +2,33 @@ import * as bs from '../../src/standards/bs7671/index.js';
 import { lawAtSize } from '../../src/standards/iec60364/annex-d.js';
 import * as iec from '../../src/standards/iec60364/index.js';
 import { squareMillimetres } from '../../src/units/index.js';
+import { guardedFactors } from './guarded-factors.js';
 import {
   columnName,
   equals,
   type Guard,
+  grain,
+  halfAmpere,
+  halfDrop,
   near,
   oneWay,
   ordered,
   type Printed,
   phases,
   positive,
+  printedCell,
+  proportional,
   smooth,
   triangle,
+  within,
 } from './guards.js';
 
 /** A table with its guards. */
 export interface Guarded {
   readonly table: Printed;
   readonly guards: readonly Guard[];
+  /** What it lists. */
+  readonly sort: 'capacity' | 'drop' | 'factor';
 }
 
 /** The power law of IEC 60364-5-52 Annex D for a column, rounded as the tables are. */
@@ -41,18 +50,42 @@ const airColumn: Readonly<Record<string, string>> = {
   'G 3 spaced-vertical': 'G_3c_flat_spaced_vertical',
 };
 
-/** Which law of Annex D a column of a table of BS 7671 or IEC follows. */
-function lawOf(two: string, three: string, air: string, metal: string, single: boolean) {
-  return (column: string, size: number): number | undefined => {
-    const [method = '', loaded = '', formation = ''] = column.split(' ');
-    const sheet = loaded === '2' ? two : three;
-    if (method === 'A' || method === 'B') return annexD(sheet, `${metal} ${method}${single ? 1 : 2}`, size);
-    if (method === 'C' && !single) return annexD(sheet, `${metal} C`, size);
-    if (method === 'D') return annexD(sheet, `${metal} D1`, size);
-    const name = airColumn[`${method} ${loaded} ${formation || 'multicore'}`];
-    return name === undefined ? undefined : annexD(air, `${metal} ${name}`, size);
-  };
+/** Where a column of BS 7671 has its counterpart in IEC: enclosed methods by number of loaded conductors, and air. */
+interface Counterpart {
+  readonly two: Printed;
+  readonly three: Printed;
+  readonly air?: Printed;
+  readonly metal: 'copper' | 'aluminium';
+  readonly single?: boolean;
 }
+
+/** Table and column of IEC for a column of BS 7671. */
+function counterpart(of: Counterpart, column: string): readonly [Printed, string] | undefined {
+  const [method = '', loaded = '', formation = ''] = column.split(' ');
+  const sheet = loaded === '2' ? of.two : of.three;
+  if (method === 'A' || method === 'B') return [sheet, `${of.metal} ${method}${of.single ? 1 : 2}`];
+  if (method === 'C') return of.single || of.air === undefined ? undefined : [sheet, `${of.metal} C`];
+  if (method === 'D') return [sheet, `${of.metal} D1`];
+  return of.air && [of.air, `${method} ${loaded} ${formation || 'multicore'}`];
+}
+
+const number = (table: Printed) => table.id.replace('iec60364/b.', 'B.');
+
+/** Which law of Annex D a column follows. */
+const lawOf =
+  (of: Counterpart) =>
+  (column: string, size: number): number | undefined => {
+    const [sheet, name] = counterpart(of, column) ?? [];
+    if (!sheet || !name) return undefined;
+    const air = airColumn[name];
+    return annexD(number(sheet), air === undefined ? name : `${of.metal} ${air}`, size);
+  };
+
+const sameAsIec = (of: Counterpart): Guard =>
+  equals('IEC', (column, size) => {
+    const [sheet, name] = counterpart(of, column) ?? [];
+    return sheet && name ? printedCell(sheet, name, size) : undefined;
+  });
 
 /** The order of methods in one table: more shut in is not above more open, three loaded not above two. */
 function orderOf(table: Printed): Guard {
@@ -75,13 +108,81 @@ function orderOf(table: Printed): Guard {
 
 const capacity = (table: Printed, ...more: Guard[]): Guarded => ({
   table,
-  guards: [positive, oneWay('rises'), orderOf(table), smooth(0.03), ...more],
+  sort: 'capacity',
+  guards: [positive, oneWay('rises'), orderOf(table), smooth(0.03), grain(halfAmpere), ...more],
 });
 
-const withLaw = (table: Printed, two: string, three: string, air: string, metal: string, single: boolean): Guarded =>
-  capacity(table, equals('power law', lawOf(two, three, air, metal, single)));
+const withLaw = (table: Printed, of: Counterpart, ...more: Guard[]): Guarded =>
+  capacity(table, equals('power law', lawOf(of)), sameAsIec(of), ...more);
 
-const iecEnclosed = (table: Printed, number: string): Guarded => {
+/** Beyond rounding, ratios of columns wander less than this. */
+const wander = 0.004;
+
+/** The ratio of a column to one of another table with the same name, or as `name` says. */
+const besides = (
+  label: string,
+  other: Printed,
+  name: (column: string) => string | undefined = (column) => column,
+): Guard =>
+  proportional(
+    label,
+    (_, column, size) => {
+      const theirs = name(column);
+      return theirs === undefined ? undefined : printedCell(other, theirs, size);
+    },
+    halfAmpere,
+    wander,
+  );
+
+/** The ratio of a column to another one of its own table. */
+const beside = (label: string, name: (column: string) => string | undefined): Guard =>
+  proportional(
+    label,
+    (table, column, size) => {
+      const theirs = name(column);
+      return theirs === undefined || theirs === column ? undefined : printedCell(table, theirs, size);
+    },
+    halfAmpere,
+    wander,
+  );
+
+/** Three loaded conductors beside two, and method E beside C, of a multicore table. */
+const multicoreRatios: readonly Guard[] = [
+  beside('three to two', (c) => (c.endsWith(' 3') ? c.replace(/3$/, '2') : undefined)),
+  beside('E to C', (c) => (c.startsWith('E ') ? c.replace('E', 'C') : undefined)),
+];
+
+const singleRatios = (other: Printed): readonly Guard[] => [
+  besides('C to the other insulation', other, (c) => (c.startsWith('C ') ? c : undefined)),
+  beside('C: three to two', (c) => (c === 'C 3 flat-or-trefoil' ? 'C 2 flat-touching' : undefined)),
+  beside('C to F', (c) => (c === 'C 2 flat-touching' ? 'F 2 flat-touching' : undefined)),
+];
+
+const pvc: Counterpart = { two: iec.tableB522, three: iec.tableB524, air: iec.tableB5210, metal: 'copper' };
+const xlpe: Counterpart = { two: iec.tableB523, three: iec.tableB525, air: iec.tableB5212, metal: 'copper' };
+const pvcGround: Counterpart = { two: iec.tableB522, three: iec.tableB524, metal: 'copper' };
+const xlpeGround: Counterpart = { two: iec.tableB523, three: iec.tableB525, metal: 'copper' };
+const aluminiumGround: Counterpart = { ...xlpeGround, metal: 'aluminium' };
+
+/** The columns of BS 7671 that repeat a column of IEC. */
+function sameAsBs(number: '2' | '3' | '4' | '5'): Guard {
+  const loaded = number === '2' || number === '3' ? '2' : '3';
+  const cool = number === '2' || number === '4';
+  const [single, multi, ground] = cool
+    ? [bs.table4D1A, bs.table4D2A, bs.table4D4A]
+    : [bs.table4E1A, bs.table4E2A, bs.table4E4A];
+  return equals('BS 7671', (column, size) => {
+    const [metal, method = ''] = column.split(' ');
+    if (metal === 'aluminium')
+      return cool || method !== 'D1' ? undefined : printedCell(bs.table4J4A, `D ${loaded}`, size);
+    if (method === 'D1') return printedCell(ground, `D ${loaded}`, size);
+    if (method === 'A1' || method === 'B1') return printedCell(single, `${method[0]} ${loaded} enclosed`, size);
+    if (method === 'D2') return undefined;
+    return printedCell(multi, `${method[0]} ${loaded}`, size);
+  });
+}
+
+const iecEnclosed = (table: Printed, digit: '2' | '3' | '4' | '5', hotter: Printed): Guarded => {
   const rank = [
     ['A2', 'A1'],
     ['A1', 'B1'],
@@ -92,22 +193,30 @@ const iecEnclosed = (table: Printed, number: string): Guarded => {
   ];
   const pairs = ['copper', 'aluminium'].flatMap((m) => rank.map(([a, b]) => [`${m} ${a}`, `${m} ${b}`] as const));
   const metals = ['A1', 'A2', 'B1', 'B2', 'C', 'D1', 'D2'].map((x) => [`aluminium ${x}`, `copper ${x}`] as const);
+  const withoutLaw = (c: string) => / (B1|B2|D2)$/.test(c);
   return {
     table,
+    sort: 'capacity',
     guards: [
       positive,
       oneWay('rises'),
       ordered([...pairs, ...metals]),
       smooth(0.03),
-      equals('power law', (column, size) => annexD(number, column, size)),
+      grain(halfAmpere),
+      equals('power law', (column, size) => annexD(number(table), column, size)),
+      sameAsBs(digit),
+      beside('D2 to D1', (c) => (c.endsWith(' D2') ? c.replace('D2', 'D1') : undefined)),
+      beside('B1 to B2', (c) => (c.endsWith(' B1') ? c.replace('B1', 'B2') : undefined)),
+      beside('aluminium to copper', (c) => (withoutLaw(c) ? c.replace('aluminium', 'copper') : undefined)),
+      besides('to the other insulation', hotter, (c) => (withoutLaw(c) ? c : undefined)),
     ],
   };
 };
 
-const iecAir = (table: Printed, number: string, metal: string): Guarded =>
+const iecAir = (table: Printed, metal: string): Guarded =>
   capacity(
     table,
-    equals('power law', (column, size) => annexD(number, `${metal} ${airColumn[column] ?? column}`, size)),
+    equals('power law', (column, size) => annexD(number(table), `${metal} ${airColumn[column] ?? column}`, size)),
   );
 
 /** mV/A/m due to resistance alone at operating temperature: 2 R and sqrt(3) R. */
@@ -125,56 +234,155 @@ const loopDrop =
 
 const isReactance = (column: string): boolean => column.endsWith(' x');
 
-const drop = (table: Printed, temperature: number, metal: 'copper' | 'aluminium', kind: '2' | '5'): Guarded => ({
+const drop = (
+  table: Printed,
+  temperature: number,
+  metal: 'copper' | 'aluminium',
+  kind: '2' | '5',
+  ...more: Guard[]
+): Guarded => ({
   table,
+  sort: 'drop',
   guards: [
     positive,
     oneWay('falls', isReactance),
     smooth(0.06, (c) => !isReactance(c)),
+    grain(halfDrop),
     near('resistance', loopDrop(temperature, metal, kind), 0.96, 1.04),
-    triangle(0.03),
+    within('resistance, rounded', loopDrop(temperature, metal, kind), halfDrop, 0.01),
+    triangle(halfDrop),
     phases(0.03),
+    ...more,
   ],
 });
 
+/** The same figures in another table. */
+const twin = (other: Printed, name: (column: string, size: number) => string | undefined = (column) => column): Guard =>
+  equals(`as ${other.id}`, (column, size) => {
+    const theirs = name(column, size);
+    return theirs === undefined ? undefined : printedCell(other, theirs, size);
+  });
+
+/** The other insulation: r as the resistances at 70 °C and 90 °C, x alike. */
+const otherInsulation = (other: Printed, factor: number): readonly Guard[] => [
+  within(
+    'resistance at the other temperature',
+    (column, size) => {
+      const theirs = printedCell(other, column, size);
+      return theirs === undefined || column.endsWith(' x') || (column.endsWith(' z') && size > 16)
+        ? undefined
+        : theirs * factor;
+    },
+    halfDrop,
+    0.01,
+  ),
+  within(
+    'reactance of the other insulation',
+    (column, size) => (isReactance(column) ? printedCell(other, column, size) : undefined),
+    halfDrop,
+    0.02,
+  ),
+];
+
+const hot = (230 + 90) / (230 + 70);
+
+/** Up to 16 mm² there is one figure for every way of laying, and direct current has it too. */
+const oneFigure: Guard = (table) =>
+  equals('one figure up to 16 mm²', (column, size) => {
+    if (size > 16 || column.endsWith(' x')) return undefined;
+    const own = table.columns.map(columnName);
+    const system = column.startsWith('three') ? 'three-phase' : 'single-phase';
+    const first = own.find((c) => c.startsWith(system) && c.endsWith(' z') && !c.includes('single-core'));
+    return first === undefined ? undefined : printedCell(table, first, size);
+  })(table);
+
 /** Every capacity and drop table, with its guards. */
 export const guarded: readonly Guarded[] = [
-  capacity(bs.table4D5),
-  withLaw(bs.table4D1A, 'B.52.2', 'B.52.4', 'B.52.10', 'copper', true),
-  withLaw(bs.table4D2A, 'B.52.2', 'B.52.4', 'B.52.10', 'copper', false),
+  capacity(
+    bs.table4D5,
+    equals('103 is half of C', (c, s) => {
+      const whole = c === '103' ? printedCell(bs.table4D5, 'C', s) : undefined;
+      return whole === undefined ? undefined : Math.round(whole) / 2;
+    }),
+    equals('C is twice 103', (c, s) => {
+      const half = c === 'C' ? printedCell(bs.table4D5, '103', s) : undefined;
+      return half === undefined ? undefined : 2 * half;
+    }),
+    beside('101 to 100', (c) => (c === '101' ? '100' : undefined)),
+    beside('102 to 100', (c) => (c === '102' ? '100' : undefined)),
+    besides('C to 4D2A', bs.table4D2A, (c) => (c === 'C' || c === 'A' ? `${c} 2` : undefined)),
+  ),
+  withLaw(bs.table4D1A, { ...pvc, single: true }, ...singleRatios(bs.table4E1A)),
+  withLaw(bs.table4D2A, pvc),
   capacity(
     bs.table4D4A,
-    equals('power law', (c, s) =>
-      c.startsWith('D') ? lawOf('B.52.2', 'B.52.4', '', 'copper', false)(c, s) : undefined,
-    ),
+    equals('power law', lawOf(pvcGround)),
+    sameAsIec(pvcGround),
+    besides('to 4E4A', bs.table4E4A),
+    ...multicoreRatios,
   ),
-  withLaw(bs.table4E1A, 'B.52.3', 'B.52.5', 'B.52.12', 'copper', true),
-  withLaw(bs.table4E2A, 'B.52.3', 'B.52.5', 'B.52.12', 'copper', false),
+  withLaw(bs.table4E1A, { ...xlpe, single: true }, ...singleRatios(bs.table4D1A)),
+  withLaw(bs.table4E2A, xlpe),
   capacity(
     bs.table4E4A,
-    equals('power law', (c, s) =>
-      c.startsWith('D') ? lawOf('B.52.3', 'B.52.5', '', 'copper', false)(c, s) : undefined,
-    ),
+    equals('power law', lawOf(xlpeGround)),
+    sameAsIec(xlpeGround),
+    besides('to 4D4A', bs.table4D4A),
+    besides('to 4E2A', bs.table4E2A),
+    ...multicoreRatios,
   ),
-  capacity(bs.table4J4A),
-  capacity(bs.table4F1A),
-  capacity(bs.table4F2A),
-  iecEnclosed(iec.tableB522, 'B.52.2'),
-  iecEnclosed(iec.tableB523, 'B.52.3'),
-  iecEnclosed(iec.tableB524, 'B.52.4'),
-  iecEnclosed(iec.tableB525, 'B.52.5'),
-  iecAir(iec.tableB5210, 'B.52.10', 'copper'),
-  iecAir(iec.tableB5211, 'B.52.11', 'aluminium'),
-  iecAir(iec.tableB5212, 'B.52.12', 'copper'),
-  iecAir(iec.tableB5213, 'B.52.13', 'aluminium'),
-  drop(bs.table4D5Drop, 70, 'copper', '2'),
-  drop(bs.table4D1B, 70, 'copper', '2'),
-  drop(bs.table4D2B, 70, 'copper', '2'),
-  drop(bs.table4D4B, 70, 'copper', '2'),
-  drop(bs.table4E1B, 90, 'copper', '2'),
-  drop(bs.table4E2B, 90, 'copper', '2'),
-  drop(bs.table4E4B, 90, 'copper', '2'),
-  drop(bs.table4J4B, 90, 'aluminium', '2'),
-  drop(bs.table4F2B, 90, 'copper', '5'),
+  capacity(
+    bs.table4J4A,
+    equals('power law', lawOf(aluminiumGround)),
+    sameAsIec(aluminiumGround),
+    besides('to 4E4A', bs.table4E4A),
+    ...multicoreRatios,
+  ),
+  capacity(
+    bs.table4F1A,
+    besides('to 4F2A', bs.table4F2A),
+    beside('three to two', (c) => (c === 'multicore 3' ? 'multicore 2' : undefined)),
+  ),
+  capacity(
+    bs.table4F2A,
+    besides('to 4F1A', bs.table4F1A),
+    beside('three to two', (c) => (c === 'multicore 3' ? 'multicore 2' : undefined)),
+    besides('to 4E2A', bs.table4E2A, (c) => (c.startsWith('multicore') ? c.replace('multicore', 'E') : undefined)),
+    besides('to 4E1A', bs.table4E1A, (c) => (c === 'single-core 2' ? 'F 2 flat-touching' : undefined)),
+  ),
+  iecEnclosed(iec.tableB522, '2', iec.tableB523),
+  iecEnclosed(iec.tableB523, '3', iec.tableB522),
+  iecEnclosed(iec.tableB524, '4', iec.tableB525),
+  iecEnclosed(iec.tableB525, '5', iec.tableB524),
+  iecAir(iec.tableB5210, 'copper'),
+  iecAir(iec.tableB5211, 'aluminium'),
+  iecAir(iec.tableB5212, 'copper'),
+  iecAir(iec.tableB5213, 'aluminium'),
+  drop(bs.table4D5Drop, 70, 'copper', '2', twin(bs.table4D2B)),
+  drop(
+    bs.table4D1B,
+    70,
+    'copper',
+    '2',
+    oneFigure,
+    ...otherInsulation(bs.table4E1B, 1 / hot),
+    twin(bs.table4D2B, (c, s) => (s <= 16 && c.includes('enclosed') ? c.replace('enclosed ', '') : undefined)),
+  ),
+  drop(bs.table4D2B, 70, 'copper', '2', oneFigure, twin(bs.table4D4B), ...otherInsulation(bs.table4E2B, 1 / hot)),
+  drop(bs.table4D4B, 70, 'copper', '2', oneFigure, twin(bs.table4D2B), ...otherInsulation(bs.table4E4B, 1 / hot)),
+  drop(
+    bs.table4E1B,
+    90,
+    'copper',
+    '2',
+    oneFigure,
+    ...otherInsulation(bs.table4D1B, hot),
+    twin(bs.table4E2B, (c, s) => (s <= 16 && c.includes('enclosed') ? c.replace('enclosed ', '') : undefined)),
+  ),
+  drop(bs.table4E2B, 90, 'copper', '2', oneFigure, twin(bs.table4E4B), ...otherInsulation(bs.table4D2B, hot)),
+  drop(bs.table4E4B, 90, 'copper', '2', oneFigure, twin(bs.table4E2B), ...otherInsulation(bs.table4D4B, hot)),
+  drop(bs.table4J4B, 90, 'aluminium', '2', oneFigure),
+  drop(bs.table4F2B, 90, 'copper', '5', oneFigure),
   drop(bs.table4F3B, 60, 'copper', '5'),
+  ...guardedFactors,
 ];
