@@ -1,4 +1,6 @@
+import { writeFileSync } from 'node:fs';
 import { defineConfig } from 'tsup';
+import { priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from './src/io/index.js';
 import { entries } from './tests/support/entries.js';
 
 export default defineConfig({
@@ -10,6 +12,15 @@ export default defineConfig({
   sourcemap: true,
   clean: true,
   silent: true,
+  async onSuccess() {
+    const schemas = {
+      survey: surveyJsonSchema(),
+      prices: priceBookJsonSchema(),
+      'work-rules': workRulesJsonSchema(),
+    };
+    for (const [name, schema] of Object.entries(schemas))
+      writeFileSync(`dist/${name}.schema.json`, `${JSON.stringify(schema)}\n`);
+  },
   // tsup 8.5.1 sets baseUrl in its declaration pass, which TypeScript 6 refuses unless told otherwise
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
 });

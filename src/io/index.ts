@@ -5,5 +5,5 @@
  */
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';
-export { readPriceBook, readWorkRules } from './prices.js';
+export { priceBookJsonSchema, readPriceBook, readWorkRules, workRulesJsonSchema } from './prices.js';
 export { parseSurvey, readSurvey } from './read-survey.js';

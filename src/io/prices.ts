@@ -42,6 +42,18 @@ function read<T>(what: string, schema: z.ZodType, document: unknown): T {
  */
 export const readPriceBook = (document: unknown): PriceBook => read('the price book', priceBook, document);
 
+/** The JSON Schema (draft 2020-12) of a price book. */
+export const priceBookJsonSchema = (): Readonly<Record<string, unknown>> => ({
+  title: 'ohmwright prices/1',
+  ...z.toJSONSchema(priceBook, { io: 'input' }),
+});
+
+/** The JSON Schema (draft 2020-12) of a firm's work rules. */
+export const workRulesJsonSchema = (): Readonly<Record<string, unknown>> => ({
+  title: 'ohmwright work rules',
+  ...z.toJSONSchema(workRules, { io: 'input' }),
+});
+
 /**
  * Reads a firm's own rules for quantities and hours.
  * @param document a parsed JSON document with the fields of `WorkRules`

@@ -53,3 +53,17 @@ test.each([
   },
   120_000,
 );
+
+test('the JSON Schemas of the documents are in the package, and say what the functions say', () => {
+  project.write(
+    'schemas.mjs',
+    `import { createRequire } from 'node:module';
+import { priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from 'ohmwright/io';
+const files = createRequire(import.meta.url);
+const all = { survey: surveyJsonSchema(), prices: priceBookJsonSchema(), 'work-rules': workRulesJsonSchema() };
+console.log(JSON.stringify(Object.entries(all).map(([name, schema]) =>
+  [name, JSON.stringify(files('ohmwright/' + name + '.schema.json')) === JSON.stringify(schema)])));`,
+  );
+  const same = JSON.parse(project.run(process.execPath, 'schemas.mjs'));
+  expect(same).toEqual([['survey', true], ['prices', true], ['work-rules', true]]);
+}, 60_000);
