@@ -299,6 +299,13 @@ function findingsOver(points: readonly At[]): Findings {
       const [least, most] = [Math.min(...values), Math.max(...values)];
       return missing({ kind: 'fact', fact: name, obtain: `lies between ${digits(least)} and ${digits(most)}` });
     }
+    if (values.every((v) => Array.isArray(v)))
+      return (first as unknown[]).map((_, i) =>
+        merged(
+          values.map((v) => (v as unknown[])[i]),
+          name,
+        ),
+      );
     if (values.every((v) => typeof v === 'object' && v !== null)) {
       const names = new Set(values.flatMap((v) => Object.keys(v as object)));
       return Object.fromEntries(

@@ -1,15 +1,24 @@
 import type { CheckResult } from '../core/index.js';
+import type { PassedOver } from '../design/index.js';
 import type { OptionPlan, Plan, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
 import { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
-import { demandPicture, oneLineDiagram, timeCurrentPicture } from './svg/index.js';
+import { demandPicture, oneLineDiagram, timeCurrentPicture, voltageProfilePicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
 
 const answers = {
   pass: 'Every rule that was judged is met.',
   fail: 'At least one rule is not met: the work must not go ahead as described.',
   'not-determined': 'Not decided: facts are missing, and nothing is guessed in their place.',
+} as const;
+
+/** A condition that is not met sends the notice another way: it is no fault of the work. */
+const conditionWords = {
+  pass: 'met',
+  fail: 'not met',
+  'not-determined': 'open',
+  'not-required': 'does not apply',
 } as const;
 
 const figure = (fact: { readonly state: string; readonly value?: number }, unit: string): string =>
@@ -36,21 +45,45 @@ function checks(results: readonly CheckResult[]): readonly Block[] {
   return [...grid('Rules', head, rules.map(checkRow)), ...grid('Advice', head, advice.map(checkRow))];
 }
 
+const cableWords = (c: PassedOver['candidate']['cable']): string =>
+  [c.construction.replaceAll('-', ' '), `${c.cores}-core`, c.material, c.insulation.replaceAll('-', ' ')].join(', ');
+
+/** Candidates of one cable and size that fail in the same requirement, one after the other. */
+interface Band {
+  readonly first: PassedOver;
+  readonly ratings: readonly number[];
+}
+
+function bandsOf(passedOver: readonly PassedOver[]): readonly Band[] {
+  const bands: { first: PassedOver; ratings: number[] }[] = [];
+  for (const p of passedOver) {
+    const last = bands.at(-1);
+    const { first } = last ?? {};
+    const same =
+      first !== undefined &&
+      cableWords(first.candidate.cable) === cableWords(p.candidate.cable) &&
+      first.candidate.area === p.candidate.area &&
+      first.check.check === p.check.check &&
+      first.verdict === p.verdict;
+    if (last && same) last.ratings.push(p.candidate.rating);
+    else bands.push({ first: p, ratings: [p.candidate.rating] });
+  }
+  return bands;
+}
+
 function candidates({ design: found }: PointPlan): readonly Block[] {
   const lengths = found.lengths?.intervals ?? [];
   return [
     ...grid(
       'Candidates before it, and the first requirement that each does not meet',
-      ['cable', 'size', 'device', 'verdict', 'because'],
-      found.passedOver
-        .slice(0, 24)
-        .map(({ candidate, verdict, check }) => [
-          candidate.cable.construction.replaceAll('-', ' '),
-          formatIn(candidate.area, 'mm²'),
-          formatIn(candidate.rating, 'A'),
-          { verdict },
-          `${check.title}: ${comparisonWords(check)}`,
-        ]),
+      ['cable', 'size', 'device', 'verdict', 'because, at the smallest device'],
+      bandsOf(found.passedOver).map(({ first: { candidate, verdict, check }, ratings }) => [
+        cableWords(candidate.cable),
+        formatIn(candidate.area, 'mm²'),
+        ratings.map((r) => formatIn(r, 'A')).join(', '),
+        { verdict },
+        `${check.title}: ${comparisonWords(check)}`,
+      ]),
     ),
     ...lengths.map((l) =>
       paragraph(
@@ -83,7 +116,8 @@ function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
   return [
     heading(2, 'Supply'),
     { kind: 'verdict', verdict: supply.overall.verdict, text: 'the supply carries house and charge points' },
-    paragraph(`${demand.governing.title} governs: ${demand.governedBy}. ${supply.limiter.because}`),
+    paragraph(`${demand.governing.title} governs: ${demand.governedBy}.`),
+    paragraph(`Load limiter: ${supply.limiter.because}.`),
     ...grid(
       'Maximum demand by each method',
       ['method', 'line', 'without points', 'with points', 'what it takes for granted'],
@@ -111,7 +145,11 @@ function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
     ),
     heading(2, 'Network operator'),
     paragraph(`Route: ${decision.route.replaceAll('-', ' ')}.${decision.meanwhile ? ` ${decision.meanwhile}` : ''}`),
-    ...grid('', ['verdict', 'condition', 'figures', 'where it stands'], decision.results.map(checkRow)),
+    ...grid(
+      'What decides the route',
+      ['', 'condition', 'figures', 'where it stands'],
+      decision.results.map((r) => [conditionWords[r.verdict], ...checkRow(r).slice(1)]),
+    ),
     ...list(decision.duties.map((d) => `${d.what} ${d.due ? `by ${d.due}` : d.when}`)),
     ...grid(
       'For the form, in a layout of our own',
@@ -138,6 +176,17 @@ const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] 
       ]
     : [];
 
+const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[] =>
+  data
+    ? [
+        {
+          kind: 'figure',
+          svg: voltageProfilePicture({ title: `Voltage along the route to ${point}`, ...data }),
+          caption: 'By the tabulated drop, every cable taken as warm as it may become; to neutral.',
+        },
+      ]
+    : [];
+
 function pointBlocks(point: PointPlan): readonly Block[] {
   const { chargeTime } = point;
   return [
@@ -154,6 +203,7 @@ function pointBlocks(point: PointPlan): readonly Block[] {
           ),
         ]),
     ...checks(point.assessment.results),
+    ...voltageAlong(point),
     ...timeCurrent(point),
     ...candidates(point),
     heading(3, 'Earthing of the point'),

@@ -1,3 +1,4 @@
+import { isMissing } from '../core/index.js';
 import type { OvercurrentDevice, Run, Supply } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
 import { ggEnvelope } from '../standards/bs88/gg-envelope.js';
@@ -60,4 +61,55 @@ export function timeCurrentOf(run: Run, supply: Supply, findings: Findings): Tim
       : []),
   ];
   return { series, marks, times: [] };
+}
+
+/** What a picture of the voltage along the route shows: distances in m, voltages to neutral in V. */
+export interface VoltageAlongData {
+  /** A line for each supply voltage. */
+  readonly series: readonly {
+    readonly name: string;
+    readonly points: readonly (readonly [distance: number, voltage: number])[];
+  }[];
+  /** Voltages to mark. */
+  readonly limits: readonly { readonly name: string; readonly voltage: number }[];
+  /** Ends of the stretches. */
+  readonly stretches: readonly { readonly name: string; readonly end: number }[];
+}
+
+/**
+ * Voltage along the route by the tabulated drop, from the nominal and from the smallest supply voltage; nothing where a
+ * length or a drop is open.
+ * @param run the circuit
+ * @param supply the supply
+ * @param findings figures of its assessment
+ */
+export function voltageAlongOf(run: Run, supply: Supply, findings: Findings): VoltageAlongData | undefined {
+  const { dropAlong = [], dropLimit, lowestSupply } = findings;
+  const along: (readonly [number, number])[] = [[0, 0]];
+  const stretches: { name: string; end: number }[] = [];
+  let [end, dropped] = [0, 0];
+  for (const { run: part, drop } of dropAlong) {
+    if (isMissing(drop)) return undefined;
+    for (const { name, length } of part.stretches) {
+      if (length.state !== 'known') return undefined;
+      end += length.value;
+      stretches.push({ name: part.id === run.id ? name : `${part.id}: ${name}`, end });
+    }
+    dropped += drop;
+    along.push([end, dropped]);
+  }
+  if (end === 0) return undefined;
+  const from = (name: string, voltage: number) => ({ name, points: along.map(([d, u]) => [d, voltage - u] as const) });
+  const { nominalVoltage } = supply;
+  return {
+    series: [
+      from('from the nominal voltage', nominalVoltage),
+      ...(lowestSupply === undefined ? [] : [from('from the smallest supply voltage', lowestSupply)]),
+    ],
+    limits:
+      dropLimit === undefined || isMissing(dropLimit)
+        ? []
+        : [{ name: 'limit of the drop', voltage: nominalVoltage * (1 - dropLimit) }],
+    stretches,
+  };
 }

@@ -18,7 +18,7 @@ import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun, withAllWanted } from './installed.js';
 import { optionSurveys } from './option-survey.js';
-import { timeCurrentOf } from './picture-data.js';
+import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
 import type { DiscardedOption, OptionId, OptionPlan, Plan, PointPlan } from './plan.js';
 import { quantitiesOf } from './quantities.js';
 import type { Survey, WantedPoint } from './survey.js';
@@ -227,6 +227,7 @@ function pointPlan(
     loadControl: path?.boards.some((b) => b.control?.controls.includes(point.id)) ?? false,
   };
   const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
+  const voltageAlong = voltageAlongOf(run, supply, assessment.findings);
   return {
     point: point.id,
     run,
@@ -252,5 +253,6 @@ function pointPlan(
         }
       : {}),
     ...(timeCurrent ? { timeCurrent } : {}),
+    ...(voltageAlong ? { voltageAlong } : {}),
   };
 }

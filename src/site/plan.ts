@@ -5,7 +5,7 @@ import type { Installation, Run } from '../installation/index.js';
 import type { EarthingOption } from '../standards/bs7671/earthing-options.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours } from './hours.js';
-import type { TimeCurrentData } from './picture-data.js';
+import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { Item } from './quantities.js';
 import type { Survey } from './survey.js';
 import type { UnknownItem } from './unknown-facts.js';
@@ -32,6 +32,8 @@ export interface PointPlan {
   readonly chargeTime?: ChargeTime;
   /** What its time-current picture shows. */
   readonly timeCurrent?: TimeCurrentData;
+  /** What its picture of the voltage along the route shows. */
+  readonly voltageAlong?: VoltageAlongData;
 }
 
 /** Names of the ways in which a survey can be answered. */

@@ -100,6 +100,12 @@ export interface Findings {
   voltageAtHighestSupply?: Known<Volts>;
   /** Voltage drop from the origin to the end of the run, V. */
   totalDrop?: Known<Volts>;
+  /** Voltage drop to neutral of each run from the origin on, V. */
+  dropAlong?: readonly { readonly run: Run; readonly drop: Known<Volts> }[];
+  /** Largest permitted drop from the origin, as a share of the nominal voltage. */
+  dropLimit?: Known<Ratio>;
+  /** Smallest supply voltage to be counted with, V. */
+  lowestSupply?: Volts;
   /** R_1+R_2 of the run at 20 °C, Ω. */
   lineAndProtectiveCold?: Known<Ohms>;
   /** Loop impedance at the origin of the run, hot, Ω. */

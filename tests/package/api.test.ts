@@ -1,4 +1,4 @@
-/** The public face is what `docs/api-report.txt` says. After an intended change: `npm run api`. */
+/** The public face is what `docs/api-report.txt` says. After an intended change: `npm run generated`. */
 import { expect, test } from 'vitest';
 import { apiReport } from '../support/api-report.js';
 import { entries } from '../support/entries.js';

@@ -65,5 +65,9 @@ console.log(JSON.stringify(Object.entries(all).map(([name, schema]) =>
   [name, JSON.stringify(files('ohmwright/' + name + '.schema.json')) === JSON.stringify(schema)])));`,
   );
   const same = JSON.parse(project.run(process.execPath, 'schemas.mjs'));
-  expect(same).toEqual([['survey', true], ['prices', true], ['work-rules', true]]);
+  expect(same).toEqual([
+    ['survey', true],
+    ['prices', true],
+    ['work-rules', true],
+  ]);
 }, 60_000);

@@ -18,18 +18,27 @@ export interface DemandPictureInput {
  * @returns an SVG as text
  */
 export function demandPicture(input: DemandPictureInput): string {
-  const [left, right, top] = [250, 690, 60];
-  const bottom = top + input.bars.length * 34;
+  // the largest on top: no line then runs through the words of another
+  const marked = [...new Set(input.limits.map((l) => l.current))]
+    .sort((a, b) => b - a)
+    .map((current) => ({
+      current,
+      words: input.limits.flatMap((l) => (l.current === current ? [l.name] : [])).join(', '),
+    }));
+  const [left, right, row] = [40, 690, 42];
+  const top = 44 + 15 * marked.length;
+  const bottom = top + input.bars.length * row;
   const most = Math.max(1, ...input.bars.map((b) => b.current), ...input.limits.map((l) => l.current));
   const x = linear(0, most * 1.1, left, right);
   const bars = input.bars.map((b, k) => {
-    const y = top + k * 34 + 5;
-    return `<rect x="${left}" y="${y}" width="${n(x(b.current) - left)}" height="22" fill="currentColor" fill-opacity="${b.governs ? 0.55 : 0.22}" stroke="currentColor"/>${text(left - 8, y + 15, b.governs ? `${b.name} (governs)` : b.name, 'text-anchor="end"')}${text(x(b.current) + 5, y + 15, formatIn(b.current, 'A'))}`;
+    const y = top + k * row + 18;
+    return `<rect x="${left}" y="${y}" width="${n(x(b.current) - left)}" height="19" fill="currentColor" fill-opacity="${b.governs ? 0.55 : 0.22}" stroke="currentColor"/>${text(left + 4, y - 4, b.governs ? `${b.name} (governs)` : b.name)}${text(x(b.current) + 5, y + 14, formatIn(b.current, 'A'))}`;
   });
-  const limits = input.limits.map(
-    (l, k) =>
-      `<path class="ink" stroke-width="1.5" stroke-dasharray="6 3" d="M${n(x(l.current))} ${top - 4}V${bottom}"/>${text(x(l.current), top - 10 - 14 * (k % 2), `${l.name} ${formatIn(l.current, 'A')}`, 'text-anchor="middle"')}`,
-  );
+  const limits = marked.map(({ current, words }, k) => {
+    const y = top - 6 - 15 * (marked.length - 1 - k);
+    const beyondMiddle = x(current) > (left + right) / 2;
+    return `<path class="ink" stroke-width="1.5" stroke-dasharray="6 3" d="M${n(x(current))} ${y - 10}V${bottom}"/>${text(x(current) + (beyondMiddle ? -5 : 5), y, `${words} ${formatIn(current, 'A')}`, beyondMiddle ? 'text-anchor="end"' : '')}`;
+  });
   const axis = `<path class="ink" d="M${left} ${top}V${bottom}H${right}"/>${x.ticks.map((v) => text(x(v), bottom + 16, String(v), 'text-anchor="middle"')).join('')}${text((left + right) / 2, bottom + 34, 'maximum demand per line, A', 'text-anchor="middle"')}`;
   return picture(
     {

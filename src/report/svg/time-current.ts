@@ -54,10 +54,10 @@ export function timeCurrentPicture(input: TimeCurrentInput): string {
     const outline = path([...s.points, ...[...s.slower].reverse()].map(place));
     return `<path d="${outline}Z" fill="currentColor" fill-opacity="${n(0.1 + 0.06 * (k % 3))}"/><path class="ink" ${stroke} d="${path(s.points.map(place))}"/><path class="ink" ${stroke} d="${path(s.slower.map(place))}"/>`;
   });
-  const marks = input.marks.map(
-    (m, k) =>
-      `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + 4, area.top + 14 + 15 * k, `${m.name} ${formatIn(m.current, 'A')}`)}`,
-  );
+  const marks = input.marks.map((m, k) => {
+    const right = x(m.current) > area.right - 150;
+    return `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + (right ? -4 : 4), area.top + 14 + 15 * k, `${m.name} ${formatIn(m.current, 'A')}`, right ? 'text-anchor="end"' : '')}`;
+  });
   const limits = (input.times ?? []).map(
     (t) =>
       `<path class="ink" stroke-width="1" stroke-dasharray="3 3" d="M${area.left} ${n(y(t.time))}H${area.right}"/>${text(area.right - 4, y(t.time) - 4, `${t.name} ${formatIn(t.time, 's')}`, 'text-anchor="end"')}`,

@@ -134,7 +134,7 @@ function runDrop(
   sheet: Sheet,
   load: RunLoad,
   followed: Line,
-): Sheet {
+): { readonly part: Sheet; readonly drop: Known<Volts> } {
   const { run, sections, by } = load;
   const part = sheet.part(`Drop along ${run.id}`);
   const rates = differing(run).map((stretch) => {
@@ -166,9 +166,11 @@ function runDrop(
     return own;
   });
   const voltageDrop = part.gather('sum', 'voltageDrop', 'voltageDrop', drops);
-  if (run.lines.length === 3) part.step(dropToNeutral, { voltageDrop });
-  else part.gather('sum', 'voltageDrop', 'phaseDrop', [part]);
-  return part;
+  const drop =
+    run.lines.length === 3
+      ? part.step(dropToNeutral, { voltageDrop })
+      : part.gather('sum', 'voltageDrop', 'phaseDrop', [part]);
+  return { part, drop };
 }
 
 /**
@@ -182,8 +184,11 @@ export function voltageDropRule(figures: DropFigures): Rule {
     const followed = lineFollowed(circuit);
     const loads = runs.map((run) => loadOf(circuit, run, followed));
     const drops = loads.map((load) => runDrop(circuit, figures, findings, sheet, load, followed));
-    const totalDrop = sheet.gather('sum', 'phaseDrop', 'totalDrop', drops);
+    const parts = drops.map((d) => d.part);
+    const totalDrop = sheet.gather('sum', 'phaseDrop', 'totalDrop', parts);
     findings.totalDrop = totalDrop;
+    findings.dropAlong = runs.map((run, i) => ({ run, drop: drops[i]?.drop ?? totalDrop }));
+    findings.lowestSupply = figures.supply.least;
     const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
     const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
     const lighting = circuit.run.feeds.some((o) => o.kind === 'load' && o.purpose === 'lighting');
@@ -193,6 +198,7 @@ export function voltageDropRule(figures: DropFigures): Rule {
       ratio(own ?? (lighting ? figures.limit.lighting : figures.limit.other)),
       own === undefined ? figures.limit.by : 'set by the user',
     );
+    findings.dropLimit = dropLimit;
     const results: CheckResult[] = [sheet.check(dropWithinLimit, { dropRatio, dropLimit })];
 
     const voltageAt = exactVoltage(sheet, circuit, findings, loads, followed);
