@@ -12,7 +12,11 @@ test('exports give each entry for import and require, types first', () => {
       require: { types: `./dist/${name}.d.cts`, default: `./dist/${name}.cjs` },
     },
   ]);
-  expect(pkg.exports).toEqual({ ...Object.fromEntries(expected), './package.json': './package.json' });
+  const schemas = ['survey', 'prices', 'work-rules'].map((n) => [`./${n}.schema.json`, `./dist/${n}.schema.json`]);
+  expect(pkg.exports).toEqual({
+    ...Object.fromEntries([...expected, ...schemas]),
+    './package.json': './package.json',
+  });
   for (const way of Object.values(pkg.exports)) {
     if (typeof way !== 'string') expect(Object.values(way).map((w) => Object.keys(w)[0])).toEqual(['types', 'types']);
   }
