@@ -37,6 +37,9 @@ export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './netw
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { type PilotOffer, pilotOffer } from './pilot/offer.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';
+export type { PriceProfile, ScheduleInput, SchedulePolicy } from './schedule/input.js';
+export type { ChargingStretch, ScheduledNode, ScheduledSession } from './schedule/pieces.js';
+export { type Schedule, schedule } from './schedule/schedule.js';
 export type { CurrentProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';
 export { type RandomDelay, startDelayOf } from './time/start-delay.js';

@@ -68,7 +68,8 @@ export const LINE_BIT = [1, 2, 4] as const;
 /** Names of the lines, by place. */
 export const LINE_NAME = ['L1', 'L2', 'L3'] as const;
 
-const maskOf = (lines: readonly string[], count: number): number => {
+/** Mask of the first `count` of these lines. */
+export const maskOf = (lines: readonly string[], count: number): number => {
   let mask = 0;
   for (let k = 0; k < count; k++) mask |= lines[k] === 'L1' ? 1 : lines[k] === 'L2' ? 2 : 4;
   return mask;

@@ -22,8 +22,11 @@ export interface StepClock {
   readonly step: Seconds;
 }
 
-/** Which value of a profile holds in a step, as a function of the number of the step. */
-export function valueInStep({ values, every, from }: CurrentProfile, clock: StepClock): (step: number) => number {
+/** Which value of a profile, of currents or of anything, holds in a step, as a function of the number of the step. */
+export function valueInStep(
+  { values, every, from }: Omit<CurrentProfile, 'node' | 'values'> & { node?: string; values: readonly unknown[] },
+  clock: StepClock,
+): (step: number) => number {
   const count = values.length;
   const steps = every === undefined ? 1 : Math.round(every / clock.step);
   const ahead = from === undefined ? 0 : Math.round((clock.from - from) / clock.step);
