@@ -21,6 +21,6 @@ export const voltageFactors = /* @__PURE__ */ table({
     provenance: 'one-source',
     note: '0.90 recalled from the edition of 2016; the text seen gives 0.95 for all low voltage',
   },
-  provenanceOf: { 'least +10 %': 'memory' },
+  provenanceOf: { 'least, +10 %': 'memory' },
   notes: ['Great Britain: tolerance +10 %.'],
 });

@@ -36,7 +36,7 @@ export const table411 = /* @__PURE__ */ table({
     provenance: 'one-source',
     note: 'TN and TT a.c. up to 230 V and TN a.c. above: two sources',
   },
-  provenanceOf: { 'TN DC 120-230 V': 'memory', 'TN AC': 'two-sources', 'TT AC 230': 'two-sources' },
+  provenanceOf: { 'TN DC, 230': 'memory', 'TN AC': 'two-sources', 'TT AC, 230': 'two-sources' },
   notes: [
     'Each row holds for nominal voltages above the row before (the first above 50 V) up to its own; the last row stands for everything above 400 V up to the limit of low voltage.',
     'From 2018: final circuits up to 63 A with one or more socket-outlets and up to 32 A supplying only fixed equipment; before, all final circuits up to 32 A.',

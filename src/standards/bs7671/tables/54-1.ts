@@ -26,7 +26,7 @@ export const table541 = /* @__PURE__ */ table({
   cell: 'minimumEarthingArea',
   unit: 'mm²',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.1', provenance: 'two-sources' },
-  provenanceOf: { 'steel protected against corrosion and mechanical damage': 'memory' },
+  provenanceOf: { 'steel, protected against corrosion and mechanical damage': 'memory' },
   notes: [
     'Protected against both: 2.5 mm² is a floor only; the size follows from 543.1.',
     'Coated steel in the first two rows.',

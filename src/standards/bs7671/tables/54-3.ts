@@ -31,11 +31,11 @@ export const table543 = /* @__PURE__ */ table({
   unit: 'A·√s/mm²',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.3', provenance: 'memory' },
   provenanceOf: {
-    'copper 70 °C thermoplastic, up to 300 mm²': 'one-source',
-    'copper 70 °C thermoplastic, above 300 mm²': 'one-source',
-    'copper 90 °C thermoplastic, up to 300 mm²': 'one-source',
-    'copper 90 °C thermoplastic, above 300 mm²': 'one-source',
-    'copper 90 °C thermosetting': 'one-source',
+    'copper, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'copper, 70 °C thermoplastic, above 300 mm²': 'one-source',
+    'copper, 90 °C thermoplastic, up to 300 mm²': 'one-source',
+    'copper, 90 °C thermoplastic, above 300 mm²': 'one-source',
+    'copper, 90 °C thermosetting': 'one-source',
   },
 });
 

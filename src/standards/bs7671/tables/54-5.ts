@@ -22,9 +22,9 @@ export const table545 = /* @__PURE__ */ table({
   unit: 'A·√s/mm²',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.5', provenance: 'memory' },
   provenanceOf: {
-    'steel 70 °C thermoplastic': 'one-source',
-    'steel 90 °C thermoplastic': 'one-source',
-    'steel 90 °C thermosetting': 'one-source',
+    'steel, 70 °C thermoplastic': 'one-source',
+    'steel, 90 °C thermoplastic': 'one-source',
+    'steel, 90 °C thermosetting': 'one-source',
   },
 });
 
