@@ -152,10 +152,14 @@ function verdictOf(results: readonly CheckResult[]): AspectVerdict['verdict'] {
 const gapsOf = (r: CheckResult): readonly Gap[] =>
   r.verdict === 'not-determined' ? [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)] : [];
 
+/** Whether a rule is not met. */
+const isFailed = (r: CheckResult): boolean => r.weight === 'rule' && r.verdict === 'fail';
+
 /**
  * Judges a circuit aspect by aspect, every fact at one value.
  * @param findings where the rules keep their figures
  * @param enter is told the aspect that is judged next
+ * @param stopAtFail whether the aspects after the first with a rule that is not met are left out
  */
 export function judgeAspects(
   code: WiringCode,
@@ -165,6 +169,7 @@ export function judgeAspects(
   sheet: Sheet,
   findings: Findings,
   enter?: (aspect: Aspect) => void,
+  stopAtFail = false,
 ): readonly AspectResults[] {
   const found = circuitCase(installation, runId, options);
   // who watches wants to see which aspect reads the load
@@ -176,19 +181,32 @@ export function judgeAspects(
         },
       }
     : found;
-  return aspects.map((aspect): AspectResults => {
+  const judged: AspectResults[] = [];
+  for (const aspect of aspects) {
     enter?.(aspect);
-    const rule = code.rules[aspect];
-    const part = sheet.part(titles[aspect]);
-    if (typeof rule === 'function') return { aspect, results: rule(circuit, findings, part) };
-    const check = statement({
-      id: `${aspect}-rule`,
-      title: titles[aspect],
-      weight: 'rule',
-      source: rule.source ?? { document: code.name, edition: code.edition, provenance: 'memory' },
-    });
-    return { aspect, results: [part.result(notRequired(check, 'no-rule', rule.notRequired))] };
+    const one = judgeAspect(code, aspect, circuit, findings, sheet.part(titles[aspect]));
+    judged.push(one);
+    if (stopAtFail && one.results.some(isFailed)) break;
+  }
+  return judged;
+}
+
+function judgeAspect(
+  code: WiringCode,
+  aspect: Aspect,
+  circuit: CircuitCase,
+  findings: Findings,
+  part: Sheet,
+): AspectResults {
+  const rule = code.rules[aspect];
+  if (typeof rule === 'function') return { aspect, results: rule(circuit, findings, part) };
+  const check = statement({
+    id: `${aspect}-rule`,
+    title: titles[aspect],
+    weight: 'rule',
+    source: rule.source ?? { document: code.name, edition: code.edition, provenance: 'memory' },
   });
+  return { aspect, results: [part.result(notRequired(check, 'no-rule', rule.notRequired))] };
 }
 
 /** What the results of all aspects amount to. */

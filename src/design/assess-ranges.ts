@@ -188,6 +188,43 @@ function lists(
   };
 }
 
+/** Whether a check would have to be judged at more points than there is time for: each open range doubles them. */
+const tooMany = (at: readonly (readonly number[])[]): boolean =>
+  at.reduce((n, list) => n * list.length, 1) > MOST_POINTS;
+
+/** A check over more open ranges than can be looked through: nothing is said of it. */
+function unexamined(
+  points: Points,
+  ranges: readonly Range[],
+  reads: ReadonlySet<number>,
+  aspect: Aspect,
+  key: string,
+): Over | undefined {
+  const worst = points.all().find((p) => p.byKey.has(key));
+  const result = worst?.byKey.get(key);
+  if (!worst || !result) return undefined;
+  const { value: _v, limit: _l, most: _m, margin: _margin, found: _f, because: _b, alternatives: _a, ...rest } = result;
+  const gaps = [...reads].map((i) => {
+    const { name, least, most } = ranges[i] as Range;
+    const obtain = `known only from ${digits(least)} to ${digits(most)}: too many facts are ranges to look through them all`;
+    return { kind: 'fact' as const, fact: name, obtain };
+  });
+  return {
+    aspect,
+    key,
+    worst,
+    result: { ...rest, verdict: 'not-determined', gaps },
+    report: {
+      aspect,
+      check: result.check,
+      verdict: 'not-determined',
+      worstAt: {},
+      grounds: 'subdivided',
+      points: 0,
+    },
+  };
+}
+
 function worstOf(points: Points, key: string, at: readonly (readonly number[])[]) {
   let worst: { readonly at: At; readonly result: CheckResult } | undefined;
   let allFail = true;
@@ -206,6 +243,7 @@ function overRanges(points: Points, ranges: readonly Range[], aspect: Aspect, ke
     const reads = new Set(points.of(aspect));
     const directions = points.directions(key);
     const at = lists(ranges, reads, directions, 'worst');
+    if (tooMany(at.lists)) return unexamined(points, ranges, reads, aspect, key);
     const grid = combinations(at.lists);
     const { worst, allFail } = worstOf(points, key, grid);
     if (!worst) return undefined;

@@ -6,6 +6,7 @@ import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from
 import { assess } from './assess.js';
 import type { Assessment } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';
+import { firstFailure } from './first-failure.js';
 import { type Permitted, permitted } from './permitted.js';
 import { pinned, rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
@@ -128,20 +129,20 @@ function failsAtBothEnds(
   const ranges = rangesOf(installation);
   if (ranges.length === 0) return undefined;
   const at = (end: 'least' | 'most') =>
-    assess(
-      code,
-      pinned(
-        installation,
-        ranges.map((r) => r[end]),
-        () => undefined,
-      ),
-      runId,
-      options,
-    ).overall.failed;
-  const below = at('least');
-  if (below.length === 0) return undefined;
-  const above = at('most');
-  return above.find((r) => below.some((b) => b.check === r.check && b.because === r.because));
+    pinned(
+      installation,
+      ranges.map((r) => r[end]),
+      () => undefined,
+    );
+  const below = firstFailure(code, at('least'), runId, options);
+  if (!('verdict' in below)) return undefined;
+  const above = firstFailure(code, at('most'), runId, options);
+  if (!('verdict' in above)) return undefined;
+  const same = (a: CheckResult, b: CheckResult) => a.check === b.check && a.because === b.because;
+  if (same(below, above)) return above;
+  // another rule may fail at both ends behind the first
+  const all = assess(code, at('least'), runId, options).overall.failed;
+  return assess(code, at('most'), runId, options).overall.failed.find((r) => all.some((b) => same(b, r)));
 }
 
 const nothingOffered = (run: Run): readonly Gap[] => [
@@ -185,14 +186,17 @@ export function design(
       passedOver.push({ candidate, verdict: 'fail', check: barred });
       continue;
     }
-    const assessment = assess(code, built(candidate), runId, assessing);
-    const { verdict, failed, undetermined } = assessment.overall;
-    if (verdict === 'pass') {
-      accepted = assessment;
+    const found = firstFailure(code, built(candidate), runId, assessing);
+    if ('verdict' in found) {
+      passedOver.push({ candidate, verdict: 'fail', check: found });
+      continue;
+    }
+    if (found.overall.verdict === 'pass') {
+      accepted = found;
       break;
     }
-    if (verdict === 'not-determined') open ??= { at: passedOver.length, assessment };
-    passedOver.push({ candidate, verdict, check: (failed[0] ?? undetermined[0]) as CheckResult });
+    open ??= { at: passedOver.length, assessment: found };
+    passedOver.push({ candidate, verdict: 'not-determined', check: found.overall.undetermined[0] as CheckResult });
   }
   const at = accepted ? passedOver.length : open?.at;
   const chosen = at === undefined ? undefined : candidates[at];

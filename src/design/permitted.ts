@@ -1,9 +1,10 @@
 import { type CheckResult, type Gap, termOf } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
 import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
-import { assess } from './assess.js';
+
 import type { PermittedInterval } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';
+import { firstFailure } from './first-failure.js';
 import { intervalsOf, type Seen, scan } from './scan.js';
 import { type Question, variationOf } from './vary.js';
 
@@ -56,8 +57,10 @@ export function permitted(
   const variation = variationOf(code, installation, run, question, options);
   const look = (value: number): Seen => {
     const [changed, chosen] = variation.at(value);
-    const { overall } = assess(code, changed, runId, chosen);
-    return { value, verdict: overall.verdict, check: overall.failed[0] ?? overall.undetermined[0] };
+    const found = firstFailure(code, changed, runId, chosen);
+    return 'verdict' in found
+      ? { value, verdict: 'fail', check: found }
+      : { value, verdict: found.overall.verdict, check: found.overall.undetermined[0] };
   };
   const seen = variation.gaps.length > 0 ? [] : scan(look, variation.values, variation.between);
   const barred = new Map<string, CheckResult>();

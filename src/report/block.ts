@@ -39,10 +39,21 @@ export const grid = (
 /** The text of a cell. */
 export const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : verdictWords(cell.verdict));
 
-/** A verdict as a person reads it. */
-export const verdictWords = (verdict: string): string =>
-  ({ pass: 'pass', fail: 'FAIL', 'not-determined': 'not determined', 'not-required': 'not required' })[verdict] ??
-  verdict;
+const spoken: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
+  ['pass', 'pass'],
+  ['fail', 'FAIL'],
+  ['not-determined', 'not determined'],
+  ['not-required', 'not required'],
+]);
 
-/** Text without control characters, which no printed form may carry. */
-export const printable = (text: string): string => text.replace(/\p{Cc}/gu, ' ');
+/** A verdict as a person reads it. */
+export const verdictWords = (verdict: string): string => spoken.get(verdict) ?? verdict;
+
+/**
+ * What no printed form may carry: control characters, which command terminals; halves of surrogate pairs and characters
+ * that XML forbids; separators of lines; and marks that turn the direction of writing, which can make 80 read as 08.
+ */
+const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u200e\u200f\u061c\u202a-\u202e\u2066-\u2069\ufffe\uffff]/gu;
+
+/** Text without what no printed form may carry. */
+export const printable = (text: string): string => text.replace(UNPRINTABLE, ' ');

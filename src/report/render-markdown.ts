@@ -6,7 +6,10 @@ const safe = (text: string): string =>
     .replace(/&/g, '&amp;')
     .replace(/</g, '&lt;')
     .replace(/>/g, '&gt;')
-    .replace(/([\\`*_{}[\]|~])/g, '\\$1');
+    .replace(/([\\`*_{}[\]|~#])/g, '\\$1')
+    .trim()
+    // at its beginning a text could start a list, a rule or an underlined heading
+    .replace(/^(\d+(?=[.)](?:\s|$))|(?=[-+=]))/, '$1\\');
 const cell = (text: string): string => safe(text) || ' ';
 
 function blockText(block: Block): string {
@@ -30,8 +33,12 @@ function blockText(block: Block): string {
       ];
       return `${block.caption ? `*${safe(block.caption)}*\n\n` : ''}${rows.join('\n')}`;
     }
-    case 'lines':
-      return block.lines.map((line) => `    ${printable(line)}`).join('\n');
+    case 'lines': {
+      const lines = block.lines.map(printable);
+      const longest = Math.max(2, ...lines.flatMap((l) => (l.match(/`+/g) ?? []).map((run) => run.length)));
+      const fence = '`'.repeat(longest + 1);
+      return [fence, ...lines, fence].join('\n');
+    }
     case 'figure':
       return `*Picture: ${safe(block.caption)} (in the HTML report)*`;
     default: {

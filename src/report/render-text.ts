@@ -1,4 +1,4 @@
-import { type Block, cellText, verdictWords } from './block.js';
+import { type Block, cellText, printable, verdictWords } from './block.js';
 
 const WIDTH = 100;
 
@@ -6,7 +6,7 @@ const WIDTH = 100;
 function wrap(text: string, width: number, indent = ''): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/)) {
+  for (const word of printable(text).split(/\s+/)) {
     if (line && line.length + 1 + word.length > width) {
       lines.push(line);
       line = indent + word;
@@ -47,7 +47,8 @@ function blockLines(block: Block): string[] {
   switch (block.kind) {
     case 'heading': {
       const mark = { 1: '=', 2: '-', 3: '', 4: '' }[block.level];
-      return mark ? ['', block.text, mark.repeat(Math.min(WIDTH, block.text.length)), ''] : ['', `${block.text}`, ''];
+      const text = printable(block.text);
+      return ['', text, ...(mark ? [mark.repeat(Math.min(WIDTH, text.length))] : []), ''];
     }
     case 'paragraph':
       return [...wrap(block.text, WIDTH), ''];
@@ -68,9 +69,9 @@ function blockLines(block: Block): string[] {
         '',
       ];
     case 'lines':
-      return [...block.lines, ''];
+      return [...block.lines.map(printable), ''];
     case 'figure':
-      return [`(picture: ${block.caption})`, ''];
+      return [`(picture: ${printable(block.caption)})`, ''];
     default: {
       const never: never = block;
       return never;

@@ -41,6 +41,8 @@ export interface PlanOptions {
   readonly ranking?: Ranking;
   /** Which options keep their calculation sheet; the first when absent. */
   readonly sheets?: 'first' | 'all' | 'none';
+  /** Whether permitted lengths of the route are worked out, which takes many assessments; for up to three points when absent. */
+  readonly lengths?: boolean;
   /** What the notification needs and the survey does not hold, such as the day of completion. */
   readonly notification?: Pick<NotificationOptions, 'completed' | 'programme' | 'particulars'>;
 }
@@ -148,7 +150,9 @@ function optionPlan(
     { ...options.notification, ...demandOptions(survey), country },
     sheet.part('Network operator'),
   );
-  const points = survey.wanted.map((w) => pointPlan(code, survey, wantedIn, w, rules, sheet));
+  // many assessments each: for few points, and not where every one runs over ranges
+  const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
+  const points = survey.wanted.map((w) => pointPlan(code, survey, wantedIn, w, rules, lengths, sheet));
   const outlet = survey.work.outletHeight;
   const height =
     outlet?.state === 'known'
@@ -195,6 +199,7 @@ function pointPlan(
   installation: Installation,
   wanted: WantedPoint,
   rules: WorkRules,
+  lengths: boolean,
   sheet: Recorder,
 ): PointPlan {
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
@@ -204,8 +209,7 @@ function pointPlan(
   const found = design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
-    // many assessments each: for few points, and not where every one runs over ranges
-    lengths: survey.wanted.length <= 3 && rangesOf(installation).length === 0,
+    lengths,
   });
   const run = chosenRun(wanted, found);
   const built = withRun(installation, run.id, () => run);

@@ -13,6 +13,7 @@ import {
   type Run,
   ratio,
   recorder,
+  squareMillimetres,
   unknown,
   writeSheet,
 } from '../../src/index.js';
@@ -61,6 +62,24 @@ const find = (a: ReturnType<typeof assess>, check: string) => a.results.find((r)
 const over = (a: ReturnType<typeof assess>, check: string) => a.ranges?.checks.find((c) => c.check === check);
 
 describe('assess over ranges', () => {
+  it('says nothing of a check over more open ranges than can be looked through, and names them', () => {
+    const mm2 = between(squareMillimetres(10), squareMillimetres(11));
+    const open = house([circuit({})], {
+      bonding: Array.from({ length: 12 }, (_, i) => ({ what: `pipe ${i}`, area: mm2 })),
+      earthingConductor: between(squareMillimetres(15), squareMillimetres(16)),
+    });
+    const found = assess(code, open, 'ev');
+    const bonds = found.results.filter((r) => r.check.includes('bonding'));
+    expect(bonds.length).toBeGreaterThan(0);
+    for (const bond of bonds) {
+      expect(bond.verdict).toBe('not-determined');
+      expect(bond.gaps?.length).toBeGreaterThanOrEqual(12);
+      expect(JSON.stringify(bond.gaps)).toContain('too many facts are ranges');
+    }
+    expect(find(found, 'device-carries-load')?.verdict).toBe('pass');
+    expect(JSON.parse(JSON.stringify(found))).toEqual(found);
+  });
+
   it('passes for the whole range where the worst point passes', () => {
     const found = assess(smallCode, build({ length: between(metres(10), metres(30)) }), 'ev');
     expect(found.overall.verdict).toBe('pass');

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
+import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/report/index.js';
 import { renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
+import { hostileTexts } from '../fuzz/mutate.js';
 
 const report: readonly Block[] = [
   { kind: 'heading', level: 1, text: 'A report' },
@@ -109,5 +111,29 @@ describe('a report', () => {
       }),
       { numRuns: 300 },
     );
+  });
+
+  it('never lets a text become Markdown of its own, wherever it stands', () => {
+    const parser = new MarkdownIt({ html: true });
+    const shape = (text: string) =>
+      parser.parse(renderMarkdown(everyText(text)), {}).flatMap((t) => [
+        `${t.type} ${t.tag}`,
+        // a text inside is text, whatever it is
+        ...(t.children ?? []).map((c) => c.type).filter((type) => !/^text|softbreak/.test(type)),
+      ]);
+    const plain = shape('plain');
+    fc.assert(
+      fc.property(fc.oneof(fc.constantFrom(...hostileTexts), fc.string({ unit: 'binary' })), (text) => {
+        // an empty heading or paragraph is no markup either; it only has nothing to compare
+        if (/[^\p{C}\p{Z}]/u.test(text)) expect(shape(text)).toEqual(plain);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('carries no character that commands a terminal, turns the writing round or is no character', () => {
+    const blocks = everyText('a\u001b[31m\u202eb\u2066c\ud800d\ufffee\u2028f\u0007');
+    for (const report of [renderText(blocks), renderMarkdown(blocks), renderHtml(blocks, 'a\u202eb')])
+      expect(report).not.toMatch(/[^\P{C}\n]|[\u2028\u2029]/u);
   });
 });
