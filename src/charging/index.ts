@@ -39,7 +39,13 @@ export { type PilotOffer, pilotOffer } from './pilot/offer.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';
 export type { PriceProfile, ScheduleInput, SchedulePolicy } from './schedule/input.js';
 export type { ChargingStretch, ScheduledNode, ScheduledSession } from './schedule/pieces.js';
-export { type Schedule, schedule } from './schedule/schedule.js';
+export {
+  type Schedule,
+  type ScheduleBound,
+  type ScheduleNotPromised,
+  schedule,
+  scheduleNotPromisedWords,
+} from './schedule/schedule.js';
 export type { CurrentProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';
 export { type RandomDelay, startDelayOf } from './time/start-delay.js';

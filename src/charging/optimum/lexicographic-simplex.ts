@@ -1,4 +1,5 @@
 import { CalculationError } from '../../units/index.js';
+import { type Entries, workingBasis } from './working-basis.js';
 
 /** A row `Σ coefficient · variable ≤ most`, with `most` not negative: everything at zero is a solution. */
 export interface Row {
@@ -23,12 +24,24 @@ export interface Programme {
   solution(): Float64Array;
 }
 
+/** Reduced costs and steps below this are none. */
 const EPS = 1e-9;
+/** How far a bound may be passed to find a larger pivot. */
+const GIVE = 1e-10;
+/** Changes after which the inverse is computed anew. */
+const REFRESH = 80;
+
+/** Where an entering variable is stopped: by itself, by a basic variable or by a row. */
+interface Stop {
+  readonly kind: 'itself' | 'variable' | 'row';
+  readonly which: number;
+  readonly step: number;
+}
 
 /**
- * A linear programme with bounded variables, solved by the primal simplex method on a dense tableau. Objectives follow
- * one another without starting again: after each, columns that would lower it may not enter any more. For the hundreds
- * of rows of a night's schedule or of a site with a limit on unbalance, not for a depot.
+ * A linear programme with bounded variables, solved by the primal simplex method on a basis of the limits that bind.
+ * Objectives follow one another without starting again: after each, variables and rows that would lower it are fixed.
+ * The time goes with the number of limits that bind, squared, not with the number of limits.
  * @param upper largest value of each variable; the smallest is 0
  * @param rows constraints
  * @param levels how many times a level may be raised
@@ -36,150 +49,174 @@ const EPS = 1e-9;
 export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels = 0): Programme {
   const n = upper.length;
   const m = rows.length;
-  const width = n + m + levels;
-  const table = new Float64Array(m * width);
-  const right = new Float64Array(m);
-  const basis = new Int32Array(m);
-  const most = new Float64Array(width).fill(Number.POSITIVE_INFINITY);
-  const flipped = new Uint8Array(width); // the variable stands for its distance from its upper bound
-  const basic = new Uint8Array(width);
-  const barred = new Uint8Array(width);
-  const nonzero = new Int32Array(width);
-  let used = n + m;
-
-  for (let j = 0; j < n; j++) most[j] = upper[j]!;
+  const width = n + levels;
+  let used = n;
+  const columns: Entries[] = Array.from({ length: width }, () => ({ at: [], values: [] }));
+  const matrix: Entries[] = rows.map(() => ({ at: [], values: [] }));
+  const enter = (r: number, j: number, value: number) => {
+    columns[j]!.at.push(r);
+    columns[j]!.values.push(value);
+    matrix[r]!.at.push(j);
+    matrix[r]!.values.push(value);
+  };
   rows.forEach((row, r) => {
-    for (let k = 0; k < row.variables.length; k++) {
-      const at = r * width + row.variables[k]!;
-      table[at] = table[at]! + row.coefficients[k]!;
-    }
-    table[r * width + n + r] = 1;
-    right[r] = row.most;
-    basis[r] = n + r;
-    basic[n + r] = 1;
+    for (let k = 0; k < row.variables.length; k++) enter(r, row.variables[k]!, row.coefficients[k]!);
   });
+  const most = new Float64Array(width).fill(Number.POSITIVE_INFINITY);
+  for (let j = 0; j < n; j++) most[j] = upper[j]!;
+  const x = new Float64Array(width);
+  const slack = Float64Array.from(rows, (row) => row.most);
+  const fixedColumn = new Uint8Array(width);
+  const fixedRow = new Uint8Array(m);
+  const basis = workingBasis(width, m);
+  const { placeOfColumn, placeOfRow } = basis;
+  const change = new Float64Array(m); // of the left side of each row for a unit of the entering variable
+  let changes = 0;
 
-  const flipColumn = (j: number, reduced: Float64Array) => {
-    for (let r = 0; r < m; r++) {
-      const a = table[r * width + j]!;
-      if (a === 0) continue;
-      right[r] = right[r]! - a * most[j]!;
-      table[r * width + j] = -a;
-    }
-    reduced[j] = -reduced[j]!;
-    flipped[j] = 1 - flipped[j]!;
-  };
-
-  /** A basic variable leaves at its upper bound: from now on it is counted from there. */
-  const flipBasic = (r: number) => {
-    const j = basis[r]!;
-    for (let k = 0; k < used; k++) table[r * width + k] = -table[r * width + k]!;
-    table[r * width + j] = 1;
-    right[r] = most[j]! - right[r]!;
-    flipped[j] = 1 - flipped[j]!;
-  };
-
-  const pivot = (r: number, j: number, reduced: Float64Array) => {
-    const own = r * width;
-    const scale = table[own + j]!;
-    let count = 0;
-    for (let k = 0; k < used; k++) {
-      const a = table[own + k]!;
-      if (a === 0) continue;
-      table[own + k] = a / scale;
-      nonzero[count++] = k;
-    }
-    right[r] = right[r]! / scale;
-    const lower = (target: Float64Array, at: number, factor: number) => {
-      for (let q = 0; q < count; q++) {
-        const k = nonzero[q]!;
-        const value = target[at + k]! - factor * table[own + k]!;
-        target[at + k] = Math.abs(value) < 1e-13 ? 0 : value;
-      }
-      target[at + j] = 0;
+  /** Computes basic variables and slacks anew from the variables at their bounds. */
+  const settle = () => {
+    basis.refresh(columns);
+    const rest = (r: number, basic: boolean) => {
+      const { at, values } = matrix[r]!;
+      let sum = rows[r]!.most;
+      for (let k = 0; k < at.length; k++) if (basic || placeOfColumn[at[k]!]! < 0) sum -= values[k]! * x[at[k]!]!;
+      return sum;
     };
-    for (let s = 0; s < m; s++) {
-      const factor = table[s * width + j]!;
-      if (s === r || factor === 0) continue;
-      lower(table, s * width, factor);
-      const value = right[s]! - factor * right[r]!;
-      right[s] = Math.abs(value) < 1e-11 ? 0 : value;
-    }
-    lower(reduced, 0, reduced[j]!);
-    table[own + j] = 1;
-    basic[basis[r]!] = 0;
-    basic[j] = 1;
-    basis[r] = j;
+    const values = basis.ahead({ at: basis.rows, values: basis.rows.map((r) => rest(r, false)) });
+    basis.columns.forEach((j, p) => {
+      x[j] = Math.min(Math.max(0, values[p]!), most[j]!);
+    });
+    for (let r = 0; r < m; r++) slack[r] = placeOfRow[r]! < 0 ? Math.max(0, rest(r, true)) : 0;
+    changes = 0;
   };
 
-  const reducedCosts = (costs: Float64Array): Float64Array => {
-    const reduced = new Float64Array(width);
-    for (let j = 0; j < used; j++) reduced[j] = flipped[j] ? -costs[j]! : costs[j]!;
-    const own = reduced.slice();
-    for (let r = 0; r < m; r++) {
-      const c = own[basis[r]!]!;
-      if (c !== 0) for (let k = 0; k < used; k++) reduced[k] = reduced[k]! - c * table[r * width + k]!;
+  const reducedCost = (j: number, costs: Float64Array, prices: Float64Array): number => {
+    const { at, values } = columns[j]!;
+    let d = costs[j]!;
+    for (let k = 0; k < at.length; k++) {
+      const q = placeOfRow[at[k]!]!;
+      if (q >= 0) d -= prices[q]! * values[k]!;
     }
-    return reduced;
+    return d;
   };
 
-  /** Row that stops the entering variable first, and how far it gets. */
-  const ratioTest = (j: number, byNumber: boolean) => {
-    let [row, step, size, atUpper] = [-1, most[j]!, 0, false];
-    for (let r = 0; r < m; r++) {
-      const a = table[r * width + j]!;
-      if (Math.abs(a) < EPS) continue;
-      const up = most[basis[r]!]!;
-      if (a < 0 && up === Number.POSITIVE_INFINITY) continue;
-      const ratio = Math.max(0, a > 0 ? right[r]! / a : (right[r]! - up) / a);
-      const nearer = ratio < step - 1e-12;
-      const tie = row >= 0 && ratio <= step + 1e-12;
-      if (!nearer && !(tie && (byNumber ? basis[r]! < basis[row]! : Math.abs(a) > size))) continue;
-      [row, step, size, atUpper] = [r, Math.min(ratio, nearer ? ratio : step), Math.abs(a), a < 0];
+  /** The variable, or the slack of a row as `-1 - row`, that improves most; the first one when taken by number. */
+  const entering = (costs: Float64Array, prices: Float64Array, byNumber: boolean): number | undefined => {
+    let [best, gain] = [undefined as number | undefined, EPS];
+    for (let j = 0; j < used; j++) {
+      if (placeOfColumn[j]! >= 0 || fixedColumn[j] || most[j] === 0) continue;
+      const d = reducedCost(j, costs, prices);
+      const good = x[j] === 0 ? d : -d;
+      if (good <= gain) continue;
+      [best, gain] = [j, good];
+      if (byNumber) return best;
     }
-    return { row, step, atUpper };
+    let row = m;
+    for (let q = 0; q < prices.length; q++) {
+      const r = basis.rows[q]!;
+      if (fixedRow[r]) continue;
+      if (byNumber ? -prices[q]! > EPS && r < row : -prices[q]! > gain) [best, gain, row] = [-1 - r, -prices[q]!, r];
+    }
+    return best;
+  };
+
+  /** What stops the entering variable first. */
+  const stopOf = (direction: Float64Array, own: number, byNumber: boolean): Stop => {
+    const give = byNumber ? 0 : GIVE;
+    let far = own;
+    const each = (visit: (kind: 'variable' | 'row', which: number, left: number, rate: number) => void) => {
+      for (let p = 0; p < direction.length; p++) {
+        const [rate, j] = [direction[p]!, basis.columns[p]!];
+        if (rate > EPS) visit('variable', j, most[j]! - x[j]!, rate);
+        else if (rate < -EPS) visit('variable', j, x[j]!, -rate);
+      }
+      for (let r = 0; r < m; r++) if (change[r]! > EPS && placeOfRow[r]! < 0) visit('row', r, slack[r]!, change[r]!);
+    };
+    each((_, __, left, rate) => {
+      far = Math.min(far, (left + give) / rate);
+    });
+    if (far === own && own < Number.POSITIVE_INFINITY) return { kind: 'itself', which: -1, step: own };
+    // of those that are reached, the one with the largest pivot, or the first by number
+    let [stop, merit]: [Stop, number] = [{ kind: 'itself', which: -1, step: own }, Number.NEGATIVE_INFINITY];
+    each((kind, which, left, rate) => {
+      const step = Math.max(0, left / rate);
+      const better = byNumber ? -(kind === 'row' ? width + which : which) : rate;
+      if (step <= far && better > merit) [stop, merit] = [{ kind, which, step }, better];
+    });
+    return stop;
+  };
+
+  const move = (direction: Float64Array, step: number) => {
+    for (let p = 0; p < direction.length; p++) {
+      const j = basis.columns[p]!;
+      x[j] = Math.min(Math.max(0, x[j]! + step * direction[p]!), most[j]!);
+    }
+    for (let r = 0; r < m; r++)
+      if (change[r] !== 0 && placeOfRow[r]! < 0) slack[r] = Math.max(0, slack[r]! - step * change[r]!);
+  };
+
+  /** Lets a variable or slack into the basis; returns how far it went. */
+  const pivot = (who: number, byNumber: boolean): number => {
+    const row = who < 0 ? -1 - who : -1;
+    const sign = row < 0 && x[who]! > 0 ? -1 : 1;
+    const ahead = row < 0 ? basis.ahead(columns[who]!) : basis.aheadUnit(placeOfRow[row]!);
+    const direction = ahead.map((w) => -sign * w);
+    change.fill(0);
+    const add = ({ at, values }: Entries, by: number) => {
+      for (let k = 0; k < at.length; k++) change[at[k]!] = change[at[k]!]! + by * values[k]!;
+    };
+    for (let p = 0; p < direction.length; p++) if (direction[p] !== 0) add(columns[basis.columns[p]!]!, direction[p]!);
+    if (row < 0) add(columns[who]!, sign);
+    const stop = stopOf(direction, row < 0 ? most[who]! : Number.POSITIVE_INFINITY, byNumber);
+    const { kind, which, step } = stop;
+    if (step === Number.POSITIVE_INFINITY)
+      throw new CalculationError('no-solution', 'linear programme: the objective has no upper end', {
+        method: 'simplex method',
+        values: {},
+      });
+    move(direction, step);
+    if (row < 0)
+      x[who] =
+        kind === 'itself' ? (sign > 0 ? most[who]! : 0) : Math.min(Math.max(0, x[who]! + sign * step), most[who]!);
+    else slack[row] = step;
+    if (kind === 'itself') return step;
+    if (kind === 'variable') {
+      const place = placeOfColumn[which]!;
+      x[which] = direction[place]! > 0 ? most[which]! : 0;
+      if (row < 0) basis.replaceColumn(place, who, ahead);
+      else basis.remove(place, placeOfRow[row]!);
+    } else {
+      slack[which] = 0;
+      const across = basis.across(matrix[which]!);
+      if (row < 0) basis.add(who, which, ahead, across, sign * change[which]!);
+      else basis.replaceRow(placeOfRow[row]!, which, across);
+    }
+    if (++changes >= REFRESH) settle();
+    return step;
   };
 
   const improve = (costs: Float64Array): void => {
-    const reduced = reducedCosts(costs);
+    const patience = 50 + m;
+    const limit = 200 * (m + n + 10);
     let idle = 0;
-    const patience = 20 + m;
     for (let steps = 0; ; steps++) {
       const byNumber = idle > patience; // after many steps without gain: the rule that cannot go round in a circle
-      let enter = -1;
-      for (let j = 0; j < used; j++) {
-        if (basic[j] || barred[j] || reduced[j]! <= EPS) continue;
-        if (enter < 0 || reduced[j]! > reduced[enter]!) enter = j;
-        if (byNumber) break;
-      }
-      if (enter < 0) break;
-      if (steps > 200 * (m + n + 10))
+      const prices = basis.prices(costs);
+      const who = entering(costs, prices, byNumber);
+      if (who === undefined) break;
+      if (steps > limit)
         throw new CalculationError('not-converged', `simplex method: no optimum after ${steps} steps`, {
           method: 'simplex method',
           iterations: steps,
-          residual: reduced[enter]!,
+          residual: Math.max(0, ...prices.map((y) => -y)),
         });
-      const { row, step, atUpper } = ratioTest(enter, byNumber);
-      if (step === Number.POSITIVE_INFINITY)
-        throw new CalculationError('no-solution', 'linear programme: the objective has no upper end', {
-          method: 'simplex method',
-          values: {},
-        });
-      idle = step > 1e-11 ? 0 : idle + 1;
-      if (row < 0) flipColumn(enter, reduced);
-      else {
-        if (atUpper) flipBasic(row);
-        pivot(row, enter, reduced);
-      }
+      idle = pivot(who, byNumber) > 1e-11 ? 0 : idle + 1;
     }
-    for (let j = 0; j < used; j++) if (!basic[j] && reduced[j]! < -EPS) barred[j] = 1;
-  };
-
-  const valuesNow = (): Float64Array => {
-    const x = new Float64Array(width);
-    for (let r = 0; r < m; r++) x[basis[r]!] = right[r]!;
-    for (let j = 0; j < used; j++) if (flipped[j]) x[j] = most[j]! - x[j]!;
-    return x;
+    if (changes > 0) settle();
+    const prices = basis.prices(costs);
+    for (let j = 0; j < used; j++)
+      if (placeOfColumn[j]! < 0 && Math.abs(reducedCost(j, costs, prices)) > EPS) fixedColumn[j] = 1;
+    for (let q = 0; q < prices.length; q++) if (prices[q]! > EPS) fixedRow[basis.rows[q]!] = 1;
   };
 
   return {
@@ -187,33 +224,30 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
       const costs = new Float64Array(width);
       for (let j = 0; j < n; j++) costs[j] = objective[j]!;
       improve(costs);
-      const x = valuesNow();
       let sum = 0;
       for (let j = 0; j < n; j++) sum += costs[j]! * x[j]!;
       return sum;
     },
     raiseLevels(which, weights) {
-      let open = which.map((row, k) => ({ row, weight: weights[k]! })).filter(({ row }) => !barred[n + row]);
+      let open = which.map((row, k) => ({ row, weight: weights[k]! })).filter(({ row }) => !fixedRow[row]);
       while (open.length > 0) {
         if (used === width) throw new RangeError('more levels than were provided for');
         const level = used++;
-        for (const { row, weight } of open)
-          for (let r = 0; r < m; r++)
-            table[r * width + level] = table[r * width + level]! + weight * table[r * width + n + row]!;
+        for (const { row, weight } of open) enter(row, level, weight);
         const costs = new Float64Array(width);
         costs[level] = 1;
         improve(costs);
-        const left = open.filter(({ row }) => !barred[n + row]);
+        const left = open.filter(({ row }) => !fixedRow[row]);
         // the dual values of the rows that are in the way sum to one: at least one is fixed each time
         if (left.length === open.length)
           throw new CalculationError('not-converged', 'levels: no row stands in the way', {
             method: 'lexicographic simplex method',
-            iterations: used - n - m,
+            iterations: used - n,
             residual: 0,
           });
         open = left;
       }
     },
-    solution: () => valuesNow().slice(0, n),
+    solution: () => x.slice(0, n),
   };
 }

@@ -10,10 +10,14 @@ import { type ChargingHours, inspectHours } from '../time/windows.js';
  *
  * - `earliest-deadline`: who leaves first is served first, as far as limits allow;
  * - `least-laxity`: who has the least time to spare is served first, looked at anew with each step;
+ * - `minimum-cost`: the least cost of energy at the prices given;
+ * - `valley-filling`: the power of the whole site, other load included, is as low as possible at its peak, then at the
+ *   next lower level that can still be lowered, and so on.
  *
- * Both look at what is there now, as a controller does: they may miss a departure that another order would have met.
+ * The first two look at what is there now, as a controller does: they may miss a departure that another order would have
+ * met. The last two deliver as much energy as limits allow before anything else.
  */
-export type SchedulePolicy = 'earliest-deadline' | 'least-laxity';
+export type SchedulePolicy = 'earliest-deadline' | 'least-laxity' | 'minimum-cost' | 'valley-filling';
 
 /** A price of energy that changes with time; after the last value the first one comes again. */
 export interface PriceProfile {
@@ -43,7 +47,7 @@ export interface ScheduleInput {
   readonly policy: SchedulePolicy;
   /** `continuous`: any current; `zero-or-least`: nothing, or at least the smallest current of the point. */
   readonly stage: 'continuous' | 'zero-or-least';
-  /** Prices, for the cost of the schedule. */
+  /** Prices; needed for `minimum-cost`, and for the cost of any other schedule. */
   readonly prices?: PriceProfile;
   /** Other load of nodes over time, A; it takes the place of the load that the network states there. */
   readonly load?: readonly CurrentProfile[];
@@ -55,7 +59,7 @@ export interface ScheduleInput {
 
 /** Largest number of steps. */
 const MOST_STEPS = 100_000;
-const POLICIES: readonly SchedulePolicy[] = ['earliest-deadline', 'least-laxity'];
+const POLICIES: readonly SchedulePolicy[] = ['earliest-deadline', 'least-laxity', 'minimum-cost', 'valley-filling'];
 
 /** Refuses an input with everything that is wrong with it. */
 export function inspectSchedule(input: ScheduleInput): void {
@@ -92,7 +96,8 @@ function inspectLeast({ network, sessions }: ScheduleInput, found: Inspection): 
   });
 }
 
-function inspectPrices({ prices, from, step }: ScheduleInput, found: Inspection): void {
+function inspectPrices({ prices, policy, from, step }: ScheduleInput, found: Inspection): void {
+  found.when(!prices && policy === 'minimum-cost', ['prices'], 'must be given for a minimum of cost');
   if (!prices) return;
   found.when(prices.values.length === 0, ['prices', 'values'], 'must have at least one value');
   prices.values.forEach((value, k) => {

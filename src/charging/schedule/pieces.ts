@@ -71,14 +71,15 @@ export function sessionsOf({ vehicles }: Course, pieces: readonly Piece[], price
       else stretches.push({ from: seconds(piece.from), to: seconds(piece.to), current: amperes(current) });
     }
     // rounding alone never makes a vehicle lack energy or get more than it needs
-    if (!Number.isNaN(fullAt)) delivered = need;
+    const full = !Number.isNaN(fullAt);
+    delivered = full ? session.energy : Math.min(1000 * delivered, session.energy);
     sessions[input] = {
       id: session.id,
       point: session.point,
       stretches,
-      delivered: wattHours(1000 * delivered),
-      shortfall: wattHours(1000 * Math.max(0, need - delivered)),
-      ...(Number.isNaN(fullAt) ? {} : { fullAt: seconds(fullAt) }),
+      delivered: wattHours(delivered),
+      shortfall: wattHours(session.energy - delivered),
+      ...(full ? { fullAt: seconds(fullAt) } : {}),
       ...(priced ? { cost } : {}),
     };
   });

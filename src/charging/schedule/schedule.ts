@@ -1,8 +1,32 @@
-import { type WattHours, wattHours } from '../../units/index.js';
-import { courseOf } from './course.js';
+import { type Volts, type WattHours, type Watts, wattHours, watts } from '../../units/index.js';
+import { type Course, courseOf } from './course.js';
 import { serveInOrder } from './in-order.js';
 import { inspectSchedule, type ScheduleInput } from './input.js';
-import { nodesOf, type ScheduledNode, type ScheduledSession, sessionsOf } from './pieces.js';
+import { linearFormOf } from './linear.js';
+import { baseTotals, optimumOf, piecesOf } from './optimum.js';
+import { nodesOf, type Piece, type ScheduledNode, type ScheduledSession, sessionsOf } from './pieces.js';
+import { topUp, withSmallestCurrents } from './smallest-currents.js';
+
+/** What no schedule can better. */
+export interface ScheduleBound {
+  /** The smallest shortfall of all vehicles together, Wh. */
+  readonly shortfall: WattHours;
+  /** The least cost at that shortfall, in the currency of the prices; for `minimum-cost` only. */
+  readonly cost?: number;
+  /** The lowest peak of the whole site at that shortfall, W; for `valley-filling` only. */
+  readonly peak?: Watts;
+}
+
+/** What a schedule does not promise, by name. */
+export type ScheduleNotPromised = 'may-miss-what-can-be-met' | 'not-the-best-with-smallest-currents';
+
+/** What a schedule does not promise, in words. */
+export const scheduleNotPromisedWords: Readonly<Record<ScheduleNotPromised, string>> = {
+  'may-miss-what-can-be-met':
+    'Who is served first is decided at each moment without looking ahead: a vehicle may leave short that another schedule would have served.',
+  'not-the-best-with-smallest-currents':
+    'Where a vehicle gets nothing or at least its smallest current, the best schedule cannot be found in reasonable time: this one keeps every limit, and lies between the bound and its own figures from the best.',
+};
 
 /** Who charges when, and what it comes to: plain, JSON-ready. */
 export interface Schedule {
@@ -16,11 +40,27 @@ export interface Schedule {
   readonly shortfall: WattHours;
   /** Cost of all energy, in the currency of the prices; absent without prices. */
   readonly cost?: number;
+  /** Largest power of the whole site, other load included, at unity power factor, W. */
+  readonly peak: Watts;
+  /** What no schedule can better. */
+  readonly bound: ScheduleBound;
+  /** What is not promised; in words under `scheduleNotPromisedWords`. */
+  readonly notPromised: readonly ScheduleNotPromised[];
 }
 
 /**
  * Plans ahead who charges when. Limits hold at every node, on every line, at every instant; nobody gets more than it
  * needs, nor anything outside its stay and the hours.
+ *
+ * `minimum-cost` and `valley-filling` at the `continuous` stage are proven optima: first the shortfall of all together is
+ * the smallest that any schedule reaches, then the smallest share of its need that a vehicle gets is as large as
+ * possible, and only then cost or peaks are lowered. At the stage `zero-or-least` the exact problem is NP-hard (points
+ * with different smallest currents pose the problem of dividing numbers into two sets of equal sum): limits, needs and
+ * smallest currents are kept, the result is near the bound as a rule, but neither the least shortfall nor the least cost
+ * is promised. `bound` holds what the continuous optimum reaches, which no schedule betters.
+ *
+ * `earliest-deadline` and `least-laxity` promise limits and needs, not that all is met that could be: `bound.shortfall`
+ * says what could have been.
  *
  * @param input network, vehicles, other load, policy, time; A, Wh, s, V
  * @returns currents of every vehicle over time, A; energy and shortfall, Wh; the peak of every node, A
@@ -32,31 +72,84 @@ export interface Schedule {
  *
  * const line = (a: number) => [amperes(a), amperes(0), amperes(0)] as const;
  * const point = (id: string) => ({ id, node: 'intake', lines: ['L1'], most: amperes(32) }) as const;
- * const night = schedule({
+ * const input = {
  *   network: { nodes: [{ id: 'intake', limit: line(40) }], points: [point('left'), point('right')] },
  *   sessions: [
  *     { id: 'van', point: 'left', arrives: hours(18), leaves: hours(30), energy: kilowattHours(20) },
  *     { id: 'car', point: 'right', arrives: hours(18), leaves: hours(22), energy: kilowattHours(20) },
  *   ],
  *   from: hours(18), to: hours(30), step: hours(0.5), voltage: volts(230),
- *   policy: 'earliest-deadline', stage: 'zero-or-least',
- * });
- * night.shortfall; // => 0
- * night.sessions[0]?.stretches[0]; // => { from: 64800, to: 74582.60869565218, current: 8 }
- * night.nodes[0]?.peak; // => [40, 0, 0]
+ *   prices: { values: [0.3, 0.1], every: hours(6) },
+ * } as const;
+ * const first = schedule({ ...input, policy: 'earliest-deadline', stage: 'zero-or-least' });
+ * first.shortfall; // => 0
+ * first.sessions[0]?.stretches[0]; // => { from: 64800, to: 74582.60869565218, current: 8 }
+ * first.nodes[0]?.peak; // => [40, 0, 0]
+ *
+ * const cheap = schedule({ ...input, policy: 'minimum-cost', stage: 'continuous' });
+ * cheap.cost; // => 8
+ * cheap.sessions[0]?.stretches; // => [{ from: 86400, to: 108000, current: 14.492753623188406 }]
  * ```
  */
 export function schedule(input: ScheduleInput): Schedule {
   inspectSchedule(input);
-  const course = courseOf(input, true);
-  const pieces = serveInOrder(course, input);
+  const { course, pieces, bound, notPromised } = made(input);
   const sessions = sessionsOf(course, pieces, input.prices !== undefined);
   const sum = (of: (s: ScheduledSession) => number) => sessions.reduce((total, s) => total + of(s), 0);
+  const shortfall = sum((s) => s.shortfall);
   return {
     sessions,
     nodes: nodesOf(course, pieces),
     delivered: wattHours(sum((s) => s.delivered)),
-    shortfall: wattHours(sum((s) => s.shortfall)),
+    shortfall: wattHours(shortfall),
     ...(input.prices ? { cost: sum((s) => s.cost!) } : {}),
+    peak: peakOf(course, pieces, input.voltage),
+    bound: bound ?? { shortfall: leastShortfallOf(input, shortfall) },
+    notPromised,
   };
+}
+
+interface Made {
+  readonly course: Course;
+  readonly pieces: readonly Piece[];
+  readonly bound?: ScheduleBound;
+  readonly notPromised: readonly ScheduleNotPromised[];
+}
+
+function made(input: ScheduleInput): Made {
+  const { policy, stage, voltage } = input;
+  if (policy === 'earliest-deadline' || policy === 'least-laxity') {
+    const course = courseOf(input, true);
+    return { course, pieces: serveInOrder(course, input), notPromised: ['may-miss-what-can-be-met'] };
+  }
+  const course = courseOf(input, stage === 'zero-or-least');
+  const form = linearFormOf(course);
+  const first = optimumOf(course, form, policy);
+  const best = piecesOf(course, form, first.x);
+  const bound = {
+    shortfall: wattHours(1000 * first.shortfall),
+    ...(policy === 'minimum-cost'
+      ? { cost: sessionsOf(course, best, true).reduce((sum, s) => sum + s.cost!, 0) }
+      : { peak: peakOf(course, best, voltage) }),
+  };
+  if (stage === 'continuous') return { course, pieces: best, bound, notPromised: [] };
+  const pieces = piecesOf(course, form, withSmallestCurrents(course, form, policy, first));
+  const merit = policy === 'minimum-cost' ? ({ slot }: Piece) => slot.price : (piece: Piece) => totalOf(course, piece);
+  const topped = topUp(course, pieces, (a, b) => merit(a) - merit(b));
+  return { course, pieces: topped, bound, notPromised: ['not-the-best-with-smallest-currents'] };
+}
+
+/** Current of the whole site in a piece, all lines together, A. */
+const totalOf = (course: Course, { slot, currents }: Piece): number =>
+  baseTotals({ ...course, slots: [slot] })[0]! +
+  course.vehicles.reduce((sum, { lines }, j) => sum + lines * currents[j]!, 0);
+
+const peakOf = (course: Course, pieces: readonly Piece[], voltage: Volts): Watts =>
+  watts(voltage * Math.max(...pieces.map((piece) => totalOf(course, piece))));
+
+/** The smallest shortfall of all together, Wh, where one schedule leaves a given one. */
+export function leastShortfallOf(input: ScheduleInput, left: number): WattHours {
+  if (left === 0) return wattHours(0);
+  const course = courseOf(input, false);
+  return wattHours(1000 * optimumOf(course, linearFormOf(course), 'energy').shortfall);
 }

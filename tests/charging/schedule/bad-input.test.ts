@@ -72,5 +72,6 @@ test('every problem is named, each with its path', () => {
   expect(problemsOf({ ...good, step: seconds(0) })).toEqual(['step: must be above 0']);
   expect(problemsOf({ ...good, step: seconds(0.1) })).toEqual(['step: makes more than 100000 steps']);
   expect(problemsOf({ ...good, stage: 'rough' as never })).toEqual(["stage: there is no stage 'rough'"]);
+  expect(problemsOf({ ...good, policy: 'minimum-cost' })).toEqual(['prices: must be given for a minimum of cost']);
   expect(problemsOf({ ...good, prices: { values: [] } })).toEqual(['prices.values: must have at least one value']);
 });

@@ -49,7 +49,7 @@ export function inputs(shape: InputShape = {}): fc.Arbitrary<Omit<ScheduleInput,
             lines: fc.option(fc.constantFrom(1, 2, 3), { nil: undefined }),
           })
           .map(({ times: [a, b], part, cap, lines }): ChargingSession => {
-            const arrives = Math.min(Math.max(Math.min(a, b), least), most - 1);
+            const arrives = Math.min(Math.max(Math.min(a, b), least), most - (shape.between ? 60 : STEP));
             const leaves = Math.max(Math.min(Math.max(a, b), most), arrives + (shape.between ? 60 : STEP));
             const used = Math.min(lines ?? 3, p.vehicleLines ?? 3, p.lines.length) as 1 | 2 | 3;
             const power = Math.min(p.most, cap ?? p.most) * used * 230;

@@ -1,0 +1,97 @@
+import { LINE_BIT, unbalanceRoom } from '../network/tree-order.js';
+import type { Row } from '../optimum/lexicographic-simplex.js';
+import { type Course, hoursOf } from './course.js';
+
+/** A vehicle in a slot: one variable, its current, A. */
+export interface Cell {
+  /** Place of the vehicle. */
+  readonly vehicle: number;
+  /** Place of the slot. */
+  readonly slot: number;
+  /** Energy of one ampere over the slot, kWh. */
+  readonly energy: number;
+  /** Largest current, A: that of the vehicle, or what the limits on its way leave. */
+  readonly most: number;
+}
+
+/** The needs of vehicles and the limits of a network over time, in linear form. */
+export interface LinearForm {
+  /** Variables. */
+  readonly cells: readonly Cell[];
+  /** Nobody gets more than it needs: one row for each vehicle, in order. */
+  readonly needs: readonly Row[];
+  /** Limits that could bind, A. */
+  readonly limits: readonly Row[];
+}
+
+/** The linear form of a course of time; limits that cannot bind, or are implied by another, are left out. */
+export function linearFormOf(course: Course): LinearForm {
+  const { slots, vehicles } = course;
+  const cells: Cell[] = [];
+  const bySlot: number[][] = slots.map(() => []);
+  const byVehicle: number[][] = vehicles.map(() => []);
+  vehicles.forEach((vehicle, j) => {
+    for (const t of vehicle.slots) {
+      const most = Math.min(vehicle.most, wayRoom(course, j, t));
+      if (most <= 0) continue;
+      const place = cells.push({ vehicle: j, slot: t, energy: vehicle.perAmpere * hoursOf(slots[t]!), most }) - 1;
+      bySlot[t]!.push(place);
+      byVehicle[j]!.push(place);
+    }
+  });
+  const needs = vehicles.map(
+    ({ need }, j): Row => ({
+      variables: byVehicle[j]!,
+      coefficients: byVehicle[j]!.map((k) => cells[k]!.energy),
+      most: need,
+    }),
+  );
+  return { cells, needs, limits: bySlot.flatMap((here, t) => limitsIn(course, cells, here, t)) };
+}
+
+/** What the limits on the way of a vehicle leave in a slot, A. */
+function wayRoom({ order, slots, vehicles }: Course, j: number, t: number): number {
+  const { node, mask } = vehicles[j]!;
+  let room = Number.POSITIVE_INFINITY;
+  for (let v = node; v >= 0; v = order.parent[v]!)
+    for (let p = 0; p < 3; p++) if (mask & LINE_BIT[p]!) room = Math.min(room, slots[t]!.room[3 * v + p]!);
+  return room;
+}
+
+function limitsIn(course: Course, cells: readonly Cell[], here: readonly number[], t: number): Row[] {
+  const { order, moment, vehicles, slots } = course;
+  const tightest = new Map<string, Row>();
+  const take = (variables: number[], coefficients: number[], most: number) => {
+    if (variables.reduce((sum, k, i) => sum + Math.max(0, coefficients[i]!) * cells[k]!.most, 0) <= most) return;
+    const name = variables.map((k, i) => coefficients[i]! * (k + 1)).join();
+    const other = tightest.get(name);
+    if (!other || other.most > most) tightest.set(name, { variables, coefficients, most });
+  };
+  moment.base.set(slots[t]!.base);
+  for (let v = 0; v < order.nodes.length; v++) {
+    const behind = here.filter((k) => {
+      const { point } = vehicles[cells[k]!.vehicle]!;
+      return point >= order.first[v]! && point < order.end[v]!;
+    });
+    if (behind.length === 0) continue;
+    const uses = (k: number, p: number) => (vehicles[cells[k]!.vehicle]!.mask & LINE_BIT[p]! ? 1 : 0);
+    for (let p = 0; p < 3; p++) {
+      const users = behind.filter((k) => uses(k, p));
+      take(
+        users,
+        users.map(() => 1),
+        slots[t]!.room[3 * v + p]!,
+      );
+      for (let q = 0; q < 3 && order.unbalance[v]! < Number.POSITIVE_INFINITY; q++) {
+        const leaning = behind.filter((k) => uses(k, p) !== uses(k, q));
+        if (q !== p)
+          take(
+            leaning,
+            leaning.map((k) => uses(k, p) - uses(k, q)),
+            unbalanceRoom(order, moment, v, p, q),
+          );
+      }
+    }
+  }
+  return [...tightest.values()];
+}

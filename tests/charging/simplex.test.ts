@@ -1,0 +1,95 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { programme, type Row } from '../../src/charging/optimum/lexicographic-simplex.js';
+import { hasCode } from '../../src/index.js';
+import { maximum } from './solver.js';
+
+const number = (min: number, max: number) => fc.integer({ min: 10 * min, max: 10 * max }).map((x) => x / 10);
+
+/** Programmes with coefficients of both signs, many zeros on the right, and two objectives. */
+const programmes = fc
+  .record({ n: fc.integer({ min: 1, max: 12 }), m: fc.integer({ min: 1, max: 14 }) })
+  .chain(({ n, m }) =>
+    fc.record({
+      upper: fc.array(fc.oneof(number(0, 20), fc.constant(0)), { minLength: n, maxLength: n }),
+      table: fc.array(
+        fc.array(fc.oneof({ weight: 2, arbitrary: fc.constant(0) }, number(-3, 5)), { minLength: n, maxLength: n }),
+        { minLength: m, maxLength: m },
+      ),
+      right: fc.array(fc.oneof(number(0, 30), fc.constant(0)), { minLength: m, maxLength: m }),
+      first: fc.array(number(-5, 5), { minLength: n, maxLength: n }),
+      second: fc.array(number(-5, 5), { minLength: n, maxLength: n }),
+    }),
+  );
+
+const rowsOf = (table: readonly (readonly number[])[], right: readonly number[]): Row[] =>
+  table.map((coefficients, r) => ({ variables: coefficients.map((_, j) => j), coefficients, most: right[r]! }));
+
+describe('the simplex method on the limits that bind', () => {
+  test('finds the optimum of 1,000 random programmes, and of a second objective on what the first leaves', () => {
+    fc.assert(
+      fc.property(programmes, ({ upper, table, right, first, second }) => {
+        const rows = rowsOf(table, right);
+        const lp = programme(upper, rows);
+        const one = lp.maximise(first);
+        const two = lp.maximise(second);
+        const x = lp.solution();
+        x.forEach((value, j) => {
+          expect(value).toBeGreaterThanOrEqual(0);
+          expect(value).toBeLessThanOrEqual(upper[j]!);
+        });
+        const dot = (a: readonly number[]) => a.reduce((sum, c, j) => sum + c * x[j]!, 0);
+        table.forEach((row, r) => {
+          expect(dot(row)).toBeLessThanOrEqual(right[r]! + 1e-9);
+        });
+        expect(dot(first)).toBeCloseTo(one, 7);
+        expect(dot(second)).toBeCloseTo(two, 7);
+        const least = upper.map(() => 0);
+        const same = rows.map((row) => ({
+          who: [...upper.keys()],
+          by: [...(row.coefficients as number[])],
+          to: row.most,
+        }));
+        const best = maximum({ objective: first, least, most: upper, rows: same })!.value;
+        expect(one).toBeCloseTo(best, 6);
+        const held = { who: [...upper.keys()], by: first, from: best - 1e-8 };
+        const next = maximum({ objective: second, least, most: upper, rows: [...same, held] })!.value;
+        expect(Math.abs(two - next)).toBeLessThan(1e-5);
+      }),
+      { numRuns: 1000, seed: 51, endOnFailure: true },
+    );
+  });
+
+  test('an assignment, whose optima are all degenerate', () => {
+    const size = 9;
+    const value = (i: number, j: number) => ((i * 7 + j * 13) % 11) + (i === j ? 3 : 0);
+    const variables = Array.from({ length: size * size }, (_, k) => k);
+    const rows = [...Array(size).keys()].flatMap((i): Row[] => [
+      { variables: variables.filter((k) => Math.floor(k / size) === i), coefficients: Array(size).fill(1), most: 1 },
+      { variables: variables.filter((k) => k % size === i), coefficients: Array(size).fill(1), most: 1 },
+    ]);
+    const objective = variables.map((k) => value(Math.floor(k / size), k % size));
+    const found = programme(Array(size * size).fill(1), rows).maximise(objective);
+    const best = maximum({
+      objective,
+      least: variables.map(() => 0),
+      most: variables.map(() => 1),
+      rows: rows.map((r) => ({
+        who: [...(r.variables as number[])],
+        by: [...(r.coefficients as number[])],
+        to: r.most,
+      })),
+    });
+    expect(found).toBeCloseTo(best!.value, 9);
+  });
+
+  test('an objective without upper end is an error', () => {
+    try {
+      programme([Number.POSITIVE_INFINITY], []).maximise([1]);
+    } catch (error) {
+      expect(hasCode(error, 'no-solution')).toBe(true);
+      return;
+    }
+    throw new Error('nothing was thrown');
+  });
+});
