@@ -7,6 +7,8 @@ export default {
     ...Object.values(entries).map((entry) => entry.source),
     'tests/**/*.test.ts',
     'tests/**/*.test-d.ts',
+    'tests/handbook/{handbook,trace}.ts', // by name, in what tests/handbook/handbook.mjs bundles
+    'tests/**/*.cases.ts',
     'bench/**/*.bench.ts',
     'docs/examples/**/*.{ts,mjs}',
   ],

@@ -1,0 +1,129 @@
+/** A page of the handbook. */
+export interface PagePlan {
+  /** File name without its ending. */
+  readonly name: string;
+  /** Heading. */
+  readonly title: string;
+  /** Beginnings of the paths, from `src/`, of the modules whose definitions stand on it. */
+  readonly from: readonly string[];
+}
+
+const s = 'standards/';
+const t = 'standards/bs7671/tables/';
+
+/** The pages in the order of the index; a definition stands on the first that takes its module. */
+export const pagePlans: readonly PagePlan[] = [
+  { name: 'demand', title: 'Maximum demand', from: ['demand/formulas', 'demand/adequacy', 'demand/methods'] },
+  {
+    name: 'demand-of-many',
+    title: 'Demand of many dwellings and charge points',
+    from: ['demand/many', `${s}nfc14100`, `${s}din18015`],
+  },
+  {
+    name: 'rating',
+    title: 'Current-carrying capacity and overload',
+    from: [`${s}iec-family/capacity`, `${s}iec-family/conductor-size`],
+  },
+  {
+    name: 'voltage-drop',
+    title: 'Voltage drop',
+    from: ['physics/voltage-drop', `${s}iec-family/voltage-drop`, 'physics/four-wire'],
+  },
+  {
+    name: 'conductor-temperature',
+    title: 'Conductor temperature and resistance',
+    from: [`${s}iec-family/conductor-temperature`],
+  },
+  {
+    name: 'fault-currents',
+    title: 'Fault currents and breaking capacity',
+    from: ['physics/fault-current', 'physics/short-circuit', `${s}iec-family/breaking`, `${s}iec60909`],
+  },
+  {
+    name: 'earth-fault-loop',
+    title: 'Earth fault loop and disconnection',
+    from: ['physics/loop', 'physics/ring', `${s}iec-family/measured-loop`, `${s}iec-family/disconnection`],
+  },
+  {
+    name: 'thermal-withstand',
+    title: 'Thermal withstand and protective conductors',
+    from: [
+      'physics/adiabatic',
+      'physics/earthing-conductor',
+      `${s}iec-family/line-withstand`,
+      `${s}iec-family/protective`,
+    ],
+  },
+  { name: 'time-current', title: 'Time-current curves', from: ['physics/time-current'] },
+  { name: 'earth-electrodes', title: 'Earth electrodes', from: ['physics/electrodes', `${s}bs7430`] },
+  { name: 'open-pen', title: 'Broken PEN conductor', from: ['physics/open-pen', 'physics/lost-pen'] },
+  {
+    name: 'charging',
+    title: 'Charge points: control and pilot',
+    from: ['charging/', `${s}iec61851`, `${s}iec62196`, `${s}gb-smart-charging`],
+  },
+  {
+    name: 'mounting-heights',
+    title: 'Mounting heights',
+    from: [
+      'demand/mounting',
+      `${s}approved-document-m`,
+      `${s}fr-accessibility`,
+      `${s}pas1899`,
+      `${s}charging-code-of-practice`,
+    ],
+  },
+  { name: 'site', title: 'The site: quantities, hours, charging time', from: ['site/'] },
+  {
+    name: 'bs7671-earthing',
+    title: 'BS 7671: earthing and charging equipment',
+    from: [`${s}bs7671/earthing`, `${s}bs7671/rules/earthing`, `${t}722`, `${t}54-8`],
+  },
+  { name: 'bs7671-residual-current', title: 'BS 7671: residual-current protection', from: [`${s}bs7671/residual`] },
+  {
+    name: 'bs7671-other',
+    title: 'BS 7671: surges, arcs and other rules',
+    from: [`${s}bs7671/rules`, `${t}52-`, `${t}64`],
+  },
+  {
+    name: 'bs7671-tables-disconnection',
+    title: 'BS 7671 tables: disconnection',
+    from: [`${t}41`, `${t}fuse`, `${t}rated`],
+  },
+  { name: 'bs7671-tables-adiabatic', title: 'BS 7671 tables: values of k', from: [`${t}43`, `${t}54-`] },
+  { name: 'bs7671-tables-factors', title: 'BS 7671 tables: rating factors', from: [`${t}4b`, `${t}4c`, `${t}4f-`] },
+  { name: 'bs7671-tables-4d', title: 'BS 7671 tables: 70 °C thermoplastic cables', from: [`${t}4d`] },
+  { name: 'bs7671-tables-4e', title: 'BS 7671 tables: 90 °C thermosetting cables', from: [`${t}4e`] },
+  { name: 'bs7671-tables-4f-4j', title: 'BS 7671 tables: flexible cables and aluminium', from: [`${t}4`] },
+  { name: 'bs7671', title: 'BS 7671: more', from: [`${s}bs7671`] },
+  {
+    name: 'iec60364-tables-capacity',
+    title: 'IEC 60364-5-52 tables: current-carrying capacity',
+    from: [2, 3, 4, 5, 10, 11, 12, 13].map((n) => `${s}iec60364/tables/b52-${n}.`),
+  },
+  { name: 'iec60364', title: 'IEC 60364-5-52: factors and power laws', from: [`${s}iec60364`] },
+  { name: 'iec-family', title: 'IEC 60364 and BS 7671: shared', from: [`${s}iec-family`] },
+  { name: 'on-site-guide', title: 'On-Site Guide', from: [`${s}on-site-guide`] },
+  {
+    name: 'conductors',
+    title: 'Conductors and cables',
+    from: [`${s}iec60228`, `${s}iec60949`, `${s}bs5467`, `${s}bs6004`, `${s}vde0298`],
+  },
+  { name: 'circuit-breakers', title: 'Circuit-breakers', from: [`${s}en60898`, `${s}bs3871`] },
+  { name: 'fuses', title: 'Fuses', from: [`${s}bs88`, `${s}bs1361`, `${s}bs1362`] },
+  { name: 'residual-current-devices', title: 'Residual-current devices', from: [`${s}en61008`, `${s}iec62955`] },
+  { name: 'assemblies', title: 'Assemblies', from: [`${s}iec61439`] },
+  { name: 'gb-network', title: 'Distribution networks in Great Britain', from: [`${s}gb-network`] },
+  { name: 'de-network', title: 'Distribution networks in Germany', from: [`${s}de-network`] },
+];
+
+/**
+ * The page of a module; a publication that has none yet gets one of its own.
+ * @param module path from `src/`
+ */
+export function pageOf(module: string): PagePlan {
+  const found = pagePlans.find((p) => p.from.some((from) => module.startsWith(from)));
+  if (found) return found;
+  const name = module.replace(`${s}`, '').split('/')[0] as string;
+  return { name, title: name, from: [module] };
+}
