@@ -7,7 +7,9 @@ import { planOf, quotationOf } from 'ohmwright/site';
 
 const [folder = 'docs/examples/surveys', prices] = process.argv.slice(2);
 const book = prices && readPriceBook(JSON.parse(readFileSync(prices, 'utf8')));
-const cell = (value) => `"${String(value ?? '').replaceAll('"', '""')}"`;
+// a text that begins like a formula is no formula: spreadsheets run what they take for one
+const harmless = (text) => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
+const cell = (value) => `"${harmless(String(value ?? '')).replaceAll('"', '""')}"`;
 const line = (...cells) => console.log(cells.map(cell).join(','));
 
 line('file', 'verdict', 'option', 'operator', 'cable', 'device', 'hours', 'net', 'missing facts', 'problem');
@@ -19,7 +21,8 @@ for (const file of readdirSync(folder)
     const [option] = plan.options;
     const runs = option.points.map((p) => p.run);
     const known = (fact) => (fact.state === 'known' ? fact.value : 'open');
-    const quotes = book ? option.points.map((p) => quotationOf(p.items, p.hours, book)) : [];
+    const parts = [...option.points, ...option.feeders.filter((f) => f.items)]; // feeders that are new are paid for too
+    const quotes = book ? parts.map((p) => quotationOf(p.items, p.hours, book)) : [];
     line(
       file,
       option.overall.verdict,

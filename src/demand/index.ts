@@ -26,6 +26,7 @@ export * from './adequacy.js';
 export * from './adequacy-checks.js';
 export type { SupplyChange } from './changes.js';
 export { type Demand, demandOf, governingRule, type LineDemand, type MethodResult } from './demand.js';
+export { type FeederDemand, feederAdvice, feederDemandOf } from './feeder.js';
 export type { FormField } from './form.js';
 export * from './formulas.js';
 export { type DemandCase, type DemandControl, type DemandLoad, type DemandPoint, demandCase } from './loads.js';

@@ -79,8 +79,14 @@ const problem = (ctx: z.RefinementCtx, message: string): never => {
   return z.NEVER;
 };
 
+/** Sizes, in canonical units, beyond which a figure is a slip of the pen and no survey: it would overflow on the way. */
+const [SMALLEST, LARGEST] = [1e-9, 1e9];
+
 function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
   const term = termOf(name);
+  const size = Math.abs(value);
+  if (size > LARGEST || (size > 0 && size < SMALLEST))
+    return problem(ctx, `${term?.words ?? name} cannot be ${value} ${term?.unit ?? ''}: no survey finds such a figure`);
   if (!term || within(value, term)) return value;
   const { unit, words } = term;
   const limits = [

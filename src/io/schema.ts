@@ -323,7 +323,7 @@ export const surveySchema = record({
       dropLimit: may(quantityField('dropLimit')),
       testTemperature: may(quantityField('ambientTemperature')),
       acceptMemoryFigures: may(z.boolean()),
-      makersLetThrough: may(z.number().gt(0)),
+      makersLetThrough: may(z.number().gt(0).min(1e-3).max(1e12)),
       fuseEdition: may(z.enum(['2008', '2011'])),
       initialTemperature: may(quantityField('initialTemperature')),
     }),

@@ -1,6 +1,6 @@
 import type { CheckResult } from '../core/index.js';
 import type { PassedOver } from '../design/index.js';
-import type { OptionPlan, Plan, PointPlan } from '../site/index.js';
+import type { FeederPlan, Hours, Item, OptionPlan, Plan, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
 import { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
@@ -159,11 +159,50 @@ function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
   ];
 }
 
+/** Material and hours. */
+const workBlocks = (items: readonly Item[], work: Hours): readonly Block[] => [
+  heading(3, 'Material'),
+  ...grid(
+    '',
+    ['quantity', 'item', 'rule'],
+    items.map((i) => [
+      i.quantity === undefined ? 'open' : i.unit === 'each' ? `${i.quantity}` : `${i.quantity} ${i.unit}`,
+      i.words,
+      i.rule,
+    ]),
+    [0],
+  ),
+  heading(3, 'Hours'),
+  ...grid(
+    'Common practice, no source; a firm replaces it with its own',
+    ['task', 'low', 'typical', 'high', 'rule'],
+    [
+      ...work.tasks.map((t) => [t.task, hours(t.low), hours(t.typical), hours(t.high), t.rule]),
+      ['in all', hours(work.low), hours(work.typical), hours(work.high), ''],
+    ],
+    [1, 2, 3],
+  ),
+];
+
+/** What a feeder on the way carries, and whether it is still in order with the new points behind it. */
+function feederBlocks({ run, demand, assessment, overall, items, hours: work }: FeederPlan): readonly Block[] {
+  const { governing } = demand.demand;
+  return [
+    heading(2, `Feeder ${run}`),
+    { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what is below it, new points included' },
+    paragraph(
+      `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,
+    ),
+    ...checks([...demand.results, ...assessment.results]),
+    ...(items && work ? workBlocks(items, work) : []),
+  ];
+}
+
 const fieldValue = (value: string | number | boolean, unit?: string): string =>
   typeof value === 'number' ? formatIn(value, unit ?? '') : typeof value === 'boolean' ? (value ? 'yes' : 'no') : value;
 const words = (name: string): string => name.replace(/([A-Z])/g, ' $1').toLowerCase();
 
-const hours = (h: number): string => `${(Math.round(h * 4) / 4).toString()} h`;
+const hours = (h: number): string => `${(Math.round(h * 100) / 100).toString()} h`;
 
 const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] =>
   data
@@ -213,27 +252,7 @@ function pointBlocks(point: PointPlan): readonly Block[] {
       point.earthing.map((e) => [{ verdict: e.possible }, e.arrangement.replaceAll('-', ' '), e.because]),
     ),
     ...testSheetBlocks(point.tests, 3),
-    heading(3, 'Material'),
-    ...grid(
-      '',
-      ['quantity', 'item', 'rule'],
-      point.items.map((i) => [
-        i.quantity === undefined ? 'open' : i.unit === 'each' ? `${i.quantity}` : `${i.quantity} ${i.unit}`,
-        i.words,
-        i.rule,
-      ]),
-      [0],
-    ),
-    heading(3, 'Hours'),
-    ...grid(
-      'Common practice, no source; a firm replaces it with its own',
-      ['task', 'low', 'typical', 'high'],
-      [
-        ...point.hours.tasks.map((t) => [t.task, hours(t.low), hours(t.typical), hours(t.high)]),
-        ['in all', hours(point.hours.low), hours(point.hours.typical), hours(point.hours.high)],
-      ],
-      [1, 2, 3],
-    ),
+    ...workBlocks(point.items, point.hours),
   ];
 }
 
@@ -314,6 +333,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
       ),
       caption: 'One-line diagram; what is new is framed.',
     },
+    ...option.feeders.flatMap(feederBlocks),
     ...option.points.flatMap(pointBlocks),
     heading(2, 'Cautions'),
     ...option.cautions.map(caution),

@@ -1,7 +1,7 @@
-import { known } from '../core/index.js';
-import type { Adequacy } from '../demand/index.js';
+import { isMissing, known } from '../core/index.js';
+import { type Adequacy, type FeederDemand, feederAdvice } from '../demand/index.js';
 import type { Board, Run } from '../installation/index.js';
-import type { Amperes } from '../units/index.js';
+import { type Amperes, amperes } from '../units/index.js';
 import type { OptionId } from './plan.js';
 import type { Survey, WantedPoint } from './survey.js';
 
@@ -28,30 +28,88 @@ const withBoard = (survey: Survey, board: Board): Survey => ({
   installation: { ...survey.installation, board },
 });
 
-function withLimiter(survey: Survey, supply: Adequacy): OptionSurvey {
-  const id = 'with-limiter';
-  const title = 'As wanted, with a limiter that holds the points back';
-  const { board } = survey.installation;
-  if (board.control) return { id, title, discarded: `the survey already names a load control: ${board.control.name}` };
-  const { limiter } = supply;
-  if (limiter.verdict !== 'helps' || typeof limiter.limit !== 'number')
-    return { id, title, discarded: limiter.because };
-  const name = 'load limiter of the charge points, current sensors on the meter tails';
-  const control = { name, limit: known(limiter.limit, 'least rating in the way'), controls: pointsOf(survey) };
+/** The boards that a feeder feeds get a load control, at what the feeder carries. */
+function withControlBelow(board: Board, runId: string, limit: Amperes, points: readonly string[]): Board {
   return {
-    id,
-    title,
-    changes: [`${name}, set to ${limiter.limit} A`],
-    survey: withBoard(survey, { ...board, control }),
+    ...board,
+    runs: board.runs.map((run) => ({
+      ...run,
+      feeds: run.feeds.map((o): typeof o => {
+        if (o.kind !== 'board') return o;
+        const inside = withControlBelow(o, runId, limit, points);
+        if (run.id !== runId) return inside;
+        const name = `load limiter of ${o.id}, current sensors on ${runId}`;
+        return { ...inside, control: { name, limit: known(limit, 'what the feeder carries'), controls: points } };
+      }),
+    })),
   };
 }
 
-function lowerSetting(survey: Survey, supply: Adequacy): OptionSurvey {
+const boardsOf = (board: Board): readonly Board[] => [
+  board,
+  ...board.runs.flatMap((r) => r.feeds.flatMap((o) => (o.kind === 'board' ? boardsOf(o) : []))),
+];
+
+/** Boards from the one at the origin to the one of this name. */
+function wayTo(board: Board, id: string): readonly Board[] {
+  if (board.id === id) return [board];
+  for (const run of board.runs)
+    for (const o of run.feeds) {
+      const way = o.kind === 'board' ? wayTo(o, id) : [];
+      if (way.length > 0) return [board, ...way];
+    }
+  return [];
+}
+
+/** Points that are fed through a feeder. */
+const pointsBelow = (survey: Survey, runId: string): readonly string[] => {
+  const { board } = survey.installation;
+  const fed = boardsOf(board).flatMap((b) =>
+    b.runs.filter((r) => r.id === runId).flatMap((r) => r.feeds.map((o) => o.id)),
+  );
+  return survey.wanted
+    .filter((w) => wayTo(board, w.from).some((b) => fed.includes(b.id)))
+    .flatMap((w) => w.run.feeds.map((o) => o.id));
+};
+
+const whole = (value: number) => Math.round(value * 10) / 10;
+
+function withLimiter(survey: Survey, supply: Adequacy, feeders: readonly FeederDemand[]): OptionSurvey {
+  const id = 'with-limiter';
+  const title = 'As wanted, with a limiter that holds the points back';
+  const { board } = survey.installation;
+  const named = boardsOf(board).find((b) => b.control)?.control;
+  if (named) return { id, title, discarded: `the survey already names a load control: ${named.name}` };
+  const { limiter } = supply;
+  const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
+  if (limiter.verdict !== 'helps' && !(limiter.verdict === 'not-needed' && crowded.length > 0))
+    return { id, title, discarded: limiter.because };
+  const changes: string[] = [];
+  let changed = board;
+  for (const feeder of crowded) {
+    if (isMissing(feeder.limit) || isMissing(feeder.existing) || feederAdvice(feeder) !== 'limiter-helps')
+      return {
+        id,
+        title,
+        discarded: `what ${feeder.run} carries without the points is not known, or too little already: holding back vehicles does not cure that`,
+      };
+    changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run));
+    changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
+  }
+  if (limiter.verdict === 'helps' && typeof limiter.limit === 'number') {
+    const name = 'load limiter of the charge points, current sensors on the meter tails';
+    const limit = known(limiter.limit, 'least rating in the way');
+    changed = { ...changed, control: { name, limit, controls: pointsOf(survey) } };
+    changes.push(`${name}, set to ${limiter.limit} A`);
+  }
+  return { id, title, changes, survey: withBoard(survey, changed) };
+}
+
+function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly FeederDemand[]): OptionSurvey {
   const id = 'lower-setting';
   const title = 'A lower setting, without a limiter';
-  if (supply.overall.verdict === 'pass')
-    return { id, title, discarded: 'the supply carries the settings that are wanted' };
-  const fitting = new Map(supply.settings.map((s) => [s.point, s.setting] as const));
+  if (supply.overall.verdict === 'pass' && feeders.every((f) => feederAdvice(f) === 'carries'))
+    return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
   const wanted = pointsOf(survey);
   if (wanted.length > 1)
     return {
@@ -60,10 +118,23 @@ function lowerSetting(survey: Survey, supply: Adequacy): OptionSurvey {
       discarded:
         'for several points a shared control is the better way: each fitting setting is worked out with the others at full',
     };
-  const value = fitting.get(wanted[0] ?? '');
-  if (typeof value !== 'number')
-    return { id, title, discarded: 'the setting that fits is not known: facts of the supply are missing' };
+  const fitting = supply.settings.find((s) => s.point === wanted[0])?.setting;
+  const rooms = feeders.map((f) =>
+    isMissing(f.limit) || isMissing(f.existing) ? undefined : Math.floor(f.limit - f.existing + 1e-9),
+  );
+  if (typeof fitting !== 'number' || rooms.some((r) => r === undefined))
+    return {
+      id,
+      title,
+      discarded: 'the setting that fits is not known: facts of the supply or of a feeder are missing',
+    };
+  const value = amperes(Math.min(fitting, ...(rooms as readonly number[])));
   if (value < 6) return { id, title, discarded: 'not even 6 A fits, the smallest current that a point can offer' };
+  const [now] = survey.wanted.flatMap((w) =>
+    w.run.feeds.flatMap((o) => (o.kind === 'charge-point' ? [o.setting] : [])),
+  );
+  if (now?.state === 'known' && now.value <= value)
+    return { id, title, discarded: `the setting of ${whole(now.value)} A is not what stands in the way` };
   return {
     id,
     title,
@@ -148,12 +219,17 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
  * The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered.
  * @param survey the survey
  * @param supply adequacy of the supply as wanted
+ * @param feeders demand of the feeders on the way, as wanted
  */
-export function optionSurveys(survey: Survey, supply: Adequacy): readonly OptionSurvey[] {
+export function optionSurveys(
+  survey: Survey,
+  supply: Adequacy,
+  feeders: readonly FeederDemand[],
+): readonly OptionSurvey[] {
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
-    withLimiter(survey, supply),
-    lowerSetting(survey, supply),
+    withLimiter(survey, supply, feeders),
+    lowerSetting(survey, supply, feeders),
     largerFuse(survey, supply),
     threePhase(survey, supply),
   ];

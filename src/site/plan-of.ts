@@ -1,26 +1,27 @@
-import { type CheckResult, known, overall, type Recorder, recorder, writeSheet } from '../core/index.js';
+import { type CheckResult, isMissing, known, overall, type Recorder, recorder, writeSheet } from '../core/index.js';
 import {
   adequacyOf,
   type DemandOptions,
+  feederDemandOf,
   mountingResults,
   type NotificationOptions,
   notificationOf,
   type Premises,
 } from '../demand/index.js';
 import { assess, circuitCase, type Design, design, rangesOf, type SearchOrder, testSheet } from '../design/index.js';
-import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
+import { type ChargePoint, type Installation, pathsOf, pathTo, type Run, withRun } from '../installation/index.js';
 import { bs7671 } from '../standards/bs7671/code.js';
 import { earthingOptions } from '../standards/bs7671/earthing-options.js';
 import { testPlan } from '../standards/bs7671/test-plan.js';
 import type { WiringCode } from '../standards/wiring-code.js';
-import { celsius, millimetres } from '../units/index.js';
+import { type Amperes, celsius, millimetres } from '../units/index.js';
 import { chargeTimeOf } from './charge-time.js';
-import { hoursOf } from './hours.js';
+import { feederHoursOf, hoursOf } from './hours.js';
 import { decidedRun, withAllWanted } from './installed.js';
 import { optionSurveys } from './option-survey.js';
 import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
-import type { DiscardedOption, OptionId, OptionPlan, Plan, PointPlan } from './plan.js';
-import { quantitiesOf } from './quantities.js';
+import type { DiscardedOption, FeederPlan, OptionId, OptionPlan, Plan, PointPlan } from './plan.js';
+import { feederQuantitiesOf, quantitiesOf } from './quantities.js';
 import type { Survey, WantedPoint } from './survey.js';
 import { unknownFacts } from './unknown-facts.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
@@ -109,9 +110,10 @@ export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
   const code = bs7671(survey.code.edition);
   const ranking = options.ranking ?? simplestFirst;
   const asWanted = adequacyOf(withAllWanted(survey), demandOptions(survey));
+  const feeders = feedersOf(survey).map((id) => feederDemandOf(withAllWanted(survey), id, demandOptions(survey)));
   const discarded: DiscardedOption[] = [];
   const worked: { readonly plan: OptionPlan; readonly sheet: Recorder }[] = [];
-  for (const option of optionSurveys(survey, asWanted)) {
+  for (const option of optionSurveys(survey, asWanted, feeders)) {
     if ('discarded' in option) discarded.push({ id: option.id, title: option.title, because: option.discarded });
     else worked.push(optionPlan(code, option.survey, option, options));
   }
@@ -161,9 +163,12 @@ function optionPlan(
         ? outlet
         : undefined;
   const mounting = height ? mountingResults({ outlet: height }, 'general', sheet.part('Mounting')) : [];
+  const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
+  const feeders = feedersOf(survey).map((id) => feederPlan(code, survey, built, id, rules, sheet));
   const results: readonly CheckResult[] = [
     ...supply.results,
     ...mounting,
+    ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
     ...points.flatMap((p) => p.assessment.results),
   ];
   const told = [...results, ...notification.decision.results].flatMap((r) =>
@@ -171,16 +176,53 @@ function optionPlan(
   );
   const plan: OptionPlan = {
     ...option,
-    installation: points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn),
+    installation: built,
     supply,
     notification,
+    feeders,
     points,
     overall: overall(results),
     unknown: unknownFacts([...results, ...notification.decision.results]),
-    hours: points.reduce((sum, p) => sum + p.hours.typical, 0),
+    hours: [...points, ...feeders].reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),
     cautions: [...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told])],
   };
   return { plan, sheet };
+}
+
+/** Names of the feeders on the way to the points, in the order of the tree. */
+function feedersOf(survey: Survey): readonly string[] {
+  const installation = withAllWanted(survey);
+  const onTheWay = new Set(
+    survey.wanted.flatMap((w) => pathTo(installation, w.run.id)?.feeders ?? []).map((feeder) => feeder.id),
+  );
+  return pathsOf(installation).flatMap(({ run }) => (onTheWay.has(run.id) ? [run.id] : []));
+}
+
+/** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
+function feederPlan(
+  code: WiringCode,
+  survey: Survey,
+  installation: Installation,
+  id: string,
+  rules: WorkRules,
+  sheet: Recorder,
+): FeederPlan {
+  const part = sheet.part(`Feeder ${id}`);
+  const demand = feederDemandOf(installation, id, demandOptions(survey), part.part('Demand'));
+  const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
+    ? { ...survey.options.feederDemand }
+    : { ...survey.options.feederDemand, [id]: demand.worst };
+  const assessment = assess(code, installation, id, { ...survey.options, feederDemand: declared }, part);
+  const run = pathTo(installation, id)?.run;
+  return {
+    run: id,
+    demand,
+    assessment,
+    ...(run?.existing === false
+      ? { items: feederQuantitiesOf(run, rules, sheet.part(`Quantities of ${id}`)), hours: feederHoursOf(run, rules) }
+      : {}),
+    overall: overall([...demand.results, ...assessment.results]),
+  };
 }
 
 /**
@@ -192,6 +234,8 @@ function chosenRun(wanted: WantedPoint, found: Design): Run {
   const candidate = found.chosen ?? found.passedOver.find((p) => p.check.check === lasting)?.candidate;
   return candidate ? decidedRun(wanted, candidate.cable, candidate.area, candidate.rating) : wanted.run;
 }
+
+const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
 
 function pointPlan(
   code: WiringCode,
@@ -227,8 +271,13 @@ function pointPlan(
   const path = pathTo(built, run.id);
   const needs = {
     electrode: survey.work.electrode === true || (point.earthing === 'tt-island' && supply.electrode === undefined),
-    surgeProtection: assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
-    loadControl: path?.boards.some((b) => b.control?.controls.includes(point.id)) ?? false,
+    surgeProtection:
+      survey.wanted.find((w) => w.from === wanted.from) === wanted &&
+      assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
+    // each control is counted with the first point that it holds
+    loadControl: (path?.boards ?? []).filter((b) => b.control?.controls.find((id) => isWanted(survey, id)) === point.id)
+      .length,
+    first: wanted === survey.wanted[0],
   };
   const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
   const voltageAlong = voltageAlongOf(run, supply, assessment.findings);

@@ -1,5 +1,5 @@
 import type { Overall, SheetDocument } from '../core/index.js';
-import type { Adequacy, Notification } from '../demand/index.js';
+import type { Adequacy, FeederDemand, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { Installation, Run } from '../installation/index.js';
 import type { EarthingOption } from '../standards/bs7671/earthing-options.js';
@@ -36,6 +36,22 @@ export interface PointPlan {
   readonly voltageAlong?: VoltageAlongData;
 }
 
+/** What is found of a feeder on the way to a charge point. */
+export interface FeederPlan {
+  /** Name of the feeder. */
+  readonly run: string;
+  /** What it has to carry. */
+  readonly demand: FeederDemand;
+  /** Its assessment, at that demand. */
+  readonly assessment: Assessment;
+  /** Material of a feeder that is yet to be installed. */
+  readonly items?: readonly Item[];
+  /** Hours of a feeder that is yet to be installed. */
+  readonly hours?: Hours;
+  /** What demand and assessment amount to. */
+  readonly overall: Overall;
+}
+
 /** Names of the ways in which a survey can be answered. */
 export type OptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
 
@@ -53,13 +69,15 @@ export interface OptionPlan {
   readonly supply: Adequacy;
   /** Whom to tell or to ask, and by when. */
   readonly notification: Notification;
+  /** Feeders on the way to the charge points, each once: they carry more than before. */
+  readonly feeders: readonly FeederPlan[];
   /** The charge points. */
   readonly points: readonly PointPlan[];
-  /** What all results of circuits, supply and mounting amount to. */
+  /** What all results of circuits, feeders, supply and mounting amount to. */
   readonly overall: Overall;
   /** Facts that are not known, and what each blocks. */
   readonly unknown: readonly UnknownItem[];
-  /** Hours of all points, typical, h. */
+  /** Hours of all points and new feeders, typical, h. */
   readonly hours: number;
   /** What a person has to be told, each once. */
   readonly cautions: readonly string[];

@@ -27,25 +27,21 @@ export interface ItemFacts {
   readonly electrode: boolean;
   /** Whether surge protection has to be added. */
   readonly surgeProtection: boolean;
-  /** Whether a load control with a current sensor is part of the option. */
-  readonly loadControl: boolean;
+  /** Load controls with a current sensor that are counted with this circuit; `true` for one. */
+  readonly loadControl: boolean | number;
+  /** Whether what occurs once for a job is counted with this circuit; it is when absent. */
+  readonly first?: boolean;
 }
 
-/**
- * Items of material for one charge point circuit, from the stretches of its route.
- * @param run the designed run
- * @param work facts about the work
- * @param rules rules for waste, terminations and fixings
- * @param needs what else the option needs
- * @param sheet where the lengths are worked out
- */
-export function quantitiesOf(
-  run: Run,
-  work: WorkFacts,
-  rules: WorkRules,
-  needs: ItemFacts,
-  sheet: Sheet = recorder('Quantities'),
-): readonly Item[] {
+type Add = (key: string, words: string, quantity: number, rule: string, unit?: Item['unit']) => void;
+
+const adder =
+  (items: Item[]): Add =>
+  (key, words, quantity, rule, unit = 'each') =>
+    items.push({ key, words, quantity, unit, rule });
+
+/** Cable, fixings, containment, device and glands of a run. */
+function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
   const { cable } = run;
   const size = cable.area.state === 'known' ? `${cable.area.value} mm²` : 'size to be decided';
   const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
@@ -60,9 +56,7 @@ export function quantitiesOf(
     ...fixings(run.stretches, rules, sheet),
     ...containment(run.stretches, rules),
   ];
-  const each = (key: string, words: string, quantity: number, rule: string, unit: Item['unit'] = 'each') =>
-    items.push({ key, words, quantity, unit, rule });
-  each('charge-point', 'charge point, as specified', 1, 'one for each point wanted');
+  const each = adder(items);
   each('protective-device', deviceWords(run), 1, 'one for the circuit');
   if (cable.construction === 'armoured')
     each(
@@ -74,13 +68,12 @@ export function quantitiesOf(
   for (const r of run.residual ?? [])
     if (r.position === 'origin-of-circuit' && !/61009/.test(JSON.stringify(run.device.kind)))
       each('residual-device', 'residual current device, separate', 1, 'where the overcurrent device has none');
-  conditional(
-    items,
-    work.wallsToDrill,
-    (n) => n,
-    { key: 'wall-sleeve', words: 'wall sleeve with weather seal', unit: 'set', rule: 'one for each wall drilled' },
-    'work.wallsToDrill',
-  );
+  return items;
+}
+
+/** What occurs once for a job, however many points it has. */
+function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts): void {
+  const each = adder(items);
   conditional(
     items,
     work.newEnclosure,
@@ -102,19 +95,68 @@ export function quantitiesOf(
       'the earthing arrangement needs an electrode',
       'set',
     );
+  each('records', 'certificate, test sheets and user instructions', 1, 'once for the job', 'set');
+}
+
+/**
+ * Items of material for one charge point circuit, from the stretches of its route; what occurs once for a job goes with
+ * its first point.
+ * @param run the designed run
+ * @param work facts about the work
+ * @param rules rules for waste, terminations and fixings
+ * @param needs what else the option needs
+ * @param sheet where the lengths are worked out
+ */
+export function quantitiesOf(
+  run: Run,
+  work: WorkFacts,
+  rules: WorkRules,
+  needs: ItemFacts,
+  sheet: Sheet = recorder('Quantities'),
+): readonly Item[] {
+  const items = runItems(run, rules, sheet);
+  const each = adder(items);
+  each('charge-point', 'charge point, as specified', 1, 'one for each point wanted');
+  conditional(
+    items,
+    work.wallsToDrill,
+    (n) => n,
+    { key: 'wall-sleeve', words: 'wall sleeve with weather seal', unit: 'set', rule: 'one for each wall drilled' },
+    'work.wallsToDrill',
+  );
   if (needs.surgeProtection) each('surge-protection', 'surge protective device', 1, 'required and not there');
   if (needs.loadControl)
     each(
       'current-sensor',
-      'current sensor for the tails, with its cable',
-      1,
+      'current sensor of the load control, with its cable',
+      Number(needs.loadControl),
       'the option rests on a load control',
       'set',
     );
   if (work.mounting === 'post') each('post', 'post and base for the point', 1, 'the point stands free', 'set');
-  each('labels', 'labels and notices', 1, 'always', 'set');
-  each('records', 'certificate, test sheet and user instructions', 1, 'always', 'set');
+  each('labels', 'labels and notices', 1, 'one for each circuit', 'set');
+  if (needs.first !== false) jobItems(items, work, needs);
   return items.filter((item) => item.quantity !== 0);
+}
+
+/**
+ * Items of material for a new feeder and the boards at its end.
+ * @param run the feeder
+ * @param rules rules for waste, terminations and fixings
+ * @param sheet where the lengths are worked out
+ */
+export function feederQuantitiesOf(run: Run, rules: WorkRules, sheet: Sheet = recorder('Quantities')): readonly Item[] {
+  const items = runItems(run, rules, sheet);
+  const each = adder(items);
+  for (const o of run.feeds)
+    if (o.kind === 'board') {
+      const rating = o.mainSwitch?.rating.state === 'known' ? `, main switch ${o.mainSwitch.rating.value} A` : '';
+      each('board', `distribution board ${o.id}${rating}`, 1, 'one at the end of the feeder', 'set');
+      if (o.surgeProtection?.state === 'known' && o.surgeProtection.value)
+        each('surge-protection', `surge protective device of ${o.id}`, 1, 'as the survey specifies');
+    }
+  each('labels', 'labels and notices', 1, 'one for each circuit', 'set');
+  return items;
 }
 
 const deviceWords = (run: Run): string => {

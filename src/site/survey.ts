@@ -35,9 +35,9 @@ export interface WantedPoint {
 export interface WorkFacts {
   /** Where the point is fixed. */
   readonly mounting?: 'wall' | 'post';
-  /** Walls to drill. */
+  /** Walls to drill for each point. */
   readonly wallsToDrill?: Fact<number>;
-  /** Whether the board has a spare way or a new enclosure is needed. */
+  /** Whether a new enclosure is needed, because the board has no way for the circuit. */
   readonly newEnclosure?: Fact<boolean>;
   /** Whether an earth electrode is to be installed. */
   readonly electrode?: boolean;

@@ -72,6 +72,8 @@ describe('a survey document', () => {
     ['a bare number without a unit', ['supply', 'externalImpedance'], 0.28, 'supply.externalImpedance'],
     ['a negative length', ['wanted', 0, 'route', 0, 'length'], '-1 m', 'wanted.0.route.0.length'],
     ['an unknown cable', ['wanted', 0, 'cables', 0, 'construction'], 'string', 'wanted.0.cables.0.construction'],
+    ['a figure that would overflow', ['supply', 'externalImpedance'], '1e300 Ω', 'supply.externalImpedance'],
+    ['a figure that would underflow', ['wanted', 0, 'vehicle', 'efficiency'], 1e-300, 'wanted.0.vehicle.efficiency'],
     ['an extra key', ['supply', 'colour'], 'red', 'supply'],
     ['an unknown board', ['wanted', 0, 'from'], 'attic', 'wanted.0.from'],
     ['a line that the supply has not', ['wanted', 0, 'lines'], ['L2'], 'wanted.0.lines'],

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { known, recorder, unknown } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { commonPractice, hoursOf, type PriceBook, quantitiesOf, quotationOf } from '../../src/site/index.js';
+import { commonPractice, hoursOf, type PriceBook, planOf, quantitiesOf, quotationOf } from '../../src/site/index.js';
 import { amperes, metres, squareMillimetres } from '../../src/units/index.js';
 import { surveyDocument } from '../support/surveys.js';
 
@@ -68,11 +68,41 @@ describe('quantities', () => {
 describe('hours', () => {
   it('adds up the table for a straightforward job', () => {
     const hours = hoursOf(run, survey.work, commonPractice, needs);
-    // trade knowledge: 0.75 + 0.4 + 0.5 + 1 + 1.8 x 0.7 + 0.2 + 1 + 0.75 + 0.75
-    expect(hours.typical).toBeCloseTo(6.61, 9);
+    // trade knowledge: 0.75 + 0.4 + (0.25 and 40 minutes of travel) + 1 + 1.8 x 0.7 + 0.2 + 1 + 0.75 + 0.75
+    expect(hours.typical).toBeCloseTo(6.36 + 2 / 3, 9);
     expect(hours.low).toBeLessThan(hours.typical);
     expect(hours.high).toBeGreaterThan(hours.typical);
     expect(hours.complete).toBe(true);
+  });
+});
+
+describe('several points', () => {
+  it('counts what occurs once for a job with the first point only', () => {
+    const first = hoursOf(run, survey.work, commonPractice, needs);
+    const later = hoursOf(run, survey.work, commonPractice, { ...needs, first: false });
+    // 0.75 h of survey, 40 minutes of travel and 0.25 h of setting up
+    expect(first.typical - later.typical).toBeCloseTo(1 + 2 / 3, 9);
+    const keys = quantitiesOf(run, survey.work, commonPractice, { ...needs, first: false }).map((i) => i.key);
+    expect(keys).toContain('labels');
+    expect(keys).not.toContain('records');
+  });
+  it('plans one survey, one travel and one set of records for a block of flats, and its new feeders', () => {
+    const [option] = planOf(readSurvey(surveyDocument('flats')), { sheets: 'none' }).options;
+    const parts = [...(option?.points ?? []), ...(option?.feeders ?? [])];
+    const times = (task: string) => parts.flatMap((p) => p.hours?.tasks ?? []).filter((t) => t.task === task).length;
+    const sets = (key: string) => parts.flatMap((p) => p.items ?? []).filter((i) => i.key === key).length;
+    expect([times('survey and quotation'), times('travel and setting up'), sets('records')]).toEqual([1, 1, 1]);
+    expect([times('fix and connect the point'), sets('charge-point')]).toEqual([24, 24]);
+    // one load control on the tails, one on each charging board's feeder
+    const sensors = parts.flatMap((p) => p.items ?? []).filter((i) => i.key === 'current-sensor');
+    expect(sensors.reduce((sum, i) => sum + (i.quantity ?? 0), 0)).toBe(3);
+    // the feeders of 32 m and 46 m are new: 32 x 1.1 + 2, 46 x 1.1 + 2
+    const feeder = (i: number) => option?.feeders[i]?.items?.find((item) => item.key.startsWith('cable:'))?.quantity;
+    expect([feeder(0), feeder(1)]).toEqual([38, 53]);
+    expect(option?.hours).toBeCloseTo(
+      parts.reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),
+      9,
+    );
   });
 });
 
@@ -90,8 +120,8 @@ describe('a quotation', () => {
     expect(q.net).toBe(q.lines.reduce((a, l) => a + l.amount, 0));
     expect(q.total).toBe(q.net + q.tax);
     expect(Object.values([q.net, q.tax, q.total]).every(Number.isSafeInteger)).toBe(true);
-    // labour 6.61 h at 45.50: 300.755 rounds half up
-    expect(q.lines.at(-1)?.amount).toBe(30076);
+    // labour 7.027 h at 45.50: 319.7285
+    expect(q.lines.at(-1)?.amount).toBe(31973);
     expect(q.open).toEqual(expect.arrayContaining(['labels and notices']));
   });
   it('takes no price from a prototype', () => {

@@ -203,10 +203,14 @@ function overload(circuit: CircuitCase, sheet: Sheet): CheckResult[] {
       served.map((r) => factValue(`rating of the device of ${r.id}`, r.device.rating)),
       (...all) => (all as unknown as number[]).reduce((a, b) => a + b, 0),
     );
-    // whichever is smaller limits the current: the device ahead, or those below together
+    // whichever is smaller limits the current: the device ahead, or those below together; where one of them is not
+    // known, the other decides only if it is small enough
     const before = factValue('rating of the device ahead', ahead.rating);
+    const carries = factValue('rated current of the residual current device', device.ratedCurrent);
+    const limits = [before, sum].filter((x) => !isMissing(x)) as number[];
+    const small = limits.some((x) => !isMissing(carries) && x <= carries);
     const least =
-      isMissing(before) || isMissing(sum) ? (isMissing(before) ? sum : before) : Math.min(before, sum as number);
+      limits.length === 2 || small ? Math.min(...limits) : whenKnown([before, sum], (a, b) => Math.min(a, b as number));
     const residualLoad = part.given(
       'residualLoad',
       isMissing(least) ? least : amperes(least as number),
@@ -255,7 +259,9 @@ const resistive: readonly string[] = ['instantaneous-water-heating', 'thermostat
 function loads(circuit: CircuitCase, sheet: Sheet): CheckResult[] {
   const upstream = residualUpstream(circuit.path);
   const outlets = outletsBelow(circuit.run);
-  const sockets = outlets.some((o) => !isPoint(o) && (o.purpose === 'socket-outlets' || o.withSocket === true));
+  // what a feeder feeds has its additional protection on its own circuits
+  const own = circuit.run.feeds.some((o) => o.kind === 'board') ? [] : outlets;
+  const sockets = own.some((o) => !isPoint(o) && (o.purpose === 'socket-outlets' || o.withSocket === true));
   const results: CheckResult[] = [];
   const device = protecting(upstream, undefined);
   const shallow = circuit.run.stretches.some((s) => s.concealedShallow?.state === 'known' && s.concealedShallow.value);

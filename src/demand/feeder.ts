@@ -1,0 +1,121 @@
+import {
+  type CheckResult,
+  factValue,
+  isMissing,
+  type Known,
+  missing,
+  type Sheet,
+  silent,
+  whenKnown,
+} from '../core/index.js';
+import type { Board, Installation, Line, Run } from '../installation/index.js';
+import { pathTo } from '../installation/index.js';
+import { type Amperes, amperes, CalculationError } from '../units/index.js';
+import { demandWithinMainSwitch } from './adequacy-checks.js';
+import { type Demand, demandOfCase, governingOn } from './demand.js';
+import { demandCase } from './loads.js';
+import type { DemandOptions } from './method.js';
+import { demandMethods } from './methods/index.js';
+
+/** What a feeder has to carry, and whether the boards that it feeds are made for it. */
+export interface FeederDemand {
+  /** Name of the feeder. */
+  readonly run: string;
+  /** Demand of what is below it, by every method that knows a part of an installation. */
+  readonly demand: Demand;
+  /** Demand on its most loaded line, A. */
+  readonly worst: Known<Amperes>;
+  /** Demand on that line without the charge points, A. */
+  readonly existing: Known<Amperes>;
+  /** The smaller of the rating of its device and those of the main switches that it feeds, A. */
+  readonly limit: Known<Amperes>;
+  /** Demand against the main switch of each board that it feeds, line by line. */
+  readonly results: readonly CheckResult[];
+}
+
+/** The named method only where it knows a part of an installation: a meter at the origin does not. */
+function forPart({ premises, governing, assembly, factors }: DemandOptions): DemandOptions {
+  const divisible = demandMethods.some((m) => m.id === governing && m.divisible);
+  return {
+    premises,
+    ...(assembly === undefined ? {} : { assembly }),
+    ...(factors === undefined ? {} : { factors }),
+    ...(divisible && governing !== undefined ? { governing } : {}),
+  };
+}
+
+const largest = (values: readonly Known<Amperes>[]): Known<Amperes> =>
+  whenKnown(values, (...all) => amperes(Math.max(0, ...(all as readonly number[]))));
+
+const mainSwitchOf = (board: Board): Known<Amperes> => {
+  const rating = board.mainSwitch?.rating;
+  const name = `main switch of ${board.id}`;
+  if (rating?.state === 'between') return rating.least;
+  return rating ? factValue(name, rating) : missing({ kind: 'fact', fact: name, obtain: 'label of the main switch' });
+};
+
+/**
+ * The demand on a feeder, of what is below it alone: load controls count that act on boards below it, not one at the
+ * origin, which does not see where the current goes.
+ * @param installation the installation
+ * @param runId name of the feeder
+ * @param options premises and what else changes a demand; what a meter at the origin says does not count here
+ * @param sheet where the calculation is written; nowhere when absent
+ * @returns plain data
+ * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each problem
+ */
+export function feederDemandOf(
+  installation: Installation,
+  runId: string,
+  options: DemandOptions,
+  sheet: Sheet = silent(),
+): FeederDemand {
+  const run = pathTo(installation, runId)?.run;
+  if (!run)
+    throw new CalculationError('unknown-definition', `the installation has no run ${JSON.stringify(runId)}`, {
+      kind: 'run',
+      id: runId,
+      known: [],
+    });
+  const { meteredDemand: _, ...supply } = installation.supply;
+  const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, runs: [run] };
+  const demand = demandOfCase(demandCase({ supply, board: ahead }), forPart(options), sheet);
+  const lines = run.lines.map((line) => governingOn(demand, line));
+  const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
+  const results = lines.flatMap((l) => boards.map((board) => judgeSwitch(board, l.line, l.demand, sheet)));
+  const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
+  return {
+    run: run.id,
+    demand,
+    worst: largest(lines.map((l) => l.demand)),
+    existing: largest(lines.map((l) => l.existing)),
+    limit: whenKnown([rating, ...boards.map(mainSwitchOf)], (...all) =>
+      amperes(Math.min(...(all as readonly number[]))),
+    ),
+    results,
+  };
+}
+
+const ratingOf = (run: Run): Known<Amperes> => factValue(`rating of the device of ${run.id}`, run.device.rating);
+
+function judgeSwitch(board: Board, line: Line, found: Known<Amperes>, sheet: Sheet): CheckResult {
+  const part = sheet.part(`Main switch of ${board.id}, ${line}`);
+  const demand = part.given('demand', found, 'governing method');
+  const mainSwitchRating = part.given('mainSwitchRating', mainSwitchOf(board));
+  return part.check(demandWithinMainSwitch, { demand, mainSwitchRating });
+}
+
+/**
+ * Whether charge points below a feeder ask more of it than it carries, and whether holding them back would cure that.
+ * @param feeder demand of a feeder
+ */
+export function feederAdvice({
+  worst,
+  existing,
+  limit,
+}: FeederDemand): 'carries' | 'limiter-helps' | 'too-small' | 'not-determined' {
+  const found = whenKnown([worst, existing, limit], (w, e, l) =>
+    w <= l ? ('carries' as const) : e <= l ? ('limiter-helps' as const) : ('too-small' as const),
+  );
+  return isMissing(found) ? 'not-determined' : found;
+}
