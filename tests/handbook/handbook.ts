@@ -41,7 +41,11 @@ function pagesOf(modules: readonly Module[]): readonly Page[] {
     .map(({ plan, definitions }) => ({ ...plan, definitions }));
 }
 
-const link = (d: Definition, page = ''): string => `[${escaped(d.title)}](${page}#${d.id.replace(/\W+/g, '-')})`;
+/** A table is looked for by its number. */
+const clauseOf = (d: Definition): string =>
+  d.kind === 'table' && d.source.clause?.startsWith('Table') ? `, ${escaped(d.source.clause)}` : '';
+const link = (d: Definition, page = ''): string =>
+  `[${escaped(d.title)}${clauseOf(d)}](${page}#${d.id.replace(/\W+/g, '-')})`;
 
 function pageText(page: Page, matter: Matter): string {
   const { formulas, procedures, tables, checks } = sortDefinitions(page.definitions);

@@ -5,7 +5,7 @@ const provenances: Readonly<Record<Provenance, string>> = {
   'two-sources': 'seen in two independent texts',
   'one-source': 'seen in one text',
   memory: 'from memory, not seen',
-  derived: 'derived from other figures',
+  derived: 'derived',
   'common-practice': 'common practice, no source',
   definition: 'true by definition or by the laws of physics',
 };
@@ -16,7 +16,11 @@ export const provenanceWords = (p: Provenance): string => provenances[p];
 /** Text that stands between bars of a Markdown table, or in running text. */
 export const escaped = (text: string): string => text.replace(/([|*])/g, '\\$1').replace(/</g, '&lt;');
 
-const sentence = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`);
+/** A note as a sentence; words that begin with a sign or a symbol stay as they are. */
+const sentence = (text: string): string => {
+  const begun = /^[a-z]{2}/.test(text) ? text[0]?.toUpperCase() + text.slice(1) : text;
+  return /[.!?]$/.test(begun) ? begun : `${begun}.`;
+};
 
 /** A source with its provenance and its note. */
 export const sourceLine = (s: Source): string =>

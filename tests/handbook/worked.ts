@@ -26,6 +26,8 @@ function rank(f: PublishedCase, call: Call, ours: number): number {
   return (f.differs ? 100 : 0) + (own ? 0 : 20) + (plain ? 0 : 10) + ranks.indexOf(f.provenance);
 }
 
+const print = (value: number, unit: string): string => (unit === '1' || unit === '' ? `${value}` : `${value} ${unit}`);
+
 /** The best published case of each formula that any case calls. */
 function published(files: readonly CaseFile[]): ReadonlyMap<string, Worked> {
   const best = new Map<string, Worked & { readonly rank: number }>();
@@ -36,8 +38,8 @@ function published(files: readonly CaseFile[]): ReadonlyMap<string, Worked> {
         const at = rank(c, call, ours);
         if (at >= (best.get(call.id)?.rank ?? Number.POSITIVE_INFINITY)) continue;
         const named = c.exercises.includes(call.id);
-        const printed = `${escaped(c.source.document)}, ${escaped(c.source.where)}, prints ${c.published} ${c.unit} (${provenanceWords(c.provenance)})`;
-        const result = `${Number(ours.toPrecision(5))} ${c.unit}`;
+        const printed = `${escaped(c.source.document)}, ${escaped(c.source.where)}, prints ${print(c.published, c.unit)} (${provenanceWords(c.provenance)})`;
+        const result = print(Number(ours.toPrecision(5)), c.unit);
         const from = `${named ? 'Published case' : 'A step of the published case'}: ${escaped(c.about)}. ${printed}; ours is ${result}.${c.differs ? ` They differ: ${escaped(c.differs)}.` : ''}`;
         best.set(call.id, { call, from, rank: at });
       }
