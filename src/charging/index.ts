@@ -39,6 +39,7 @@ export { type PilotOffer, pilotOffer } from './pilot/offer.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';
 export type { PriceProfile, ScheduleInput, SchedulePolicy } from './schedule/input.js';
 export type { ChargingStretch, ScheduledNode, ScheduledSession } from './schedule/pieces.js';
+export { type Cure, type Relaxation, relaxationsOf, relaxed } from './schedule/relaxations.js';
 export {
   type Schedule,
   type ScheduleBound,
