@@ -1,4 +1,5 @@
 import { LINE_BIT, unbalanceRoom } from '../network/tree-order.js';
+import type { Row } from '../optimum/lexicographic-simplex.js';
 import { type Course, hoursOf } from './course.js';
 import type { LinearForm } from './linear.js';
 import { type Decisions, type Optimum, type OptimumPolicy, optimumOf } from './optimum.js';
@@ -27,7 +28,7 @@ export function withSmallestCurrents(
     open: Uint8Array.from(cells, ({ most }, k) => (most + TOLERANCE >= least(k) ? 1 : 0)),
   };
   // what each need and limit leaves beside the smallest currents of those that run
-  const rows = [...form.needs, ...form.limits];
+  const rows = [...form.needs, ...form.limits, ...(policy === 'valley-filling' ? levelsOf(course, form, first.x) : [])];
   const left = Float64Array.from(rows, (row) => row.most);
   const entries: [number, number][][] = cells.map(() => []);
   rows.forEach(({ variables, coefficients }, r) => {
@@ -41,13 +42,21 @@ export function withSmallestCurrents(
   };
   let { x } = decisions.open.every(Boolean) ? first : optimumOf(course, form, policy, decisions);
   for (;;) {
-    const small = cells.flatMap((_, k) => (x[k]! > 0 && x[k]! < least(k) - TOLERANCE ? [k] : []));
-    if (small.length === 0) return x;
-    small.sort((a, b) => x[b]! / least(b) - x[a]! / least(a) || a - b);
-    for (const k of small) if (!run(k)) decisions.open[k] = 0;
+    const charging = cells.flatMap((_, k) => (x[k]! > 0 && decisions.least[k] === 0 ? [k] : []));
+    if (charging.every((k) => x[k]! >= least(k) - TOLERANCE)) return x;
+    charging.sort((a, b) => x[b]! / least(b) - x[a]! / least(a) || a - b);
+    for (const k of charging) if (!run(k)) decisions.open[k] = 0;
     x = optimumOf(course, form, policy, decisions).x;
   }
 }
+
+/** The smallest currents that run in a slot keep within its level in the optimum. */
+const levelsOf = (course: Course, { cells }: LinearForm, x: Float64Array): Row[] =>
+  course.slots.map((_, t) => {
+    const variables = cells.flatMap(({ slot }, k) => (slot === t ? [k] : []));
+    const coefficients = variables.map((k) => course.vehicles[cells[k]!.vehicle]!.lines);
+    return { variables, coefficients, most: variables.reduce((sum, k, i) => sum + coefficients[i]! * x[k]!, 0) };
+  });
 
 /**
  * Gives vehicles that lack energy what pieces still leave, those that come first in the given order first, never less
