@@ -6,6 +6,8 @@ import { type Decisions, type Optimum, type OptimumPolicy, optimumOf } from './o
 import type { Piece } from './pieces.js';
 
 const TOLERANCE = 1e-9;
+/** After so many times nothing more is left open. */
+const MOST_ROUNDS = 8;
 
 /**
  * Gives each cell nothing or at least its smallest current. The currents of the optimum that are too small are raised
@@ -41,11 +43,16 @@ export function withSmallestCurrents(
     return true;
   };
   let { x } = decisions.open.every(Boolean) ? first : optimumOf(course, form, policy, decisions);
-  for (;;) {
+  for (let round = 1; ; round++) {
     const charging = cells.flatMap((_, k) => (x[k]! > 0 && decisions.least[k] === 0 ? [k] : []));
     if (charging.every((k) => x[k]! >= least(k) - TOLERANCE)) return x;
     charging.sort((a, b) => x[b]! / least(b) - x[a]! / least(a) || a - b);
     for (const k of charging) if (!run(k)) decisions.open[k] = 0;
+    // what is left after so many rounds is small: cells without current are given up too, and the rest is topped up
+    if (round >= MOST_ROUNDS)
+      cells.forEach((_, k) => {
+        if (decisions.least[k] === 0) decisions.open[k] = 0;
+      });
     x = optimumOf(course, form, policy, decisions).x;
   }
 }
