@@ -162,6 +162,12 @@ function insulation(input: TestSheetInput): readonly PlannedReading[] {
   return plugged ? [toEarth] : [{ id: 'insulationLive', what: 'between live conductors', limits, note }, toEarth];
 }
 
+/** Loop impedance up to which the residual current device still holds the touch voltage, Ω; on the way to the circuit only. */
+function residualLimit({ circuit }: TestSheetInput): number | undefined {
+  const ratings = residualUpstream(circuit.path).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value] : []));
+  return ratings.length === 0 ? undefined : 50 / Math.min(...ratings);
+}
+
 function loop(input: TestSheetInput): readonly PlannedReading[] {
   const { circuit, findings, plan } = input;
   const system = factValue('earthing system of the supply', circuit.installation.supply.system);
@@ -178,6 +184,10 @@ function loop(input: TestSheetInput): readonly PlannedReading[] {
       temperatureRatio: ratio(h > 0 ? c / h : 1),
     }),
   );
+  // where the overcurrent device is too slow, or on TT, disconnection rests on the residual current device
+  const { loopImpedance } = findings;
+  const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
+  const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
   const seventy = runs.every((r) => r.cable.insulation === 'thermoplastic-70');
   const rule =
     isMissing(limit) || !seventy ? [] : atMost(0.8 * limit, 'measuredLimit', 'Ω', 'the 0.8 rule, for 70 °C conductors');
@@ -193,10 +203,16 @@ function loop(input: TestSheetInput): readonly PlannedReading[] {
       id: 'loop',
       what: 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
       ...maybe(expected, 'measuredImpedance', 'Ω'),
-      limits: [...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.4, exact in temperature`), ...rule],
-      note: seventy
-        ? 'The exact limit decides; a reading beyond the 0.8 rule asks for a second look.'
-        : 'The 0.8 rule does not hold here: it is made for conductors of 70 °C.',
+      limits:
+        residual === undefined
+          ? [...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.4, exact in temperature`), ...rule]
+          : atMost(residual, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.5, 411.5.3: Z_s I_Δn at most 50 V`),
+      note:
+        residual !== undefined
+          ? 'Disconnection rests on the residual current device: test it. A reading far from the expected one asks for a second look.'
+          : seventy
+            ? 'The exact limit decides; a reading beyond the 0.8 rule asks for a second look.'
+            : 'The 0.8 rule does not hold here: it is made for conductors of 70 °C.',
     },
   ];
 }

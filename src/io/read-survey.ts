@@ -1,5 +1,5 @@
 import { unknown } from '../core/index.js';
-import { type Board, type ChargePoint, pathsOf, type Run } from '../installation/index.js';
+import { type Board, type ChargePoint, outletsBelow, pathsOf, type Run } from '../installation/index.js';
 import type { Survey, WantedPoint } from '../site/survey.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { migrate } from './migrate.js';
@@ -27,6 +27,7 @@ export function readSurvey(document: unknown): Survey {
   const result = surveySchema.safeParse(current);
   if (!result.success) throw invalidInput('the survey', problemsOf(result.error));
   const survey = arrange(result.data);
+  refuseCovered(survey);
   const crossed = crossCheck(survey);
   if (crossed.length > 0) throw invalidInput('the survey', crossed);
   return survey;
@@ -53,6 +54,23 @@ function refuse(document: unknown): void {
   if (supply?.operation === 'island') throw notCovered('operation as an island, without the network');
   if (supply?.currentKind === 'dc') throw notCovered('supplies and circuits of direct current');
 }
+
+/** What reads well and is not covered all the same. */
+function refuseCovered({ installation, wanted }: Survey): void {
+  const { supply, board } = installation;
+  if (supply.system.state === 'known' && supply.system.value === 'IT') throw notCovered('IT systems');
+  if (supply.nominalVoltage !== 230)
+    throw notCovered(`a nominal voltage of ${supply.nominalVoltage} V line to earth; public supplies have 230 V`);
+  if (supply.frequency !== 50) throw notCovered(`a frequency of ${supply.frequency} Hz; public supplies have 50 Hz`);
+  const points = [...outletsBelow(board), ...wanted.flatMap((w) => outletsBelow(w.run))].flatMap((o) =>
+    o.kind === 'charge-point' ? [o] : [],
+  );
+  for (const { id, mode } of points) {
+    if (mode === 2) throw notCovered(`charging mode 2, from a socket-outlet (${id})`);
+    if (mode === 4) throw notCovered(`charging mode 4, with direct current (${id})`);
+  }
+}
+
 const notCovered = (what: string) => new CalculationError('not-covered', `not covered: ${what}`, { what });
 
 function arrange(d: SurveyDocument): Survey {
@@ -132,8 +150,27 @@ function crossCheck(survey: Survey): Problem[] {
         message: `'${run.id}' uses ${run.lines.join(', ')}, but the supply has one line conductor, L1`,
       });
     for (const o of run.feeds)
+      if (o.kind === 'charge-point') {
+        const { setting } = o;
+        const least = Math.max(6, o.minimum ?? 6);
+        const most = setting.state === 'known' ? setting.value : setting.state === 'between' ? setting.least : least;
+        if (most < least)
+          problems.push({ path, message: `'${o.id}' is set below ${least} A, the smallest current that it can offer` });
+      }
+    for (const o of run.feeds)
       if (o.kind !== 'board' && o.lines.some((l) => !run.lines.includes(l)))
         problems.push({ path, message: `'${o.id}' uses line conductors that '${run.id}' does not have` });
   }
+  survey.wanted.forEach((w, i) => {
+    w.cables.forEach((cable, j) => {
+      const own = cable.protective === 'core' ? 1 : 0;
+      const needed = w.run.lines.length + 1 + own;
+      if (cable.cores < needed)
+        problems.push({
+          path: ['wanted', i, 'cables', j, 'cores'],
+          message: `is ${cable.cores}; ${w.run.lines.length === 1 ? 'one line conductor' : 'three line conductors'} and neutral${own ? ', and a protective core,' : ''} need ${needed}`,
+        });
+    });
+  });
   return problems;
 }

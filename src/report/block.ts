@@ -57,3 +57,19 @@ const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u200e\u200f\u061c\u202a-\u202e\u2
 
 /** Text without what no printed form may carry. */
 export const printable = (text: string): string => text.replace(UNPRINTABLE, ' ');
+
+/**
+ * The same blocks with each caution once, in full, at the first place where it matters. Of a caution that holds an earlier
+ * one only what is new is said.
+ * @param blocks a report
+ */
+export function cautionsOnce(blocks: readonly Block[]): readonly Block[] {
+  const said: string[] = [];
+  return blocks.flatMap((block): readonly Block[] => {
+    if (block.kind !== 'caution') return [block];
+    if (said.some((s) => s.includes(block.text))) return [];
+    const rest = said.reduce((text, s) => text.replace(s, ''), block.text).trim();
+    said.push(block.text);
+    return rest === '' ? [] : [{ ...block, text: rest }];
+  });
+}

@@ -2,7 +2,7 @@ import type { CheckResult } from '../core/index.js';
 import type { PassedOver } from '../design/index.js';
 import type { FeederPlan, Hours, Item, OptionPlan, Plan, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
-import { type Block, caution, grid, heading, list, paragraph } from './block.js';
+import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
 import { demandPicture, oneLineDiagram, timeCurrentPicture, voltageProfilePicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
@@ -42,8 +42,16 @@ function checks(results: readonly CheckResult[]): readonly Block[] {
   const rules = results.filter((r) => r.verdict !== 'not-required' && r.weight === 'rule');
   const advice = results.filter((r) => r.verdict !== 'not-required' && r.weight === 'advice');
   const head = ['verdict', 'requirement', 'figures', 'where it stands'];
-  return [...grid('Rules', head, rules.map(checkRow)), ...grid('Advice', head, advice.map(checkRow))];
+  return [
+    ...grid('Rules', head, rules.map(checkRow)),
+    ...grid('Advice', head, advice.map(checkRow)),
+    ...cautionsOf(results),
+  ];
 }
+
+/** What a person has to be told with results that were judged. */
+const cautionsOf = (results: readonly CheckResult[]): readonly Block[] =>
+  results.flatMap((r) => (r.caution && r.verdict !== 'not-required' ? [caution(r.caution)] : []));
 
 const cableWords = (c: PassedOver['candidate']['cable']): string =>
   [c.construction.replaceAll('-', ' '), `${c.cores}-core`, c.material, c.insulation.replaceAll('-', ' ')].join(', ');
@@ -128,6 +136,7 @@ function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
       ),
       [2, 3],
     ),
+    ...demand.cautions.map(caution),
     ...(bars.length > 0
       ? [
           {
@@ -150,7 +159,9 @@ function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
       ['', 'condition', 'figures', 'where it stands'],
       decision.results.map((r) => [conditionWords[r.verdict], ...checkRow(r).slice(1)]),
     ),
-    ...list(decision.duties.map((d) => `${d.what} ${d.due ? `by ${d.due}` : d.when}`)),
+    ...decision.cautions.map(caution),
+    ...cautionsOf(decision.results),
+    ...list(decision.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`)),
     ...grid(
       'For the form, in a layout of our own',
       ['field', 'entry'],
@@ -226,6 +237,31 @@ const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[
       ]
     : [];
 
+function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
+  const waived = assessment.results.find((r) => r.check === 'charge-point-earthing' && r.verdict === 'not-required');
+  return [
+    heading(3, 'Earthing of the point'),
+    ...(waived?.because ? [paragraph(waived.because)] : []),
+    ...grid(
+      '',
+      ['verdict', 'arrangement', 'because'],
+      earthing.map((e) => [{ verdict: e.possible }, e.arrangement.replaceAll('-', ' '), e.because]),
+    ),
+  ];
+}
+
+/** How long charging takes: with all else at rest, and with all else at its most. */
+function chargeWords({ chargeTime: time }: PointPlan): string {
+  if (time?.seconds === undefined) return '';
+  const busy =
+    time.slowest === undefined
+      ? time.pauses
+        ? '; less than 6 A is left while all else draws its most: charging then pauses'
+        : ''
+      : `; ${formatIn(time.slowest, 's')} while all else draws its most`;
+  return `${formatIn(time.seconds, 's')} of ${formatIn(time.window, 's')}${time.inTime ? '' : ', longer than the vehicle stands there'}${busy}`;
+}
+
 function pointBlocks(point: PointPlan): readonly Block[] {
   const { chargeTime } = point;
   return [
@@ -237,20 +273,14 @@ function pointBlocks(point: PointPlan): readonly Block[] {
     ...(chargeTime?.seconds === undefined
       ? []
       : [
-          paragraph(
-            `Time to charge: ${formatIn(chargeTime.seconds, 's')} of ${formatIn(chargeTime.window, 's')} between plugging in and leaving (${chargeTime.about}).`,
-          ),
+          paragraph(`Time to charge, of the time between plugging in and leaving: ${chargeWords(point)}.`),
+          paragraph(`It rests on ${chargeTime.about}.`),
         ]),
     ...checks(point.assessment.results),
     ...voltageAlong(point),
     ...timeCurrent(point),
     ...candidates(point),
-    heading(3, 'Earthing of the point'),
-    ...grid(
-      '',
-      ['verdict', 'arrangement', 'because'],
-      point.earthing.map((e) => [{ verdict: e.possible }, e.arrangement.replaceAll('-', ' '), e.because]),
-    ),
+    ...earthingBlocks(point),
     ...testSheetBlocks(point.tests, 3),
     ...workBlocks(point.items, point.hours),
   ];
@@ -264,17 +294,26 @@ export interface PlanReportOptions {
   readonly sheet?: boolean;
 }
 
+/** Of several points the one that takes longest against the time that its vehicle stands there. */
+function longestCharge(points: readonly PointPlan[]): string {
+  const timed = points.filter((p) => p.chargeTime?.seconds !== undefined);
+  const strain = ({ chargeTime: t }: PointPlan) => (t?.slowest ?? t?.seconds ?? 0) / (t?.window ?? 1);
+  const [worst] = [...timed].sort((a, b) => strain(b) - strain(a));
+  return worst ? chargeWords(worst) : '';
+}
+
 function optionTable(plan: Plan): readonly Block[] {
   return [
     heading(2, 'Ways to do it'),
     ...grid(
       `Ranked: ${plan.rankedBy}`,
-      ['verdict', 'option', 'changes', 'operator', 'hours'],
+      ['verdict', 'option', 'changes', 'operator', 'time to charge', 'hours'],
       plan.options.map((o) => [
         { verdict: o.overall.verdict },
         o.title,
         o.changes.join('; ') || 'none',
         o.notification.decision.route.replaceAll('-', ' '),
+        longestCharge(o.points),
         hours(o.hours),
       ]),
     ),
@@ -288,7 +327,7 @@ function optionTable(plan: Plan): readonly Block[] {
 
 /**
  * A plan as blocks: the answer and the ways to do it first, then one option in full: what is not known, the supply, each
- * charge point, the cautions, and the sheet on request.
+ * charge point, each caution once where it matters, and the sheet on request.
  * @param plan a plan
  * @param options what else is printed
  */
@@ -304,9 +343,10 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     caution(code.standing),
   ];
   if (!option) return top;
-  return [
+  return cautionsOnce([
     ...top,
     { kind: 'verdict', verdict: option.overall.verdict, text: `${option.title}. ${answers[option.overall.verdict]}` },
+    ...option.cautions.slice(0, 1).map(caution),
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
     ...optionTable(plan),
     ...(option.unknown.length > 0
@@ -335,8 +375,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     },
     ...option.feeders.flatMap(feederBlocks),
     ...option.points.flatMap(pointBlocks),
-    heading(2, 'Cautions'),
-    ...option.cautions.map(caution),
+    ...option.cautions.map(caution), // those that stood nowhere yet
     ...(options.sheet && option.sheet ? sheetBlocks(option.sheet) : []),
-  ];
+  ]);
 }

@@ -1,6 +1,6 @@
 import type { Records } from '../site/index.js';
 import { formatIn } from '../units/index.js';
-import { type Block, caution, grid, heading, list, paragraph } from './block.js';
+import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { comparisonWords } from './sheet.js';
 import { testSheetBlocks } from './test-sheet.js';
 
@@ -12,7 +12,7 @@ const rows = (fields: readonly { readonly title: string; readonly value?: string
  * @param records records of a job
  */
 export function recordBlocks(records: Records): readonly Block[] {
-  return [
+  return cautionsOnce([
     heading(1, `Records: ${records.option}`),
     caution(records.code.standing),
     paragraph(
@@ -38,7 +38,7 @@ export function recordBlocks(records: Records): readonly Block[] {
     ]),
     heading(2, 'Network operator'),
     paragraph(`Route: ${records.operator.route.replaceAll('-', ' ')}.`),
-    ...list(records.operator.duties.map((d) => `${d.what} ${d.due ? `by ${d.due}` : d.when}`)),
+    ...list(records.operator.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`)),
     ...grid(
       '',
       ['field', 'entry'],
@@ -53,5 +53,5 @@ export function recordBlocks(records: Records): readonly Block[] {
     ),
     heading(2, 'For the householder'),
     ...list(records.handover),
-  ];
+  ]);
 }

@@ -1,28 +1,23 @@
-import { type CheckResult, isMissing, known, overall, type Recorder, recorder, writeSheet } from '../core/index.js';
+import { type CheckResult, known, overall, type Recorder, recorder, writeSheet } from '../core/index.js';
 import {
   adequacyOf,
-  type DemandOptions,
   feederDemandOf,
   mountingResults,
   type NotificationOptions,
   notificationOf,
-  type Premises,
 } from '../demand/index.js';
-import { assess, circuitCase, type Design, design, rangesOf, type SearchOrder, testSheet } from '../design/index.js';
-import { type ChargePoint, type Installation, pathsOf, pathTo, type Run, withRun } from '../installation/index.js';
+import { rangesOf } from '../design/index.js';
+import { withRun } from '../installation/index.js';
 import { bs7671 } from '../standards/bs7671/code.js';
-import { earthingOptions } from '../standards/bs7671/earthing-options.js';
-import { testPlan } from '../standards/bs7671/test-plan.js';
 import type { WiringCode } from '../standards/wiring-code.js';
-import { type Amperes, celsius, millimetres } from '../units/index.js';
-import { chargeTimeOf } from './charge-time.js';
-import { feederHoursOf, hoursOf } from './hours.js';
-import { decidedRun, withAllWanted } from './installed.js';
+import { millimetres } from '../units/index.js';
+import { demandOptions } from './demand-options.js';
+import { feederPlan, feedersOf } from './feeder-plan.js';
+import { withAllWanted } from './installed.js';
 import { optionSurveys } from './option-survey.js';
-import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
-import type { DiscardedOption, FeederPlan, OptionId, OptionPlan, Plan, PointPlan } from './plan.js';
-import { feederQuantitiesOf, quantitiesOf } from './quantities.js';
-import type { Survey, WantedPoint } from './survey.js';
+import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
+import { pointPlan } from './point-plan.js';
+import type { Survey } from './survey.js';
 import { unknownFacts } from './unknown-facts.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
 
@@ -74,30 +69,6 @@ export const simplestFirst: Ranking = {
     effort[a.id] - effort[b.id] ||
     a.hours - b.hours,
 };
-
-/** Cables in the order in which they are preferred, in each the smallest size, with it the smallest rating. */
-const preferredFirst: SearchOrder = {
-  words: 'cables in the order in which they are preferred; then smaller conductor, then smaller rating of the device',
-  compare: (a, b) => a.choice - b.choice || a.area - b.area || a.rating - b.rating,
-};
-
-/** The premises as the guide tables of demand name them. */
-const demandPremises: Readonly<Record<Survey['about']['premises'], Premises>> = {
-  dwelling: 'dwelling',
-  'small-shop': 'small-shop',
-  hotel: 'small-hotel',
-  workplace: 'other',
-  flats: 'other',
-};
-
-const demandOptions = (survey: Survey): DemandOptions => ({
-  premises: demandPremises[survey.about.premises],
-  ...(survey.demand?.meteredMargin === undefined ? {} : { meteredMargin: survey.demand.meteredMargin }),
-  ...(survey.demand?.governing === undefined ? {} : { governing: survey.demand.governing }),
-});
-
-/** Edition of the initial tests that goes with an edition of the code. */
-const testEdition = (edition: string) => (/A[2-9]/.test(edition) ? '2018+A2' : '2018');
 
 /**
  * Plans the charge points of a survey: several complete options, ranked.
@@ -167,6 +138,8 @@ function optionPlan(
   const feeders = feedersOf(survey).map((id) => feederPlan(code, survey, built, id, rules, sheet));
   const results: readonly CheckResult[] = [
     ...supply.results,
+    // whether one has to ask first is no matter of passing; an unsafe cut-out is
+    ...notification.decision.results.filter((r) => r.check === 'cut-out-is-sound'),
     ...mounting,
     ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
     ...points.flatMap((p) => p.assessment.results),
@@ -182,130 +155,9 @@ function optionPlan(
     feeders,
     points,
     overall: overall(results),
-    unknown: unknownFacts([...results, ...notification.decision.results]),
+    unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     hours: [...points, ...feeders].reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),
     cautions: [...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told])],
   };
   return { plan, sheet };
-}
-
-/** Names of the feeders on the way to the points, in the order of the tree. */
-function feedersOf(survey: Survey): readonly string[] {
-  const installation = withAllWanted(survey);
-  const onTheWay = new Set(
-    survey.wanted.flatMap((w) => pathTo(installation, w.run.id)?.feeders ?? []).map((feeder) => feeder.id),
-  );
-  return pathsOf(installation).flatMap(({ run }) => (onTheWay.has(run.id) ? [run.id] : []));
-}
-
-/** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
-function feederPlan(
-  code: WiringCode,
-  survey: Survey,
-  installation: Installation,
-  id: string,
-  rules: WorkRules,
-  sheet: Recorder,
-): FeederPlan {
-  const part = sheet.part(`Feeder ${id}`);
-  const demand = feederDemandOf(installation, id, demandOptions(survey), part.part('Demand'));
-  const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
-    ? { ...survey.options.feederDemand }
-    : { ...survey.options.feederDemand, [id]: demand.worst };
-  const assessment = assess(code, installation, id, { ...survey.options, feederDemand: declared }, part);
-  const run = pathTo(installation, id)?.run;
-  return {
-    run: id,
-    demand,
-    assessment,
-    ...(run?.existing === false
-      ? { items: feederQuantitiesOf(run, rules, sheet.part(`Quantities of ${id}`)), hours: feederHoursOf(run, rules) }
-      : {}),
-    overall: overall([...demand.results, ...assessment.results]),
-  };
-}
-
-/**
- * The run that a design chose. Where no candidate remains: the first that meets everything but what the largest still
- * fails, so that the report shows the real obstacle and not a cable that is too small besides.
- */
-function chosenRun(wanted: WantedPoint, found: Design): Run {
-  const lasting = found.passedOver.at(-1)?.check.check;
-  const candidate = found.chosen ?? found.passedOver.find((p) => p.check.check === lasting)?.candidate;
-  return candidate ? decidedRun(wanted, candidate.cable, candidate.area, candidate.rating) : wanted.run;
-}
-
-const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
-
-function pointPlan(
-  code: WiringCode,
-  survey: Survey,
-  installation: Installation,
-  wanted: WantedPoint,
-  rules: WorkRules,
-  lengths: boolean,
-  sheet: Recorder,
-): PointPlan {
-  // a device rated below the setting of the point is no candidate; an open setting leaves all of them
-  const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
-  const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
-  const choices = { cables: wanted.cables, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
-  const found = design(code, installation, wanted.run.id, choices, {
-    ...survey.options,
-    order: preferredFirst,
-    lengths,
-  });
-  const run = chosenRun(wanted, found);
-  const built = withRun(installation, run.id, () => run);
-  const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
-  const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
-  const { supply } = installation;
-  const tests = testSheet({
-    circuit: circuitCase(built, run.id, survey.options),
-    findings: assessment.findings,
-    plan: testPlan(testEdition(code.edition)),
-    standing: code.standing,
-    testTemperature: survey.options.testTemperature ?? celsius(20),
-    electronics: 'disconnected',
-  });
-  const path = pathTo(built, run.id);
-  const needs = {
-    electrode: survey.work.electrode === true || (point.earthing === 'tt-island' && supply.electrode === undefined),
-    surgeProtection:
-      survey.wanted.find((w) => w.from === wanted.from) === wanted &&
-      assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
-    // each control is counted with the first point that it holds
-    loadControl: (path?.boards ?? []).filter((b) => b.control?.controls.find((id) => isWanted(survey, id)) === point.id)
-      .length,
-    first: wanted === survey.wanted[0],
-  };
-  const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
-  const voltageAlong = voltageAlongOf(run, supply, assessment.findings);
-  return {
-    point: point.id,
-    run,
-    design: found,
-    assessment,
-    earthing: earthingOptions({
-      supply,
-      point,
-      ...(survey.options.loadStates ? { loadStates: survey.options.loadStates } : {}),
-      ...(survey.options.pointNeverAlone ? { pointNeverAlone: survey.options.pointNeverAlone } : {}),
-    }),
-    tests,
-    items: quantitiesOf(run, survey.work, rules, needs, sheet.part(`Quantities of ${point.id}`)),
-    hours: hoursOf(run, survey.work, rules, needs),
-    ...(wanted.vehicle
-      ? {
-          chargeTime: chargeTimeOf(
-            point,
-            wanted.vehicle,
-            supply.nominalVoltage,
-            sheet.part(`Time to charge at ${point.id}`),
-          ),
-        }
-      : {}),
-    ...(timeCurrent ? { timeCurrent } : {}),
-    ...(voltageAlong ? { voltageAlong } : {}),
-  };
 }

@@ -74,6 +74,13 @@ describe('a survey document', () => {
     ['an unknown cable', ['wanted', 0, 'cables', 0, 'construction'], 'string', 'wanted.0.cables.0.construction'],
     ['a figure that would overflow', ['supply', 'externalImpedance'], '1e300 Ω', 'supply.externalImpedance'],
     ['a figure that would underflow', ['wanted', 0, 'vehicle', 'efficiency'], 1e-300, 'wanted.0.vehicle.efficiency'],
+    [
+      'a cable without a core for its protective conductor',
+      ['wanted', 0, 'cables', 1, 'cores'],
+      2,
+      'wanted.0.cables.1.cores',
+    ],
+    ['a setting that no point can offer', ['wanted', 0, 'point', 'setting'], '5 A', 'wanted.0.lines'],
     ['an extra key', ['supply', 'colour'], 'red', 'supply'],
     ['an unknown board', ['wanted', 0, 'from'], 'attic', 'wanted.0.from'],
     ['a line that the supply has not', ['wanted', 0, 'lines'], ['L2'], 'wanted.0.lines'],
@@ -113,18 +120,23 @@ describe('a survey document', () => {
     expect(problemsOf(endless)[0]?.message).toContain('nested deeper');
   });
 
-  it('refuses what is not covered by name', () => {
-    for (const [key, value, what] of [
-      ['operation', 'island', 'island'],
-      ['currentKind', 'dc', 'direct current'],
-    ] as const) {
-      try {
-        readSurvey(changed(['supply', key], value));
-        expect.unreachable();
-      } catch (error) {
-        if (!hasCode(error, 'not-covered')) throw error;
-        expect(error.detail.what).toContain(what);
-      }
+  it.each([
+    ['supply', 'operation', 'island', 'island'],
+    ['supply', 'currentKind', 'dc', 'direct current'],
+    ['supply', 'system', 'IT', 'IT systems'],
+    ['supply', 'nominalVoltage', '110 V', '110 V line to earth'],
+    ['supply', 'nominalVoltage', '400 V', '400 V line to earth'],
+    ['supply', 'frequency', '60 Hz', '60 Hz'],
+    ['point', 'mode', 2, 'charging mode 2'],
+    ['point', 'mode', 4, 'charging mode 4'],
+  ] as const)('refuses what is not covered by name: %s %s %s', (where, key, value, what) => {
+    const path = where === 'supply' ? ['supply', key] : ['wanted', 0, 'point', key];
+    try {
+      readSurvey(changed(path, value as Json));
+      expect.unreachable();
+    } catch (error) {
+      if (!hasCode(error, 'not-covered')) throw error;
+      expect(error.detail.what).toContain(what);
     }
   });
 

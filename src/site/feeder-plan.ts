@@ -1,0 +1,49 @@
+import { isMissing, overall, type Recorder } from '../core/index.js';
+import { feederDemandOf } from '../demand/index.js';
+import { assess } from '../design/index.js';
+import { type Installation, pathsOf, pathTo } from '../installation/index.js';
+import type { WiringCode } from '../standards/wiring-code.js';
+import type { Amperes } from '../units/index.js';
+import { demandOptions } from './demand-options.js';
+import { feederHoursOf } from './hours.js';
+import { withAllWanted } from './installed.js';
+import type { FeederPlan } from './plan.js';
+import { feederQuantitiesOf } from './quantities.js';
+import type { Survey } from './survey.js';
+import type { WorkRules } from './work-rules.js';
+
+/** Names of the feeders on the way to the points, in the order of the tree. */
+export function feedersOf(survey: Survey): readonly string[] {
+  const installation = withAllWanted(survey);
+  const onTheWay = new Set(
+    survey.wanted.flatMap((w) => pathTo(installation, w.run.id)?.feeders ?? []).map((feeder) => feeder.id),
+  );
+  return pathsOf(installation).flatMap(({ run }) => (onTheWay.has(run.id) ? [run.id] : []));
+}
+
+/** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
+export function feederPlan(
+  code: WiringCode,
+  survey: Survey,
+  installation: Installation,
+  id: string,
+  rules: WorkRules,
+  sheet: Recorder,
+): FeederPlan {
+  const part = sheet.part(`Feeder ${id}`);
+  const demand = feederDemandOf(installation, id, demandOptions(survey), part.part('Demand'));
+  const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
+    ? { ...survey.options.feederDemand }
+    : { ...survey.options.feederDemand, [id]: demand.worst };
+  const assessment = assess(code, installation, id, { ...survey.options, feederDemand: declared }, part);
+  const run = pathTo(installation, id)?.run;
+  return {
+    run: id,
+    demand,
+    assessment,
+    ...(run?.existing === false
+      ? { items: feederQuantitiesOf(run, rules, sheet.part(`Quantities of ${id}`)), hours: feederHoursOf(run, rules) }
+      : {}),
+    overall: overall([...demand.results, ...assessment.results]),
+  };
+}

@@ -1,0 +1,177 @@
+import { factValue, type Known, type Recorder, whenKnown } from '../core/index.js';
+import { adequacyOf, feederDemandOf } from '../demand/index.js';
+import {
+  type Assessment,
+  assess,
+  type Candidate,
+  circuitCase,
+  type Design,
+  design,
+  type SearchOrder,
+  testSheet,
+} from '../design/index.js';
+import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
+import { earthingOptions } from '../standards/bs7671/earthing-options.js';
+import { testPlan } from '../standards/bs7671/test-plan.js';
+import { residualUpstream } from '../standards/iec-family/residual-position.js';
+import type { WiringCode } from '../standards/wiring-code.js';
+import { type Amperes, amperes, celsius } from '../units/index.js';
+import { chargeTimeOf } from './charge-time.js';
+import { demandOptions } from './demand-options.js';
+import { hoursOf } from './hours.js';
+import { decidedRun } from './installed.js';
+import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
+import type { PointPlan } from './plan.js';
+import { quantitiesOf } from './quantities.js';
+import type { Survey, WantedPoint } from './survey.js';
+import type { WorkRules } from './work-rules.js';
+
+/** Cables in the order in which they are preferred, in each the smallest size, with it the smallest rating. */
+const preferredFirst: SearchOrder = {
+  words: 'cables in the order in which they are preferred; then smaller conductor, then smaller rating of the device',
+  compare: (a, b) => a.choice - b.choice || a.area - b.area || a.rating - b.rating,
+};
+
+/** Edition of the initial tests that goes with an edition of the code. */
+const testEdition = (edition: string) => (/A[2-9]/.test(edition) ? '2018+A2' : '2018');
+
+/**
+ * The run that a design chose. Where no candidate remains: the one with the fewest rules not met, so that the report shows
+ * the real obstacle and not a cable that is too small besides. Where load, device and cable could not be judged, the size
+ * stays open: the first of many that nobody judged is no design.
+ */
+function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: Candidate) => readonly string[]): Run {
+  const decided = ({ cable, area, rating }: Candidate) => decidedRun(wanted, cable, area, rating);
+  if (found.chosen) {
+    const judged = found.assessment?.aspects.find((a) => a.aspect === 'coordination')?.verdict === 'pass';
+    return judged ? decided(found.chosen) : wanted.run;
+  }
+  const last = found.passedOver.at(-1);
+  if (!last) return wanted.run;
+  const least = failuresOf(last.candidate).length;
+  let best: { readonly candidate: Candidate; readonly failures: number } | undefined;
+  for (const { candidate, check } of found.passedOver) {
+    if (check.check !== last.check.check) continue;
+    const failures = failuresOf(candidate).length;
+    if (best === undefined || failures < best.failures) best = { candidate, failures };
+    if (failures <= least) break;
+  }
+  return best ? decided(best.candidate) : wanted.run;
+}
+
+/**
+ * What load controls leave for a point while everything else draws its maximum demand, shared evenly among the points that
+ * they hold on a line; undefined where none holds it.
+ */
+function leftFor(survey: Survey, installation: Installation, point: ChargePoint): Known<Amperes> | undefined {
+  const path = pathTo(installation, `${point.id} circuit`);
+  const left = (path?.boards ?? []).flatMap((board, i): readonly Known<Amperes>[] => {
+    const { control } = board;
+    if (!control?.controls.includes(point.id)) return [];
+    const held = survey.wanted.filter(
+      (w) =>
+        w.run.lines.some((l) => point.lines.includes(l)) && w.run.feeds.some((o) => control.controls.includes(o.id)),
+    ).length;
+    const feeder = path?.feeders[i - 1];
+    const existing = feeder
+      ? feederDemandOf(installation, feeder.id, demandOptions(survey)).existing
+      : whenKnown(
+          adequacyOf(installation, demandOptions(survey))
+            .demand.governing.lines.filter((l) => point.lines.includes(l.line))
+            .map((l) => l.existing),
+          (...all) => amperes(Math.max(0, ...all)),
+        );
+    const limit = factValue(`limit of ${control.name}`, control.limit);
+    return [whenKnown([limit, existing], (l, e) => amperes(Math.max(0, (l - e) / Math.max(1, held))))];
+  });
+  return left.length === 0 ? undefined : whenKnown(left, (...all) => amperes(Math.min(...all)));
+}
+
+/** Whether the earthing of a point has to be decided: not indoors, nor where there is no PEN conductor to lose. */
+const asksForEarthing = (assessment: Assessment): boolean =>
+  !assessment.results.some((r) => r.check === 'charge-point-earthing' && r.verdict === 'not-required');
+
+const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
+
+/** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
+export function pointPlan(
+  code: WiringCode,
+  survey: Survey,
+  installation: Installation,
+  wanted: WantedPoint,
+  rules: WorkRules,
+  lengths: boolean,
+  sheet: Recorder,
+): PointPlan {
+  // a device rated below the setting of the point is no candidate; an open setting leaves all of them
+  const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
+  const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
+  const choices = { cables: wanted.cables, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
+  const found = design(code, installation, wanted.run.id, choices, {
+    ...survey.options,
+    order: preferredFirst,
+    lengths,
+  });
+  const withDecided = (run: Run) => withRun(installation, run.id, () => run);
+  const run = chosenRun(wanted, found, ({ cable, area, rating }) => {
+    const built = withDecided(decidedRun(wanted, cable, area, rating));
+    return assess(code, built, wanted.run.id, survey.options).overall.failed.map((r) => r.check);
+  });
+  const built = withDecided(run);
+  const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
+  const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
+  const { supply } = installation;
+  const tests = testSheet({
+    circuit: circuitCase(built, run.id, survey.options),
+    findings: assessment.findings,
+    plan: testPlan(testEdition(code.edition)),
+    standing: code.standing,
+    testTemperature: survey.options.testTemperature ?? celsius(20),
+    electronics: 'disconnected',
+  });
+  const path = pathTo(built, run.id);
+  const needs = {
+    electrode: survey.work.electrode === true || (point.earthing === 'tt-island' && supply.electrode === undefined),
+    surgeProtection:
+      survey.wanted.find((w) => w.from === wanted.from) === wanted &&
+      assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
+    // each control is counted with the first point that it holds
+    loadControl: (path?.boards ?? []).filter((b) => b.control?.controls.find((id) => isWanted(survey, id)) === point.id)
+      .length,
+    first: wanted === survey.wanted[0],
+  };
+  const residual = point.residual ?? (path ? residualUpstream(path).at(-1) : undefined);
+  const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
+  const voltageAlong = voltageAlongOf(run, supply, assessment.findings);
+  return {
+    point: point.id,
+    run,
+    design: found,
+    assessment,
+    earthing: asksForEarthing(assessment)
+      ? earthingOptions({
+          supply,
+          point,
+          ...(residual ? { residualRating: residual.rating } : {}),
+          ...(survey.options.loadStates ? { loadStates: survey.options.loadStates } : {}),
+          ...(survey.options.pointNeverAlone ? { pointNeverAlone: survey.options.pointNeverAlone } : {}),
+        })
+      : [],
+    tests,
+    items: quantitiesOf(run, survey.work, rules, needs, sheet.part(`Quantities of ${point.id}`)),
+    hours: hoursOf(run, survey.work, rules, needs),
+    ...(wanted.vehicle
+      ? {
+          chargeTime: chargeTimeOf(
+            point,
+            wanted.vehicle,
+            supply.nominalVoltage,
+            sheet.part(`Time to charge at ${point.id}`),
+            leftFor(survey, built, point),
+          ),
+        }
+      : {}),
+    ...(timeCurrent ? { timeCurrent } : {}),
+    ...(voltageAlong ? { voltageAlong } : {}),
+  };
+}
