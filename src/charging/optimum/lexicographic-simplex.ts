@@ -31,6 +31,11 @@ const GIVE = 1e-10;
 /** Changes after which the inverse is computed anew. */
 const REFRESH = 80;
 
+/** Into how many sections variables are divided. */
+const SECTIONS = 8;
+/** How many variables are looked at together at least. */
+const SECTION = 100;
+
 /** Where an entering variable is stopped: by itself, by a basic variable or by a row. */
 interface Stop {
   readonly kind: 'itself' | 'variable' | 'row';
@@ -72,6 +77,8 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
   const { placeOfColumn, placeOfRow } = basis;
   const change = new Float64Array(m); // of the left side of each row for a unit of the entering variable
   let changes = 0;
+  let free: number[] = []; // variables that may change
+  let cursor = 0;
 
   /** Computes basic variables and slacks anew from the variables at their bounds. */
   const settle = () => {
@@ -90,22 +97,36 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
     changes = 0;
   };
 
-  const reducedCost = (j: number, costs: Float64Array, prices: Float64Array): number => {
+  const priceOfRow = new Float64Array(m); // nothing for rows with slack
+  const pricesAt = (costs: Float64Array): Float64Array => {
+    const prices = basis.prices(costs);
+    priceOfRow.fill(0);
+    for (let q = 0; q < prices.length; q++) priceOfRow[basis.rows[q]!] = prices[q]!;
+    return prices;
+  };
+
+  const reducedCost = (j: number, costs: Float64Array): number => {
     const { at, values } = columns[j]!;
     let d = costs[j]!;
-    for (let k = 0; k < at.length; k++) {
-      const q = placeOfRow[at[k]!]!;
-      if (q >= 0) d -= prices[q]! * values[k]!;
-    }
+    for (let k = 0; k < at.length; k++) d -= priceOfRow[at[k]!]! * values[k]!;
     return d;
   };
 
-  /** The variable, or the slack of a row as `-1 - row`, that improves most; the first one when taken by number. */
+  /**
+   * The variable, or the slack of a row as `-1 - row`, that improves most of those looked at: rows all, variables section
+   * by section from where the last look ended, until one improves. By number, the first of all.
+   */
   const entering = (costs: Float64Array, prices: Float64Array, byNumber: boolean): number | undefined => {
     let [best, gain] = [undefined as number | undefined, EPS];
-    for (let j = 0; j < used; j++) {
-      if (placeOfColumn[j]! >= 0 || fixedColumn[j] || most[j] === 0) continue;
-      const d = reducedCost(j, costs, prices);
+    const count = free.length;
+    const section = Math.max(SECTION, Math.ceil(count / SECTIONS));
+    if (byNumber) cursor = 0;
+    for (let looked = 0; looked < count; looked++) {
+      if (looked % section === 0 && best !== undefined) break;
+      if (cursor >= count) cursor = 0;
+      const j = free[cursor++]!;
+      if (placeOfColumn[j]! >= 0) continue;
+      const d = reducedCost(j, costs);
       const good = x[j] === 0 ? d : -d;
       if (good <= gain) continue;
       [best, gain] = [j, good];
@@ -199,9 +220,11 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
     const patience = 50 + m;
     const limit = 200 * (m + n + 10);
     let idle = 0;
+    free = [...columns.keys()].filter((j) => j < used && !fixedColumn[j] && most[j]! > 0);
+    cursor = 0;
     for (let steps = 0; ; steps++) {
       const byNumber = idle > patience; // after many steps without gain: the rule that cannot go round in a circle
-      const prices = basis.prices(costs);
+      const prices = pricesAt(costs);
       const who = entering(costs, prices, byNumber);
       if (who === undefined) break;
       if (steps > limit)
@@ -213,9 +236,9 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
       idle = pivot(who, byNumber) > 1e-11 ? 0 : idle + 1;
     }
     if (changes > 0) settle();
-    const prices = basis.prices(costs);
+    const prices = pricesAt(costs);
     for (let j = 0; j < used; j++)
-      if (placeOfColumn[j]! < 0 && Math.abs(reducedCost(j, costs, prices)) > EPS) fixedColumn[j] = 1;
+      if (placeOfColumn[j]! < 0 && Math.abs(reducedCost(j, costs)) > EPS) fixedColumn[j] = 1;
     for (let q = 0; q < prices.length; q++) if (prices[q]! > EPS) fixedRow[basis.rows[q]!] = 1;
   };
 

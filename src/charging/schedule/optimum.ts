@@ -28,8 +28,8 @@ const NOTHING = 1e-9;
 
 /**
  * The optimum by linear programming, objective after objective: most energy; where not all can be met, the smallest
- * share of its need that a vehicle gets as large as possible, then the next; then what the policy is about. Without
- * policy, or with `energy` alone, it ends after the energy.
+ * share of its need that a vehicle gets as large as possible, then the next; then what the policy is about. With
+ * `energy` it ends after the energy.
  */
 export function optimumOf(
   course: Course,
@@ -81,6 +81,17 @@ export function optimumOf(
   const x = lp.solution().map((value, k) => value + floor[k]!);
   settleWithin([...limits, ...needs], x);
   return { x, shortfall };
+}
+
+/** The least shortfall of all together, kWh, without saying whose: the first objective alone. */
+export function leastShortfall({ cells, needs, limits }: LinearForm): number {
+  const lp = programme(
+    cells.map((cell) => cell.most),
+    [...needs, ...limits],
+  );
+  const needed = needs.reduce((sum, row) => sum + row.most, 0);
+  const shortfall = needed - lp.maximise(cells.map((cell) => cell.energy));
+  return shortfall > NOTHING * needed ? shortfall : 0;
 }
 
 const negative = ({ variables, coefficients }: Row): Row => ({

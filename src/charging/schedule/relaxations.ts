@@ -4,7 +4,7 @@ import { programme } from '../optimum/lexicographic-simplex.js';
 import { type Course, courseOf } from './course.js';
 import { inspectSchedule, type ScheduleInput } from './input.js';
 import { type LinearForm, linearFormOf } from './linear.js';
-import { optimumOf } from './optimum.js';
+import { leastShortfall, optimumOf } from './optimum.js';
 import { type Schedule, schedule } from './schedule.js';
 
 /** A change of one kind that lets every vehicle have what it needs. */
@@ -149,10 +149,7 @@ export function relaxationsOf(input: ScheduleInput): readonly Cure[] {
 }
 
 /** Whether all needs can be met, with any current. */
-const allMet = (input: ScheduleInput): boolean => {
-  const course = courseOf(input, false);
-  return optimumOf(course, linearFormOf(course), 'energy').shortfall === 0;
-};
+const allMet = (input: ScheduleInput): boolean => leastShortfall(linearFormOf(courseOf(input, false))) === 0;
 
 /** The smallest whole number up to a largest at which something that stays true once it is true becomes true. */
 function smallest(largest: number, holds: (k: number) => boolean): number | undefined {

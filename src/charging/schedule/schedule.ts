@@ -3,7 +3,7 @@ import { type Course, courseOf } from './course.js';
 import { serveInOrder } from './in-order.js';
 import { inspectSchedule, type ScheduleInput } from './input.js';
 import { linearFormOf } from './linear.js';
-import { baseTotals, optimumOf, piecesOf } from './optimum.js';
+import { baseTotals, leastShortfall, optimumOf, piecesOf } from './optimum.js';
 import { nodesOf, type Piece, type ScheduledNode, type ScheduledSession, sessionsOf } from './pieces.js';
 import { topUp, withSmallestCurrents } from './smallest-currents.js';
 
@@ -11,9 +11,9 @@ import { topUp, withSmallestCurrents } from './smallest-currents.js';
 export interface ScheduleBound {
   /** The smallest shortfall of all vehicles together, Wh. */
   readonly shortfall: WattHours;
-  /** The least cost at that shortfall, in the currency of the prices; for `minimum-cost` only. */
+  /** The least cost with that shortfall, shared as evenly as can be, in the currency of the prices; for `minimum-cost`. */
   readonly cost?: number;
-  /** The lowest peak of the whole site at that shortfall, W; for `valley-filling` only. */
+  /** The lowest peak of the whole site with that shortfall, shared as evenly as can be, W; for `valley-filling`. */
   readonly peak?: Watts;
 }
 
@@ -58,6 +58,9 @@ export interface Schedule {
  * with different smallest currents pose the problem of dividing numbers into two sets of equal sum): limits, needs and
  * smallest currents are kept, the result is near the bound as a rule, but neither the least shortfall nor the least cost
  * is promised. `bound` holds what the continuous optimum reaches, which no schedule betters.
+ *
+ * The optima are meant for tens of vehicles in steps of minutes to an hour; with hundreds, or steps of seconds, they take
+ * long, and a policy that serves in order is the one to use.
  *
  * `earliest-deadline` and `least-laxity` promise limits and needs, not that all is met that could be: `bound.shortfall`
  * says what could have been.
@@ -104,7 +107,9 @@ export function schedule(input: ScheduleInput): Schedule {
     shortfall: wattHours(shortfall),
     ...(input.prices ? { cost: sum((s) => s.cost!) } : {}),
     peak: peakOf(course, pieces, input.voltage),
-    bound: bound ?? { shortfall: leastShortfallOf(input, shortfall) },
+    bound: bound ?? {
+      shortfall: wattHours(shortfall === 0 ? 0 : 1000 * leastShortfall(linearFormOf(courseOf(input, false)))),
+    },
     notPromised,
   };
 }
@@ -146,10 +151,3 @@ const totalOf = (course: Course, { slot, currents }: Piece): number =>
 
 const peakOf = (course: Course, pieces: readonly Piece[], voltage: Volts): Watts =>
   watts(voltage * Math.max(...pieces.map((piece) => totalOf(course, piece))));
-
-/** The smallest shortfall of all together, Wh, where one schedule leaves a given one. */
-export function leastShortfallOf(input: ScheduleInput, left: number): WattHours {
-  if (left === 0) return wattHours(0);
-  const course = courseOf(input, false);
-  return wattHours(1000 * optimumOf(course, linearFormOf(course), 'energy').shortfall);
-}
