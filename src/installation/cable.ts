@@ -37,6 +37,8 @@ export interface Cable {
   readonly cores: 2 | 3 | 4 | 5;
   /** Cross-section of a line conductor, mm². */
   readonly area: Fact<SquareMillimetres>;
+  /** Cores of one multicore cable that carry load together, where they are more than four; several circuits in a cable. */
+  readonly loadedCores?: Fact<number>;
   /** Conductors in parallel per line; 1 when absent. */
   readonly parallel?: number;
   /** What serves as protective conductor. */
@@ -101,6 +103,15 @@ export interface Group {
   readonly overloads?: 'simultaneous' | 'not-simultaneous';
 }
 
+/** How flexible cable lies on a drum, as the tables name it. */
+export type Drum =
+  | 'radial, ventilated'
+  | 'radial, unventilated'
+  | 'ventilated cylindrical, 1 layer'
+  | 'ventilated cylindrical, 2 layers'
+  | 'ventilated cylindrical, 3 layers'
+  | 'ventilated cylindrical, 4 layers';
+
 /** A stretch of a route over which nothing changes. */
 export interface Stretch {
   /** What the surveyor calls it. */
@@ -115,6 +126,8 @@ export interface Stretch {
   readonly group?: Group;
   /** Length over which thermal insulation surrounds the cable, m; none when absent. */
   readonly insulated?: Fact<Metres>;
+  /** Drum on which flexible cable is wound while it is in use. */
+  readonly drum?: Drum;
   /** How single-core cables lie where the table asks for it. */
   readonly formation?: 'flat-touching' | 'trefoil' | 'spaced-horizontal' | 'spaced-vertical';
   /** Soil thermal resistivity, K·m/W, for buried stretches. */

@@ -113,13 +113,15 @@ export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
     material: fc.oneof({ weight: 6, arbitrary: pick('copper' as const) }, pick('aluminium' as const)),
     area: arbitraryFact(pick(1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 95).map(squareMillimetres), choices),
     parallel: fc.option(pick(2), { nil: undefined, freq: 9 }),
+    loadedCores: fc.option(arbitraryFact(pick(3, 6, 12), choices), { nil: undefined, freq: 9 }),
     protectiveArea: fc.option(arbitraryFact(pick(1.5, 4, 10, 16).map(squareMillimetres), choices), { nil: undefined }),
   });
-  return parts.map(({ kind, material, area, parallel, protectiveArea }) => ({
+  return parts.map(({ kind, material, area, parallel, loadedCores, protectiveArea }) => ({
     ...kind,
     material,
     area,
     ...(parallel === undefined ? {} : { parallel }),
+    ...(loadedCores === undefined ? {} : { loadedCores }),
     ...(protectiveArea === undefined ? {} : { protectiveArea }),
   }));
 }
@@ -129,15 +131,27 @@ export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
  * @param choices whether facts may be open
  */
 export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
-  const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded'>(
+  const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded' | 'tray'>(
     {
-      arrangement: pick('bunched', 'single-layer-wall', 'single-layer-tray', 'direct-in-ground', 'ducts-in-ground'),
+      arrangement: pick(
+        'bunched',
+        'single-layer-wall',
+        'single-layer-tray',
+        'single-layer-ceiling',
+        'direct-in-ground',
+        'ducts-in-ground',
+      ),
       circuits: arbitraryFact(pick(1, 2, 3, 6), choices),
       unequal: fc.boolean(),
       overloads: pick('simultaneous', 'not-simultaneous'),
       lightlyLoaded: pick(0, 1),
+      tray: fc.record({
+        support: pick('perforated tray', 'vertical perforated tray', 'ladder, cleats'),
+        trays: pick(1, 2),
+        spaced: fc.boolean(),
+      }),
     } as never,
-    ['unequal', 'overloads', 'lightlyLoaded'],
+    ['unequal', 'overloads', 'lightlyLoaded', 'tray'],
   );
   return some<Stretch, Exclude<keyof Stretch, 'name' | 'length' | 'method' | 'ambient'>>(
     {
@@ -147,6 +161,7 @@ export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretc
       ambient: arbitraryFact(pick(10, 20, 25, 30, 35, 45, 55).map(celsius), choices),
       group,
       insulated: arbitraryFact(pick(0.05, 0.3, 0.5, 2).map(metres), choices),
+      drum: pick('radial, ventilated', 'ventilated cylindrical, 2 layers'),
       formation: pick('flat-touching', 'trefoil'),
       soilResistivity: arbitraryFact(pick(0.7, 1, 2.5).map(kelvinMetresPerWatt), choices),
       depth: arbitraryFact(pick(0.5, 0.7, 1).map(metres), choices),
@@ -154,7 +169,7 @@ export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretc
       containment: pick('clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'free'),
       outdoors: fc.boolean(),
     },
-    ['group', 'insulated', 'formation', 'soilResistivity', 'depth', 'concealedShallow', 'containment', 'outdoors'],
+    ['group', 'insulated', 'drum', 'formation', 'soilResistivity', 'depth', 'concealedShallow', 'containment', 'outdoors'],
   );
 }
 

@@ -233,7 +233,6 @@ import { earthSeparations } from '../standards/bs7671/tables/722-separation.js';
 import { lostPenLimits } from '../standards/bs7671/tables/722-touch-voltage.js';
 import { lineNeutralWindow } from '../standards/bs7671/tables/722-window.js';
 import { fuseOperatingCurrents } from '../standards/bs7671/tables/fuse-operating-currents.js';
-import { ratedCurrents } from '../standards/bs7671/tables/rated-currents.js';
 import { codeOfPracticeHeights } from '../standards/charging-code-of-practice/heights.js';
 import {
   belowConsent,
@@ -288,10 +287,14 @@ import {
   deviceLimitOf,
   deviceShareOf,
   groupedDevice,
-  harmonicDesignCurrent,
+  groupWithCores,
+  groupWithDrum,
+  harmonicCurrentOfLine,
+  harmonicCurrentOfNeutral,
   harmonicsStated,
   insulationOnce,
   loadWithinCapacity,
+  neutralOfThirdHarmonics,
   overloadLimitOf,
   requiredForLoad,
   requiredForOverload,
@@ -314,6 +317,7 @@ import {
   residualDisconnects,
   residualTouchLimit,
 } from '../standards/iec-family/disconnection-checks.js';
+import { tableE521 } from '../standards/iec-family/e52-1.js';
 import {
   lineNeutralClears,
   lineProtectedByOverload,
@@ -336,6 +340,7 @@ import {
   protectiveWithstands,
   separateProtectiveLarge,
 } from '../standards/iec-family/protective-conductor.js';
+import { ratedCurrents } from '../standards/iec-family/rated-currents.js';
 import {
   balancedEquivalent,
   dropRateAtPowerFactor,
@@ -628,7 +633,6 @@ export const everyDefinition: readonly unknown[] = [
   lostPenLimits,
   lineNeutralWindow,
   fuseOperatingCurrents,
-  ratedCurrents,
   ggConventional,
   ggConventionalTimes,
   ggGates,
@@ -684,7 +688,11 @@ export const everyDefinition: readonly unknown[] = [
   overloadLimitOf,
   deviceShareOf,
   unequalGroupFactor,
-  harmonicDesignCurrent,
+  groupWithCores,
+  groupWithDrum,
+  neutralOfThirdHarmonics,
+  harmonicCurrentOfLine,
+  harmonicCurrentOfNeutral,
   deviceCarriesLoad,
   capacitySuffices,
   loadWithinCapacity,
@@ -705,6 +713,7 @@ export const everyDefinition: readonly unknown[] = [
   automaticDisconnection,
   overcurrentPreferred,
   electrodeStable,
+  tableE521,
   lineWithstands,
   lineProtectedByOverload,
   lineWithstandCheck,
@@ -721,6 +730,7 @@ export const everyDefinition: readonly unknown[] = [
   protectiveByTable,
   protectiveConductorCheck,
   separateProtectiveLarge,
+  ratedCurrents,
   voltageDropTabulated,
   dropRateAtPowerFactor,
   dropRateCorrected,

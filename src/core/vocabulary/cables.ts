@@ -3,6 +3,7 @@ import type {
   Celsius,
   KelvinMetresPerWatt,
   Metres,
+  OhmMillimetres,
   Ohms,
   OhmsPerMetre,
   Ratio,
@@ -74,6 +75,18 @@ export interface CableTerms {
   fuseFactor: Ratio;
   /** Number of loaded cores in one cable n_c, 1, 1 and up. */
   loadedCores: Ratio;
+  /** Rating factor for more than four loaded cores C_n, 1, above 0 to 1. */
+  coresFactor: Ratio;
+  /** Rating factor for cable on a drum C_d, 1, above 0 to 1. */
+  drumFactor: Ratio;
+  /** Rating factor for third harmonics F_h, 1, above 0 to 1. */
+  harmonicFactor: Ratio;
+  /** Current of the neutral conductor I_N, A, 0 and up. */
+  harmonicNeutralCurrent: Amperes;
+  /** Line conductors in the way of a current: 2 for go and return, sqrt(3) between lines b, 1, above 0. */
+  wayFactor: Ratio;
+  /** Resistivity of a conductor in normal service ρ_1, Ω·mm, above 0. */
+  serviceResistivity: OhmMillimetres;
   /** Coefficient of a power law a, 1. */
   lawCoefficient: Ratio;
   /** Resistance R, Ω, 0 and up. */
@@ -187,6 +200,28 @@ export const cableTerms: Terms<CableTerms> = {
   reactancePerMetre: { symbol: 'x', unit: 'Ω/m', least: 0, words: 'reactance per length' },
   fuseFactor: { symbol: 'C_f', unit: '1', above: 0, most: 1, words: 'rating factor for a semi-enclosed fuse' },
   loadedCores: { symbol: 'n_c', unit: '1', least: 1, words: 'number of loaded cores in one cable' },
+  coresFactor: {
+    symbol: 'C_n',
+    unit: '1',
+    above: 0,
+    most: 1,
+    words: 'rating factor for more than four loaded cores',
+  },
+  drumFactor: { symbol: 'C_d', unit: '1', above: 0, most: 1, words: 'rating factor for cable on a drum' },
+  harmonicFactor: { symbol: 'F_h', unit: '1', above: 0, most: 1, words: 'rating factor for third harmonics' },
+  harmonicNeutralCurrent: { symbol: 'I_N', unit: 'A', least: 0, words: 'current of the neutral conductor' },
+  wayFactor: {
+    symbol: 'b',
+    unit: '1',
+    above: 0,
+    words: 'line conductors in the way of a current: 2 for go and return, sqrt(3) between lines',
+  },
+  serviceResistivity: {
+    symbol: 'ρ_1',
+    unit: 'Ω·mm',
+    above: 0,
+    words: 'resistivity of a conductor in normal service',
+  },
   lawCoefficient: { symbol: 'a', unit: '1', words: 'coefficient of a power law' },
   resistance: { symbol: 'R', unit: 'Ω', least: 0, words: 'resistance' },
   reactance: { symbol: 'X', unit: 'Ω', least: 0, words: 'reactance' },

@@ -1,15 +1,9 @@
 import { factValue, isMissing, type Known, type Missing, missing, type Sheet, type Table } from '../../core/index.js';
-import type { Cable, GroupArrangement, Stretch } from '../../installation/index.js';
-import { type Amperes, metres, type Ratio, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
-import { unequalGroupFactor } from '../iec-family/capacity.js';
-import { isBuried, noFactor, type RatingTables } from '../iec-family/coordination.js';
-import { table4B1 } from './tables/4b1.js';
-import { table4B2 } from './tables/4b2.js';
-import { table4B3 } from './tables/4b3.js';
-import { table4C1 } from './tables/4c1.js';
-import { table4C2 } from './tables/4c2.js';
-import { table4C3Multicore, table4C3SingleCore } from './tables/4c3.js';
-import { table4C4 } from './tables/4c4.js';
+import type { Cable, Stretch } from '../../installation/index.js';
+import { type Amperes, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
+import type { RatingTables } from '../iec-family/rating-tables.js';
+import { dropRateCorrected } from '../iec-family/voltage-drop.js';
+import { isCord, leastOfFlexible, ratingFactors } from './rating-factors.js';
 import { table4D1A } from './tables/4d1a.js';
 import { table4D1B } from './tables/4d1b.js';
 import { table4D2A } from './tables/4d2a.js';
@@ -26,9 +20,10 @@ import { table4E4B } from './tables/4e4b.js';
 import { table4F1A } from './tables/4f1a.js';
 import { table4F2A } from './tables/4f2a.js';
 import { table4F2B } from './tables/4f2b.js';
+import { table4F3A } from './tables/4f3a.js';
+import { table4F3B } from './tables/4f3b.js';
 import { table4J4A } from './tables/4j4a.js';
 import { table4J4B } from './tables/4j4b.js';
-import { table52_2 } from './tables/52-2.js';
 
 const noTable = (cable: Cable): Missing =>
   missing({
@@ -90,6 +85,11 @@ function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '
   if (!sort) return sheet.given('tabulatedCapacity', noTable(cable));
   const known = factValue(`method of ${stretch.name}`, stretch.method);
   const conductorArea = sheet.given('conductorArea', cable.area);
+  if (isCord(cable))
+    return sheet.look(table4F3A, {
+      system: sheet.label('system', loaded === '3' ? 'three-phase' : 'single-phase'),
+      conductorArea,
+    });
   if (sort === 'flex-60' || sort === 'flex-90') {
     const build = sheet.label('build', 'multicore');
     const keys = { build, loaded: sheet.label('loaded', loaded), conductorArea };
@@ -123,122 +123,15 @@ function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '
   }
 }
 
-function ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
-  if (cable.insulation === 'thermosetting-60')
-    return sheet.given(
-      'ambientFactor',
-      missing({
-        kind: 'cell',
-        table: 'bs7671/4b1',
-        explain: 'Table 4B1 has no column for 60 °C insulation',
-        source: table4B1.source,
-      }),
-    );
-  const insulation = sheet.label('insulation', cable.insulation);
-  if (isBuried(stretch))
-    return sheet.look(table4B2, { insulation, groundTemperature: sheet.given('groundTemperature', stretch.ambient) });
-  return sheet.look(table4B1, { insulation, ambientTemperature: sheet.given('ambientTemperature', stretch.ambient) });
-}
-
-function group(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
-  const { group: g } = stretch;
-  if (!g) return noFactor(sheet, 'groupFactor', 'no other circuit beside it');
-  const circuits = factValue(`circuits beside ${stretch.name}`, g.circuits);
-  const light = g.lightlyLoaded ?? 0;
-  const by = light > 0 ? `${light} of them never above 30 % of their grouped rating, left out (523.5)` : undefined;
-  const counted: Known<Ratio> = isMissing(circuits) ? circuits : ratio(Math.max(1, circuits - light));
-  if (g.unequal) {
-    const groupedCircuits = sheet.given('groupedCircuits', counted, by);
-    return sheet.step(unequalGroupFactor, { groupedCircuits });
-  }
-  if (counted === 1) return noFactor(sheet, 'groupFactor', by ?? 'alone');
-  const circuitsInGroup = sheet.given('circuitsInGroup', counted, by);
-  return grouped(sheet, cable, stretch, g.arrangement, circuitsInGroup);
-}
-
-function grouped(
-  sheet: Sheet,
-  cable: Cable,
-  stretch: Stretch,
-  arrangement: GroupArrangement,
-  circuitsInGroup: Known<Ratio>,
-): Known<Ratio> {
-  const g = stretch.group;
-  switch (arrangement) {
-    case 'direct-in-ground':
-      return sheet.look(table4C2, {
-        clearance: sheet.label('clearance', clearance(g?.spacing, [0.125, 0.25, 0.5]) as 'touching'),
-        circuitsInGroup,
-      });
-    case 'ducts-in-ground': {
-      const label = sheet.label('clearance', clearance(g?.spacing, [0.25, 0.5, 1]) as 'touching');
-      const table = cable.construction === 'single-core' ? table4C3SingleCore : table4C3Multicore;
-      return sheet.look(table, { clearance: label, circuitsInGroup });
-    }
-    case 'single-layer-ceiling':
-      return sheet.given(
-        'groupFactor',
-        missing({
-          kind: 'cell',
-          table: 'bs7671/4c1',
-          explain: 'Table 4C1, as entered here, has no row for cables under a ceiling',
-          source: table4C1.source,
-        }),
-      );
-    default:
-      if (g?.tray)
-        return sheet.look(table4C4, {
-          support: sheet.label('support', g.tray.support),
-          spacing: sheet.label('spacing', g.tray.spaced ? 'spaced' : 'touching'),
-          trays: sheet.label('trays', String(g.tray.trays) as '1'),
-          circuitsInGroup,
-        });
-      return sheet.look(table4C1, { circuitsInGroup, arrangement: sheet.label('arrangement', arrangement) });
-  }
-}
-
-/** The printed clearance at or below a real one: the safe side. */
-function clearance(spacing: number | undefined, printed: readonly number[]): string {
-  const fits = printed.filter((p) => spacing !== undefined && spacing >= p).at(-1);
-  return fits === undefined ? 'touching' : `${fits} m`;
-}
-
-function insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
-  const length = stretch.insulated ? factValue(`insulated length of ${stretch.name}`, stretch.insulated) : metres(0);
-  if (length === 0) return noFactor(sheet, 'insulationFactor', 'no length in thermal insulation');
-  if (cable.area.state === 'known' && cable.area.value > 10)
-    return sheet.given(
-      'insulationFactor',
-      missing({
-        kind: 'cell',
-        table: 'bs7671/52.2',
-        explain: 'Table 52.2 is for conductors of up to 10 mm²',
-        source: table52_2.source,
-      }),
-    );
-  const counted = isMissing(length) ? length : metres(Math.min(length, 0.5));
-  const by = !isMissing(length) && length > 0.5 ? 'from 0.5 m up the factor stays the same (523.9)' : undefined;
-  return sheet.look(table52_2, { insulatedLength: sheet.given('insulatedLength', counted, by) });
-}
-
-function soil(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio> {
-  if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
-  const laying = sheet.label('laying', stretch.containment === 'duct' ? 'ducts' : 'direct');
-  const resistivity = stretch.soilResistivity ?? {
-    state: 'unknown' as const,
-    obtain: 'assume 2.5 K·m/W by stating it, or have the soil measured',
-  };
-  return sheet.look(table4B3, { laying, soilResistivity: sheet.given('soilResistivity', resistivity) });
-}
-
 /** The rating tables of BS 7671 Appendix 4. */
 export const ratingTables: RatingTables = {
   tabulated,
-  ambient,
-  group,
-  insulation,
-  soil,
-  containsInsulation: (method) => /^(A[12]?|10[0-3])$/.test(method),
+  ambient: ratingFactors.ambient,
+  group: ratingFactors.group,
+  insulation: ratingFactors.insulation,
+  soil: ratingFactors.soil,
+  containsInsulation: ratingFactors.containsInsulation,
+  overload: ratingFactors.overload,
 };
 
 /**
@@ -257,6 +150,7 @@ export function dropRateOf(
   component: 'r' | 'x' | 'z',
 ): Known<VoltsPerAmpereMetre> {
   const sort = sortOf(cable);
+  if (sort && isCord(cable)) return cordDrop(sheet, cable, system, component);
   if (!sort || sort === 'flex-60') return sheet.given('dropRate', noTable(cable));
   const conductorArea = sheet.given('conductorArea', cable.area);
   if (sort === 'flat' && system === 'single-phase' && component === 'z')
@@ -296,6 +190,33 @@ export function dropRateOf(
   }
 }
 
+/** Flexible cords: the table is for 60 °C, with a factor for 90 °C; up to 4 mm² its one figure stands for r and z. */
+function cordDrop(
+  sheet: Sheet,
+  cable: Cable,
+  system: 'single-phase' | 'three-phase',
+  component: 'r' | 'x' | 'z',
+): Known<VoltsPerAmpereMetre> {
+  if (component === 'x') return sheet.given('dropRate', noTable(cable));
+  const read = (at: Sheet) =>
+    at.look(table4F3B, {
+      system: at.label('system', system),
+      component: at.label('component', 'z'),
+      conductorArea: at.given('conductorArea', cable.area),
+    });
+  if (cable.insulation !== 'thermosetting-90') return read(sheet);
+  const part = sheet.part('Tabulated, at 60 °C');
+  read(part);
+  return sheet.step(dropRateCorrected, {
+    resistiveRate: sheet.gather('sum', 'dropRate', 'resistiveRate', [part]),
+    temperatureCorrection: sheet.given(
+      'temperatureCorrection',
+      ratio(1.09),
+      'BS 7671:2018+A2:2022 Table 4F3B, insulation for 90 °C',
+    ),
+  });
+}
+
 function dropFormation(
   method: string,
   system: 'single-phase' | 'three-phase',
@@ -317,7 +238,7 @@ function dropFormation(
 export function capacityTableOf(cable: Cable): Pick<Table, 'id' | 'offers'> | undefined {
   const sort = sortOf(cable);
   if (sort === undefined) return undefined;
-  return {
+  const table = {
     flat: table4D5,
     'single-70': table4D1A,
     'single-90': table4E1A,
@@ -329,4 +250,11 @@ export function capacityTableOf(cable: Cable): Pick<Table, 'id' | 'offers'> | un
     'flex-60': table4F1A,
     'flex-90': table4F2A,
   }[sort] as unknown as Pick<Table, 'id' | 'offers'>;
+  if (cable.construction !== 'flexible') return table;
+  // below the sizes of the tables of cables there are those of cords
+  const cords = table4F3A.offers('conductorArea').filter((s) => (s as number) < leastOfFlexible);
+  return {
+    id: table.id,
+    offers: (axis) => (axis === 'conductorArea' ? [...cords, ...table.offers(axis)] : table.offers(axis)),
+  };
 }

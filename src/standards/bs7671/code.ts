@@ -1,12 +1,7 @@
 import { notDetermined, statement } from '../../core/index.js';
 import type { Run } from '../../installation/index.js';
-import {
-  type Amperes,
-  amperes,
-  CalculationError,
-  type SquareMillimetres,
-  squareMillimetres,
-} from '../../units/index.js';
+import { CalculationError, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
+import { ratingsFor } from '../iec-family/rated-currents.js';
 import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
@@ -23,20 +18,9 @@ import { residualCurrent } from './rules/residual-current.js';
 import { surgeProtection } from './rules/surge-protection.js';
 import { terminalTemperature } from './rules/terminal-temperature.js';
 import { voltageDrop } from './rules/voltage-drop.js';
-import { ratedCurrents } from './tables/rated-currents.js';
 
 const sizesFor = (run: Run): readonly SquareMillimetres[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => squareMillimetres(s as number));
-
-function ratingsFor(run: Run): readonly Amperes[] {
-  const { kind } = run.device;
-  if (kind.state !== 'known' || kind.value.standard === 'BS 3871') return [];
-  const { standard } = kind.value;
-  return ratedCurrents
-    .offers('deviceRating')
-    .map((r) => amperes(r as number))
-    .filter((deviceRating) => ratedCurrents.find({ standard, deviceRating }) !== undefined);
-}
 
 const rulesOf = (edition: Edition): WiringCode['rules'] => ({
   coordination,

@@ -150,26 +150,68 @@ export const unequalGroupFactor = /* @__PURE__ */ formula({
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'B.52.5', provenance: 'one-source' },
 });
 
-/** Current from which a four-core cable is chosen when third harmonics load its neutral. IEC 60364-5-52 Table E.52.1. */
-export const harmonicDesignCurrent = /* @__PURE__ */ formula({
-  id: 'harmonic-design-current',
-  title: 'Design current with third harmonics in the neutral',
+/** Grouping factor together with the one for more than four loaded cores. Rating factors multiply within a stretch. */
+export const groupWithCores = /* @__PURE__ */ formula({
+  id: 'group-factor-with-cores',
+  title: 'Grouping factor together with the one for loaded cores',
+  inputs: ['groupFactor', 'coresFactor'],
+  output: 'groupFactor',
+  expression: 'groupFactor * coresFactor',
+  compute: ({ groupFactor, coresFactor }) => groupFactor * coresFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5', provenance: 'memory' },
+});
+
+/** Grouping factor together with the one for cable on a drum. Rating factors multiply within a stretch. */
+export const groupWithDrum = /* @__PURE__ */ formula({
+  id: 'group-factor-with-drum',
+  title: 'Grouping factor together with the one for a drum',
+  inputs: ['groupFactor', 'drumFactor'],
+  output: 'groupFactor',
+  expression: 'groupFactor * drumFactor',
+  compute: ({ groupFactor, drumFactor }) => groupFactor * drumFactor,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Tables 4F, notes', provenance: 'one-source' },
+});
+
+/** Current of the neutral due to third harmonics, which add up in it. IEC 60364-5-52 Annex E. */
+export const neutralOfThirdHarmonics = /* @__PURE__ */ formula({
+  id: 'neutral-of-third-harmonics',
+  title: 'Current of the neutral due to third harmonics of balanced lines',
   inputs: ['designCurrent', 'thirdHarmonic'],
+  output: 'harmonicNeutralCurrent',
+  expression: '3 * thirdHarmonic * designCurrent',
+  compute: ({ designCurrent, thirdHarmonic }) => 3 * thirdHarmonic * designCurrent,
+  source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex E', provenance: 'memory' },
+});
+
+/** Current from which a four-core cable is chosen where its lines decide. IEC 60364-5-52 Table E.52.1. */
+export const harmonicCurrentOfLine = /* @__PURE__ */ formula({
+  id: 'harmonic-current-line',
+  title: 'Design current with third harmonics, by the line conductors',
+  inputs: ['designCurrent', 'harmonicFactor'],
   output: 'harmonicCurrent',
-  expression:
-    'thirdHarmonic <= 0.15 ? designCurrent : thirdHarmonic <= 0.33 ? designCurrent / 0.86 : thirdHarmonic <= 0.45 ? 3 * thirdHarmonic * designCurrent / 0.86 : 3 * thirdHarmonic * designCurrent',
-  compute: ({ designCurrent, thirdHarmonic }) =>
-    thirdHarmonic <= 0.15
-      ? designCurrent
-      : thirdHarmonic <= 0.33
-        ? designCurrent / 0.86
-        : thirdHarmonic <= 0.45
-          ? (3 * thirdHarmonic * designCurrent) / 0.86
-          : 3 * thirdHarmonic * designCurrent,
+  expression: 'designCurrent / harmonicFactor',
+  compute: ({ designCurrent, harmonicFactor }) => designCurrent / harmonicFactor,
   source: {
     document: 'IEC 60364-5-52',
     edition: '2009',
-    clause: 'Table E.52.1',
+    clause: 'Annex E',
+    provenance: 'memory',
+    note: 'balanced lines, neutral of the same size in the same cable',
+  },
+});
+
+/** Current from which a four-core cable is chosen where its neutral decides. IEC 60364-5-52 Table E.52.1. */
+export const harmonicCurrentOfNeutral = /* @__PURE__ */ formula({
+  id: 'harmonic-current-neutral',
+  title: 'Design current with third harmonics, by the neutral conductor',
+  inputs: ['harmonicNeutralCurrent', 'harmonicFactor'],
+  output: 'harmonicCurrent',
+  expression: 'harmonicNeutralCurrent / harmonicFactor',
+  compute: ({ harmonicNeutralCurrent, harmonicFactor }) => harmonicNeutralCurrent / harmonicFactor,
+  source: {
+    document: 'IEC 60364-5-52',
+    edition: '2009',
+    clause: 'Annex E',
     provenance: 'memory',
     note: 'balanced lines, neutral of the same size in the same cable',
   },

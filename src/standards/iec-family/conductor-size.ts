@@ -1,8 +1,8 @@
 import { comparison, missing, type Sheet } from '../../core/index.js';
 import { type Celsius, celsius, type SquareMillimetres } from '../../units/index.js';
 import type { CircuitCase, Rule } from '../wiring-code.js';
-import { isBuried } from './coordination.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
+import { isBuried } from './rating-tables.js';
 
 /** S >= S_min. */
 export const areaNotBelowMinimum = /* @__PURE__ */ comparison({

@@ -1,14 +1,13 @@
 import {
   type CheckResult,
   type Fact,
-  factValue,
   isMissing,
   type Known,
   missing,
   type Sheet,
   whenKnown,
 } from '../../core/index.js';
-import type { Cable, Run, Stretch } from '../../installation/index.js';
+import type { Run, Stretch } from '../../installation/index.js';
 import { type Amperes, type Ratio, ratio } from '../../units/index.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
 import {
@@ -20,7 +19,6 @@ import {
   deviceCarriesLoad,
   deviceShareOf,
   groupedDevice,
-  harmonicDesignCurrent,
   harmonicsStated,
   insulationOnce,
   loadWithinCapacity,
@@ -30,36 +28,9 @@ import {
   requiredNotTogether,
 } from './capacity.js';
 import { temperatureAtShareOfCapacity } from './conductor-temperature.js';
+import { writeHarmonics } from './harmonics.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
-
-/** What a wiring code of the IEC family says of ratings: its tables, read on the part of the sheet of one stretch. */
-export interface RatingTables {
-  /** Tabulated capacity of a cable in a stretch with this many loaded conductors. */
-  tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '3'): Known<Amperes>;
-  /** Factor for the temperature of air or ground. */
-  ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
-  /** Factor for the circuits beside it. */
-  group(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
-  /** Factor for thermal insulation over a length, for methods that do not contain it. */
-  insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
-  /** Factor for the soil. */
-  soil(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
-  /** Whether a method already contains thermal insulation. */
-  containsInsulation(method: string): boolean;
-}
-
-/** Whether a stretch is in the ground. */
-export const isBuried = (stretch: Stretch): boolean =>
-  stretch.method.state === 'known' && /^D/.test(stretch.method.value);
-
-/** Writes the factor that needs no table: 1, with the reason. */
-export const noFactor = <
-  N extends 'groupFactor' | 'insulationFactor' | 'soilFactor' | 'ambientFactor' | 'deviceFactor' | 'fuseFactor',
->(
-  sheet: Sheet,
-  name: N,
-  because: string,
-): Known<Ratio> => sheet.given(name, ratio(1), because);
+import { isBuried, noFactor, type RatingTables } from './rating-tables.js';
 
 interface StretchVerdict {
   readonly stretch: Stretch;
@@ -93,36 +64,6 @@ function partialLoad(sheet: Sheet, circuit: CircuitCase, stretch: Stretch): Shee
   return part;
 }
 
-/** Multiples of the rated current at which a device operates within its conventional time. */
-function conventionalMultiple(sheet: Sheet, run: Run): Known<Ratio> {
-  const kind = factValue('kind of the overcurrent device', run.device.kind);
-  if (isMissing(kind)) return sheet.given('conventionalMultiple', kind);
-  switch (kind.standard) {
-    case 'EN 60898':
-    case 'EN 61009':
-      return sheet.given('conventionalMultiple', ratio(1.45), 'EN 60898: conventional tripping current 1.45 I_n');
-    case 'BS 88-2':
-    case 'BS 88-3':
-    case 'BS 1361':
-      return sheet.given(
-        'conventionalMultiple',
-        ratio(1.45),
-        'fuse in its enclosure counts as 1.45 I_n, BS 7671 433.1.202, from memory',
-      );
-    case 'BS 3036':
-      return sheet.given('conventionalMultiple', ratio(2), 'BS 3036: fusing factor 2');
-    default:
-      return sheet.given(
-        'conventionalMultiple',
-        missing({
-          kind: 'fact',
-          fact: `conventional operating current of a device to ${kind.standard}`,
-          obtain: 'the product standard',
-        }),
-      );
-  }
-}
-
 const isSemiEnclosed = (run: Run) => run.device.kind.state === 'known' && run.device.kind.value.standard === 'BS 3036';
 
 function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet, stretch: Stretch): StretchVerdict {
@@ -130,7 +71,11 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
   const { cable } = run;
   const part = sheet.part(stretch.name);
   const results: CheckResult[] = [];
-  const loaded = circuit.phases === 3 ? '3' : '2';
+  const three = circuit.phases === 3;
+  const { overload } = tables;
+  const together = !(overload.notSimultaneous && stretch.group?.overloads === 'not-simultaneous');
+  // the factors for many cores go with the columns of three loaded conductors
+  const loaded = three || cable.loadedCores ? '3' : '2';
   let tabulatedCapacity = tables.tabulated(part, cable, stretch, loaded);
   if (cable.parallel !== undefined && cable.parallel > 1) {
     const parallelConductors = part.given(
@@ -141,7 +86,7 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
     tabulatedCapacity = part.step(capacityInParallel, { tabulatedCapacity, parallelConductors });
   }
   const ambientFactor = tables.ambient(part, cable, stretch);
-  const groupFactor = tables.group(part, cable, stretch);
+  const groupFactor = tables.group(part, cable, stretch, three);
   const soilFactor = tables.soil(part, cable, stretch);
   const contains = stretch.method.state === 'known' && tables.containsInsulation(stretch.method.value);
   const insulated = stretch.insulated !== undefined;
@@ -163,16 +108,22 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
   const factors = { ambientFactor, groupFactor, insulationFactor, soilFactor };
   const capacity = part.step(capacityAsInstalled, { tabulatedCapacity, ...factors });
 
-  const fuseFactor = isSemiEnclosed(run)
-    ? part.given('fuseFactor', ratio(0.725), 'BS 3036 overload device, BS 7671 433.1.202')
-    : noFactor(part, 'fuseFactor', 'no semi-enclosed fuse');
-  const deviceFactor = isBuried(stretch)
-    ? part.given('deviceFactor', ratio(0.9), 'in the ground with overload protection, BS 7671 Appendix 4, 5.1')
-    : noFactor(part, 'deviceFactor', 'not in the ground');
+  const fuseFactor =
+    isSemiEnclosed(run) && overload.semiEnclosed
+      ? part.given('fuseFactor', ratio(overload.semiEnclosed[0]), overload.semiEnclosed[1])
+      : noFactor(
+          part,
+          'fuseFactor',
+          isSemiEnclosed(run) ? 'counted by its operating current' : 'no semi-enclosed fuse',
+        );
+  const deviceFactor =
+    isBuried(stretch) && overload.buried
+      ? part.given('deviceFactor', ratio(overload.buried[0]), overload.buried[1])
+      : noFactor(part, 'deviceFactor', isBuried(stretch) ? 'the code has none for the ground' : 'not in the ground');
   const deviceRating = part.latest('deviceRating') ?? missing();
   const designCurrent = part.latest('designCurrent') ?? missing();
   let requiredCapacity: Known<Amperes>;
-  if (stretch.group?.overloads === 'not-simultaneous') {
+  if (!together) {
     const byLoad = part.part('Required by the load');
     byLoad.step(requiredForLoad, { designCurrent, ...factors });
     const byOverload = part.part('Required when one circuit is overloaded at a time');
@@ -189,10 +140,10 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
     chosen.given('designCurrent', harmonicCurrent, 'current from which the cable is chosen');
     results.push(chosen.check(loadWithinCapacity, { designCurrent: harmonicCurrent, capacity }, stretch.name));
   } else results.push(part.check(loadWithinCapacity, { designCurrent, capacity }, stretch.name));
-  if (stretch.group?.overloads !== 'not-simultaneous') {
+  if (together) {
     const conventional = part.step(conventionalCurrentOf, {
       deviceRating,
-      conventionalMultiple: conventionalMultiple(part, run),
+      conventionalMultiple: overload.conventionalMultiple(part, run),
     });
     const overloadLimit = part.step(overloadLimitOf, { capacity });
     results.push(
@@ -246,10 +197,7 @@ export function coordinationRule(tables: RatingTables): Rule {
             : 'It is not stated: the neutral is taken as lightly loaded. Ask the maker of the load.',
         }),
       );
-      if (stated && run.thirdHarmonic) {
-        const thirdHarmonic = sheet.given('thirdHarmonic', run.thirdHarmonic);
-        sheet.step(harmonicDesignCurrent, { designCurrent, thirdHarmonic });
-      }
+      if (stated && run.thirdHarmonic) writeHarmonics(sheet, designCurrent, run.thirdHarmonic);
     }
     const verdicts = run.stretches.map((s) => stretchVerdict(circuit, tables, sheet, s));
     const worst = governing(verdicts);

@@ -12,10 +12,13 @@ import {
   dropCorrectionGroupFull,
   dropRateAtPowerFactor,
   dropRatioOf,
-  harmonicDesignCurrent,
+  harmonicCurrentOfLine,
+  harmonicCurrentOfNeutral,
+  neutralOfThirdHarmonics,
   requiredForOverload,
   table4D1A,
   table4D5,
+  tableE521,
   temperatureAtPartialLoad,
   temperatureAtPartialLoadExact,
   voltageDropTabulated,
@@ -206,24 +209,52 @@ const motor = (
   }),
 );
 
+const harmonic = (content: number) => {
+  const thirdHarmonic = ratio(content);
+  const designCurrent = amperes(39);
+  const line = tableE521.find({ chosenBy: 'line', thirdHarmonic });
+  if (line !== undefined) return harmonicCurrentOfLine({ designCurrent, harmonicFactor: line });
+  return harmonicCurrentOfNeutral({
+    harmonicNeutralCurrent: neutralOfThirdHarmonics({ designCurrent, thirdHarmonic }),
+    harmonicFactor: tableE521.get({ chosenBy: 'neutral', thirdHarmonic }),
+  });
+};
+
 const annexE = (
   [
-    [0.2, 45, 0.5],
-    [0.4, 54.4, 0.05],
+    [0.2, 45, 0.5, 'harmonic-current-line'],
+    [0.4, 54.4, 0.05, 'harmonic-current-neutral'],
+    [0.5, 58.5, 0.05, 'harmonic-current-neutral'],
   ] as const
 ).map(
-  ([content, published, tolerance]): PublishedCase => ({
+  ([content, published, tolerance, formula]): PublishedCase => ({
     id: `third-harmonic-${100 * content}`,
     about: `current from which a four-core cable is chosen, 39 A with ${100 * content} % of third harmonics`,
     source: { document: 'IEC 60364-5-52:2009', where: 'Annex E, E.52.2, examples' },
     provenance: 'memory',
-    exercises: ['harmonic-design-current'],
-    ours: () => harmonicDesignCurrent({ designCurrent: amperes(39), thirdHarmonic: ratio(content) }),
+    exercises: [formula, 'iec60364/e.52.1'],
+    ours: () => harmonic(content),
     published,
     unit: 'A',
     tolerance,
   }),
 );
+
+// the guide counts the third harmonic as a share of the fundamental, 70 %; the line current is then 1.2207 of it
+const supplies: PublishedCase = {
+  id: 'neutral-of-switched-supplies',
+  about: 'neutral current of switched-mode supplies in per cent of the line current',
+  source: {
+    document: 'BSRIA AG 2/2000, power quality guide',
+    where: 'neutral conductor sizing for commercial loads, as quoted',
+  },
+  provenance: 'one-source',
+  exercises: ['neutral-of-third-harmonics'],
+  ours: () => neutralOfThirdHarmonics({ designCurrent: amperes(100), thirdHarmonic: ratio(0.7 / Math.hypot(1, 0.7)) }),
+  published: 172,
+  unit: '%',
+  tolerance: 0.5,
+};
 
 // the two columns that are easily taken for one another: single-core clipped direct, and flat twin and earth
 const confused: readonly PublishedCase[] = [
@@ -253,4 +284,12 @@ const confused: readonly PublishedCase[] = [
 ];
 
 /** Figures of rating, partial load, harmonics and tabulated drop. */
-export const cases: readonly PublishedCase[] = [...partial, ...shower, ...textbook, ...motor, ...annexE, ...confused];
+export const cases: readonly PublishedCase[] = [
+  ...partial,
+  ...shower,
+  ...textbook,
+  ...motor,
+  ...annexE,
+  supplies,
+  ...confused,
+];

@@ -26,7 +26,7 @@ export const table4FDrum = /* @__PURE__ */ table({
     ['ventilated cylindrical, 3 layers', 0.45],
     ['ventilated cylindrical, 4 layers', 0.35],
   ],
-  cell: 'groupFactor',
+  cell: 'drumFactor',
   unit: '1',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Tables 4F, notes', provenance: 'one-source' },
 });

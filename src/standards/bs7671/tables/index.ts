@@ -48,4 +48,3 @@ export * from './722-separation.js';
 export * from './722-touch-voltage.js';
 export * from './722-window.js';
 export * from './fuse-operating-currents.js';
-export * from './rated-currents.js';

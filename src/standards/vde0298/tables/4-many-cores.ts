@@ -16,7 +16,7 @@ export const tableManyCores = /* @__PURE__ */ table({
     [40, 0.35],
     [61, 0.3],
   ],
-  cell: 'groupFactor',
+  cell: 'coresFactor',
   unit: '1',
   source: { document: 'DIN VDE 0298-4', provenance: 'memory', note: 'not compared with BS 7671; in air only' },
 });

@@ -1,4 +1,6 @@
-import { table } from '../../../core/index.js';
+import { table } from '../../core/index.js';
+import type { Run } from '../../installation/index.js';
+import { type Amperes, amperes } from '../../units/index.js';
 
 /** Preferred rated currents of overcurrent devices, by product standard; the cell repeats the rating where it is listed. EN 60898, EN 61009, BS 88, BS 1361, BS 3036, BS 1362. */
 export const ratedCurrents = /* @__PURE__ */ table({
@@ -49,3 +51,18 @@ export const ratedCurrents = /* @__PURE__ */ table({
     note: 'fuses to BS 88, BS 1361, BS 3036 and BS 1362 stood in two texts; 8 A breakers are recalled; BS 88-2 listed up to 400 A',
   },
 });
+
+/**
+ * Rated currents of the device kind of a run, in ascending order; none where the kind is not known or not listed.
+ * @param run the run
+ * @returns rated currents, A
+ */
+export function ratingsFor(run: Run): readonly Amperes[] {
+  const { kind } = run.device;
+  if (kind.state !== 'known' || kind.value.standard === 'BS 3871') return [];
+  const { standard } = kind.value;
+  return ratedCurrents
+    .offers('deviceRating')
+    .map((r) => amperes(r as number))
+    .filter((deviceRating) => ratedCurrents.find({ standard, deviceRating }) !== undefined);
+}

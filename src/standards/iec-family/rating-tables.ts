@@ -1,0 +1,46 @@
+import type { Known, Sheet } from '../../core/index.js';
+import type { Cable, Run, Stretch } from '../../installation/index.js';
+import { type Amperes, type Ratio, ratio } from '../../units/index.js';
+
+/** What a wiring code of the IEC family says of ratings: its tables, read on the part of the sheet of one stretch. */
+export interface RatingTables {
+  /** Tabulated capacity of a cable in a stretch with this many loaded conductors. */
+  tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '3'): Known<Amperes>;
+  /** Factor for the temperature of air or ground. */
+  ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Factor for the circuits beside it, three-phase ones or not. */
+  group(sheet: Sheet, cable: Cable, stretch: Stretch, three: boolean): Known<Ratio>;
+  /** Factor for thermal insulation over a length, for methods that do not contain it. */
+  insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Factor for the soil. */
+  soil(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio>;
+  /** Whether a method already contains thermal insulation. */
+  containsInsulation(method: string): boolean;
+  /** How overload protection is counted. */
+  readonly overload: OverloadRules;
+}
+
+/** What a wiring code says of overload protection, beyond I_b <= I_n <= I_z. */
+export interface OverloadRules {
+  /** Multiple of the rated current at which the device operates within its conventional time. */
+  conventionalMultiple(sheet: Sheet, run: Run): Known<Ratio>;
+  /** Factor for a semi-enclosed fuse and where it stands, if the code has one. */
+  readonly semiEnclosed?: readonly [factor: number, by: string];
+  /** Factor for cables in the ground and where it stands, if the code has one. */
+  readonly buried?: readonly [factor: number, by: string];
+  /** Whether the code has a rule for groups that are not overloaded together; else they count as overloaded together. */
+  readonly notSimultaneous: boolean;
+}
+
+/** Whether a stretch is in the ground. */
+export const isBuried = (stretch: Stretch): boolean =>
+  stretch.method.state === 'known' && /^D/.test(stretch.method.value);
+
+/** Writes the factor that needs no table: 1, with the reason. */
+export const noFactor = <
+  N extends 'groupFactor' | 'insulationFactor' | 'soilFactor' | 'ambientFactor' | 'deviceFactor' | 'fuseFactor',
+>(
+  sheet: Sheet,
+  name: N,
+  because: string,
+): Known<Ratio> => sheet.given(name, ratio(1), because);
