@@ -169,7 +169,17 @@ export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretc
       containment: pick('clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'free'),
       outdoors: fc.boolean(),
     },
-    ['group', 'insulated', 'drum', 'formation', 'soilResistivity', 'depth', 'concealedShallow', 'containment', 'outdoors'],
+    [
+      'group',
+      'insulated',
+      'drum',
+      'formation',
+      'soilResistivity',
+      'depth',
+      'concealedShallow',
+      'containment',
+      'outdoors',
+    ],
   );
 }
 
