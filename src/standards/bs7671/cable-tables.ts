@@ -3,7 +3,16 @@ import type { Cable, Stretch } from '../../installation/index.js';
 import { type Amperes, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
 import type { RatingTables } from '../iec-family/rating-tables.js';
 import { dropRateCorrected } from '../iec-family/voltage-drop.js';
-import { isCord, leastOfFlexible, ratingFactors } from './rating-factors.js';
+import {
+  ambient,
+  containsInsulation,
+  group,
+  insulation,
+  isCord,
+  leastOfFlexible,
+  overload,
+  soil,
+} from './rating-factors.js';
 import { table4D1A } from './tables/4d1a.js';
 import { table4D1B } from './tables/4d1b.js';
 import { table4D2A } from './tables/4d2a.js';
@@ -124,15 +133,7 @@ function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '
 }
 
 /** The rating tables of BS 7671 Appendix 4. */
-export const ratingTables: RatingTables = {
-  tabulated,
-  ambient: ratingFactors.ambient,
-  group: ratingFactors.group,
-  insulation: ratingFactors.insulation,
-  soil: ratingFactors.soil,
-  containsInsulation: ratingFactors.containsInsulation,
-  overload: ratingFactors.overload,
-};
+export const ratingTables: RatingTables = { tabulated, ambient, group, insulation, soil, containsInsulation, overload };
 
 /**
  * Reads the tabulated drop of a cable.

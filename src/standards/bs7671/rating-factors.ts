@@ -2,7 +2,7 @@ import { factValue, isMissing, type Known, missing, type Sheet } from '../../cor
 import type { Cable, Run, Stretch } from '../../installation/index.js';
 import { metres, type Ratio, ratio } from '../../units/index.js';
 import { groupFactorOf } from '../iec-family/group-factor.js';
-import { isBuried, noFactor, type RatingTables } from '../iec-family/rating-tables.js';
+import { isBuried, noFactor, type OverloadRules } from '../iec-family/rating-tables.js';
 import { table4B1 } from './tables/4b1.js';
 import { table4B2 } from './tables/4b2.js';
 import { table4B3 } from './tables/4b3.js';
@@ -46,7 +46,8 @@ function flexibleAmbient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ra
   );
 }
 
-function ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
+/** @internal Factor C_a. */
+export function ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
   if (cable.construction === 'flexible' && !isBuried(stretch)) return flexibleAmbient(sheet, cable, stretch);
   if (cable.insulation === 'thermosetting-60')
     return sheet.given(
@@ -64,7 +65,8 @@ function ambient(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
   return sheet.look(table4B1, { insulation, ambientTemperature: sheet.given('ambientTemperature', stretch.ambient) });
 }
 
-const group = /* @__PURE__ */ groupFactorOf({
+/** @internal Factor C_g. */
+export const group = /* @__PURE__ */ groupFactorOf({
   touching: (sheet, arrangement, circuitsInGroup) =>
     arrangement === 'single-layer-ceiling'
       ? sheet.given(
@@ -106,7 +108,8 @@ const group = /* @__PURE__ */ groupFactorOf({
   lightClause: 'BS 7671 523.5',
 });
 
-function insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
+/** @internal Factor C_i. */
+export function insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
   const length = stretch.insulated ? factValue(`insulated length of ${stretch.name}`, stretch.insulated) : metres(0);
   if (length === 0) return noFactor(sheet, 'insulationFactor', 'no length in thermal insulation');
   if (cable.area.state === 'known' && cable.area.value > 10)
@@ -124,7 +127,8 @@ function insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> 
   return sheet.look(table52_2, { insulatedLength: sheet.given('insulatedLength', counted, by) });
 }
 
-function soil(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio> {
+/** @internal Factor C_s. */
+export function soil(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio> {
   if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
   const laying = sheet.label('laying', stretch.containment === 'duct' ? 'ducts' : 'direct');
   const resistivity = stretch.soilResistivity ?? {
@@ -164,17 +168,13 @@ function conventionalMultiple(sheet: Sheet, run: Run): Known<Ratio> {
   }
 }
 
-/** @internal The rating factors of BS 7671 Appendix 4, and how it counts overload protection. */
-export const ratingFactors: Omit<RatingTables, 'tabulated'> = {
-  ambient,
-  group,
-  insulation,
-  soil,
-  containsInsulation: (method) => /^(A[12]?|10[0-3])$/.test(method),
-  overload: {
-    conventionalMultiple,
-    semiEnclosed: [0.725, 'BS 3036 overload device, BS 7671 433.1.202'],
-    buried: [0.9, 'in the ground with overload protection, BS 7671 Appendix 4, 5.1'],
-    notSimultaneous: true,
-  },
+/** @internal Whether a reference method already contains thermal insulation. */
+export const containsInsulation = (method: string): boolean => /^(A[12]?|10[0-3])$/.test(method);
+
+/** @internal How BS 7671 counts overload protection. */
+export const overload: OverloadRules = {
+  conventionalMultiple,
+  semiEnclosed: [0.725, 'BS 3036 overload device, BS 7671 433.1.202'],
+  buried: [0.9, 'in the ground with overload protection, BS 7671 Appendix 4, 5.1'],
+  notSimultaneous: true,
 };
