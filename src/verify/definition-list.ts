@@ -334,6 +334,7 @@ import {
   measuredLimitByRatio,
   measuredLimitExact,
 } from '../standards/iec-family/measured-loop.js';
+import { parallelConductorsWithstand } from '../standards/iec-family/parallel-conductors.js';
 import {
   protectiveByTable,
   protectiveConductorCheck,
@@ -355,6 +356,7 @@ import {
 } from '../standards/iec-family/voltage-drop.js';
 import { coatedConductorResistance, conductorResistance } from '../standards/iec60228/conductor-resistance.js';
 import { powerLawCapacity } from '../standards/iec60364/annex-d.js';
+import { dropRateOfReactance, dropRateOfResistivity } from '../standards/iec60364/annex-g.js';
 import { tableB522 } from '../standards/iec60364/tables/b52-2.js';
 import { tableB523 } from '../standards/iec60364/tables/b52-3.js';
 import { tableB524 } from '../standards/iec60364/tables/b52-4.js';
@@ -726,6 +728,7 @@ export const everyDefinition: readonly unknown[] = [
   measuredEightTenths,
   measuredDivision,
   measuredLimitByRatio,
+  parallelConductorsWithstand,
   protectiveWithstands,
   protectiveByTable,
   protectiveConductorCheck,
@@ -744,6 +747,8 @@ export const everyDefinition: readonly unknown[] = [
   conductorResistance,
   coatedConductorResistance,
   powerLawCapacity,
+  dropRateOfResistivity,
+  dropRateOfReactance,
   tableB5210,
   tableB5211,
   tableB5212,

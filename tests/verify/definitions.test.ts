@@ -75,7 +75,7 @@ test('no definition in the source is missed', () => {
 });
 
 test('a definition that is made below the top of a module would be missed: there is none', () => {
-  const open = ['design/assess-at.ts', 'design/judge-readings.ts', 'standards/bs7671/code.ts'];
+  const open = ['design/assess-at.ts', 'design/judge-readings.ts', 'standards/iec-family/closed-rules.ts'];
   for (const path of paths) {
     if (open.includes(path)) continue;
     const text = readFileSync(root + path, 'utf8').replace(/^\s*(\*|\/\/).*$/gm, '');

@@ -1,8 +1,9 @@
-import { notDetermined, statement } from '../../core/index.js';
+import type { Gap, Source } from '../../core/index.js';
 import type { Run } from '../../installation/index.js';
 import { CalculationError, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
+import { closedRule } from '../iec-family/closed-rules.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
-import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
+import { aspects, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { arcDetection } from './rules/arc-detection.js';
@@ -39,20 +40,12 @@ const rulesOf = (edition: Edition): WiringCode['rules'] => ({
 });
 
 /** What an edition says whose text could not be had: nothing can be judged by it, aspect by aspect. */
-function closedRules(edition: Edition): WiringCode['rules'] {
-  const gap = editionGap(edition);
-  const rule =
-    (aspect: Aspect): Rule =>
-    (_circuit, _findings, sheet) => {
-      const check = statement({
-        id: `${aspect}-by-edition`,
-        title: `The circuit meets BS 7671:${edition} on ${aspect.replaceAll('-', ' ')}`,
-        weight: 'rule',
-        source: { document: 'BS 7671', edition, provenance: 'memory', note: 'text not available' },
-      });
-      return [sheet.result(notDetermined(check, ...(gap ? [gap] : [])))];
-    };
-  return Object.fromEntries(aspects.map((a) => [a, rule(a)])) as unknown as WiringCode['rules'];
+function closedRules(edition: Edition, gap: Gap): WiringCode['rules'] {
+  const code = `BS 7671:${edition}`;
+  const source: Source = { document: 'BS 7671', edition, provenance: 'memory', note: 'text not available' };
+  return Object.fromEntries(
+    aspects.map((a) => [a, closedRule(a, code, source, gap)]),
+  ) as unknown as WiringCode['rules'];
 }
 
 /**
@@ -81,6 +74,7 @@ export function bs7671(edition: string): WiringCode {
       },
     );
   }
+  const gap = editionGap(entered);
   return {
     id: 'bs7671',
     name: 'BS 7671',
@@ -89,6 +83,6 @@ export function bs7671(edition: string): WiringCode {
     inForce: (date) => editionInForce(entered, date),
     sizesFor,
     ratingsFor,
-    rules: editionGap(entered) ? closedRules(entered) : rulesOf(entered),
+    rules: gap ? closedRules(entered, gap) : rulesOf(entered),
   };
 }

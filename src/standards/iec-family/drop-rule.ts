@@ -42,8 +42,10 @@ export interface DropFigures {
   readonly limit: { readonly lighting: number; readonly other: number; readonly by: string };
   /** Smallest and largest supply voltage, and where they stand. */
   readonly supply: { readonly least: Volts; readonly most: Volts; readonly by: string };
-  /** Window of a voltage-operated protective device of a charge point. */
-  readonly window: { readonly low: Volts; readonly high: Volts; readonly by: string };
+  /** Largest area, mm², for which there is one drop without its parts; reactance is neglected up to it. */
+  readonly wholeRateUpTo: number;
+  /** Window of a voltage-operated protective device of a charge point, where the code has one. */
+  readonly window?: { readonly low: Volts; readonly high: Volts; readonly by: string };
 }
 
 /** Correction of the drop for the real temperature, where the user asks for it. */
@@ -70,9 +72,6 @@ function correction(sheet: Sheet, circuit: CircuitCase, run: Run, findings: Find
   });
 }
 
-/** Largest area, mm², for which the tables print one drop without its parts. */
-const wholeRateUpTo = 16;
-
 /** Drop per ampere and metre of a run in one of its stretches: at its power factor and temperature where they count. */
 function writeRate(
   part: Sheet,
@@ -91,15 +90,15 @@ function writeRate(
     return part.gather('sum', 'dropRate', to, [own]);
   };
   const factor = powerFactorOf(run);
-  const split = run.cable.area.state === 'known' && run.cable.area.value > wholeRateUpTo;
+  const split = run.cable.area.state === 'known' && run.cable.area.value > figures.wholeRateUpTo;
   const wanted = factor !== undefined || (circuit.options.dropTemperature !== undefined && run === circuit.run);
   if (!wanted) return read(part, 'z');
   const resistiveRate = split
     ? readAs('resistiveRate', 'Resistive part as tabulated', 'r')
-    : readAs('resistiveRate', 'Tabulated, reactance neglected up to 16 mm²', 'z');
+    : readAs('resistiveRate', 'Tabulated, reactance neglected', 'z');
   const reactiveRate = split
     ? readAs('reactiveRate', 'Reactive part as tabulated', 'x')
-    : part.given('reactiveRate', millivoltsPerAmpereMetre(0), 'neglected up to 16 mm²');
+    : part.given('reactiveRate', millivoltsPerAmpereMetre(0), `neglected up to ${figures.wholeRateUpTo} mm²`);
   const temperatureCorrection =
     correction(part, circuit, run, findings) ??
     part.given('temperatureCorrection', ratio(1), 'conductor at its largest operating temperature');
@@ -215,7 +214,7 @@ export function voltageDropRule(figures: DropFigures): Rule {
           o.openPenDevice?.state === 'known' &&
           o.openPenDevice.value === 'line-neutral-window-device',
       );
-      if (!windowed) continue;
+      if (!windowed || !figures.window) continue;
       const windowLow = part.given('windowLow', figures.window.low, figures.window.by);
       const windowHigh = part.given('windowHigh', figures.window.high, figures.window.by);
       results.push(part.check(insideWindow, { pointVoltage: voltage, windowLow, windowHigh }));

@@ -16,6 +16,7 @@ export * from './line-withstand.js';
 export * from './loop-impedance.js';
 export * from './measured-loop.js';
 export * from './operating-current.js';
+export * from './parallel-conductors.js';
 export * from './protective-conductor.js';
 export * from './rated-currents.js';
 export * from './rating-tables.js';

@@ -8,4 +8,7 @@ export * from '../iec-family/index.js';
 export * from '../iec60228/conductor-resistance.js';
 export * from '../wiring-code.js';
 export { type AnnexDCapacity, type AnnexDColumn, annexDCapacity, powerLawCapacity } from './annex-d.js';
+export * from './annex-g.js';
+export * from './code.js';
+export { iecRatingTables } from './rating-tables.js';
 export * from './tables/index.js';

@@ -29,4 +29,13 @@ describe('BS 7671 as a wiring code', () => {
     expect(assessment.results.every((r) => r.verdict === 'not-determined')).toBe(true);
     expect(assessment.gaps).toEqual([expect.objectContaining({ kind: 'edition', edition: 'BS 7671:2018+A4:2026' })]);
   });
+
+  it('judges no withstand of conductors in parallel, and does not let them pass', () => {
+    const { cable } = circuit();
+    const found = assess(bs7671('2018+A2:2022'), house([circuit({ cable: { ...cable, parallel: 2 } })]), 'ev');
+    for (const aspect of ['line-withstand', 'protective-conductor'] as const)
+      expect(found.aspects.find((a) => a.aspect === aspect)?.verdict).toBe('not-determined');
+    expect(found.overall.verdict).not.toBe('pass');
+    expect(found.results.filter((r) => r.check === 'parallel-conductors-under-fault')).toHaveLength(2);
+  });
 });

@@ -7,6 +7,7 @@ import { dropRateOf } from '../cable-tables.js';
 export const voltageDrop: Rule = (circuit, findings, sheet) =>
   voltageDropRule({
     rate: dropRateOf,
+    wholeRateUpTo: 16,
     limit: { lighting: 0.03, other: 0.05, by: 'BS 7671:2018+A2:2022 Appendix 4, 6.4, public low-voltage supply' },
     supply: {
       least: volts(216.2),

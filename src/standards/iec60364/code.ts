@@ -1,0 +1,81 @@
+import type { Gap, Source } from '../../core/index.js';
+import { CalculationError, volts } from '../../units/index.js';
+import { closedRule } from '../iec-family/closed-rules.js';
+import { terminalTemperatureRule } from '../iec-family/conductor-size.js';
+import { coordinationRule } from '../iec-family/coordination.js';
+import { type DropFigures, voltageDropRule } from '../iec-family/drop-rule.js';
+import { ratingsFor } from '../iec-family/rated-currents.js';
+import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
+import { annexGDropRate } from './annex-g.js';
+import { iecRatingTables, iecSizesFor } from './rating-tables.js';
+
+const edition = '2009';
+
+/** What has to be said wherever a verdict by this code is printed. */
+const standing =
+  'IEC 60364-5-52:2009, recalled in large part and not compared with the print; what its amendment of 2024 alters is not known. Rating and voltage drop only: the other parts of IEC 60364 are not entered. Checks that are shared with BS 7671 cite its clauses; Chapters 41 to 43 and 52 carry the same numbers in IEC 60364. The edition in force, national codes and licensed practice decide.';
+
+/** What Annex G and the standard voltages say of drop. */
+const dropFigures: DropFigures = {
+  rate: annexGDropRate,
+  // the parts follow from a formula, for every size
+  wholeRateUpTo: 0,
+  limit: {
+    lighting: 0.03,
+    other: 0.05,
+    by: 'IEC 60364-5-52:2009 Table G.52.1, installations fed from a public network, from memory',
+  },
+  supply: { least: volts(207), most: volts(253), by: 'IEC 60038: 230 V +10 % -10 %, from memory' },
+};
+
+const gap: Gap = {
+  kind: 'edition',
+  edition: 'IEC 60364, other parts than 5-52',
+  explain: 'the rules were not available; consult the standard itself, or the national code',
+};
+
+const notEntered: Source = { document: 'IEC 60364', provenance: 'memory', note: 'text not available' };
+
+const open = (): Readonly<Partial<Record<Aspect, Rule>>> => ({
+  coordination: coordinationRule(iecRatingTables),
+  'voltage-drop': voltageDropRule(dropFigures),
+  'terminal-temperature': terminalTemperatureRule(
+    'terminals count as made for 70 °C unless their maker says otherwise, IEC 60364-5-52:2009 523.1, from memory',
+  ),
+});
+
+/**
+ * IEC 60364 as a wiring code, as far as its rules were available: rating by Annex B and voltage drop by Annex G of part
+ * 5-52. Every other aspect ends in `not-determined`.
+ * @param wanted edition of part 5-52; there is `2009`
+ * @throws CalculationError `unknown-definition` for an edition that is not entered
+ * @example
+ * ```ts
+ * import { iec60364 } from 'ohmwright/iec60364';
+ *
+ * iec60364('2009').name; // => 'IEC 60364'
+ * iec60364('2024'); // throws unknown-definition
+ * ```
+ */
+export function iec60364(wanted: string): WiringCode {
+  if (wanted !== edition)
+    throw new CalculationError('unknown-definition', `IEC 60364-5-52:${wanted} is not entered; there is ${edition}`, {
+      kind: 'edition',
+      id: wanted,
+      known: [edition],
+    });
+  const rules = open();
+  return {
+    id: 'iec60364',
+    name: 'IEC 60364',
+    edition,
+    standing,
+    // an amendment of 2024 is known of, its date of effect is not
+    inForce: () => 'unknown',
+    sizesFor: iecSizesFor,
+    ratingsFor,
+    rules: Object.fromEntries(
+      aspects.map((a) => [a, rules[a] ?? closedRule(a, 'IEC 60364', notEntered, gap)]),
+    ) as unknown as WiringCode['rules'],
+  };
+}
