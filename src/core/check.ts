@@ -162,14 +162,10 @@ export type Evidence<C extends Check> =
             ? { readonly results: readonly CheckResult[] }
             : never;
 
-/** The first part of every result of a check. */
-const head = (c: Check) => ({
-  check: c.id,
-  title: c.title,
-  weight: c.weight,
-  source: c.source,
-  ...(c.caution === undefined ? {} : { caution: c.caution }),
-});
+/** The first part of every result of a check; written out, since bulk runs judge by the million. */
+function head({ id, title, weight, source, caution }: Check) {
+  return caution === undefined ? { check: id, title, weight, source } : { check: id, title, weight, source, caution };
+}
 
 const amount = (name: Name, value: number): Amount => ({ name, value, unit: termOf(name)?.unit ?? '' });
 
@@ -185,8 +181,11 @@ export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: st
 }
 
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
-  const gaps = Object.entries(evidence).flatMap(([name, v]) => (isMissing(v) ? v.missing : notFinite(c, name, v)));
-  if (gaps.length > 0) return { ...head(c), verdict: 'not-determined', gaps };
+  for (const name in evidence) {
+    const v = evidence[name];
+    if (typeof v === 'number' ? !Number.isFinite(v) : isMissing(v))
+      return { ...head(c), verdict: 'not-determined', gaps: gapsIn(c, evidence) };
+  }
   switch (c.kind) {
     case 'at-most':
     case 'at-least': {
@@ -194,13 +193,14 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
       const limit = evidence[c.limit] as number;
       const fits = c.kind === 'at-most' ? value <= limit : value >= limit;
       const slack = c.kind === 'at-most' ? limit - value : value - limit;
-      return {
-        ...head(c),
-        verdict: fits ? 'pass' : 'fail',
+      const margin = slack / Math.abs(limit);
+      const result: Writable<CheckResult> = Object.assign(head(c), {
+        verdict: fits ? ('pass' as const) : ('fail' as const),
         value: amount(c.value, value),
         limit: amount(c.limit, limit),
-        ...(Number.isFinite(slack / Math.abs(limit)) ? { margin: slack / Math.abs(limit) } : {}),
-      };
+      });
+      if (Number.isFinite(margin)) result.margin = margin;
+      return result;
     }
     case 'within': {
       const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
@@ -230,6 +230,11 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
     }
   }
 }
+
+type Writable<T> = { -readonly [K in keyof T]: T[K] };
+
+const gapsIn = (c: Check, evidence: Record<string, unknown>): readonly Gap[] =>
+  Object.entries(evidence).flatMap(([name, v]) => (isMissing(v) ? v.missing : notFinite(c, name, v)));
 
 /** A number that is none is a gap: it is neither judged nor handed on. */
 const notFinite = (c: Check, name: string, value: unknown): readonly Gap[] =>

@@ -37,12 +37,16 @@ export const vocabulary: Terms<Vocabulary> = /* @__PURE__ */ (() => ({
   ...siteTerms,
 }))();
 
+/** The same as a map, which is quicker to read by a name of run time; made when first asked. */
+let terms: ReadonlyMap<string, Term> | undefined;
+
 /**
  * The term of a role whose name is known only at run time, or undefined.
  * @param name a role
  */
 export function termOf(name: string): Term | undefined {
-  return Object.hasOwn(vocabulary, name) ? (vocabulary as Readonly<Record<string, Term>>)[name] : undefined;
+  terms ??= new Map(Object.entries(vocabulary));
+  return terms.get(name);
 }
 
 /**

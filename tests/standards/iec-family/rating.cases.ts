@@ -283,6 +283,46 @@ const confused: readonly PublishedCase[] = [
   },
 ];
 
+// the guide counts drops between lines of 400 V; 5 and 13 V in the cable, 10 and 14 V ahead of it
+const motorDrops = (
+  [
+    ['running', 5 + 10, 3.75],
+    ['starting', 13 + 14, 6.75],
+  ] as const
+).map(
+  ([what, drop, published]): PublishedCase => ({
+    id: `motor-drop-${what}`,
+    about: `total drop of a motor ${what}, in per cent of 400 V`,
+    source: { document: 'Electrical Installation Guide, IEC 60364', where: 'chapter G, voltage drop, example 1' },
+    provenance: 'memory',
+    exercises: ['drop-ratio'],
+    ours: () => 100 * dropRatioOf({ totalDrop: volts(drop), nominalVoltage: volts(400) }),
+    published,
+    unit: '%',
+    tolerance: 0.005,
+  }),
+);
+
+// limits of an old edition: 4 % of 240 V and of 415 V
+const oldLimits = (
+  [
+    ['single-phase', 9.6, 240],
+    ['three-phase', 16.6, 415],
+  ] as const
+).map(
+  ([what, drop, nominal]): PublishedCase => ({
+    id: `drop-limit-16th-edition-${what}`,
+    about: `limit of ${drop} V, ${what}, in per cent of ${nominal} V`,
+    source: { document: "The electricians' guide to the 16th edition", where: '4.3.11, limits in the text' },
+    provenance: 'one-source',
+    exercises: ['drop-ratio'],
+    ours: () => 100 * dropRatioOf({ totalDrop: volts(drop), nominalVoltage: volts(nominal) }),
+    published: 4,
+    unit: '%',
+    tolerance: 0.01,
+  }),
+);
+
 /** Figures of rating, partial load, harmonics and tabulated drop. */
 export const cases: readonly PublishedCase[] = [
   ...partial,
@@ -291,5 +331,7 @@ export const cases: readonly PublishedCase[] = [
   ...motor,
   ...annexE,
   supplies,
+  ...motorDrops,
+  ...oldLimits,
   ...confused,
 ];

@@ -12,6 +12,7 @@ import {
   type Line,
   type Load,
   metres,
+  permitted,
   type Run,
   ratio,
   recorder,
@@ -180,6 +181,22 @@ describe('IEC 60364 as a wiring code', () => {
     const between = (found.findings.totalDrop as number) * Math.sqrt(3);
     expect(between).toBeCloseTo(0.1 * 50 * Math.sqrt(3) * ((22.5 / 35) * 0.8 + 0.08 * 0.6), 10);
     expect(Math.abs(between - 5)).toBeLessThan(0.15);
+  });
+
+  it('Annex E: 39 A with 20 %, 40 % and 50 % of third harmonics need 10, 10 and 16 mm² where 6 mm² did without', () => {
+    const smallest = (content: number) => {
+      const run = circuit({
+        lines: three,
+        cable: cable(6, { cores: 4 }),
+        device: { kind: known({ standard: 'EN 60898', type: 'B' }), rating: known(amperes(40)) },
+        feeds: [load(39, { lines: three })],
+        stretches: [stretch({ length: known(metres(5)) })],
+        thirdHarmonic: known(ratio(content)),
+      });
+      return permitted(code, house([run]), 'ev', { vary: 'area' }).intervals[0]?.from;
+    };
+    expect([0, 0.2, 0.4, 0.5].map((h) => smallest(h)?.value)).toEqual([6, 10, 10, 16]);
+    expect(smallest(0.5)?.beyond?.check.check).toBe('load-within-capacity');
   });
 
   it('drop without a power factor: the impedance, at any size', () => {
