@@ -279,7 +279,7 @@ for (const [name, way, figures] of [
 }
 
 export default [
-  compare('rating and drop of a hundred thousand circuits', {
+  compare('rating and drop of 150,000 circuits, 10,000 a turn', {
     anchor: 'straight code by hand',
     per: COUNT,
     ways: {
