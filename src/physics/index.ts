@@ -11,6 +11,7 @@ export {
   solveRadial,
   voltageInNetwork,
 } from './four-wire-network.js';
+export * from './heat/index.js';
 export * from './loop.js';
 export * from './lost-pen-network.js';
 export * from './open-pen.js';

@@ -78,6 +78,42 @@ import {
 } from '../physics/fault-current.js';
 import { voltageInNetwork } from '../physics/four-wire-network.js';
 import {
+  acResistance,
+  proximityOfThree,
+  proximityOfTwo,
+  skinArgument,
+  skinFactor,
+} from '../physics/heat/ac-resistance.js';
+import { dissipationOf, freeAirResistance, surfaceRiseOf, surfaceShareOf } from '../physics/heat/air.js';
+import {
+  armourLayerArea,
+  armourLayerResistance,
+  armourLossOfRound,
+  armourLossOfSectors,
+  armourLossOfTwo,
+} from '../physics/heat/armour.js';
+import { ductGapResistance, ductResistance, mediumTemperatureOf } from '../physics/heat/duct.js';
+import { buriedResistance, groundResistance, neighbourResistance } from '../physics/heat/ground.js';
+import {
+  ambientFactorOfRises,
+  armourTemperatureOf,
+  balancedCapacity,
+  riseAboveAir,
+  riseAboveGround,
+  surfaceTemperatureOf,
+} from '../physics/heat/rating.js';
+import { airDissipation } from '../physics/heat/tables/air-dissipation.js';
+import { ductGap } from '../physics/heat/tables/duct-gap.js';
+import { temperatureCoefficients } from '../physics/heat/tables/temperature-coefficients.js';
+import { thermalResistivities } from '../physics/heat/tables/thermal-resistivities.js';
+import {
+  innerResistance,
+  sectorCoresResistance,
+  shellResistance,
+  touchingCoresFactor,
+  touchingCoresResistance,
+} from '../physics/heat/thermal-resistance.js';
+import {
   loopImpedanceOf,
   originImpedanceOf,
   parallelProtectivePaths,
@@ -474,6 +510,41 @@ export const everyDefinition: readonly unknown[] = [
   smallestLineNeutralFault,
   doubledReading,
   voltageInNetwork,
+  skinArgument,
+  skinFactor,
+  proximityOfTwo,
+  proximityOfThree,
+  acResistance,
+  dissipationOf,
+  freeAirResistance,
+  surfaceShareOf,
+  surfaceRiseOf,
+  armourLayerArea,
+  armourLayerResistance,
+  armourLossOfRound,
+  armourLossOfSectors,
+  armourLossOfTwo,
+  ductGapResistance,
+  ductResistance,
+  mediumTemperatureOf,
+  buriedResistance,
+  neighbourResistance,
+  groundResistance,
+  riseAboveAir,
+  riseAboveGround,
+  ambientFactorOfRises,
+  balancedCapacity,
+  surfaceTemperatureOf,
+  armourTemperatureOf,
+  airDissipation,
+  ductGap,
+  temperatureCoefficients,
+  thermalResistivities,
+  shellResistance,
+  touchingCoresFactor,
+  touchingCoresResistance,
+  sectorCoresResistance,
+  innerResistance,
   resistanceAtTemperature,
   temperatureFactorOfResistance,
   runResistance,
