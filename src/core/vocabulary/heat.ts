@@ -90,8 +90,6 @@ export interface HeatTerms {
   shellThickness: Millimetres;
   /** Diameter below a round layer D_i, mm, above 0. */
   shellInnerDiameter: Millimetres;
-  /** Outer diameter of a duct D_o, mm, above 0. */
-  ductDiameter: Millimetres;
   /** Outer diameter of a cable or duct D_e, mm, above 0. */
   cableDiameter: Millimetres;
   /** Heat that a surface gives to the air, W/m² at 1 K to the power of 5/4 h, 1, above 0. */
@@ -116,6 +114,8 @@ export interface HeatTerms {
   coreAxisRadius: Millimetres;
   /** Temperature of the surface of a cable θ_e, °C, -40 to 250. */
   surfaceTemperature: Celsius;
+  /** Thickness of the bedding under the armour t_b, mm, 0 and up. */
+  beddingThickness: Millimetres;
   /** Mean diameter of the armour d_A, mm, above 0. */
   armourMeanDiameter: Millimetres;
   /** Diameter of an armour wire d_w, mm, above 0. */
@@ -262,7 +262,6 @@ export const heatTerms: Terms<HeatTerms> = {
   shellThermalResistance: { symbol: 'T_sh', unit: 'K·m/W', least: 0, words: 'thermal resistance of a round layer' },
   shellThickness: { symbol: 't', unit: 'mm', least: 0, words: 'thickness of a round layer' },
   shellInnerDiameter: { symbol: 'D_i', unit: 'mm', above: 0, words: 'diameter below a round layer' },
-  ductDiameter: { symbol: 'D_o', unit: 'mm', above: 0, words: 'outer diameter of a duct' },
   cableDiameter: { symbol: 'D_e', unit: 'mm', above: 0, words: 'outer diameter of a cable or duct' },
   dissipation: {
     symbol: 'h',
@@ -307,6 +306,7 @@ export const heatTerms: Terms<HeatTerms> = {
     most: 250,
     words: 'temperature of the surface of a cable',
   },
+  beddingThickness: { symbol: 't_b', unit: 'mm', least: 0, words: 'thickness of the bedding under the armour' },
   armourMeanDiameter: { symbol: 'd_A', unit: 'mm', above: 0, words: 'mean diameter of the armour' },
   armourWireDiameter: { symbol: 'd_w', unit: 'mm', above: 0, words: 'diameter of an armour wire' },
   armourPerMetre: {

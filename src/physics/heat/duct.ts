@@ -83,3 +83,14 @@ export const mediumTemperatureOf = /* @__PURE__ */ relation({
     note: 'mean of the temperatures of the cable and of the inside of the duct',
   },
 });
+
+/** Thermal resistance outside a cable in a duct. IEC 60287-2-1. */
+export const ductedResistance = /* @__PURE__ */ formula({
+  id: 'ducted-thermal-resistance',
+  title: 'Thermal resistance outside a cable in a duct',
+  inputs: ['gapThermalResistance', 'ductThermalResistance'],
+  output: 'externalThermalResistance',
+  expression: 'gapThermalResistance + ductThermalResistance',
+  compute: ({ gapThermalResistance, ductThermalResistance }) => gapThermalResistance + ductThermalResistance,
+  source: { document: 'IEC 60287-2-1', clause: 'cables in ducts', provenance: 'memory' },
+});
