@@ -5,7 +5,11 @@
  */
 
 export * from '../iec-family/index.js';
+export * from '../iec60228/conductor-diameter.js';
 export * from '../iec60228/conductor-resistance.js';
+export * from '../iec60502/bedding-thickness.js';
+export { type CableChoice, unarmouredBuild } from '../iec60502/build.js';
+export * from '../iec60502/insulation-thickness.js';
 export * from '../wiring-code.js';
 export { type AnnexDCapacity, type AnnexDColumn, annexDCapacity, powerLawCapacity } from './annex-d.js';
 export * from './annex-g.js';
