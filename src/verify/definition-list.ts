@@ -92,7 +92,16 @@ import {
   armourLossOfSectors,
   armourLossOfTwo,
 } from '../physics/heat/armour.js';
-import { ductGapResistance, ductResistance, mediumTemperatureOf } from '../physics/heat/duct.js';
+import { ductedResistance, ductGapResistance, ductResistance, mediumTemperatureOf } from '../physics/heat/duct.js';
+import {
+  armourMeanDiameterOf,
+  coreAxisRadiusOf,
+  coreSpacing,
+  insulationRatioOf,
+  laidUpDiameterOfRound,
+  laidUpDiameterOfSectors,
+  sectorRadiusOf,
+} from '../physics/heat/geometry.js';
 import { buriedResistance, groundResistance, neighbourResistance } from '../physics/heat/ground.js';
 import {
   ambientFactorOfRises,
@@ -180,6 +189,7 @@ import { householdFuseConventional } from '../standards/bs1361/conventional-curr
 import { plugFuseWindows } from '../standards/bs1362/operating-windows.js';
 import { oldInstantaneousBands } from '../standards/bs3871/instantaneous-bands.js';
 import { armourAreas, armourResistances } from '../standards/bs5467/armour.js';
+import { armouredOverallDiameters, armourWireDiameters } from '../standards/bs5467/dimensions.js';
 import { flatCableProtective } from '../standards/bs6004/protective-conductors.js';
 import { soilResistivities } from '../standards/bs7430/soil-resistivity.js';
 import {
@@ -390,6 +400,7 @@ import {
   insideWindow,
   voltageDropTabulated,
 } from '../standards/iec-family/voltage-drop.js';
+import { conductorDiameters } from '../standards/iec60228/conductor-diameter.js';
 import { coatedConductorResistance, conductorResistance } from '../standards/iec60228/conductor-resistance.js';
 import { powerLawCapacity } from '../standards/iec60364/annex-d.js';
 import { dropRateOfReactance, dropRateOfResistivity } from '../standards/iec60364/annex-g.js';
@@ -410,6 +421,8 @@ import { tableB5219Multicore, tableB5219SingleCore } from '../standards/iec60364
 import { tableB5220 } from '../standards/iec60364/tables/b52-20.js';
 import { tableB5221 } from '../standards/iec60364/tables/b52-21.js';
 import { tableD521 } from '../standards/iec60364/tables/d52-1.js';
+import { beddingThicknesses } from '../standards/iec60502/bedding-thickness.js';
+import { insulationThicknesses } from '../standards/iec60502/insulation-thickness.js';
 import { voltageFactors } from '../standards/iec60909/voltage-factors.js';
 import {
   conductorResistivities,
@@ -527,6 +540,14 @@ export const everyDefinition: readonly unknown[] = [
   ductGapResistance,
   ductResistance,
   mediumTemperatureOf,
+  ductedResistance,
+  coreSpacing,
+  insulationRatioOf,
+  sectorRadiusOf,
+  coreAxisRadiusOf,
+  armourMeanDiameterOf,
+  laidUpDiameterOfRound,
+  laidUpDiameterOfSectors,
   buriedResistance,
   neighbourResistance,
   groundResistance,
@@ -604,6 +625,8 @@ export const everyDefinition: readonly unknown[] = [
   oldInstantaneousBands,
   armourAreas,
   armourResistances,
+  armouredOverallDiameters,
+  armourWireDiameters,
   flatCableProtective,
   soilResistivities,
   chargePointEarthed,
@@ -815,6 +838,7 @@ export const everyDefinition: readonly unknown[] = [
   dropRatioOf,
   dropWithinLimit,
   insideWindow,
+  conductorDiameters,
   conductorResistance,
   coatedConductorResistance,
   powerLawCapacity,
@@ -838,6 +862,8 @@ export const everyDefinition: readonly unknown[] = [
   tableB524,
   tableB525,
   tableD521,
+  beddingThicknesses,
+  insulationThicknesses,
   voltageFactors,
   reciprocalCoefficients,
   heatCapacities,
