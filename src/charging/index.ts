@@ -47,6 +47,21 @@ export {
   schedule,
   scheduleNotPromisedWords,
 } from './schedule/schedule.js';
+export { type FullAnswer, type FullQuestion, fullInTime } from './simulation/full-in-time.js';
+export type { SharingAtOnce, SimulationInput } from './simulation/input.js';
+export type { IntakeQuestion, PointAtIntake, StayAtIntake } from './simulation/intake.js';
+export {
+  type NodeOutcome,
+  type SessionOutcome,
+  type Simulation,
+  type SimulationNotPromised,
+  type SimulationSeries,
+  simulationNotPromisedWords,
+  type TimePerLine,
+} from './simulation/outcome.js';
+export { pointsSharing, type SharingAnswer, type SharingQuestion } from './simulation/points-sharing.js';
+export { simulate } from './simulation/simulate.js';
+export { type StackedLoad, stackedLoad } from './simulation/stacked-load.js';
 export type { CurrentProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';
 export { type RandomDelay, startDelayOf } from './time/start-delay.js';

@@ -1,17 +1,7 @@
 import { expect, test } from 'vitest';
 import { allocate, type ChargingNetwork } from '../../src/charging/index.js';
-import { amperes, hasCode, pathText, ratio, seconds } from '../../src/index.js';
-import { node, perLine, point } from './networks.js';
-
-const problemsOf = (run: () => unknown): string[] => {
-  try {
-    run();
-  } catch (error) {
-    if (hasCode(error, 'invalid-input')) return error.detail.problems.map((p) => `${pathText(p.path)}: ${p.message}`);
-    throw error;
-  }
-  return [];
-};
+import { amperes, ratio, seconds } from '../../src/index.js';
+import { node, perLine, point, problemsOf } from './networks.js';
 
 test('every problem of a network is named, each with its path', () => {
   const network: ChargingNetwork = {

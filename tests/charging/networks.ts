@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from '../../src/charging/index.js';
-import { type Amperes, amperes, type Line, ratio, seconds } from '../../src/index.js';
+import { type Amperes, amperes, hasCode, type Line, pathText, ratio, seconds } from '../../src/index.js';
 
 /** A current on each line from plain numbers. */
 export const perLine = (a: number, b = a, c = a): PerLine => [amperes(a), amperes(b), amperes(c)];
@@ -147,3 +147,14 @@ export function rowsOf(
   }
   return rows;
 }
+
+/** Every problem of an input that is refused, with its path; nothing when it is taken. */
+export const problemsOf = (run: () => unknown): string[] => {
+  try {
+    run();
+  } catch (error) {
+    if (hasCode(error, 'invalid-input')) return error.detail.problems.map((p) => `${pathText(p.path)}: ${p.message}`);
+    throw error;
+  }
+  return [];
+};

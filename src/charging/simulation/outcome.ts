@@ -1,0 +1,107 @@
+import type { Line } from '../../installation/index.js';
+import type { Seconds, WattHours } from '../../units/index.js';
+import type { Ruling } from '../allocation/decide.js';
+import type { PerLine } from '../network/network.js';
+import type { TreeOrder } from '../network/tree-order.js';
+import type { SimulationInput } from './input.js';
+
+/** What became of a vehicle. */
+export interface SessionOutcome {
+  /** Name of the session. */
+  readonly id: string;
+  /** Name of the point. */
+  readonly point: string;
+  /** Energy that it received, Wh. */
+  readonly delivered: WattHours;
+  /** Energy that was missing at its departure, or at the end of the simulation, Wh. */
+  readonly missing: WattHours;
+  /** When it had all that it needs, s; absent when it never had. */
+  readonly fullAt?: Seconds;
+  /** How often charging began. */
+  readonly starts: number;
+  /** How often it was paused before the vehicle was full or left, for want of current or because its turn was over. */
+  readonly pauses: number;
+  /** Time in which it was there, allowed to charge, not full, and had no current, s. */
+  readonly waited: Seconds;
+}
+
+/** A time on each of the lines L1, L2 and L3, s. */
+export type TimePerLine = readonly [Seconds, Seconds, Seconds];
+
+/** What a node saw. */
+export interface NodeOutcome {
+  /** Name of the node. */
+  readonly id: string;
+  /** Highest current on each line, A, other load and charging; negative when it exported throughout. */
+  readonly peak: PerLine;
+  /** Time in which the line carried current and less than one step more was left below its limit, s. */
+  readonly atLimit: TimePerLine;
+  /** Time in which other load alone exceeded the limit, s. */
+  readonly overloaded: TimePerLine;
+  /** Highest excess of other load alone over the limit, A. */
+  readonly excess: PerLine;
+  /**
+   * Longest unbroken time in which charging kept the current above the limit or above other load that exceeded it, s: 0
+   * when shared at once; with a load control as long as meter, controller and vehicles take.
+   */
+  readonly longestAbove: TimePerLine;
+}
+
+/** Currents step by step. */
+export interface SimulationSeries {
+  /** Begin of each step, minutes since midnight of the first day. */
+  readonly minutes: readonly number[];
+  /** Current by point and line, A: in each step, or at its begin where the vehicle became full in it. */
+  readonly points: readonly {
+    readonly id: string;
+    readonly current: Readonly<Partial<Record<Line, readonly number[]>>>;
+  }[];
+  /** Other load by node and line, A, with what is behind the node. */
+  readonly load: readonly { readonly id: string; readonly current: Readonly<Record<Line, readonly number[]>> }[];
+  /** Limit by node and line, A; null where there is none. */
+  readonly limit: readonly {
+    readonly id: string;
+    readonly current: Readonly<Record<Line, readonly (number | null)[]>>;
+  }[];
+}
+
+/** What a simulation does not promise, by name. */
+export type SimulationNotPromised = 'less-energy-may-come-from-more-capacity';
+
+/** What is not promised of a simulation, in words. */
+export const simulationNotPromisedWords: Readonly<Record<SimulationNotPromised, string>> = {
+  'less-energy-may-come-from-more-capacity':
+    'More capacity at one moment may mean less energy in the end: 18 A serve three vehicles at 6 A each where 17 A serve two at 8 A and 9 A, and when those two leave early, the third, which had the night before it, has taken what they miss.',
+};
+
+/** A simulated night or year: plain, JSON-ready. */
+export interface Simulation {
+  /** Vehicles, in the order of the input. */
+  readonly sessions: readonly SessionOutcome[];
+  /** Nodes, each before those that it feeds. */
+  readonly nodes: readonly NodeOutcome[];
+  /** Energy delivered to all, Wh. */
+  readonly delivered: WattHours;
+  /** Energy missing in all, Wh. */
+  readonly missing: WattHours;
+  /** What is not promised; in words under `simulationNotPromisedWords`. */
+  readonly notPromised: readonly SimulationNotPromised[];
+  /** Currents step by step, where they were to be kept. */
+  readonly series?: SimulationSeries;
+}
+
+/**
+ * What is not promised. An equal share never depends on the others: raising any limit lowers nobody's energy. When any
+ * current is shared among vehicles that all use the same lines, raising the limit of the intake lowers nobody's either.
+ * @param sameLines whether all vehicles use the same lines
+ */
+export function caveatsOf(
+  order: TreeOrder,
+  control: SimulationInput['control'],
+  ruling: Ruling,
+  sameLines: boolean,
+): readonly SimulationNotPromised[] {
+  const delayed = 'meters' in control || (control.resumeAfter ?? 0) > 0;
+  const independent = ruling.rule === 'equal-share' || (!ruling.floors && sameLines);
+  return independent && !delayed && order.unbalanced.length === 0 ? [] : ['less-energy-may-come-from-more-capacity'];
+}

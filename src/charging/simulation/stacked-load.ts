@@ -1,0 +1,60 @@
+import type { Line } from '../../installation/index.js';
+import { CalculationError } from '../../units/index.js';
+import type { ChargingNetwork } from '../network/network.js';
+import type { Simulation } from './outcome.js';
+
+/** Load of a node on a line step by step, stacked: what a picture of the night shows. */
+export interface StackedLoad {
+  /** Begin of each step, minutes since midnight of the first day. */
+  readonly minutes: readonly number[];
+  /** Bands from the bottom up: the other load, then each point; A in each step. */
+  readonly bands: readonly { readonly name: string; readonly current: readonly number[] }[];
+  /** The limit in each step, A. */
+  readonly limit: readonly number[];
+}
+
+/**
+ * Load of a node on a line, stacked, from a simulation that kept its series.
+ * @param simulation with its series
+ * @param network of the simulation
+ * @param at node and line; the `name` of the band of other load
+ * @returns minutes, bands and limit, A
+ * @throws CalculationError `unknown-definition` for a simulation without series or a node that it does not have;
+ * `not-covered` for a node without a limit
+ * @example
+ * ```ts no-run
+ * const picture = nightLoadPicture({ title: 'Night on L1', ...stackedLoad(night, network, { node: 'intake', line: 'L1', name: 'house' }) });
+ * ```
+ */
+export function stackedLoad(
+  simulation: Simulation,
+  network: ChargingNetwork,
+  at: { readonly node: string; readonly line: Line; readonly name: string },
+): StackedLoad {
+  const { series } = simulation;
+  const load = series?.load.find((n) => n.id === at.node);
+  const limit = series?.limit.find((n) => n.id === at.node);
+  if (!series || !load || !limit)
+    throw new CalculationError('unknown-definition', `the simulation keeps no series of a node '${at.node}'`, {
+      kind: 'node with series',
+      id: at.node,
+      known: series?.load.map((n) => n.id) ?? [],
+    });
+  const most = limit.current[at.line];
+  if (most.some((value) => value === null))
+    throw new CalculationError('not-covered', `node '${at.node}' has no limit on ${at.line}`, {
+      what: `stacked load of '${at.node}', which has no limit on ${at.line}`,
+    });
+  const parent = new Map(network.nodes.map((n) => [n.id, n.parent]));
+  const behind = (id: string | undefined): boolean => id !== undefined && (id === at.node || behind(parent.get(id)));
+  const node = new Map(network.points.map((p) => [p.id, p.node]));
+  const points = series.points.flatMap(({ id, current }) => {
+    const own = current[at.line];
+    return own && behind(node.get(id)) ? [{ name: id, current: own }] : [];
+  });
+  return {
+    minutes: series.minutes,
+    bands: [{ name: at.name, current: load.current[at.line] }, ...points],
+    limit: most as readonly number[],
+  };
+}
