@@ -34,26 +34,118 @@ export interface Quotients {
 
 // NoInfer on the second operand: without it the unit widens to a union and a mix compiles.
 
-/** Sum of two quantities of one unit. */
+/**
+ * Sum of two quantities of one unit.
+ * @param a the first quantity
+ * @param b the second, of the same unit
+ * @returns the sum, in their unit
+ * @example
+ * ```ts
+ * import { amperes, plus } from 'ohmwright';
+ *
+ * plus(amperes(32), amperes(16)); // => 48
+ * ```
+ */
 export const plus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a + b) as Quantity<U>;
-/** Difference of two quantities of one unit. */
+/**
+ * Difference of two quantities of one unit.
+ * @param a the first quantity
+ * @param b what is taken from it, of the same unit
+ * @returns the difference, in their unit
+ * @example
+ * ```ts
+ * import { amperes, minus } from 'ohmwright';
+ *
+ * minus(amperes(100), amperes(32)); // => 68
+ * ```
+ */
 export const minus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a - b) as Quantity<U>;
-/** A quantity multiplied by a plain number or a ratio. */
+/**
+ * A quantity multiplied by a plain number or a ratio.
+ * @param a the quantity
+ * @param by plain number, any finite one
+ * @returns the product, in the unit of the quantity
+ * @example
+ * ```ts
+ * import { amperes, scaled } from 'ohmwright';
+ *
+ * scaled(amperes(40), 0.8); // => 32
+ * ```
+ */
 export const scaled = <U extends string>(a: Quantity<U>, by: number): Quantity<U> => (a * by) as Quantity<U>;
-/** The ratio of two quantities of one unit; throws `not-finite` when the second is zero. */
+/**
+ * The ratio of two quantities of one unit.
+ * @param a the first quantity
+ * @param b the second, of the same unit, not 0
+ * @returns the ratio, a plain number
+ * @throws CalculationError `not-finite` when the second is 0
+ * @example
+ * ```ts
+ * import { ratioOf, volts } from 'ohmwright';
+ *
+ * ratioOf(volts(6.9), volts(230)); // => 0.03
+ * ```
+ */
 export const ratioOf = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<'1'> =>
   quantity(a / b, '1');
-/** Whether the first quantity is at most the second. */
+/**
+ * Whether the first quantity is at most the second.
+ * @param a the first quantity
+ * @param b the second, of the same unit
+ * @returns true when the first is smaller or equal
+ * @example
+ * ```ts
+ * import { amperes, atMost } from 'ohmwright';
+ *
+ * atMost(amperes(32), amperes(47)); // => true
+ * ```
+ */
 export const atMost = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): boolean => a <= b;
-/** Whether the first quantity is at least the second. */
+/**
+ * Whether the first quantity is at least the second.
+ * @param a the first quantity
+ * @param b the second, of the same unit
+ * @returns true when the first is larger or equal
+ * @example
+ * ```ts
+ * import { amperes, atLeast } from 'ohmwright';
+ *
+ * atLeast(amperes(32), amperes(47)); // => false
+ * ```
+ */
 export const atLeast = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): boolean => a >= b;
-/** The larger of two quantities of one unit. */
+/**
+ * The larger of two quantities of one unit.
+ * @param a the first quantity
+ * @param b the second, of the same unit
+ * @returns the larger one, in their unit
+ * @example
+ * ```ts
+ * import { amperes, larger } from 'ohmwright';
+ *
+ * larger(amperes(32), amperes(47)); // => 47
+ * ```
+ */
 export const larger = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a >= b ? a : b);
-/** The smaller of two quantities of one unit. */
+/**
+ * The smaller of two quantities of one unit.
+ * @param a the first quantity
+ * @param b the second, of the same unit
+ * @returns the smaller one, in their unit
+ * @example
+ * ```ts
+ * import { amperes, smaller } from 'ohmwright';
+ *
+ * smaller(amperes(32), amperes(47)); // => 32
+ * ```
+ */
 export const smaller = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a <= b ? a : b);
 
 /**
  * The product of two quantities whose product the trade names, such as amperes times ohms.
+ * @param a the first quantity
+ * @param b the second, of a unit that `Products` lists beside the first
+ * @returns the product, in the unit that `Products` names
  * @example
  * ```ts
  * import { amperes, ohms, times } from 'ohmwright';
@@ -70,6 +162,9 @@ export function times<U extends keyof Products, V extends keyof Products[U] & st
 
 /**
  * The quotient of two quantities whose quotient the trade names, such as volts over ohms.
+ * @param a the quantity that is divided
+ * @param b the divisor, not 0, of a unit that `Quotients` lists beside the first
+ * @returns the quotient, in the unit that `Quotients` names
  * @throws CalculationError `not-finite` when the second quantity is zero
  * @example
  * ```ts

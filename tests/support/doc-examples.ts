@@ -6,7 +6,7 @@
  *     expr; // ≈ 1.087       equal when rounded to the decimals shown
  *     expr; // throws code   throws an error whose `code` (or else `name`) is this
  *
- * `const x = expr; // => value` works too. A block fenced as `ts no-run` is shown, never run.
+ * `const x = expr; // => value` works too. `./name.json` is the invented survey of that name. A block fenced as `ts no-run` is shown, never run.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 
@@ -14,6 +14,7 @@ const OUT = 'tests/generated/';
 const FENCE = /^([ \t]*(?:\* )?)```ts\n([\s\S]*?)^\1```/gm;
 const IMPORT = /^import [\s\S]*?;[ \t]*\n/gm;
 const NAMED = /^import (type )?\{([\s\S]*?)\} from ('[^']+');/;
+const SURVEY = /'\.\/([\w-]+\.json)'/;
 const CLAIM = /^(.*?);?[ \t]*\/\/ (=>|≈|throws) (.+)$/;
 const BINDING = /^(?:const|let) (\w+)[^=]*=/;
 
@@ -68,7 +69,7 @@ export function testFile(file: string, text: string): string | undefined {
       .join('\n');
     for (const [statement] of code.matchAll(IMPORT)) {
       const [, type = '', names, from = ''] = NAMED.exec(statement) ?? [];
-      if (names === undefined) imports.add(statement.trim());
+      if (names === undefined) imports.add(statement.trim().replace(SURVEY, `'../../docs/examples/surveys/$1'`));
       else {
         const known = named.get(from) ?? named.set(from, new Set()).get(from);
         for (const name of names.split(',').map((n) => n.trim())) if (name) known?.add(type + name);
