@@ -119,31 +119,118 @@ export interface CheckResult {
   readonly alternatives?: readonly CheckResult[];
 }
 
-/** Defines a check that a value is at most, or at least, a limit of the same unit. */
+/**
+ * Defines a check that a value is at most, or at least, a limit of the same unit.
+ * @param definition identifier, title, kind, the roles of value and limit, weight, source, caution
+ * @returns the check, to be judged by `judge` or on a sheet
+ * @example
+ * ```ts
+ * import { comparison, judge, amperes } from 'ohmwright';
+ *
+ * const carries = comparison({
+ *   id: 'device-carries-load',
+ *   title: 'The device carries the load',
+ *   kind: 'at-least',
+ *   value: 'deviceRating',
+ *   limit: 'designCurrent',
+ *   weight: 'rule',
+ *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
+ * });
+ * judge(carries, { deviceRating: amperes(32), designCurrent: amperes(30) }).verdict; // => 'pass'
+ * ```
+ */
 export function comparison<V extends Name, L extends SameUnit<V>>(
   definition: Omit<Comparison<V, L>, 'kind'> & { readonly kind: 'at-most' | 'at-least' },
 ): Comparison<V, L> {
   return definition;
 }
 
-/** Defines a check that a value lies between two limits of the same unit. */
+/**
+ * Defines a check that a value lies between two limits of the same unit.
+ * @param definition identifier, title, the roles of value and limits, weight, source, caution
+ * @returns the check, to be judged by `judge` or on a sheet
+ * @example
+ * ```ts
+ * import { judge, span, volts } from 'ohmwright';
+ *
+ * const window = span({
+ *   id: 'voltage-in-window',
+ *   title: 'The voltage lies in the window',
+ *   value: 'pointVoltage',
+ *   least: 'windowLower',
+ *   most: 'windowUpper',
+ *   weight: 'rule',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * judge(window, { pointVoltage: volts(226), windowLower: volts(207), windowUpper: volts(253) }).verdict; // => 'pass'
+ * ```
+ */
 export function span<V extends Name, L extends SameUnit<V>, M extends SameUnit<V>>(
   definition: Omit<Span<V, L, M>, 'kind'>,
 ): Span<V, L, M> {
   return { ...definition, kind: 'within' };
 }
 
-/** Defines a check that a label is one of several. */
+/**
+ * Defines a check that a label is one of several.
+ * @param definition identifier, title, what the label says, weight, source, caution
+ * @returns the check, to be judged by `judge` or on a sheet
+ * @example
+ * ```ts
+ * import { judge, membership } from 'ohmwright';
+ *
+ * const type = membership({
+ *   id: 'residual-type-allowed',
+ *   title: 'The type of the device is allowed',
+ *   subject: 'type of the residual current device',
+ *   weight: 'rule',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * judge(type, { found: 'AC', allowed: ['A', 'F', 'B'] }).verdict; // => 'fail'
+ * ```
+ */
 export function membership(definition: Omit<Membership, 'kind'>): Membership {
   return { ...definition, kind: 'one-of' };
 }
 
-/** Defines a check of a plain statement. */
+/**
+ * Defines a check of a plain statement.
+ * @param definition identifier, title, weight, source, caution
+ * @returns the check, to be judged by `judge` or on a sheet
+ * @example
+ * ```ts
+ * import { judge, statement } from 'ohmwright';
+ *
+ * const labelled = statement({
+ *   id: 'point-is-labelled',
+ *   title: 'The point bears its label',
+ *   weight: 'advice',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * judge(labelled, { holds: true, because: 'photograph 7' }).verdict; // => 'pass'
+ * ```
+ */
 export function statement(definition: Omit<Statement, 'kind'>): Statement {
   return { ...definition, kind: 'holds' };
 }
 
-/** Defines a check that passes when any of several results does. */
+/**
+ * Defines a check that passes when any of several results does.
+ * @param definition identifier, title, weight, source, caution
+ * @returns the check, to be judged by `judge` or on a sheet
+ * @example
+ * ```ts
+ * import { alternatives, judge } from 'ohmwright';
+ *
+ * const either = alternatives({
+ *   id: 'either-way',
+ *   title: 'One of two ways is open',
+ *   weight: 'rule',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * judge(either, { results: [] }).verdict; // => 'fail'
+ * ```
+ */
 export function alternatives(definition: Omit<Alternatives, 'kind'>): Alternatives {
   return { ...definition, kind: 'any-of' };
 }
@@ -174,6 +261,22 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  * @param c the check
  * @param evidence the values by role, or label, statement or results, by the kind of check
  * @param because what the values rest on, where a person has to know it with the verdict
+ * @returns verdict, figures, margin, source and caution; plain, JSON-ready
+ * @example
+ * ```ts
+ * import { comparison, judge, amperes } from 'ohmwright';
+ *
+ * const carries = comparison({
+ *   id: 'device-carries-load',
+ *   title: 'The device carries the load',
+ *   kind: 'at-least',
+ *   value: 'deviceRating',
+ *   limit: 'designCurrent',
+ *   weight: 'rule',
+ *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
+ * });
+ * judge(carries, { deviceRating: amperes(32), designCurrent: amperes(40) }).margin; // ≈ -0.2
+ * ```
  */
 export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: string): CheckResult {
   const result = verdictOn(c, evidence as Record<string, unknown>);
@@ -254,6 +357,19 @@ function anyOf(results: readonly CheckResult[]): Verdict {
  * @param c the check
  * @param reason whether there is no such rule, or it does not apply here
  * @param because why, in words
+ * @returns a result that is `not-required`, with its reason
+ * @example
+ * ```ts
+ * import { notRequired, statement } from 'ohmwright';
+ *
+ * const labelled = statement({
+ *   id: 'point-is-labelled',
+ *   title: 'The point bears its label',
+ *   weight: 'advice',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * notRequired(labelled, 'not-applicable', 'there is no point').verdict; // => 'not-required'
+ * ```
  */
 export function notRequired(c: Check, reason: 'no-rule' | 'not-applicable', because: string): CheckResult {
   const { caution: _, ...rest } = head(c);
@@ -264,6 +380,19 @@ export function notRequired(c: Check, reason: 'no-rule' | 'not-applicable', beca
  * The result of a check that cannot be judged.
  * @param c the check
  * @param gaps what stands in the way
+ * @returns a result that is `not-determined`, with its gaps
+ * @example
+ * ```ts
+ * import { notDetermined, statement } from 'ohmwright';
+ *
+ * const labelled = statement({
+ *   id: 'point-is-labelled',
+ *   title: 'The point bears its label',
+ *   weight: 'advice',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * notDetermined(labelled, { kind: 'fact', fact: 'label', obtain: 'look' }).gaps?.length; // => 1
+ * ```
  */
 export function notDetermined(c: Check, ...gaps: Gap[]): CheckResult {
   return { ...head(c), verdict: 'not-determined', gaps };
@@ -287,6 +416,25 @@ export interface Overall {
 /**
  * Combines results: the only place where verdicts are combined. An empty list is `not-determined`: nothing was judged.
  * @param results results of checks
+ * @returns the verdict of the whole, what failed, what could not be determined, and the advice that was not followed
+ * @example
+ * ```ts
+ * import { amperes, comparison, judge, overall } from 'ohmwright';
+ *
+ * const carries = comparison({
+ *   id: 'device-carries-load',
+ *   title: 'The device carries the load',
+ *   kind: 'at-least',
+ *   value: 'deviceRating',
+ *   limit: 'designCurrent',
+ *   weight: 'rule',
+ *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
+ * });
+ *
+ * const result = judge(carries, { deviceRating: amperes(32), designCurrent: amperes(30) });
+ * overall([result]).verdict; // => 'pass'
+ * overall([]).verdict; // => 'not-determined'
+ * ```
  */
 export function overall(results: readonly CheckResult[]): Overall {
   const rules = results.filter((r) => r.weight === 'rule');

@@ -37,6 +37,13 @@ export type Fact<T> = KnownFact<T> | RangeFact<T> | UnknownFact;
  * A fact that is known.
  * @param value the value
  * @param by who or what says so
+ * @returns the fact, plain JSON
+ * @example
+ * ```ts
+ * import { known } from 'ohmwright';
+ *
+ * known(32, 'label'); // => { state: 'known', value: 32, by: 'label' }
+ * ```
  */
 export const known = <const T>(value: T, by?: string): KnownFact<T> =>
   by === undefined ? { state: 'known', value } : { state: 'known', value, by };
@@ -46,6 +53,13 @@ export const known = <const T>(value: T, by?: string): KnownFact<T> =>
  * @param least smallest value that is possible
  * @param most largest value that is possible
  * @param by who or what says so
+ * @returns the fact, plain JSON
+ * @example
+ * ```ts
+ * import { between, metres } from 'ohmwright';
+ *
+ * between(metres(20), metres(26), 'floor plan'); // => { state: 'between', least: 20, most: 26, by: 'floor plan' }
+ * ```
  */
 export const between = <T extends number>(least: T, most: NoInfer<T>, by?: string): RangeFact<T> =>
   by === undefined ? { state: 'between', least, most } : { state: 'between', least, most, by };
@@ -53,6 +67,13 @@ export const between = <T extends number>(least: T, most: NoInfer<T>, by?: strin
 /**
  * A fact that is not known.
  * @param obtain how it could be obtained
+ * @returns the fact, plain JSON
+ * @example
+ * ```ts
+ * import { unknown } from 'ohmwright';
+ *
+ * unknown('read the label'); // => { state: 'unknown', obtain: 'read the label' }
+ * ```
  */
 export const unknown = (obtain?: string): UnknownFact =>
   obtain === undefined ? { state: 'unknown' } : { state: 'unknown', obtain };
@@ -106,6 +127,14 @@ export type Known<T> = T | Missing;
 /**
  * Whether a value could not be had.
  * @param value a value or the reasons why there is none
+ * @returns true when it holds reasons in the place of a value
+ * @example
+ * ```ts
+ * import { isMissing, missing } from 'ohmwright';
+ *
+ * isMissing(missing({ kind: 'fact', fact: 'rating' })); // => true
+ * isMissing(32); // => false
+ * ```
  */
 export const isMissing = (value: unknown): value is Missing =>
   typeof value === 'object' && value !== null && 'missing' in value;
@@ -113,6 +142,13 @@ export const isMissing = (value: unknown): value is Missing =>
 /**
  * The reasons of one or several gaps as a missing value.
  * @param gaps what stands in the way
+ * @returns a value that could not be had, with these reasons
+ * @example
+ * ```ts
+ * import { missing } from 'ohmwright';
+ *
+ * missing({ kind: 'fact', fact: 'rating' }); // => { missing: [{ kind: 'fact', fact: 'rating' }] }
+ * ```
  */
 export const missing = (...gaps: Gap[]): Missing => ({ missing: gaps });
 
@@ -121,6 +157,14 @@ export const missing = (...gaps: Gap[]): Missing => ({ missing: gaps });
  * the caller first.
  * @param name what the fact is called in a list of missing facts
  * @param fact the fact
+ * @returns the value, or the reasons why there is none
+ * @example
+ * ```ts
+ * import { factValue, isMissing, known, unknown } from 'ohmwright';
+ *
+ * factValue('rating', known(32)); // => 32
+ * isMissing(factValue('rating', unknown('read the label'))); // => true
+ * ```
  */
 export function factValue<T>(name: string, fact: Fact<T>): Known<T> {
   if (fact.state === 'known') return fact.value;
@@ -135,6 +179,16 @@ export function factValue<T>(name: string, fact: Fact<T>): Known<T> {
  * Applies a function when all its arguments could be had, and collects the reasons otherwise.
  * @param values arguments, each a value or the reasons why there is none
  * @param then what to do with them
+ * @returns what the function gives, or every reason why it could not be called
+ * @example
+ * ```ts
+ * import { type Amperes, amperes, factValue, isMissing, known, unknown, whenKnown } from 'ohmwright';
+ *
+ * const rating = factValue<Amperes>('rating', known(amperes(32)));
+ * const load = factValue<Amperes>('load', unknown());
+ * whenKnown([rating], (a) => a * 2); // => 64
+ * isMissing(whenKnown([rating, load], (a, b) => a - b)); // => true
+ * ```
  */
 export function whenKnown<const A extends readonly unknown[], R>(
   values: { readonly [K in keyof A]: Known<A[K]> },

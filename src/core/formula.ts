@@ -36,6 +36,22 @@ export interface Formula<I extends Name = Name, O extends Name = Name> extends F
  * Defines a formula. Write `/* @__PURE__ *\/` before the call and only literals inside, so that a bundle drops it when
  * unused.
  * @param definition identifier, inputs, output, expression, source and the code that computes it
+ * @returns the formula: a function of its inputs by name, with its definition on it
+ * @example
+ * ```ts
+ * import { amperes, formula, volts } from 'ohmwright';
+ *
+ * const apparentPower = formula({
+ *   id: 'apparent-power',
+ *   title: 'Apparent power of one line',
+ *   inputs: ['demand', 'nominalVoltage'],
+ *   output: 'demandPower',
+ *   expression: 'demand * nominalVoltage',
+ *   compute: ({ demand, nominalVoltage }) => demand * nominalVoltage,
+ *   source: { document: 'physics', provenance: 'definition' },
+ * });
+ * apparentPower({ demand: amperes(40), nominalVoltage: volts(230) }); // => 9200
+ * ```
  */
 export function formula<const I extends Name, O extends Name>(
   definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
@@ -65,6 +81,23 @@ export interface Relation<I extends Name = Name, O extends Name = Name> extends 
 /**
  * Defines a relation.
  * @param definition identifier, inputs, output, terms that sum to zero, source and the solver
+ * @returns the relation: a function of its inputs by name, with its definition on it
+ * @example
+ * ```ts
+ * import { ohms, relation } from 'ohmwright';
+ *
+ * const squared = relation({
+ *   id: 'impedance-by-squares',
+ *   title: 'Impedance whose square is that of resistance and reactance together',
+ *   inputs: ['resistance', 'reactance'],
+ *   output: 'segmentImpedance',
+ *   terms: ['segmentImpedance^2', '-resistance^2', '-reactance^2'],
+ *   tolerance: 1e-12,
+ *   solve: ({ resistance, reactance }) => Math.hypot(resistance, reactance),
+ *   source: { document: 'physics', provenance: 'definition' },
+ * });
+ * squared({ resistance: ohms(3), reactance: ohms(4) }); // => 5
+ * ```
  */
 export function relation<const I extends Name, O extends Name>(
   definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
@@ -101,6 +134,21 @@ export interface Procedure<In = unknown, O extends Name = Name> extends Procedur
 /**
  * Defines a procedure.
  * @param definition identifier, output, method in words, source and the code; its input must be plain JSON
+ * @returns the procedure: a function of its input, with its definition on it
+ * @example
+ * ```ts
+ * import { procedure } from 'ohmwright';
+ *
+ * const largestOf = procedure({
+ *   id: 'largest-demand',
+ *   title: 'Largest of several demands',
+ *   output: 'demand',
+ *   method: 'the largest of the list',
+ *   source: { document: 'physics', provenance: 'definition' },
+ *   run: (demands: readonly number[]) => Math.max(...demands),
+ * });
+ * largestOf([32, 40, 12]); // => 40
+ * ```
  */
 export function procedure<In, O extends Name>(
   definition: ProcedureDefinition<O> & { readonly run: (input: In) => number },

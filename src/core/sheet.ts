@@ -120,6 +120,7 @@ const outOfRange = (name: string, value: number, bounds: Bounds, source: string)
  * Evaluates a formula or relation and guards its ranges.
  * @param formula a formula or relation
  * @param values its inputs by name
+ * @returns the result, in the canonical unit of the output's role
  * @throws CalculationError `out-of-range` naming quantity, value, permitted range and source
  * @example
  * ```ts
@@ -416,10 +417,26 @@ export class Recorder extends SilentSheet {
 
 /**
  * A sheet that keeps nothing, for bulk runs.
+ * @returns a sheet on which rules run exactly as on a recorder
+ * @example
+ * ```ts
+ * import { amperes, silent } from 'ohmwright';
+ *
+ * silent().given('designCurrent', amperes(32)); // => 32
+ * ```
  */
 export const silent = (): Sheet => new SilentSheet();
 /**
  * A sheet that remembers every line.
  * @param title heading of the sheet
+ * @returns a sheet whose lines `writeSheet` writes out
+ * @example
+ * ```ts
+ * import { amperes, recorder } from 'ohmwright';
+ *
+ * const sheet = recorder('A load');
+ * sheet.given('designCurrent', amperes(32), 'setting of the point');
+ * sheet.entries.length; // => 1
+ * ```
  */
 export const recorder = (title: string): Recorder => new Recorder(title);

@@ -22,6 +22,13 @@ export interface Source {
 /**
  * A source as one line of text.
  * @param source the source
+ * @returns document with edition, and clause where there is one
+ * @example
+ * ```ts
+ * import { citation } from 'ohmwright';
+ *
+ * citation({ document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1', provenance: 'two-sources' }); // => 'BS 7671:2018+A2:2022, 433.1.1'
+ * ```
  */
 export function citation(source: Source): string {
   const where = source.edition ? `${source.document}:${source.edition}` : source.document;

@@ -188,6 +188,9 @@ function placeOn(
 /**
  * Defines a table. Write `/* @__PURE__ *\/` before the call.
  * @param definition axes, columns and rows as printed, unit, source
+ * @returns the table with its typed look-ups
+ * @throws CalculationError `invalid-input` at the first look-up when the definition is no table: a cell would be
+ * lost or read wrongly
  * @example
  * ```ts
  * import { squareMillimetres } from 'ohmwright';

@@ -99,6 +99,15 @@ const plainKeys = (keys: Readonly<Record<string, unknown>>, axes: readonly { rea
  * Writes a recorder's lines out as plain data.
  * @param sheet the recorder
  * @param place place in the whole; empty for the sheet itself
+ * @returns the sheet with its parts, plain data
+ * @example
+ * ```ts
+ * import { amperes, recorder, writeSheet } from 'ohmwright';
+ *
+ * const sheet = recorder('A load');
+ * sheet.given('designCurrent', amperes(32), 'setting of the point');
+ * writeSheet(sheet).title; // => 'A load'
+ * ```
  */
 export function writeSheet(sheet: Recorder, place = ''): SheetDocument {
   return writePart(sheet, place, new Map());

@@ -7,7 +7,7 @@ const assessment: Source = {
   provenance: 'memory',
 };
 
-/** The demand on a line is within the rating of the service cut-out. */
+/** The demand on a line is within the rating of the service cut-out. BS 7671, 311.1, 313.1. */
 export const demandWithinCutOut = /* @__PURE__ */ comparison({
   id: 'demand-within-cut-out',
   title: 'Maximum demand is at most the rating of the cut-out fuse',
@@ -20,7 +20,7 @@ export const demandWithinCutOut = /* @__PURE__ */ comparison({
   worse: { demand: 'up', cutOutRating: 'down' },
 });
 
-/** The demand on a line is within the rating of the main switch. */
+/** The demand on a line is within the rating of the main switch. BS 7671, 536.4.202. */
 export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
   id: 'demand-within-main-switch',
   title: 'Maximum demand is at most the rated current of the main switch',
@@ -44,7 +44,7 @@ export const demandWithinTails = /* @__PURE__ */ comparison({
   worse: { demand: 'up', tailsCapacity: 'down' },
 });
 
-/** The service feeds this installation alone. */
+/** The service feeds this installation alone. ENA process for charge points and heat pumps, looped supplies. */
 export const serviceOfItsOwn = /* @__PURE__ */ statement({
   id: 'service-of-its-own',
   title: 'The service feeds this installation alone',

@@ -203,7 +203,13 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
     : { limit, ...found };
 }
 
-/** Adequacy of a projection whose demand is known already. */
+/**
+ * Adequacy of a projection whose demand is known already.
+ * @param c the projection of the installation
+ * @param demand its demand by all methods
+ * @param sheet where the calculation is written
+ * @returns results by element of the supply, and the decision
+ */
 export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
   const part = sheet.part('Adequacy of the supply');
   const lines = c.lines.map((line) => governingOn(demand, line));

@@ -62,7 +62,17 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
  * @param options premises and what else changes a demand; what a meter at the origin says does not count here
  * @param sheet where the calculation is written; nowhere when absent
  * @returns plain data
- * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each problem
+ * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each
+ * problem
+ * @example
+ * ```ts
+ * import garage from './garage-submain.json' with { type: 'json' };
+ * import { feederDemandOf } from 'ohmwright/demand';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const { installation } = readSurvey(garage);
+ * feederDemandOf(installation, 'garage submain', { premises: 'dwelling' }).worst; // => 21.32
+ * ```
  */
 export function feederDemandOf(
   installation: Installation,
@@ -108,6 +118,17 @@ function judgeSwitch(board: Board, line: Line, found: Known<Amperes>, sheet: She
 /**
  * Whether charge points below a feeder ask more of it than it carries, and whether holding them back would cure that.
  * @param feeder demand of a feeder
+ * @returns `carries` as it is, `limiter-helps` when the load without the points is carried, `too-small`, or `not-
+ * determined`
+ * @example
+ * ```ts
+ * import garage from './garage-submain.json' with { type: 'json' };
+ * import { feederAdvice, feederDemandOf } from 'ohmwright/demand';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const { installation } = readSurvey(garage);
+ * feederAdvice(feederDemandOf(installation, 'garage submain', { premises: 'dwelling' })); // => 'carries'
+ * ```
  */
 export function feederAdvice({
   worst,

@@ -1,6 +1,6 @@
 import { formula, procedure } from '../core/index.js';
 
-/** Current of a load after its share is taken. */
+/** Current of a load after its share is taken. Definition of a demand factor. */
 export const shareOfCurrent = /* @__PURE__ */ formula({
   id: 'share-of-current',
   title: 'Share of a connected current',
@@ -11,7 +11,10 @@ export const shareOfCurrent = /* @__PURE__ */ formula({
   source: { document: 'definition of a demand factor', provenance: 'definition' },
 });
 
-/** Demand of a group whose first amperes count in full and whose rest counts in part, such as household cooking. */
+/**
+ * Demand of a group whose first amperes count in full and whose rest counts in part, such as household cooking. On-
+ * Site Guide, Table A2.
+ */
 export const firstAndShare = /* @__PURE__ */ formula({
   id: 'first-and-share',
   title: 'First amperes in full, a share of the rest, and an addition for socket-outlets',
@@ -26,7 +29,10 @@ export const firstAndShare = /* @__PURE__ */ formula({
   source: { document: 'On-Site Guide', clause: 'Table A2', provenance: 'two-sources' },
 });
 
-/** Demand of a dwelling's circuits by one rule: the largest in full, a share of every other. */
+/**
+ * Demand of a dwelling's circuits by one rule: the largest in full, a share of every other. On-Site Guide, Table A2,
+ * standard circuits.
+ */
 export const largestAndShare = /* @__PURE__ */ formula({
   id: 'largest-and-share',
   title: 'Largest circuit in full and a share of every other',
@@ -38,7 +44,7 @@ export const largestAndShare = /* @__PURE__ */ formula({
   source: { document: 'On-Site Guide', clause: 'Table A2, standard circuits', provenance: 'two-sources' },
 });
 
-/** Demand with charge points at their full current. */
+/** Demand with charge points at their full current. BS 7671, 722.311.201. */
 export const demandWithPoints = /* @__PURE__ */ formula({
   id: 'demand-with-points',
   title: 'Demand with the charge points at 100 %',
@@ -49,7 +55,10 @@ export const demandWithPoints = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '722.311.201', provenance: 'two-sources' },
 });
 
-/** Demand where a load control holds the current at one board down to its limit, as far as pausing the charge points can. */
+/**
+ * Demand where a load control holds the current at one board down to its limit, as far as pausing the charge points
+ * can. BS 7671, 722.311.201.
+ */
 export const controlledDemand = /* @__PURE__ */ formula({
   id: 'controlled-demand',
   title: 'Demand with a load control',
@@ -67,7 +76,7 @@ export const controlledDemand = /* @__PURE__ */ formula({
   },
 });
 
-/** Apparent power of one line at the nominal voltage. */
+/** Apparent power of one line at the nominal voltage. Definition of apparent power. */
 export const demandPowerOfLine = /* @__PURE__ */ formula({
   id: 'demand-power-of-line',
   title: 'Apparent power of one line',
@@ -78,7 +87,7 @@ export const demandPowerOfLine = /* @__PURE__ */ formula({
   source: { document: 'definition of apparent power', provenance: 'definition' },
 });
 
-/** Mean power over a metering interval; kWh of a half-hour times two are kW. */
+/** Mean power over a metering interval; kWh of a half-hour times two are kW. Definition of power. */
 export const meteredPowerOfInterval = /* @__PURE__ */ formula({
   id: 'metered-power-of-interval',
   title: 'Mean power over a metering interval',
@@ -89,7 +98,7 @@ export const meteredPowerOfInterval = /* @__PURE__ */ formula({
   source: { document: 'definition of power', provenance: 'definition' },
 });
 
-/** Current of a metered power at a power factor of 1, on one line. */
+/** Current of a metered power at a power factor of 1, on one line. Definition of power. */
 export const meteredCurrentOfLine = /* @__PURE__ */ formula({
   id: 'metered-current-of-line',
   title: 'Current of a metered power, power factor 1, one line',
@@ -100,7 +109,10 @@ export const meteredCurrentOfLine = /* @__PURE__ */ formula({
   source: { document: 'definition of power', provenance: 'definition' },
 });
 
-/** Demand taken from a metered current, with a margin for what half-hour means hide and the season did not show. */
+/**
+ * Demand taken from a metered current, with a margin for what half-hour means hide and the season did not show.
+ * Estimate from metered peaks.
+ */
 export const meteredDemandWithMargin = /* @__PURE__ */ formula({
   id: 'metered-demand-with-margin',
   title: 'Metered current with a margin',
@@ -111,7 +123,10 @@ export const meteredDemandWithMargin = /* @__PURE__ */ formula({
   source: { document: 'estimate from metered peaks', provenance: 'common-practice' },
 });
 
-/** Demand of a load through the utilisation and simultaneity factors between it and the origin. */
+/**
+ * Demand of a load through the utilisation and simultaneity factors between it and the origin. IEC 60364 practice,
+ * factors k_u and k_s.
+ */
 export const factorChain = /* @__PURE__ */ formula({
   id: 'factor-chain',
   title: 'Load times utilisation and simultaneity factors',
@@ -123,7 +138,7 @@ export const factorChain = /* @__PURE__ */ formula({
   source: { document: 'IEC 60364 practice', clause: 'factors k_u and k_s', provenance: 'one-source' },
 });
 
-/** Current that is left up to the rating of the cut-out. */
+/** Current that is left up to the rating of the cut-out. Difference. */
 export const headroomOfLine = /* @__PURE__ */ formula({
   id: 'headroom-of-line',
   title: 'Headroom up to the cut-out',
@@ -134,7 +149,7 @@ export const headroomOfLine = /* @__PURE__ */ formula({
   source: { document: 'difference', provenance: 'definition' },
 });
 
-/** Current that is left for one charge point on a line. Definition. */
+/** Current that is left for one charge point on a line. Definition. Difference. */
 export const headroomForPoint = /* @__PURE__ */ formula({
   id: 'headroom-for-point',
   title: 'Current that is left for one charge point',
@@ -155,7 +170,10 @@ export interface SettingSearch {
   readonly most: number;
 }
 
-/** Largest whole-ampere setting of a charge point that fits on every line it uses; 0 when not even the smallest does. */
+/**
+ * Largest whole-ampere setting of a charge point that fits on every line it uses; 0 when not even the smallest does.
+ * IEC 61851-1, smallest running current 6 A.
+ */
 export const largestFittingSetting = /* @__PURE__ */ procedure({
   id: 'largest-fitting-setting',
   title: 'Largest setting that fits',

@@ -235,8 +235,18 @@ function addControl(
 /**
  * The loads, charge points, sources and load controls of an installation, as the demand methods see them.
  * @param installation the installation
- * @throws CalculationError `invalid-input` with the path of each unknown purpose, negative current, and line conductor
+ * @returns the projection that the methods read
+ * @throws CalculationError `invalid-input` with the path of each unknown purpose, negative current, and line
+ * conductor
  * that does not exist
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { demandCase } from 'ohmwright/demand';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * demandCase(readSurvey(survey).installation).loads.length; // => 4
+ * ```
  */
 export function demandCase(installation: Installation): DemandCase {
   const { supply, board } = installation;

@@ -38,20 +38,23 @@ const height = (
   });
 const draft = 'The figures are those of a draft: see the published text.';
 
-/** Heights that a code of practice asks of outlet and display. */
+/**
+ * Heights that a code of practice asks of outlet and display. IET Code of Practice for Electric Vehicle Charging
+ * Equipment Installation, 4.4.
+ */
 export const generalHeight = /* @__PURE__ */ height(
   'mounting-height',
   'Height within the code of practice',
   codeOfPracticeHeights,
 );
-/** Heights of accessible points. */
+/** Heights of accessible points. PAS 1899, 5.2 of the draft. */
 export const accessibleHeight = /* @__PURE__ */ height(
   'accessible-height',
   'Height of an accessible charge point',
   accessibleHeights,
   draft,
 );
-/** Heights of controls in buildings. */
+/** Heights of controls in buildings. Approved Document M, 4.30. */
 export const buildingHeight = /* @__PURE__ */ height(
   'building-height',
   'Height of controls in a building',
@@ -64,7 +67,7 @@ export const frenchHeight = /* @__PURE__ */ height(
   frenchHeights,
 );
 
-/** The point is clear of a gas meter. */
+/** The point is clear of a gas meter. Zone about gas meters, 150 mm. */
 export const clearOfGasMeter = /* @__PURE__ */ comparison({
   id: 'clear-of-gas-meter',
   title: 'The charge point is at least 150 mm from the gas meter',

@@ -16,8 +16,26 @@ import { rangesOf } from './ranges.js';
  * @param sheet where the calculation is written, a part an aspect; kept nowhere when absent
  * @returns results, what they amount to, figures, gaps and cautions; plain data. An unknown fact ends in
  * `not-determined`, never in an error
- * @throws CalculationError `unknown-definition` when there is no such run, `out-of-range` for a surveyed value that its
+ * @throws CalculationError `unknown-definition` when there is no such run, `out-of-range` for a surveyed value that
+ * its
  * role forbids
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes, assess, squareMillimetres } from 'ohmwright';
+ * import { bs7671 } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decidedRun, withAddedRun } from 'ohmwright/site';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const [point] = wanted;
+ * if (!point) throw new Error('no point is wanted');
+ * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
+ * const house = withAddedRun(installation, point.from, run);
+ * const { results, overall } = assess(bs7671('2018+A2:2022'), house, run.id);
+ * results.find((r) => r.check === 'voltage-drop')?.verdict; // => 'pass'
+ * overall.verdict; // => 'pass'
+ * ```
  */
 export function assess(
   code: WiringCode,

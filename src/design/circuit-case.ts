@@ -11,6 +11,15 @@ import { type Amperes, CalculationError } from '../units/index.js';
  * @param options choices that change a figure
  * @returns the case, ready for the rules of any wiring code
  * @throws CalculationError `unknown-definition` when the installation has no run of that name
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { circuitCase } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * circuitCase(withAllWanted(readSurvey(survey)), 'drive circuit').designCurrent; // => 32
+ * ```
  */
 export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
   const paths = pathsOf(installation);

@@ -162,9 +162,21 @@ const nothingOffered = (run: Run): readonly Gap[] => [
  * @param runId name of the run
  * @param choices what may be chosen from
  * @param options choices that change a figure, and the order of the search
- * @returns the accepted candidate with its assessment and permitted lengths, and every cheaper one with the check that
+ * @returns the accepted candidate with its assessment and permitted lengths, and every cheaper one with the check
+ * that
  * it fails; where none passes, the first that could only not be judged, with what is missing; plain data
  * @throws CalculationError `unknown-definition` when there is no such run
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { design } from 'ohmwright';
+ * import { bs7671 } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * const installation = withAllWanted(readSurvey(survey));
+ * design(bs7671('2018+A2:2022'), installation, 'drive circuit').outcome; // => 'accepted'
+ * ```
  */
 export function design(
   code: WiringCode,

@@ -76,6 +76,16 @@ function judgeLimit(reading: PlannedReading, value: number | boolean, at: number
  * @param readings the readings by name; a reading that was not taken is left out
  * @returns results by limit, contradictions between readings, and what is still owing
  * @throws CalculationError `invalid-input` for names that the sheet does not have and numbers that are no readings
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { judgeReadings } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { planOf } from 'ohmwright/site';
+ *
+ * const sheet = planOf(readSurvey(survey)).options[0]?.points[0]?.tests;
+ * sheet && judgeReadings(sheet, {}).contradictions; // => []
+ * ```
  */
 export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
   const planned = sheet.tests.flatMap((t) => t.readings);

@@ -45,6 +45,16 @@ export interface Permitted {
  * @param options choices that change a figure
  * @returns intervals with their ends, plain data; what cannot be asked ends in `gaps`
  * @throws CalculationError `unknown-definition` when there is no such run
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { permitted } from 'ohmwright';
+ * import { bs7671 } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const { installation } = readSurvey(survey);
+ * permitted(bs7671('2018+A2:2022'), installation, 'cooker', { vary: 'area' }).unit; // => 'mm²'
+ * ```
  */
 export function permitted(
   code: WiringCode,

@@ -48,6 +48,31 @@ export interface TestSheet {
  * What each dead and live test of a designed circuit should read, with limits, in the order of its edition.
  * @param input circuit, findings of its assessment, tests of the edition, temperature of the day, electronics
  * @returns the test sheet, plain data
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes, assess, celsius, circuitCase, squareMillimetres, testSheet } from 'ohmwright';
+ * import { bs7671, testPlan } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decidedRun, withAddedRun } from 'ohmwright/site';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const [point] = wanted;
+ * if (!point) throw new Error('no point is wanted');
+ * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
+ * const house = withAddedRun(installation, point.from, run);
+ * const { findings, standing } = assess(bs7671('2018+A2:2022'), house, run.id);
+ *
+ * const sheet = testSheet({
+ *   circuit: circuitCase(house, run.id),
+ *   findings,
+ *   plan: testPlan('2018+A2'),
+ *   standing,
+ *   testTemperature: celsius(15),
+ *   electronics: 'disconnected',
+ * });
+ * sheet.tests.length; // => 9
+ * ```
  */
 export function testSheet(input: TestSheetInput): TestSheet {
   const { circuit, findings, plan } = input;

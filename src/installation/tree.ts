@@ -79,6 +79,15 @@ export interface Path {
 /**
  * Every run of an installation with its way from the origin, in the order of the tree.
  * @param installation the installation
+ * @returns one path for each run; the runs ahead of it from the origin, and the run itself
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathsOf } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * pathsOf(readSurvey(survey).installation).map((path) => path.run.id); // => ['lights', 'ring downstairs', 'ring upstairs', 'cooker']
+ * ```
  */
 export function pathsOf(installation: Installation): readonly Path[] {
   const walk = (board: Board, boards: readonly Board[], feeders: readonly Run[]): Path[] =>
@@ -94,6 +103,16 @@ export function pathsOf(installation: Installation): readonly Path[] {
  * The way to the run of this name, or undefined.
  * @param installation the installation
  * @param id name of the run
+ * @returns boards and feeders from the origin, and the run; undefined where there is no such run
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * pathTo(readSurvey(survey).installation, 'cooker')?.run.id; // => 'cooker'
+ * pathTo(readSurvey(survey).installation, 'sauna'); // => undefined
+ * ```
  */
 export function pathTo(installation: Installation, id: string): Path | undefined {
   return pathsOf(installation).find((p) => p.run.id === id);
@@ -102,6 +121,15 @@ export function pathTo(installation: Installation, id: string): Path | undefined
 /**
  * Loads and charge points fed through a run or a board, in the order of the tree.
  * @param from a run or a board
+ * @returns the outlets, each once
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { outletsBelow } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * outletsBelow(readSurvey(survey).installation.board).length; // => 4
+ * ```
  */
 export function outletsBelow(from: Run | Board): readonly (Load | ChargePoint)[] {
   if ('runs' in from) return from.runs.flatMap(outletsBelow);
@@ -113,6 +141,20 @@ export function outletsBelow(from: Run | Board): readonly (Load | ChargePoint)[]
  * @param installation the installation
  * @param id name of the run
  * @param change what the run becomes
+ * @returns a new installation; the given one is not changed
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { known, metres, pathTo, withRun } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const { installation } = readSurvey(survey);
+ * const longer = withRun(installation, 'cooker', (run) => ({
+ *   ...run,
+ *   stretches: run.stretches.map((stretch) => ({ ...stretch, length: known(metres(12)) })),
+ * }));
+ * pathTo(longer, 'cooker')?.run.stretches[0]?.length; // => { state: 'known', value: 12 }
+ * ```
  */
 export function withRun(installation: Installation, id: string, change: (run: Run) => Run): Installation {
   const inBoard = (board: Board): Board => ({

@@ -7,6 +7,13 @@ type Json = Record<string, unknown>;
 /**
  * The JSON Schema (draft 2020-12) of the survey document, for editors and other languages. It describes the shape; rules
  * between fields, such as names that must exist, are told by `readSurvey` alone.
+ * @returns the schema, plain JSON
+ * @example
+ * ```ts
+ * import { surveyJsonSchema } from 'ohmwright/io';
+ *
+ * surveyJsonSchema().$schema; // => 'https://json-schema.org/draft/2020-12/schema'
+ * ```
  */
 export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
   const defs: Record<string, Json> = {};

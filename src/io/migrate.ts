@@ -9,7 +9,15 @@ export const currentFormat = 'survey/1';
 /**
  * Brings an older survey document to the current format.
  * @param document a document, of any format that was ever written
+ * @returns the document in the current format; checked by `readSurvey`, not here
  * @throws CalculationError `unknown-definition` for a format that never was
+ * @example
+ * ```ts
+ * import { migrate } from 'ohmwright/io';
+ *
+ * migrate({ format: 'survey/1' }); // => { format: 'survey/1' }
+ * migrate({ format: 'survey/0' }); // throws unknown-definition
+ * ```
  */
 export function migrate(document: unknown): unknown {
   let current = document;

@@ -38,17 +38,42 @@ function read<T>(what: string, schema: z.ZodType, document: unknown): T {
 /**
  * Reads a firm's price book.
  * @param document a parsed JSON document of format `prices/1`; money in whole units of the smallest coin
+ * @returns the price book, for `quotationOf`
  * @throws CalculationError `invalid-input` with every problem and its path
+ * @example
+ * ```ts
+ * import { readPriceBook } from 'ohmwright/io';
+ *
+ * readPriceBook({ format: 'prices/1' }); // throws invalid-input
+ * ```
  */
 export const readPriceBook = (document: unknown): PriceBook => read('the price book', priceBook, document);
 
-/** The JSON Schema (draft 2020-12) of a price book. */
+/**
+ * The JSON Schema (draft 2020-12) of a price book.
+ * @returns the schema, plain JSON
+ * @example
+ * ```ts
+ * import { priceBookJsonSchema } from 'ohmwright/io';
+ *
+ * priceBookJsonSchema().$schema; // => 'https://json-schema.org/draft/2020-12/schema'
+ * ```
+ */
 export const priceBookJsonSchema = (): Readonly<Record<string, unknown>> => ({
   title: 'ohmwright prices/1',
   ...z.toJSONSchema(priceBook, { io: 'input' }),
 });
 
-/** The JSON Schema (draft 2020-12) of a firm's work rules. */
+/**
+ * The JSON Schema (draft 2020-12) of a firm's work rules.
+ * @returns the schema, plain JSON
+ * @example
+ * ```ts
+ * import { workRulesJsonSchema } from 'ohmwright/io';
+ *
+ * workRulesJsonSchema().$schema; // => 'https://json-schema.org/draft/2020-12/schema'
+ * ```
+ */
 export const workRulesJsonSchema = (): Readonly<Record<string, unknown>> => ({
   title: 'ohmwright work rules',
   ...z.toJSONSchema(workRules, { io: 'input' }),
@@ -58,7 +83,14 @@ export const workRulesJsonSchema = (): Readonly<Record<string, unknown>> => ({
  * Reads a firm's own rules for quantities and hours.
  * @param document a parsed JSON document with the fields of `WorkRules`
  * @param tasks the tasks that must have hours, as the built-in rules have them
+ * @returns the rules, for `planOf`
  * @throws CalculationError `invalid-input` with every problem and its path
+ * @example
+ * ```ts
+ * import { readWorkRules } from 'ohmwright/io';
+ *
+ * readWorkRules({}, ['travel']); // throws invalid-input
+ * ```
  */
 export function readWorkRules(document: unknown, tasks: readonly string[]): WorkRules {
   const rules: WorkRules = read('the work rules', workRules, document);

@@ -36,7 +36,14 @@ export function readSurvey(document: unknown): Survey {
 /**
  * Reads a survey from JSON text.
  * @param text the text of a survey document
+ * @returns the survey, for `planOf`
  * @throws CalculationError `invalid-input` when it is no JSON, and as `readSurvey` does
+ * @example
+ * ```ts
+ * import { parseSurvey } from 'ohmwright/io';
+ *
+ * parseSurvey('{ "format": '); // throws invalid-input
+ * ```
  */
 export function parseSurvey(text: string): Survey {
   let document: unknown;

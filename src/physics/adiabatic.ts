@@ -13,7 +13,10 @@ export const materialFactorOf = /* @__PURE__ */ formula({
   source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
 });
 
-/** Factor k from the material constant and the temperatures before and at the end of the fault. */
+/**
+ * Factor k from the material constant and the temperatures before and at the end of the fault. IEC 60364-5-54, Annex
+ * A.
+ */
 export const adiabaticFactorOf = /* @__PURE__ */ formula({
   id: 'adiabatic-factor',
   title: 'Factor k of the adiabatic equation',
@@ -26,7 +29,7 @@ export const adiabaticFactorOf = /* @__PURE__ */ formula({
   source: { document: 'IEC 60364-5-54', clause: 'Annex A', provenance: 'one-source' },
 });
 
-/** Energy I²t of a fault current that flows for a time. */
+/** Energy I²t of a fault current that flows for a time. BS 7671, 434.5.2, 543.1.3. */
 export const faultEnergy = /* @__PURE__ */ formula({
   id: 'fault-energy',
   title: 'Energy of a fault current',
@@ -38,7 +41,7 @@ export const faultEnergy = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 543.1.3', provenance: 'two-sources' },
 });
 
-/** Energy that a conductor withstands, k²S². */
+/** Energy that a conductor withstands, k²S². BS 7671, 434.5.2. */
 export const withstandEnergyOf = /* @__PURE__ */ formula({
   id: 'withstand-energy',
   title: 'Energy that a conductor withstands',
@@ -49,7 +52,7 @@ export const withstandEnergyOf = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
 });
 
-/** Smallest area of a protective conductor for an energy, S = √(I²t)/k. */
+/** Smallest area of a protective conductor for an energy, S = √(I²t)/k. BS 7671, 543.1.3. */
 export const adiabaticArea = /* @__PURE__ */ formula({
   id: 'adiabatic-area',
   title: 'Smallest area by the adiabatic equation',
@@ -60,7 +63,7 @@ export const adiabaticArea = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
 });
 
-/** Longest time for which a conductor withstands a fault current, t = k²S²/I². */
+/** Longest time for which a conductor withstands a fault current, t = k²S²/I². BS 7671, 434.5.2. */
 export const longestFaultTime = /* @__PURE__ */ formula({
   id: 'longest-fault-time',
   title: 'Longest time of a fault current',
@@ -91,7 +94,10 @@ export const directComponentFactor = /* @__PURE__ */ formula({
   source: { document: 'IEC 60909-0', clause: 'thermal equivalent current, factor m', provenance: 'memory' },
 });
 
-/** Upper bound of the energy of a fault that is cleared within a time, with its direct-current component. */
+/**
+ * Upper bound of the energy of a fault that is cleared within a time, with its direct-current component. IEC 60909-0,
+ * thermal equivalent current.
+ */
 export const boundedFaultEnergy = /* @__PURE__ */ formula({
   id: 'bounded-fault-energy',
   title: 'Upper bound of the energy of a fault, direct-current component included',
@@ -125,7 +131,7 @@ export const separateShare = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'definition' },
 });
 
-/** Smallest area of one of several parallel paths, from its share of the current. */
+/** Smallest area of one of several parallel paths, from its share of the current. BS 7671, 543.1.3. */
 export const adiabaticAreaOfShare = /* @__PURE__ */ formula({
   id: 'adiabatic-area-of-share',
   title: 'Smallest area of one of several paths by the adiabatic equation',
@@ -136,7 +142,7 @@ export const adiabaticAreaOfShare = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
 });
 
-/** Area of a protective conductor by the table, of the material of the line conductor. */
+/** Area of a protective conductor by the table, of the material of the line conductor. BS 7671, Table 54.7. */
 export const tabulatedProtective = /* @__PURE__ */ formula({
   id: 'protective-conductor-by-table',
   title: 'Smallest protective conductor by the table, same material',
@@ -148,7 +154,7 @@ export const tabulatedProtective = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'two-sources' },
 });
 
-/** Area of a protective conductor by the table, for another material or insulation. */
+/** Area of a protective conductor by the table, for another material or insulation. BS 7671, Table 54.7. */
 export const tabulatedProtectiveOther = /* @__PURE__ */ formula({
   id: 'protective-conductor-by-table-other-material',
   title: 'Smallest protective conductor by the table, k_1/k_2 times',

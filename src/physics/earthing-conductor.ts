@@ -1,6 +1,9 @@
 import { formula } from '../core/index.js';
 
-/** Smallest earthing conductor by the table, of the material of the line conductors at the origin. */
+/**
+ * Smallest earthing conductor by the table, of the material of the line conductors at the origin. BS 7671, 542.3.1,
+ * Table 54.7.
+ */
 export const tabulatedEarthing = /* @__PURE__ */ formula({
   id: 'earthing-conductor-by-table',
   title: 'Smallest earthing conductor by the table, same material',
@@ -12,7 +15,10 @@ export const tabulatedEarthing = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '542.3.1, Table 54.7', provenance: 'two-sources' },
 });
 
-/** Smallest main bonding conductor without PME: half the earthing conductor that is required, from 6 to 25 mm². */
+/**
+ * Smallest main bonding conductor without PME: half the earthing conductor that is required, from 6 to 25 mm². BS
+ * 7671, 544.1.1.
+ */
 export const halfOfEarthingConductor = /* @__PURE__ */ formula({
   id: 'bonding-half-of-earthing-conductor',
   title: 'Smallest main bonding conductor without PME',

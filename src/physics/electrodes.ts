@@ -53,7 +53,10 @@ export const plateResistance = /* @__PURE__ */ formula({
   source: { document: 'BS 7430', provenance: 'memory', clause: 'plate' },
 });
 
-/** Resistance of a straight horizontal wire, with end terms. */
+/**
+ * Resistance of a straight horizontal wire, with end terms. Dwight, calculation of resistances to ground, 1936, buried
+ * wire.
+ */
 export const wireResistance = /* @__PURE__ */ formula({
   id: 'wire-resistance',
   title: 'Resistance of a straight horizontal wire',
@@ -107,7 +110,7 @@ export const ringResistance = /* @__PURE__ */ formula({
   },
 });
 
-/** Resistance of a buried grid, without its depth. */
+/** Resistance of a buried grid, without its depth. IEEE 80, resistance of a grid, first form. */
 export const gridResistance = /* @__PURE__ */ formula({
   id: 'grid-resistance',
   title: 'Resistance of a buried grid',
@@ -119,7 +122,7 @@ export const gridResistance = /* @__PURE__ */ formula({
   source: { document: 'IEEE 80', clause: 'resistance of a grid, first form', provenance: 'memory' },
 });
 
-/** Resistance of a buried grid with its depth. */
+/** Resistance of a buried grid with its depth. IEEE 80, resistance of a grid at a depth. */
 export const gridResistanceAtDepth = /* @__PURE__ */ formula({
   id: 'grid-resistance-at-depth',
   title: 'Resistance of a buried grid at a depth',

@@ -1,6 +1,9 @@
 import { formula } from '../core/index.js';
 
-/** Largest earth fault loop impedance from the voltage and the current that operates the device in time. */
+/**
+ * Largest earth fault loop impedance from the voltage and the current that operates the device in time. BS 7671,
+ * 411.4.4.
+ */
 export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
   id: 'loop-impedance-limit',
   title: 'Largest earth fault loop impedance Z_s,max = U_0 C_min / I_a',
@@ -12,7 +15,7 @@ export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
 });
 
-/** Smallest earth fault current at the end of a run, with the conductors hot. */
+/** Smallest earth fault current at the end of a run, with the conductors hot. IEC 60909-0, smallest current. */
 export const earthFaultCurrentOf = /* @__PURE__ */ formula({
   id: 'earth-fault-current',
   title: 'Earth fault current',
@@ -25,7 +28,7 @@ export const earthFaultCurrentOf = /* @__PURE__ */ formula({
   source: { document: 'IEC 60909-0', clause: 'smallest current', provenance: 'one-source' },
 });
 
-/** Largest earth fault current at the origin of a run, with the conductors cold. */
+/** Largest earth fault current at the origin of a run, with the conductors cold. IEC 60909-0, largest current. */
 export const largestEarthFault = /* @__PURE__ */ formula({
   id: 'largest-earth-fault-current',
   title: 'Largest earth fault current at the origin of the run',
@@ -38,7 +41,10 @@ export const largestEarthFault = /* @__PURE__ */ formula({
   source: { document: 'IEC 60909-0', clause: 'largest current', provenance: 'one-source' },
 });
 
-/** Largest impedance from the earth fault path: electrode of the installation and the path of the network. */
+/**
+ * Largest impedance from the earth fault path: electrode of the installation and the path of the network. ENA ER
+ * P23/1, Table 1.
+ */
 export const externalImpedanceOfElectrode = /* @__PURE__ */ formula({
   id: 'external-impedance-of-electrode',
   title: 'External earth fault loop impedance with an electrode',
@@ -49,7 +55,7 @@ export const externalImpedanceOfElectrode = /* @__PURE__ */ formula({
   source: { document: 'ENA ER P23/1', edition: '1991', clause: 'Table 1', provenance: 'one-source' },
 });
 
-/** Resistance R_A of the electrode and the protective conductors that lead to it. */
+/** Resistance R_A of the electrode and the protective conductors that lead to it. BS 7671, 411.5.3. */
 export const electrodeAndProtective = /* @__PURE__ */ formula({
   id: 'electrode-and-protective-resistance',
   title: 'Resistance of the electrode and the protective conductors R_A',
@@ -60,7 +66,7 @@ export const electrodeAndProtective = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
 });
 
-/** Voltage that the rated residual operating current raises on the electrode. */
+/** Voltage that the rated residual operating current raises on the electrode. BS 7671, 411.5.3. */
 export const residualTouchVoltage = /* @__PURE__ */ formula({
   id: 'residual-touch-voltage',
   title: 'Voltage at the rated residual operating current, R_A I_Δn',
@@ -71,7 +77,7 @@ export const residualTouchVoltage = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
 });
 
-/** Voltage that the rated residual operating current raises in an earth fault loop. */
+/** Voltage that the rated residual operating current raises in an earth fault loop. BS 7671, Table 41.5. */
 export const residualLoopVoltage = /* @__PURE__ */ formula({
   id: 'residual-loop-voltage',
   title: 'Voltage at the rated residual operating current, Z_s I_Δn',
@@ -82,7 +88,7 @@ export const residualLoopVoltage = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 41.5', provenance: 'two-sources' },
 });
 
-/** Current of a device from its multiple of the rated current. */
+/** Current of a device from its multiple of the rated current. EN 60898-1, Table 7. */
 export const operatingCurrentFromMultiple = /* @__PURE__ */ formula({
   id: 'operating-current-from-multiple',
   title: 'Current that operates the device at once',
@@ -125,7 +131,7 @@ export const prospectiveBehindFeeders = /* @__PURE__ */ formula({
   },
 });
 
-/** Impedance of the source from the prospective current at the origin. */
+/** Impedance of the source from the prospective current at the origin. Guidance Note 3, prospective fault current. */
 export const sourceImpedanceOf = /* @__PURE__ */ formula({
   id: 'source-impedance',
   title: 'Impedance of the source from the prospective current',
@@ -159,7 +165,7 @@ export const sumOfLineAndNeutral = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'definition' },
 });
 
-/** Smallest line-neutral fault current at the far end, with the conductors hot. */
+/** Smallest line-neutral fault current at the far end, with the conductors hot. IEC 60909-0, smallest current. */
 export const smallestLineNeutralFault = /* @__PURE__ */ formula({
   id: 'smallest-line-neutral-fault-current',
   title: 'Smallest line-neutral fault current at the far end',
@@ -172,7 +178,10 @@ export const smallestLineNeutralFault = /* @__PURE__ */ formula({
   source: { document: 'IEC 60909-0', clause: 'smallest current', provenance: 'one-source' },
 });
 
-/** Three-phase prospective current by the doubling rule: twice the reading between one line and neutral. */
+/**
+ * Three-phase prospective current by the doubling rule: twice the reading between one line and neutral. Guidance Note
+ * 3, prospective fault current.
+ */
 export const doubledReading = /* @__PURE__ */ formula({
   id: 'doubling-rule',
   title: 'Three-phase prospective current as twice a line-neutral reading (approximation of the trade)',

@@ -95,6 +95,17 @@ function drawn(load: NodeLoad, voltage: Complex): Complex {
  * @param network source voltage in V, sections with impedances in Ω and loads
  * @returns voltages and currents, V and A
  * @throws CalculationError `invalid-input` for a malformed network; `no-solution` when a load cannot be served
+ * @example
+ * ```ts
+ * import { solveRadial } from 'ohmwright';
+ *
+ * const load = { kind: 'impedance', resistance: 23, reactance: 0 } as const;
+ * const { neutralVoltages } = solveRadial({
+ *   sourceVoltage: 230,
+ *   sections: [{ parent: -1, line: [0.1, 0], neutral: [0.1, 0], loads: [load, null, null] }],
+ * });
+ * neutralVoltages[0]; // ≈ 0.99
+ * ```
  */
 export function solveRadial(network: FourWireNetwork): FourWireSolution {
   check(network);

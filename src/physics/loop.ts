@@ -1,6 +1,9 @@
 import { formula } from '../core/index.js';
 
-/** Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. */
+/**
+ * Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. IEC 60909-0,
+ * conductor temperature.
+ */
 export const resistanceAtTemperature = /* @__PURE__ */ formula({
   id: 'resistance-at-temperature',
   title: 'Resistance per length at a temperature',
@@ -13,7 +16,10 @@ export const resistanceAtTemperature = /* @__PURE__ */ formula({
   source: { document: 'IEC 60909-0', clause: 'conductor temperature', provenance: 'one-source' },
 });
 
-/** Ratio of the resistance at a temperature to that at 20 °C, by a linear temperature coefficient. */
+/**
+ * Ratio of the resistance at a temperature to that at 20 °C, by a linear temperature coefficient. IEC 60909-0,
+ * conductor temperature.
+ */
 export const temperatureFactorOfResistance = /* @__PURE__ */ formula({
   id: 'temperature-factor-of-resistance',
   title: 'Resistance at a temperature over that at 20 °C',
@@ -82,7 +88,10 @@ export const segmentImpedanceOf = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'definition' },
 });
 
-/** Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. */
+/**
+ * Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. BS 7671,
+ * 411.4.4.
+ */
 export const loopImpedanceOf = /* @__PURE__ */ formula({
   id: 'loop-impedance',
   title: 'Earth fault loop impedance Z_s = Z_e + (R_1+R_2)',
@@ -99,7 +108,9 @@ export const loopImpedanceOf = /* @__PURE__ */ formula({
   },
 });
 
-/** Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. */
+/**
+ * Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. BS 7671, 411.4.4.
+ */
 export const originImpedanceOf = /* @__PURE__ */ formula({
   id: 'origin-impedance',
   title: 'Earth fault loop impedance at the origin of the run',

@@ -199,7 +199,9 @@ export interface WindowSight {
  * @param c the case
  * @param line the line that is monitored
  * @param window lower and upper limit of the window, V
- * @param limit limit of the touch voltage, V
+ * @param limit limit of the touch voltage, V, above 0
+ * @returns what exposed metal is at, what the monitor reads, V, and whether it is blind
+ * @throws CalculationError `no-solution` when the loads cannot be served, as `lostPen` does
  * @example
  * ```ts
  * import { windowSight } from 'ohmwright';

@@ -1,6 +1,6 @@
 import { formula } from '../core/index.js';
 
-/** Vector sum of three line currents of unity power factor, the current of the neutral. */
+/** Vector sum of three line currents of unity power factor, the current of the neutral. BS 7671, Annex A722. */
 export const vectorSum = /* @__PURE__ */ formula({
   id: 'vector-sum-of-line-currents',
   title: 'Vector sum of the line currents',
@@ -124,7 +124,10 @@ export const lostPenElectrodeLimit = /* @__PURE__ */ formula({
   source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
 });
 
-/** Largest electrode resistance by the published equation for a single phase: load as a constant resistance. */
+/**
+ * Largest electrode resistance by the published equation for a single phase: load as a constant resistance. BS 7671,
+ * Annex A722.
+ */
 export const publishedElectrodeLimit = /* @__PURE__ */ formula({
   id: 'lost-pen-electrode-limit-published',
   title: 'Largest electrode resistance, published equation for resistive load',

@@ -1,6 +1,9 @@
 import { formula } from '../core/index.js';
 
-/** Reading between line and neutral at any point of a ring whose ends are cross-connected. */
+/**
+ * Reading between line and neutral at any point of a ring whose ends are cross-connected. Guidance Note 3, ring final
+ * circuits.
+ */
 export const ringLineNeutral = /* @__PURE__ */ formula({
   id: 'ring-line-neutral',
   title: 'Reading on a ring, line and neutral cross-connected',
@@ -11,7 +14,10 @@ export const ringLineNeutral = /* @__PURE__ */ formula({
   source: { document: 'Guidance Note 3', clause: 'ring final circuits', provenance: 'two-sources' },
 });
 
-/** Largest reading between line and protective conductor of a cross-connected ring: its R_1+R_2. */
+/**
+ * Largest reading between line and protective conductor of a cross-connected ring: its R_1+R_2. Guidance Note 3, ring
+ * final circuits.
+ */
 export const ringLineProtective = /* @__PURE__ */ formula({
   id: 'ring-line-protective',
   title: 'Largest reading on a ring, line and protective conductor cross-connected',
@@ -22,7 +28,10 @@ export const ringLineProtective = /* @__PURE__ */ formula({
   source: { document: 'Guidance Note 3', clause: 'ring final circuits', provenance: 'two-sources' },
 });
 
-/** End-to-end resistance of the protective conductor of a ring from that of the line, by nominal areas. */
+/**
+ * End-to-end resistance of the protective conductor of a ring from that of the line, by nominal areas. Guidance Note
+ * 3, ring final circuits.
+ */
 export const ringProtectiveByArea = /* @__PURE__ */ formula({
   id: 'ring-protective-by-area',
   title: 'End-to-end resistance of the protective conductor by nominal areas',

@@ -3,7 +3,7 @@ import { CalculationError } from '../units/index.js';
 
 const iec60909 = 'IEC 60909-0';
 
-/** Impedance of a transformer per line conductor from its rating plate. */
+/** Impedance of a transformer per line conductor from its rating plate. IEC 60909-0, transformers. */
 export const transformerImpedanceOf = /* @__PURE__ */ formula({
   id: 'transformer-impedance',
   title: 'Impedance of the transformer per line conductor',
@@ -15,7 +15,7 @@ export const transformerImpedanceOf = /* @__PURE__ */ formula({
   source: { document: iec60909, clause: 'transformers', provenance: 'two-sources' },
 });
 
-/** Resistance of a transformer per line conductor from its loss at rated current. */
+/** Resistance of a transformer per line conductor from its loss at rated current. IEC 60909-0, transformers. */
 export const transformerResistanceOf = /* @__PURE__ */ formula({
   id: 'transformer-resistance',
   title: 'Resistance of the transformer per line conductor',
@@ -27,7 +27,7 @@ export const transformerResistanceOf = /* @__PURE__ */ formula({
   source: { document: iec60909, clause: 'transformers', provenance: 'memory' },
 });
 
-/** Correction factor of the transformer impedance for the largest fault current. */
+/** Correction factor of the transformer impedance for the largest fault current. IEC 60909-0, transformers, K_T. */
 export const transformerFactorOf = /* @__PURE__ */ formula({
   id: 'transformer-correction-factor',
   title: 'Correction factor of the transformer impedance, largest current only',
@@ -39,7 +39,7 @@ export const transformerFactorOf = /* @__PURE__ */ formula({
   source: { document: iec60909, clause: 'transformers, K_T', provenance: 'one-source' },
 });
 
-/** Impedance of the grid, referred to the low side of the transformer. */
+/** Impedance of the grid, referred to the low side of the transformer. IEC 60909-0, network feeders. */
 export const gridImpedanceOf = /* @__PURE__ */ formula({
   id: 'grid-impedance',
   title: 'Impedance of the grid referred to the low side',
@@ -68,7 +68,7 @@ export const peakFactorOf = /* @__PURE__ */ formula({
   source: { document: iec60909, clause: 'peak current', provenance: 'memory' },
 });
 
-/** Peak of the fault current. */
+/** Peak of the fault current. IEC 60909-0, peak current. */
 export const peakCurrentOf = /* @__PURE__ */ formula({
   id: 'peak-current',
   title: 'Peak of the fault current',
@@ -148,12 +148,50 @@ function current(network: RadialNetwork, z: Impedance): number {
  * Impedance of the path of a three-phase fault.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
+ * @example
+ * ```ts
+ * import { threePhasePath } from 'ohmwright';
+ *
+ * const network = {
+ *   lineVoltage: 400,
+ *   voltageFactor: 1.1,
+ *   elements: [
+ *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 } },
+ *     {
+ *       name: 'cable',
+ *       line: { resistance: 0.06, reactance: 0 },
+ *       neutral: { resistance: 0.06, reactance: 0 },
+ *       protective: { resistance: 0.1, reactance: 0 },
+ *     },
+ *   ],
+ * };
+ * threePhasePath(network); // => { resistance: 0.09, reactance: 0.04 }
+ * ```
  */
 export const threePhasePath = (network: RadialNetwork): Impedance => total(network.elements.map((e) => e.line));
 /**
  * Impedance of the path of a fault between line and neutral.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
+ * @example
+ * ```ts
+ * import { lineNeutralPath } from 'ohmwright';
+ *
+ * const network = {
+ *   lineVoltage: 400,
+ *   voltageFactor: 1.1,
+ *   elements: [
+ *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 } },
+ *     {
+ *       name: 'cable',
+ *       line: { resistance: 0.06, reactance: 0 },
+ *       neutral: { resistance: 0.06, reactance: 0 },
+ *       protective: { resistance: 0.1, reactance: 0 },
+ *     },
+ *   ],
+ * };
+ * lineNeutralPath(network); // => { resistance: 0.15, reactance: 0.04 }
+ * ```
  */
 export const lineNeutralPath = (network: RadialNetwork): Impedance =>
   total(network.elements.map((e) => loopOf(e, e.neutral)));
@@ -161,6 +199,25 @@ export const lineNeutralPath = (network: RadialNetwork): Impedance =>
  * Impedance of the path of a fault between line and earth.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
+ * @example
+ * ```ts
+ * import { lineEarthPath } from 'ohmwright';
+ *
+ * const network = {
+ *   lineVoltage: 400,
+ *   voltageFactor: 1.1,
+ *   elements: [
+ *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 } },
+ *     {
+ *       name: 'cable',
+ *       line: { resistance: 0.06, reactance: 0 },
+ *       neutral: { resistance: 0.06, reactance: 0 },
+ *       protective: { resistance: 0.1, reactance: 0 },
+ *     },
+ *   ],
+ * };
+ * lineEarthPath(network); // => { resistance: 0.19, reactance: 0.04 }
+ * ```
  */
 export const lineEarthPath = (network: RadialNetwork): Impedance =>
   total(network.elements.map((e) => loopOf(e, e.protective)));
@@ -168,7 +225,7 @@ export const lineEarthPath = (network: RadialNetwork): Impedance =>
 const method = 'impedances of grid, transformer and cables added as complex numbers; c U_n/√3 over their size';
 const source = { document: iec60909, clause: 'radial networks', provenance: 'one-source' } as const;
 
-/** Three-phase fault current of a radial network. */
+/** Three-phase fault current of a radial network. IEC 60909-0, radial networks. */
 export const threePhaseFault = /* @__PURE__ */ procedure({
   id: 'three-phase-fault',
   title: 'Three-phase fault current',
@@ -178,7 +235,7 @@ export const threePhaseFault = /* @__PURE__ */ procedure({
   run: (network: RadialNetwork) => current(network, threePhasePath(network)),
 });
 
-/** Line-neutral fault current of a radial network. */
+/** Line-neutral fault current of a radial network. IEC 60909-0, radial networks. */
 export const lineNeutralFault = /* @__PURE__ */ procedure({
   id: 'line-neutral-fault',
   title: 'Line-neutral fault current',
@@ -188,7 +245,7 @@ export const lineNeutralFault = /* @__PURE__ */ procedure({
   run: (network: RadialNetwork) => current(network, lineNeutralPath(network)),
 });
 
-/** Line-earth fault current of a radial network. */
+/** Line-earth fault current of a radial network. IEC 60909-0, radial networks. */
 export const lineEarthFault = /* @__PURE__ */ procedure({
   id: 'line-earth-fault',
   title: 'Line-earth fault current',
@@ -198,7 +255,7 @@ export const lineEarthFault = /* @__PURE__ */ procedure({
   run: (network: RadialNetwork) => current(network, lineEarthPath(network)),
 });
 
-/** Line-to-line fault current of a radial network. */
+/** Line-to-line fault current of a radial network. IEC 60909-0, radial networks. */
 export const lineLineFault = /* @__PURE__ */ procedure({
   id: 'line-line-fault',
   title: 'Line-to-line fault current',
@@ -229,6 +286,7 @@ export function splitImpedance(impedance: number, resistanceOverReactance: numbe
  * An element with its resistances at another temperature, by the linear coefficient 0.004 per kelvin.
  * @param element impedances at 20 °C
  * @param temperature temperature of the conductors, °C
+ * @returns the element at that temperature; reactances as they were
  * @example
  * ```ts
  * import { lineNeutralFault, warmed } from 'ohmwright';

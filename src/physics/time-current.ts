@@ -137,6 +137,18 @@ export const currentOnCurve = /* @__PURE__ */ procedure({
  * @param current current, A
  * @returns time, s
  * @throws CalculationError `out-of-range` outside the published points
+ * @example
+ * ```ts
+ * import { smoothTimeAt } from 'ohmwright';
+ *
+ * const points = [
+ *   { current: 100, time: 10 },
+ *   { current: 200, time: 1 },
+ *   { current: 400, time: 0.1 },
+ * ];
+ * smoothTimeAt(points, 200); // => 1
+ * smoothTimeAt(points, 283); // ≈ 0.32
+ * ```
  */
 export function smoothTimeAt(points: readonly CurvePoint[], current: number): number {
   const sorted = [...points].sort((a, b) => a.current - b.current);
@@ -197,7 +209,7 @@ export const thermalTimeConstantOf = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'derived', note: 'one thermal time constant' },
 });
 
-/** Operating time of an inverse-time relay. */
+/** Operating time of an inverse-time relay. IEC 60255-151, inverse-time characteristics. */
 export const inverseTime = /* @__PURE__ */ formula({
   id: 'inverse-time-relay',
   title: 'Operating time of an inverse-time relay',

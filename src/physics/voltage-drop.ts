@@ -61,7 +61,7 @@ export const voltageAtConstantPower = /* @__PURE__ */ relation({
   source: { document: 'Circuit theory', clause: 'power balance, exact', provenance: 'definition' },
 });
 
-/** Voltage drop from the voltages at both ends. Definition. */
+/** Voltage drop from the voltages at both ends. Definition. Definition of voltage drop. */
 export const dropBetween = /* @__PURE__ */ formula({
   id: 'drop-between-voltages',
   title: 'Voltage drop from the voltages at both ends',

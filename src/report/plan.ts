@@ -330,6 +330,16 @@ function optionTable(plan: Plan): readonly Block[] {
  * charge point, each caution once where it matters, and the sheet on request.
  * @param plan a plan
  * @param options what else is printed
+ * @returns blocks, for any of the renderers
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { planBlocks } from 'ohmwright/report';
+ * import { planOf } from 'ohmwright/site';
+ *
+ * planBlocks(planOf(readSurvey(survey)))[0]?.kind; // => 'heading'
+ * ```
  */
 export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonly Block[] {
   const { about, code } = plan;

@@ -10,6 +10,17 @@ const rows = (fields: readonly { readonly title: string; readonly value?: string
 /**
  * The records of a job as blocks: data for certificates, test sheets with their judgement, duties, and the hand-over.
  * @param records records of a job
+ * @returns blocks, for any of the renderers
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { recordBlocks } from 'ohmwright/report';
+ * import { planOf, recordsOf } from 'ohmwright/site';
+ *
+ * const records = recordsOf(planOf(readSurvey(survey)));
+ * records && recordBlocks(records)[0]?.kind; // => 'heading'
+ * ```
  */
 export function recordBlocks(records: Records): readonly Block[] {
   return cautionsOnce([

@@ -61,6 +61,13 @@ function blockHtml(block: Block): string {
  * Prints blocks as a self-contained HTML page with a style for screen and paper; every text is escaped.
  * @param blocks the report; the pictures in it must come from this library's own drawing functions
  * @param title title of the page
+ * @returns the page as text
+ * @example
+ * ```ts
+ * import { renderHtml } from 'ohmwright/report';
+ *
+ * renderHtml([{ kind: 'paragraph', text: 'I_b < I_z' }], 'A note').includes('I_b &#60; I_z'); // => true
+ * ```
  */
 export function renderHtml(blocks: readonly Block[], title: string): string {
   return `<!doctype html>

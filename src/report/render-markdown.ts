@@ -51,6 +51,13 @@ function blockText(block: Block): string {
 /**
  * Prints blocks as Markdown; every text is escaped.
  * @param blocks the report
+ * @returns Markdown as text
+ * @example
+ * ```ts
+ * import { renderMarkdown } from 'ohmwright/report';
+ *
+ * renderMarkdown([{ kind: 'heading', level: 2, text: 'Circuit' }]); // => '## Circuit\n'
+ * ```
  */
 export function renderMarkdown(blocks: readonly Block[]): string {
   return `${blocks.map(blockText).join('\n\n')}\n`;

@@ -82,6 +82,13 @@ function blockLines(block: Block): string[] {
 /**
  * Prints blocks as plain text, at most 100 columns wide where words allow it.
  * @param blocks the report
+ * @returns plain text
+ * @example
+ * ```ts
+ * import { renderText } from 'ohmwright/report';
+ *
+ * renderText([{ kind: 'paragraph', text: 'The circuit passes.' }]); // => 'The circuit passes.\n'
+ * ```
  */
 export function renderText(blocks: readonly Block[]): string {
   return `${blocks

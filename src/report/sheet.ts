@@ -15,6 +15,13 @@ const amount = (a: Amount | Written): string => formatIn(a.value, a.unit, 4);
 /**
  * Why a value could not be had, in words.
  * @param gap what stands in the way
+ * @returns a phrase for a person
+ * @example
+ * ```ts
+ * import { gapWords } from 'ohmwright/report';
+ *
+ * gapWords({ kind: 'fact', fact: 'tails', obtain: 'measure them' }); // => 'tails is not known (measure them)'
+ * ```
  */
 export function gapWords(gap: Gap): string {
   switch (gap.kind) {
@@ -48,6 +55,23 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
 /**
  * What was compared in a check, in figures.
  * @param r the result
+ * @returns a phrase for a person; empty where nothing was compared
+ * @example
+ * ```ts
+ * import { amperes, comparison, judge } from 'ohmwright';
+ * import { comparisonWords } from 'ohmwright/report';
+ *
+ * const carries = comparison({
+ *   id: 'device-carries-load',
+ *   title: 'The device carries the load',
+ *   kind: 'at-least',
+ *   value: 'deviceRating',
+ *   limit: 'designCurrent',
+ *   weight: 'rule',
+ *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
+ * });
+ * comparisonWords(judge(carries, { deviceRating: amperes(32), designCurrent: amperes(30) })); // => '32 A against 30 A, margin 6.7 %'
+ * ```
  */
 export function comparisonWords(r: CheckResult): string {
   if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ') || alternativeWords(r);
@@ -120,6 +144,16 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
  * A calculation sheet as blocks: every line with its figures and its source.
  * @param sheet a written sheet
  * @param level level of its heading
+ * @returns blocks, for any of the renderers
+ * @example
+ * ```ts
+ * import { amperes, recorder, writeSheet } from 'ohmwright';
+ * import { sheetBlocks } from 'ohmwright/report';
+ *
+ * const sheet = recorder('A load');
+ * sheet.given('designCurrent', amperes(32), 'setting of the point');
+ * sheetBlocks(writeSheet(sheet))[0]?.kind; // => 'heading'
+ * ```
  */
 export function sheetBlocks(sheet: SheetDocument, level: 1 | 2 | 3 | 4 = 2): readonly Block[] {
   const blocks: Block[] = [heading(level, sheet.place ? `${sheet.place} ${sheet.title}` : sheet.title)];

@@ -16,6 +16,17 @@ const limits = (r: PlannedReading): string =>
  * The readings to expect, test by test, in the order in which the tests are done.
  * @param sheet a test sheet
  * @param level level of its heading
+ * @returns blocks, for any of the renderers
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { testSheetBlocks } from 'ohmwright/report';
+ * import { planOf } from 'ohmwright/site';
+ *
+ * const sheet = planOf(readSurvey(survey)).options[0]?.points[0]?.tests;
+ * sheet && testSheetBlocks(sheet)[0]?.kind; // => 'heading'
+ * ```
  */
 export function testSheetBlocks(sheet: TestSheet, level: 2 | 3 = 2): readonly Block[] {
   const rows = sheet.tests.flatMap((t) =>

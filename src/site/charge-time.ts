@@ -26,9 +26,10 @@ const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Nu
  * Time to charge at the full current that point and vehicle share, nominal voltage, nothing else limiting it.
  * @param point the charge point
  * @param need what the vehicle needs
- * @param voltage nominal voltage line to neutral, V
+ * @param voltage nominal voltage line to neutral, V, above 0
  * @param sheet where it is worked out
- * @param left what load controls leave for the point while everything else draws its maximum demand, A a line
+ * @param left what load controls leave for the point while everything else draws its maximum demand, A a line, 0 and up; not counted when absent
+ * @returns time, s, and the power that it rests on, or what is missing
  */
 export function chargeTimeOf(
   point: ChargePoint,

@@ -10,9 +10,11 @@ export interface TaskHours {
   readonly task: Task;
   /** How often it occurs, or how many units of it. */
   readonly times: number;
-  /** Low, typical and high estimate, h. */
+  /** Low estimate, h. */
   readonly low: number;
+  /** Typical estimate, h. */
   readonly typical: number;
+  /** High estimate, h. */
   readonly high: number;
   /** The rule behind it. */
   readonly rule: string;
@@ -24,9 +26,11 @@ export interface TaskHours {
 export interface Hours {
   /** By task. */
   readonly tasks: readonly TaskHours[];
-  /** In all, h. */
+  /** Low estimates in all, h. */
   readonly low: number;
+  /** Typical estimates in all, h. */
   readonly typical: number;
+  /** High estimates in all, h. */
   readonly high: number;
   /** Whether a missing fact leaves something out. */
   readonly complete: boolean;
@@ -90,6 +94,18 @@ function totals(tasks: readonly TaskHours[]): Hours {
  * @param work facts about the work
  * @param rules hours by task and factors by containment
  * @param needs what else the option needs
+ * @returns hours by task with their sums, h: low, typical, high
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { commonPractice, hoursOf } from 'ohmwright/site';
+ *
+ * const { wanted, work } = readSurvey(survey);
+ * const run = wanted[0]?.run;
+ * const needs = { electrode: false, surgeProtection: false, loadControl: false };
+ * run && hoursOf(run, work, commonPractice, needs).tasks[0]?.task; // => 'survey and quotation'
+ * ```
  */
 export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: ItemFacts): Hours {
   const tasks: TaskHours[] = [];
@@ -116,6 +132,17 @@ export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: Item
  * Hours by task for a new feeder; fixing and wiring the board at its end is not in the table and comes on top.
  * @param run the feeder
  * @param rules hours by task and factors by containment
+ * @returns hours by task with their sums, h: low, typical, high
+ * @example
+ * ```ts
+ * import garage from './garage-submain.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { commonPractice, feederHoursOf } from 'ohmwright/site';
+ *
+ * const run = pathTo(readSurvey(garage).installation, 'garage submain')?.run;
+ * run && feederHoursOf(run, commonPractice).tasks[0]?.task; // => 'isolation, tails and protective device'
+ * ```
  */
 export function feederHoursOf(run: Run, rules: WorkRules): Hours {
   const tasks: TaskHours[] = [];

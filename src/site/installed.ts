@@ -8,6 +8,18 @@ import type { Survey, WantedPoint } from './survey.js';
  * @param installation the installation
  * @param boardId name of the board
  * @param run the run to add
+ * @returns a new installation; the given one is not changed
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathsOf } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAddedRun } from 'ohmwright/site';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const run = wanted[0]?.run;
+ * run && pathsOf(withAddedRun(installation, 'consumer unit', run)).length; // => 5
+ * ```
  */
 export function withAddedRun(installation: Installation, boardId: string, run: Run): Installation {
   const at = (board: Board): Board => ({
@@ -23,6 +35,16 @@ export function withAddedRun(installation: Installation, boardId: string, run: R
 /**
  * The installation of a survey with all that is wanted in its place, sizes and ratings still open.
  * @param survey the survey
+ * @returns a new installation; that of the survey is not changed
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathsOf } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * pathsOf(withAllWanted(readSurvey(survey))).length; // => 5
+ * ```
  */
 export const withAllWanted = (survey: Survey): Installation =>
   survey.wanted.reduce((i, w) => withAddedRun(i, w.from, w.run), survey.installation);
@@ -31,8 +53,20 @@ export const withAllWanted = (survey: Survey): Installation =>
  * A wanted run with its cable, size and device rating decided.
  * @param wanted what is wanted
  * @param cable the cable chosen
- * @param area size of its line conductors, mm²
- * @param rating rated current of its device, A
+ * @param area size of its line conductors, mm², above 0
+ * @param rating rated current of its device, A, above 0
+ * @returns the run, ready to be assessed
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes, squareMillimetres } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decidedRun } from 'ohmwright/site';
+ *
+ * const [wanted] = readSurvey(survey).wanted;
+ * const run = wanted && decidedRun(wanted, wanted.run.cable, squareMillimetres(6), amperes(32));
+ * run?.cable.area; // => { state: 'known', value: 6, by: 'design' }
+ * ```
  */
 export const decidedRun = (wanted: WantedPoint, cable: Cable, area: SquareMillimetres, rating: Amperes): Run => ({
   ...wanted.run,

@@ -220,6 +220,18 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
  * @param survey the survey
  * @param supply adequacy of the supply as wanted
  * @param feeders demand of the feeders on the way, as wanted
+ * @returns one entry for each way
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { adequacyOf } from 'ohmwright/demand';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { optionSurveys, withAllWanted } from 'ohmwright/site';
+ *
+ * const wanted = readSurvey(survey);
+ * const supply = adequacyOf(withAllWanted(wanted), { premises: 'dwelling' });
+ * optionSurveys(wanted, supply, [])[0]?.id; // => 'as-wanted'
+ * ```
  */
 export function optionSurveys(
   survey: Survey,

@@ -47,6 +47,23 @@ function bandOf(device: OvercurrentDevice, what: string): readonly DeviceBand[] 
  * @param run the circuit
  * @param supply the supply, for the cut-out
  * @param findings figures of its assessment
+ * @returns bands and marks, A and s, or undefined
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes, assess, squareMillimetres } from 'ohmwright';
+ * import { bs7671 } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decidedRun, timeCurrentOf, withAddedRun } from 'ohmwright/site';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const [point] = wanted;
+ * if (!point) throw new Error('no point is wanted');
+ * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
+ * const house = withAddedRun(installation, point.from, run);
+ * const { findings } = assess(bs7671('2018+A2:2022'), house, run.id);
+ * timeCurrentOf(run, house.supply, findings)?.series.length; // => 1
+ * ```
  */
 export function timeCurrentOf(run: Run, supply: Supply, findings: Findings): TimeCurrentData | undefined {
   const series = [...bandOf(run.device, run.id), ...bandOf(supply.cutOut, 'cut-out')];
@@ -82,6 +99,23 @@ export interface VoltageAlongData {
  * @param run the circuit
  * @param supply the supply
  * @param findings figures of its assessment
+ * @returns distances, m, and voltages, V, or undefined
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes, assess, squareMillimetres } from 'ohmwright';
+ * import { bs7671 } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decidedRun, voltageAlongOf, withAddedRun } from 'ohmwright/site';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const [point] = wanted;
+ * if (!point) throw new Error('no point is wanted');
+ * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
+ * const house = withAddedRun(installation, point.from, run);
+ * const { findings } = assess(bs7671('2018+A2:2022'), house, run.id);
+ * voltageAlongOf(run, house.supply, findings)?.series.map((s) => s.name); // => ['from the nominal voltage', 'from the smallest supply voltage']
+ * ```
  */
 export function voltageAlongOf(run: Run, supply: Supply, findings: Findings): VoltageAlongData | undefined {
   const { dropAlong = [], dropLimit, lowestSupply } = findings;

@@ -76,6 +76,14 @@ export const simplestFirst: Ranking = {
  * @param options rules, ranking and what the notification needs
  * @returns plain, JSON-ready data; an unknown fact ends in `not-determined`
  * @throws CalculationError `unknown-definition` for an edition that is not entered
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { planOf } from 'ohmwright/site';
+ *
+ * planOf(readSurvey(survey)).options[0]?.title; // => 'As wanted, with a limiter that holds the points back'
+ * ```
  */
 export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
   const code = bs7671(survey.code.edition);

@@ -17,21 +17,31 @@ export interface PriceBook {
 
 /** A line of a quotation; amounts in the smallest coin. */
 export interface PriceLine {
+  /** What is priced. */
   readonly words: string;
+  /** How much of it, in `unit`. */
   readonly quantity: number;
+  /** `m`, `each`, `set` or `h`. */
   readonly unit: string;
+  /** Price of one unit. */
   readonly each: number;
+  /** Quantity times price, rounded. */
   readonly amount: number;
 }
 
 /** A quotation; amounts in the smallest coin, totals the exact sums of the lines. */
 export interface Quotation {
+  /** Currency code of ISO 4217. */
   readonly currency: string;
+  /** What is priced, line by line. */
   readonly lines: readonly PriceLine[];
   /** Items without a price or without a quantity: they are not in the total. */
   readonly open: readonly string[];
+  /** Sum of the lines. */
   readonly net: number;
+  /** Tax on the sum. */
   readonly tax: number;
+  /** Sum with tax. */
   readonly total: number;
   /** How amounts are rounded. */
   readonly rounding: string;
@@ -49,6 +59,17 @@ const rounded = (quantity: number, each: number): number => {
  * @param items items of material
  * @param hours hours by task; the typical estimate is priced
  * @param book the firm's prices
+ * @returns lines and sums in the smallest coin, and the items that have no price
+ * @example
+ * ```ts
+ * import { readPriceBook } from 'ohmwright/io';
+ * import { quotationOf } from 'ohmwright/site';
+ *
+ * const book = readPriceBook({ format: 'prices/1', currency: 'GBP', items: { gland: 450 }, hour: 4500, taxBasisPoints: 2000 });
+ * const glands = { key: 'gland', words: 'gland', quantity: 2, unit: 'each', rule: 'two for each cable' } as const;
+ * const hours = { tasks: [], low: 1, typical: 2, high: 3, complete: true };
+ * quotationOf([glands], hours, book).total; // => 11880
+ * ```
  */
 export function quotationOf(items: readonly Item[], hours: Hours, book: PriceBook): Quotation {
   const priceOf = (key: string): number | undefined => {

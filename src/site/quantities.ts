@@ -106,6 +106,18 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts): void {
  * @param rules rules for waste, terminations and fixings
  * @param needs what else the option needs
  * @param sheet where the lengths are worked out
+ * @returns items with their quantities, or what stands in the way of one
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { commonPractice, quantitiesOf } from 'ohmwright/site';
+ *
+ * const { wanted, work } = readSurvey(survey);
+ * const run = wanted[0]?.run;
+ * const needs = { electrode: false, surgeProtection: false, loadControl: false };
+ * run && quantitiesOf(run, work, commonPractice, needs)[0]?.key; // => 'cable:flat-twin-and-earth:2:size to be decided'
+ * ```
  */
 export function quantitiesOf(
   run: Run,
@@ -144,6 +156,17 @@ export function quantitiesOf(
  * @param run the feeder
  * @param rules rules for waste, terminations and fixings
  * @param sheet where the lengths are worked out
+ * @returns items with their quantities, or what stands in the way of one
+ * @example
+ * ```ts
+ * import garage from './garage-submain.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { commonPractice, feederQuantitiesOf } from 'ohmwright/site';
+ *
+ * const run = pathTo(readSurvey(garage).installation, 'garage submain')?.run;
+ * run && feederQuantitiesOf(run, commonPractice)[0]?.key; // => 'cable:armoured:3:10 mm²'
+ * ```
  */
 export function feederQuantitiesOf(run: Run, rules: WorkRules, sheet: Sheet = recorder('Quantities')): readonly Item[] {
   const items = runItems(run, rules, sheet);

@@ -162,6 +162,15 @@ function handover(option: OptionPlan): readonly string[] {
  * @param place place of the option that was carried out, from 0
  * @param readings readings by name of the charge point, each by its identifier on the test sheet
  * @returns plain data; fields that are not known have no value
+ * @throws CalculationError `invalid-input` for readings that the test sheet does not have and numbers that are none
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { planOf, recordsOf } from 'ohmwright/site';
+ *
+ * recordsOf(planOf(readSurvey(survey)))?.format; // => 'records/1'
+ * ```
  */
 export function recordsOf(
   plan: Plan,

@@ -17,6 +17,19 @@ const gapsOf = (r: CheckResult): readonly Gap[] => [...(r.gaps ?? []), ...(r.alt
 /**
  * The facts behind results that could not be judged, each once, with what it blocks; those that a rule waits for first.
  * @param results results of checks
+ * @returns facts with how to obtain each and what it blocks
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { assess } from 'ohmwright';
+ * import { bs7671 } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { unknownFacts } from 'ohmwright/site';
+ *
+ * const { installation } = readSurvey(survey);
+ * const { results } = assess(bs7671('2018+A2:2022'), installation, 'cooker');
+ * unknownFacts(results)[0]?.fact; // => 'kind of premises'
+ * ```
  */
 export function unknownFacts(results: readonly CheckResult[]): readonly UnknownItem[] {
   const found = new Map<string, { obtain?: string; blocks: Set<string>; decides: boolean }>();

@@ -17,6 +17,7 @@ function parts(day: string, path: string): readonly [year: number, month: number
  * @param day `yyyy-mm-dd`
  * @param days whole days, 0 and up
  * @param path what the day is called in an error
+ * @returns the day, `yyyy-mm-dd`
  * @throws CalculationError `invalid-input` when it is no day of the calendar
  * @example
  * ```ts
@@ -34,6 +35,7 @@ export function daysAfter(day: string, days: number, path = 'day'): string {
 /**
  * The same day of the next calendar month, or its last day where there is none.
  * @param day `yyyy-mm-dd`
+ * @returns the day, `yyyy-mm-dd`
  * @throws CalculationError `invalid-input` when it is no day of the calendar
  * @example
  * ```ts

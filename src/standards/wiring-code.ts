@@ -95,8 +95,9 @@ export interface Findings {
   hottestConductor?: Known<Celsius>;
   /** Name of the governing stretch. */
   governingStretch?: string;
-  /** Voltage at the point at the smallest and the largest supply voltage, V. */
+  /** Voltage at the point at the smallest supply voltage, V. */
   voltageAtLowestSupply?: Known<Volts>;
+  /** Voltage at the point at the largest supply voltage, V. */
   voltageAtHighestSupply?: Known<Volts>;
   /** Voltage drop from the origin to the end of the run, V. */
   totalDrop?: Known<Volts>;

@@ -52,6 +52,7 @@ const kinds: readonly OvercurrentKind[] = [
 /**
  * Overcurrent devices of the kinds that are met in the field.
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDevice> {
   return some<OvercurrentDevice, 'breakingCapacity' | 'conditionalRating' | 'energyClass' | 'groupingFactor'>(
@@ -70,6 +71,7 @@ export function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<Overcur
 /**
  * Residual current devices.
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevice> {
   return some<ResidualDevice, Exclude<keyof ResidualDevice, 'position' | 'type' | 'rating'>>(
@@ -106,6 +108,7 @@ const cables: readonly Pick<Cable, 'construction' | 'insulation' | 'cores' | 'pr
 /**
  * Cables of the constructions that are met in houses.
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
   const parts = fc.record({
@@ -129,6 +132,7 @@ export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
 /**
  * Stretches of a route, in air or in the ground.
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
   const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded' | 'tray'>(
@@ -189,6 +193,7 @@ const linesOf = (three: boolean): readonly Line[] => (three ? ['L1', 'L2', 'L3']
  * Charge points.
  * @param three whether the point is three-phase
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arbitrary<ChargePoint> {
   const electrode = some<NonNullable<ChargePoint['electrode']>, 'separation' | 'soilResistivity'>(
@@ -248,6 +253,7 @@ export function arbitraryChargePoint(three: boolean, choices: FactChoices = {}):
  * Loads other than charge points.
  * @param three whether the load is three-phase
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
   return fc.record({
@@ -263,6 +269,7 @@ export function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arb
  * Runs that feed a charge point or a load.
  * @param three whether the run is three-phase
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Run> {
   const point = arbitraryChargePoint(three, choices);
@@ -287,6 +294,7 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
  * Supplies.
  * @param three whether the supply is three-phase
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Supply> {
   const area = arbitraryFact(pick(4, 6, 10, 16, 25, 35).map(squareMillimetres), choices);
@@ -318,6 +326,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
  * Installations with one circuit `ev`, from the board at the origin or behind a feeder `submain`. What is drawn need
  * not be good practice: rules have to answer for all of it.
  * @param choices whether facts may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<Installation> {
   return fc.boolean().chain((three) =>

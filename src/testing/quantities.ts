@@ -11,6 +11,7 @@ export interface FactChoices {
  * Facts about one thing: known, and where that is asked for within a range or not at all.
  * @param values what the fact may be
  * @param choices whether it may be open
+ * @returns a generator for fast-check
  */
 export function arbitraryFact<T>(values: fc.Arbitrary<T>, choices: FactChoices = {}): fc.Arbitrary<Fact<T>> {
   const sure = values.map((value): Fact<T> => known(value));
@@ -47,6 +48,7 @@ const usual: Readonly<Record<string, readonly [number, number]>> = {
 /**
  * Values that a role of the vocabulary allows, its bounds among them.
  * @param name the role
+ * @returns a generator for fast-check
  */
 export function arbitraryQuantity<N extends Name>(name: N): fc.Arbitrary<Vocabulary[N]> {
   const term = termOf(name);

@@ -5,7 +5,15 @@ import type * as Q from './quantity.js';
  * The number as a quantity of this unit.
  * @param value any finite number in the unit
  * @param unit the canonical unit, such as `'A'`
+ * @returns the number, with the unit in its type
  * @throws CalculationError `not-finite` for NaN and infinities
+ * @example
+ * ```ts
+ * import { quantity } from 'ohmwright';
+ *
+ * quantity(32, 'A'); // => 32
+ * quantity(Number.NaN, 'A'); // throws not-finite
+ * ```
  */
 export function quantity<const U extends string>(value: number, unit: U): Q.Quantity<U> {
   if (!Number.isFinite(value))

@@ -91,6 +91,17 @@ export class CalculationError<C extends ErrorCode = ErrorCode> extends Error {
  * Whether something thrown is this library's error with the given code.
  * @param error whatever was caught
  * @param code the code to compare with
+ * @returns true when it is, and the error's `detail` then has its type
+ * @example
+ * ```ts
+ * import { amperes, hasCode } from 'ohmwright';
+ *
+ * try {
+ *   amperes(Number.NaN);
+ * } catch (error) {
+ *   hasCode(error, 'not-finite'); // => true
+ * }
+ * ```
  */
 export function hasCode<C extends ErrorCode>(error: unknown, code: C): error is CalculationError<C> {
   return error instanceof Error && (error as { code?: unknown }).code === code && 'detail' in error;
@@ -100,6 +111,13 @@ export function hasCode<C extends ErrorCode>(error: unknown, code: C): error is 
  * The error for malformed input, with every problem in its message.
  * @param what what was read, in words
  * @param problems everything that is wrong with it
+ * @returns the error, to be thrown
+ * @example
+ * ```ts
+ * import { invalidInput } from 'ohmwright';
+ *
+ * invalidInput('the survey', [{ path: ['boards', 0], message: 'has no name' }]).code; // => 'invalid-input'
+ * ```
  */
 export function invalidInput(what: string, problems: readonly Problem[]): CalculationError<'invalid-input'> {
   const lines = problems.map(({ path, message }) => `  ${path.length ? pathText(path) : '(the whole)'}: ${message}`);
@@ -111,6 +129,13 @@ export function invalidInput(what: string, problems: readonly Problem[]): Calcul
 /**
  * A path as text, such as `boards[0].ways[2].length`.
  * @param path keys and indices from the root
+ * @returns keys with dots, indices in brackets
+ * @example
+ * ```ts
+ * import { pathText } from 'ohmwright';
+ *
+ * pathText(['boards', 0, 'ways', 2, 'length']); // => 'boards[0].ways[2].length'
+ * ```
  */
 export function pathText(path: readonly (string | number)[]): string {
   return path.map((p, i) => (typeof p === 'number' ? `[${p}]` : i === 0 ? p : `.${p}`)).join('');

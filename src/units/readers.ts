@@ -2,7 +2,7 @@ import type * as Q from './quantity.js';
 
 /**
  * Milliamperes in a current.
- * @param value the current, A
+ * @param value the current, A, any
  * @returns number of milliamperes
  * @example
  * ```ts
@@ -14,7 +14,7 @@ import type * as Q from './quantity.js';
 export const inMilliamperes = (value: Q.Amperes): number => value * 1e3;
 /**
  * Kiloamperes in a current.
- * @param value the current, A
+ * @param value the current, A, any
  * @returns number of kiloamperes
  * @example
  * ```ts
@@ -26,7 +26,7 @@ export const inMilliamperes = (value: Q.Amperes): number => value * 1e3;
 export const inKiloamperes = (value: Q.Amperes): number => value / 1e3;
 /**
  * Milliohms in an impedance.
- * @param value the impedance, Ω
+ * @param value the impedance, Ω, any
  * @returns number of milliohms
  * @example
  * ```ts
@@ -38,7 +38,7 @@ export const inKiloamperes = (value: Q.Amperes): number => value / 1e3;
 export const inMilliohms = (value: Q.Ohms): number => value * 1e3;
 /**
  * Megohms in a resistance.
- * @param value the resistance, Ω
+ * @param value the resistance, Ω, any
  * @returns number of megohms
  * @example
  * ```ts
@@ -50,7 +50,7 @@ export const inMilliohms = (value: Q.Ohms): number => value * 1e3;
 export const inMegohms = (value: Q.Ohms): number => value / 1e6;
 /**
  * Milliohms per metre in an impedance per length.
- * @param value the impedance per length, Ω/m
+ * @param value the impedance per length, Ω/m, any
  * @returns number of milliohms per metre
  * @example
  * ```ts
@@ -62,7 +62,7 @@ export const inMegohms = (value: Q.Ohms): number => value / 1e6;
 export const inMilliohmsPerMetre = (value: Q.OhmsPerMetre): number => value * 1e3;
 /**
  * Millivolts per ampere and metre in a tabulated drop.
- * @param value the tabulated drop, V/(A·m)
+ * @param value the tabulated drop, V/(A·m), any
  * @returns number of millivolts per ampere and metre
  * @example
  * ```ts
@@ -74,7 +74,7 @@ export const inMilliohmsPerMetre = (value: Q.OhmsPerMetre): number => value * 1e
 export const inMillivoltsPerAmpereMetre = (value: Q.VoltsPerAmpereMetre): number => value * 1e3;
 /**
  * Kilometres in a length.
- * @param value the length, m
+ * @param value the length, m, any
  * @returns number of kilometres
  * @example
  * ```ts
@@ -86,7 +86,7 @@ export const inMillivoltsPerAmpereMetre = (value: Q.VoltsPerAmpereMetre): number
 export const inKilometres = (value: Q.Metres): number => value / 1e3;
 /**
  * Kilowatts in an active power.
- * @param value the active power, W
+ * @param value the active power, W, any
  * @returns number of kilowatts
  * @example
  * ```ts
@@ -98,7 +98,7 @@ export const inKilometres = (value: Q.Metres): number => value / 1e3;
 export const inKilowatts = (value: Q.Watts): number => value / 1e3;
 /**
  * Kilovolt-amperes in an apparent power.
- * @param value the apparent power, VA
+ * @param value the apparent power, VA, any
  * @returns number of kilovolt-amperes
  * @example
  * ```ts
@@ -110,7 +110,7 @@ export const inKilowatts = (value: Q.Watts): number => value / 1e3;
 export const inKilovoltAmperes = (value: Q.VoltAmperes): number => value / 1e3;
 /**
  * Kilowatt-hours in an energy.
- * @param value the energy, Wh
+ * @param value the energy, Wh, any
  * @returns number of kilowatt-hours
  * @example
  * ```ts
@@ -122,7 +122,7 @@ export const inKilovoltAmperes = (value: Q.VoltAmperes): number => value / 1e3;
 export const inKilowattHours = (value: Q.WattHours): number => value / 1e3;
 /**
  * Milliseconds in a time.
- * @param value the time, s
+ * @param value the time, s, any
  * @returns number of milliseconds
  * @example
  * ```ts
@@ -134,7 +134,7 @@ export const inKilowattHours = (value: Q.WattHours): number => value / 1e3;
 export const inMilliseconds = (value: Q.Seconds): number => value * 1e3;
 /**
  * Minutes in a time.
- * @param value the time, s
+ * @param value the time, s, any
  * @returns number of minutes
  * @example
  * ```ts
@@ -146,7 +146,7 @@ export const inMilliseconds = (value: Q.Seconds): number => value * 1e3;
 export const inMinutes = (value: Q.Seconds): number => value / 60;
 /**
  * Hours in a time.
- * @param value the time, s
+ * @param value the time, s, any
  * @returns number of hours
  * @example
  * ```ts
@@ -158,7 +158,7 @@ export const inMinutes = (value: Q.Seconds): number => value / 60;
 export const inHours = (value: Q.Seconds): number => value / 3600;
 /**
  * Percent in a ratio.
- * @param value the ratio, a plain number
+ * @param value the ratio, a plain number, any
  * @returns the number before the percent sign
  * @example
  * ```ts

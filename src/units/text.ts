@@ -7,6 +7,14 @@ import { type CanonicalUnit, type Spelling, spellings } from './spellings.js';
  * A number with at most this many significant figures, without a tail of zeros and never in exponent form.
  * @param value any finite number
  * @param figures significant figures, 1 and up
+ * @returns the number as text, without a unit
+ * @example
+ * ```ts
+ * import { formatNumber } from 'ohmwright';
+ *
+ * formatNumber(0.0074123); // => '0.00741'
+ * formatNumber(12_345); // => '12345'
+ * ```
  */
 export function formatNumber(value: number, figures = 3): string {
   if (value === 0) return '0';
@@ -28,6 +36,7 @@ export function formatNumber(value: number, figures = 3): string {
  * @param value the quantity in its canonical unit
  * @param unit the canonical unit
  * @param figures significant figures, 1 and up
+ * @returns number and unit; the unit is scaled as the trade scales it
  * @example
  * ```ts
  * import { format, kiloamperes, millivoltsPerAmpereMetre, ohms } from 'ohmwright';
@@ -46,6 +55,13 @@ export function format<U extends CanonicalUnit>(value: Quantity<U>, unit: U, fig
  * @param value the number in the unit
  * @param unit a canonical unit
  * @param figures significant figures, 1 and up
+ * @returns number and unit; the unit is scaled as the trade scales it
+ * @example
+ * ```ts
+ * import { formatIn } from 'ohmwright';
+ *
+ * formatIn(0.0073, 'V/(A·m)'); // => '7.3 mV/A/m'
+ * ```
  */
 export function formatIn(value: number, unit: string, figures = 3): string {
   const all: readonly Spelling[] = (spellings as Readonly<Record<string, readonly Spelling[]>>)[unit] ?? [
@@ -73,8 +89,15 @@ const baseIndex = (printed: readonly Spelling[]): number =>
 
 /**
  * A ratio in percent: `2.75 %`.
- * @param value the ratio
+ * @param value the ratio, a plain number, any
  * @param figures significant figures, 1 and up
+ * @returns number and percent sign
+ * @example
+ * ```ts
+ * import { formatPercent, ratio } from 'ohmwright';
+ *
+ * formatPercent(ratio(0.0275)); // => '2.75 %'
+ * ```
  */
 export function formatPercent(value: Quantity<'1'>, figures = 3): string {
   return `${formatNumber(value * 100, figures)} %`;
@@ -86,6 +109,7 @@ const AMOUNT = /^\s*([+-]?(?:\d+(?:\.\d+)?|\.\d+)(?:[eE][+-]?\d{1,3})?)\s*(\S.*?
  * Reads a text such as `'7.4 kW'` or `'25 mm²'` as a quantity of the unit that is due.
  * @param text number, then one of the listed spellings of the unit
  * @param unit the canonical unit that is due
+ * @returns the quantity, in the canonical unit
  * @throws CalculationError `unreadable-quantity` with the spellings that would be read
  * @example
  * ```ts

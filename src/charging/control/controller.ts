@@ -77,9 +77,9 @@ export interface Controller {
  *
  * Charging above what the limits leave beside the other load lasts no longer than `excessTime` after the other load rose,
  * as long as measurements come, vehicles follow, and points report the current that they draw.
- *
  * @param network limits and points; other load that is not metered, and the worst of it where it is metered, A
  * @param settings periods and holds, s; meters; how current is shared
+ * @returns a controller: give it measurements and it gives set points, A; its state is plain data
  * @throws CalculationError `invalid-input` with everything that is wrong with the network or the settings
  * @example
  * ```ts

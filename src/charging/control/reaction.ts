@@ -3,7 +3,10 @@ import { comparison, formula, type Gap, judge, notDetermined } from '../../core/
 import { type CurvePoint, timeAt } from '../../physics/index.js';
 import { type Amperes, CalculationError, type Seconds, seconds } from '../../units/index.js';
 
-/** Longest time for which a rise of the other load can show above the limit. Sum of the delays in a row. */
+/**
+ * Longest time for which a rise of the other load can show above the limit. Sum of the delays in a row. Delays in a
+ * row.
+ */
 export const excessTimeOf = /* @__PURE__ */ formula({
   id: 'excess-time',
   title: 'Longest time from a rise of the other load until the vehicles have made room',
@@ -14,7 +17,10 @@ export const excessTimeOf = /* @__PURE__ */ formula({
   source: { document: 'Delays in a row', provenance: 'definition' },
 });
 
-/** Current to which each of several points may fall when the meter or the controller is silent. Equal parts of what is left. */
+/**
+ * Current to which each of several points may fall when the meter or the controller is silent. Equal parts of what is
+ * left. Common practice of load control.
+ */
 export const safeCurrentOf = /* @__PURE__ */ formula({
   id: 'safe-current',
   title: 'Safe current of each point beside the worst other load',
@@ -43,7 +49,8 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
 
 /**
  * Whether the main fuse carries the excess of a load control.
- * @param excess `current` on the line while the excess lasts, A; `time` that it can last, s; the fuse `rating`, A, and
+ * @param excess `current` on the line while the excess lasts, A; `time` that it can last, s; the fuse `rating`, A,
+ * and
  * the points of its curve before which it does not operate, where there is one
  * @returns the result; `not-determined` without a curve that reaches to this current
  * @example

@@ -23,9 +23,19 @@ export const INTAKE = 'intake';
  * @param options other load by board and margin below the fuse, A
  * @returns the network, or every fact that is not known and stands in the way
  * @example
- * ```ts no-run
- * const network = networkOf(installation, { margin: amperes(5) });
- * if (!isMissing(network)) allocate(network, { rule: 'max-min-amperes' });
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes, isMissing, squareMillimetres } from 'ohmwright';
+ * import { networkOf } from 'ohmwright/charging';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decidedRun, withAddedRun } from 'ohmwright/site';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const [point] = wanted;
+ * if (!point) throw new Error('no point is wanted');
+ * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
+ * const network = networkOf(withAddedRun(installation, point.from, run), { margin: amperes(5) });
+ * isMissing(network) ? network.missing : network.points.map((p) => p.id); // => ['drive']
  * ```
  */
 export function networkOf(installation: Installation, options: NetworkOptions = {}): Known<ChargingNetwork> {

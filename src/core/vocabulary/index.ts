@@ -43,6 +43,14 @@ let terms: ReadonlyMap<string, Term> | undefined;
 /**
  * The term of a role whose name is known only at run time, or undefined.
  * @param name a role
+ * @returns symbol, unit, range and words of the role, or undefined where there is none of that name
+ * @example
+ * ```ts
+ * import { termOf } from 'ohmwright';
+ *
+ * termOf('designCurrent')?.symbol; // => 'I_b'
+ * termOf('colour'); // => undefined
+ * ```
  */
 export function termOf(name: string): Term | undefined {
   terms ??= new Map(Object.entries(vocabulary));

@@ -11,6 +11,8 @@ const MOST_SUMS = 2_000_000;
  * @param n number of trials, whole, 0 and up
  * @param p probability of one success, 0 to 1
  * @returns n + 1 probabilities
+ * @throws CalculationError `out-of-range` for a number of trials that is not whole or above two million, and for a
+ * probability outside 0 to 1
  * @example
  * ```ts
  * import { binomialProbabilities } from 'ohmwright/demand';

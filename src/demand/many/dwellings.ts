@@ -291,6 +291,7 @@ export const groupMethods: readonly GroupMethod[] = [
  * by itself: the methods belong to different countries.
  * @param group number of dwellings and what is known of them
  * @param sheet where the calculation is written; nowhere when absent
+ * @returns one result for each method, with its assumption, A or VA, or why it does not apply
  * @throws CalculationError `invalid-input` when the number of dwellings is not whole or below 1
  * @example
  * ```ts

@@ -1,6 +1,8 @@
 import { formula } from '../../core/index.js';
 
-/** Demand of dwellings on one riser by a simultaneity factor. */
+/**
+ * Demand of dwellings on one riser by a simultaneity factor. NF C 14-100, as reproduced in an installation handbook.
+ */
 export const riserDemand = /* @__PURE__ */ formula({
   id: 'riser-demand',
   title: 'Demand of dwellings on one riser',
@@ -11,7 +13,10 @@ export const riserDemand = /* @__PURE__ */ formula({
   source: { document: 'NF C 14-100', clause: 'as reproduced in an installation handbook', provenance: 'one-source' },
 });
 
-/** Demand of many like dwellings from their demand after diversity and a constant term, both the user's. */
+/**
+ * Demand of many like dwellings from their demand after diversity and a constant term, both the user's. British
+ * network design practice, N·ADMD·(1 + P_c/(N·ADMD)).
+ */
 export const afterDiversityGroup = /* @__PURE__ */ formula({
   id: 'after-diversity-group',
   title: 'Demand after diversity with a constant term',
@@ -28,7 +33,10 @@ export const afterDiversityGroup = /* @__PURE__ */ formula({
   },
 });
 
-/** Demand of many like consumers from a coincidence that falls with the root of their number. */
+/**
+ * Demand of many like consumers from a coincidence that falls with the root of their number. Network design practice,
+ * g = g_∞ + (1 − g_∞)/√N.
+ */
 export const rootCoincidence = /* @__PURE__ */ formula({
   id: 'root-coincidence',
   title: 'Coincidence that falls with the root of the number',
@@ -45,7 +53,10 @@ export const rootCoincidence = /* @__PURE__ */ formula({
   },
 });
 
-/** Demand of many consumers from the energy that they use in a year. */
+/**
+ * Demand of many consumers from the energy that they use in a year. Nordic network design practice, P = k_1·W +
+ * k_2·√W.
+ */
 export const energyToPeak = /* @__PURE__ */ formula({
   id: 'energy-to-peak',
   title: 'Peak from the energy of a year',
@@ -64,7 +75,10 @@ export const energyToPeak = /* @__PURE__ */ formula({
   },
 });
 
-/** Probability that a charge point charges at the busiest instant, for arrivals spread evenly over a window. */
+/**
+ * Probability that a charge point charges at the busiest instant, for arrivals spread evenly over a window. Uniform
+ * arrivals of fixed duration.
+ */
 export const chargingProbability = /* @__PURE__ */ formula({
   id: 'charging-probability',
   title: 'Probability of charging at the busiest instant',

@@ -39,6 +39,7 @@ function checkTimes(meter: MeterReadings, problems: Problem[]): void {
 /**
  * Checks half-hour readings: every start a time, half an hour apart, energies 0 Wh and up.
  * @param meter readings with season and margin
+ * @returns nothing: it throws or it does not
  * @throws CalculationError `invalid-input` with the path of every gap, duplicate and wrong number
  * @example
  * ```ts
@@ -70,5 +71,17 @@ export function checkReadings(meter: MeterReadings): void {
 /**
  * Whole days that readings cover.
  * @param meter readings without gaps
+ * @returns whole days, 0 and up
+ * @example
+ * ```ts
+ * import { ratio, wattHours } from 'ohmwright';
+ * import { daysCovered } from 'ohmwright/demand';
+ *
+ * const readings = [
+ *   { start: '2026-01-10T00:00:00Z', energy: wattHours(300) },
+ *   { start: '2026-01-10T00:30:00Z', energy: wattHours(250) },
+ * ];
+ * daysCovered({ readings, season: 'winter', margin: ratio(0.2) }); // => 0
+ * ```
  */
 export const daysCovered = (meter: MeterReadings): number => Math.floor(meter.readings.length / 48);

@@ -16,6 +16,17 @@ export interface DemandPictureInput {
  * Maximum demand by each method, against the limits of the supply.
  * @param input bars and limits, A
  * @returns an SVG as text
+ * @example
+ * ```ts
+ * import { demandPicture } from 'ohmwright/report';
+ *
+ * const svg = demandPicture({
+ *   title: 'Demand',
+ *   bars: [{ name: 'by allowances', current: 62, governs: true }],
+ *   limits: [{ name: 'service fuse', current: 80 }],
+ * });
+ * svg.startsWith('<svg'); // => true
+ * ```
  */
 export function demandPicture(input: DemandPictureInput): string {
   // the largest on top: no line then runs through the words of another

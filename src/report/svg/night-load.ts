@@ -20,6 +20,18 @@ const clock = (minute: number): string =>
  * Load of the night stacked by vehicle, against the limit.
  * @param input steps in minutes, bands and limit in A
  * @returns an SVG as text
+ * @example
+ * ```ts
+ * import { nightLoadPicture } from 'ohmwright/report';
+ *
+ * const svg = nightLoadPicture({
+ *   title: 'The night',
+ *   minutes: [0, 30],
+ *   bands: [{ name: 'house', current: [8, 6] }],
+ *   limit: 80,
+ * });
+ * svg.startsWith('<svg'); // => true
+ * ```
  */
 export function nightLoadPicture(input: NightLoadInput): string {
   const area = { left: 70, right: 700, top: 40, bottom: 330 };

@@ -116,6 +116,14 @@ function drawBoard(board: Board, left: number, top: number, wanted: ReadonlySet<
  * @param title title of the picture
  * @param wanted runs that are new; they are framed
  * @returns an SVG as text
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { readSurvey } from 'ohmwright/io';
+ * import { oneLineDiagram } from 'ohmwright/report';
+ *
+ * oneLineDiagram(readSurvey(survey).installation, 'The house').startsWith('<svg'); // => true
+ * ```
  */
 export function oneLineDiagram(installation: Installation, title: string, wanted: readonly string[] = []): string {
   const { supply, board } = installation;

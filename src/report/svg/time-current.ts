@@ -27,6 +27,18 @@ export interface TimeCurrentInput {
  * Time-current curves with the fault current marked, both axes logarithmic.
  * @param input curves, bands and marks; currents in A, times in s, all above zero
  * @returns an SVG as text
+ * @example
+ * ```ts
+ * import { timeCurrentPicture } from 'ohmwright/report';
+ *
+ * const svg = timeCurrentPicture({
+ *   title: 'The fuse',
+ *   series: [{ name: 'fuse', points: [[100, 10], [400, 0.1]] }],
+ *   marks: [{ name: 'earth fault current', current: 300 }],
+ *   times: [{ name: 'required', time: 0.4 }],
+ * });
+ * svg.startsWith('<svg'); // => true
+ * ```
  */
 export function timeCurrentPicture(input: TimeCurrentInput): string {
   const points = input.series.flatMap((s) => [...s.points, ...(s.slower ?? [])]).filter(([i, t]) => i > 0 && t > 0);

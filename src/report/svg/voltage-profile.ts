@@ -20,6 +20,18 @@ export interface VoltageProfileInput {
  * Voltage along the route from the origin to the point.
  * @param input lines, limits and stretches; distances in m, voltages in V
  * @returns an SVG as text
+ * @example
+ * ```ts
+ * import { voltageProfilePicture } from 'ohmwright/report';
+ *
+ * const svg = voltageProfilePicture({
+ *   title: 'The route',
+ *   series: [{ name: 'nominal', points: [[0, 230], [25, 224]] }],
+ *   limits: [{ name: 'limit', voltage: 218.5 }],
+ *   stretches: [{ name: 'hall', end: 25 }],
+ * });
+ * svg.startsWith('<svg'); // => true
+ * ```
  */
 export function voltageProfilePicture(input: VoltageProfileInput): string {
   const area = { left: 70, right: 700, top: 40, bottom: 330 };

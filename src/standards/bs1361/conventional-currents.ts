@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Conventional fusing current of household cartridge and rewirable fuses in multiples of the rated current. BS 1361, BS 3036. */
+/**
+ * Conventional fusing current of household cartridge and rewirable fuses in multiples of the rated current. BS 1361,
+ * BS 3036. BS 1361; BS 3036, fusing factor.
+ */
 export const householdFuseConventional = /* @__PURE__ */ table({
   id: 'bs1361/conventional-currents',
   title: 'Conventional fusing current of household cartridge and rewirable fuses, multiple of the rated current',

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Typical bands of soil resistivity: an answer from them is a range, and the electrode is measured after installing. */
+/**
+ * Typical bands of soil resistivity: an answer from them is a range, and the electrode is measured after installing.
+ * BS 7430; IEEE 142, typical resistivities.
+ */
 export const soilResistivities = /* @__PURE__ */ table({
   id: 'bs7430/soil-resistivity',
   title: 'Typical bands of soil resistivity',

@@ -142,6 +142,7 @@ export const ratingTables: RatingTables = { tabulated, ambient, group, insulatio
  * @param stretch how single-core cables lie
  * @param system single- or three-phase
  * @param component r, x or z
+ * @returns drop per ampere and metre, V/(A·m), or what is missing
  */
 export function dropRateOf(
   sheet: Sheet,
@@ -235,6 +236,22 @@ function dropFormation(
 /**
  * The table of capacities that serves a cable, or undefined where none is entered.
  * @param cable the cable
+ * @returns its identifier and what its axes offer, or undefined
+ * @example
+ * ```ts
+ * import { known, squareMillimetres } from 'ohmwright';
+ * import { capacityTableOf } from 'ohmwright/bs7671';
+ *
+ * const cable = {
+ *   construction: 'flat-twin-and-earth',
+ *   material: 'copper',
+ *   insulation: 'thermoplastic-70',
+ *   cores: 2,
+ *   area: known(squareMillimetres(6)),
+ *   protective: 'bare-core',
+ * } as const;
+ * capacityTableOf(cable)?.id; // => 'bs7671/4d5'
+ * ```
  */
 export function capacityTableOf(cable: Cable): Pick<Table, 'id' | 'offers'> | undefined {
   const sort = sortOf(cable);

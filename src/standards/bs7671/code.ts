@@ -51,6 +51,7 @@ function closedRules(edition: Edition, gap: Gap): WiringCode['rules'] {
 /**
  * BS 7671 as a wiring code, by edition; there is no default edition.
  * @param edition year and latest amendment, such as `2018+A2:2022`
+ * @returns the wiring code, for `assess`, `design` and `permitted`
  * @throws CalculationError `unknown-definition` for an edition that is not entered
  * @example
  * ```ts

@@ -9,7 +9,7 @@ const clause = (where: string, provenance: Source['provenance'] = 'two-sources',
   ...(note ? { note } : {}),
 });
 
-/** The charge point outdoors is not left on the earth of a PME supply alone. */
+/** The charge point outdoors is not left on the earth of a PME supply alone. BS 7671, 722.411.4.1. */
 export const chargePointEarthed = /* @__PURE__ */ alternatives({
   weight: 'rule',
   caution: shockCaution,
@@ -18,7 +18,10 @@ export const chargePointEarthed = /* @__PURE__ */ alternatives({
   source: /* @__PURE__ */ clause('722.411.4.1'),
 });
 
-/** A place in which a combined neutral and earth is barred. */
+/**
+ * A place in which a combined neutral and earth is barred. Electricity Safety, Quality and Continuity Regulations
+ * 2002, regulation 9(4); BS 7671 Sections 704, 708, 709.
+ */
 export const combinedEarthAllowed = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -31,7 +34,7 @@ export const combinedEarthAllowed = /* @__PURE__ */ statement({
   },
 });
 
-/** Every declared state of load is balanced well enough. */
+/** Every declared state of load is balanced well enough. BS 7671, 722.411.4.1 (i). */
 export const balancedKeepsLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -44,7 +47,7 @@ export const balancedKeepsLimit = /* @__PURE__ */ comparison({
   worse: { touchVoltage: 'up' },
 });
 
-/** The arrangement is for three-phase installations. */
+/** The arrangement is for three-phase installations. BS 7671, 722.411.4.1 (i). */
 export const threePhaseInstallation = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -53,7 +56,7 @@ export const threePhaseInstallation = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (i)'),
 });
 
-/** The states of load are declared. */
+/** The states of load are declared. BS 7671, 722.411.4.1 (i), (ii). */
 export const loadStatesDeclared = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -62,7 +65,7 @@ export const loadStatesDeclared = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (i), (ii)'),
 });
 
-/** The electrode against the resistive-load equation. */
+/** The electrode against the resistive-load equation. BS 7671, 722.411.4.1 (ii), Annex A722. */
 export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -101,7 +104,7 @@ export const electrodeForHeldPower = /* @__PURE__ */ comparison({
   worse: { electrodeResistance: 'up' },
 });
 
-/** A device that measures the touch voltage. */
+/** A device that measures the touch voltage. BS 7671, 722.411.4.1 (iii). */
 export const touchVoltageDevice = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -110,7 +113,7 @@ export const touchVoltageDevice = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (iii)'),
 });
 
-/** A device that watches the line-neutral voltage. */
+/** A device that watches the line-neutral voltage. BS 7671, 722.411.4.1 (iv). */
 export const windowDevice = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -119,7 +122,7 @@ export const windowDevice = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
-/** That device is for single-phase installations only. */
+/** That device is for single-phase installations only. BS 7671, 722.411.4.1 (iv). */
 export const singlePhaseInstallation = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -141,7 +144,7 @@ export const windowLeavesDrop = /* @__PURE__ */ comparison({
   worse: { totalDrop: 'up' },
 });
 
-/** A device of equal safety. */
+/** A device of equal safety. BS 7671, 722.411.4.1 (v). */
 export const equalDevice = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -150,7 +153,7 @@ export const equalDevice = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (v)'),
 });
 
-/** Nothing of the earth of the supply reaches the island. */
+/** Nothing of the earth of the supply reaches the island. BS 7671, 722.411.4.1; 542.1.3. */
 export const islandFeedSeparated = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -159,7 +162,7 @@ export const islandFeedSeparated = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1; 542.1.3', 'one-source'),
 });
 
-/** No one touches both earthing systems. */
+/** No one touches both earthing systems. BS 7671, 411.3.1.1; 417.3. */
 export const islandOutOfReach = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -172,7 +175,7 @@ export const islandOutOfReach = /* @__PURE__ */ comparison({
   worse: { earthSeparation: 'down' },
 });
 
-/** Buried electrodes of two systems are apart. */
+/** Buried electrodes of two systems are apart. Guidance of one network operator, buried separation. */
 export const islandElectrodesApart = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
@@ -185,7 +188,7 @@ export const islandElectrodesApart = /* @__PURE__ */ comparison({
   worse: { earthSeparation: 'down' },
 });
 
-/** The electrode of the island and the residual current device. */
+/** The electrode of the island and the residual current device. BS 7671, 411.5.3. */
 export const islandTouchLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -198,7 +201,7 @@ export const islandTouchLimit = /* @__PURE__ */ comparison({
   worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
 });
 
-/** A stable electrode. */
+/** A stable electrode. BS 7671, Table 41.5, note. */
 export const islandElectrodeStable = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
@@ -211,7 +214,7 @@ export const islandElectrodeStable = /* @__PURE__ */ comparison({
   worse: { electrodeResistance: 'up' },
 });
 
-/** One transformer for one vehicle. */
+/** One transformer for one vehicle. BS 7671, 722.413.1.2. */
 export const oneVehicleSeparated = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,

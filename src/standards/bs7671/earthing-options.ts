@@ -316,6 +316,7 @@ const place = {
  * Judges every permitted arrangement for a charge point outdoors on a PME supply and writes it on a sheet.
  * @param sheet where the lines go
  * @param q supply, charge point, states of load
+ * @returns one entry for each arrangement, in the order of the clause
  */
 export function writeEarthingOptions(sheet: Sheet, q: EarthingQuestion): readonly EarthingOption[] {
   const phases = factValue('phases of the supply', q.supply.phases);
@@ -376,6 +377,17 @@ export function writeEarthingOptions(sheet: Sheet, q: EarthingQuestion): readonl
  * a calculation alone.
  * @param q supply, charge point, states of load
  * @returns one entry for each arrangement, in the order of the clause
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { earthingOptions } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const { installation, wanted } = readSurvey(survey);
+ * const outlet = wanted[0]?.run.feeds[0];
+ * if (outlet?.kind !== 'charge-point') throw new Error('no point is wanted');
+ * earthingOptions({ supply: installation.supply, point: outlet }).length; // => 7
+ * ```
  */
 export function earthingOptions(q: EarthingQuestion): readonly EarthingOption[] {
   return writeEarthingOptions(silent(), q);

@@ -72,6 +72,13 @@ export const editions: readonly EditionDates[] = [
 /**
  * What is known of an edition.
  * @param edition year and latest amendment
+ * @returns when it was published and withdrawn, and whether its text was available
+ * @example
+ * ```ts
+ * import { datesOf } from 'ohmwright/bs7671';
+ *
+ * datesOf('2018+A2:2022').withdrawn; // => '2026-10-15'
+ * ```
  */
 export function datesOf(edition: Edition): EditionDates {
   return editions.find((e) => e.edition === edition) as EditionDates;
@@ -82,6 +89,7 @@ export function datesOf(edition: Edition): EditionDates {
  * before, both are in force.
  * @param edition year and latest amendment
  * @param date ISO date, yyyy-mm-dd; anything else gives `unknown`
+ * @returns `in-force`, `withdrawn`, `not-yet`, or `unknown` where a date is not known
  * @example
  * ```ts
  * import { editionInForce } from 'ohmwright/bs7671';
@@ -101,6 +109,7 @@ export function editionInForce(edition: Edition, date: string): 'in-force' | 'wi
 /**
  * What has to be said of an edition wherever a verdict is printed.
  * @param edition year and latest amendment
+ * @returns a sentence for a person
  * @example
  * ```ts
  * import { standingOf } from 'ohmwright/bs7671';
@@ -117,6 +126,13 @@ export function standingOf(edition: Edition): string {
 /**
  * The gap that stands in the way of a verdict by an edition whose text could not be had, or undefined.
  * @param edition year and latest amendment
+ * @returns the gap, or undefined where the text is entered
+ * @example
+ * ```ts
+ * import { editionGap } from 'ohmwright/bs7671';
+ *
+ * editionGap('2018+A2:2022'); // => undefined
+ * ```
  */
 export function editionGap(edition: Edition): Gap | undefined {
   if (datesOf(edition).text === 'available') return undefined;

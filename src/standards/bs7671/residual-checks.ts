@@ -4,7 +4,7 @@ import { shockCaution } from '../iec-family/disconnection-checks.js';
 const bs = (clause: string, provenance: 'two-sources' | 'one-source' | 'memory' = 'two-sources') =>
   ({ document: 'BS 7671', edition: '2018+A2:2022', clause, provenance }) as const;
 
-/** A charge point has a residual current device of at most 30 mA. */
+/** A charge point has a residual current device of at most 30 mA. BS 7671, 722.531.3.101; 411.3.3; 522.6.202. */
 export const additionalProtection = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -17,7 +17,7 @@ export const additionalProtection = /* @__PURE__ */ comparison({
   worse: { residualOperatingCurrent: 'up' },
 });
 
-/** The type of the device suits the residual current. */
+/** The type of the device suits the residual current. BS 7671, 722.531.3.101; 531.3.3. */
 export const residualTypeSuits = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -26,7 +26,7 @@ export const residualTypeSuits = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ bs('722.531.3.101; 531.3.3'),
 });
 
-/** The device opens all live conductors. */
+/** The device opens all live conductors. BS 7671, 722.531.3.101. */
 export const residualOpensAllLive = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -35,7 +35,7 @@ export const residualOpensAllLive = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ bs('722.531.3.101'),
 });
 
-/** The device stands at the origin where the cable depends on it. */
+/** The device stands at the origin where the cable depends on it. BS 7671, 411.5.3; 522.6.202. */
 export const residualAtOrigin = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -44,7 +44,7 @@ export const residualAtOrigin = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ bs('411.5.3; 522.6.202', 'one-source'),
 });
 
-/** Each point has a device of its own. */
+/** Each point has a device of its own. BS 7671, 722.531.3.101. */
 export const oneDevicePerPoint = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -53,7 +53,7 @@ export const oneDevicePerPoint = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ bs('722.531.3.101'),
 });
 
-/** Smooth direct current that points may pass, against a device upstream. */
+/** Smooth direct current that points may pass, against a device upstream. BS 7671, 531.3.3; 722.531.3.101. */
 export const smoothCurrentBorne = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -66,7 +66,7 @@ export const smoothCurrentBorne = /* @__PURE__ */ comparison({
   worse: { smoothResidualSum: 'up' },
 });
 
-/** Devices in series are selective. */
+/** Devices in series are selective. BS 7671, 536.4. */
 export const residualSelective = /* @__PURE__ */ statement({
   weight: 'advice',
   caution: shockCaution,
@@ -75,7 +75,7 @@ export const residualSelective = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ bs('536.4', 'memory'),
 });
 
-/** Standing protective-conductor currents against the device. */
+/** Standing protective-conductor currents against the device. BS 7671, 531.3.2. */
 export const standingCurrentBorne = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
@@ -88,7 +88,7 @@ export const standingCurrentBorne = /* @__PURE__ */ comparison({
   worse: { standingCurrentSum: 'up' },
 });
 
-/** The residual current device is not overloaded. */
+/** The residual current device is not overloaded. BS 7671, 536.4. */
 export const residualNotOverloaded = /* @__PURE__ */ comparison({
   weight: 'rule',
   id: 'residual-current-device-overload',
@@ -100,7 +100,7 @@ export const residualNotOverloaded = /* @__PURE__ */ comparison({
   worse: { residualRatedCurrent: 'down' },
 });
 
-/** A device through which power flows both ways suits it. */
+/** A device through which power flows both ways suits it. BS 7671, 530.3.201. */
 export const residualBothWays = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
@@ -109,7 +109,7 @@ export const residualBothWays = /* @__PURE__ */ statement({
   source: { document: 'BS 7671', edition: '2018+A3:2024', clause: '530.3.201', provenance: 'two-sources' },
 });
 
-/** The board carries supply and generation together. */
+/** The board carries supply and generation together. BS 7671, 551.7.2. */
 export const boardCarriesInfeed = /* @__PURE__ */ comparison({
   weight: 'rule',
   id: 'board-rating',

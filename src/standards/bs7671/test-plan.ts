@@ -82,8 +82,17 @@ export type TestEdition = '2008' | '2018' | '2018+A2';
 
 /**
  * The tests of initial verification as an edition of BS 7671 asks for them.
- * @param edition the edition; A2:2022 asks for one alternating test of a residual current device at its rated current
+ * @param edition the edition; A2:2022 asks for one alternating test of a residual current device at its rated
+ * current
+ * @returns the tests in their order, with the figures that the edition asks for
  * @throws CalculationError `unknown-definition` for an edition whose text was not available
+ * @example
+ * ```ts
+ * import { testPlan } from 'ohmwright/bs7671';
+ *
+ * testPlan('2018+A2').edition; // => 'BS 7671:2018+A2'
+ * testPlan('2018+A4' as '2018'); // throws unknown-definition
+ * ```
  */
 export function testPlan(edition: TestEdition): TestPlan {
   if (!Object.hasOwn(residualOf, edition))

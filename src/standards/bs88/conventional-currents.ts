@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Conventional non-fusing and fusing currents of gG fuses in multiples of the rated current. IEC 60269. */
+/**
+ * Conventional non-fusing and fusing currents of gG fuses in multiples of the rated current. IEC 60269. IEC 60269-1,
+ * -2, Table 2.
+ */
 export const ggConventional = /* @__PURE__ */ table({
   id: 'bs88/conventional-currents',
   title: 'Conventional currents of gG fuses, multiple of the rated current',
@@ -23,7 +26,7 @@ export const ggConventional = /* @__PURE__ */ table({
   notes: ['Ratings from 16 A on have the smaller factors: the row of 15.99 A stands for everything below 16 A.'],
 });
 
-/** Conventional times of gG fuses. IEC 60269. */
+/** Conventional times of gG fuses. IEC 60269. IEC 60269-1, Table 2. */
 export const ggConventionalTimes = /* @__PURE__ */ table({
   id: 'bs88/conventional-times',
   title: 'Conventional times of gG fuses',

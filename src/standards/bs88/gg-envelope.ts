@@ -9,6 +9,13 @@ import { ggGates } from './gg-gates.js';
  * @param deviceRating rated current, A, one that the gates list
  * @returns points that bound the zone below and above
  * @throws CalculationError `no-cell` for a rating without gates
+ * @example
+ * ```ts
+ * import { amperes } from 'ohmwright';
+ * import { ggEnvelope } from 'ohmwright/bs7671';
+ *
+ * ggEnvelope(amperes(100)).slow.length; // => 3
+ * ```
  */
 export function ggEnvelope(deviceRating: Amperes): Envelope {
   const gate = (name: 'least-10s' | 'most-5s' | 'least-0.1s' | 'most-0.1s') =>

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Operating currents of generic gG fuses as a maker of test instruments prints them for loop testing. */
+/**
+ * Operating currents of generic gG fuses as a maker of test instruments prints them for loop testing. IEC 60269-1, as
+ * reproduced in a manual of a test instrument.
+ */
 export const ggLoopTesting = /* @__PURE__ */ table({
   id: 'bs88/gg-loop-testing',
   title: 'Operating currents of generic gG fuses for loop testing',

@@ -1,6 +1,6 @@
 import { comparison } from '../../core/index.js';
 
-/** No notice is needed up to 3.6 kVA of charging equipment. */
+/** No notice is needed up to 3.6 kVA of charging equipment. NAV, § 19 (2); VDE-AR-N 4100. */
 export const belowNotice = /* @__PURE__ */ comparison({
   id: 'de-below-notice',
   title: 'Charging equipment is at most 3.6 kVA, so that no notice is needed',
@@ -12,7 +12,7 @@ export const belowNotice = /* @__PURE__ */ comparison({
   worse: { equipmentPower: 'up' },
 });
 
-/** No consent is needed up to 12 kVA in sum. */
+/** No consent is needed up to 12 kVA in sum. NAV, § 19 (2). */
 export const belowConsent = /* @__PURE__ */ comparison({
   id: 'de-below-consent',
   title: 'Charging equipment behind one connection is at most 12 kVA in sum, so that no consent is needed',
@@ -24,7 +24,7 @@ export const belowConsent = /* @__PURE__ */ comparison({
   worse: { equipmentPower: 'up' },
 });
 
-/** The charge points of the lines differ by at most 20 A. */
+/** The charge points of the lines differ by at most 20 A. VDE-AR-N 4100, unbalance. */
 export const unbalanceWithinCap = /* @__PURE__ */ comparison({
   id: 'de-unbalance',
   title: 'Currents of the charge points on the lines differ by at most 20 A (4.6 kVA)',
@@ -41,7 +41,10 @@ export const unbalanceWithinCap = /* @__PURE__ */ comparison({
   worse: { unbalance: 'up' },
 });
 
-/** A charge point of at most 4.2 kW need not be controllable by the network operator. */
+/**
+ * A charge point of at most 4.2 kW need not be controllable by the network operator. EnWG, § 14a, commissioned from
+ * 2024-01-01.
+ */
 export const belowControllable = /* @__PURE__ */ comparison({
   id: 'de-below-controllable',
   title: 'The charge point is at most 4.2 kW, so that it need not be controllable',

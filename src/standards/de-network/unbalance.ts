@@ -1,6 +1,6 @@
 import { table } from '../../core/index.js';
 
-/** Largest difference between lines that charge points may cause, by country. */
+/** Largest difference between lines that charge points may cause, by country. National connection rules, unbalance. */
 export const unbalanceCaps = /* @__PURE__ */ table({
   id: 'de-network/unbalance',
   title: 'Largest difference between the currents of lines caused by charge points',

@@ -10,6 +10,13 @@ import { testMultiples, testTimes } from './test-currents.js';
  * @param deviceRating rated current, A, up to 125
  * @returns points that bound the zone below and above
  * @throws CalculationError `no-cell` above 125 A
+ * @example
+ * ```ts
+ * import { amperes } from 'ohmwright';
+ * import { breakerEnvelope } from 'ohmwright/bs7671';
+ *
+ * breakerEnvelope('B', amperes(32)).slow.length; // => 3
+ * ```
  */
 export function breakerEnvelope(type: 'B' | 'C' | 'D', deviceRating: Amperes): Envelope {
   const multiple = (test: 'a' | 'b' | 'c') => testMultiples.get({ basis: 'rated current', test }) * deviceRating;

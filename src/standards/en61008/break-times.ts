@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Largest break time of residual current devices by multiple of the rated residual current. EN 61008-1, EN 61009-1. */
+/**
+ * Largest break time of residual current devices by multiple of the rated residual current. EN 61008-1, EN 61009-1. EN
+ * 61008-1; EN 61009-1, break times.
+ */
 export const residualBreakTimes = /* @__PURE__ */ table({
   id: 'en61008/break-times',
   title: 'Largest break time of residual current devices',

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Times for which a selective residual current device must not operate. EN 61008-1, EN 61009-1. */
+/**
+ * Times for which a selective residual current device must not operate. EN 61008-1, EN 61009-1. EN 61008-1; EN
+ * 61009-1, non-actuating times.
+ */
 export const residualNonActuatingTimes = /* @__PURE__ */ table({
   id: 'en61008/non-actuating-times',
   title: 'Non-actuating time of selective residual current devices',

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Bands of residual current in which a device operates on a slowly rising current. EN 61008-1, EN 62423. */
+/**
+ * Bands of residual current in which a device operates on a slowly rising current. EN 61008-1, EN 62423. EN 61008-1;
+ * EN 62423, operating current.
+ */
 export const residualOperatingBands = /* @__PURE__ */ table({
   id: 'en61008/operating-bands',
   title: 'Band of operating current of residual current devices, over the rated residual current',

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Smooth direct residual current with which a device of a type still works. EN 61008-1, EN 62423. */
+/**
+ * Smooth direct residual current with which a device of a type still works. EN 61008-1, EN 62423. EN 61008-1; EN
+ * 61009-1; EN 62423, types.
+ */
 export const smoothCurrentWithstand = /* @__PURE__ */ table({
   id: 'en61008/smooth-current',
   title: 'Smooth direct residual current with which a residual current device works',

@@ -12,7 +12,7 @@ const oneText = (clause: string): Source => ({
   provenance: 'one-source',
 });
 
-/** The demand is at most 60 A a line. */
+/** The demand is at most 60 A a line. ENA process for charge points and heat pumps, application form and flow chart. */
 export const demandForNotice = /* @__PURE__ */ comparison({
   id: 'demand-for-notice',
   title: 'Maximum demand with the charge points is at most 60 A',
@@ -24,7 +24,10 @@ export const demandForNotice = /* @__PURE__ */ comparison({
   worse: { demand: 'up', notifyThreshold: 'down' },
 });
 
-/** The demand of a single-phase supply is at most 13.8 kVA. */
+/**
+ * The demand of a single-phase supply is at most 13.8 kVA. ENA process for charge points and heat pumps, application
+ * form and flow chart.
+ */
 export const powerForNotice = /* @__PURE__ */ comparison({
   id: 'power-for-notice',
   title: 'Maximum demand of a single-phase supply is at most 13.8 kVA',
@@ -36,7 +39,10 @@ export const powerForNotice = /* @__PURE__ */ comparison({
   worse: { demandPower: 'up', notifyThresholdPower: 'down' },
 });
 
-/** The demand is at most the rating of the cut-out. */
+/**
+ * The demand is at most the rating of the cut-out. ENA process for charge points and heat pumps, application form and
+ * flow chart.
+ */
 export const cutOutForNotice = /* @__PURE__ */ comparison({
   id: 'cut-out-for-notice',
   title: 'Maximum demand is at most the rating of the cut-out, which is known',
@@ -48,7 +54,7 @@ export const cutOutForNotice = /* @__PURE__ */ comparison({
   worse: { demand: 'up', cutOutRating: 'down' },
 });
 
-/** Cut-out and service are sound. */
+/** Cut-out and service are sound. ENA process for charge points and heat pumps, application form and flow chart. */
 export const cutOutIsSound = /* @__PURE__ */ statement({
   id: 'cut-out-is-sound',
   title: 'The cut-out and its service are sound',
@@ -57,7 +63,7 @@ export const cutOutIsSound = /* @__PURE__ */ statement({
   caution: 'An unsafe cut-out is reported to the distributor at once, charge point or not.',
 });
 
-/** The service is not looped. */
+/** The service is not looped. ENA process for charge points and heat pumps, application form and flow chart. */
 export const serviceNotLooped = /* @__PURE__ */ statement({
   id: 'service-not-looped',
   title: 'The service is not looped with a neighbour’s',
@@ -65,7 +71,7 @@ export const serviceNotLooped = /* @__PURE__ */ statement({
   source: connectionProcess,
 });
 
-/** The supply is metered. */
+/** The supply is metered. ENA process for charge points and heat pumps, unmetered supplies. */
 export const supplyIsMetered = /* @__PURE__ */ statement({
   id: 'supply-is-metered',
   title: 'The supply is metered',
@@ -73,7 +79,10 @@ export const supplyIsMetered = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ oneText('unmetered supplies'),
 });
 
-/** It is not one of several installations planned close together. */
+/**
+ * It is not one of several installations planned close together. ENA process for charge points and heat pumps, planned
+ * programmes.
+ */
 export const singleInstallation = /* @__PURE__ */ statement({
   id: 'single-installation',
   title: 'The work is not one of several installations planned close together',
@@ -81,7 +90,7 @@ export const singleInstallation = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ oneText('planned programmes'),
 });
 
-/** All generation and storage together is at most 16 A a line. */
+/** All generation and storage together is at most 16 A a line. ENA EREC G98, scope; above it G99. */
 export const sourcesForNotice = /* @__PURE__ */ comparison({
   id: 'sources-for-notice',
   title: 'Generation and storage together are at most 16 A a line',
@@ -94,7 +103,10 @@ export const sourcesForNotice = /* @__PURE__ */ comparison({
   worse: { sourceCurrent: 'up', sourceCurrentLimit: 'down' },
 });
 
-/** Generation and storage with a charge point that feeds back stay within what its form serves. */
+/**
+ * Generation and storage with a charge point that feeds back stay within what its form serves. ENA process for charge
+ * points and heat pumps, charge points that feed back: 17 kW single-phase, 50 kW three-phase.
+ */
 export const sourcesForOneForm = /* @__PURE__ */ comparison({
   id: 'sources-for-one-form',
   title: 'Generation and storage, vehicles that feed back included, are at most what the form for charge points serves',

@@ -8,7 +8,10 @@ const source: Source = {
   provenance: 'one-source',
 };
 
-/** The number is built like a meter-point number and its check digit agrees. */
+/**
+ * The number is built like a meter-point number and its check digit agrees. Industry data, check digit of the meter-
+ * point administration number.
+ */
 export const meterPointPlausible = /* @__PURE__ */ statement({
   id: 'meter-point-plausible',
   title: 'The meter-point number is plausible',
@@ -38,7 +41,17 @@ export interface MeterPoint {
   readonly result: CheckResult;
 }
 
-/** The check digit that belongs to the first twelve digits of a core. */
+/**
+ * The check digit that belongs to the first twelve digits of a core.
+ * @param first12 twelve digits, or more, of which the first twelve count
+ * @returns the thirteenth digit, 0 to 9
+ * @example
+ * ```ts
+ * import { meterPointCheckDigit } from 'ohmwright/demand';
+ *
+ * meterPointCheckDigit('100000000000'); // => 3
+ * ```
+ */
 export function meterPointCheckDigit(first12: string): number {
   const sum = WEIGHTS.reduce((total, weight, i) => total + weight * Number(first12[i]), 0);
   return (sum % 11) % 10;

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Largest prospective current that distributors in Great Britain declare at low-voltage intakes. */
+/**
+ * Largest prospective current that distributors in Great Britain declare at low-voltage intakes. Guidance of
+ * distributors, enquiry values.
+ */
 export const declaredProspectiveCurrents = /* @__PURE__ */ table({
   id: 'gb-network/prospective-currents',
   title: 'Declared largest prospective current at the intake',

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Service fuses that dwellings in Great Britain are met with, and what they carry at 230 V. */
+/**
+ * Service fuses that dwellings in Great Britain are met with, and what they carry at 230 V. Pages of distributors,
+ * service sizes.
+ */
 export const serviceFuses = /* @__PURE__ */ table({
   id: 'gb-network/service-fuses',
   title: 'Service fuses of dwellings',

@@ -1,7 +1,10 @@
 import { table } from '../../core/index.js';
 import type { Seconds } from '../../units/index.js';
 
-/** Peak hours, in which a private charge point does not charge by default. SI 2021/1467. */
+/**
+ * Peak hours, in which a private charge point does not charge by default. SI 2021/1467. Electric Vehicles (Smart
+ * Charge Points) Regulations 2021 (SI 2021/1467), regulation 2.
+ */
 export const peakHours = /* @__PURE__ */ table({
   id: 'gb-smart-charging/peak-hours',
   title: 'Peak hours of weekdays, since midnight',
@@ -33,6 +36,7 @@ export type Weekday = 'Monday' | 'Tuesday' | 'Wednesday' | 'Thursday' | 'Friday'
  * Whether a time lies in the peak hours of SI 2021/1467; a period's first second does, its last end does not.
  * @param weekday day of the week by local time
  * @param time local time since midnight, s, 0 to 86 400
+ * @returns true in the peak hours
  * @example
  * ```ts
  * import { hours } from 'ohmwright';

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Largest random delay of the start of a charge. SI 2021/1467. */
+/**
+ * Largest random delay of the start of a charge. SI 2021/1467. Electric Vehicles (Smart Charge Points) Regulations
+ * 2021 (SI 2021/1467), randomised delay.
+ */
 export const startDelays = /* @__PURE__ */ table({
   id: 'gb-smart-charging/start-delay',
   title: 'Largest random delay',

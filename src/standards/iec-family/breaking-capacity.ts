@@ -20,7 +20,7 @@ import { instantaneousBands } from '../en60898/instantaneous-bands.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
 import { writeFeederResistance } from './line-neutral.js';
 
-/** I_cn >= I_pf. */
+/** I_cn >= I_pf. BS 7671, 434.5.1. */
 export const ownBreakingCapacity = /* @__PURE__ */ comparison({
   id: 'own-breaking-capacity',
   title: 'The device breaks the prospective current at its place by itself',
@@ -32,7 +32,7 @@ export const ownBreakingCapacity = /* @__PURE__ */ comparison({
   worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
-/** Conditional rating of the assembly, or back-up by the device ahead. */
+/** Conditional rating of the assembly, or back-up by the device ahead. BS 7671, 434.5.1, 536.5. */
 export const conditionalBreakingCapacity = /* @__PURE__ */ comparison({
   id: 'conditional-breaking-capacity',
   title: 'The assembly, or the device ahead as back-up, is declared for the prospective current',
@@ -44,7 +44,7 @@ export const conditionalBreakingCapacity = /* @__PURE__ */ comparison({
   worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
-/** By itself or with what stands ahead. */
+/** By itself or with what stands ahead. BS 7671, 434.5.1. */
 export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
   id: 'breaking-capacity',
   title: 'The prospective current at the device is broken safely',
@@ -55,7 +55,7 @@ export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
   worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
-/** The fuse ahead holds while the circuit-breaker of the circuit trips. */
+/** The fuse ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
 export const discriminationCheck = /* @__PURE__ */ comparison({
   id: 'discrimination-with-cut-out',
   title: 'A fault in the circuit does not melt the fuse ahead',
@@ -67,7 +67,7 @@ export const discriminationCheck = /* @__PURE__ */ comparison({
   worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
-/** The device of a feeder ahead holds while the circuit-breaker of the circuit trips. */
+/** The device of a feeder ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
 export const discriminationWithFeeder = /* @__PURE__ */ comparison({
   id: 'discrimination-with-feeder-device',
   title: 'A fault in the circuit does not trip the device of the feeder ahead',
@@ -120,7 +120,7 @@ const fact = <T>(name: string, given: Fact<T> | undefined, obtain: string): Know
  * Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet.
  * @param sheet where it is written
  * @param circuit the circuit
- * @param current largest prospective current at the device, A
+ * @param current largest prospective current at the device, A, 0 and up
  * @returns pass when either suffices, fail when neither does, else not determined
  */
 export function judgeBreaking(sheet: Sheet, circuit: CircuitCase, current: Known<Amperes>): CheckResult {

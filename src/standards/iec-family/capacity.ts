@@ -217,7 +217,7 @@ export const harmonicCurrentOfNeutral = /* @__PURE__ */ formula({
   },
 });
 
-/** I_b <= I_n. */
+/** I_b <= I_n. BS 7671, 433.1.1 (i). */
 export const deviceCarriesLoad = /* @__PURE__ */ comparison({
   id: 'device-carries-load',
   title: 'The rated current of the device is not below the design current',
@@ -237,7 +237,7 @@ export const deviceCarriesLoad = /* @__PURE__ */ comparison({
   },
 });
 
-/** I_t >= I_t,min. */
+/** I_t >= I_t,min. BS 7671, 433.1.1 (ii), Appendix 4, 5. */
 export const capacitySuffices = /* @__PURE__ */ comparison({
   id: 'tabulated-capacity',
   title: 'The tabulated capacity is not below the one that load and device require',
@@ -263,7 +263,7 @@ export const capacitySuffices = /* @__PURE__ */ comparison({
   },
 });
 
-/** I_b <= I_z. */
+/** I_b <= I_z. BS 7671, 433.1.1. */
 export const loadWithinCapacity = /* @__PURE__ */ comparison({
   id: 'load-within-capacity',
   title: 'The design current is within the capacity as installed',
@@ -275,7 +275,7 @@ export const loadWithinCapacity = /* @__PURE__ */ comparison({
   worse: loadAndHeat,
 });
 
-/** I_2 <= 1.45 I_z. */
+/** I_2 <= 1.45 I_z. BS 7671, 433.1.1 (iii). */
 export const conventionalOverload = /* @__PURE__ */ comparison({
   id: 'conventional-overload',
   title: 'The conventional operating current is at most 1.45 times the capacity',
@@ -295,7 +295,7 @@ export const conventionalOverload = /* @__PURE__ */ comparison({
   },
 });
 
-/** I_b <= k I_n for grouped devices. */
+/** I_b <= k I_n for grouped devices. Maker's data, factor for devices side by side. */
 export const groupedDevice = /* @__PURE__ */ comparison({
   id: 'grouped-device',
   title: 'The device carries its load continuously beside its neighbours',
@@ -307,7 +307,7 @@ export const groupedDevice = /* @__PURE__ */ comparison({
   worse: { designCurrent: 'up' },
 });
 
-/** A method that contains insulation takes no further factor for it. */
+/** A method that contains insulation takes no further factor for it. BS 7671, 523.9, Appendix 4. */
 export const insulationOnce = /* @__PURE__ */ statement({
   id: 'insulation-counted-once',
   title: 'Thermal insulation is counted once: in the reference method or by C_i',
@@ -315,7 +315,7 @@ export const insulationOnce = /* @__PURE__ */ statement({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '523.9, Appendix 4', provenance: 'memory' },
 });
 
-/** The third-harmonic content of a three-phase circuit is stated. */
+/** The third-harmonic content of a three-phase circuit is stated. BS 7671, 523.6.3, Appendix 4, 5.5. */
 export const harmonicsStated = /* @__PURE__ */ statement({
   id: 'third-harmonic-stated',
   title: 'The third-harmonic content of the load is stated',

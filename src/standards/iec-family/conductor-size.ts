@@ -4,7 +4,7 @@ import type { CircuitCase, Rule } from '../wiring-code.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
 import { isBuried } from './rating-tables.js';
 
-/** S >= S_min. */
+/** S >= S_min. BS 7671, 524.1, Table 52.3. */
 export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
   id: 'minimum-size',
   title: 'The conductor is not smaller than the smallest size for its use',
@@ -16,7 +16,7 @@ export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
   worse: { conductorArea: 'down' },
 });
 
-/** θ <= θ_term. */
+/** The conductor is not hotter than the terminals bear, θ <= θ_term. BS 7671, 512.1.5. */
 export const terminalsCoolEnough = /* @__PURE__ */ comparison({
   id: 'terminal-temperature',
   title: 'The conductor is not hotter at its load than its terminals allow',
@@ -40,6 +40,7 @@ export const terminalsCoolEnough = /* @__PURE__ */ comparison({
 /**
  * The rule that a conductor is not smaller than the smallest one for its use.
  * @param smallest reads or states the smallest area on the sheet
+ * @returns the rule, for the `rules` of a wiring code
  */
 export function minimumSizeRule(
   smallest: (sheet: Sheet, circuit: CircuitCase) => { readonly area: SquareMillimetres; readonly by: string },
@@ -59,6 +60,7 @@ const ordinaryTerminals: Celsius = /* @__PURE__ */ celsius(70);
  * The rule that terminals are not heated beyond what they are made for: the hottest stretch counts, whether or not it
  * reaches the terminals.
  * @param by where it is said that terminals of which nothing is known count as made for 70 °C
+ * @returns the rule, for the `rules` of a wiring code
  */
 export function terminalTemperatureRule(by: string): Rule {
   return (circuit, findings, sheet) => {

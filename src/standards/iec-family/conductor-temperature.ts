@@ -19,7 +19,10 @@ export const temperatureAtPartialLoad = /* @__PURE__ */ formula({
   },
 });
 
-/** Conductor temperature at a share of the capacity as installed, resistance taken as constant. Heat balance. */
+/**
+ * Conductor temperature at a share of the capacity as installed, resistance taken as constant. Heat balance of the
+ * capacity tables.
+ */
 export const temperatureAtShareOfCapacity = /* @__PURE__ */ formula({
   id: 'temperature-at-share-of-capacity',
   title: 'Conductor temperature at a share of the capacity as installed',
@@ -76,7 +79,10 @@ export const dropCorrectionGroupFull = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'one-source' },
 });
 
-/** Correction C_t of the tabulated drop from the temperature of the conductor, the whole group at the same share of load. Physics. */
+/**
+ * Correction C_t of the tabulated drop from the temperature of the conductor, the whole group at the same share of
+ * load. Physics. Resistance and temperature, simplified coefficient 0.004 per kelvin at 20 °C.
+ */
 export const dropCorrectionAtTemperature = /* @__PURE__ */ formula({
   id: 'drop-correction-at-temperature',
   title: 'Correction C_t of the tabulated drop at a conductor temperature',

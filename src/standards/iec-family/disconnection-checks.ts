@@ -7,7 +7,7 @@ export const shockCaution =
 /** A caution of its own, followed by the one on electric shock. A template would stay in every bundle. */
 const withShockCaution = (own: string): string => `${own} ${shockCaution}`;
 
-/** Z_s I_a <= U_0 C_min: the overcurrent device disconnects an earth fault in time. */
+/** Z_s I_a <= U_0 C_min: the overcurrent device disconnects an earth fault in time. BS 7671, 411.4.4. */
 export const overcurrentDisconnects = /* @__PURE__ */ comparison({
   id: 'disconnection-by-overcurrent-device',
   title: 'The earth fault loop impedance lets the overcurrent device disconnect within the required time',
@@ -20,7 +20,7 @@ export const overcurrentDisconnects = /* @__PURE__ */ comparison({
   worse: { externalImpedance: 'up', length: 'up', operatingCurrent: 'up' },
 });
 
-/** The residual current device disconnects within the required time. */
+/** The residual current device disconnects within the required time. BS 7671, 411.4.5, 411.5.3. */
 export const residualDisconnects = /* @__PURE__ */ comparison({
   id: 'disconnection-by-residual-current-device',
   title: 'The residual current device disconnects within the required time',
@@ -33,7 +33,7 @@ export const residualDisconnects = /* @__PURE__ */ comparison({
   worse: { externalImpedance: 'up', residualOperatingCurrent: 'up' },
 });
 
-/** R_A I_Δn <= 50 V (Z_s I_Δn in TN). */
+/** R_A I_Δn <= 50 V (Z_s I_Δn in TN). BS 7671, 411.5.3, Table 41.5. */
 export const residualTouchLimit = /* @__PURE__ */ comparison({
   id: 'touch-voltage-at-residual-current',
   title: 'The rated residual current raises at most 50 V on exposed metal',
@@ -46,7 +46,7 @@ export const residualTouchLimit = /* @__PURE__ */ comparison({
   worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
 });
 
-/** Automatic disconnection by one device or another. */
+/** Automatic disconnection by one device or another. BS 7671, 411.3.2. */
 export const automaticDisconnection = /* @__PURE__ */ alternatives({
   id: 'automatic-disconnection',
   title: 'An earth fault is disconnected within the required time',
@@ -56,7 +56,9 @@ export const automaticDisconnection = /* @__PURE__ */ alternatives({
   worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
-/** A warning where a residual current device has to do what the overcurrent device cannot. */
+/**
+ * A warning where a residual current device has to do what the overcurrent device cannot. BS 7671, 411.4.4, 411.4.5.
+ */
 export const overcurrentPreferred = /* @__PURE__ */ statement({
   id: 'disconnection-without-residual-current-device',
   title: 'The overcurrent device alone disconnects an earth fault in time',
@@ -68,7 +70,7 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
-/** R_A <= 200 Ω, for a resistance that lasts. */
+/** R_A <= 200 Ω, for a resistance that lasts. BS 7671, 411.5.3, Table 41.5, note. */
 export const electrodeStable = /* @__PURE__ */ comparison({
   id: 'electrode-stability',
   title: 'The resistance of the earth electrode is low enough to be stable',

@@ -39,6 +39,7 @@ export interface DisconnectionFigures {
 /**
  * The rule that an earth fault is disconnected in time, for a wiring code of the IEC family.
  * @param figures what the code says: times, voltage factor, fuses
+ * @returns the rule, for the `rules` of a wiring code
  */
 export function disconnectionRule(figures: DisconnectionFigures): Rule {
   return (circuit, findings, sheet) => {
@@ -127,10 +128,18 @@ const joined = (...parts: readonly (string | undefined)[]): string | undefined =
 
 /**
  * The named note for a value that lies between the exact and the printed limit.
- * @param value loop impedance, Ω
- * @param exact computed limit, Ω
- * @param printed printed limit, Ω
+ * @param value loop impedance, Ω, 0 and up
+ * @param exact computed limit, Ω, 0 and up
+ * @param printed printed limit, Ω, 0 and up
  * @returns the note, or nothing where the value lies elsewhere
+ * @example
+ * ```ts
+ * import { ohms } from 'ohmwright';
+ * import { betweenPrints } from 'ohmwright/bs7671';
+ *
+ * typeof betweenPrints(ohms(1.366), ohms(1.3656), ohms(1.37)); // => 'string'
+ * betweenPrints(ohms(1.2), ohms(1.3656), ohms(1.37)); // => undefined
+ * ```
  */
 export function betweenPrints(
   value: Known<Ohms>,

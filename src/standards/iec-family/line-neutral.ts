@@ -10,7 +10,8 @@ import { operatingTemperatureOf, type RunTemperature, writeConductor } from './l
  * @param sheet the part that belongs to the run
  * @param run feeder or circuit
  * @param withNeutral whether the neutral is counted
- * @param at temperature of the conductors
+ * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
+ * @returns resistance, Ω, or what is missing
  */
 export function writeFeederResistance(sheet: Sheet, run: Run, withNeutral: boolean, at: RunTemperature): Known<Ohms> {
   const hot = at === 'operating' ? operatingTemperatureOf(run.cable.insulation) : at;

@@ -26,7 +26,7 @@ import { writeOperatingCurrent } from './operating-current.js';
 import { acquitOnly, decidingResult, heatCaution, type WithstandFigures } from './withstand.js';
 import { loadAndHeat } from './worse.js';
 
-/** k²S² >= I²t for the line conductor. */
+/** Withstand of the line conductor, k²S² >= I²t. BS 7671, 434.5.2. */
 export const lineWithstands = /* @__PURE__ */ comparison({
   id: 'line-conductor-adiabatic',
   title: 'The line conductor withstands the energy that the device lets through',
@@ -39,7 +39,7 @@ export const lineWithstands = /* @__PURE__ */ comparison({
   worse: { letThrough: 'up', conductorArea: 'down' },
 });
 
-/** 435.1: behind a device that protects against overload and breaks the fault, line conductors count as protected. */
+/** By 435.1, behind a device that protects against overload and breaks the fault, line conductors count as protected. */
 export const lineProtectedByOverload = /* @__PURE__ */ comparison({
   id: 'line-conductor-behind-overload-device',
   title: 'The device protects the line conductor against overload and breaks the fault current',
@@ -50,7 +50,7 @@ export const lineProtectedByOverload = /* @__PURE__ */ comparison({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '435.1', provenance: 'one-source' },
 });
 
-/** Either way. */
+/** Either way. BS 7671, 434.5.2, 435.1. */
 export const lineWithstandCheck = /* @__PURE__ */ alternatives({
   id: 'line-withstand',
   title: 'The line conductor is protected against fault current',
@@ -60,7 +60,7 @@ export const lineWithstandCheck = /* @__PURE__ */ alternatives({
   worse: loadAndHeat,
 });
 
-/** The smallest line-neutral fault current operates the overcurrent device within 5 s. */
+/** The smallest line-neutral fault current operates the overcurrent device within 5 s. BS 7671, 434.5.2. */
 export const lineNeutralClears = /* @__PURE__ */ comparison({
   id: 'line-neutral-fault-clears',
   title: 'The smallest line-neutral fault current operates the overcurrent device within 5 s',
@@ -135,6 +135,7 @@ function farLineNeutral(sheet: Sheet, circuit: CircuitCase, figures: WithstandFi
  * The rule that line conductors are protected against fault current: 435.1 first, else the adiabatic equation at both
  * ends of the circuit.
  * @param figures what the code says of withstand
+ * @returns the rule, for the `rules` of a wiring code
  */
 export function lineWithstandRule(figures: WithstandFigures): Rule {
   return (circuit, findings, sheet) => {

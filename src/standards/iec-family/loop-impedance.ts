@@ -29,7 +29,17 @@ import type { AssessmentOptions } from '../wiring-code.js';
 /** Temperature at which a run is considered: of normal operation, or one of the whole run, °C. */
 export type RunTemperature = 'operating' | Celsius;
 
-/** Largest operating temperature of an insulation, °C. */
+/**
+ * Largest operating temperature of an insulation, °C.
+ * @param insulation insulation of the cable
+ * @returns the temperature, °C
+ * @example
+ * ```ts
+ * import { operatingTemperatureOf } from 'ohmwright/bs7671';
+ *
+ * operatingTemperatureOf('thermosetting-90'); // => 90
+ * ```
+ */
 export const operatingTemperatureOf = (insulation: Cable['insulation']): Celsius =>
   celsius(insulation === 'thermosetting-90' ? 90 : insulation === 'thermosetting-60' ? 60 : 70);
 
@@ -50,6 +60,17 @@ const reactiveAbove = 16;
  * Length of a run one way.
  * @param run the run
  * @returns the sum of its stretches, m, or the facts that are missing
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { lengthOf } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
+ * path && lengthOf(path.run); // => 18
+ * ```
  */
 export function lengthOf(run: Run): Known<Metres> {
   const lengths = run.stretches.map((s) => factValue(`length of ${s.name}`, s.length));
@@ -72,8 +93,9 @@ function giveParallel(sheet: Sheet, run: Run) {
  * @param title heading of the part
  * @param run the run
  * @param metal what the conductor is made of
- * @param area its cross-section, mm²
- * @param temperature temperature at which it is considered, °C
+ * @param area its cross-section, mm², above 0
+ * @param temperature temperature at which it is considered, °C, -60 to 1200
+ * @returns the part that holds the line
  */
 export function writeConductor(
   sheet: Sheet,
@@ -100,14 +122,43 @@ export function writeConductor(
   return part;
 }
 
-/** Whether the figures of an armour are recalled ones that have to be accepted. */
+/**
+ * Whether the figures of an armour are recalled ones that have to be accepted.
+ * @param cable the cable
+ * @returns true for an armour that serves as protective conductor and whose figures are not seen in print
+ * @example
+ * ```ts
+ * import { known, squareMillimetres } from 'ohmwright';
+ * import { armourFromMemory } from 'ohmwright/bs7671';
+ *
+ * const cable = {
+ *   construction: 'flat-twin-and-earth',
+ *   material: 'copper',
+ *   insulation: 'thermoplastic-70',
+ *   cores: 2,
+ *   area: known(squareMillimetres(6)),
+ *   protective: 'bare-core',
+ * } as const;
+ * armourFromMemory(cable); // => false
+ * ```
+ */
 export function armourFromMemory(cable: Cable): boolean {
   if (!cable.protective.startsWith('armour') || cable.protectiveImpedance) return false;
   const seen = armourResistances.provenanceOf ?? {};
   return cable.area.state !== 'known' || seen[String(cable.area.value)] !== 'one-source';
 }
 
-/** What a verdict says that rests on recalled figures of armour, or nothing. */
+/**
+ * What a verdict says that rests on recalled figures of armour, or nothing.
+ * @param runs the runs of the path
+ * @returns a note for the result, or undefined
+ * @example
+ * ```ts
+ * import { restsOnArmour } from 'ohmwright/bs7671';
+ *
+ * restsOnArmour([]); // => undefined
+ * ```
+ */
 export const restsOnArmour = (runs: readonly Run[]): string | undefined =>
   runs.some((r) => armourFromMemory(r.cable))
     ? 'Rests on resistances of steel wire armour from memory (grade C), accepted by option.'
@@ -159,7 +210,7 @@ const copperOr = (metal: Cable['protectiveMaterial'], otherwise: 'copper' | 'alu
  * Area of the copper or aluminium protective conductor of a run: as surveyed, or given by the construction of the cable.
  * @param sheet where a look-up is written
  * @param cable the cable
- * @param line area of its line conductors, mm²
+ * @param line area of its line conductors, mm², above 0
  * @returns area, mm², or what is missing
  */
 export function protectiveAreaOf(sheet: Sheet, cable: Cable, line: Known<SquareMillimetres>): Known<SquareMillimetres> {
@@ -237,7 +288,7 @@ function protective(
  * `protectiveResistance` and `segmentImpedance` are its latest values afterwards.
  * @param sheet the part of the sheet that belongs to this run
  * @param run feeder or circuit
- * @param at temperature of the conductors
+ * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
  * @param options whether recalled figures of armour are accepted
  * @returns impedance of the run, Ω, or what is missing
  */
@@ -277,7 +328,7 @@ export function writeRunImpedance(
  * Writes the impedance of several runs in series, each in a part of its own.
  * @param sheet where the parts are written
  * @param runs feeders, and the circuit last
- * @param at temperature of the conductors
+ * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
  * @param options whether recalled figures of armour are accepted
  * @returns the parts, one a run
  */

@@ -11,7 +11,10 @@ const appendix3 = {
   provenance: 'two-sources',
 } as const;
 
-/** Largest reading of the loop impedance at the temperature of the test: the exact temperature form. */
+/**
+ * Largest reading of the loop impedance at the temperature of the test: the exact temperature form. BS 7671, Appendix
+ * 3.
+ */
 export const measuredLimitExact = /* @__PURE__ */ formula({
   id: 'measured-limit-exact',
   title: 'Largest reading of the loop impedance, exact in temperature',
@@ -39,7 +42,7 @@ export const measuredLimitExact = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 3', provenance: 'derived' },
 });
 
-/** Largest reading of the loop impedance by the rule of thumb 0.8. For 70 °C conductors only. */
+/** Largest reading of the loop impedance by the rule of thumb 0.8. For 70 °C conductors only. BS 7671, Appendix 3. */
 export const eightTenthsRule = /* @__PURE__ */ formula({
   id: 'eight-tenths-rule',
   title: 'Largest reading of the loop impedance by the 0.8 rule',
@@ -50,7 +53,10 @@ export const eightTenthsRule = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 3', provenance: 'two-sources' },
 });
 
-/** Largest reading of the loop impedance by division by 1.24, as guide tables print it. For 70 °C conductors only. */
+/**
+ * Largest reading of the loop impedance by division by 1.24, as guide tables print it. For 70 °C conductors only. On-
+ * Site Guide, Appendix B.
+ */
 export const divisionRule = /* @__PURE__ */ formula({
   id: 'division-by-1.24',
   title: 'Largest reading of the loop impedance by division by 1.24',
@@ -61,7 +67,7 @@ export const divisionRule = /* @__PURE__ */ formula({
   source: { document: 'On-Site Guide', clause: 'Appendix B', provenance: 'one-source' },
 });
 
-/** Loop impedance in normal operation from a reading at the temperature of the test. */
+/** Loop impedance in normal operation from a reading at the temperature of the test. BS 7671, Appendix 3. */
 export const designFromMeasured = /* @__PURE__ */ formula({
   id: 'design-from-measured',
   title: 'Loop impedance in normal operation from a reading',
@@ -102,19 +108,19 @@ const measuredCheck = (id: string, title: string, weight: 'rule' | 'advice') =>
     worse: { measuredImpedance: 'up' },
   });
 
-/** A reading of the loop impedance against the exact temperature form. */
+/** A reading of the loop impedance against the exact temperature form. BS 7671, Appendix 3. */
 export const measuredExact = /* @__PURE__ */ measuredCheck(
   'measured-loop-impedance',
   'The loop impedance as read leaves room for the warmth of normal operation',
   'rule',
 );
-/** A reading of the loop impedance against the 0.8 rule. */
+/** A reading of the loop impedance against the 0.8 rule. BS 7671, Appendix 3. */
 export const measuredEightTenths = /* @__PURE__ */ measuredCheck(
   'measured-loop-impedance-0.8',
   'The loop impedance as read meets the 0.8 rule',
   'advice',
 );
-/** A reading of the loop impedance against the division by 1.24. */
+/** A reading of the loop impedance against the division by 1.24. BS 7671, Appendix 3. */
 export const measuredDivision = /* @__PURE__ */ measuredCheck(
   'measured-loop-impedance-1.24',
   'The loop impedance as read meets the division by 1.24',
@@ -175,7 +181,10 @@ export function compareMeasured(m: MeasuredLoop): readonly CheckResult[] {
   ];
 }
 
-/** Largest reading of the loop impedance, from the resistance of the whole path at the test over that when hot. */
+/**
+ * Largest reading of the loop impedance, from the resistance of the whole path at the test over that when hot. BS
+ * 7671, Appendix 3.
+ */
 export const measuredLimitByRatio = /* @__PURE__ */ formula({
   id: 'measured-limit-by-ratio',
   title: 'Largest reading of the loop impedance, by the ratio of cold to hot resistance',

@@ -20,7 +20,7 @@ export const shortestBreakerTime = 0.1;
  * Writes the current that operates an overcurrent device within a time on a sheet.
  * @param sheet where it is written
  * @param device the device
- * @param within the time, s
+ * @param within the time, s, above 0
  * @param fuseCurrent how the wiring code reads fuses
  * @returns I_a, A, or what is missing
  */

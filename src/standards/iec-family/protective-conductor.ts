@@ -34,7 +34,7 @@ import { residualUpstream } from './residual-position.js';
 
 import { acquitOnly, decidingResult, type WithstandFigures } from './withstand.js';
 
-/** S >= √(I²t)/k for the protective conductor. */
+/** S >= √(I²t)/k for the protective conductor. BS 7671, 543.1.3. */
 export const protectiveWithstands = /* @__PURE__ */ comparison({
   id: 'protective-conductor-adiabatic',
   title: 'The protective conductor is at least as large as the adiabatic equation asks',
@@ -47,7 +47,7 @@ export const protectiveWithstands = /* @__PURE__ */ comparison({
   worse: { letThrough: 'up', protectiveArea: 'down' },
 });
 
-/** S >= S of Table 54.7. */
+/** S >= S of Table 54.7. BS 7671, 543.1.4, Table 54.7. */
 export const protectiveByTable = /* @__PURE__ */ comparison({
   id: 'protective-conductor-by-table',
   title: 'The protective conductor is at least as large as the table asks',
@@ -59,7 +59,7 @@ export const protectiveByTable = /* @__PURE__ */ comparison({
   worse: { protectiveArea: 'down' },
 });
 
-/** Either way. */
+/** Either way. BS 7671, 543.1.1. */
 export const protectiveConductorCheck = /* @__PURE__ */ alternatives({
   id: 'protective-conductor',
   title: 'The protective conductor is large enough',
@@ -101,7 +101,7 @@ function earthFaultEnds(sheet: Sheet, circuit: CircuitCase, findings: Findings, 
   return { largest, smallest, prospective };
 }
 
-/** A protective conductor that is neither in a cable nor enclosed: 4 mm², so that it lasts. */
+/** A protective conductor that is neither in a cable nor enclosed: 4 mm², so that it lasts. BS 7671, 543.1.1. */
 export const separateProtectiveLarge = /* @__PURE__ */ comparison({
   id: 'separate-protective-conductor',
   title: 'A protective conductor of its own is large enough to last',
@@ -243,6 +243,7 @@ function byTable(sheet: Sheet, circuit: CircuitCase, figures: WithstandFigures, 
 /**
  * The rule that the protective conductor is large enough: adiabatic at both ends of the circuit, or by the table.
  * @param figures what the code says of withstand
+ * @returns the rule, for the `rules` of a wiring code
  */
 export function protectiveConductorRule(figures: WithstandFigures): Rule {
   return (circuit, findings, sheet) => {

@@ -32,11 +32,28 @@ export interface OverloadRules {
   readonly notSimultaneous: boolean;
 }
 
-/** Whether a stretch is in the ground. */
+/**
+ * Whether a stretch is in the ground.
+ * @param stretch the stretch
+ * @returns true where the reference method is known and one of the ground
+ * @example
+ * ```ts
+ * import { celsius, known, metres } from 'ohmwright';
+ * import { isBuried } from 'ohmwright/bs7671';
+ *
+ * isBuried({ name: 'garden', length: known(metres(12)), method: known('D2'), ambient: known(celsius(20)) }); // => true
+ * ```
+ */
 export const isBuried = (stretch: Stretch): boolean =>
   stretch.method.state === 'known' && /^D/.test(stretch.method.value);
 
-/** Writes the factor that needs no table: 1, with the reason. */
+/**
+ * Writes the factor that needs no table: 1, with the reason.
+ * @param sheet where it is written
+ * @param name role of the factor
+ * @param because why no table is asked, in words
+ * @returns the factor 1
+ */
 export const noFactor = <
   N extends 'groupFactor' | 'insulationFactor' | 'soilFactor' | 'ambientFactor' | 'deviceFactor' | 'fuseFactor',
 >(

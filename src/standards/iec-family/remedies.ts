@@ -127,8 +127,19 @@ const sizes = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120] as const;
  * What could be changed on a circuit whose earth fault is not disconnected in time.
  * @param circuit the circuit
  * @param findings what the rule of disconnection found out
- * @param minimumVoltageFactor C_min, 1
+ * @param minimumVoltageFactor C_min, 1, above 0 to 1
  * @returns remedies, or what is missing to state them
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { assess, circuitCase, isMissing } from 'ohmwright';
+ * import { bs7671, remediesOf } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const { installation } = readSurvey(survey);
+ * const { findings } = assess(bs7671('2018+A2:2022'), installation, 'cooker');
+ * isMissing(remediesOf(circuitCase(installation, 'cooker'), findings, 0.95)); // => true
+ * ```
  */
 export function remediesOf(
   circuit: CircuitCase,

@@ -8,6 +8,17 @@ const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.pos
  * cable ahead of it and is left out.
  * @param path the way from the origin to the run
  * @returns the devices, from the origin towards the run
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { residualUpstream } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
+ * path && residualUpstream(path).length; // => 1
+ * ```
  */
 export function residualUpstream(path: Path): readonly ResidualDevice[] {
   const way: readonly Run[] = [...path.feeders, path.run];

@@ -100,7 +100,7 @@ export const dropRatioOf = /* @__PURE__ */ formula({
   source: { document: 'Definition', provenance: 'definition' },
 });
 
-/** ΔU/U_0 <= limit. */
+/** ΔU/U_0 <= limit. BS 7671, 525, Appendix 4, 6.4. */
 export const dropWithinLimit = /* @__PURE__ */ comparison({
   id: 'voltage-drop',
   title: 'The voltage drop from the origin is within the limit',
@@ -112,7 +112,7 @@ export const dropWithinLimit = /* @__PURE__ */ comparison({
   worse: lengthLoadAndHeat,
 });
 
-/** The voltage at the point stays inside the window of its protective device. */
+/** The voltage at the point stays inside the window of its protective device. BS 7671, 722.411.4.1 (iv). */
 export const insideWindow = /* @__PURE__ */ span({
   id: 'voltage-window',
   title: 'The voltage at the point stays inside the window of its voltage-operated protective device',

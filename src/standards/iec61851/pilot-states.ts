@@ -38,8 +38,8 @@ export type PilotState = 'A' | 'B' | 'C' | 'D' | 'E' | 'F';
 
 /**
  * The state of the control pilot from its voltages. IEC 61851-1 Table A.4, each voltage within 1 V.
- * @param high voltage during the pulse, or the standing voltage, V
- * @param low voltage between pulses, V; absent when it does not alternate
+ * @param high voltage during the pulse, or the standing voltage, V, any
+ * @param low voltage between pulses, V, any; absent when it does not alternate
  * @returns the state, or undefined where the voltages are no state's
  * @example
  * ```ts

@@ -1,6 +1,9 @@
 import { table } from '../../core/index.js';
 
-/** Longest break time of detectors of smooth direct residual current for charging. IEC 62955, IEC 62752. */
+/**
+ * Longest break time of detectors of smooth direct residual current for charging. IEC 62955, IEC 62752. IEC 62955; IEC
+ * 62752, Table 2; break times.
+ */
 export const smoothCurrentBreakTimes = /* @__PURE__ */ table({
   id: 'iec62955/break-times',
   title: 'Longest break time on smooth direct residual current',

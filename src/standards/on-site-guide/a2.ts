@@ -89,7 +89,10 @@ export const tableA2First = /* @__PURE__ */ table({
   notes: ['Dwellings only. The first amperes are those of the whole group, not of each appliance.'],
 });
 
-/** Shares that contradict Table A2 or refine it, each with how well it is known. */
+/**
+ * Shares that contradict Table A2 or refine it, each with how well it is known. On-Site Guide, Table A2, other socket-
+ * outlets.
+ */
 export const tableA2Conflicts = /* @__PURE__ */ table({
   id: 'on-site-guide/a2-conflicts',
   title: 'Shares of other socket-outlets that differ from Table A2 as seen',

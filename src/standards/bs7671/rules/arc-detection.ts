@@ -11,10 +11,10 @@ const source = {
 } as const;
 const title = 'An arc fault detection device to EN 62606 stands at the origin of the circuit';
 
-/** Arc detection in premises where it is required. */
+/** Arc detection in premises where it is required. BS 7671, 421.1.7. */
 export const arcDetectionRequired = /* @__PURE__ */ statement({ id: 'arc-detection', title, weight: 'rule', source });
 
-/** Arc detection elsewhere. */
+/** Arc detection elsewhere. BS 7671, 421.1.7. */
 export const arcDetectionAdvised = /* @__PURE__ */ statement({
   id: 'arc-detection-advised',
   title,

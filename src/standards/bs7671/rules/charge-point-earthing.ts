@@ -132,6 +132,7 @@ function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Sheet): rea
 /**
  * Earthing of charge points by an edition of BS 7671, Section 722.
  * @param edition edition whose wording rules; one whose text was not available ends in `not-determined`
+ * @returns the rule, for the `rules` of a wiring code
  */
 export const chargePointEarthingOf =
   (edition: Edition): Rule =>

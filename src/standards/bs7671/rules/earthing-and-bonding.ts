@@ -16,7 +16,10 @@ import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import type { Rule } from '../../wiring-code.js';
 import { table548 } from '../tables/54-8.js';
 
-/** The earthing conductor against the table and, under PME, against the bonding conductor. */
+/**
+ * The earthing conductor against the table and, under PME, against the bonding conductor. BS 7671, 542.3, 543.1,
+ * 544.1.1.
+ */
 export const earthingConductorLarge = /* @__PURE__ */ comparison({
   id: 'earthing-conductor',
   title: 'The earthing conductor is large enough',
@@ -29,7 +32,7 @@ export const earthingConductorLarge = /* @__PURE__ */ comparison({
   worse: { earthingConductorArea: 'down' },
 });
 
-/** A main protective bonding conductor against its smallest size. */
+/** A main protective bonding conductor against its smallest size. BS 7671, 544.1.1, Table 54.8. */
 export const mainBondingLarge = /* @__PURE__ */ comparison({
   id: 'main-bonding-conductor',
   title: 'The main protective bonding conductor is large enough',

@@ -1,7 +1,7 @@
 import { factValue, isMissing, notDetermined, notRequired, statement } from '../../../core/index.js';
 import type { Rule } from '../../wiring-code.js';
 
-/** Surge protection where overvoltage would be serious, or where the owner has not declined it. */
+/** Surge protection where overvoltage would be serious, or where the owner has not declined it. BS 7671, 443.4. */
 export const surgeProtected = /* @__PURE__ */ statement({
   id: 'surge-protection',
   title: 'Surge protection stands at the board, or it is not asked for',

@@ -1,6 +1,9 @@
 import { table } from '../../../core/index.js';
 
-/** Distances between metal on an electrode of its own and metal on the earth of the supply, as installers quote them. */
+/**
+ * Distances between metal on an electrode of its own and metal on the earth of the supply, as installers quote them.
+ * Guidance of the trade, separation of earthing systems.
+ */
 export const earthSeparations = /* @__PURE__ */ table({
   id: 'bs7671/722-separation',
   title: 'Distance between metal on two earthing systems',
