@@ -16,13 +16,12 @@ const functions = names.filter((n) => n.kind === 'function');
 const withoutExample: readonly { readonly why: string; readonly holds: (n: PublicName) => boolean }[] = [
   {
     why: 'a step of a rule or an engine, which writes on a sheet that it is given: shown where the whole is',
-    holds: (n) =>
-      n.parameters.some(
-        (p) =>
-          p.type === 'Sheet' && /^(write|judge|read|no|acquit|protective|dropRate|adequacy|chargeTime)/.test(n.name),
-      ),
+    holds: (n) => n.parameters.some((p) => p.type === 'Sheet' && p.required),
   },
-  { why: 'makes a rule of a wiring code: shown where circuits are assessed', holds: (n) => n.result === 'Rule' },
+  {
+    why: 'makes a rule of a wiring code, or a step of one: shown where circuits are assessed',
+    holds: (n) => /^(Rule$|\(sheet: Sheet)/.test(n.result),
+  },
   { why: 'draws random values: there is no one value to show', holds: (n) => n.result.includes('Arbitrary<') },
 ];
 

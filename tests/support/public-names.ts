@@ -11,6 +11,8 @@ export interface PublicParameter {
   readonly unit: string | undefined;
   /** Its type as text. */
   readonly type: string;
+  /** Whether it has to be given. */
+  readonly required: boolean;
 }
 
 /** A public name, as a reader of its doc comment meets it. */
@@ -120,6 +122,7 @@ function parametersOf(checker: ts.TypeChecker, symbol: ts.Symbol, signature: ts.
       doc: tag && textOf(tag.text).replace(/^\S+\s*/, ''),
       unit: unitOf(checker, type),
       type: checker.typeToString(type),
+      required: !(declared && ts.isParameter(declared) && (declared.questionToken || declared.initializer)),
     };
   });
 }

@@ -39,6 +39,24 @@ const NOTHING = 1e-9;
  * @param input what is scheduled
  * @param relaxation the change
  * @returns the input to schedule again
+ * @example
+ * ```ts
+ * import { amperes, hours, kilowattHours, volts, wattHours } from 'ohmwright';
+ * import { relaxed } from 'ohmwright/charging';
+ *
+ * const line = [amperes(20), amperes(0), amperes(0)] as const;
+ * const input = {
+ *   network: {
+ *     nodes: [{ id: 'intake', limit: line }],
+ *     points: [{ id: 'left', node: 'intake', lines: ['L1'], most: amperes(32) }],
+ *   },
+ *   sessions: [{ id: 'van', point: 'left', arrives: hours(18), leaves: hours(20), energy: kilowattHours(10) }],
+ *   from: hours(18), to: hours(20), step: hours(0.5), voltage: volts(230),
+ *   policy: 'earliest-deadline', stage: 'continuous',
+ * } as const;
+ * const less = relaxed(input, { kind: 'less-energy', sessions: [{ id: 'van', less: wattHours(800) }] });
+ * less.sessions[0]?.energy; // => 9200
+ * ```
  */
 export function relaxed(input: ScheduleInput, relaxation: Relaxation): ScheduleInput {
   if (relaxation.kind === 'less-energy') {

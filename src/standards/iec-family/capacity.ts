@@ -150,7 +150,7 @@ export const unequalGroupFactor = /* @__PURE__ */ formula({
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'B.52.5', provenance: 'one-source' },
 });
 
-/** Grouping factor together with the one for more than four loaded cores. Rating factors multiply within a stretch. */
+/** Grouping factor together with the one for more than four loaded cores. BS 7671, Appendix 4, 5. */
 export const groupWithCores = /* @__PURE__ */ formula({
   id: 'group-factor-with-cores',
   title: 'Grouping factor together with the one for loaded cores',
@@ -161,7 +161,7 @@ export const groupWithCores = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5', provenance: 'memory' },
 });
 
-/** Grouping factor together with the one for cable on a drum. Rating factors multiply within a stretch. */
+/** Grouping factor together with the one for cable on a drum. BS 7671, Tables 4F, notes. */
 export const groupWithDrum = /* @__PURE__ */ formula({
   id: 'group-factor-with-drum',
   title: 'Grouping factor together with the one for a drum',

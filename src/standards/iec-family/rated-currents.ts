@@ -56,6 +56,16 @@ export const ratedCurrents = /* @__PURE__ */ table({
  * Rated currents of the device kind of a run, in ascending order; none where the kind is not known or not listed.
  * @param run the run
  * @returns rated currents, A
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { amperes } from 'ohmwright';
+ * import { ratingsFor } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * const run = readSurvey(survey).wanted[0]?.run;
+ * run && ratingsFor(run).includes(amperes(32)); // => true
+ * ```
  */
 export function ratingsFor(run: Run): readonly Amperes[] {
   const { kind } = run.device;

@@ -40,6 +40,7 @@ const betweenLines: Ratio = /* @__PURE__ */ ratio(Math.sqrt(3));
  * @param _stretch how it lies, which does not matter here
  * @param system single- or three-phase
  * @param component r, x or z
+ * @returns drop per ampere and metre, V/(A·m), or what is missing
  */
 export function annexGDropRate(
   sheet: Sheet,

@@ -48,6 +48,7 @@ const open = (): Readonly<Partial<Record<Aspect, Rule>>> => ({
  * IEC 60364 as a wiring code, as far as its rules were available: rating by Annex B and voltage drop by Annex G of part
  * 5-52. Every other aspect ends in `not-determined`.
  * @param wanted edition of part 5-52; there is `2009`
+ * @returns the wiring code, for `assess`, `design` and `permitted`
  * @throws CalculationError `unknown-definition` for an edition that is not entered
  * @example
  * ```ts
