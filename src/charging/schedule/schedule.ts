@@ -2,8 +2,8 @@ import { type Volts, type WattHours, type Watts, wattHours, watts } from '../../
 import { type Course, courseOf } from './course.js';
 import { serveInOrder } from './in-order.js';
 import { inspectSchedule, type ScheduleInput } from './input.js';
-import { linearFormOf } from './linear.js';
-import { baseTotals, leastShortfall, optimumOf, piecesOf } from './optimum.js';
+import { type LinearForm, linearFormOf } from './linear.js';
+import { baseTotals, leastShortfall, type Optimum, type OptimumPolicy, optimumOf, piecesOf } from './optimum.js';
 import { nodesOf, type Piece, type ScheduledNode, type ScheduledSession, sessionsOf } from './pieces.js';
 import { topUp, withSmallestCurrents } from './smallest-currents.js';
 
@@ -138,10 +138,35 @@ function made(input: ScheduleInput): Made {
       : { peak: peakOf(course, best, voltage) }),
   };
   if (stage === 'continuous') return { course, pieces: best, bound, notPromised: [] };
-  const pieces = piecesOf(course, form, withSmallestCurrents(course, form, policy, first));
+  const pieces = nearBest(course, form, policy, first);
+  return { course, pieces, bound, notPromised: ['not-the-best-with-smallest-currents'] };
+}
+
+/**
+ * The better of two: the optimum decided cell by cell, and the optimum without its currents that are too small; each
+ * topped up with what limits leave.
+ */
+function nearBest(course: Course, form: LinearForm, policy: OptimumPolicy, first: Optimum): readonly Piece[] {
   const merit = policy === 'minimum-cost' ? ({ slot }: Piece) => slot.price : (piece: Piece) => totalOf(course, piece);
-  const topped = topUp(course, pieces, (a, b) => merit(a) - merit(b));
-  return { course, pieces: topped, bound, notPromised: ['not-the-best-with-smallest-currents'] };
+  const without = first.x.map((current, k) => (current < course.vehicles[form.cells[k]!.vehicle]!.least ? 0 : current));
+  // where lines must be in balance, a current cannot be taken away alone
+  const others = course.order.unbalanced.length > 0 ? [] : [without];
+  const tried = [withSmallestCurrents(course, form, policy, first), ...others].map((x) => {
+    const pieces = topUp(course, piecesOf(course, form, x), (a, b) => merit(a) - merit(b));
+    const sessions = sessionsOf(course, pieces, true);
+    return {
+      pieces,
+      shortfall: sessions.reduce((sum, s) => sum + s.shortfall, 0),
+      merit:
+        policy === 'minimum-cost'
+          ? sessions.reduce((sum, s) => sum + s.cost!, 0)
+          : Math.max(...pieces.map((piece) => totalOf(course, piece))),
+    };
+  });
+  return tried.reduce((best, other) => {
+    const more = other.shortfall - best.shortfall;
+    return more < -1e-3 || (more < 1e-3 && other.merit < best.merit) ? other : best;
+  }).pieces;
 }
 
 /** Current of the whole site in a piece, all lines together, A. */

@@ -49,7 +49,7 @@ function expectMostEnergy(input: Ahead, result: Schedule): void {
   expect(Math.abs(result.delivered / 1000 - best)).toBeLessThan(1e-6);
   expect(result.bound.shortfall).toBeCloseTo(result.shortfall, 6);
   if (result.shortfall < 1e-3 || cells.length === 0) return;
-  const all: Rows[number] = { who: cells.map((_, i) => i), by: energy, from: best - 1e-10 };
+  const all: Rows[number] = { who: cells.map((_, i) => i), by: energy, from: best - 1e-9 };
   const wanting = input.sessions.flatMap((s, k) => (s.energy > 0 ? [k] : []));
   const share = (k: number) => result.sessions[k]!.delivered / input.sessions[k]!.energy;
   const open = new Set(wanting);
@@ -76,14 +76,14 @@ function expectMostEnergy(input: Ahead, result: Schedule): void {
     for (const k of open)
       if (share(k) <= lowest + 1e-7) {
         open.delete(k);
-        fixed.push({ ...need[k]!, from: result.sessions[k]!.delivered / 1000 - 1e-10 });
+        fixed.push({ ...need[k]!, from: result.sessions[k]!.delivered / 1000 - 1e-9 });
       }
   }
 }
 
 /** Rows that fix what each vehicle gets. */
 const given = (result: Schedule, need: Rows): Rows =>
-  need.map((row, k) => ({ ...row, from: result.sessions[k]!.delivered / 1000 - 1e-10 }));
+  need.map((row, k) => ({ ...row, from: result.sessions[k]!.delivered / 1000 - 1e-9 }));
 
 function expectLeastCost(input: Ahead): void {
   const full: ScheduleInput = { ...input, policy: 'minimum-cost', stage: 'continuous' };
@@ -119,8 +119,8 @@ function expectFilledValleys(input: Ahead): void {
   const fixedNeeds = given(result, need);
   const open = new Set(parts.keys());
   const closed: Rows[number][] = [];
-  // the needs are kept to 1e-10 kWh, which is more of a current in a slot of a second than of half an hour
-  const tolerance = 1e-6 + 2e-10 / Math.min(...cells.map((c) => c.energy / c.lines));
+  // the general solver keeps rows to 1e-9 kWh, which is more of a current in a part of seconds than of half an hour
+  const tolerance = 1e-6 + (2e-9 * input.sessions.length) / Math.min(...cells.map((c) => c.energy / c.lines));
   const total = (t: number): Rows[number] => ({
     who: parts[t]!.who,
     by: parts[t]!.who.map((i) => cells[i]!.lines),
