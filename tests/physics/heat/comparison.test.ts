@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { spreadOf, tableDeviations } from './comparison.js';
+import { deviationsBySize, spreadOf, tableDeviations } from './comparison.js';
 
 const rows = tableDeviations();
 const from4 = rows.filter((r) => r.size >= 4);
@@ -20,4 +20,14 @@ test.each(['copper', 'aluminium'])('from 4 mm², %s: within 5 % nearly always', 
   expect(within5).toBeGreaterThan(metal === 'copper' ? 0.97 : 0.87);
   expect(most).toBeLessThan(metal === 'copper' ? 0.055 : 0.1);
   expect(least).toBeGreaterThan(metal === 'copper' ? -0.075 : -0.09);
+});
+
+test('the table of percentages holds every deviation once', () => {
+  const { head, rows: lines } = deviationsBySize(rows);
+  expect(lines.every((line) => line.length === head.length)).toBe(true);
+  const cells = lines.flatMap((line) => line.slice(1, -2)).filter((cell) => cell !== '');
+  expect(cells).toHaveLength(rows.length);
+  const first = rows[0];
+  const line = lines.find(([name]) => name === `${first?.table} ${first?.column}`);
+  expect(Number(line?.[head.indexOf(String(first?.size))])).toBeCloseTo(100 * (first?.deviation ?? Number.NaN), 1);
 });

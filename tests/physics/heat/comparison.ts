@@ -246,3 +246,26 @@ export function spreadOf(rows: readonly TableDeviation[]): DeviationSpread {
     within5: all.filter((d) => Math.abs(d) <= 0.05).length / all.length,
   };
 }
+
+/** The deviations as a table of percentages: a row for each column of a table, the sizes across, then mean and spread. */
+export function deviationsBySize(all = tableDeviations()): {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+} {
+  const sizes = [...new Set(all.map((r) => r.size))].sort((a, b) => a - b);
+  const columns = [...new Set(all.map((r) => `${r.table} ${r.column}`))];
+  const percent = (share: number) => (100 * share).toFixed(1).replace(/^-(0\.0)$/, '$1');
+  return {
+    head: ['column', ...sizes.map(String), 'mean', 'spread'],
+    rows: columns.map((name) => {
+      const own = all.filter((r) => `${r.table} ${r.column}` === name);
+      const { mean, deviation } = spreadOf(own);
+      const at = (size: number) => own.find((r) => r.size === size);
+      const cells = sizes.map((size) => {
+        const found = at(size);
+        return found === undefined ? '' : percent(found.deviation);
+      });
+      return [name, ...cells, percent(mean), percent(deviation)];
+    }),
+  };
+}

@@ -1,0 +1,109 @@
+import {
+  acResistance,
+  celsius,
+  coreSpacing,
+  hertz,
+  proximityOfThree,
+  proximityOfTwo,
+  ratio,
+  resistanceAtTemperature,
+  skinArgument,
+  skinFactor,
+  squareMillimetres,
+  temperatureCoefficients,
+} from '../../../src/index.js';
+import {
+  conductorDiameters,
+  conductorResistance,
+  insulationThicknesses,
+  table4D2B,
+  table4D4B,
+  table4E2B,
+  table4E4B,
+  table4J4B,
+} from '../../../src/standards/bs7671/index.js';
+
+/** A printed resistive drop beside twice, or √3 times, the resistance to alternating current. */
+export interface DropDeviation {
+  readonly table: string;
+  readonly column: string;
+  readonly size: number;
+  /** Printed, mV/A/m. */
+  readonly printed: number;
+  /** Computed, mV/A/m. */
+  readonly computed: number;
+  /** What skin and proximity effect add to the resistance, 1. */
+  readonly added: number;
+  /** Printed less computed, over computed, 1. */
+  readonly deviation: number;
+}
+
+const multicore = [
+  [table4D2B, 70, 'copper', 'PVC'],
+  [table4D4B, 70, 'copper', 'PVC'],
+  [table4E2B, 90, 'copper', 'XLPE'],
+  [table4E4B, 90, 'copper', 'XLPE'],
+  [table4J4B, 90, 'aluminium', 'XLPE'],
+] as const;
+
+/** The resistance of a core to alternating current at its largest temperature, by IEC 60287 and IEC 60228, Ω/m. */
+function resistances(
+  metal: 'copper' | 'aluminium',
+  insulation: 'PVC' | 'XLPE',
+  hot: number,
+  size: number,
+  loaded: 2 | 3,
+) {
+  const conductorArea = squareMillimetres(size);
+  const resistancePerMetre = resistanceAtTemperature({
+    resistancePerMetre20: conductorResistance.get({ metal, conductorClass: '2', conductorArea }),
+    temperatureCoefficient: temperatureCoefficients.get({ metal }),
+    conductorTemperature: celsius(hot),
+  });
+  const conductorDiameter = conductorDiameters.get({ strand: size < 16 ? 'stranded' : 'compacted', conductorArea });
+  const argument = skinArgument({ frequency: hertz(50), resistancePerMetre });
+  const proximityFactor = (loaded === 2 ? proximityOfTwo : proximityOfThree)({
+    skinArgument: argument,
+    conductorDiameter,
+    conductorSpacing: coreSpacing({
+      conductorDiameter,
+      insulationThickness: insulationThicknesses.get({ insulation, conductorArea }),
+    }),
+    shapeShare: ratio(1),
+  });
+  return {
+    direct: resistancePerMetre,
+    alternating: acResistance({
+      resistancePerMetre,
+      skinFactor: skinFactor({ skinArgument: argument }),
+      proximityFactor,
+    }),
+  };
+}
+
+/** Every r of the multicore drop tables, beside that from the conductor's resistance with skin and proximity effect. */
+export function dropDeviations(): readonly DropDeviation[] {
+  return multicore.flatMap(([printed, hot, metal, insulation]) =>
+    (['single-phase', 'three-phase'] as const).flatMap((system) => {
+      const at = printed.columns.findIndex(([s, component]) => s === system && component === 'r');
+      const loaded = system === 'single-phase' ? 2 : 3;
+      return printed.rows.flatMap((row): readonly DropDeviation[] => {
+        const [size, cell] = [Number(row[0]), row[at + 1]];
+        if (typeof cell !== 'number' || size < 1.5 || size > 400) return [];
+        const { direct, alternating } = resistances(metal, insulation, hot, size, loaded);
+        const computed = (loaded === 2 ? 2 : Math.sqrt(3)) * alternating * 1000;
+        return [
+          {
+            table: printed.id,
+            column: `${system} r`,
+            size,
+            printed: cell,
+            computed,
+            added: alternating / direct - 1,
+            deviation: cell / computed - 1,
+          },
+        ];
+      });
+    }),
+  );
+}
