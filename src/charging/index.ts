@@ -1,7 +1,7 @@
 /**
  * Charging of electric vehicles: pilot signal, allocation, control, schedules and simulation.
  *
- * @module
+ * @module ohmwright/charging
  */
 
 export * from '../standards/gb-smart-charging/index.js';

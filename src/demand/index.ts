@@ -1,7 +1,7 @@
 /**
  * Maximum demand and diversity, adequacy of the supply, notification, and the demand of many.
  *
- * @module
+ * @module ohmwright/demand
  */
 export * from '../standards/approved-document-m/heights.js';
 export * from '../standards/charging-code-of-practice/heights.js';

@@ -1,7 +1,7 @@
 /**
  * Documents in and out: schemas, versions, and every problem of a document with its path.
  *
- * @module
+ * @module ohmwright/io
  */
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';

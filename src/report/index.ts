@@ -1,7 +1,7 @@
 /**
  * Reports as text, Markdown and HTML, and pictures as SVG. Nothing is computed here.
  *
- * @module
+ * @module ohmwright/report
  */
 export type { Block, Cell } from './block.js';
 export { type PlanReportOptions, planBlocks } from './plan.js';

@@ -1,7 +1,7 @@
 /**
  * The whole job, from the survey to options, quantities and records.
  *
- * @module
+ * @module ohmwright/site
  */
 export * from './charge-time.js';
 export * from './formulas.js';

@@ -1,7 +1,7 @@
 /**
  * Arbitraries for property tests of code that uses this package.
  *
- * @module
+ * @module ohmwright/testing
  */
 export * from './installations.js';
 export * from './quantities.js';

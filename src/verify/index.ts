@@ -1,7 +1,7 @@
 /**
  * An independent second calculation of whole sheets, with units.
  *
- * @module
+ * @module ohmwright/verify
  */
 export type { Definition } from './definitions.js';
 export { type SheetProblem, type Verification, verifySheet } from './verify-sheet.js';

@@ -1,6 +1,6 @@
 /**
  * BS 7671: tables, rules and editions.
- * @module bs7671
+ * @module ohmwright/bs7671
  */
 
 export * from '../bs88/conventional-currents.js';

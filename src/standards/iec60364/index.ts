@@ -1,7 +1,7 @@
 /**
  * IEC 60364, low-voltage electrical installations, by edition.
  *
- * @module
+ * @module ohmwright/iec60364
  */
 
 export * from '../iec-family/index.js';
