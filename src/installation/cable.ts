@@ -85,7 +85,7 @@ export type GroupArrangement =
 export interface Group {
   /** How they lie. */
   readonly arrangement: GroupArrangement;
-  /** Circuits or multicore cables in the group, this one included. */
+  /** Circuits or multicore cables in the group, this one included; of conductors in parallel, each set counts. */
   readonly circuits: Fact<number>;
   /** Clear spacing between them where the table asks for it, m. */
   readonly spacing?: Metres;

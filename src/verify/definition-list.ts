@@ -345,6 +345,7 @@ import {
   requiredForLoad,
   requiredForOverload,
   requiredNotTogether,
+  ringCarriesEnough,
   unequalGroupFactor,
 } from '../standards/iec-family/capacity.js';
 import { areaNotBelowMinimum, terminalsCoolEnough } from '../standards/iec-family/conductor-size.js';
@@ -792,6 +793,7 @@ export const everyDefinition: readonly unknown[] = [
   deviceCarriesLoad,
   capacitySuffices,
   loadWithinCapacity,
+  ringCarriesEnough,
   conventionalOverload,
   groupedDevice,
   insulationOnce,

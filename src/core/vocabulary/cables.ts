@@ -73,6 +73,8 @@ export interface CableTerms {
   reactancePerMetre: OhmsPerMetre;
   /** Rating factor for a semi-enclosed fuse C_f, 1, above 0 to 1. */
   fuseFactor: Ratio;
+  /** Smallest capacity that a ring final circuit may have I_z,ring, A, above 0. */
+  ringCapacity: Amperes;
   /** Number of loaded cores in one cable n_c, 1, 1 and up. */
   loadedCores: Ratio;
   /** Rating factor for more than four loaded cores C_n, 1, above 0 to 1. */
@@ -199,6 +201,12 @@ export const cableTerms: Terms<CableTerms> = {
   },
   reactancePerMetre: { symbol: 'x', unit: 'Ω/m', least: 0, words: 'reactance per length' },
   fuseFactor: { symbol: 'C_f', unit: '1', above: 0, most: 1, words: 'rating factor for a semi-enclosed fuse' },
+  ringCapacity: {
+    symbol: 'I_z,ring',
+    unit: 'A',
+    above: 0,
+    words: 'smallest capacity that a ring final circuit may have',
+  },
   loadedCores: { symbol: 'n_c', unit: '1', least: 1, words: 'number of loaded cores in one cable' },
   coresFactor: {
     symbol: 'C_n',

@@ -1,8 +1,8 @@
 import { factValue, isMissing, type Known, missing, type Sheet } from '../../core/index.js';
 import type { Cable, Run, Stretch } from '../../installation/index.js';
-import { metres, type Ratio, ratio } from '../../units/index.js';
+import { amperes, metres, type Ratio, ratio } from '../../units/index.js';
 import { groupFactorOf } from '../iec-family/group-factor.js';
-import { isBuried, noFactor, type OverloadRules } from '../iec-family/rating-tables.js';
+import { isBuried, noFactor, type OverloadRules, tooDeep } from '../iec-family/rating-tables.js';
 import { table4B1 } from './tables/4b1.js';
 import { table4B2 } from './tables/4b2.js';
 import { table4B3 } from './tables/4b3.js';
@@ -130,6 +130,9 @@ export function insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<
 /** @internal Factor C_s. */
 export function soil(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio> {
   if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
+  const deep = tooDeep(stretch, table4B3);
+  if (deep) return sheet.given('soilFactor', deep);
+  if (!stretch.depth) sheet.note('Depth not stated: the figures hold down to 0.8 m.');
   const laying = sheet.label('laying', stretch.containment === 'duct' ? 'ducts' : 'direct');
   const resistivity = stretch.soilResistivity ?? {
     state: 'unknown' as const,
@@ -176,5 +179,10 @@ export const overload: OverloadRules = {
   conventionalMultiple,
   semiEnclosed: [0.725, 'BS 3036 overload device, BS 7671 433.1.202'],
   buried: [0.9, 'in the ground with overload protection, BS 7671 Appendix 4, 5.1'],
+  ring: {
+    ratings: [30, 32],
+    least: /* @__PURE__ */ amperes(20),
+    by: 'BS 7671 433.1.204, ring final circuit behind 30 A or 32 A',
+  },
   notSimultaneous: true,
 };

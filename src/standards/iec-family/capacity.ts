@@ -275,6 +275,26 @@ export const loadWithinCapacity = /* @__PURE__ */ comparison({
   worse: loadAndHeat,
 });
 
+/** I_z >= 20 A all along a ring final circuit. BS 7671, 433.1.204. */
+export const ringCarriesEnough = /* @__PURE__ */ comparison({
+  id: 'ring-capacity',
+  title: 'The capacity of a ring final circuit is not below the one that is asked of it',
+  kind: 'at-least',
+  value: 'capacity',
+  limit: 'ringCapacity',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.204', provenance: 'one-source' },
+  caution:
+    'Holds for socket-outlets to BS 1363 along the ring, when the load in no part of it is likely to pass the capacity of the cable for long.',
+  worse: {
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
+});
+
 /** I_2 <= 1.45 I_z. BS 7671, 433.1.1 (iii). */
 export const conventionalOverload = /* @__PURE__ */ comparison({
   id: 'conventional-overload',

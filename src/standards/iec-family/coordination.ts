@@ -8,7 +8,7 @@ import {
   whenKnown,
 } from '../../core/index.js';
 import type { Run, Stretch } from '../../installation/index.js';
-import { type Amperes, type Ratio, ratio } from '../../units/index.js';
+import { type Amperes, amperes, type Ratio, ratio } from '../../units/index.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
 import {
   capacityAsInstalled,
@@ -26,11 +26,12 @@ import {
   requiredForLoad,
   requiredForOverload,
   requiredNotTogether,
+  ringCarriesEnough,
 } from './capacity.js';
 import { temperatureAtShareOfCapacity } from './conductor-temperature.js';
 import { writeHarmonics } from './harmonics.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
-import { isBuried, noFactor, type RatingTables } from './rating-tables.js';
+import { isBuried, noFactor, type OverloadRules, type RatingTables } from './rating-tables.js';
 
 interface StretchVerdict {
   readonly stretch: Stretch;
@@ -42,13 +43,17 @@ interface StretchVerdict {
 }
 
 /** Conductor temperature at the real load, from the share of the capacity that it takes. */
-function partialLoad(sheet: Sheet, circuit: CircuitCase, stretch: Stretch): Sheet {
+function partialLoad(sheet: Sheet, circuit: CircuitCase, overload: OverloadRules, stretch: Stretch): Sheet {
   const part = sheet.part('Conductor temperature at the real load');
   const load = sheet.latest('harmonicCurrent');
-  const designCurrent =
-    load === undefined
-      ? (sheet.latest('designCurrent') ?? missing())
-      : part.given('designCurrent', load, 'with third harmonics');
+  let designCurrent = sheet.latest('designCurrent') ?? missing();
+  if (load !== undefined) designCurrent = part.given('designCurrent', load, 'with third harmonics');
+  else if (ringRule(circuit.run, overload))
+    designCurrent = part.given(
+      'designCurrent',
+      whenKnown([designCurrent, sheet.latest('capacity') ?? missing()], (b, z) => amperes(Math.min(b, z))),
+      `no part of a ring is to carry more than its capacity for long, ${overload.ring?.by}`,
+    );
   const operatingTemperature = part.given('operatingTemperature', operatingTemperatureOf(circuit.run.cable.insulation));
   const ambientTemperature = part.given(
     'ambientTemperature',
@@ -66,48 +71,47 @@ function partialLoad(sheet: Sheet, circuit: CircuitCase, stretch: Stretch): Shee
 
 const isSemiEnclosed = (run: Run) => run.device.kind.state === 'known' && run.device.kind.value.standard === 'BS 3036';
 
-function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet, stretch: Stretch): StretchVerdict {
-  const { run } = circuit;
-  const { cable } = run;
-  const part = sheet.part(stretch.name);
-  const results: CheckResult[] = [];
-  const three = circuit.phases === 3;
-  const { overload } = tables;
-  const together = !(overload.notSimultaneous && stretch.group?.overloads === 'not-simultaneous');
-  // the factors for many cores go with the columns of three loaded conductors
-  const loaded = three || cable.loadedCores ? '3' : '2';
-  let tabulatedCapacity = tables.tabulated(part, cable, stretch, loaded);
-  if (cable.parallel !== undefined && cable.parallel > 1) {
-    const parallelConductors = part.given(
-      'parallelConductors',
-      ratio(cable.parallel),
-      'equal conductors that share the load equally',
-    );
-    tabulatedCapacity = part.step(capacityInParallel, { tabulatedCapacity, parallelConductors });
-  }
-  const ambientFactor = tables.ambient(part, cable, stretch);
-  const groupFactor = tables.group(part, cable, stretch, three);
-  const soilFactor = tables.soil(part, cable, stretch);
-  const contains = stretch.method.state === 'known' && tables.containsInsulation(stretch.method.value);
-  const insulated = stretch.insulated !== undefined;
-  const insulationFactor =
-    contains || !insulated
-      ? noFactor(
-          part,
-          'insulationFactor',
-          contains ? 'the reference method already contains the insulation' : 'no thermal insulation around the cable',
-        )
-      : tables.insulation(part, cable, stretch);
-  if (contains && insulated)
-    results.push(
-      part.check(insulationOnce, {
-        holds: true,
-        because: `Method ${stretch.method.state === 'known' ? stretch.method.value : ''} already contains the insulation: no C_i as well.`,
-      }),
-    );
-  const factors = { ambientFactor, groupFactor, insulationFactor, soilFactor };
-  const capacity = part.step(capacityAsInstalled, { tabulatedCapacity, ...factors });
+/** What is written of a stretch before load and device are judged. */
+interface Written {
+  readonly stretch: Stretch;
+  readonly part: Sheet;
+  readonly tabulatedCapacity: Known<Amperes>;
+  readonly capacity: Known<Amperes>;
+  readonly factors: {
+    readonly ambientFactor: Known<Ratio>;
+    readonly groupFactor: Known<Ratio>;
+    readonly insulationFactor: Known<Ratio>;
+    readonly soilFactor: Known<Ratio>;
+  };
+}
 
+interface Judged {
+  readonly results: readonly CheckResult[];
+  /** Share of the capacity that is asked for. */
+  readonly use: Known<number>;
+}
+
+/** Whether the code's rule for ring final circuits holds for a run: it is one behind a device of a rating named there. */
+function ringRule(run: Run, { ring }: OverloadRules): boolean {
+  const { rating } = run.device;
+  return run.ring === true && ring !== undefined && rating.state === 'known' && ring.ratings.includes(rating.value);
+}
+
+/** A ring is fed from both ends: a capacity below the rating of the device is enough, if it is the one that is named. */
+function judgeRing({ ring }: OverloadRules, { stretch, part, capacity }: Written): Judged {
+  const ringCapacity = part.given('ringCapacity', ring?.least ?? missing(), ring?.by);
+  return {
+    results: [part.check(ringCarriesEnough, { capacity, ringCapacity }, stretch.name)],
+    use: whenKnown([ringCapacity, capacity], (r, c) => r / c),
+  };
+}
+
+/** Load and device against the capacity of a stretch. */
+function judgeOverload(circuit: CircuitCase, overload: OverloadRules, written: Written): Judged {
+  const { run } = circuit;
+  const { stretch, part, tabulatedCapacity, capacity, factors } = written;
+  const together = !(overload.notSimultaneous && stretch.group?.overloads === 'not-simultaneous');
+  const results: CheckResult[] = [];
   const fuseFactor =
     isSemiEnclosed(run) && overload.semiEnclosed
       ? part.given('fuseFactor', ratio(overload.semiEnclosed[0]), overload.semiEnclosed[1])
@@ -150,7 +154,54 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
       part.check(conventionalOverload, { conventionalOperatingCurrent: conventional, overloadLimit }, stretch.name),
     );
   }
-  const warm = partialLoad(part, circuit, stretch);
+  return { results, use: whenKnown([requiredCapacity, tabulatedCapacity], (r, t) => r / t) };
+}
+
+function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet, stretch: Stretch): StretchVerdict {
+  const { run } = circuit;
+  const { cable } = run;
+  const part = sheet.part(stretch.name);
+  const results: CheckResult[] = [];
+  const three = circuit.phases === 3;
+  const { overload } = tables;
+  // the factors for many cores go with the columns of three loaded conductors
+  const loaded = three || cable.loadedCores ? '3' : '2';
+  let tabulatedCapacity = tables.tabulated(part, cable, stretch, loaded);
+  if (cable.parallel !== undefined && cable.parallel > 1) {
+    const parallelConductors = part.given(
+      'parallelConductors',
+      ratio(cable.parallel),
+      'equal conductors that share the load equally',
+    );
+    tabulatedCapacity = part.step(capacityInParallel, { tabulatedCapacity, parallelConductors });
+  }
+  const ambientFactor = tables.ambient(part, cable, stretch);
+  const groupFactor = tables.group(part, cable, stretch, three);
+  const soilFactor = tables.soil(part, cable, stretch);
+  const contains = stretch.method.state === 'known' && tables.containsInsulation(stretch.method.value);
+  const insulated = stretch.insulated !== undefined;
+  const insulationFactor =
+    contains || !insulated
+      ? noFactor(
+          part,
+          'insulationFactor',
+          contains ? 'the reference method already contains the insulation' : 'no thermal insulation around the cable',
+        )
+      : tables.insulation(part, cable, stretch);
+  if (contains && insulated)
+    results.push(
+      part.check(insulationOnce, {
+        holds: true,
+        because: `Method ${stretch.method.state === 'known' ? stretch.method.value : ''} already contains the insulation: no C_i as well.`,
+      }),
+    );
+  const factors = { ambientFactor, groupFactor, insulationFactor, soilFactor };
+  const capacity = part.step(capacityAsInstalled, { tabulatedCapacity, ...factors });
+
+  const written = { stretch, part, tabulatedCapacity, capacity, factors };
+  const judged = ringRule(run, overload) ? judgeRing(overload, written) : judgeOverload(circuit, overload, written);
+  results.push(...judged.results);
+  const warm = partialLoad(part, circuit, overload, stretch);
   const figures = {
     tabulatedCapacity,
     ambientFactor,
@@ -163,7 +214,7 @@ function stretchVerdict(circuit: CircuitCase, tables: RatingTables, sheet: Sheet
     warm,
     results,
     figures,
-    use: whenKnown([requiredCapacity, tabulatedCapacity], (r, t) => r / t),
+    use: judged.use,
   };
 }
 

@@ -40,6 +40,16 @@ function clearance(spacing: number | undefined, printed: readonly number[]): str
 /** Circuits beside a stretch, without those that carry too little to count. */
 function groupFactor(tables: GroupTables, sheet: Sheet, cable: Cable, stretch: Stretch, three: boolean): Known<Ratio> {
   const { group } = stretch;
+  if (!group && (cable.parallel ?? 1) > 1)
+    return sheet.given(
+      'groupFactor',
+      missing({
+        kind: 'fact',
+        fact: `group of ${stretch.name}`,
+        obtain:
+          'conductors in parallel warm one another: say how they lie, each set counted as a circuit; 1 when far apart',
+      }),
+    );
   if (!group) return noFactor(sheet, 'groupFactor', 'no other circuit beside it');
   const circuits = factValue(`circuits beside ${stretch.name}`, group.circuits);
   const light = group.lightlyLoaded ?? 0;

@@ -1,4 +1,4 @@
-import type { Known, Sheet } from '../../core/index.js';
+import { factValue, isMissing, type Known, type Missing, missing, type Sheet, type Source } from '../../core/index.js';
 import type { Cable, Run, Stretch } from '../../installation/index.js';
 import { type Amperes, type Ratio, ratio } from '../../units/index.js';
 
@@ -28,6 +28,8 @@ export interface OverloadRules {
   readonly semiEnclosed?: readonly [factor: number, by: string];
   /** Factor for cables in the ground and where it stands, if the code has one. */
   readonly buried?: readonly [factor: number, by: string];
+  /** Rule for ring final circuits, if the code has one: ratings of the device, least capacity, and where it stands. */
+  readonly ring?: { readonly ratings: readonly number[]; readonly least: Amperes; readonly by: string };
   /** Whether the code has a rule for groups that are not overloaded together; else they count as overloaded together. */
   readonly notSimultaneous: boolean;
 }
@@ -61,3 +63,29 @@ export const noFactor = <
   name: N,
   because: string,
 ): Known<Ratio> => sheet.given(name, ratio(1), because);
+
+/** Largest depth for which the figures of cables in the ground are, m. */
+const deepest = 0.8;
+
+/**
+ * Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
+ * tables say, and the factors for it are not entered.
+ * @param stretch a stretch in the ground
+ * @param table identifier and source of the table that holds down to that depth
+ */
+export function tooDeep(
+  stretch: Stretch,
+  table: { readonly id: string; readonly source: Source },
+): Missing | undefined {
+  if (!stretch.depth) return undefined;
+  const depth = factValue(`depth of ${stretch.name}`, stretch.depth);
+  if (isMissing(depth)) return depth;
+  return depth <= deepest
+    ? undefined
+    : missing({
+        kind: 'cell',
+        table: table.id,
+        explain: `the figures for cables in the ground hold down to ${deepest} m; factors for greater depth, here ${depth} m, are not entered`,
+        source: table.source,
+      });
+}

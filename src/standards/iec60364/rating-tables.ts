@@ -3,7 +3,7 @@ import type { Cable, Run, Stretch } from '../../installation/index.js';
 import { type Amperes, type Ratio, ratio, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
 import { ggConventional } from '../bs88/conventional-currents.js';
 import { groupFactorOf } from '../iec-family/group-factor.js';
-import { isBuried, noFactor, type RatingTables } from '../iec-family/rating-tables.js';
+import { isBuried, noFactor, type RatingTables, tooDeep } from '../iec-family/rating-tables.js';
 import { tableB522 } from './tables/b52-2.js';
 import { tableB523 } from './tables/b52-3.js';
 import { tableB524 } from './tables/b52-4.js';
@@ -147,6 +147,9 @@ function insulation(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio>
 
 function soil(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
   if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
+  const deep = tooDeep(stretch, tableB5216);
+  if (deep) return sheet.given('soilFactor', deep);
+  if (!stretch.depth) sheet.note('Depth not stated: the figures hold down to 0.8 m.');
   const method = iecMethod(cable, stretch);
   if (isMissing(method)) return sheet.given('soilFactor', method);
   const resistivity = stretch.soilResistivity ?? {

@@ -196,7 +196,10 @@ describe('capacity of a stretch', () => {
 
   it('of conductors in parallel', () => {
     const two = { ...circuit().cable, parallel: 2 };
-    expect(capacityOf({ cable: two })).toBeCloseTo(94, 10);
+    expect(capacityOf({ cable: two, ...along(stretch({ group: group(1) })) })).toBeCloseTo(94, 10);
+    // side by side each of them counts in the group; how they lie has no default
+    expect(capacityOf({ cable: two, ...along(stretch({ group: group(2) })) })).toBeCloseTo(94 * 0.8, 10);
+    expect(judge({ cable: two }).gaps).toContainEqual(expect.objectContaining({ fact: 'group of route' }));
   });
 
   it('off the table: the gap lists what there is', () => {
@@ -260,6 +263,59 @@ describe('capacity that device and load require', () => {
     expect(with_(0.8)).toMatchObject({ verdict: 'fail', value: 32 * 0.8, limit: 32 });
     expect(with_(1)?.verdict).toBe('pass');
     expect(result({}, 'grouped-device')).toBeUndefined();
+  });
+});
+
+describe('a ring final circuit', () => {
+  const ring = (rating: number, change: Partial<Stretch> = {}, amps = 26): Partial<Run> => ({
+    ring: true,
+    cable: { ...circuit().cable, area: known(squareMillimetres(2.5)) },
+    device: device('EN 60898', rating),
+    feeds: [load(amps, { purpose: 'socket-outlets' })],
+    ...along(stretch(change)),
+  });
+
+  it('behind 30 A or 32 A needs 20 A all along: 2.5 mm² in C, 100, 102 and A, not in 101 and 103', () => {
+    const verdict = (method: Stretch['method']) => result(ring(32, { method }), 'ring-capacity');
+    for (const method of ['C', '100', '102', 'A'] as const) expect(verdict(known(method))?.verdict).toBe('pass');
+    expect(verdict(known('101'))).toMatchObject({ verdict: 'fail', value: 17, limit: 20 });
+    expect(verdict(known('103'))).toMatchObject({ verdict: 'fail', value: 13.5 });
+    expect(verdict(unknown())?.verdict).toBe('not-determined');
+    expect(result(ring(32), 'tabulated-capacity')).toBeUndefined();
+    expect(judge(ring(32)).overall.verdict).toBe('pass');
+  });
+
+  it('is no hotter than its insulation allows, though the device is above its capacity', () => {
+    expect(judge(ring(32, { method: known('100') }, 32)).findings.hottestConductor).toBeCloseTo(70, 10);
+  });
+
+  it('behind any other device is rated like a radial', () => {
+    expect(result(ring(25), 'ring-capacity')).toBeUndefined();
+    expect(result(ring(25), 'tabulated-capacity')?.verdict).toBe('pass');
+    expect(result(ring(40), 'tabulated-capacity')?.verdict).toBe('fail');
+  });
+});
+
+describe('depth in the ground', () => {
+  const ground = (depth?: Stretch['depth']) =>
+    judge({
+      cable: cable('armoured', 6, { protective: 'armour' }),
+      ...along(
+        stretch({
+          method: known('D'),
+          ambient: known(celsius(20)),
+          soilResistivity: known(kelvinMetresPerWatt(2.5)),
+          ...(depth ? { depth } : {}),
+        }),
+      ),
+    });
+
+  it('counts down to 0.8 m; deeper, or not known, it ends in not-determined', () => {
+    expect(ground().findings.capacity).toBe(46);
+    expect(ground(known(metres(0.8))).findings.capacity).toBe(46);
+    expect(ground(known(metres(1))).gaps).toContainEqual(expect.objectContaining({ table: 'bs7671/4b3' }));
+    expect(ground(unknown()).gaps).toContainEqual(expect.objectContaining({ fact: 'depth of route' }));
+    expect(ground(between(metres(0.5), metres(0.7))).overall.verdict).toBe(ground().overall.verdict);
   });
 });
 
