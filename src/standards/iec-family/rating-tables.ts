@@ -68,7 +68,7 @@ export const noFactor = <
 const deepest = 0.8;
 
 /**
- * Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
+ * @internal Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
  * tables say, and the factors for it are not entered.
  * @param stretch a stretch in the ground
  * @param table identifier and source of the table that holds down to that depth
