@@ -244,12 +244,15 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
 
   return {
     maximise(objective) {
+      // what counts as nothing is measured against the largest coefficient, whatever its unit
+      let largest = 0;
+      for (let j = 0; j < n; j++) largest = Math.max(largest, Math.abs(objective[j]!));
       const costs = new Float64Array(width);
-      for (let j = 0; j < n; j++) costs[j] = objective[j]!;
+      for (let j = 0; j < n && largest > 0; j++) costs[j] = objective[j]! / largest;
       improve(costs);
       let sum = 0;
       for (let j = 0; j < n; j++) sum += costs[j]! * x[j]!;
-      return sum;
+      return sum * largest;
     },
     raiseLevels(which, weights) {
       let open = which.map((row, k) => ({ row, weight: weights[k]! })).filter(({ row }) => !fixedRow[row]);

@@ -25,6 +25,8 @@ export interface Optimum {
 
 /** Energy below which nothing is lacking, as a share of what all need. */
 const NOTHING = 1e-9;
+/** A need below this share of all is met as far as it comes: it is too small to be weighed against the others. */
+const WEIGHED = 1e-6;
 
 /**
  * The optimum by linear programming, objective after objective: most energy; where not all can be met, the smallest
@@ -51,7 +53,7 @@ export function optimumOf(
   const given = cells.reduce((sum, cell, k) => sum + cell.energy * floor[k]!, 0);
   const rows = [...needs, ...limits].map(shifted);
   const totals = policy === 'valley-filling' ? totalsBySlot(course, form).map(shifted) : [];
-  const wanting = needs.flatMap((row, j) => (row.most > 0 ? [j] : []));
+  const wanting = needs.flatMap((row, j) => (row.most > WEIGHED * needed ? [j] : []));
 
   const begin = (shares: boolean): { lp: Programme; shortfall: number } => {
     const shareRows = shares ? wanting.map((j) => shifted(negative(needs[j]!))) : [];
@@ -60,7 +62,7 @@ export function optimumOf(
     if (shares)
       lp.raiseLevels(
         wanting.map((_, i) => rows.length + totals.length + i),
-        wanting.map((j) => needs[j]!.most),
+        wanting.map((j) => needs[j]!.most / needed),
       );
     return { lp, shortfall: Math.max(0, needed - delivered) };
   };

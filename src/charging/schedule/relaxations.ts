@@ -20,7 +20,10 @@ export type Relaxation =
 export interface Cure {
   /** The change: the smallest of its kind to the resolution. */
   readonly relaxation: Relaxation;
-  /** In what steps it was looked for: a change one step smaller does not cure. Wh for each vehicle, s, or A. */
+  /**
+   * In what steps it was looked for: a change one step smaller does not cure. Wh for each vehicle, s, or A; 0 for less
+   * energy where lines must be in balance: there less for one may mean less for others, so it is not rounded.
+   */
   readonly resolution: number;
   /** The schedule made again with the relaxation, by the policy and stage of the input. */
   readonly schedule: Schedule;
@@ -41,21 +44,18 @@ const NOTHING = 1e-9;
  * @returns the input to schedule again
  * @example
  * ```ts
- * import { amperes, hours, kilowattHours, volts, wattHours } from 'ohmwright';
- * import { relaxed } from 'ohmwright/charging';
+ * import { amperes, hours, kilowattHours, volts } from 'ohmwright';
+ * import { relaxed, type ScheduleInput } from 'ohmwright/charging';
  *
- * const line = [amperes(20), amperes(0), amperes(0)] as const;
- * const input = {
- *   network: {
- *     nodes: [{ id: 'intake', limit: line }],
- *     points: [{ id: 'left', node: 'intake', lines: ['L1'], most: amperes(32) }],
- *   },
- *   sessions: [{ id: 'van', point: 'left', arrives: hours(18), leaves: hours(20), energy: kilowattHours(10) }],
- *   from: hours(18), to: hours(20), step: hours(0.5), voltage: volts(230),
- *   policy: 'earliest-deadline', stage: 'continuous',
- * } as const;
- * const less = relaxed(input, { kind: 'less-energy', sessions: [{ id: 'van', less: wattHours(800) }] });
- * less.sessions[0]?.energy; // => 9200
+ * const input: ScheduleInput = {
+ *   network: { nodes: [{ id: 'intake' }], points: [{ id: 'drive', node: 'intake', lines: ['L1'], most: amperes(32) }] },
+ *   sessions: [{ id: 'car', point: 'drive', arrives: hours(22), leaves: hours(30), energy: kilowattHours(60) }],
+ *   from: hours(22), to: hours(30), step: hours(0.5), voltage: volts(230),
+ *   policy: 'least-laxity', stage: 'zero-or-least',
+ * };
+ * const again = relaxed(input, { kind: 'later-departure', sessions: ['car'], later: hours(1) });
+ * again.sessions[0]?.leaves; // => 111600
+ * again.to; // => 111600
  * ```
  */
 export function relaxed(input: ScheduleInput, relaxation: Relaxation): ScheduleInput {
@@ -155,7 +155,7 @@ export function relaxationsOf(input: ScheduleInput): readonly Cure[] {
   const lacking = course.vehicles.flatMap(({ need }, j) => (need - delivered[j]! > NOTHING * need ? [j] : []));
   const ids = lacking.map((j) => course.vehicles[j]!.session.id);
   const found: [Relaxation, number][] = [
-    ...lessEnergy(course, form, delivered, lacking).map((r): [Relaxation, number] => [r, RESOLUTION.energy]),
+    ...lessEnergy(course, form, delivered, lacking).map((r): [Relaxation, number] => [r, energyStep(course)]),
     ...later(input, ids).map((r): [Relaxation, number] => [r, RESOLUTION.departure]),
     ...moreCapacity(input).map((r): [Relaxation, number] => [r, RESOLUTION.capacity]),
   ];
@@ -181,12 +181,16 @@ function smallest(largest: number, holds: (k: number) => boolean): number | unde
   return yes;
 }
 
-/** Whole Wh, rounded up. */
-const wholeUp = (kilowattHours: number): WattHours =>
-  wattHours(Math.ceil((1000 * kilowattHours) / RESOLUTION.energy - 1e-6) * RESOLUTION.energy);
+/** In what steps energy is given up, Wh. */
+const energyStep = ({ order }: Course): number => (order.unbalanced.length > 0 ? 0 : RESOLUTION.energy);
+
+const roundedUp = (value: number, step: number): number => (step > 0 ? Math.ceil(value / step - 1e-6) * step : value);
 
 function lessEnergy(course: Course, form: LinearForm, delivered: readonly number[], lacking: readonly number[]) {
-  const of = (j: number, less: number) => ({ id: course.vehicles[j]!.session.id, less: wholeUp(less) });
+  const of = (j: number, less: number) => ({
+    id: course.vehicles[j]!.session.id,
+    less: wattHours(roundedUp(1000 * less, energyStep(course))),
+  });
   const relaxations: Relaxation[] = [
     { kind: 'less-energy', sessions: lacking.map((j) => of(j, course.vehicles[j]!.need - delivered[j]!)) },
   ];

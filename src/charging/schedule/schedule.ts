@@ -25,7 +25,7 @@ export const scheduleNotPromisedWords: Readonly<Record<ScheduleNotPromised, stri
   'may-miss-what-can-be-met':
     'Who is served first is decided at each moment without looking ahead: a vehicle may leave short that another schedule would have served.',
   'not-the-best-with-smallest-currents':
-    'Where a vehicle gets nothing or at least its smallest current, the best schedule cannot be found in reasonable time: this one keeps every limit, and lies between the bound and its own figures from the best.',
+    'Where a vehicle gets nothing or at least its smallest current, no fast method is known for the best schedule: this one keeps every limit, and the best lies between its figures and the bound.',
 };
 
 /** Who charges when, and what it comes to: plain, JSON-ready. */

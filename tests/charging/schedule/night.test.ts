@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type ScheduleInput, type SchedulePolicy, schedule } from '../../../src/charging/index.js';
-import { hours, kilowattHours, seconds, volts } from '../../../src/index.js';
+import { hours, kilowattHours, seconds, volts, wattHours } from '../../../src/index.js';
 import { node, perLine, point } from '../networks.js';
 
 const POLICIES: readonly SchedulePolicy[] = ['earliest-deadline', 'least-laxity', 'minimum-cost', 'valley-filling'];
@@ -115,6 +115,34 @@ describe('edges', () => {
         const night = schedule({ ...home, policy, stage });
         expect(JSON.parse(JSON.stringify(night))).toEqual(night);
       }
+  });
+});
+
+describe('sizes', () => {
+  test('prices in a very small unit are told apart as in any other', () => {
+    const { values, every } = home.prices!;
+    const tiny = { values: values.map((p) => p * 1e-9), every: every! };
+    for (const stage of STAGES) {
+      const night = schedule({ ...home, prices: tiny, policy: 'minimum-cost', stage });
+      expect(night.cost! * 1e9).toBeCloseTo(29.44 * 0.07 + 0.56 * 0.2, 6);
+    }
+  });
+
+  test('a need next to nothing beside others that lack energy does no harm', () => {
+    const points = ['a', 'b', 'c'].map((id) => point(id, 'intake'));
+    const sessions = [1e-7, 80_000, 90_000].map((energy, k) => ({
+      ...home.sessions[0]!,
+      id: `s${k}`,
+      point: points[k]!.id,
+      energy: wattHours(energy),
+    }));
+    const network = { ...home.network, points };
+    for (const policy of ['minimum-cost', 'valley-filling'] as const) {
+      const night = schedule({ ...home, network, sessions, hours: { kind: 'any' }, policy, stage: 'continuous' });
+      // 52 A for 13 h
+      expect(night.delivered).toBeCloseTo(52 * 230 * 13, 2);
+      expect(night.sessions[1]!.delivered / 80_000).toBeCloseTo(night.sessions[2]!.delivered / 90_000, 6);
+    }
   });
 });
 

@@ -82,6 +82,22 @@ describe('relaxations', () => {
     ]);
   });
 
+  test('each cures where lines must be in balance, where less for one may mean less for others', () => {
+    let count = 0;
+    fc.assert(
+      fc.property(inputs({ nodes: 3, points: 6, steps: 6, unbalance: true, overload: true }), (input) => {
+        const full: ScheduleInput = { ...input, policy: 'minimum-cost', stage: 'continuous' };
+        for (const cure of relaxationsOf(full)) {
+          count++;
+          expectSound(relaxed(full, cure.relaxation), cure.schedule);
+          expect(cure.schedule.shortfall, JSON.stringify(cure.relaxation)).toBeLessThan(NONE);
+        }
+      }),
+      { numRuns: 150, seed: 62, endOnFailure: true },
+    );
+    expect(count).toBeGreaterThan(100);
+  });
+
   const two: ScheduleInput = {
     network: {
       nodes: [node('intake', perLine(40, 0, 0)), node('row', perLine(20, 0, 0), { parent: 'intake' })],
