@@ -1,6 +1,7 @@
 export * from './check.js';
 export * from './fact.js';
 export * from './formula.js';
+export * from './provenance.js';
 export * from './sheet.js';
 export * from './source.js';
 export * from './table.js';

@@ -1,31 +1,9 @@
 import { CalculationError, formatIn, invalidInput, type Problem, type Quantity, type UnitOf } from '../units/index.js';
+import { type Axis, isLabels, placeOn } from './axis.js';
 import { citation, type Provenance, type Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
-/** An axis of labels, in the order of the print. */
-export interface LabelAxis<L extends string = string> {
-  /** Name of the axis. */
-  readonly name: string;
-  /** The labels. */
-  readonly labels: readonly L[];
-}
-
-/** An axis of numbers with a unit. */
-export interface NumberAxis<N extends Name = Name> {
-  /** The role from the vocabulary that the numbers play. */
-  readonly name: N;
-  /** Canonical unit of that role. */
-  readonly unit: UnitOf<Vocabulary[N]>;
-  /** What may happen between two numbers: nothing, the next larger one counts, or a straight line. */
-  readonly between: 'exact' | 'next-up' | 'linear';
-  /** The clause that allows it, where it is not `exact`. */
-  readonly allowedBy?: string;
-  /** Below the first number the first one counts (a factor that may not rise beyond it). */
-  readonly below?: 'first';
-}
-
-/** An axis of a table. */
-export type Axis = LabelAxis | NumberAxis;
+export type { Axis, LabelAxis, NumberAxis } from './axis.js';
 
 /** What a table is. */
 export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O extends Name = Name> {
@@ -49,7 +27,7 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
   readonly printed?: string;
   /** Where it stands. */
   readonly source: Source;
-  /** Where the provenance differs: key of a row, a column or one of its labels, or `column, row`; the last that fits counts. */
+  /** Where the provenance differs: key of a row, a column (its keys with spaces between) or one of its keys, or `column, row`; the last that fits counts. */
   readonly provenanceOf?: Readonly<Record<string, Provenance>>;
   /** What a user of the table has to know. */
   readonly notes?: readonly string[];
@@ -79,8 +57,6 @@ export interface Table<A extends readonly Axis[] = readonly Axis[], O extends Na
   /** The keys that an axis offers, in the order of the print; labels or numbers in the canonical unit. */
   offers(axis: A[number]['name']): readonly (string | number)[];
 }
-
-const isLabels = (axis: Axis): axis is LabelAxis => 'labels' in axis;
 
 interface Grid {
   readonly keys: readonly (readonly (string | number)[])[];
@@ -165,24 +141,6 @@ function gridOf(d: TableDefinition): Grid {
     });
   }
   return { keys, places, strides, cells };
-}
-
-/** Places on an axis whose cells a key draws on, with the weight of the second one. */
-function placeOn(
-  axis: Axis,
-  key: string | number,
-  keys: readonly (string | number)[],
-  places: ReadonlyMap<string | number, number>,
-) {
-  const exact = places.get(key);
-  if (exact !== undefined) return { low: exact, high: exact, weight: 0 };
-  if (isLabels(axis) || typeof key !== 'number' || Number.isNaN(key)) return undefined;
-  const high = keys.findIndex((k) => (k as number) > key);
-  if (high === 0) return axis.below === 'first' ? { low: 0, high: 0, weight: 0 } : undefined;
-  if (high < 0 || axis.between === 'exact') return undefined;
-  if (axis.between === 'next-up') return { low: high, high, weight: 0 };
-  const [a, b] = [keys[high - 1] as number, keys[high] as number];
-  return { low: high - 1, high, weight: (key - a) / (b - a) };
 }
 
 /**

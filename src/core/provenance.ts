@@ -1,0 +1,65 @@
+import { isLabels, placeOn } from './axis.js';
+import type { Provenance } from './source.js';
+import type { Table } from './table.js';
+
+/** From the weakest: recalled, customary, computed from others, seen once, seen twice, true by definition. */
+const order: readonly Provenance[] = [
+  'memory',
+  'common-practice',
+  'derived',
+  'one-source',
+  'two-sources',
+  'definition',
+];
+
+/**
+ * The weakest of several provenances, or undefined of none: `memory`, `common-practice`, `derived`, `one-source`,
+ * `two-sources`, `definition`.
+ * @param all provenances
+ */
+export function weakestOf(all: Iterable<Provenance>): Provenance | undefined {
+  const found = new Set(all);
+  return order.find((p) => found.has(p));
+}
+
+/** What is said of one printed cell: the last entry that names its row, its column, a label of it or both counts. */
+function ofPrinted(t: Pick<Table, 'source' | 'provenanceOf'>, at: readonly (string | number)[]): Provenance {
+  const keys = at.map(String);
+  const row = keys.at(-1) as string;
+  const column = keys.slice(0, -1).join(' ');
+  const names = [...keys, column, `${column}, ${row}`];
+  let found = t.source.provenance;
+  for (const [name, provenance] of Object.entries(t.provenanceOf ?? {})) if (names.includes(name)) found = provenance;
+  return found;
+}
+
+/**
+ * How well the figure is known that a look-up gives: the weakest provenance among the cells that it draws on. Undefined
+ * where the table has no cell for these keys.
+ * @param t a table
+ * @param keys its keys, labels or numbers in their canonical units
+ * @example
+ * ```ts
+ * import { cellProvenance, squareMillimetres } from 'ohmwright';
+ * import { table4D5 } from 'ohmwright/bs7671';
+ *
+ * cellProvenance(table4D5, { method: 'C', conductorArea: squareMillimetres(1.5) }); // => 'one-source'
+ * cellProvenance(table4D5, { method: 'C', conductorArea: squareMillimetres(6) }); // => 'memory'
+ * ```
+ */
+export function cellProvenance(
+  t: Pick<Table, 'axes' | 'source' | 'provenanceOf' | 'find' | 'offers'>,
+  keys: Readonly<Record<string, string | number>>,
+): Provenance | undefined {
+  if (t.find(keys as never) === undefined) return undefined;
+  // between two numbers of an axis both ends count
+  let ends: (string | number)[][] = [[]];
+  for (const axis of t.axes) {
+    const key = keys[axis.name] as string | number;
+    const offers = t.offers(axis.name);
+    const spot = isLabels(axis) ? undefined : placeOn(axis, key, offers, new Map(offers.map((k, i) => [k, i])));
+    const drawn = spot ? [...new Set([offers[spot.low], offers[spot.high]])] : [key];
+    ends = ends.flatMap((end) => drawn.map((k) => [...end, k as string | number]));
+  }
+  return weakestOf(ends.map((at) => ofPrinted(t, at)));
+}
