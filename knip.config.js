@@ -9,6 +9,7 @@ export default {
     'tests/**/*.test-d.ts',
     'tests/handbook/{handbook,trace}.ts', // by name, in what tests/handbook/handbook.mjs bundles
     'tests/**/*.cases.ts',
+    'tests/**/*.cross.ts',
     'bench/**/*.bench.ts',
     'docs/examples/**/*.{ts,mjs}',
   ],
