@@ -30,6 +30,11 @@ export const pagePlans: readonly PagePlan[] = [
     from: ['physics/voltage-drop', `${s}iec-family/voltage-drop`, 'physics/four-wire'],
   },
   {
+    name: 'heat-balance',
+    title: 'Heat balance of cables',
+    from: ['physics/heat', `${s}iec60502`],
+  },
+  {
     name: 'conductor-temperature',
     title: 'Conductor temperature and resistance',
     from: [`${s}iec-family/conductor-temperature`],
