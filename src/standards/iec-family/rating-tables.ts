@@ -68,10 +68,19 @@ export const noFactor = <
 const deepest = 0.8;
 
 /**
- * @internal Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
+ * Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
  * tables say, and the factors for it are not entered.
  * @param stretch a stretch in the ground
  * @param table identifier and source of the table that holds down to that depth
+ * @returns what is missing, or undefined where the depth is not stated or not above 0.8 m
+ * @example
+ * ```ts
+ * import { celsius, known, metres } from 'ohmwright';
+ * import { table4B3, tooDeep } from 'ohmwright/bs7671';
+ *
+ * const trench = { name: 'trench', length: known(metres(10)), method: known('D'), ambient: known(celsius(15)) } as const;
+ * tooDeep({ ...trench, depth: known(metres(0.6)) }, table4B3); // => undefined
+ * ```
  */
 export function tooDeep(
   stretch: Stretch,
