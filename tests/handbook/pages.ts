@@ -22,7 +22,13 @@ export const pagePlans: readonly PagePlan[] = [
   {
     name: 'rating',
     title: 'Current-carrying capacity and overload',
-    from: [`${s}iec-family/capacity`, `${s}iec-family/conductor-size`],
+    from: [
+      `${s}iec-family/capacity`,
+      `${s}iec-family/conductor-size`,
+      `${s}iec-family/e52`,
+      `${s}iec-family/parallel`,
+      `${s}iec-family/rated`,
+    ],
   },
   {
     name: 'voltage-drop',
