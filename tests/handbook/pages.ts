@@ -45,6 +45,7 @@ export const pagePlans: readonly PagePlan[] = [
     title: 'Conductor temperature and resistance',
     from: [`${s}iec-family/conductor-temperature`],
   },
+  { name: 'cable-heat', title: 'Heat of cables: capacity from first principles', from: ['physics/heat'] },
   {
     name: 'fault-currents',
     title: 'Fault currents and breaking capacity',
@@ -118,7 +119,7 @@ export const pagePlans: readonly PagePlan[] = [
   {
     name: 'conductors',
     title: 'Conductors and cables',
-    from: [`${s}iec60228`, `${s}iec60949`, `${s}bs5467`, `${s}bs6004`, `${s}vde0298`],
+    from: [`${s}iec60228`, `${s}iec60502`, `${s}iec60949`, `${s}bs5467`, `${s}bs6004`, `${s}vde0298`],
   },
   { name: 'circuit-breakers', title: 'Circuit-breakers', from: [`${s}en60898`, `${s}bs3871`] },
   { name: 'fuses', title: 'Fuses', from: [`${s}bs88`, `${s}bs1361`, `${s}bs1362`] },

@@ -143,7 +143,8 @@ export function publicNames(root: string): readonly PublicName[] {
     const module = file && checker.getSymbolAtLocation(file);
     for (const s of module ? checker.getExportsOfModule(module) : []) {
       const symbol = resolved(checker, s);
-      if (!symbols.has(symbol)) symbols.set(symbol, s.name);
+      const internal = symbol.getJsDocTags(checker).some((t) => t.name === 'internal');
+      if (!internal && !symbols.has(symbol)) symbols.set(symbol, s.name);
     }
   }
   return [...symbols].map(([symbol, name]): PublicName => {

@@ -22,8 +22,23 @@ export interface StackedLoad {
  * @throws CalculationError `unknown-definition` for a simulation without series or a node that it does not have;
  * `not-covered` for a node without a limit
  * @example
- * ```ts no-run
- * const picture = nightLoadPicture({ title: 'Night on L1', ...stackedLoad(night, network, { node: 'intake', line: 'L1', name: 'house' }) });
+ * ```ts
+ * import { amperes, hours, kilowattHours, minutes, volts } from 'ohmwright';
+ * import { simulate, stackedLoad } from 'ohmwright/charging';
+ *
+ * const line = (a: number) => [amperes(a), amperes(0), amperes(0)] as const;
+ * const network = {
+ *   nodes: [{ id: 'intake', limit: line(60), load: line(40) }],
+ *   points: [{ id: 'drive', node: 'intake', lines: ['L1'], most: amperes(32) }],
+ * } as const;
+ * const night = simulate({
+ *   network,
+ *   sessions: [{ id: 'car', point: 'drive', arrives: hours(18), leaves: hours(31), energy: kilowattHours(23) }],
+ *   from: hours(17), to: hours(31), step: minutes(1), voltage: volts(230),
+ *   control: { policy: { rule: 'max-min-amperes' } },
+ *   keepSeries: true,
+ * });
+ * stackedLoad(night, network, { node: 'intake', line: 'L1', name: 'house' }).bands.map((band) => band.name); // => ['house', 'car']
  * ```
  */
 export function stackedLoad(

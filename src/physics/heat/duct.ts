@@ -33,7 +33,7 @@ export const ductResistance = /* @__PURE__ */ formula({
 
 /**
  * Mean temperature between a cable and its duct at the permitted rise of the conductor: the gap shares the rise with
- * the cable inside it and the ground outside, and its own resistance depends on its temperature.
+ * the cable inside it and the ground outside, and its own resistance depends on its temperature. IEC 60287-2-1.
  */
 export const mediumTemperatureOf = /* @__PURE__ */ relation({
   id: 'medium-temperature',

@@ -1,6 +1,6 @@
 import { formula } from '../../core/index.js';
 
-/** Rise of the conductor that is permitted above the air. */
+/** Rise of the conductor that is permitted above the air. Heat balance. */
 export const riseAboveAir = /* @__PURE__ */ formula({
   id: 'permissible-rise-in-air',
   title: 'Permitted rise of the conductor above the air',
@@ -11,7 +11,7 @@ export const riseAboveAir = /* @__PURE__ */ formula({
   source: { document: 'Heat balance', provenance: 'definition' },
 });
 
-/** Rise of the conductor that is permitted above the ground. */
+/** Rise of the conductor that is permitted above the ground. Heat balance. */
 export const riseAboveGround = /* @__PURE__ */ formula({
   id: 'permissible-rise-in-ground',
   title: 'Permitted rise of the conductor above the ground',
@@ -22,7 +22,7 @@ export const riseAboveGround = /* @__PURE__ */ formula({
   source: { document: 'Heat balance', provenance: 'definition' },
 });
 
-/** Factor for another temperature of air or ground than that of a table: the roots of the permitted rises. */
+/** Factor for another temperature of air or ground than a table's: the roots of the permitted rises. Heat balance. */
 export const ambientFactorOfRises = /* @__PURE__ */ formula({
   id: 'ambient-factor-of-rises',
   title: 'Factor for another temperature than that of a table',
@@ -66,7 +66,7 @@ export const balancedCapacity = /* @__PURE__ */ formula({
   },
 });
 
-/** Temperature of the surface of a cable at its computed capacity. */
+/** Temperature of the surface of a cable at its computed capacity. Heat balance. */
 export const surfaceTemperatureOf = /* @__PURE__ */ formula({
   id: 'surface-temperature',
   title: 'Temperature of the surface of a cable at its computed capacity',
@@ -80,7 +80,7 @@ export const surfaceTemperatureOf = /* @__PURE__ */ formula({
   source: { document: 'Heat balance', provenance: 'definition' },
 });
 
-/** Temperature of the armour of a cable at its computed capacity. */
+/** Temperature of the armour of a cable at its computed capacity. Heat balance. */
 export const armourTemperatureOf = /* @__PURE__ */ formula({
   id: 'armour-temperature',
   title: 'Temperature of the armour of a cable at its computed capacity',

@@ -1,6 +1,6 @@
 import { table } from '../../core/index.js';
 
-/** Usual diameter of round conductors of class 2, for computing heat. Makers' lists; they differ. */
+/** Usual diameter of round conductors of class 2, for computing heat: makers' lists, which differ. IEC 60228. */
 export const conductorDiameters = /* @__PURE__ */ table({
   id: 'iec60228/conductor-diameter',
   title: 'Usual diameter of round stranded conductors',
