@@ -1,8 +1,13 @@
 import { cellProvenance, type Provenance, type Table } from '../../src/index.js';
+import { pagePlans } from '../handbook/pages.js';
 import { escaped, provenanceWords } from '../handbook/words.js';
+import { sizeBySize } from '../physics/heat/size-by-size.js';
 import type { CrossCheck, CrossResult } from '../support/cross-check.js';
 import type { PublishedCase } from '../support/published.js';
 import { type SlipScore, slipScores, type Topic, topics } from './matter.js';
+
+/** The topic whose deviations are printed size by size. */
+const heatTitle = pagePlans.find((p) => p.name === 'heat-balance')?.title;
 
 const sum = (all: readonly number[]): number => all.reduce((a, b) => a + b, 0);
 const plural = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? one : many}`;
@@ -254,6 +259,7 @@ export function accuracyReport(): Report {
       `## ${topic.title}`,
       ...(own.length > 0 ? ['Figures from elsewhere:', caseRows(own)] : []),
       ...(checks.length > 0 ? ['Another way of computing:', crossRows(checks)] : []),
+      ...(topic.title === heatTitle ? sizeBySize() : []),
       ...(held.length > 0 ? ['Tables:', tableRows(held, exercised, slips)] : []),
     ];
   });

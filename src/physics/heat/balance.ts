@@ -63,7 +63,7 @@ function write(sheet: Sheet, heat: HeatCase, armourTemperature: Celsius | undefi
 function cautionsOf({ cable, loadedConductors, surroundings }: HeatCase): readonly string[] {
   const known = cable.shape === 'round' && cable.cores === 4 && loadedConductors === 3;
   return [
-    'Computed from first principles for a steady load: an estimate beside the tables, never above a tabulated capacity.',
+    'Computed from first principles for a steady load: an estimate; a tabulated capacity goes before it.',
     ...(surroundings.where === 'air' ? ['Free air in the shade: the sun is not in the balance.'] : []),
     ...(surroundings.where === 'air' ? [] : ['The soil is taken as uniform and not drying out.']),
     ...(surroundings.where === 'duct' && cable.overallDiameter < 25

@@ -134,7 +134,7 @@ test('a formation of the wrong number of single-core cables, or too thick for a 
 
 test('cautions go with the figures: thin cable in a duct, unloaded cores', () => {
   const { cautions } = heatBalance({ ...air, loadedConductors: 2, surroundings: { where: 'duct', ...soil, duct } });
-  expect(cautions.join(' ')).toMatch(/never above a tabulated/);
+  expect(cautions.join(' ')).toMatch(/a tabulated capacity goes before/);
   expect(cautions.join(' ')).toMatch(/from 25 mm/);
   expect(cautions.join(' ')).toMatch(/Unloaded cores/);
 });
