@@ -2,6 +2,7 @@ export * from './check.js';
 export * from './fact.js';
 export * from './formula.js';
 export * from './provenance.js';
+export { type Basis, type BasisFact, basisOf, type RestsOn, restsOn } from './rests-on.js';
 export * from './sheet.js';
 export * from './source.js';
 export * from './table.js';

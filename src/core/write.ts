@@ -1,8 +1,9 @@
 import type { CheckResult } from './check.js';
 import { type Gap, isMissing, type Known } from './fact.js';
 import type { Constants } from './formula.js';
+import { cellProvenance } from './provenance.js';
 import type { Entry, Gathering, Recorder } from './sheet.js';
-import type { Source } from './source.js';
+import type { Provenance, Source } from './source.js';
 import { termOf } from './vocabulary/index.js';
 
 /** A number with its role and unit, as a written line holds it. */
@@ -36,6 +37,8 @@ export type SheetLine =
       readonly title: string;
       readonly keys: Readonly<Record<string, string | number>>;
       readonly source: Source;
+      /** How well the cells are known that were read. */
+      readonly provenance?: Provenance;
     } & Outcome)
   | ({
       readonly kind: 'step';
@@ -146,12 +149,15 @@ function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<
       };
     case 'look': {
       const { id, title, source, axes, cell } = entry.table;
+      const keys = plainKeys(entry.keys, axes);
+      const provenance = isMissing(entry.value) ? undefined : cellProvenance(entry.table, keys);
       return {
         kind: 'look',
         table: id,
         title,
-        keys: plainKeys(entry.keys, axes),
+        keys,
         source,
+        ...(provenance ? { provenance } : {}),
         ...outcome(cell, entry.value),
       };
     }

@@ -110,7 +110,7 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
           .map(([k, v]) => `${k} ${v}`)
           .join(', ')}`,
         result(line),
-        `${citation(line.source)} (${line.source.provenance})`,
+        `${citation(line.source)} (${line.provenance ?? line.source.provenance})`,
       ];
     case 'step':
       return [

@@ -17,6 +17,7 @@ import { withAllWanted } from './installed.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
+import { recalledCaution } from './recalled.js';
 import type { Survey } from './survey.js';
 import { unknownFacts } from './unknown-facts.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
@@ -165,7 +166,10 @@ function optionPlan(
     overall: overall(results),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     hours: [...points, ...feeders].reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),
-    cautions: [...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told])],
+    cautions: [
+      ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
+      ...recalledCaution(sheet),
+    ],
   };
   return { plan, sheet };
 }

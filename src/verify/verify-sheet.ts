@@ -1,6 +1,7 @@
 import {
   type Check,
   type CheckResult,
+  cellProvenance,
   type Formula,
   type Gap,
   isMissing,
@@ -237,7 +238,10 @@ class Reader {
       due[axis.name] = this.tied(axis.name, line.keys[axis.name], role);
     }
     for (const key of Object.keys(line.keys)) if (!(key in due)) this.wrong(`the table has no axis ${key}`);
-    this.outcome(table.cell, line, silent().look(table, due as never));
+    const cell = silent().look(table, due as never);
+    const known = isMissing(cell) ? undefined : cellProvenance(table, due as Readonly<Record<string, string | number>>);
+    if (line.provenance !== known) this.wrong(`its cells are known as ${known}, not as ${line.provenance}`);
+    this.outcome(table.cell, line, cell);
   }
 
   private step(line: Line<'step'>): undefined {
