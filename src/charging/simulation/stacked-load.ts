@@ -38,7 +38,7 @@ export interface StackedLoad {
  *   control: { policy: { rule: 'max-min-amperes' } },
  *   keepSeries: true,
  * });
- * stackedLoad(night, network, { node: 'intake', line: 'L1', name: 'house' }).bands.map((band) => band.name); // => ['house', 'car']
+ * stackedLoad(night, network, { node: 'intake', line: 'L1', name: 'house' }).bands.map((band) => band.name); // => ['house', 'drive']
  * ```
  */
 export function stackedLoad(
