@@ -16,6 +16,14 @@ const order: readonly Provenance[] = [
  * The weakest of several provenances, or undefined of none: `memory`, `common-practice`, `derived`, `one-source`,
  * `two-sources`, `definition`.
  * @param all provenances
+ * @returns the weakest, or undefined of none
+ * @example
+ * ```ts
+ * import { weakestOf } from 'ohmwright';
+ *
+ * weakestOf(['two-sources', 'memory', 'derived']); // => 'memory'
+ * weakestOf([]); // => undefined
+ * ```
  */
 export function weakestOf(all: Iterable<Provenance>): Provenance | undefined {
   const found = new Set(all);
@@ -38,6 +46,7 @@ function ofPrinted(t: Pick<Table, 'source' | 'provenanceOf'>, at: readonly (stri
  * where the table has no cell for these keys.
  * @param t a table
  * @param keys its keys, labels or numbers in their canonical units
+ * @returns the provenance, or undefined where there is no cell
  * @example
  * ```ts
  * import { cellProvenance, squareMillimetres } from 'ohmwright';
