@@ -220,6 +220,48 @@ const units: Readonly<Record<string, string>> = {
   surfaceTemperature: '°C',
 };
 
+const outsideOf: Readonly<Record<HeatSurroundings['where'], readonly string[]>> = {
+  air: ['free-air-thermal-resistance', 'surface-rise', 'surface-share', 'heat-dissipation', 'inner-thermal-resistance'],
+  ground: ['ground-thermal-resistance', 'buried-thermal-resistance'],
+  duct: [
+    'ducted-thermal-resistance',
+    'duct-gap-thermal-resistance',
+    'medium-temperature',
+    'duct-thermal-resistance',
+    'inner-thermal-resistance',
+  ],
+};
+
+/** The formulas that stand behind a figure of a balance, the one that gives it first. */
+function exercisedBy(cable: HeatCable, { where }: HeatSurroundings, name: string): readonly string[] {
+  const sector = cable.shape === 'sector';
+  switch (name) {
+    case 'computedCapacity':
+      return ['balanced-capacity', where === 'air' ? 'permissible-rise-in-air' : 'permissible-rise-in-ground'];
+    case 'acResistancePerMetre':
+      return ['ac-resistance', 'resistance-at-temperature'];
+    case 'skinFactor':
+      return ['skin-factor', 'skin-argument'];
+    case 'proximityFactor':
+      return ['proximity-factor-three', 'core-spacing'];
+    case 'coreThermalResistance':
+      return sector
+        ? ['sector-cores-thermal-resistance', 'sector-radius']
+        : ['touching-cores-thermal-resistance', 'touching-cores-factor', 'insulation-ratio'];
+    case 'externalThermalResistance':
+      return outsideOf[where];
+    case 'armourLossFactor':
+      return [
+        ...(sector ? ['armour-loss-sectors', 'sector-radius'] : ['armour-loss-round', 'core-axis-radius']),
+        ...['armour-layer-resistance', 'armour-layer-area', 'armour-mean-diameter', 'armour-temperature'],
+      ];
+    case 'surfaceTemperature':
+      return ['surface-temperature', 'surface-rise'];
+    default:
+      return ['shell-thermal-resistance'];
+  }
+}
+
 /** The printed armour losses rest on a fixed temperature of the armour that is not stated, ours on the balance. */
 const share = (cable: HeatCable, name: string) =>
   !cable.armour ? 1e-9 : name === 'armourLossFactor' ? 0.03 : name.endsWith('Resistance') ? 5e-5 : 2e-4;
@@ -240,7 +282,7 @@ export const cases: readonly PublishedCase[] = rows.flatMap(
         about: `${name.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`)} of a cable ${id.replaceAll('-', ' ')}`,
         source,
         provenance: 'derived',
-        exercises: ['balanced-capacity', 'inner-thermal-resistance', 'shell-thermal-resistance'],
+        exercises: exercisedBy(build, surroundings, name),
         ours: () => heatBalance(heat)[name as keyof Expected] as number,
         published,
         unit: units[name] ?? 'K·m/W',
