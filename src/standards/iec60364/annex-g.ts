@@ -1,6 +1,6 @@
 import { formula, type Known, type Sheet } from '../../core/index.js';
 import type { Cable, Stretch } from '../../installation/index.js';
-import { ohmMillimetres, ohmsPerMetre, type Ratio, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
+import { ohmMillimetres, ohmsPerMetre, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
 import { coreReactance } from '../iec-family/loop-impedance.js';
 import { dropRateAtWorstAngle } from '../iec-family/voltage-drop.js';
 
@@ -29,9 +29,6 @@ export const dropRateOfReactance = /* @__PURE__ */ formula({
 /** Resistivities in normal service, 1.25 times those at 20 °C, Ω·mm²/m; a thousandth of it in Ω·mm. */
 const inService = { copper: 0.0225, aluminium: 0.036 } as const;
 
-const goAndReturn: Ratio = /* @__PURE__ */ ratio(2);
-const betweenLines: Ratio = /* @__PURE__ */ ratio(Math.sqrt(3));
-
 /**
  * The drop per ampere and metre by Annex G: conductors at the resistivity of normal service, 0.08 mΩ/m, whatever the
  * insulation and the way of laying; three-phase between lines, single-phase go and return.
@@ -51,8 +48,8 @@ export function annexGDropRate(
 ): Known<VoltsPerAmpereMetre> {
   const way = (at: Sheet) =>
     system === 'three-phase'
-      ? at.given('wayFactor', betweenLines, 'balanced, between lines')
-      : at.given('wayFactor', goAndReturn, 'go and return');
+      ? at.given('wayFactor', ratio(Math.sqrt(3)), 'balanced, between lines')
+      : at.given('wayFactor', ratio(2), 'go and return');
   const resistive = (at: Sheet) =>
     at.step(dropRateOfResistivity, {
       wayFactor: way(at),

@@ -25,7 +25,11 @@ const dropFigures: DropFigures = {
     other: 0.05,
     by: 'IEC 60364-5-52:2009 Table G.52.1, installations fed from a public network, from memory',
   },
-  supply: { least: volts(207), most: volts(253), by: 'IEC 60038: 230 V +10 % -10 %, from memory' },
+  supply: {
+    least: /* @__PURE__ */ volts(207),
+    most: /* @__PURE__ */ volts(253),
+    by: 'IEC 60038: 230 V +10 % -10 %, from memory',
+  },
 };
 
 const gap: Gap = {
