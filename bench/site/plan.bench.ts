@@ -1,0 +1,24 @@
+import { readFileSync } from 'node:fs';
+import { parseSurvey } from '../../src/io/index.js';
+import { planBlocks, renderHtml, renderText } from '../../src/report/index.js';
+import { planOf } from '../../src/site/index.js';
+import { verifySheet } from '../../src/verify/index.js';
+import { compare } from '../compare.js';
+
+const text = readFileSync('docs/examples/surveys/easy-home.json', 'utf8');
+const plan = planOf(parseSurvey(text));
+const sheet = plan.options[0]?.sheet;
+if (!sheet) throw new Error('the example has no sheet');
+
+export default [
+  compare('the whole job for one house', {
+    anchor: 'plan: four options, sheets recorded',
+    ways: {
+      'plan: four options, sheets recorded': () => planOf(parseSurvey(text)),
+      'survey read and checked': () => parseSurvey(text),
+      'report as text': () => renderText(planBlocks(plan)),
+      'report as HTML with pictures and sheet': () => renderHtml(planBlocks(plan, { sheet: true }), plan.about.title),
+      'sheet verified with mathjs': () => verifySheet(sheet),
+    },
+  }),
+];
