@@ -112,14 +112,14 @@ function judgeOverload(circuit: CircuitCase, overload: OverloadRules, written: W
   const { stretch, part, tabulatedCapacity, capacity, factors } = written;
   const together = !(overload.notSimultaneous && stretch.group?.overloads === 'not-simultaneous');
   const results: CheckResult[] = [];
-  const fuseFactor =
-    isSemiEnclosed(run) && overload.semiEnclosed
-      ? part.given('fuseFactor', ratio(overload.semiEnclosed[0]), overload.semiEnclosed[1])
-      : noFactor(
-          part,
-          'fuseFactor',
-          isSemiEnclosed(run) ? 'counted by its operating current' : 'no semi-enclosed fuse',
-        );
+  const kind = factValue('kind of the overcurrent device', run.device.kind);
+  const fuseFactor = !overload.semiEnclosed
+    ? noFactor(part, 'fuseFactor', isSemiEnclosed(run) ? 'counted by its operating current' : 'no semi-enclosed fuse')
+    : isMissing(kind)
+      ? part.given('fuseFactor', kind)
+      : isSemiEnclosed(run)
+        ? part.given('fuseFactor', ratio(overload.semiEnclosed[0]), overload.semiEnclosed[1])
+        : noFactor(part, 'fuseFactor', 'no semi-enclosed fuse');
   const deviceFactor =
     isBuried(stretch) && overload.buried
       ? part.given('deviceFactor', ratio(overload.buried[0]), overload.buried[1])
@@ -249,7 +249,8 @@ export function coordinationRule(tables: RatingTables): Rule {
             : 'It is not stated: the neutral is taken as lightly loaded. Ask the maker of the load.',
         }),
       );
-      if (stated && run.thirdHarmonic) writeHarmonics(sheet, designCurrent, run.thirdHarmonic);
+      // a content that is asked for and not known leaves open what the cable is chosen for
+      if (run.thirdHarmonic) writeHarmonics(sheet, designCurrent, run.thirdHarmonic);
     }
     const verdicts = run.stretches.map((s) => stretchVerdict(circuit, tables, sheet, s));
     const worst = governing(verdicts);

@@ -112,7 +112,10 @@ function farLineNeutral(sheet: Sheet, circuit: CircuitCase, figures: WithstandFi
   const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
   let sourceImpedance: Known<Ohms>;
   const system = factValue('earthing system of the supply', supply.system);
-  if (system === 'TT' || system === 'IT' || isMissing(system)) {
+  if (isMissing(system)) {
+    // on TN the loop of the supply is taken, on TT the prospective current: nobody can say which
+    sourceImpedance = sheet.given('sourceImpedance', system);
+  } else if (system === 'TT' || system === 'IT') {
     const prospectiveCurrent = sheet.given('prospectiveCurrent', supply.prospectiveCurrent);
     sourceImpedance = sheet.step(sourceImpedanceOf, { nominalVoltage, prospectiveCurrent });
   } else {

@@ -79,26 +79,44 @@ function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Sheet): Che
         ),
       ),
     ];
-  const results = [rating(sheet, device), pointType(sheet, point, device)];
-  results.push(
-    sheet.check(c.residualOpensAllLive, {
-      holds: fact('poles of the residual current device', device.opensAllLive, 'the marking of the device'),
-      because: 'line and neutral of a charge point are opened together',
-    }),
-  );
-  // a device on the board that several circuits share is nobody's own, nor is one above 30 mA
-  const alone = (d: ResidualDevice) =>
-    pointsThrough(circuit, d).length <= 1 &&
-    (d.pointsServed ?? 1) <= 1 &&
-    !(d.rating.state === 'known' && d.rating.value > 0.03);
-  const shared = point.residual === undefined && !upstream.some(alone);
-  results.push(
-    sheet.check(c.oneDevicePerPoint, {
-      holds: !shared,
-      because: shared ? 'the device serves more than one charge point' : 'the device serves this point alone',
-    }),
-  );
+  const results = [rating(sheet, device)];
+  // of several devices the one with the smallest rating protects the point: while a rating is not known, nobody can say which
+  const open = [...upstream, ...(point.residual ? [point.residual] : [])].filter((d) => d.rating.state === 'unknown');
+  if (open.length > 0 && (upstream.length > 1 || point.residual)) {
+    const gap = ask('which residual current device has the smallest rating', 'the marking of each device on the way');
+    results.push(sheet.result(notDetermined(c.residualTypeSuits, gap)));
+    results.push(sheet.result(notDetermined(c.residualOpensAllLive, gap)));
+  } else {
+    results.push(pointType(sheet, point, device));
+    results.push(
+      sheet.check(c.residualOpensAllLive, {
+        holds: fact('poles of the residual current device', device.opensAllLive, 'the marking of the device'),
+        because: 'line and neutral of a charge point are opened together',
+      }),
+    );
+  }
+  results.push(onePerPoint(circuit, point, upstream, sheet));
   return results;
+}
+
+/** A device on the board that several circuits share is nobody's own, nor is one above 30 mA. */
+function onePerPoint(
+  circuit: CircuitCase,
+  point: ChargePoint,
+  upstream: readonly ResidualDevice[],
+  sheet: Sheet,
+): CheckResult {
+  const alone = upstream.filter((d) => pointsThrough(circuit, d).length <= 1 && (d.pointsServed ?? 1) <= 1);
+  const small = alone.some((d) => d.rating.state === 'known' && d.rating.value <= 0.03);
+  const open = alone.flatMap((d) => {
+    const found = ratingOf(d);
+    return isMissing(found) ? [found] : [];
+  });
+  const own: Known<boolean> = point.residual !== undefined || small ? true : (open[0] ?? false);
+  return sheet.check(c.oneDevicePerPoint, {
+    holds: own,
+    because: own === true ? 'the device serves this point alone' : 'the device serves more than one charge point',
+  });
 }
 
 function position(circuit: CircuitCase, sheet: Sheet, inside: readonly ResidualDevice[]): CheckResult {
