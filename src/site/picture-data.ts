@@ -2,6 +2,7 @@ import { isMissing } from '../core/index.js';
 import type { OvercurrentDevice, Run, Supply } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
 import { ggEnvelope } from '../standards/bs88/gg-envelope.js';
+import { ggGates } from '../standards/bs88/gg-gates.js';
 import { breakerEnvelope } from '../standards/en60898/envelope.js';
 import type { Findings } from '../standards/wiring-code.js';
 
@@ -38,7 +39,9 @@ function bandOf(device: OvercurrentDevice, what: string): readonly DeviceBand[] 
   const name = `${what}: ${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''} ${rating} A`;
   if (kind.standard === 'EN 60898' || kind.standard === 'EN 61009')
     return [{ name, ...edges(breakerEnvelope(kind.type, rating)) }];
-  if (kind.standard === 'BS 88-2') return [{ name, ...edges(ggEnvelope(rating)) }];
+  // small and odd ratings have no gates
+  if (kind.standard === 'BS 88-2' && ggGates.offers('deviceRating').includes(rating))
+    return [{ name, ...edges(ggEnvelope(rating)) }];
   return [];
 }
 

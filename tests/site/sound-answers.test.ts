@@ -85,6 +85,13 @@ describe('answers that a person can rest on', () => {
     expect((flats?.slowest ?? 0) / 3600).toBeCloseTo(10000 / (230 * ((150 - 26) / 8) * 0.9), 6);
   });
 
+  it('draws no band for a fuse without gates, and plans all the same', () => {
+    const small = changed('easy-home', (d) =>
+      Object.assign(at(d, 'supply'), { cutOut: { kind: { standard: 'BS 88-2' }, rating: '2 A' } }),
+    );
+    expect(small.options[0]?.points[0]?.timeCurrent?.series).toHaveLength(1);
+  });
+
   it('takes a vehicle that leaves at the time of day at which it came to stand there a day', () => {
     const plan = changed('easy-home', (d) => Object.assign(at(d, 'wanted', 0, 'vehicle'), { leaves: '18:30' }));
     expect(plan.options[0]?.points[0]?.chargeTime?.window).toBe(86400);

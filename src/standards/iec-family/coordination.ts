@@ -1,6 +1,7 @@
 import {
   type CheckResult,
   type Fact,
+  factValue,
   isMissing,
   type Known,
   missing,
