@@ -69,7 +69,7 @@ if (values.date !== undefined) {
     `Last run: ${values.date}, seed ${seed}, ${ran} cases${ran < count ? ` of the ${count} that were asked for: the time ran out` : ''}, ${done.breaches.length} breaches. Command: \`npm run fuzz -- ${count} ${seed} --date ${values.date}\`, in slices of at most ${minutes} minutes. A few hundred cases run with the tests.`,
     '',
     '| ended in | cases |',
-    '|---|---:|',
+    '| --- | ---: |',
     ...rows.map(([name, n]) => `| ${name} | ${n} |`),
   ];
   writeFileSync(`${root}docs/fuzz.md`, `${lines.join('\n')}\n`);
