@@ -61,6 +61,7 @@ say(`${ran} of ${count} cases, seed ${seed}: ${done.breaches.length} breaches`);
 if (done.breaches.length > 0) process.exitCode = 1;
 
 if (values.date !== undefined) {
+  const wide = Math.max(8, ...rows.map(([name]) => name.length));
   const lines = [
     '# Fuzz',
     '',
@@ -68,9 +69,8 @@ if (values.date !== undefined) {
     '',
     `Last run: ${values.date}, seed ${seed}, ${ran} cases${ran < count ? ` of the ${count} that were asked for: the time ran out` : ''}, ${done.breaches.length} breaches. Command: \`npm run fuzz -- ${count} ${seed} --date ${values.date}\`, in slices of at most ${minutes} minutes. A few hundred cases run with the tests.`,
     '',
-    '| ended in | cases |',
-    '| --- | ---: |',
-    ...rows.map(([name, n]) => `| ${name} | ${n} |`),
+    ...[['ended in', 'cases'], ...rows].map(([name, n]) => `| ${name.padEnd(wide)} | ${String(n).padStart(5)} |`),
   ];
+  lines.splice(lines.length - rows.length, 0, `| ${'-'.repeat(wide)} | ----: |`);
   writeFileSync(`${root}docs/fuzz.md`, `${lines.join('\n')}\n`);
 }
