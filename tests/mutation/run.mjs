@@ -58,7 +58,7 @@ const stryker = new Stryker({
   coverageAnalysis: 'perTest',
   ignoreStatic: true,
   concurrency: Number(process.env.CONCURRENCY ?? 2),
-  timeoutMS: 20_000,
+  timeoutMS: 120_000,
   reporters: ['clear-text', 'json'],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportScoreTable: false },
   jsonReporter: { fileName: 'node_modules/.cache/mutation.json' },
