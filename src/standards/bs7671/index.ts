@@ -15,6 +15,7 @@ export * from '../bs5467/armour.js';
 export * from '../bs5467/build.js';
 export * from '../bs5467/dimensions.js';
 export * from '../bs6004/protective-conductors.js';
+export { electrodeInSoil, type Soil } from '../bs7430/electrode-in-soil.js';
 export * from '../bs7430/soil-resistivity.js';
 export * from '../en60898/energy-limiting-classes.js';
 export * from '../en60898/envelope.js';
