@@ -1,7 +1,8 @@
 import { isMissing, known } from '../core/index.js';
 import { type Adequacy, type FeederDemand, feederAdvice } from '../demand/index.js';
-import type { Board, Run } from '../installation/index.js';
+import { type Board, pathTo, type Run } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
+import { withAllWanted } from './installed.js';
 import type { OptionId } from './plan.js';
 import type { Survey, WantedPoint } from './survey.js';
 
@@ -50,25 +51,11 @@ const boardsOf = (board: Board): readonly Board[] => [
   ...board.runs.flatMap((r) => r.feeds.flatMap((o) => (o.kind === 'board' ? boardsOf(o) : []))),
 ];
 
-/** Boards from the one at the origin to the one of this name. */
-function wayTo(board: Board, id: string): readonly Board[] {
-  if (board.id === id) return [board];
-  for (const run of board.runs)
-    for (const o of run.feeds) {
-      const way = o.kind === 'board' ? wayTo(o, id) : [];
-      if (way.length > 0) return [board, ...way];
-    }
-  return [];
-}
-
 /** Points that are fed through a feeder. */
 const pointsBelow = (survey: Survey, runId: string): readonly string[] => {
-  const { board } = survey.installation;
-  const fed = boardsOf(board).flatMap((b) =>
-    b.runs.filter((r) => r.id === runId).flatMap((r) => r.feeds.map((o) => o.id)),
-  );
+  const installation = withAllWanted(survey);
   return survey.wanted
-    .filter((w) => wayTo(board, w.from).some((b) => fed.includes(b.id)))
+    .filter((w) => pathTo(installation, w.run.id)?.feeders.some((f) => f.id === runId))
     .flatMap((w) => w.run.feeds.map((o) => o.id));
 };
 

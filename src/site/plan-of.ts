@@ -1,4 +1,4 @@
-import { type CheckResult, known, overall, type Recorder, recorder, writeSheet } from '../core/index.js';
+import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
 import {
   adequacyOf,
   feederDemandOf,
@@ -89,10 +89,11 @@ export const simplestFirst: Ranking = {
 export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
   const code = bs7671(survey.code.edition);
   const ranking = options.ranking ?? simplestFirst;
-  const asWanted = adequacyOf(withAllWanted(survey), demandOptions(survey));
-  const feeders = feedersOf(survey).map((id) => feederDemandOf(withAllWanted(survey), id, demandOptions(survey)));
+  const wantedIn = withAllWanted(survey);
+  const asWanted = adequacyOf(wantedIn, demandOptions(survey));
+  const feeders = feedersOf(survey).map((id) => feederDemandOf(wantedIn, id, demandOptions(survey)));
   const discarded: DiscardedOption[] = [];
-  const worked: { readonly plan: OptionPlan; readonly sheet: Recorder }[] = [];
+  const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
   for (const option of optionSurveys(survey, asWanted, feeders)) {
     if ('discarded' in option) discarded.push({ id: option.id, title: option.title, because: option.discarded });
     else worked.push(optionPlan(code, option.survey, option, options));
@@ -109,7 +110,7 @@ export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
       onSurveyDay: code.inForce(survey.about.date),
     },
     options: worked.map(({ plan, sheet }, i) =>
-      keep === 'all' || (keep === 'first' && i === 0) ? { ...plan, sheet: writeSheet(sheet) } : plan,
+      keep === 'all' || (keep === 'first' && i === 0) ? { ...plan, sheet } : plan,
     ),
     rankedBy: ranking.words,
     discarded,
@@ -134,7 +135,10 @@ function optionPlan(
   );
   // many assessments each: for few points, and not where every one runs over ranges
   const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
-  const points = survey.wanted.map((w) => pointPlan(code, survey, wantedIn, w, rules, lengths, sheet));
+  const feederIds = feedersOf(survey);
+  const feederDemands = feederIds.map((id) => feederDemandOf(wantedIn, id, demandOptions(survey)));
+  const inOption = { code, survey, installation: wantedIn, supply, feeders: feederDemands, rules, lengths, sheet };
+  const points = survey.wanted.map((w) => pointPlan(inOption, w));
   const outlet = survey.work.outletHeight;
   const height =
     outlet?.state === 'known'
@@ -144,7 +148,7 @@ function optionPlan(
         : undefined;
   const mounting = height ? mountingResults({ outlet: height }, 'general', sheet.part('Mounting')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
-  const feeders = feedersOf(survey).map((id) => feederPlan(code, survey, built, id, rules, sheet));
+  const feeders = feederIds.map((id) => feederPlan(code, survey, built, id, rules, sheet));
   const results: readonly CheckResult[] = [
     ...supply.results,
     // whether one has to ask first is no matter of passing; an unsafe cut-out is
@@ -156,6 +160,7 @@ function optionPlan(
   const told = [...results, ...notification.decision.results].flatMap((r) =>
     r.caution && r.verdict !== 'not-required' ? [r.caution] : [],
   );
+  const written = writeSheet(sheet);
   const plan: OptionPlan = {
     ...option,
     installation: built,
@@ -168,8 +173,8 @@ function optionPlan(
     hours: [...points, ...feeders].reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
-      ...recalledCaution(sheet),
+      ...recalledCaution(written),
     ],
   };
-  return { plan, sheet };
+  return { plan, sheet: written };
 }

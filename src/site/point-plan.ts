@@ -1,5 +1,5 @@
 import { factValue, type Known, type Recorder, whenKnown } from '../core/index.js';
-import { adequacyOf, feederDemandOf } from '../demand/index.js';
+import type { Adequacy, FeederDemand } from '../demand/index.js';
 import {
   type Assessment,
   assess,
@@ -10,14 +10,13 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
-import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
+import { type ChargePoint, type Installation, type Path, pathTo, type Run, withRun } from '../installation/index.js';
 import { earthingOptions } from '../standards/bs7671/earthing-options.js';
 import { testPlan } from '../standards/bs7671/test-plan.js';
 import { residualUpstream } from '../standards/iec-family/residual-position.js';
 import type { WiringCode } from '../standards/wiring-code.js';
 import { type Amperes, amperes, celsius } from '../units/index.js';
 import { chargeTimeOf } from './charge-time.js';
-import { demandOptions } from './demand-options.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
 import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
@@ -59,28 +58,41 @@ function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: C
   return best ? decided(best.candidate) : wanted.run;
 }
 
+/** What an option has settled before its points are planned. */
+export interface OptionCase {
+  readonly code: WiringCode;
+  readonly survey: Survey;
+  /** The installation with all that is wanted, sizes and ratings still open. */
+  readonly installation: Installation;
+  readonly supply: Adequacy;
+  /** Demand of each feeder on the way to a point. */
+  readonly feeders: readonly FeederDemand[];
+  readonly rules: WorkRules;
+  /** Whether permitted lengths are worked out. */
+  readonly lengths: boolean;
+  readonly sheet: Recorder;
+}
+
 /**
  * What load controls leave for a point while everything else draws its maximum demand, shared evenly among the points that
  * they hold on a line; undefined where none holds it.
  */
-function leftFor(survey: Survey, installation: Installation, point: ChargePoint): Known<Amperes> | undefined {
-  const path = pathTo(installation, `${point.id} circuit`);
-  const left = (path?.boards ?? []).flatMap((board, i): readonly Known<Amperes>[] => {
+function leftFor(option: OptionCase, path: Path, point: ChargePoint): Known<Amperes> | undefined {
+  const { survey, supply, feeders } = option;
+  const left = path.boards.flatMap((board, i): readonly Known<Amperes>[] => {
     const { control } = board;
     if (!control?.controls.includes(point.id)) return [];
     const held = survey.wanted.filter(
       (w) =>
         w.run.lines.some((l) => point.lines.includes(l)) && w.run.feeds.some((o) => control.controls.includes(o.id)),
     ).length;
-    const feeder = path?.feeders[i - 1];
-    const existing = feeder
-      ? feederDemandOf(installation, feeder.id, demandOptions(survey)).existing
-      : whenKnown(
-          adequacyOf(installation, demandOptions(survey))
-            .demand.governing.lines.filter((l) => point.lines.includes(l.line))
-            .map((l) => l.existing),
-          (...all) => amperes(Math.max(0, ...all)),
-        );
+    const feeder = feeders.find((f) => f.run === path.feeders[i - 1]?.id);
+    const existing =
+      feeder?.existing ??
+      whenKnown(
+        supply.demand.governing.lines.filter((l) => point.lines.includes(l.line)).map((l) => l.existing),
+        (...all) => amperes(Math.max(0, ...all)),
+      );
     const limit = factValue(`limit of ${control.name}`, control.limit);
     return [whenKnown([limit, existing], (l, e) => amperes(Math.max(0, (l - e) / Math.max(1, held))))];
   });
@@ -94,15 +106,8 @@ const asksForEarthing = (assessment: Assessment): boolean =>
 const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
 
 /** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
-export function pointPlan(
-  code: WiringCode,
-  survey: Survey,
-  installation: Installation,
-  wanted: WantedPoint,
-  rules: WorkRules,
-  lengths: boolean,
-  sheet: Recorder,
-): PointPlan {
+export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
+  const { code, survey, installation, rules, lengths, sheet } = option;
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
@@ -167,7 +172,7 @@ export function pointPlan(
             wanted.vehicle,
             supply.nominalVoltage,
             sheet.part(`Time to charge at ${point.id}`),
-            leftFor(survey, built, point),
+            path && leftFor(option, path, point),
           ),
         }
       : {}),

@@ -1,12 +1,12 @@
-import { basisOf, citation, type Recorder, writeSheet } from '../core/index.js';
+import { basisOf, citation, type SheetDocument } from '../core/index.js';
 
 /**
  * What the judged results of a sheet rest on that was recalled, as a caution; nothing where there is none.
- * @param sheet the sheet of an option
+ * @param sheet the written sheet of an option
  */
-export function recalledCaution(sheet: Recorder): readonly string[] {
+export function recalledCaution(sheet: SheetDocument): readonly string[] {
   const places = new Map<string, Set<string>>();
-  for (const { source, title } of basisOf(writeSheet(sheet), 'memory')) {
+  for (const { source, title } of basisOf(sheet, 'memory')) {
     const { clause: _, ...publication } = source;
     const document = citation(publication);
     places.set(document, (places.get(document) ?? new Set()).add(source.clause ?? title));

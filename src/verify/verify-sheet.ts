@@ -45,8 +45,8 @@ export interface Verification {
 type Line<K extends SheetLine['kind']> = Extract<SheetLine, { readonly kind: K }>;
 type Outcome = { readonly gives: Written } | { readonly blocked: readonly Gap[] };
 
-/** A library of definitions by identifier. */
-interface Library {
+/** Definitions by identifier. */
+interface ById {
   readonly formulas: ReadonlyMap<string, Formula | Relation>;
   readonly procedures: ReadonlyMap<string, Procedure>;
   readonly tables: ReadonlyMap<string, Table>;
@@ -55,7 +55,7 @@ interface Library {
 
 const byId = <T extends { readonly id: string }>(own: readonly T[], extra: readonly T[]) =>
   new Map([...own, ...extra].map((d) => [d.id, d] as const));
-const libraryOf = (extra: Definitions): Library => ({
+const allById = (extra: Definitions): ById => ({
   formulas: byId(definitions.formulas, extra.formulas),
   procedures: byId(definitions.procedures, extra.procedures),
   tables: byId(definitions.tables, extra.tables),
@@ -79,7 +79,7 @@ class Reader {
 
   constructor(
     private readonly document: SheetDocument,
-    private readonly library: Library,
+    private readonly defined: ById,
     private readonly problems: SheetProblem[],
     above?: Reader,
   ) {
@@ -154,7 +154,7 @@ class Reader {
     };
     for (const gap of [...blocked, ...gaps]) {
       if (!gapKinds.includes(gap.kind)) this.wrong(`there is no gap of kind ${gap.kind}`);
-      if (gap.kind === 'cell' && !same(gap.source, this.library.tables.get(gap.table)?.source))
+      if (gap.kind === 'cell' && !same(gap.source, this.defined.tables.get(gap.table)?.source))
         this.wrong(`the table ${gap.table} is cited from elsewhere`);
     }
     if (reason !== undefined && !reasons.includes(reason)) this.wrong(`there is no reason ${reason}`);
@@ -229,7 +229,7 @@ class Reader {
   }
 
   private look(line: Line<'look'>): undefined {
-    const table = this.library.tables.get(line.table);
+    const table = this.defined.tables.get(line.table);
     if (!table) return this.wrong(`there is no table ${line.table}`);
     this.quoted(line, { title: table.title, source: table.source });
     const due: Record<string, Known<number | string>> = {};
@@ -245,7 +245,7 @@ class Reader {
   }
 
   private step(line: Line<'step'>): undefined {
-    const formula = this.library.formulas.get(line.formula);
+    const formula = this.defined.formulas.get(line.formula);
     if (!formula) return this.wrong(`there is no formula ${line.formula}`);
     const { kind, title, source, constants, inputs, output } = formula;
     const expression = kind === 'relation' ? `${formula.terms.join(' + ')} = 0` : formula.expression;
@@ -283,7 +283,7 @@ class Reader {
   }
 
   private run(line: Line<'run'>): undefined {
-    const procedure = this.library.procedures.get(line.procedure);
+    const procedure = this.defined.procedures.get(line.procedure);
     if (!procedure) return this.wrong(`there is no procedure ${line.procedure}`);
     const { title, source, method, output } = procedure;
     this.quoted(line, { title, source, method });
@@ -335,7 +335,7 @@ class Reader {
 
   private check(line: Line<'check'>): undefined {
     const { result } = line;
-    const check = this.library.checks.get(result.check);
+    const check = this.defined.checks.get(result.check);
     if (!check) return this.wrong(`there is no check ${result.check}`);
     this.results.push(result);
     const due = judge(check, this.evidence(check, line) as never, result.because);
@@ -396,7 +396,7 @@ class Reader {
     for (const key of ['value', 'limit', 'most', 'margin', 'found', 'allowed'] as const)
       if (result[key] !== undefined) this.wrong(`a result that was not judged has no ${key}`);
     this.results.push(result);
-    const check = this.library.checks.get(result.check);
+    const check = this.defined.checks.get(result.check);
     if (check) {
       const { title, weight, source, caution } = check;
       const words = result.verdict === 'not-required' && result.caution === undefined ? undefined : caution;
@@ -410,7 +410,7 @@ class Reader {
     const due = this.document.place ? `${this.document.place}.${number}` : `${number}`;
     if (place !== due || this.parts.has(place)) this.wrong(`the part stands at ${due}, not at ${place}`);
     if (format !== 'sheet/1') this.wrong(`the format ${String(format)} is not known`);
-    const part = new Reader(line.part, this.library, this.problems, this);
+    const part = new Reader(line.part, this.defined, this.problems, this);
     this.parts.set(due, part);
     part.read();
   }
@@ -441,7 +441,7 @@ class Reader {
 export function verifySheet(document: SheetDocument, extra: readonly Definition[] = []): Verification {
   const problems: SheetProblem[] = [];
   try {
-    const reader = new Reader(document, libraryOf(sortDefinitions(extra)), problems);
+    const reader = new Reader(document, allById(sortDefinitions(extra)), problems);
     if (document.format !== 'sheet/1')
       problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
     if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });

@@ -133,7 +133,7 @@ function runDrop(
   sheet: Sheet,
   load: RunLoad,
   followed: Line,
-): { readonly part: Sheet; readonly drop: Known<Volts> } {
+): { readonly run: Run; readonly part: Sheet; readonly drop: Known<Volts> } {
   const { run, sections, by } = load;
   const part = sheet.part(`Drop along ${run.id}`);
   const rates = differing(run).map((stretch) => {
@@ -169,7 +169,7 @@ function runDrop(
     run.lines.length === 3
       ? part.step(dropToNeutral, { voltageDrop })
       : part.gather('sum', 'voltageDrop', 'phaseDrop', [part]);
-  return { part, drop };
+  return { run, part, drop };
 }
 
 /**
@@ -184,10 +184,14 @@ export function voltageDropRule(figures: DropFigures): Rule {
     const followed = lineFollowed(circuit);
     const loads = runs.map((run) => loadOf(circuit, run, followed));
     const drops = loads.map((load) => runDrop(circuit, figures, findings, sheet, load, followed));
-    const parts = drops.map((d) => d.part);
-    const totalDrop = sheet.gather('sum', 'phaseDrop', 'totalDrop', parts);
+    const totalDrop = sheet.gather(
+      'sum',
+      'phaseDrop',
+      'totalDrop',
+      drops.map((d) => d.part),
+    );
     findings.totalDrop = totalDrop;
-    findings.dropAlong = runs.map((run, i) => ({ run, drop: drops[i]?.drop ?? totalDrop }));
+    findings.dropAlong = drops.map(({ run, drop }) => ({ run, drop }));
     findings.lowestSupply = figures.supply.least;
     const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
     const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
