@@ -1,0 +1,162 @@
+import type { PassedOver } from '../design/index.js';
+import type { FeederPlan, PointPlan } from '../site/index.js';
+import { formatIn } from '../units/index.js';
+import { type Block, grid, heading, paragraph } from './block.js';
+import { checks } from './plan-checks.js';
+import { ampsOf } from './plan-supply.js';
+import { workBlocks } from './plan-work.js';
+import { comparisonWords } from './sheet.js';
+import { timeCurrentPicture, voltageProfilePicture } from './svg/index.js';
+import { testSheetBlocks } from './test-sheet.js';
+
+/** What a feeder on the way carries, and whether it is still in order with the new points behind it. */
+export function feederBlocks({ run, demand, assessment, overall, items, hours: work }: FeederPlan): readonly Block[] {
+  const { governing } = demand.demand;
+  return [
+    heading(2, `Feeder ${run}`),
+    { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what is below it, new points included' },
+    paragraph(
+      `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,
+    ),
+    ...checks([...demand.results, ...assessment.results]),
+    ...(items && work ? workBlocks(items, work) : []),
+  ];
+}
+
+const figure = (fact: { readonly state: string; readonly value?: number }, unit: string): string =>
+  fact.state === 'known' && fact.value !== undefined ? formatIn(fact.value, unit) : 'open';
+
+const circuitWords = ({ run }: PointPlan): string =>
+  `${run.cable.construction.replaceAll('-', ' ')} cable, ${run.cable.cores}-core, ${figure(run.cable.area, 'mm²')} ${run.cable.material}, behind ${figure(run.device.rating, 'A')} ${
+    run.device.kind.state === 'known'
+      ? `${run.device.kind.value.standard}${'type' in run.device.kind.value ? ` type ${run.device.kind.value.type}` : ''}`
+      : 'device of a kind not known'
+  }`;
+
+const cableWords = (c: PassedOver['candidate']['cable']): string =>
+  [c.construction.replaceAll('-', ' '), `${c.cores}-core`, c.material, c.insulation.replaceAll('-', ' ')].join(', ');
+
+/** Candidates of one cable and size that fail in the same requirement, one after the other. */
+interface Band {
+  readonly first: PassedOver;
+  readonly ratings: readonly number[];
+}
+
+function bandsOf(passedOver: readonly PassedOver[]): readonly Band[] {
+  const bands: { first: PassedOver; ratings: number[] }[] = [];
+  for (const p of passedOver) {
+    const last = bands.at(-1);
+    const { first } = last ?? {};
+    const same =
+      first !== undefined &&
+      cableWords(first.candidate.cable) === cableWords(p.candidate.cable) &&
+      first.candidate.area === p.candidate.area &&
+      first.check.check === p.check.check &&
+      first.verdict === p.verdict;
+    if (last && same) last.ratings.push(p.candidate.rating);
+    else bands.push({ first: p, ratings: [p.candidate.rating] });
+  }
+  return bands;
+}
+
+function candidates({ design: found }: PointPlan): readonly Block[] {
+  const lengths = found.lengths?.intervals ?? [];
+  return [
+    ...grid(
+      'Candidates before it, and the first requirement that each does not meet',
+      ['cable', 'size', 'device', 'verdict', 'because, at the smallest device'],
+      bandsOf(found.passedOver).map(({ first: { candidate, verdict, check }, ratings }) => [
+        cableWords(candidate.cable),
+        formatIn(candidate.area, 'mm²'),
+        ratings.map((r) => formatIn(r, 'A')).join(', '),
+        { verdict },
+        `${check.title}: ${comparisonWords(check)}`,
+      ]),
+    ),
+    ...lengths.map((l) =>
+      paragraph(
+        `Permitted length of the route: ${formatIn(l.from.value, 'm')} to ${formatIn(l.to.value, 'm')}${l.to.beyond ? `; beyond it: ${l.to.beyond.check.title}` : ''}.`,
+      ),
+    ),
+  ];
+}
+
+const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] =>
+  data
+    ? [
+        {
+          kind: 'figure',
+          svg: timeCurrentPicture({ title: `Devices and fault currents of ${point}`, ...data }),
+          caption: 'Bands between the gates of the product standards: a device may operate anywhere inside its band.',
+        },
+      ]
+    : [];
+
+const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[] =>
+  data
+    ? [
+        {
+          kind: 'figure',
+          svg: voltageProfilePicture({ title: `Voltage along the route to ${point}`, ...data }),
+          caption: 'By the tabulated drop, every cable taken as warm as it may become; to neutral.',
+        },
+      ]
+    : [];
+
+function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
+  const waived = assessment.results.find((r) => r.check === 'charge-point-earthing' && r.verdict === 'not-required');
+  return [
+    heading(3, 'Earthing of the point'),
+    ...(waived?.because ? [paragraph(waived.because)] : []),
+    ...grid(
+      '',
+      ['verdict', 'arrangement', 'because'],
+      earthing.map((e) => [{ verdict: e.possible }, e.arrangement.replaceAll('-', ' '), e.because]),
+    ),
+  ];
+}
+
+/** How long charging takes: with all else at rest, and with all else at its most. */
+function chargeWords({ chargeTime: time }: PointPlan): string {
+  if (time?.seconds === undefined) return '';
+  const busy =
+    time.slowest === undefined
+      ? time.pauses
+        ? '; less than 6 A is left while all else draws its most: charging then pauses'
+        : ''
+      : `; ${formatIn(time.slowest, 's')} while all else draws its most`;
+  return `${formatIn(time.seconds, 's')} of ${formatIn(time.window, 's')}${time.inTime ? '' : ', longer than the vehicle stands there'}${busy}`;
+}
+
+/** One charge point: its circuit, how it was chosen, its earthing, its tests and the work. */
+export function pointBlocks(point: PointPlan): readonly Block[] {
+  const { chargeTime } = point;
+  return [
+    heading(2, `Charge point ${point.point}`),
+    { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
+    ...(point.assessment.findings.governingStretch
+      ? [paragraph(`The stretch that decides the size: ${point.assessment.findings.governingStretch}.`)]
+      : []),
+    ...(chargeTime?.seconds === undefined
+      ? []
+      : [
+          paragraph(`Time to charge, of the time between plugging in and leaving: ${chargeWords(point)}.`),
+          paragraph(`It rests on ${chargeTime.about}.`),
+        ]),
+    ...checks(point.assessment.results),
+    ...voltageAlong(point),
+    ...timeCurrent(point),
+    ...candidates(point),
+    ...earthingBlocks(point),
+    ...testSheetBlocks(point.tests, 3),
+    ...workBlocks(point.items, point.hours),
+  ];
+}
+
+/** Of several points the one that takes longest against the time that its vehicle stands there. */
+export function longestCharge(points: readonly PointPlan[]): string {
+  const timed = points.filter((p) => p.chargeTime?.seconds !== undefined);
+  const strain = ({ chargeTime: t }: PointPlan) => (t?.slowest ?? t?.seconds ?? 0) / (t?.window ?? 1);
+  const [worst] = [...timed].sort((a, b) => strain(b) - strain(a));
+  return worst ? chargeWords(worst) : '';
+}

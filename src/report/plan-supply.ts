@@ -1,0 +1,89 @@
+import type { OptionPlan } from '../site/index.js';
+import { formatIn } from '../units/index.js';
+import { type Block, caution, grid, heading, list, paragraph } from './block.js';
+import { cautionsOf, checkRow, checks } from './plan-checks.js';
+import { gapWords } from './sheet.js';
+import { demandPicture } from './svg/index.js';
+
+/** A condition that is not met sends the notice another way: it is no fault of the work. */
+const conditionWords = {
+  pass: 'met',
+  fail: 'not met',
+  'not-determined': 'open',
+  'not-required': 'does not apply',
+} as const;
+
+/** A current, or that it is not known. */
+export const ampsOf = (value: unknown): string => (typeof value === 'number' ? formatIn(value, 'A') : 'not known');
+
+const fieldValue = (value: string | number | boolean, unit?: string): string =>
+  typeof value === 'number' ? formatIn(value, unit ?? '') : typeof value === 'boolean' ? (value ? 'yes' : 'no') : value;
+const words = (name: string): string => name.replace(/([A-Z])/g, ' $1').toLowerCase();
+
+/** Whether the supply carries it, and whom to tell or to ask. */
+export function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
+  const { demand } = supply;
+  const bars = demand.methods.flatMap((m) => {
+    const worst = Math.max(...m.lines.map((l) => (typeof l.demand === 'number' ? l.demand : Number.NEGATIVE_INFINITY)));
+    return Number.isFinite(worst)
+      ? [{ name: m.title, current: worst, governs: m.method === demand.governing.method }]
+      : [];
+  });
+  const limits = [
+    ...new Map(
+      supply.results.flatMap((r) =>
+        r.limit && r.limit.unit === 'A'
+          ? [[`${r.limit.name} ${r.limit.value}`, { name: words(r.limit.name), current: r.limit.value }] as const]
+          : [],
+      ),
+    ).values(),
+  ];
+  const { decision } = notification;
+  return [
+    heading(2, 'Supply'),
+    { kind: 'verdict', verdict: supply.overall.verdict, text: 'the supply carries house and charge points' },
+    paragraph(`${demand.governing.title} governs: ${demand.governedBy}.`),
+    paragraph(`Load limiter: ${supply.limiter.because}.`),
+    ...grid(
+      'Maximum demand by each method',
+      ['method', 'line', 'without points', 'with points', 'what it takes for granted'],
+      demand.methods.flatMap((m) =>
+        m.lines.length > 0
+          ? m.lines.map((l) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand), m.assumption])
+          : [[m.title, '', '', m.verdict.replace('-', ' '), m.because ?? (m.gaps ?? []).map(gapWords).join('; ')]],
+      ),
+      [2, 3],
+    ),
+    ...demand.cautions.map(caution),
+    ...(bars.length > 0
+      ? [
+          {
+            kind: 'figure' as const,
+            svg: demandPicture({ title: 'Maximum demand by method, worst line', bars, limits }),
+            caption: 'The governing method is marked.',
+          },
+        ]
+      : []),
+    ...checks(supply.results),
+    ...list(
+      supply.settings
+        .map((s) => `Largest setting of ${s.point} that fits without a load control: ${ampsOf(s.setting)}`)
+        .slice(0, 6),
+    ),
+    heading(2, 'Network operator'),
+    paragraph(`Route: ${decision.route.replaceAll('-', ' ')}.${decision.meanwhile ? ` ${decision.meanwhile}` : ''}`),
+    ...grid(
+      'What decides the route',
+      ['', 'condition', 'figures', 'where it stands'],
+      decision.results.map((r) => [conditionWords[r.verdict], ...checkRow(r).slice(1)]),
+    ),
+    ...decision.cautions.map(caution),
+    ...cautionsOf(decision.results),
+    ...list(decision.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`)),
+    ...grid(
+      'For the form, in a layout of our own',
+      ['field', 'entry'],
+      notification.fields.map((f) => [f.title, 'missing' in f ? `missing: ${f.missing}` : fieldValue(f.value, f.unit)]),
+    ),
+  ];
+}
