@@ -158,7 +158,6 @@ const isFailed = (r: CheckResult): boolean => r.weight === 'rule' && r.verdict =
 /**
  * Judges a circuit aspect by aspect, every fact at one value.
  * @param findings where the rules keep their figures
- * @param enter is told the aspect that is judged next
  * @param stopAtFail whether the aspects after the first with a rule that is not met are left out
  */
 export function judgeAspects(
@@ -168,22 +167,11 @@ export function judgeAspects(
   options: AssessmentOptions,
   sheet: Sheet,
   findings: Findings,
-  enter?: (aspect: Aspect) => void,
   stopAtFail = false,
 ): readonly AspectResults[] {
-  const found = circuitCase(installation, runId, options);
-  // who watches wants to see which aspect reads the load
-  const circuit: CircuitCase = enter
-    ? {
-        ...found,
-        get designCurrent() {
-          return circuitCase(installation, runId, options).designCurrent;
-        },
-      }
-    : found;
+  const circuit = circuitCase(installation, runId, options);
   const judged: AspectResults[] = [];
   for (const aspect of aspects) {
-    enter?.(aspect);
     const one = judgeAspect(code, aspect, circuit, findings, sheet.part(titles[aspect]));
     judged.push(one);
     if (stopAtFail && one.results.some(isFailed)) break;
@@ -191,7 +179,8 @@ export function judgeAspects(
   return judged;
 }
 
-function judgeAspect(
+/** Judges one aspect of a circuit, on a part of the sheet of its own. */
+export function judgeAspect(
   code: WiringCode,
   aspect: Aspect,
   circuit: CircuitCase,

@@ -1,13 +1,4 @@
-import {
-  type Check,
-  type CheckResult,
-  type Evidence,
-  isMissing,
-  missing,
-  type Sheet,
-  SilentSheet,
-  type Worse,
-} from '../core/index.js';
+import { type CheckResult, isMissing, missing, type Sheet, type Worse } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
 import {
   type Aspect,
@@ -25,31 +16,9 @@ import {
   type RangedCheck,
   type RangeReport,
 } from './assess-at.js';
+import { aspectOf, type RangedPoint, RangedPoints, resultAt } from './ranged-points.js';
 import { pinned, type Range } from './ranges.js';
 import { intervalsOf, type Seen, scan } from './scan.js';
-
-/** A sheet that keeps nothing but the directions in which each check is worse. */
-class WorseSheet extends SilentSheet {
-  readonly worse: Map<string, Worse>;
-  constructor(worse: Map<string, Worse>, above?: ConstructorParameters<typeof SilentSheet>[0]) {
-    super(above);
-    this.worse = worse;
-  }
-  override part(): Sheet {
-    return new WorseSheet(this.worse, this.view());
-  }
-  override check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
-    if (check.worse) this.worse.set(check.id, check.worse);
-    return super.check(check, evidence, because);
-  }
-}
-
-interface At {
-  readonly values: readonly number[];
-  readonly judged: readonly AspectResults[];
-  readonly findings: Findings;
-  readonly byKey: ReadonlyMap<string, CheckResult>;
-}
 
 /** Most points at which one check is judged. */
 const MOST_POINTS = 350;
@@ -81,88 +50,11 @@ function combinations(lists: readonly (readonly number[])[]): readonly (readonly
   );
 }
 
-/** Judges a circuit at points within its ranges, each point once, and learns what each aspect reads. */
-class Points {
-  private readonly seen = new Map<string, At>();
-  private readonly reads = new Map<Aspect, Set<number>>(aspects.map((a) => [a, new Set<number>()]));
-  private readonly worse = new Map<string, Worse>();
-  private readonly code: WiringCode;
-  private readonly installation: Installation;
-  private readonly runId: string;
-  private readonly options: AssessmentOptions;
-
-  constructor(code: WiringCode, installation: Installation, runId: string, options: AssessmentOptions) {
-    this.code = code;
-    this.installation = installation;
-    this.runId = runId;
-    this.options = options;
-  }
-
-  at(values: readonly number[]): At {
-    const name = values.join();
-    const found = this.seen.get(name) ?? this.judge(values);
-    this.seen.set(name, found);
-    return found;
-  }
-
-  all(): readonly At[] {
-    return [...this.seen.values()];
-  }
-
-  /** Ranges that an aspect has read, itself or through the findings of others. */
-  of(aspect: Aspect): ReadonlySet<number> {
-    return this.reads.get(aspect) as ReadonlySet<number>;
-  }
-
-  /** Directions that a check declares. */
-  directions(key: string): Worse {
-    return this.worse.get(key.split(' ')[1] ?? '') ?? {};
-  }
-
-  private judge(values: readonly number[]): At {
-    let reading = new Set<number>();
-    const plain: Findings = {};
-    const maker = new Map<PropertyKey, ReadonlySet<number>>();
-    const findings = new Proxy(plain, {
-      get: (target, name) => {
-        for (const place of maker.get(name) ?? []) reading.add(place);
-        return Reflect.get(target, name);
-      },
-      set: (target, name, value) => {
-        maker.set(name, reading);
-        return Reflect.set(target, name, value);
-      },
-    });
-    const judged = judgeAspects(
-      this.code,
-      pinned(this.installation, values, (place) => reading.add(place)),
-      this.runId,
-      this.options,
-      new WorseSheet(this.worse),
-      findings,
-      (aspect) => {
-        reading = this.reads.get(aspect) as Set<number>;
-      },
-    );
-    const byKey = new Map<string, CheckResult>();
-    for (const { aspect, results } of judged) {
-      const count = new Map<string, number>();
-      for (const result of results) {
-        const nth = count.get(result.check) ?? 0;
-        count.set(result.check, nth + 1);
-        const key = `${aspect} ${result.check} ${nth}`;
-        byKey.set(key, result);
-      }
-    }
-    return { values, judged, findings: plain, byKey };
-  }
-}
-
 /** One check over the ranges. */
 interface Over {
   readonly aspect: Aspect;
   readonly key: string;
-  readonly worst: At;
+  readonly worst: RangedPoint;
   readonly result: CheckResult;
   readonly report: RangedCheck;
 }
@@ -194,14 +86,14 @@ const tooMany = (at: readonly (readonly number[])[]): boolean =>
 
 /** A check over more open ranges than can be looked through: nothing is said of it. */
 function unexamined(
-  points: Points,
+  points: RangedPoints,
   ranges: readonly Range[],
   reads: ReadonlySet<number>,
   aspect: Aspect,
   key: string,
 ): Over | undefined {
-  const worst = points.all().find((p) => p.byKey.has(key));
-  const result = worst?.byKey.get(key);
+  const worst = points.all().find((p) => resultAt(p, key));
+  const result = worst && resultAt(worst, key);
   if (!worst || !result) return undefined;
   const { value: _v, limit: _l, most: _m, margin: _margin, found: _f, because: _b, alternatives: _a, ...rest } = result;
   const gaps = [...reads].map((i) => {
@@ -225,19 +117,19 @@ function unexamined(
   };
 }
 
-function worstOf(points: Points, key: string, at: readonly (readonly number[])[]) {
-  let worst: { readonly at: At; readonly result: CheckResult } | undefined;
+function worstOf(points: RangedPoints, key: string, at: readonly (readonly number[])[]) {
+  let worst: { readonly at: RangedPoint; readonly result: CheckResult } | undefined;
   let allFail = true;
   for (const values of at) {
     const here = points.at(values);
-    const result = here.byKey.get(key);
+    const result = resultAt(here, key);
     if (result?.verdict !== 'fail') allFail = false;
     if (result && (!worst || worseThan(result, worst.result) < 0)) worst = { at: here, result };
   }
   return { worst, allFail };
 }
 
-function overRanges(points: Points, ranges: readonly Range[], aspect: Aspect, key: string): Over | undefined {
+function overRanges(points: RangedPoints, ranges: readonly Range[], aspect: Aspect, key: string): Over | undefined {
   // judging at more points may show that more is read; then it is judged again
   for (let round = 0; round < 4; round++) {
     const reads = new Set(points.of(aspect));
@@ -274,7 +166,7 @@ function overRanges(points: Points, ranges: readonly Range[], aspect: Aspect, ke
 
 /** The values of one range for which a check passes wherever the others are. */
 function holding(
-  points: Points,
+  points: RangedPoints,
   ranges: readonly Range[],
   key: string,
   at: readonly (readonly number[])[],
@@ -326,11 +218,11 @@ function resultOver({ result, report }: Over, ranges: readonly Range[]): CheckRe
 }
 
 /** Findings that are the same at every point; a figure that is not is missing, with its range. */
-function findingsOver(points: readonly At[]): Findings {
-  const merged = (values: readonly unknown[], name: string): unknown => {
+function findingsOver(points: readonly RangedPoint[]): Findings {
+  const merged = (all: readonly unknown[], name: string): unknown => {
+    const values = [...new Set(all)];
     const [first] = values;
-    const texts = new Set(values.map((v) => JSON.stringify(v)));
-    if (texts.size === 1) return first;
+    if (values.length === 1 || new Set(values.map((v) => JSON.stringify(v))).size === 1) return first;
     const open = values.find(isMissing);
     if (open) return open;
     if (values.every((v) => typeof v === 'number')) {
@@ -380,7 +272,7 @@ function writePoints(
   options: AssessmentOptions,
   sheet: Sheet,
   ranges: readonly Range[],
-  worst: readonly At[],
+  worst: readonly RangedPoint[],
 ) {
   sheet.note('Facts are known only within a range: each check counts at the point where it is worst.');
   for (const { values } of new Set(worst)) {
@@ -402,7 +294,7 @@ export function assessRanges(
   sheet: Sheet,
   ranges: readonly Range[],
 ): Assessment {
-  const points = new Points(code, installation, runId, options);
+  const points = new RangedPoints(code, installation, runId, options);
   points.at(ranges.map((r) => r.least));
   points.at(ranges.map((r) => r.most));
   const over: Over[] = [];
@@ -410,10 +302,9 @@ export function assessRanges(
   for (let known = -1; known < over.length; ) {
     known = over.length;
     const done = new Set(over.map((o) => o.key));
-    const keys = new Map(points.all().flatMap((p) => [...p.byKey.keys()].map((k) => [k, k] as const)));
-    for (const key of keys.keys()) {
+    for (const key of points.keys()) {
       if (done.has(key)) continue;
-      const found = overRanges(points, ranges, key.slice(0, key.indexOf(' ')) as Aspect, key);
+      const found = overRanges(points, ranges, aspectOf(key), key);
       if (found) over.push(found);
     }
   }

@@ -24,7 +24,7 @@ export function firstFailure(
     return assessment.overall.failed[0] ?? assessment;
   }
   const findings: Findings = {};
-  const judged = judgeAspects(code, installation, runId, options, silent(), findings, undefined, true);
+  const judged = judgeAspects(code, installation, runId, options, silent(), findings, true);
   const failed = judged.at(-1)?.results.find((r) => r.weight === 'rule' && r.verdict === 'fail');
   return failed ?? assessmentOf(code, runId, judged, findings);
 }

@@ -1,5 +1,5 @@
 import { isMissing } from '../core/index.js';
-import type { OvercurrentDevice, Run, Supply } from '../installation/index.js';
+import { type Installation, type OvercurrentDevice, pathTo, type Run, type Supply } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
 import { ggEnvelope } from '../standards/bs88/gg-envelope.js';
 import { ggGates } from '../standards/bs88/gg-gates.js';
@@ -99,8 +99,8 @@ export interface VoltageAlongData {
 /**
  * Voltage along the route by the tabulated drop, from the nominal and from the smallest supply voltage; nothing where a
  * length or a drop is open.
- * @param run the circuit
- * @param supply the supply
+ * @param installation the installation
+ * @param runId name of the circuit
  * @param findings figures of its assessment
  * @returns distances, m, and voltages, V, or undefined
  * @example
@@ -117,27 +117,31 @@ export interface VoltageAlongData {
  * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
  * const house = withAddedRun(installation, point.from, run);
  * const { findings } = assess(bs7671('2018+A2:2022'), house, run.id);
- * voltageAlongOf(run, house.supply, findings)?.series.map((s) => s.name); // => ['from the nominal voltage', 'from the smallest supply voltage']
+ * voltageAlongOf(house, run.id, findings)?.series.map((s) => s.name); // => ['from the nominal voltage', 'from the smallest supply voltage']
  * ```
  */
-export function voltageAlongOf(run: Run, supply: Supply, findings: Findings): VoltageAlongData | undefined {
+export function voltageAlongOf(
+  installation: Installation,
+  runId: string,
+  findings: Findings,
+): VoltageAlongData | undefined {
   const { dropAlong = [], dropLimit, lowestSupply } = findings;
   const along: (readonly [number, number])[] = [[0, 0]];
   const stretches: { name: string; end: number }[] = [];
   let [end, dropped] = [0, 0];
-  for (const { run: part, drop } of dropAlong) {
+  for (const { run, drop } of dropAlong) {
     if (isMissing(drop)) return undefined;
-    for (const { name, length } of part.stretches) {
+    for (const { name, length } of pathTo(installation, run)?.run.stretches ?? []) {
       if (length.state !== 'known') return undefined;
       end += length.value;
-      stretches.push({ name: part.id === run.id ? name : `${part.id}: ${name}`, end });
+      stretches.push({ name: run === runId ? name : `${run}: ${name}`, end });
     }
     dropped += drop;
     along.push([end, dropped]);
   }
   if (end === 0) return undefined;
   const from = (name: string, voltage: number) => ({ name, points: along.map(([d, u]) => [d, voltage - u] as const) });
-  const { nominalVoltage } = supply;
+  const { nominalVoltage } = installation.supply;
   return {
     series: [
       from('from the nominal voltage', nominalVoltage),

@@ -147,7 +147,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
   };
   const residual = point.residual ?? (path ? residualUpstream(path).at(-1) : undefined);
   const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
-  const voltageAlong = voltageAlongOf(run, supply, assessment.findings);
+  const voltageAlong = voltageAlongOf(built, run.id, assessment.findings);
   return {
     point: point.id,
     run,

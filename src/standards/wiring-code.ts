@@ -101,8 +101,8 @@ export interface Findings {
   voltageAtHighestSupply?: Known<Volts>;
   /** Voltage drop from the origin to the end of the run, V. */
   totalDrop?: Known<Volts>;
-  /** Voltage drop to neutral of each run from the origin on, V. */
-  dropAlong?: readonly { readonly run: Run; readonly drop: Known<Volts> }[];
+  /** Voltage drop to neutral of each run from the origin on, by its name, V. */
+  dropAlong?: readonly { readonly run: string; readonly drop: Known<Volts> }[];
   /** Largest permitted drop from the origin, as a share of the nominal voltage. */
   dropLimit?: Known<Ratio>;
   /** Smallest supply voltage to be counted with, V. */

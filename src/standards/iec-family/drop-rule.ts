@@ -191,7 +191,7 @@ export function voltageDropRule(figures: DropFigures): Rule {
       drops.map((d) => d.part),
     );
     findings.totalDrop = totalDrop;
-    findings.dropAlong = drops.map(({ run, drop }) => ({ run, drop }));
+    findings.dropAlong = drops.map(({ run, drop }) => ({ run: run.id, drop }));
     findings.lowestSupply = figures.supply.least;
     const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
     const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
