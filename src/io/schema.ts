@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import type { Board, ChargePoint, Load, Outlet, Run } from '../installation/index.js';
 import type { Survey } from '../site/survey.js';
+import { editions } from '../standards/bs7671/editions.js';
 import { fact, factField, may, must, named, quantityField, record } from './field.js';
 
 const NAME = z
@@ -337,7 +338,7 @@ export const surveySchema = record({
       dwellings: may(COUNT.min(1)),
     }),
   ),
-  code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.string().max(40)) })),
+  code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.enum(editions.map((e) => e.edition))) })),
   supply: must(supply),
   board: must(board),
   wanted: must(z.array(wanted).min(1).max(200)),

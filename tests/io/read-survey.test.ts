@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hasCode, type Problem } from '../../src/index.js';
 import { parseSurvey, readSurvey, surveyJsonSchema } from '../../src/io/index.js';
+import { editions } from '../../src/standards/bs7671/editions.js';
 import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 /** The problems that reading a document ends in; empty when it reads. */
@@ -45,6 +46,12 @@ describe('a survey document', () => {
     put(keyed, [...route, 'length_m'], { known: 11, by: 'floor plan' });
     expect(readSurvey(keyed).wanted[0]?.run.stretches[1]?.length).toEqual(text);
     expect(text).toEqual({ state: 'known', value: 11, by: 'floor plan' });
+  });
+
+  it('knows the editions, and says so of one that is not among them', () => {
+    const [problem] = problemsOf(changed(['code', 'edition'], '2031'));
+    expect(problem?.path).toEqual(['code', 'edition']);
+    for (const { edition } of editions) expect(problem?.message).toContain(edition);
   });
 
   it('tells every problem at once, each with its path', () => {
