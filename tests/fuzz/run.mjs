@@ -1,23 +1,28 @@
 // Random and mutated surveys through reading, planning and reports, in slices that can be taken up again:
-//   npm run fuzz -- [COUNT] [SEED] [--date 2026-11-25] [--minutes 10] [--from 0]
+//   npm run fuzz -- [COUNT] [SEED] [--date 2026-11-25] [--minutes 10] [--threads 2]
 // With a date, docs/fuzz.md is written. A later run of the same code and seed goes on where the last one stopped.
 import { createHash } from 'node:crypto';
+import { once } from 'node:events';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { Worker } from 'node:worker_threads';
 import { build } from 'esbuild';
 
 setPriority(10); // a long run gives way to other work
+/** Cases that a thread runs before the others are waited for. */
+const SLICE = 200;
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { date: { type: 'string' }, minutes: { type: 'string' }, from: { type: 'string' } },
+  options: { date: { type: 'string' }, minutes: { type: 'string' }, threads: { type: 'string' } },
 });
 const [count = 100_000, seed = 1] = positionals.map(Number);
 const minutes = Number(values.minutes ?? 10);
-if (![count, seed, minutes].every((n) => Number.isFinite(n) && n > 0))
-  throw new Error('COUNT, SEED and --minutes are numbers above 0');
+const threads = Number(values.threads ?? 1);
+if (![count, seed, minutes, threads].every((n) => Number.isFinite(n) && n > 0))
+  throw new Error('COUNT, SEED, --minutes and --threads are numbers above 0');
 if (values.date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(values.date))
   throw new Error('--date takes the day of the run, as in 2026-11-25');
 
@@ -35,22 +40,42 @@ const bundle = await build({
 const code = bundle.outputFiles[0].text;
 const state = `${cache}${createHash('sha256').update(code).digest('hex').slice(0, 16)}-${seed}.json`;
 writeFileSync(`${cache}slice.mjs`, code);
-const { runSlice } = await import(`${cache}slice.mjs`);
+writeFileSync(
+  `${cache}worker.mjs`,
+  `import { parentPort } from 'node:worker_threads';
+import { runSlice } from './slice.mjs';
+parentPort.on('message', (slice) => parentPort.postMessage(runSlice(...slice)));`,
+);
 
 let done = { next: 0, ended: {}, breaches: [] };
 try {
-  if (values.from === undefined) done = JSON.parse(readFileSync(state, 'utf8'));
+  done = JSON.parse(readFileSync(state, 'utf8'));
 } catch {
   // nothing was run of this code and seed
 }
-if (values.from !== undefined) done.next = Number(values.from);
 
+const workers = Array.from(
+  { length: threads },
+  () => new Worker(`${cache}worker.mjs`, { resourceLimits: { maxYoungGenerationSizeMb: 256 } }),
+);
+const slice = async (worker, from, to) => {
+  worker.postMessage([seed, from, to]);
+  const [found] = await once(worker, 'message'); // an error of the worker ends it
+  return found;
+};
 const start = performance.now();
-const slice = runSlice(seed, done.next, count, () => performance.now() - start < minutes * 60_000);
-for (const [name, n] of Object.entries(slice.ended)) done.ended[name] = (done.ended[name] ?? 0) + n;
-done.breaches.push(...slice.breaches);
-done.next = slice.next;
-if (values.from === undefined) writeFileSync(state, JSON.stringify(done));
+while (done.next < count && performance.now() - start < minutes * 60_000) {
+  const cuts = workers.map((_, k) => Math.min(count, done.next + k * SLICE));
+  const end = Math.min(count, done.next + threads * SLICE);
+  const found = await Promise.all(workers.map((worker, k) => slice(worker, cuts[k], cuts[k + 1] ?? end)));
+  for (const { ended, breaches } of found) {
+    for (const [name, n] of Object.entries(ended)) done.ended[name] = (done.ended[name] ?? 0) + n;
+    done.breaches.push(...breaches);
+  }
+  done.next = end;
+  writeFileSync(state, JSON.stringify(done));
+}
+await Promise.all(workers.map((worker) => worker.terminate()));
 
 const ran = Object.values(done.ended).reduce((a, b) => a + b, 0);
 const say = (line) => process.stdout.write(`${line}\n`);
