@@ -110,7 +110,7 @@ function tailsOf(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amperes> {
 
 /** A looped service, like one that may be, leaves what is not known: nothing is decided. */
 function judgeService(installation: Installation, sheet: Sheet): CheckResult {
-  const looped = factValue('supply.looped', installation.supply.looped);
+  const looped = factValue('whether the service is looped', installation.supply.looped);
   if (looped === true)
     return sheet.result(
       notDetermined(serviceOfItsOwn, {

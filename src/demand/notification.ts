@@ -61,11 +61,19 @@ export function connectionFacts(c: DemandCase, demand: Demand, options: Notifica
   return {
     lines: c.lines.map((line) => ({ line, demand: governingOn(demand, line).demand })),
     nominalVoltage: supply.nominalVoltage,
-    phases: factValue('supply.phases', supply.phases),
-    cutOutRating: factValue('supply.cutOut.rating', supply.cutOut.rating),
-    cutOutSound: stated(supply.cutOutSound, 'supply.cutOutSound', 'photograph of the cut-out and its service'),
-    looped: stated(supply.looped, 'supply.looped', 'cut-out with more than one service cable, or ask the distributor'),
-    metered: stated(supply.metered, 'supply.metered', 'photograph of the meter'),
+    phases: factValue('line conductors of the supply', supply.phases),
+    cutOutRating: factValue('cutOutRating', supply.cutOut.rating),
+    cutOutSound: stated(
+      supply.cutOutSound,
+      'whether the cut-out and its service are sound',
+      'photograph of the cut-out and its service',
+    ),
+    looped: stated(
+      supply.looped,
+      'whether the service is looped',
+      'cut-out with more than one service cable, or ask the distributor',
+    ),
+    metered: stated(supply.metered, 'whether the supply is metered', 'photograph of the meter'),
     programme: stated(options.programme, 'programme', 'ask whether more installations are planned nearby'),
     devices: devicesOf(c),
     jointLimits: c.controls.map((j) => ({

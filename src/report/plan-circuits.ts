@@ -26,7 +26,8 @@ export function feederBlocks({ run, demand, assessment, overall, items, hours: w
 const figure = (fact: { readonly state: string; readonly value?: number }, unit: string): string =>
   fact.state === 'known' && fact.value !== undefined ? formatIn(fact.value, unit) : 'open';
 
-const circuitWords = ({ run }: PointPlan): string =>
+/** Cable and device of a point in a line. */
+export const circuitWords = ({ run }: PointPlan): string =>
   `${run.cable.construction.replaceAll('-', ' ')} cable, ${run.cable.cores}-core, ${figure(run.cable.area, 'mm²')} ${run.cable.material}, behind ${figure(run.device.rating, 'A')} ${
     run.device.kind.state === 'known'
       ? `${run.device.kind.value.standard}${'type' in run.device.kind.value ? ` type ${run.device.kind.value.type}` : ''}`

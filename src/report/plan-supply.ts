@@ -42,7 +42,7 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
   return [
     heading(2, 'Supply'),
     { kind: 'verdict', verdict: supply.overall.verdict, text: 'the supply carries house and charge points' },
-    paragraph(`${demand.governing.title} governs: ${demand.governedBy}.`),
+    paragraph(`${demand.governing.title} governs. The order: ${demand.governedBy}.`),
     paragraph(`Load limiter: ${supply.limiter.because}.`),
     ...grid(
       'Maximum demand by each method',

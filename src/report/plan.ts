@@ -1,6 +1,7 @@
 import type { Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { feederBlocks, longestCharge, pointBlocks } from './plan-circuits.js';
+import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
 import { hours } from './plan-work.js';
 import { comparisonWords, sheetBlocks } from './sheet.js';
@@ -44,8 +45,8 @@ function optionTable(plan: Plan): readonly Block[] {
 }
 
 /**
- * A plan as blocks: the answer and the ways to do it first, then one option in full: what is not known, the supply, each
- * charge point, each caution once where it matters, and the sheet on request.
+ * A plan as blocks: the answer, what to do next and the ways to do it first, then one option in full: what is not known,
+ * the supply, each charge point, each caution once where it matters, and the sheet on request.
  * @param plan a plan
  * @param options what else is printed
  * @returns blocks, for any of the renderers
@@ -76,6 +77,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     { kind: 'verdict', verdict: option.overall.verdict, text: `${option.title}. ${answers[option.overall.verdict]}` },
     ...option.cautions.slice(0, 1).map(caution),
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
+    ...nextSteps(option),
     ...optionTable(plan),
     ...(option.unknown.length > 0
       ? [

@@ -5,6 +5,7 @@ import {
   type Gap,
   type SheetDocument,
   type SheetLine,
+  termOf,
   type Written,
 } from '../core/index.js';
 import { formatIn } from '../units/index.js';
@@ -20,13 +21,13 @@ const amount = (a: Amount | Written): string => formatIn(a.value, a.unit, 4);
  * ```ts
  * import { gapWords } from 'ohmwright/report';
  *
- * gapWords({ kind: 'fact', fact: 'tails', obtain: 'measure them' }); // => 'tails is not known (measure them)'
+ * gapWords({ kind: 'fact', fact: 'cutOutRating', obtain: 'read its label' }); // => 'rating of the service cut-out fuse is not known (read its label)'
  * ```
  */
 export function gapWords(gap: Gap): string {
   switch (gap.kind) {
     case 'fact':
-      return `${gap.fact} is not known${gap.obtain ? ` (${gap.obtain})` : ''}`;
+      return `${termOf(gap.fact)?.words ?? gap.fact} is not known${gap.obtain ? ` (${gap.obtain})` : ''}`;
     case 'cell':
     case 'range':
       return gap.explain;

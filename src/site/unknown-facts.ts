@@ -1,9 +1,11 @@
-import type { CheckResult, Gap } from '../core/index.js';
+import { type CheckResult, type Gap, termOf } from '../core/index.js';
 
 /** A fact that is not known, how to obtain it, and what it blocks. */
 export interface UnknownItem {
-  /** Name of the fact. */
+  /** Name of the fact, in words. */
   readonly fact: string;
+  /** Its role in the vocabulary, where it has one. */
+  readonly role?: string;
   /** How to obtain it: a photograph, a label, a letter, a measurement. */
   readonly obtain?: string;
   /** The decisions that wait for it, as the requirements that could not be judged. */
@@ -32,27 +34,32 @@ const gapsOf = (r: CheckResult): readonly Gap[] => [...(r.gaps ?? []), ...(r.alt
  * ```
  */
 export function unknownFacts(results: readonly CheckResult[]): readonly UnknownItem[] {
-  const found = new Map<string, { obtain?: string; blocks: Set<string>; decides: boolean }>();
+  const found = new Map<string, { role?: string; obtain?: string; blocks: Set<string>; decides: boolean }>();
   for (const result of results) {
     if (result.verdict !== 'not-determined') continue;
     for (const gap of gapsOf(result)) {
-      const name = gap.kind === 'fact' ? gap.fact : gap.kind === 'edition' ? gap.edition : gap.explain;
-      const item = found.get(name) ?? { blocks: new Set<string>(), decides: false };
-      const obtain = gap.kind === 'fact' ? gap.obtain : gap.kind === 'edition' ? gap.explain : undefined;
+      const { fact, role, obtain } = stated(gap);
+      const item = found.get(fact) ?? { blocks: new Set<string>(), decides: false };
+      if (role !== undefined) item.role = role;
       if (obtain !== undefined) item.obtain ??= obtain;
       item.blocks.add(result.title);
       item.decides ||= result.weight === 'rule';
-      found.set(name, item);
+      found.set(fact, item);
     }
   }
   return [...found]
-    .map(
-      ([fact, { obtain, blocks, decides }]): UnknownItem => ({
-        fact,
-        ...(obtain === undefined ? {} : { obtain }),
-        blocks: [...blocks],
-        decides,
-      }),
-    )
+    .map(([fact, { blocks, ...item }]): UnknownItem => ({ fact, ...item, blocks: [...blocks] }))
     .sort((a, b) => Number(b.decides) - Number(a.decides) || (a.fact < b.fact ? -1 : a.fact > b.fact ? 1 : 0));
+}
+
+/** A gap as a fact in words. */
+function stated(gap: Gap): Pick<UnknownItem, 'fact' | 'role' | 'obtain'> {
+  if (gap.kind === 'edition') return { fact: gap.edition, obtain: gap.explain };
+  if (gap.kind !== 'fact') return { fact: gap.explain };
+  const { fact, obtain } = gap;
+  const words = termOf(fact)?.words;
+  return {
+    ...(words === undefined ? { fact } : { fact: words, role: fact }),
+    ...(obtain === undefined ? {} : { obtain }),
+  };
 }

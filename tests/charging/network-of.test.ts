@@ -62,7 +62,7 @@ test('facts that are not known are named, all of them', () => {
     }),
   );
   expect(isMissing(network) ? network.missing.map((gap) => gap.kind === 'fact' && gap.fact) : []).toEqual([
-    'supply.cutOut.rating',
+    'cutOutRating',
     'point.setting',
   ]);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { termOf } from '../../src/core/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { planBlocks, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
 import { type OptionPlan, planOf } from '../../src/site/index.js';
@@ -65,8 +66,12 @@ describe('the plan of a survey', () => {
     (document.supply as { [key: string]: Json }).externalImpedance = { unknown: 'measure at the main switch' };
     const open = planOf(readSurvey(document)).options[0];
     expect(open?.overall.verdict).toBe('not-determined');
-    const item = open?.unknown.find((u) => u.fact === 'externalImpedance');
-    expect(item).toMatchObject({ obtain: 'measure at the main switch', decides: true });
+    const item = open?.unknown.find((u) => u.role === 'externalImpedance');
+    expect(item).toMatchObject({
+      fact: termOf('externalImpedance')?.words,
+      obtain: 'measure at the main switch',
+      decides: true,
+    });
     expect(item?.blocks).toContain('An earth fault is disconnected within the required time');
   });
 

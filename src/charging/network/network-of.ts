@@ -57,9 +57,9 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
   };
 
   const { supply } = installation;
-  const phases = read('supply.phases', supply.phases);
+  const phases = read('line conductors of the supply', supply.phases);
   const all: readonly Line[] = phases === 1 ? ['L1'] : ['L1', 'L2', 'L3'];
-  const fuse = read('supply.cutOut.rating', supply.cutOut.rating);
+  const fuse = read('cutOutRating', supply.cutOut.rating);
   const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
   nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance }));
 

@@ -35,7 +35,7 @@ export const halfHourReadings: DemandMethod = {
     return {
       verdict: 'not-determined',
       because: 'the number of lines of the supply is not known',
-      gaps: [{ kind: 'fact', fact: 'supply.phases', obtain: 'cut-out and meter' }],
+      gaps: [{ kind: 'fact', fact: 'line conductors of the supply', obtain: 'cut-out and meter' }],
     };
   },
   existing: (loads, line, c, { readings }, sheet) => {
@@ -80,7 +80,7 @@ export const meteredPeak: DemandMethod = {
     const peak =
       stated?.current.state === 'between'
         ? stated.current.most
-        : (stated?.current ?? missing({ kind: 'fact', fact: 'supply.meteredDemand' }));
+        : (stated?.current ?? missing({ kind: 'fact', fact: 'metered demand of the supply' }));
     const meteredCurrent = metered.given('meteredCurrent', peak, stated?.about);
     const margin = meteredMargin ?? missing({ kind: 'fact', fact: 'meteredMargin' });
     const demandMargin = metered.given('demandMargin', margin, 'stated by the user');

@@ -166,7 +166,10 @@ function discrimination(
     sheet.result(notDetermined(check, { kind: 'fact', fact: 'discrimination with the device ahead', obtain }));
   const kind = factValue('kind of the overcurrent device', circuit.run.device.kind);
   const first = factValue('kind of the device ahead', ahead.kind);
-  const rating = factValue('rating of the device ahead', ahead.rating);
+  const rating = factValue(
+    ahead === circuit.installation.supply.cutOut ? 'cutOutRating' : 'rating of the device ahead',
+    ahead.rating,
+  );
   for (const known of [kind, first, rating])
     if (isMissing(known)) return sheet.result(notDetermined(check, ...known.missing));
   if (isMissing(kind) || isMissing(first) || isMissing(rating)) return data('the kinds of both devices');

@@ -223,7 +223,10 @@ function overload(circuit: CircuitCase, sheet: Sheet): CheckResult[] {
     );
     // whichever is smaller limits the current: the device ahead, or those below together; where one of them is not
     // known, the other decides only if it is small enough
-    const before = factValue('rating of the device ahead', ahead.rating);
+    const before = factValue(
+      ahead === circuit.installation.supply.cutOut ? 'cutOutRating' : 'rating of the device ahead',
+      ahead.rating,
+    );
     const carries = factValue('rated current of the residual current device', device.ratedCurrent);
     const limits = [before, sum].filter((x) => !isMissing(x)) as number[];
     const small = limits.some((x) => !isMissing(carries) && x <= carries);

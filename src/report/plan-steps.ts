@@ -1,0 +1,52 @@
+import type { OptionPlan, PointPlan } from '../site/index.js';
+import { type Block, heading, list } from './block.js';
+import { circuitWords } from './plan-circuits.js';
+
+/** Points that are named one by one; more of one kind are counted. */
+const NAMED = 4;
+/** Facts that are named at the top; the table below has them all. */
+const FACTS = 8;
+
+/** How a point is earthed against a lost PEN conductor, where that has to be decided. */
+function earthingWords({ earthing, run }: PointPlan): string {
+  if (earthing.length === 0) return '';
+  const settled = run.feeds.flatMap((o) => {
+    if (o.kind !== 'charge-point') return [];
+    const { earthing: chosen, openPenDevice: built } = o;
+    if (chosen) return [chosen];
+    return built?.state === 'known' && built.value !== 'none' ? [`${built.value} built in`] : [];
+  });
+  return settled.length > 0
+    ? `; against a lost PEN conductor: ${settled.join(', ').replaceAll('-', ' ')}`
+    : '; choose how to earth it from the ways below';
+}
+
+/** Equal circuits once, with the points that they feed. */
+function circuits(points: readonly PointPlan[]): readonly string[] {
+  const alike = new Map<string, string[]>();
+  for (const point of points) {
+    const words = `${circuitWords(point)}${earthingWords(point)}`;
+    alike.set(words, [...(alike.get(words) ?? []), point.point]);
+  }
+  return [...alike].map(
+    ([words, names]) => `Install ${names.length > NAMED ? `${names.length} points` : names.join(', ')}: ${words}`,
+  );
+}
+
+/**
+ * What a person does next with an option: what to find out, whom to ask or tell, and, where nothing fails, what to
+ * install.
+ */
+export function nextSteps({ unknown, notification, changes, points, overall }: OptionPlan): readonly Block[] {
+  const open = unknown.filter((u) => u.decides);
+  const facts = open.slice(0, FACTS).map((u) => `Find out ${u.fact}${u.obtain ? `: ${u.obtain}` : ''}`);
+  const duties = notification.decision.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`);
+  const work = overall.verdict === 'fail' ? [] : [...changes.map((c) => `Provide ${c}`), ...circuits(points)];
+  const steps = [
+    ...facts,
+    ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),
+    ...duties,
+    ...work,
+  ];
+  return steps.length > 0 ? [heading(2, 'What to do next'), ...list(steps)] : [];
+}

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { readSurvey } from '../../src/io/index.js';
+import { type Block, planBlocks } from '../../src/report/index.js';
+import { planOf } from '../../src/site/index.js';
+import { surveyDocuments } from '../support/surveys.js';
+
+const stepsOf = (name: string, option = 0): readonly string[] => {
+  const blocks = planBlocks(planOf(readSurvey(surveyDocuments[name])), { option });
+  const at = blocks.findIndex((b) => b.kind === 'heading' && b.text === 'What to do next');
+  const steps = blocks[at + 1] as Block | undefined;
+  return steps?.kind === 'list' ? steps.items : [];
+};
+
+describe('what to do next', () => {
+  it('asks the distributor, then names what to provide and to install', () => {
+    const [ask, provide, install, ...more] = stepsOf('easy-home');
+    expect(ask).toMatch(/^Ask the distributor about drive/);
+    expect(provide).toMatch(/^Provide load limiter/);
+    expect(install).toMatch(/^Install drive: .* 6 mm² copper, behind 32 A .* built in$/);
+    expect(more).toEqual([]);
+  });
+
+  it('installs nothing while a rule fails, and names each fact that decides once', () => {
+    const steps = stepsOf('tt-cottage');
+    expect(steps.some((s) => s.startsWith('Install') || s.startsWith('Provide'))).toBe(false);
+    expect(steps.filter((s) => s.includes('service cut-out fuse'))).toHaveLength(1);
+    expect(steps[0]).toMatch(/^Find out/);
+  });
+
+  it('counts many points of one kind', () => {
+    expect(stepsOf('flats').filter((s) => s.startsWith('Install 24 points'))).toHaveLength(1);
+    expect(stepsOf('workshop').filter((s) => s.startsWith('Install'))).toHaveLength(2);
+  });
+});
