@@ -1,12 +1,6 @@
-import { type CheckResult, isMissing, missing, type Sheet, type Worse } from '../core/index.js';
+import type { CheckResult, Sheet, Worse } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import {
-  type Aspect,
-  type AssessmentOptions,
-  aspects,
-  type Findings,
-  type WiringCode,
-} from '../standards/wiring-code.js';
+import { type Aspect, type AssessmentOptions, aspects, type WiringCode } from '../standards/wiring-code.js';
 import {
   type AspectResults,
   type Assessment,
@@ -16,6 +10,7 @@ import {
   type RangedCheck,
   type RangeReport,
 } from './assess-at.js';
+import { digits, findingsOver } from './ranged-findings.js';
 import { aspectOf, type RangedPoint, RangedPoints, resultAt } from './ranged-points.js';
 import { pinned, type Range } from './ranges.js';
 import { intervalsOf, type Seen, scan } from './scan.js';
@@ -185,8 +180,6 @@ function holding(
   return { fact: range.name, intervals: intervalsOf(scan(look, values, close)) };
 }
 
-const digits = (value: number) => String(Number(value.toPrecision(4)));
-
 /** The result of a check over the ranges: what holds only for a part of them is not determined. */
 function resultOver({ result, report }: Over, ranges: readonly Range[]): CheckResult {
   if (report.verdict !== 'depends') return result;
@@ -215,53 +208,6 @@ function resultOver({ result, report }: Over, ranges: readonly Range[]): CheckRe
       };
     }),
   };
-}
-
-/** Findings that are the same at every point; a figure that is not is missing, with its range. */
-function findingsOver(points: readonly RangedPoint[]): Findings {
-  const merged = (all: readonly unknown[], name: string): unknown => {
-    const values = [...new Set(all)];
-    const [first] = values;
-    if (values.length === 1 || new Set(values.map((v) => JSON.stringify(v))).size === 1) return first;
-    const open = values.find(isMissing);
-    if (open) return open;
-    if (values.every((v) => typeof v === 'number')) {
-      const [least, most] = [Math.min(...values), Math.max(...values)];
-      return missing({ kind: 'fact', fact: name, obtain: `lies between ${digits(least)} and ${digits(most)}` });
-    }
-    if (values.every((v) => Array.isArray(v)))
-      return (first as unknown[]).map((_, i) =>
-        merged(
-          values.map((v) => (v as unknown[])[i]),
-          name,
-        ),
-      );
-    if (values.every((v) => typeof v === 'object' && v !== null)) {
-      const names = new Set(values.flatMap((v) => Object.keys(v as object)));
-      return Object.fromEntries(
-        [...names].map((n) => [
-          n,
-          merged(
-            values.map((v) => (v as Record<string, unknown>)[n]),
-            n,
-          ),
-        ]),
-      );
-    }
-    return undefined;
-  };
-  const names = new Set(points.flatMap((p) => Object.keys(p.findings)));
-  const all = [...names].map(
-    (n) =>
-      [
-        n,
-        merged(
-          points.map((p) => p.findings[n as keyof Findings]),
-          n,
-        ),
-      ] as const,
-  );
-  return Object.fromEntries(all.filter(([, v]) => v !== undefined)) as Findings;
 }
 
 /** Writes the calculation at every point where some check is worst, as a part of its own. */
