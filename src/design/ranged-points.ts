@@ -54,7 +54,8 @@ export interface RangedPoint {
   readonly findings: Findings;
 }
 
-const aspectOf = (key: string): Aspect => key.slice(0, key.indexOf(' ')) as Aspect;
+/** The aspect that a key is of. */
+export const aspectOf = (key: string): Aspect => key.slice(0, key.indexOf(' ')) as Aspect;
 
 /**
  * Judges a circuit at points within its ranges, and learns what each aspect reads. Rules are pure: an aspect is judged
@@ -206,6 +207,3 @@ export class RangedPoints {
 /** What a check ended in at a point. */
 export const resultAt = (point: RangedPoint, key: string): CheckResult | undefined =>
   point.outcomes[aspects.indexOf(aspectOf(key))]?.byKey.get(key);
-
-/** The aspect that a key is of. */
-export { aspectOf };
