@@ -187,19 +187,16 @@ export class RangedPoints {
 
   private remember(aspect: Aspect, asked: ReadonlyMap<number | string, unknown>, outcome: Outcome): void {
     const steps = [...asked];
-    const [first] = steps;
-    let node = this.remembered.get(aspect) as Question | undefined;
-    if (!node) {
-      const root: Question | Outcome = first ? { asks: first[0], answers: new Map() } : outcome;
-      this.remembered.set(aspect, root);
-      if (!first) return;
-      node = root as Question;
-    }
+    const step = (i: number): Question | Outcome => {
+      const next = steps[i];
+      return next ? { asks: next[0], answers: new Map() } : outcome;
+    };
+    let node = this.remembered.get(aspect) ?? step(0);
+    this.remembered.set(aspect, node);
     steps.forEach(([, value], i) => {
-      const next = steps[i + 1];
-      const after = node?.answers.get(value) ?? (next ? { asks: next[0], answers: new Map() } : outcome);
-      node?.answers.set(value, after);
-      node = after as Question;
+      const { answers } = node as Question; // what is read next depends only on what was read before
+      node = answers.get(value) ?? step(i + 1);
+      answers.set(value, node);
     });
   }
 }
