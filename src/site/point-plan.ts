@@ -12,8 +12,8 @@ import {
 } from '../design/index.js';
 import { type ChargePoint, type Installation, type Path, pathTo, type Run, withRun } from '../installation/index.js';
 import { earthingOptions } from '../standards/bs7671/earthing-options.js';
+import { islandResidual } from '../standards/bs7671/rules/charge-point-earthing.js';
 import { testPlan } from '../standards/bs7671/test-plan.js';
-import { residualUpstream } from '../standards/iec-family/residual-position.js';
 import type { WiringCode } from '../standards/wiring-code.js';
 import { type Amperes, amperes, celsius } from '../units/index.js';
 import { chargeTimeOf } from './charge-time.js';
@@ -145,7 +145,6 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
       .length,
     first: wanted === survey.wanted[0],
   };
-  const residual = point.residual ?? (path ? residualUpstream(path).at(-1) : undefined);
   const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
   const voltageAlong = voltageAlongOf(built, run.id, assessment.findings);
   return {
@@ -157,7 +156,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
       ? earthingOptions({
           supply,
           point,
-          ...(residual ? { residualRating: residual.rating } : {}),
+          ...(path ? { residualRating: islandResidual(path) } : {}),
           ...(survey.options.loadStates ? { loadStates: survey.options.loadStates } : {}),
           ...(survey.options.pointNeverAlone ? { pointNeverAlone: survey.options.pointNeverAlone } : {}),
         })

@@ -43,7 +43,7 @@ export interface EarthingQuestion {
   readonly loadStates?: readonly LoadState[];
   /** Why the point never runs alone, where something prevents it. */
   readonly pointNeverAlone?: string;
-  /** Rated residual current of the device that protects the point, A, for an electrode of its own. */
+  /** Rated residual current of the device ahead of the point, A, for an electrode of its own: see `islandResidual`. */
   readonly residualRating?: Fact<Amperes>;
 }
 
@@ -93,18 +93,30 @@ function takeDown(part: Sheet, state: LoadState) {
   return { lines, arithmeticSumCurrent: part.step(arithmeticSum, lines) };
 }
 
-const undeclared = (q: EarthingQuestion, sheet: Sheet, results: CheckResult[]) => {
-  if ((q.loadStates ?? []).length > 0 || overall(results).verdict === 'fail') return;
+/** Whether a declared state has the point in it, at its full setting on every line that it uses. */
+function countsPoint(state: LoadState, q: EarthingQuestion, phases: 1 | 3, setting: number): boolean {
+  const lines = phases === 1 ? [0] : q.point.lines.map((line) => Number(line[1]) - 1);
+  return lines.every((k) => (state.currents[k] ?? 0) >= setting);
+}
+
+function undeclared(q: EarthingQuestion, sheet: Sheet, results: CheckResult[], phases: 1 | 3): void {
+  if (overall(results).verdict === 'fail') return;
+  const declared = q.loadStates ?? [];
+  const setting = factValue('setting of the charge point', q.point.setting);
+  if (!isMissing(setting) && declared.some((state) => countsPoint(state, q, phases, setting))) return;
   results.push(
     sheet.result(
       notDetermined(c.loadStatesDeclared, {
         kind: 'fact',
-        fact: 'states of load of the installation',
+        fact:
+          declared.length > 0
+            ? 'a state of load in which the charge point runs at its full setting'
+            : 'states of load of the installation',
         obtain: 'currents of each line in every state that can occur, the charge points at full current',
       }),
     ),
   );
-};
+}
 
 function balanced(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): CheckResult[] {
   const three = sheet.check(c.threePhaseInstallation, {
@@ -128,7 +140,7 @@ function balanced(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): Chec
   });
   const touchVoltage = sheet.gather('largest', 'touchVoltage', 'touchVoltage', parts);
   results.push(sheet.check(c.balancedKeepsLimit, { touchVoltage, touchVoltageLimit }));
-  undeclared(q, sheet, results);
+  undeclared(q, sheet, results, 3);
   return results;
 }
 
@@ -148,7 +160,7 @@ function lowElectrode(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): 
   if (needing.length === 0) {
     const because = 'No state of load raises exposed metal above the limit without an electrode.';
     const results = [sheet.result(notRequired(c.electrodeKeepsLimit, 'not-applicable', because))];
-    undeclared(q, sheet, results);
+    undeclared(q, sheet, results, n);
     return results;
   }
   const arrangement = sheet.label('arrangement', 'low-electrode');
@@ -188,7 +200,7 @@ function lowElectrode(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): 
   }
   const electrodeLimit = published.gather('smallest', 'electrodeLimit', 'electrodeLimit', parts);
   const results = [published.check(c.electrodeKeepsLimit, { electrodeResistance, electrodeLimit })];
-  undeclared(q, sheet, results);
+  undeclared(q, sheet, results, n);
   const setting = factValue('setting of the charge point', q.point.setting);
   const current = sheet.part('A charger that holds its current');
   const held = current.step(heldCurrentElectrodeLimit, {
@@ -272,7 +284,7 @@ function island(q: EarthingQuestion, sheet: Sheet): CheckResult[] {
   const resistance = touch.given('electrodeResistance', electrodeOf(electrode, 'electrode of the charge point'));
   const rating = touch.given(
     'residualOperatingCurrent',
-    q.residualRating ?? missing({ kind: 'fact', fact: 'residual current device of the charge point' }),
+    q.residualRating ?? missing({ kind: 'fact', fact: 'residual current device ahead of the charge point' }),
   );
   const touchVoltage = touch.step(residualTouchVoltage, {
     electrodeResistance: resistance,

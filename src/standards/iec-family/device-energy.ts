@@ -21,6 +21,7 @@ import { energyLimits } from '../en60898/energy-limiting-classes.js';
 import { instantaneousBands } from '../en60898/instantaneous-bands.js';
 import type { AssessmentOptions } from '../wiring-code.js';
 import type { FuseCurrent } from './operating-current.js';
+import { delayOf } from './residual-position.js';
 
 /** Energy that a device lets through at a fault current. */
 export interface DeviceEnergy {
@@ -133,11 +134,12 @@ function breakerEnergy(sheet: Sheet, q: EnergyQuestion, kind: { standard: string
     const r = q.residual;
     const rated = r ? factValue('rating of the residual current device', r.rating) : undefined;
     if (r && rated !== undefined && !isMissing(rated) && r.delayTime === undefined && q.current >= 5 * rated) {
-      const selective = r.delay !== undefined && (r.delay.state !== 'known' || r.delay.value === 'selective');
+      const { delay } = delayOf(r);
+      const general = delay.state === 'known' && delay.value === 'general';
       return timed(
         sheet,
         q.current,
-        selective ? 0.15 : 0.04,
+        general ? 0.04 : 0.15,
         'break time of the residual current device at five times its rated current, EN 61008-1',
         true,
         'Rests on the residual current device: the fault current is below the instantaneous trip of the circuit-breaker.',

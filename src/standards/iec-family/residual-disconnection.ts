@@ -13,6 +13,7 @@ import { type Amperes, type Ohms, ratio, type Seconds, type Volts, volts } from 
 import { residualBreakTimes } from '../en61008/break-times.js';
 import type { CircuitCase } from '../wiring-code.js';
 import { residualDisconnects, residualTouchLimit } from './disconnection-checks.js';
+import { delayOf } from './residual-position.js';
 
 function breakTime(
   sheet: Sheet,
@@ -49,7 +50,8 @@ function breakTime(
       ? `printed row at or below ${multiple.toPrecision(3)}, U_0/Z_s over the rated residual current`
       : undefined,
   );
-  const delay = sheet.label('delay', device.delay ?? 'general', device.delay ? undefined : 'no delay stated');
+  const kind = delayOf(device);
+  const delay = sheet.label('delay', kind.delay, kind.by);
   return sheet.look(residualBreakTimes, { delay, residualMultiple });
 }
 

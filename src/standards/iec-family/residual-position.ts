@@ -1,4 +1,30 @@
+import { type Fact, known } from '../../core/index.js';
 import type { Path, ResidualDevice, Run } from '../../installation/index.js';
+
+/** Largest rated residual current of which no selective device exists, A: EN 61008-1, from memory. */
+const neverSelective = 0.03;
+
+/**
+ * Delay that a residual current device is judged by: as marked, else the slower one that it may have.
+ * @param device the device
+ * @returns the delay and what it rests on; a fact that is stated as unknown stays unknown
+ * @example
+ * ```ts
+ * import { known, milliamperes } from 'ohmwright';
+ * import { delayOf } from 'ohmwright/bs7671';
+ *
+ * delayOf({ position: 'origin-of-circuit', type: known('A'), rating: known(milliamperes(100)) }).delay; // => { state: 'known', value: 'selective' }
+ * ```
+ */
+export function delayOf(device: ResidualDevice): {
+  readonly delay: Fact<'general' | 'selective'>;
+  readonly by?: string;
+} {
+  if (device.delay !== undefined) return { delay: device.delay };
+  return device.rating.state === 'known' && device.rating.value <= neverSelective
+    ? { delay: known('general'), by: 'no delay stated; up to 30 mA there is no selective device' }
+    : { delay: known('selective'), by: 'no delay stated: the slower kind is taken' };
+}
 
 const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.position === 'origin-of-installation';
 

@@ -6,8 +6,10 @@ import {
   metres,
   milliamperes,
   ohms,
+  type ResidualDevice,
   recorder,
   type Supply,
+  seconds,
   silent,
   unknown,
 } from '../../../src/index.js';
@@ -100,6 +102,48 @@ describe('which arrangements remain', () => {
     expect(of({ electrode: { resistance: known(ohms(80)), separation: known(metres(2.4)) } })).toBe('fail');
     expect(of({ electrode: { resistance: known(ohms(1700)), separation: known(metres(4)) } })).toBe('fail');
     expect(of({ electrode: { resistance: known(ohms(80)) } })).toBe('not-determined');
+  });
+
+  test('declared states that leave the point out answer nothing', () => {
+    // the point draws 32 A: a declared 20 A, or 32 A on another line, has it standing still
+    const low = { electrode: { resistance: known(ohms(1)) } };
+    const of = (states: LoadState[], rest: object = {}) => options(low, {}, { loadStates: states, ...rest });
+    expect(of([state(20, 0, 0)])['low-electrode']?.possible).toBe('not-determined');
+    expect(of([state(20, 0, 0)])['low-electrode']?.because).toContain('runs at its full setting');
+    expect(of([state(20, 0, 0), state(52, 0, 0)])['low-electrode']?.possible).toBe('pass');
+    const tied = { pointNeverAlone: 'interlock', loadStates: [state(20, 30, 30)] };
+    expect(options(three, {}, tied)['balanced-three-phase']?.possible).toBe('not-determined');
+  });
+
+  test('island: a device inside the point, or one with a set delay, does not protect it', () => {
+    const island: Partial<ChargePoint> = {
+      earthing: 'tt-island',
+      electrode: { resistance: known(ohms(80)), separation: known(metres(4)) },
+      feedSeparated: known(true),
+    };
+    const rcd = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
+      position: 'origin-of-circuit',
+      type: known('A'),
+      rating: known(milliamperes(30)),
+      ...change,
+    });
+    const touch = (own: readonly ResidualDevice[], inside?: ResidualDevice) =>
+      chargePointEarthing(
+        caseOf(
+          house([
+            circuit({ residual: own, feeds: [{ ...chargePoint, ...island, ...(inside ? { residual: inside } : {}) }] }),
+          ]),
+          'ev',
+        ),
+        {},
+        silent(),
+      ).find((r) => r.check === 'island-touch-voltage')?.verdict;
+    expect(touch([rcd()])).toBe('pass');
+    expect(touch([rcd({ position: 'along-circuit' })])).toBe('pass');
+    expect(touch([], rcd({ position: 'inside-equipment' }))).toBe('not-determined');
+    expect(touch([rcd({ delayTime: known(seconds(0.3)) })])).toBe('not-determined');
+    // 80 ohms and 1 A are 80 V, whatever stands inside
+    expect(touch([rcd({ rating: known(amperes(1)) })], rcd({ position: 'inside-equipment' }))).toBe('fail');
   });
 
   test('where PME is barred only what does without its earth remains', () => {

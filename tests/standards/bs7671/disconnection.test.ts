@@ -6,6 +6,7 @@ import {
   ohms,
   overall,
   type ResidualDevice,
+  type Run,
   recorder,
   type Supply,
   silent,
@@ -15,7 +16,7 @@ import {
 } from '../../../src/index.js';
 import { disconnection } from '../../../src/standards/bs7671/rules/disconnection.js';
 import type { Findings } from '../../../src/standards/wiring-code.js';
-import { caseOf, circuit, house } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
 
 const run = (installation = house([circuit()]), id = 'ev', options = {}) => {
   const findings: Findings = {};
@@ -32,6 +33,19 @@ describe('automatic disconnection', () => {
     expect(findings.loopImpedanceLimit).toBeCloseTo(218.5 / 160, 12);
     expect(verdict).toBe('pass');
     expect(first?.caution).toMatch(/must not be energised on the strength of a calculation alone/);
+  });
+
+  test('a run that feeds a board and an outlet of its own has the shorter time of the outlet', () => {
+    const board = { kind: 'board', id: 'garage', runs: [] } as const;
+    const timeOf = (feeds: Run['feeds']) => {
+      const sheet = recorder('Disconnection');
+      disconnection(caseOf(house([circuit({ feeds })]), 'ev'), {}, sheet);
+      return sheet.latest('requiredTime');
+    };
+    // Table 41.1 and 411.3.2.3: 0.4 s for the point, 5 s for a distribution circuit alone
+    expect(timeOf([chargePoint])).toBe(0.4);
+    expect(timeOf([board])).toBe(5);
+    expect(timeOf([board, chargePoint])).toBe(0.4);
   });
 
   test('a submain adds its own line and protective conductors', () => {

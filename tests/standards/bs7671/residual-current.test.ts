@@ -9,11 +9,14 @@ import {
   type Run,
   recorder,
   type Supply,
+  seconds,
   silent,
+  unknown,
 } from '../../../src/index.js';
 import { arcDetection } from '../../../src/standards/bs7671/rules/arc-detection.js';
 import { residualCurrent } from '../../../src/standards/bs7671/rules/residual-current.js';
 import { surgeProtection } from '../../../src/standards/bs7671/rules/surge-protection.js';
+import { delayOf } from '../../../src/standards/iec-family/residual-position.js';
 import { smoothCurrentBreakTimes } from '../../../src/standards/iec62955/break-times.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
 
@@ -57,6 +60,23 @@ test('type, rating, poles', () => {
   expect(judge(one({ rating: known(milliamperes(100)) }))['residual-current-rating']).toBe('fail');
   expect(judge(one({ opensAllLive: known(false) }))['residual-current-poles']).toBe('fail');
   expect(judge([circuit({ feeds: [point()] })])['residual-current-rating']).toBe('not-determined');
+});
+test('a device with a delay gives no additional protection', () => {
+  expect(judge(one({ delay: known('selective') }))['residual-current-rating']).toBe('not-determined');
+  expect(judge(one({ delayTime: known(seconds(0.06)) }))['residual-current-rating']).toBe('not-determined');
+  expect(judge(one({ delay: known('general') }))['residual-current-rating']).toBe('pass');
+  expect(judge(one({ delay: known('selective'), rating: known(milliamperes(100)) }))['residual-current-rating']).toBe(
+    'fail',
+  );
+});
+test('a delay that is not stated is the slower one, except where no slower device exists', () => {
+  expect(delayOf(device()).delay).toEqual(known('general'));
+  expect(delayOf(device({ rating: known(milliamperes(100)) })).delay).toEqual(known('selective'));
+  expect(delayOf(device({ delay: known('general'), rating: known(milliamperes(100)) })).delay).toEqual(
+    known('general'),
+  );
+  expect(delayOf(device({ delay: unknown() })).delay.state).toBe('unknown');
+  expect(delayOf(device({ rating: unknown() })).delay).toEqual(known('selective'));
 });
 test('on TT a device inside the point does not protect the cable', () => {
   const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];

@@ -93,6 +93,8 @@ describe('energy that a circuit-breaker lets through', () => {
     expect(ask(breaker('C', 32), 300, {}, residual('general')).energy).toBeCloseTo(300 ** 2 * 0.04, 9);
     expect(ask(breaker('C', 32), 300, {}, residual('selective')).energy).toBeCloseTo(300 ** 2 * 0.15, 9);
     expect(isMissing(ask(breaker('C', 32), 0.4, {}, residual('general')).energy)).toBe(true);
+    const { delay: _, ...unstated } = residual('general');
+    expect(ask(breaker('C', 32), 300, {}, unstated).energy).toBeCloseTo(300 ** 2 * 0.15, 9);
   });
   test('an old breaker has no class', () => {
     const old: OvercurrentDevice = { kind: known({ standard: 'BS 3871', type: '2' }), rating: known(amperes(30)) };

@@ -1,5 +1,6 @@
 import {
   type CheckResult,
+  type Fact,
   factValue,
   type Gap,
   isMissing,
@@ -7,9 +8,10 @@ import {
   notDetermined,
   notRequired,
   type Sheet,
+  unknown,
 } from '../../../core/index.js';
-import type { ChargePoint, ChargePointEarthing } from '../../../installation/index.js';
-import { volts } from '../../../units/index.js';
+import type { ChargePoint, ChargePointEarthing, Path, ResidualDevice } from '../../../installation/index.js';
+import { type Amperes, volts } from '../../../units/index.js';
 import { residualUpstream } from '../../iec-family/residual-position.js';
 import type { CircuitCase, Rule } from '../../wiring-code.js';
 import {
@@ -50,6 +52,34 @@ function deviceThere(point: ChargePoint, arrangement: Arrangement, sheet: Sheet)
       because: isMissing(found) ? 'not known' : `device found: ${found}`,
     }),
   ];
+}
+
+/**
+ * Rated residual current that protects a charge point on an electrode of its own: of the devices ahead of the point. One
+ * inside it leaves the terminals ahead of it, in the same metal, on the electrode with no protection.
+ * @param path the way from the origin to the run of the point
+ * @returns the smallest rating ahead of the point, A; unknown without such a device, or where a delay is set on it
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { islandResidual } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
+ * path && islandResidual(path); // => { state: 'known', value: 0.03 }
+ * ```
+ */
+export function islandResidual(path: Path): Fact<Amperes> {
+  const along = (path.run.residual ?? []).filter((r) => r.position === 'along-circuit');
+  const ahead = [...residualUpstream(path), ...along];
+  if (ahead.length === 0)
+    return unknown('a residual current device ahead of the point; one inside it does not protect its terminals');
+  const prompt = ahead.filter((r) => r.delayTime === undefined);
+  if (prompt.length === 0) return unknown('a device without a set delay: 0.2 s is allowed on TT');
+  const size = (r: ResidualDevice) => (r.rating.state === 'known' ? r.rating.value : Number.POSITIVE_INFINITY);
+  return prompt.reduce((best, r) => (size(r) < size(best) ? r : best)).rating;
 }
 
 /** A failure that rests on a fact that is not known is no failure yet. */
@@ -95,14 +125,13 @@ function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Sheet): rea
       ),
     ];
   const gaps = [...(isMissing(outdoors) ? outdoors.missing : []), ...(isMissing(system) ? system.missing : [])];
-  const residual = point.residual ?? residualUpstream(circuit.path).at(-1);
   const { loadStates, pointNeverAlone } = circuit.options;
   const options = writeEarthingOptions(sheet, {
     supply,
     point,
     ...(loadStates ? { loadStates } : {}),
     ...(pointNeverAlone === undefined ? {} : { pointNeverAlone }),
-    ...(residual ? { residualRating: residual.rating } : {}),
+    residualRating: islandResidual(circuit.path),
   });
   const choice = chosen(point);
   const remaining = options.filter((o) => o.possible !== 'fail');

@@ -1,5 +1,4 @@
 import { isMissing, type Known, missing, type Sheet } from '../../../core/index.js';
-import { outletsBelow } from '../../../installation/index.js';
 import type { Ohms, Seconds } from '../../../units/index.js';
 import { disconnectionRule } from '../../iec-family/disconnection.js';
 import type { CircuitCase, Rule } from '../../wiring-code.js';
@@ -15,7 +14,9 @@ const fixedScope = 32;
 /** Whether a run is a final circuit in the scope of Table 41.1; a charge point counts as a socket-outlet. */
 function inScope(circuit: CircuitCase): Known<boolean> {
   const { run } = circuit;
-  if (run.feeds.some((o) => o.kind === 'board')) return false;
+  // a run that feeds a board and an outlet of its own as well is a final circuit for that outlet
+  const outlets = run.feeds.filter((o) => o.kind !== 'board');
+  if (outlets.length === 0 && run.feeds.length > 0) return false;
   const rating = run.device.rating;
   if (rating.state === 'unknown')
     return missing({
@@ -24,7 +25,6 @@ function inScope(circuit: CircuitCase): Known<boolean> {
       ...(rating.obtain ? { obtain: rating.obtain } : {}),
     });
   const most = rating.state === 'known' ? rating.value : rating.least;
-  const outlets = outletsBelow(run);
   const sockets = outlets.some(
     (o) => o.kind === 'charge-point' || o.purpose === 'socket-outlets' || o.withSocket === true,
   );

@@ -43,6 +43,19 @@ function cableDepends(circuit: CircuitCase): Known<boolean> {
 }
 
 function rating(sheet: Sheet, device: ResidualDevice): CheckResult {
+  // a delay leaves a person on the fault for as long as it lasts
+  const delayed =
+    device.delayTime !== undefined || (device.delay?.state === 'known' && device.delay.value !== 'general');
+  if (delayed && !(device.rating.state === 'known' && device.rating.value > 0.03))
+    return sheet.result(
+      notDetermined(
+        c.additionalProtection,
+        ask(
+          'a residual current device of at most 30 mA without delay',
+          'read the marking: a delayed one gives no additional protection',
+        ),
+      ),
+    );
   const residualOperatingCurrent = sheet.given('residualOperatingCurrent', device.rating);
   const residualLimit = sheet.given('residualLimit', milliamperes(30), 'BS 7671 722.531.3.101; 411.3.3');
   return sheet.check(c.additionalProtection, { residualOperatingCurrent, residualLimit });
