@@ -18,7 +18,7 @@ import { ggGates } from '../bs88/gg-gates.js';
 import { oldInstantaneousBands } from '../bs3871/instantaneous-bands.js';
 import { instantaneousBands } from '../en60898/instantaneous-bands.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
-import { writeFeederResistance } from './line-neutral.js';
+import { writeFeederResistance, writeLeastResistance } from './line-neutral.js';
 
 /** I_cn >= I_pf. BS 7671, 434.5.1. */
 export const ownBreakingCapacity = /* @__PURE__ */ comparison({
@@ -89,9 +89,12 @@ export const discriminationWithFeeder = /* @__PURE__ */ comparison({
  */
 export function writeProspective(sheet: Sheet, circuit: CircuitCase, findings: Findings): Known<Amperes> {
   const { supply } = circuit.installation;
+  const single = supply.phases.state === 'known' && supply.phases.value === 1;
+  const earthed = !(supply.system.state === 'known' && supply.system.value === 'TT');
   const parts = circuit.path.feeders.map((feeder) => {
     const part = sheet.part(`Cold resistance of ${feeder.id}`);
-    writeFeederResistance(part, feeder, supply.phases.state === 'known' && supply.phases.value === 1, celsius(20));
+    if (single) writeLeastResistance(part, feeder, earthed);
+    else writeFeederResistance(part, feeder, false, celsius(20));
     return part;
   });
   const counted = sheet.gather('sum', 'segmentImpedance', 'feederImpedance', parts);
@@ -151,10 +154,46 @@ export function judgeBreaking(sheet: Sheet, circuit: CircuitCase, current: Known
     const breakingLimit = part.given('breakingLimit', factValue('conditional short-circuit rating', f));
     results.push(part.check(conditionalBreakingCapacity, { breakingLimit, maximumFaultCurrent: current }));
   });
-  return sheet.check(breakingCapacityCheck, { results });
+  return sheet.check(breakingCapacityCheck, { results }, circuit.path.feeders.length > 0 ? behindFeeder : undefined);
 }
 
-/** Judges whether one device ahead holds while the circuit-breaker of the circuit clears. */
+/** What the current behind a feeder is, said with every verdict that rests on it. */
+const behindFeeder =
+  'The prospective current behind a feeder is an upper bound of what its cables let through: conductors at 20 °C, the feeder at right angles to the source. Other metal that joins the boards to earth is not counted: measure at the board.';
+
+const isBreaker = (k: OvercurrentKind): k is Extract<OvercurrentKind, { readonly type: string }> =>
+  k.standard.startsWith('EN') || k.standard === 'BS 3871';
+/** Fuses to which the gates of gG apply; BS 1361, BS 1362 and BS 3036 have none. */
+const hasGates = (k: OvercurrentKind): boolean => k.standard === 'BS 88-2' || k.standard === 'BS 88-3';
+
+/** Writes the edge of the instantaneous band of a circuit-breaker, or the gate of a gG fuse, at 0.1 s. */
+function writeAtTenth(
+  sheet: Sheet,
+  kind: OvercurrentKind,
+  rating: Known<Amperes>,
+  side: 'holds' | 'clears',
+): Known<Amperes> {
+  const holds = side === 'holds';
+  const by = holds ? 'device ahead' : 'device of the circuit';
+  if (!isBreaker(kind)) {
+    const gate = sheet.label('gate', holds ? 'least-0.1s' : 'most-0.1s');
+    return sheet.look(ggGates, { gate, deviceRating: sheet.given('deviceRating', rating, by) });
+  }
+  const edge = sheet.label('edge', holds ? 'lower' : 'upper');
+  const deviceMultiple =
+    kind.standard === 'BS 3871'
+      ? sheet.look(oldInstantaneousBands, { edge, type: sheet.label('type', kind.type) })
+      : sheet.look(instantaneousBands, { edge, type: sheet.label('type', kind.type) });
+  return sheet.step(operatingCurrentFromMultiple, {
+    deviceMultiple,
+    deviceRating: sheet.given('deviceRating', rating, by),
+  });
+}
+
+/**
+ * Judges whether one device ahead holds while that of the circuit clears the largest fault: certain where the one needs
+ * at least 0.1 s and the other less.
+ */
 function discrimination(
   sheet: Sheet,
   check: typeof discriminationCheck,
@@ -165,52 +204,38 @@ function discrimination(
   const data = (obtain: string) =>
     sheet.result(notDetermined(check, { kind: 'fact', fact: 'discrimination with the device ahead', obtain }));
   const kind = factValue('kind of the overcurrent device', circuit.run.device.kind);
+  const own = factValue('rating of the overcurrent device', circuit.run.device.rating);
   const first = factValue('kind of the device ahead', ahead.kind);
-  const rating = factValue(
-    ahead === circuit.installation.supply.cutOut ? 'cutOutRating' : 'rating of the device ahead',
-    ahead.rating,
-  );
-  for (const known of [kind, first, rating])
+  const rating = factValue('rating of the device ahead', ahead.rating);
+  for (const known of [kind, first, own, rating])
     if (isMissing(known)) return sheet.result(notDetermined(check, ...known.missing));
-  if (isMissing(kind) || isMissing(first) || isMissing(rating)) return data('the kinds of both devices');
-  const isBreaker = (k: OvercurrentKind) => k.standard.startsWith('EN') || k.standard === 'BS 3871';
-  if (!isBreaker(kind) && isBreaker(first)) return data('a fuse behind a circuit-breaker: tables of the makers');
-  if (!isBreaker(kind))
+  if (isMissing(kind) || isMissing(first)) return data('the kinds of both devices');
+  const gated = [kind, first].filter((k) => !isBreaker(k));
+  if (!gated.every(hasGates))
     return data(
-      'two fuses: compare the pre-arcing energy of the one ahead with the total energy of the other, from their makers',
+      'the pre-arcing energy of the one ahead against the total energy of the other, from their makers: fuses to BS 1361, BS 1362 and BS 3036 have no gates',
     );
-  let fuseHoldCurrent: Known<Amperes>;
-  let because: string;
-  if (isBreaker(first)) {
-    // below the lower edge of its band the breaker ahead needs at least 0.1 s; the other trips in less
-    const edge = sheet.label('edge', 'lower');
-    const deviceMultiple =
-      first.standard === 'BS 3871'
-        ? sheet.look(oldInstantaneousBands, { edge, type: sheet.label('type', first.type) })
-        : sheet.look(instantaneousBands, { edge, type: sheet.label('type', (first as { type: 'B' }).type) });
-    const part = sheet.part('Lower edge of the device ahead');
-    const deviceRating = part.given('deviceRating', rating, 'device ahead');
-    part.step(operatingCurrentFromMultiple, { deviceMultiple, deviceRating });
-    fuseHoldCurrent = sheet.gather('sum', 'operatingCurrent', 'fuseHoldCurrent', [part]);
-    because = 'Rests on the lower edge of the instantaneous trip of the device ahead.';
-  } else {
-    if (circuit.options.acceptMemoryFigures !== true)
-      return data(
-        'tables of the makers of the circuit-breaker and the fuse; the gates of gG fuses here are recalled figures and have to be accepted',
-      );
-    const part = sheet.part('Gate of the fuse ahead');
-    const gate = part.label('gate', 'least-0.1s', 'a circuit-breaker trips in less than 0.1 s');
-    const deviceRating = part.given('deviceRating', rating, 'device ahead');
-    const held = part.look(ggGates, { gate, deviceRating });
-    if (isMissing(held)) return data('the fuse ahead has no gate here: tables of the makers');
-    fuseHoldCurrent = sheet.gather('sum', 'operatingCurrent', 'fuseHoldCurrent', [part]);
-    because = 'Rests on gates of gG fuses from memory (grade C), taken for the fuse ahead.';
-  }
-  const result = judge(check, { maximumFaultCurrent: current, fuseHoldCurrent });
+  if (gated.length > 0 && circuit.options.acceptMemoryFigures !== true)
+    return data('tables of the makers; the gates of gG fuses here are recalled figures and have to be accepted');
+  const holding = sheet.part('Device ahead');
+  const held = writeAtTenth(holding, first, rating, 'holds');
+  const cleared = writeAtTenth(sheet.part('Device of the circuit'), kind, own, 'clears');
+  if (isMissing(held) || isMissing(cleared)) return data('a rating without a gate here: tables of the makers');
+  const fuseHoldCurrent = sheet.gather('sum', 'operatingCurrent', 'fuseHoldCurrent', [holding]);
   // above the gate the device ahead may still hold: the makers' tables decide
-  if (result.verdict === 'fail')
+  if (judge(check, { maximumFaultCurrent: current, fuseHoldCurrent }).verdict === 'fail')
     return data('above the certain range: tables of the makers at the prospective current');
-  return sheet.check(check, { maximumFaultCurrent: current, fuseHoldCurrent }, because);
+  if (!isMissing(current) && current < cleared)
+    return data(
+      'the largest fault current is too small to open the device of the circuit at once: curves of the makers',
+    );
+  const because = [
+    'Weaker faults and overloads are not judged: compare the curves of the makers.',
+    gated.length > 0
+      ? 'Rests on gates of gG fuses from memory (grade C).'
+      : 'Rests on the edges of the instantaneous bands of both devices.',
+  ];
+  return sheet.check(check, { maximumFaultCurrent: current, fuseHoldCurrent }, because.join(' '));
 }
 
 /**

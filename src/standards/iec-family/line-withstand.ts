@@ -148,6 +148,7 @@ export function lineWithstandRule(figures: WithstandFigures): Rule {
     const breaking = judgeBreaking(near, circuit, largest);
     const kind = factValue('kind of the overcurrent device', circuit.run.device.kind);
     const rewirable = !isMissing(kind) && kind.standard === 'BS 3036';
+    const { energyClass } = circuit.run.device;
     let first: CheckResult;
     if (breaking.verdict !== 'pass') {
       const gaps = breaking.alternatives?.flatMap((r) => r.gaps ?? []) ?? [];
@@ -161,6 +162,9 @@ export function lineWithstandRule(figures: WithstandFigures): Rule {
       first = overload.result(
         notRequired(lineProtectedByOverload, 'not-applicable', 'A rewirable fuse is judged by the adiabatic equation.'),
       );
+    } else if (energyClass?.state === 'known' && energyClass.value === 1) {
+      const why = 'A circuit-breaker of class 1 does not limit its energy: the adiabatic equation judges.';
+      first = overload.result(notRequired(lineProtectedByOverload, 'not-applicable', why));
     } else {
       const deviceRating = overload.given('deviceRating', circuit.run.device.rating);
       const capacity = overload.given(

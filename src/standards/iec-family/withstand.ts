@@ -25,7 +25,7 @@ export interface WithstandFigures {
 /**
  * The result that decides among several that all have to pass.
  * @param results results, at least one
- * @returns the first that failed, else the first not determined, else the last
+ * @returns the first that failed, else the first not determined, else the one with the least margin, else the last
  * @example
  * ```ts
  * import { judge, statement } from 'ohmwright';
@@ -44,7 +44,11 @@ export interface WithstandFigures {
  */
 export const decidingResult = (results: readonly CheckResult[]): CheckResult => {
   const { failed, undetermined } = overall(results);
-  return failed[0] ?? undetermined[0] ?? (results[results.length - 1] as CheckResult);
+  const tightest = results.reduce<CheckResult | undefined>(
+    (best, r) => (r.margin !== undefined && (best?.margin === undefined || r.margin < best.margin) ? r : best),
+    undefined,
+  );
+  return failed[0] ?? undetermined[0] ?? tightest ?? (results[results.length - 1] as CheckResult);
 };
 
 /**

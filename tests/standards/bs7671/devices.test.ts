@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   amperes,
@@ -150,10 +151,73 @@ describe('devices in series', () => {
       judge(breakingCapacity, house([submain(circuit())], { prospectiveCurrent: known(amperes(current)) }));
     const { results, findings } = at(16000);
     expect(findings.prospectiveAtOrigin as number).toBeLessThan(16000);
-    // 20 m of 16 mm²: 46 mΩ there and back, at right angles to 230 V/16 kA
-    expect(findings.prospectiveAtOrigin).toBeCloseTo(230 / Math.hypot(230 / 16000, 2 * 1.15e-3 * 20), 6);
+    // 20 m of 16 mm²: 23 mΩ a core, 70 mΩ of armour beside the core that returns, at right angles to 230 V/16 kA
+    const back = 1 / (1 / 0.023 + 1 / 0.07);
+    expect(findings.prospectiveAtOrigin).toBeCloseTo(230 / Math.hypot(230 / 16000, 0.023 + back), 6);
     expect(by(results, 'breaking-capacity')?.verdict).toBe('pass');
     expect(by(results, 'discrimination-with-feeder-device')?.verdict).toBe('not-determined');
     expect(by(at(300).results, 'discrimination-with-feeder-device')?.verdict).toBe('pass');
+    expect(by(at(300).results, 'breaking-capacity')?.because).toMatch(/upper bound/);
+    expect(by(judge(breakingCapacity, house([circuit()])).results, 'breaking-capacity')?.because).toBeUndefined();
+    // 150 A is below five times 32 A: neither device is bound to open first
+    expect(by(at(150).results, 'discrimination-with-feeder-device')?.verdict).toBe('not-determined');
+  });
+  test('the largest current behind a feeder is never less than its line-neutral or its earth fault', () => {
+    const cables: Partial<Run['cable']>[] = [
+      { protective: 'core' },
+      { protective: 'armour' },
+      { protective: 'armour-and-separate', protectiveArea: known(squareMillimetres(25)) },
+      { construction: 'multicore', protective: 'separate', protectiveArea: known(squareMillimetres(50)) },
+      { construction: 'multicore', protective: 'conduit' },
+    ];
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...cables),
+        fc.double({ min: 0.01, max: 0.5, noNaN: true }),
+        fc.double({ min: 0, max: Math.PI / 2, noNaN: true }),
+        fc.constantFrom('TN-S' as const, 'TT' as const),
+        (cable, source, angle, system) => {
+          const feeder = submain(circuit(), { cable: { ...submain(circuit()).cable, ...cable } });
+          const s = { prospectiveCurrent: known(amperes(230 / source)), system: known(system) };
+          const found = judge(breakingCapacity, house([feeder], s)).findings.prospectiveAtOrigin as number;
+          const size = (r: number) => Math.hypot(source * Math.cos(angle) + r, source * Math.sin(angle));
+          // 16 mm² 1.15, 25 mm² 0.727, 50 mm² 0.387, armour of 3 cores 3.5 mΩ/m, 20 m; conduit of no resistance
+          const core = 0.023;
+          const beside = (r: number) => 1 / (1 / 0.07 + 1 / r);
+          const back = [beside(core), 0.07, beside(0.01454), 0.00774, 0][cables.indexOf(cable)] as number;
+          expect(found).toBeGreaterThanOrEqual((230 / size(2 * core)) * (1 - 1e-12));
+          if (system === 'TN-S') expect(found).toBeGreaterThanOrEqual((230 / size(core + back)) * (1 - 1e-12));
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+  test('discrimination of fuses goes by the gates of gG, for fuses that have them, as far as they reach', () => {
+    // IEC 60269-1 Table 3: 32 A melts in 0.1 s at 350 A, 100 A does not at 820 A
+    const verdict = (standard: 'BS 88-2' | 'BS 1361' | 'BS 3036', current: number, accept = true) => {
+      const device = { kind: known({ standard }), rating: known(amperes(32)) };
+      const supply = { prospectiveCurrent: known(amperes(current)) };
+      const options = accept ? { acceptMemoryFigures: true } : {};
+      return by(
+        judge(breakingCapacity, house([circuit({ device })], supply), 'ev', options).results,
+        'discrimination-with-cut-out',
+      )?.verdict;
+    };
+    expect([340, 360, 810, 830].map((i) => verdict('BS 88-2', i))).toEqual([
+      'not-determined',
+      'pass',
+      'pass',
+      'not-determined',
+    ]);
+    expect(verdict('BS 88-2', 500, false)).toBe('not-determined');
+    expect([verdict('BS 1361', 500), verdict('BS 3036', 500)]).toEqual(['not-determined', 'not-determined']);
+    const old = { cutOut: { kind: known({ standard: 'BS 1361' as const }), rating: known(amperes(100)) } };
+    const behindOld = judge(
+      breakingCapacity,
+      house([circuit()], { ...old, prospectiveCurrent: known(amperes(500)) }),
+      'ev',
+      { acceptMemoryFigures: true },
+    );
+    expect(by(behindOld.results, 'discrimination-with-cut-out')?.verdict).toBe('not-determined');
   });
 });

@@ -61,6 +61,24 @@ test('type, rating, poles', () => {
   expect(judge(one({ opensAllLive: known(false) }))['residual-current-poles']).toBe('fail');
   expect(judge([circuit({ feeds: [point()] })])['residual-current-rating']).toBe('not-determined');
 });
+test('standing currents add up in a device that several points share', () => {
+  const shared = (n: number) => {
+    const runs = Array.from({ length: n }, (_, i) =>
+      circuit({
+        id: i === 0 ? 'ev' : `ev${i}`,
+        residual: [device()],
+        feeds: [point({ id: `point ${i}`, standingLeakage: known(milliamperes(3)) })],
+      }),
+    );
+    const ahead = device({ type: known('B'), rating: known(milliamperes(100)), delay: known('selective') });
+    return residualCurrent(caseOf(house(runs, {}, { residual: [ahead] }), 'ev'), {}, silent())
+      .filter((r) => r.check === 'standing-current')
+      .map((r) => r.verdict);
+  };
+  // 30 % of 100 mA are 30 mA, of 30 mA 9 mA
+  expect(shared(10)).toEqual(['pass', 'pass']);
+  expect(shared(11)).toEqual(['fail', 'pass']);
+});
 test('a device with a delay gives no additional protection', () => {
   expect(judge(one({ delay: known('selective') }))['residual-current-rating']).toBe('not-determined');
   expect(judge(one({ delayTime: known(seconds(0.06)) }))['residual-current-rating']).toBe('not-determined');

@@ -88,6 +88,25 @@ describe('thermal withstand', () => {
     expect(verdict({ ...conduit, protectiveImpedance: known(milliohmsPerMetre(5)) })[0]).toBe('pass');
   });
 
+  test('the verdict shows the end of the circuit that is closer to its limit', () => {
+    // near end: 45000 A²s of class 3; far end, where less flows, the bound of 0.1 s
+    const near = judgeAll().out['protective-conductor']!.alternatives?.[0];
+    expect(near?.limit?.value).toBeCloseTo(Math.sqrt(45000) / 115, 2);
+  });
+
+  test('435.1 says nothing of a breaker that does not limit its energy', () => {
+    const of = (energyClass: 1 | 3, area: number, current: number) => {
+      const device = { ...breaker(6000), energyClass: known(energyClass) };
+      const cable = { ...circuit().cable, area: known(squareMillimetres(area)) };
+      const high = { prospectiveCurrent: known(amperes(current)) };
+      return judgeAll(house([circuit({ device, cable })], high)).out['line-withstand']!;
+    };
+    expect(of(3, 2.5, 6000).alternatives?.[0]?.verdict).toBe('pass');
+    expect(of(1, 6, 1200).alternatives?.[0]?.verdict).toBe('not-required');
+    expect(of(1, 6, 1200).verdict).toBe('pass'); // 476 kA²s against 208 kA²s for 0.1 s
+    expect(of(1, 2.5, 6000).verdict).toBe('not-determined');
+  });
+
   test('class 2 is a recalled figure: it has to be accepted', () => {
     const device = { ...breaker(6000), energyClass: known(2 as const) };
     const high = { prospectiveCurrent: known(amperes(5000)), externalImpedance: known(0.06 as never) };

@@ -205,9 +205,9 @@ function selectivity(circuit: CircuitCase, sheet: Sheet, inside: readonly Residu
   });
 }
 
-function standing(points: readonly ChargePoint[], device: ResidualDevice | undefined, sheet: Sheet): CheckResult[] {
-  if (!device || points.length === 0) return [];
-  const part = sheet.part('Standing protective-conductor current');
+/** Standing currents of every point behind a device, whoever's circuit it is, against that device. */
+function standing(points: readonly ChargePoint[], device: ResidualDevice, part: Sheet): CheckResult[] {
+  if (points.length === 0) return [];
   const parts = points.map((p) => {
     const own = part.part(p.id);
     own.given('standingCurrent', p.standingLeakage ?? missing(ask(`standing current of ${p.id}`, 'the data sheet')));
@@ -220,6 +220,16 @@ function standing(points: readonly ChargePoint[], device: ResidualDevice | undef
     '30 % of the rated residual current, BS 7671 531.3.2',
   );
   return [part.check(c.standingCurrentBorne, { standingCurrentSum, standingCurrentLimit })];
+}
+
+function standingCurrents(circuit: CircuitCase, points: readonly ChargePoint[], sheet: Sheet): CheckResult[] {
+  const behind = [
+    ...residualUpstream(circuit.path).map((device) => ({ device, through: pointsThrough(circuit, device) })),
+    ...points.flatMap((p) => (p.residual ? [{ device: p.residual, through: [p] }] : [])),
+  ];
+  return behind.flatMap(({ device, through }, i) =>
+    standing(through, device, behind.length > 1 ? sheet.part(`Device ${i + 1} from the origin`) : sheet),
+  );
 }
 
 function overload(circuit: CircuitCase, sheet: Sheet): CheckResult[] {
@@ -329,7 +339,7 @@ export const residualCurrent: Rule = (circuit, _findings, sheet) => {
   results.push(position(circuit, sheet, inside));
   results.push(...smoothCurrent(circuit, sheet.part('Smooth direct current')));
   results.push(...selectivity(circuit, sheet, inside));
-  results.push(...standing(points, protecting(residualUpstream(circuit.path), points[0]?.residual), sheet));
+  results.push(...standingCurrents(circuit, points, sheet.part('Standing protective-conductor current')));
   results.push(...overload(circuit, sheet), ...bothWays(circuit, sheet), ...board(circuit, sheet));
   return results;
 };
