@@ -1,4 +1,4 @@
-import { type Gap, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
+import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
 import type { Installation, Line } from '../installation/index.js';
 import { type Amperes, invalidInput, type VoltAmperes } from '../units/index.js';
 import { controlledDemand, demandPowerOfLine, demandWithPoints } from './formulas.js';
@@ -184,6 +184,20 @@ function governs(
   return { result, why: governingRule };
 }
 
+/** What is said where the method that the user names gives less than the one that would govern. */
+function loweredBy(methods: readonly MethodResult[], named: MethodResult, options: DemandOptions): string | undefined {
+  if (options.governing === undefined) return undefined;
+  const { governing: _, ...others } = options;
+  const { result } = governs(methods, others);
+  const less = result.lines.filter(({ line, demand }) => {
+    const own = named.lines.find((l) => l.line === line)?.demand;
+    return own !== undefined && !isMissing(own) && !isMissing(demand) && own < demand;
+  });
+  if (less.length === 0) return undefined;
+  const lines = less.map((l) => `${l.line} ${+(l.demand as number).toPrecision(3)} A`).join(', ');
+  return `The method was named by the user and gives less than the one that would govern (${result.title}: ${lines}): who named it answers for that.`;
+}
+
 function checkOptions(options: DemandOptions): void {
   const known = demandMethods.map((m) => m.id);
   const problems = [];
@@ -209,7 +223,14 @@ export function demandOfCase(c: DemandCase, options: DemandOptions, sheet: Sheet
       ? `${control.name}, limit ${control.limit.value} A a line at ${control.board}, holds ${control.controls.join(', ')}; it must be able to pause them`
       : `${hindrance}: charge points count at 100 %`;
   });
-  return { methods, governing: result, governedBy: why, controls, cautions };
+  const lower = loweredBy(methods, result, options);
+  return {
+    methods,
+    governing: result,
+    governedBy: why,
+    controls,
+    cautions: lower === undefined ? cautions : [...cautions, lower],
+  };
 }
 
 /**

@@ -42,6 +42,17 @@ const caution =
 const said = (id: string, what: string) =>
   statement({ id: `reading-${id}`, title: what, weight: 'rule', source, caution });
 
+/** Whether a reading is a yes or a no, not a number. */
+const yesOrNo = (r: PlannedReading): boolean =>
+  r.limits.some((l) => l.amount === undefined) ||
+  (r.limits.length === 0 && r.expected === undefined && r.gaps === undefined && r.limitGaps === undefined);
+
+/** A yes in the place of a number would count as 1, a number in the place of a yes as nothing at all. */
+function kindProblem(planned: PlannedReading | undefined, name: string, value: number | boolean) {
+  if (planned === undefined || (typeof value === 'boolean') === yesOrNo(planned)) return [];
+  return [{ path: [name], message: yesOrNo(planned) ? `${value} is neither yes nor no` : `${value} is no number` }];
+}
+
 /** The result of one limit; the limit's own role says what unit it is in. */
 function judgeLimit(reading: PlannedReading, value: number | boolean, at: number): CheckResult {
   const limit = reading.limits[at] as PlannedReading['limits'][number];
@@ -92,6 +103,7 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
   const names = new Map(planned.map((p) => [p.id, p] as const));
   const problems = Object.entries(readings).flatMap(([name, value]) => [
     ...(names.has(name) ? [] : [{ path: [name], message: `the test sheet has no such reading` }]),
+    ...kindProblem(names.get(name), name, value),
     ...(typeof value === 'boolean' || (Number.isFinite(value) && value >= 0)
       ? []
       : [{ path: [name], message: `${value} is no reading` }]),
@@ -101,7 +113,7 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
   const results = planned.flatMap((reading): CheckResult[] => {
     const value = readings[reading.id];
     if (value === undefined)
-      return reading.limits.length > 0 || reading.expected === undefined
+      return reading.limits.length > 0 || reading.limitGaps !== undefined || reading.expected === undefined
         ? [notDetermined(said(reading.id, reading.what), { kind: 'fact', fact: reading.id, obtain: reading.what })]
         : [];
     if (typeof value === 'boolean' && reading.limits.length === 0)
@@ -111,7 +123,11 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
           because: value ? 'as it should be' : 'not as it should be',
         }),
       ];
-    return reading.limits.map((_, i) => judgeLimit(reading, value, i));
+    const judged = reading.limits.map((_, i) => judgeLimit(reading, value, i));
+    // without the limit that belongs to it the reading proves nothing
+    return reading.limitGaps
+      ? [...judged, notDetermined(said(reading.id, reading.what), ...reading.limitGaps)]
+      : judged;
   });
   return {
     results,

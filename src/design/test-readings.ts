@@ -31,6 +31,8 @@ export interface PlannedReading {
   readonly limits: readonly ReadingLimit[];
   /** Why there is no figure. */
   readonly gaps?: readonly Gap[];
+  /** Why a limit that belongs to it is not there: a reading alone then decides nothing. */
+  readonly limitGaps?: readonly Gap[];
   /** What a person has to know. */
   readonly note?: string;
 }
@@ -58,6 +60,10 @@ const atMost = (value: Known<number>, name: string, unit: string, by: string): r
   isMissing(value) ? [] : [{ kind: 'at-most', amount: amount(name, value, unit), by }];
 const atLeast = (value: Known<number>, name: string, unit: string, by: string): readonly ReadingLimit[] =>
   isMissing(value) ? [] : [{ kind: 'at-least', amount: amount(name, value, unit), by }];
+
+/** What a limit lacks, where it is not known. */
+const lacking = (limit: Known<number>): Pick<PlannedReading, 'limitGaps'> =>
+  isMissing(limit) ? { limitGaps: limit.missing } : {};
 
 interface RunFigures {
   readonly line: Known<Ohms>;
@@ -158,8 +164,9 @@ function insulation(input: TestSheetInput): readonly PlannedReading[] {
   const note = plugged
     ? `At ${test.voltage} V d.c. with the live conductors together: electronics stay connected.`
     : `At ${test.voltage} V d.c. before electronics and surge protection are connected.`;
-  const toEarth = { id: 'insulationEarth', what: 'live conductors together to earth', limits, note };
-  return plugged ? [toEarth] : [{ id: 'insulationLive', what: 'between live conductors', limits, note }, toEarth];
+  const rest = { limits, note, ...lacking(test.least) };
+  const toEarth = { id: 'insulationEarth', what: 'live conductors together to earth', ...rest };
+  return plugged ? [toEarth] : [{ id: 'insulationLive', what: 'between live conductors', ...rest }, toEarth];
 }
 
 /** Loop impedance up to which the residual current device still holds the touch voltage, Ω; on the way to the circuit only. */
@@ -203,6 +210,7 @@ function loop(input: TestSheetInput): readonly PlannedReading[] {
       id: 'loop',
       what: 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
       ...maybe(expected, 'measuredImpedance', 'Ω'),
+      ...(residual === undefined ? lacking(exact) : {}),
       limits:
         residual === undefined
           ? [...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.4, exact in temperature`), ...rule]
@@ -227,17 +235,24 @@ function prospective(input: TestSheetInput): readonly PlannedReading[] {
     f?.state === 'known' ? [f.value as number] : [],
   );
   const most = Math.max(...declared, isMissing(own) ? 0 : own);
+  const notes = [
+    ...(circuit.path.feeders.length > 0
+      ? ['Behind a feeder the expected figure is an upper bound of what its cables let through: the reading is less.']
+      : []),
+    ...(circuit.phases === 3
+      ? ['With a two-pole instrument twice the line-neutral reading stands for three phases: an approximation.']
+      : []),
+  ];
   return [
     {
       id: 'prospective',
       what: 'I_pf: at the board, the larger of line-neutral and line-earth; on three phases between lines',
       ...maybe(at, 'prospectiveCurrent', 'A'),
       limits: most > 0 ? atMost(most, 'breakingCapacity', 'A', 'breaking capacity, own or conditional') : [],
-      ...(circuit.phases === 3
-        ? {
-            note: 'With a two-pole instrument twice the line-neutral reading stands for three phases: an approximation.',
-          }
-        : {}),
+      ...(most > 0
+        ? {}
+        : lacking(missing({ kind: 'fact', fact: 'breaking capacity', obtain: 'marking of device and assembly' }))),
+      ...(notes.length > 0 ? { note: notes.join(' ') } : {}),
     },
   ];
 }
@@ -310,6 +325,9 @@ function electrode(input: TestSheetInput): readonly PlannedReading[] {
       id: 'electrode',
       what: 'R_A: earth electrode',
       ...maybe(factValue('resistance of the earth electrode', supply.electrode.resistance), 'electrodeResistance', 'Ω'),
+      ...(smallest === undefined
+        ? lacking(missing({ kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' }))
+        : {}),
       limits:
         smallest === undefined
           ? []

@@ -243,6 +243,19 @@ describe('which method governs', () => {
     expect([named.governing.method, named.governedBy]).toEqual(['one-line-rule', 'named by the user']);
   });
 
+  it('a named method that gives less than the rule would says so, one that gives more does not', () => {
+    const said = (governing: 'one-line-rule' | 'connected-load' | 'on-site-guide-dwelling') =>
+      demandOf(installation, { premises: 'dwelling', governing }).cautions.filter((c) =>
+        c.includes('named by the user'),
+      );
+    const { methods } = demandOf(installation, { premises: 'dwelling' });
+    const of = (id: string) => Number(methods.find((m) => m.method === id)?.lines[0]?.demand);
+    expect(of('one-line-rule')).toBeLessThan(of('on-site-guide-dwelling'));
+    expect(said('one-line-rule')).toHaveLength(1);
+    expect(said('connected-load')).toEqual([]);
+    expect(said('on-site-guide-dwelling')).toEqual([]);
+  });
+
   it('a named method that does not apply determines nothing', () => {
     const found = adequacyOf(installation, { premises: 'small-shop', governing: 'one-line-rule' });
     expect(found.overall.verdict).toBe('not-determined');

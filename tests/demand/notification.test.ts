@@ -72,10 +72,13 @@ describe('notify or apply in Great Britain', () => {
     );
   });
 
-  it('several planned close together is advice', () => {
+  it('several planned close together: the distributor comes first; not known, it is advice', () => {
+    // ENA process for charge points and heat pumps: contact in advance
     const { decision } = notificationOf(house(20), { ...gb, programme: known(true) });
-    expect(decision.route).toBe('notify-after');
+    expect(decision.route).toBe('apply-first');
     expect(decision.results.find((r) => r.check === 'single-installation')?.verdict).toBe('fail');
+    const { programme: _, ...silent } = gb;
+    expect(notificationOf(house(20), silent).decision.route).toBe('notify-after');
   });
 
   const solar = (current: number): LoadSpec => ({ purpose: 'generation', current, existing: false });

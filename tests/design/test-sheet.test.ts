@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { judgeReadings } from '../../src/design/judge-readings.js';
 import { testSheet } from '../../src/design/test-sheet.js';
-import { celsius, known, milliamperes, type Run, silent, volts } from '../../src/index.js';
+import { celsius, known, milliamperes, type Run, silent, unknown, volts } from '../../src/index.js';
 import { disconnection } from '../../src/standards/bs7671/rules/disconnection.js';
 import { type TestEdition, testPlan } from '../../src/standards/bs7671/test-plan.js';
 import type { Findings } from '../../src/standards/wiring-code.js';
@@ -160,6 +160,22 @@ describe('readings that come back', () => {
     const judged = judgeReadings(sheet, rest);
     expect(judged.owing).toEqual(['polarity']);
     expect(judged.results.find((r) => r.check === 'reading-polarity')?.verdict).toBe('not-determined');
+  });
+  test('a yes in the place of a number, or a number in the place of a yes, is refused', () => {
+    // true would count as 1 Ω and pass the limit of 1.16 Ω; 0 for the polarity would not count at all
+    for (const wrong of [{ loop: true }, { polarity: 0 }, { continuity: true }, { insulationEarth: true }])
+      expect(() => judgeReadings(sheet, { ...good, ...wrong })).toThrow(/1 problem/);
+  });
+  test('a reading whose limit is not known decides nothing', () => {
+    const unknownKind = { ...circuit().device, kind: unknown('its marking') };
+    const noCapacity = { kind: circuit().device.kind, rating: circuit().device.rating };
+    const verdicts = (device: Run['device'], id: string) =>
+      judgeReadings(sheetOf({ device }), good)
+        .results.filter((r) => r.check === `reading-${id}`)
+        .map((r) => r.verdict);
+    expect(verdicts(unknownKind, 'loop')).toEqual(['not-determined']);
+    expect(verdicts(noCapacity, 'prospective')).toEqual(['not-determined']);
+    expect(verdicts(circuit().device, 'loop')).toEqual([]);
   });
   test('names and numbers that are no readings are refused together', () => {
     expect(() => judgeReadings(sheet, { loop: Number.NaN, other: 1 })).toThrow(/2 problem/);

@@ -130,8 +130,13 @@ export const greatBritain: NetworkRules = {
     const sources = sourceResults(facts, part);
     const results = [...demandResults(facts, part), ...serviceResults(facts, part), ...sources];
     const { verdict } = overall(results);
+    // whether others are planned nearby asks for advice while it is not known; once it is, the distributor comes first
     const route: Route =
-      verdict === 'fail' ? 'apply-first' : verdict === 'not-determined' ? 'not-determined' : 'notify-after';
+      verdict === 'fail' || facts.programme === true
+        ? 'apply-first'
+        : verdict === 'not-determined'
+          ? 'not-determined'
+          : 'notify-after';
     return {
       country: 'GB',
       route,
