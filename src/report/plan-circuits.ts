@@ -1,8 +1,9 @@
 import type { PassedOver } from '../design/index.js';
-import type { FeederPlan, PointPlan } from '../site/index.js';
+import type { FeederPlan, Night, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
 import { checks } from './plan-checks.js';
+import { chargeBlocks } from './plan-night.js';
 import { ampsOf } from './plan-supply.js';
 import { workBlocks } from './plan-work.js';
 import { comparisonWords } from './sheet.js';
@@ -117,33 +118,15 @@ function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
   ];
 }
 
-/** How long charging takes: with all else at rest, and with all else at its most. */
-function chargeWords({ chargeTime: time }: PointPlan): string {
-  if (time?.seconds === undefined) return '';
-  const busy =
-    time.slowest === undefined
-      ? time.pauses
-        ? '; less than 6 A is left while all else draws its most: charging then pauses'
-        : ''
-      : `; ${formatIn(time.slowest, 's')} while all else draws its most`;
-  return `${formatIn(time.seconds, 's')} of ${formatIn(time.window, 's')}${time.inTime ? '' : ', longer than the vehicle stands there'}${busy}`;
-}
-
 /** One charge point: its circuit, how it was chosen, its earthing, its tests and the work. */
-export function pointBlocks(point: PointPlan): readonly Block[] {
-  const { chargeTime } = point;
+export function pointBlocks(point: PointPlan, night: Night | undefined): readonly Block[] {
   return [
     heading(2, `Charge point ${point.point}`),
     { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
     ...(point.assessment.findings.governingStretch
       ? [paragraph(`The stretch that decides the size: ${point.assessment.findings.governingStretch}.`)]
       : []),
-    ...(chargeTime?.seconds === undefined
-      ? []
-      : [
-          paragraph(`Time to charge, of the time between plugging in and leaving: ${chargeWords(point)}.`),
-          paragraph(`It rests on ${chargeTime.about}.`),
-        ]),
+    ...chargeBlocks(point, night),
     ...checks(point.assessment.results),
     ...voltageAlong(point),
     ...timeCurrent(point),
@@ -152,12 +135,4 @@ export function pointBlocks(point: PointPlan): readonly Block[] {
     ...testSheetBlocks(point.tests, 3),
     ...workBlocks(point.items, point.hours),
   ];
-}
-
-/** Of several points the one that takes longest against the time that its vehicle stands there. */
-export function longestCharge(points: readonly PointPlan[]): string {
-  const timed = points.filter((p) => p.chargeTime?.seconds !== undefined);
-  const strain = ({ chargeTime: t }: PointPlan) => (t?.slowest ?? t?.seconds ?? 0) / (t?.window ?? 1);
-  const [worst] = [...timed].sort((a, b) => strain(b) - strain(a));
-  return worst ? chargeWords(worst) : '';
 }

@@ -1,6 +1,7 @@
 import type { Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
-import { feederBlocks, longestCharge, pointBlocks } from './plan-circuits.js';
+import { feederBlocks, pointBlocks } from './plan-circuits.js';
+import { longestCharge, nightBlocks } from './plan-night.js';
 import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
 import { hours } from './plan-work.js';
@@ -32,7 +33,7 @@ function optionTable(plan: Plan): readonly Block[] {
         o.title,
         o.changes.join('; ') || 'none',
         o.notification.decision.route.replaceAll('-', ' '),
-        longestCharge(o.points),
+        longestCharge(o),
         hours(o.hours),
       ]),
     ),
@@ -104,7 +105,8 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
       caption: 'One-line diagram; what is new is framed.',
     },
     ...option.feeders.flatMap(feederBlocks),
-    ...option.points.flatMap(pointBlocks),
+    ...nightBlocks(option.night),
+    ...option.points.flatMap((point) => pointBlocks(point, option.night)),
     ...option.cautions.map(caution), // those that stood nowhere yet
     ...(options.sheet && option.sheet ? sheetBlocks(option.sheet) : []),
   ]);

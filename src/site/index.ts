@@ -7,6 +7,7 @@ export * from './charge-time.js';
 export * from './formulas.js';
 export * from './hours.js';
 export * from './installed.js';
+export * from './night.js';
 export * from './option-survey.js';
 export * from './picture-data.js';
 export * from './plan.js';

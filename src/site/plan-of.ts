@@ -14,6 +14,7 @@ import { millimetres } from '../units/index.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { withAllWanted } from './installed.js';
+import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
@@ -136,8 +137,7 @@ function optionPlan(
   // many assessments each: for few points, and not where every one runs over ranges
   const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
   const feederIds = feedersOf(survey);
-  const feederDemands = feederIds.map((id) => feederDemandOf(wantedIn, id, demandOptions(survey)));
-  const inOption = { code, survey, installation: wantedIn, supply, feeders: feederDemands, rules, lengths, sheet };
+  const inOption = { code, survey, installation: wantedIn, rules, lengths, sheet };
   const points = survey.wanted.map((w) => pointPlan(inOption, w));
   const outlet = survey.work.outletHeight;
   const height =
@@ -149,6 +149,12 @@ function optionPlan(
   const mounting = height ? mountingResults({ outlet: height }, 'general', sheet.part('Mounting')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
   const feeders = feederIds.map((id) => feederPlan(code, survey, built, id, rules, sheet));
+  const night = nightOf(
+    survey,
+    built,
+    supply,
+    feeders.map((f) => f.demand),
+  );
   const results: readonly CheckResult[] = [
     ...supply.results,
     // whether one has to ask first is no matter of passing; an unsafe cut-out is
@@ -168,6 +174,7 @@ function optionPlan(
     notification,
     feeders,
     points,
+    ...(night ? { night } : {}),
     overall: overall(results),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     hours: [...points, ...feeders].reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),

@@ -5,6 +5,7 @@ import type { Installation, Run } from '../installation/index.js';
 import type { EarthingOption } from '../standards/bs7671/earthing-options.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours } from './hours.js';
+import type { Night } from './night.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { Item } from './quantities.js';
 import type { Survey } from './survey.js';
@@ -28,7 +29,7 @@ export interface PointPlan {
   readonly items: readonly Item[];
   /** Hours. */
   readonly hours: Hours;
-  /** Time to charge. */
+  /** Time to charge at full current. */
   readonly chargeTime?: ChargeTime;
   /** What its time-current picture shows. */
   readonly timeCurrent?: TimeCurrentData;
@@ -73,6 +74,8 @@ export interface OptionPlan {
   readonly feeders: readonly FeederPlan[];
   /** The charge points. */
   readonly points: readonly PointPlan[];
+  /** A night in which all vehicles charge, where the survey states any. */
+  readonly night?: Night;
   /** What all results of circuits, feeders, supply and mounting amount to. */
   readonly overall: Overall;
   /** Facts that are not known, and what each blocks. */

@@ -1,5 +1,4 @@
-import { factValue, type Known, type Recorder, whenKnown } from '../core/index.js';
-import type { Adequacy, FeederDemand } from '../demand/index.js';
+import type { Recorder } from '../core/index.js';
 import {
   type Assessment,
   assess,
@@ -10,12 +9,12 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
-import { type ChargePoint, type Installation, type Path, pathTo, type Run, withRun } from '../installation/index.js';
+import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { earthingOptions } from '../standards/bs7671/earthing-options.js';
 import { islandResidual } from '../standards/bs7671/rules/charge-point-earthing.js';
 import { testPlan } from '../standards/bs7671/test-plan.js';
 import type { WiringCode } from '../standards/wiring-code.js';
-import { type Amperes, amperes, celsius } from '../units/index.js';
+import { celsius } from '../units/index.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
@@ -64,39 +63,10 @@ export interface OptionCase {
   readonly survey: Survey;
   /** The installation with all that is wanted, sizes and ratings still open. */
   readonly installation: Installation;
-  readonly supply: Adequacy;
-  /** Demand of each feeder on the way to a point. */
-  readonly feeders: readonly FeederDemand[];
   readonly rules: WorkRules;
   /** Whether permitted lengths are worked out. */
   readonly lengths: boolean;
   readonly sheet: Recorder;
-}
-
-/**
- * What load controls leave for a point while everything else draws its maximum demand, shared evenly among the points that
- * they hold on a line; undefined where none holds it.
- */
-function leftFor(option: OptionCase, path: Path, point: ChargePoint): Known<Amperes> | undefined {
-  const { survey, supply, feeders } = option;
-  const left = path.boards.flatMap((board, i): readonly Known<Amperes>[] => {
-    const { control } = board;
-    if (!control?.controls.includes(point.id)) return [];
-    const held = survey.wanted.filter(
-      (w) =>
-        w.run.lines.some((l) => point.lines.includes(l)) && w.run.feeds.some((o) => control.controls.includes(o.id)),
-    ).length;
-    const feeder = feeders.find((f) => f.run === path.feeders[i - 1]?.id);
-    const existing =
-      feeder?.existing ??
-      whenKnown(
-        supply.demand.governing.lines.filter((l) => point.lines.includes(l.line)).map((l) => l.existing),
-        (...all) => amperes(Math.max(0, ...all)),
-      );
-    const limit = factValue(`limit of ${control.name}`, control.limit);
-    return [whenKnown([limit, existing], (l, e) => amperes(Math.max(0, (l - e) / Math.max(1, held))))];
-  });
-  return left.length === 0 ? undefined : whenKnown(left, (...all) => amperes(Math.min(...all)));
 }
 
 /** Whether the earthing of a point has to be decided: not indoors, nor where there is no PEN conductor to lose. */
@@ -171,7 +141,6 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
             wanted.vehicle,
             supply.nominalVoltage,
             sheet.part(`Time to charge at ${point.id}`),
-            path && leftFor(option, path, point),
           ),
         }
       : {}),

@@ -142,6 +142,11 @@ function handover(option: OptionPlan): readonly string[] {
       lines.push(
         `A charge such as the one you described takes about ${formatIn(chargeTime.seconds, 's', 2)} at full current; ${chargeTime.inTime ? 'that is within the time your car stands there' : 'that is longer than your car stands there'}.`,
       );
+    const busy = option.night?.vehicles.find((v) => v.point === point)?.busy;
+    if (busy && chargeTime?.inTime && busy.after === undefined)
+      lines.push(
+        `If everything else on the supply ran at its most all the time, it would still lack ${formatIn(busy.missing / 1000, '1', 2)} kWh when you leave.`,
+      );
   }
   const { control } = option.installation.board;
   if (control)

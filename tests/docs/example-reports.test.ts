@@ -6,7 +6,7 @@ import { planOf } from '../../src/site/index.js';
 import { surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 /** The pictures that the README shows, under the names that it uses. */
-const pictures = ['demand', 'one-line', 'voltage', 'time-current'];
+const pictures = ['demand', 'one-line', 'night', 'voltage', 'time-current'];
 
 async function keepPictures(blocks: readonly Block[]): Promise<void> {
   const drawn = blocks.flatMap((b) => (b.kind === 'figure' ? [b.svg] : []));

@@ -72,19 +72,6 @@ describe('answers that a person can rest on', () => {
     expect(indoors?.points[0]?.earthing).toEqual([]);
   });
 
-  it('says how long charging takes while a load control holds it back', () => {
-    const plan = changed('easy-home', () => undefined);
-    const time = (id: string) => plan.options.find((o) => o.id === id)?.points[0]?.chargeTime;
-    // 30 kWh at 230 V and 90 %: with 32 A, with the 80 - 70.15 A left at the maximum demand, with 9 A
-    expect((time('with-limiter')?.seconds ?? 0) / 3600).toBeCloseTo(30000 / (230 * 32 * 0.9), 9);
-    expect((time('with-limiter')?.slowest ?? 0) / 3600).toBeCloseTo(30000 / (230 * (80 - 70.15) * 0.9), 6);
-    expect(time('lower-setting')).toMatchObject({ inTime: false });
-    expect(time('lower-setting')?.slowest).toBeUndefined();
-    // eight points on a line share 150 - 26 A at the tails: more than 6 A each
-    const flats = changed('flats', () => undefined).options[0]?.points[0]?.chargeTime;
-    expect((flats?.slowest ?? 0) / 3600).toBeCloseTo(10000 / (230 * ((150 - 26) / 8) * 0.9), 6);
-  });
-
   it('draws no band for a fuse without gates, and plans all the same', () => {
     const small = changed('easy-home', (d) =>
       Object.assign(at(d, 'supply'), { cutOut: { kind: { standard: 'BS 88-2' }, rating: '2 A' } }),

@@ -75,12 +75,15 @@ export interface PictureFrame {
 }
 
 /** A name for ids that is the same for the same title. */
-export const slug = (title: string): string =>
-  title
+export function slug(title: string): string {
+  const letters = title
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '')
-    .slice(0, 60) || 'picture';
+    .slice(0, 60);
+  const sum = [...title].reduce((h, c) => Math.imul(h ^ (c.codePointAt(0) ?? 0), 16777619) >>> 0, 2166136261);
+  return `${letters || 'picture'}-${sum.toString(36)}`;
+}
 
 /** Wraps the inside of a picture: size, title, description, colours for light, dark and paper. */
 export function picture(frame: PictureFrame, inside: string): string {

@@ -1,0 +1,89 @@
+import type { Charged, Night, NightLoad, OptionPlan, PointPlan, VehicleNight } from '../site/index.js';
+import { formatIn } from '../units/index.js';
+import { type Block, heading, list, paragraph } from './block.js';
+import { gapWords } from './sheet.js';
+import { nightLoadPicture } from './svg/index.js';
+
+const energy = (wattHours: number): string => `${formatIn(wattHours / 1000, '1', 3)} kWh`;
+
+/** How charging goes: after which time it is done, or what is lacking. */
+const chargedWords = ({ after, missing, waited }: Charged): string =>
+  after !== undefined
+    ? formatIn(after, 's')
+    : `not full when it leaves, ${energy(missing)} lacking${waited > 0 ? `, ${formatIn(waited, 's')} of it without current` : ''}`;
+
+const vehicleAt = (night: Night | undefined, point: string): VehicleNight | undefined =>
+  night?.vehicles.find((v) => v.point === point);
+
+/** How long a vehicle charges: at full current, beside the others, and in the busiest night. */
+export function chargeBlocks({ point, chargeTime }: PointPlan, night: Night | undefined): readonly Block[] {
+  if (chargeTime?.seconds === undefined) return [];
+  const { seconds, window, about } = chargeTime;
+  const late = seconds > window ? ', longer than the vehicle stands there' : '';
+  const found = vehicleAt(night, point);
+  const shared = found && (found.quiet.after ?? Number.POSITIVE_INFINITY) > seconds * 1.001;
+  return [
+    paragraph(
+      `Time to charge, of the ${formatIn(window, 's')} between plugging in and leaving: ${formatIn(seconds, 's')}${late}. It rests on ${about}.`,
+    ),
+    ...list([
+      ...(shared ? [`With everything but the vehicles at rest: ${chargedWords(found.quiet)}`] : []),
+      ...(found?.busy
+        ? [`While everything else draws its maximum demand throughout: ${chargedWords(found.busy)}`]
+        : []),
+    ]),
+  ];
+}
+
+/** Of several vehicles the one that is worst off: at full current, and in the busiest night. */
+export function longestCharge({ points, night }: OptionPlan): string {
+  const strain = (p: PointPlan): number => {
+    const busy = vehicleAt(night, p.point)?.busy;
+    const { seconds = 0, window = 1 } = p.chargeTime ?? {};
+    if (busy && busy.after === undefined) return 1e6 + busy.missing;
+    return (busy?.after ?? seconds) / window;
+  };
+  const timed = points.filter((p) => p.chargeTime?.seconds !== undefined);
+  const [worst] = [...timed].sort((a, b) => strain(b) - strain(a));
+  const { seconds, window = 0 } = worst?.chargeTime ?? {};
+  if (!worst || seconds === undefined) return '';
+  const late = seconds > window ? ', longer than the vehicle stands there' : '';
+  const busy = vehicleAt(night, worst.point)?.busy;
+  const same = busy === undefined || (busy.after !== undefined && busy.after <= seconds * 1.001);
+  return `${formatIn(seconds, 's')} of ${formatIn(window, 's')}${late}${same ? '' : `; with all else at its maximum demand: ${chargedWords(busy)}`}`;
+}
+
+/** Bands that can be told apart; what is beyond them is added up. */
+const BANDS = 8;
+
+function banded({ bands }: NightLoad): NightLoad['bands'] {
+  if (bands.length <= BANDS) return bands;
+  const shown = bands.slice(0, BANDS - 1);
+  const others = bands.slice(BANDS - 1);
+  const sum = (others[0]?.current ?? []).map((_, k) => others.reduce((a, b) => a + (b.current[k] ?? 0), 0));
+  return [...shown, { name: `${others.length} other points`, current: sum }];
+}
+
+/** The night in which all vehicles charge, as a picture with what it takes for granted. */
+export function nightBlocks(night: Night | undefined): readonly Block[] {
+  if (!night) return [];
+  const { load, about, gaps } = night;
+  return [
+    heading(2, 'A night of charging'),
+    ...list([...about, ...gaps.map((gap) => `left out: ${gapWords(gap)}`)]),
+    ...(load
+      ? [
+          {
+            kind: 'figure' as const,
+            svg: nightLoadPicture({
+              title: `Load of a night at ${load.place}`,
+              minutes: load.minutes,
+              bands: banded(load),
+              limit: load.limit,
+            }),
+            caption: `Limit: ${load.limitBy}. Everything else is taken at its estimated maximum demand throughout.`,
+          },
+        ]
+      : []),
+  ];
+}
