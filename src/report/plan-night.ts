@@ -47,10 +47,11 @@ export function longestCharge({ points, night }: OptionPlan): string {
   const [worst] = [...timed].sort((a, b) => strain(b) - strain(a));
   const { seconds, window = 0 } = worst?.chargeTime ?? {};
   if (!worst || seconds === undefined) return '';
-  const late = seconds > window ? ', longer than the vehicle stands there' : '';
+  const plain = `${formatIn(seconds, 's')} of ${formatIn(window, 's')}`;
+  if (seconds > window) return `${plain}, longer than the vehicle stands there`;
   const busy = vehicleAt(night, worst.point)?.busy;
   const same = busy === undefined || (busy.after !== undefined && busy.after <= seconds * 1.001);
-  return `${formatIn(seconds, 's')} of ${formatIn(window, 's')}${late}${same ? '' : `; with all else at its maximum demand: ${chargedWords(busy)}`}`;
+  return same ? plain : `${plain}; with all else at its maximum demand: ${chargedWords(busy)}`;
 }
 
 /** Bands that can be told apart; what is beyond them is added up. */

@@ -1,4 +1,4 @@
-import type { Plan } from '../site/index.js';
+import type { OptionPlan, Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
@@ -22,16 +22,24 @@ export interface PlanReportOptions {
   readonly sheet?: boolean;
 }
 
+/** The rules that an option does not meet, or else those that could not be judged: the first, and how many more. */
+function obstacles({ overall }: OptionPlan): string {
+  const rules = overall.failed.length > 0 ? overall.failed : overall.undetermined.filter((r) => r.weight === 'rule');
+  const [first, ...more] = [...new Set(rules.map((r) => r.title))];
+  return first === undefined ? '' : `${first}${more.length > 0 ? `, and ${more.length} more` : ''}`;
+}
+
 function optionTable(plan: Plan): readonly Block[] {
   return [
     heading(2, 'Ways to do it'),
     ...grid(
       `Ranked: ${plan.rankedBy}`,
-      ['verdict', 'option', 'changes', 'operator', 'time to charge', 'hours'],
+      ['verdict', 'option', 'changes', 'not met, or open', 'operator', 'time to charge', 'hours'],
       plan.options.map((o) => [
         { verdict: o.overall.verdict },
         o.title,
         o.changes.join('; ') || 'none',
+        obstacles(o),
         o.notification.decision.route.replaceAll('-', ' '),
         longestCharge(o),
         hours(o.hours),
