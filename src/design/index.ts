@@ -12,7 +12,7 @@ export * from './circuit-case.js';
 export * from './design.js';
 export * from './judge-readings.js';
 export * from './permitted.js';
+export type { PlannedReading, ReadingLimit, TestSheetInput } from './planned-reading.js';
 export { type Range, rangesOf } from './ranges.js';
-export type { PlannedReading, ReadingLimit, TestSheetInput } from './test-readings.js';
 export * from './test-sheet.js';
 export type { Question } from './vary.js';

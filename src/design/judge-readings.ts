@@ -1,7 +1,7 @@
 import { type CheckResult, judge, notDetermined, statement } from '../core/index.js';
 import { ringLineNeutral } from '../physics/index.js';
 import { invalidInput, ohms } from '../units/index.js';
-import type { PlannedReading } from './test-readings.js';
+import type { PlannedReading } from './planned-reading.js';
 import type { TestSheet } from './test-sheet.js';
 
 /** Readings that came back, by the names on the test sheet: numbers in the unit of the sheet, or yes and no. */

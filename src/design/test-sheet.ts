@@ -1,7 +1,8 @@
 import { isMissing } from '../core/index.js';
 import type { TestKind } from '../standards/iec-family/test-plan.js';
 
-import { type PlannedReading, readingsOf, type TestSheetInput } from './test-readings.js';
+import type { PlannedReading, TestSheetInput } from './planned-reading.js';
+import { readingsOf } from './test-readings.js';
 
 /** One test in its place. */
 export interface PlannedTest {

@@ -1,0 +1,87 @@
+import { type Known, whenKnown } from '../core/index.js';
+import { ringLineNeutral, ringLineProtective } from '../physics/index.js';
+import { type Ohms, ohms } from '../units/index.js';
+import { atLeast, maybe, type PlannedReading, runAt, type TestSheetInput } from './planned-reading.js';
+
+export function continuity(input: TestSheetInput): readonly PlannedReading[] {
+  const { run } = input.circuit;
+  const cold = runAt(run, input.testTemperature, input.circuit.options);
+  return [
+    {
+      id: 'continuity',
+      what: 'R_1+R_2: line and protective conductor linked at the board, read at the farthest point',
+      ...maybe(cold.both, 'continuityExpected', 'Ω'),
+      limits: [],
+      note: `At ${input.testTemperature} °C. A lower reading may have found a parallel path, a higher one a bad joint or another length.`,
+    },
+    {
+      id: 'protectiveContinuity',
+      what: 'R_2: protective conductor alone, with a wander lead',
+      ...maybe(cold.protective, 'continuityExpected', 'Ω'),
+      limits: [],
+    },
+  ];
+}
+
+export function ring(input: TestSheetInput): readonly PlannedReading[] {
+  const { run } = input.circuit;
+  if (run.ring !== true) return [];
+  const { line, protective } = runAt(run, input.testTemperature, input.circuit.options);
+  // a run is reckoned from its board to the farthest point: a quarter of each conductor from end to end
+  const ends = (quarter: Known<Ohms>): Known<Ohms> => whenKnown([quarter], (r) => ohms(4 * r));
+  const lineNeutral = whenKnown([ends(line)], (r) =>
+    ringLineNeutral({ ringLineResistance: r, ringNeutralResistance: r }),
+  );
+  const lineProtective = whenKnown([ends(line), ends(protective)], (r1, r2) =>
+    ringLineProtective({ ringLineResistance: r1, ringProtectiveResistance: r2 }),
+  );
+  const by = 'ends of one size may differ by 0.05 Ω';
+  return [
+    {
+      id: 'ringLine',
+      what: 'r_1: ends of the line conductor',
+      ...maybe(ends(line), 'ringLineResistance', 'Ω'),
+      limits: [],
+    },
+    {
+      id: 'ringNeutral',
+      what: 'r_n: ends of the neutral conductor',
+      ...maybe(ends(line), 'ringNeutralResistance', 'Ω'),
+      limits: [],
+      note: by,
+    },
+    {
+      id: 'ringProtective',
+      what: 'r_2: ends of the protective conductor',
+      ...maybe(ends(protective), 'ringProtectiveResistance', 'Ω'),
+      limits: [],
+    },
+    {
+      id: 'crossLineNeutral',
+      what: 'line and neutral cross-connected: the same at every point',
+      ...maybe(lineNeutral, 'crossConnectedResistance', 'Ω'),
+      limits: [],
+    },
+    {
+      id: 'crossLineProtective',
+      what: 'line and protective conductor cross-connected: the largest value is R_1+R_2',
+      ...maybe(lineProtective, 'crossConnectedResistance', 'Ω'),
+      limits: [],
+    },
+  ];
+}
+
+export function insulation(input: TestSheetInput): readonly PlannedReading[] {
+  const { disconnected, connected } = input.plan.insulation;
+  const plugged = input.electronics === 'connected';
+  const test = plugged ? connected : disconnected;
+  const limits = atLeast(test.least, 'insulationResistanceLimit', 'Ω', `${input.plan.edition}, Table 64`);
+  const note = plugged
+    ? `At ${test.voltage} V d.c. with the live conductors together: electronics stay connected.`
+    : `At ${test.voltage} V d.c. before electronics and surge protection are connected.`;
+  const rest = { limits, note, ...lacking(test.least) };
+  const toEarth = { id: 'insulationEarth', what: 'live conductors together to earth', ...rest };
+  return plugged ? [toEarth] : [{ id: 'insulationLive', what: 'between live conductors', ...rest }, toEarth];
+}
+
+/** Loop impedance up to which the residual current device still holds the touch voltage, Ω; on the way to the circuit only. */

@@ -1,0 +1,210 @@
+import { factValue, isMissing, missing, silent, whenKnown } from '../core/index.js';
+import type { ChargePoint, ResidualDevice } from '../installation/index.js';
+import { writeExternalImpedance } from '../standards/iec-family/fault-loop.js';
+import { measuredLimitByRatio } from '../standards/iec-family/measured-loop.js';
+import { residualUpstream } from '../standards/iec-family/residual-position.js';
+import { ratio } from '../units/index.js';
+import {
+  amount,
+  atLeast,
+  atMost,
+  lacking,
+  maybe,
+  type PlannedReading,
+  runAt,
+  sum,
+  type TestSheetInput,
+} from './planned-reading.js';
+
+function residualLimit({ circuit }: TestSheetInput): number | undefined {
+  const ratings = residualUpstream(circuit.path).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value] : []));
+  return ratings.length === 0 ? undefined : 50 / Math.min(...ratings);
+}
+
+export function loop(input: TestSheetInput): readonly PlannedReading[] {
+  const { circuit, findings, plan } = input;
+  const system = factValue('earthing system of the supply', circuit.installation.supply.system);
+  const external = isMissing(system) ? system : writeExternalImpedance(silent(), circuit, system);
+  const runs = [...circuit.path.feeders, circuit.run];
+  const cold = sum(runs.map((r) => runAt(r, input.testTemperature, circuit.options).impedance));
+  const hot = sum(runs.map((r) => runAt(r, 'operating', circuit.options).impedance));
+  const expected = whenKnown([external, cold], (e, c) => e + c);
+  const limit = findings.loopImpedanceLimit ?? missing({ kind: 'fact', fact: 'largest loop impedance' });
+  const exact = whenKnown([limit, external, cold, hot], (max, e, c, h) =>
+    measuredLimitByRatio({
+      loopImpedanceLimit: max,
+      externalImpedance: e,
+      temperatureRatio: ratio(h > 0 ? c / h : 1),
+    }),
+  );
+  // where the overcurrent device is too slow, or on TT, disconnection rests on the residual current device
+  const { loopImpedance } = findings;
+  const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
+  const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
+  const seventy = runs.every((r) => r.cable.insulation === 'thermoplastic-70');
+  const rule =
+    isMissing(limit) || !seventy ? [] : atMost(0.8 * limit, 'measuredLimit', 'Ω', 'the 0.8 rule, for 70 °C conductors');
+  return [
+    {
+      id: 'externalLoop',
+      what: 'Z_e: at the origin, main switch open and earthing conductor disconnected from bonding',
+      ...maybe(external, 'externalImpedance', 'Ω'),
+      limits: [],
+      note: 'Reconnect the earthing conductor before anything is energised.',
+    },
+    {
+      id: 'loop',
+      what: 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
+      ...maybe(expected, 'measuredImpedance', 'Ω'),
+      ...(residual === undefined ? lacking(exact) : {}),
+      limits:
+        residual === undefined
+          ? [...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.4, exact in temperature`), ...rule]
+          : atMost(residual, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.5, 411.5.3: Z_s I_Δn at most 50 V`),
+      note:
+        residual !== undefined
+          ? 'Disconnection rests on the residual current device: test it. A reading far from the expected one asks for a second look.'
+          : seventy
+            ? 'The exact limit decides; a reading beyond the 0.8 rule asks for a second look.'
+            : 'The 0.8 rule does not hold here: it is made for conductors of 70 °C.',
+    },
+  ];
+}
+
+export function prospective(input: TestSheetInput): readonly PlannedReading[] {
+  const { circuit, findings } = input;
+  const at =
+    findings.prospectiveAtOrigin ?? factValue('prospectiveCurrent', circuit.installation.supply.prospectiveCurrent);
+  const { device } = circuit.run;
+  const own = device.breakingCapacity ? factValue('breaking capacity', device.breakingCapacity) : missing();
+  const declared = [device.conditionalRating, circuit.board.conditionalRating].flatMap((f) =>
+    f?.state === 'known' ? [f.value as number] : [],
+  );
+  const most = Math.max(...declared, isMissing(own) ? 0 : own);
+  const notes = [
+    ...(circuit.path.feeders.length > 0
+      ? ['Behind a feeder the expected figure is an upper bound of what its cables let through: the reading is less.']
+      : []),
+    ...(circuit.phases === 3
+      ? ['With a two-pole instrument twice the line-neutral reading stands for three phases: an approximation.']
+      : []),
+  ];
+  return [
+    {
+      id: 'prospective',
+      what: 'I_pf: at the board, the larger of line-neutral and line-earth; on three phases between lines',
+      ...maybe(at, 'prospectiveCurrent', 'A'),
+      limits: most > 0 ? atMost(most, 'breakingCapacity', 'A', 'breaking capacity, own or conditional') : [],
+      ...(most > 0
+        ? {}
+        : lacking(missing({ kind: 'fact', fact: 'breaking capacity', obtain: 'marking of device and assembly' }))),
+      ...(notes.length > 0 ? { note: notes.join(' ') } : {}),
+    },
+  ];
+}
+
+const residualDevices = (input: TestSheetInput): readonly ResidualDevice[] => {
+  const { path, run } = input.circuit;
+  const upstream = residualUpstream(path);
+  return [
+    ...upstream,
+    ...(run.residual ?? []).filter((r) => !upstream.includes(r)),
+    ...points(input).flatMap((p) => (p.residual ? [p.residual] : [])),
+  ];
+};
+
+const points = (input: TestSheetInput): readonly ChargePoint[] =>
+  input.circuit.run.feeds.filter((o): o is ChargePoint => o.kind === 'charge-point');
+
+export function residual(input: TestSheetInput): readonly PlannedReading[] {
+  return residualDevices(input).flatMap((device, i) => {
+    const rating = factValue('rating of the residual current device', device.rating);
+    const delay = device.delay?.state === 'known' ? device.delay.value : 'general';
+    return input.plan.residual
+      .filter((t) => t.delay === delay)
+      .filter((t) => t.only30mA !== true || (!isMissing(rating) && rating <= 0.03))
+      .map((t): PlannedReading => {
+        const current = isMissing(rating) ? 'its rated current' : `${t.multiple} × ${rating * 1000} mA`;
+        const by = `${input.plan.edition}, residual current devices`;
+        return {
+          id: `residual${i + 1}At${t.multiple}`,
+          what: `device ${i + 1} (${device.position}): ${t.mustHold ? 'holds' : 'break time'} at ${current} a.c.`,
+          limits: t.mustHold
+            ? [{ kind: 'must-not-trip', by }]
+            : [
+                ...(t.least === undefined ? [] : atLeast(t.least, 'residualTimeLeast', 's', by)),
+                ...(t.most === undefined ? [] : atMost(t.most, 'residualTimeLimit', 's', by)),
+              ],
+          note: 'And its test button. The connected vehicle or load is unplugged.',
+        };
+      });
+  });
+}
+
+export function direct(input: TestSheetInput): readonly PlannedReading[] {
+  const detecting = points(input).filter(
+    (p) => p.directCurrentDetection?.state === 'known' && p.directCurrentDetection.value,
+  );
+  const { least, most, time } = input.plan.directCurrent;
+  const by = 'IEC 62955';
+  return detecting.flatMap((p): PlannedReading[] => [
+    {
+      id: `directTrip-${p.id}`,
+      what: `${p.id}: direct residual current, rising slowly, at which it trips`,
+      limits: [...atLeast(least, 'directTripLeast', 'A', by), ...atMost(most, 'directTripMost', 'A', by)],
+    },
+    {
+      id: `directTime-${p.id}`,
+      what: `${p.id}: break time at ${most * 1000} mA d.c.`,
+      limits: atMost(time, 'residualTimeLimit', 's', by),
+    },
+  ]);
+}
+
+export function electrode(input: TestSheetInput): readonly PlannedReading[] {
+  const { supply } = input.circuit.installation;
+  if (!supply.electrode) return [];
+  const devices = residualDevices(input).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value as number] : []));
+  const smallest = devices.length > 0 ? 50 / Math.max(...devices) : undefined;
+  return [
+    {
+      id: 'electrode',
+      what: 'R_A: earth electrode',
+      ...maybe(factValue('resistance of the earth electrode', supply.electrode.resistance), 'electrodeResistance', 'Ω'),
+      ...(smallest === undefined
+        ? lacking(missing({ kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' }))
+        : {}),
+      limits:
+        smallest === undefined
+          ? []
+          : atMost(smallest, 'electrodeResistance', 'Ω', `${input.plan.edition}, 411.5.3: R_A I_Δn at most 50 V`),
+      note: 'Above 200 Ω it may not be stable.',
+    },
+  ];
+}
+
+export function underLoad(input: TestSheetInput): readonly PlannedReading[] {
+  const { circuit, findings, plan } = input;
+  const u = circuit.nominalVoltage;
+  const drop =
+    findings.totalDrop ?? missing({ kind: 'fact', fact: 'voltage drop', obtain: 'from the rule of voltage drop' });
+  const by = 'statutory range of the supply voltage in Great Britain, from memory';
+  return [
+    {
+      id: 'voltage',
+      what: 'voltage at the point without load',
+      expected: amount('loadedVoltage', u, 'V'),
+      limits: [
+        ...atLeast(plan.voltage.least * u, 'loadedVoltageLeast', 'V', by),
+        ...atMost(plan.voltage.most * u, 'loadedVoltageMost', 'V', by),
+      ],
+    },
+    {
+      id: 'loadedVoltage',
+      what: 'voltage at the point under its design current',
+      ...maybe(isMissing(drop) ? drop : u - drop, 'loadedVoltage', 'V'),
+      limits: [],
+      note: 'Reckoned from the nominal voltage: subtract the calculated drop from the voltage that is found without load.',
+    },
+  ];
+}

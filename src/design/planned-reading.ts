@@ -1,0 +1,91 @@
+import { type Amount, type Gap, isMissing, type Known, missing, silent, whenKnown } from '../core/index.js';
+import type { Run } from '../installation/index.js';
+import { writeRunImpedance } from '../standards/iec-family/loop-impedance.js';
+import type { TestPlan } from '../standards/iec-family/test-plan.js';
+import type { AssessmentOptions, CircuitCase, Findings } from '../standards/wiring-code.js';
+import type { Celsius, Ohms } from '../units/index.js';
+
+/** A limit of a reading. */
+export interface ReadingLimit {
+  /** Which way it limits. */
+  readonly kind: 'at-most' | 'at-least' | 'must-not-trip';
+  /** The limit; absent where only a statement is asked. */
+  readonly amount?: Amount;
+  /** Where it comes from. */
+  readonly by: string;
+}
+
+/** One reading of a test: what it should be and how far it may go. */
+export interface PlannedReading {
+  /** Name under which the reading is handed back. */
+  readonly id: string;
+  /** What is read, and between which points. */
+  readonly what: string;
+  /** What it should read. */
+  readonly expected?: Amount;
+  /** Limits. */
+  readonly limits: readonly ReadingLimit[];
+  /** Why there is no figure. */
+  readonly gaps?: readonly Gap[];
+  /** Why a limit that belongs to it is not there: a reading alone then decides nothing. */
+  readonly limitGaps?: readonly Gap[];
+  /** What a person has to know. */
+  readonly note?: string;
+}
+
+/** What a test sheet is made for. */
+export interface TestSheetInput {
+  /** The circuit. */
+  readonly circuit: CircuitCase;
+  /** What its assessment found out. */
+  readonly findings: Findings;
+  /** The tests of the edition. */
+  readonly plan: TestPlan;
+  /** What has to be said of the edition. */
+  readonly standing: string;
+  /** Temperature of the conductors on the day, °C. */
+  readonly testTemperature: Celsius;
+  /** Whether electronics stay connected during the insulation test. */
+  readonly electronics: 'disconnected' | 'connected';
+}
+
+/** An amount with its name and unit. */
+export const amount = (name: string, value: number, unit: string): Amount => ({ name, value, unit });
+/** What a reading should be, or why there is no figure. */
+export const maybe = (value: Known<number>, name: string, unit: string): Pick<PlannedReading, 'expected' | 'gaps'> =>
+  isMissing(value) ? { gaps: value.missing } : { expected: amount(name, value, unit) };
+/** An upper limit, where it is known. */
+export const atMost = (value: Known<number>, name: string, unit: string, by: string): readonly ReadingLimit[] =>
+  isMissing(value) ? [] : [{ kind: 'at-most', amount: amount(name, value, unit), by }];
+/** A lower limit, where it is known. */
+export const atLeast = (value: Known<number>, name: string, unit: string, by: string): readonly ReadingLimit[] =>
+  isMissing(value) ? [] : [{ kind: 'at-least', amount: amount(name, value, unit), by }];
+
+/** What a limit lacks, where it is not known. */
+export const lacking = (limit: Known<number>): Pick<PlannedReading, 'limitGaps'> =>
+  isMissing(limit) ? { limitGaps: limit.missing } : {};
+
+/** Resistances and loop impedance of a run. */
+export interface RunFigures {
+  readonly line: Known<Ohms>;
+  readonly protective: Known<Ohms>;
+  readonly both: Known<Ohms>;
+  readonly impedance: Known<Ohms>;
+}
+
+/** The figures of a run at a temperature, by the same lines that the assessment writes. */
+export function runAt(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures {
+  const sheet = silent();
+  const impedance = writeRunImpedance(sheet, run, at, options);
+  const none = missing({ kind: 'fact', fact: 'resistance of the run' });
+  return {
+    line: sheet.latest('lineResistance') ?? none,
+    protective: sheet.latest('protectiveResistance') ?? none,
+    both: sheet.latest('lineAndProtectiveResistance') ?? none,
+    impedance,
+  };
+}
+
+/** A sum, where every part is known. */
+export const sum = (values: readonly Known<Ohms>[]): Known<number> =>
+  whenKnown(values, (...all) => all.reduce<number>((a, b) => a + b, 0));
