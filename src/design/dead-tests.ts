@@ -1,7 +1,7 @@
 import { type Known, whenKnown } from '../core/index.js';
 import { ringLineNeutral, ringLineProtective } from '../physics/index.js';
 import { type Ohms, ohms } from '../units/index.js';
-import { atLeast, maybe, type PlannedReading, runAt, type TestSheetInput } from './planned-reading.js';
+import { atLeast, lacking, maybe, type PlannedReading, runAt, type TestSheetInput } from './planned-reading.js';
 
 export function continuity(input: TestSheetInput): readonly PlannedReading[] {
   const { run } = input.circuit;
