@@ -156,11 +156,12 @@ function breakerEnergy(sheet: Sheet, q: EnergyQuestion, kind: { standard: string
   }
   const boundPart = sheet.part('Cleared in less than 0.1 s');
   // a declared impedance may be higher than the real one: the prospective current guards the bound
-  const bound = boundBelowTenth(boundPart, largerOf(q.current, q.largest));
+  const guarded = largerOf(q.current, q.largest);
+  const bound = boundBelowTenth(boundPart, guarded);
   const gathered = (parts: readonly Sheet[]) => sheet.gather('smallest', 'letThrough', 'letThrough', parts);
   if (kind.standard === 'BS 3871') return { energy: gathered([boundPart]), bound: true, because: restsOnTenth };
   const classPart = sheet.part('Energy limiting class');
-  const limit = classLimit(classPart, q.device, kind.type as 'B', q.current, q.options);
+  const limit = classLimit(classPart, q.device, kind.type as 'B', guarded, q.options);
   // without a class limit the bound may still acquit
   if (isMissing(limit.energy)) return { energy: gathered([boundPart]), bound: true, because: restsOnTenth };
   const byClass = isMissing(bound) || limit.energy <= bound;

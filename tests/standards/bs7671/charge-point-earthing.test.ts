@@ -142,6 +142,7 @@ describe('which arrangements remain', () => {
     expect(touch([rcd({ position: 'along-circuit' })])).toBe('pass');
     expect(touch([], rcd({ position: 'inside-equipment' }))).toBe('not-determined');
     expect(touch([rcd({ delayTime: known(seconds(0.3)) })])).toBe('not-determined');
+    expect(touch([rcd({ rating: known(amperes(1)) }), rcd({ rating: unknown() })])).toBe('not-determined');
     // 80 ohms and 1 A are 80 V, whatever stands inside
     expect(touch([rcd({ rating: known(amperes(1)) })], rcd({ position: 'inside-equipment' }))).toBe('fail');
   });

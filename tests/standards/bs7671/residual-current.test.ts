@@ -82,6 +82,9 @@ test('standing currents add up in a device that several points share', () => {
 test('a device with a delay gives no additional protection', () => {
   expect(judge(one({ delay: known('selective') }))['residual-current-rating']).toBe('not-determined');
   expect(judge(one({ delayTime: known(seconds(0.06)) }))['residual-current-rating']).toBe('not-determined');
+  expect(judge(one({ delay: unknown() }))['residual-current-rating']).toBe('not-determined');
+  const behind = [circuit({ residual: [device({ delay: known('selective') }), device()], feeds: [point()] })];
+  expect(judge(behind)['residual-current-rating']).toBe('pass');
   expect(judge(one({ delay: known('general') }))['residual-current-rating']).toBe('pass');
   expect(judge(one({ delay: known('selective'), rating: known(milliamperes(100)) }))['residual-current-rating']).toBe(
     'fail',

@@ -81,6 +81,17 @@ describe('energy that a circuit-breaker lets through', () => {
       fuseCurrent: fuseCurrentOf(c),
     });
     expect(guarded.energy).toBeCloseTo(bound(1000), 6);
+    // the limits of a class hold up to the marked capacity only, 6 kA here
+    const of = (largest: number) =>
+      writeDeviceEnergy(silent(), {
+        device: breaker('B', 32),
+        current: amperes(722),
+        largest: amperes(largest),
+        options: {},
+        fuseCurrent: fuseCurrentOf(c),
+      }).energy;
+    expect(of(6000)).toBe(45000);
+    expect(of(16000)).toBeCloseTo(bound(16000), 3);
   });
   test('below the instantaneous trip nothing is known, unless a residual current device clears the fault', () => {
     expect(isMissing(ask(breaker('C', 32), 300).energy)).toBe(true);

@@ -79,7 +79,10 @@ export function islandResidual(path: Path): Fact<Amperes> {
   const prompt = ahead.filter((r) => r.delayTime === undefined);
   if (prompt.length === 0) return unknown('a device without a set delay: 0.2 s is allowed on TT');
   const size = (r: ResidualDevice) => (r.rating.state === 'known' ? r.rating.value : Number.POSITIVE_INFINITY);
-  return prompt.reduce((best, r) => (size(r) < size(best) ? r : best)).rating;
+  const best = prompt.reduce((least, r) => (size(r) < size(least) ? r : least));
+  // one whose rating is not known may be the smallest
+  const open = prompt.find((r) => r.rating.state !== 'known');
+  return open && size(best) > 0.03 ? open.rating : best.rating;
 }
 
 /** A failure that rests on a fact that is not known is no failure yet. */

@@ -23,9 +23,18 @@ const fact = <T>(name: string, value: Fact<T> | undefined, obtain: string): Know
 const ask = (name: string, obtain: string) => ({ kind: 'fact', fact: name, obtain }) as const;
 const ratingOf = (d: ResidualDevice) => factValue('rated residual operating current', d.rating);
 
-/** The device upstream with the smallest rated residual current, or the one inside the point. */
+/** Whether a device is, or may be, delayed: a delay leaves a person on the fault for as long as it lasts. */
+const delayed = (d: ResidualDevice): boolean =>
+  d.delayTime !== undefined || (d.delay !== undefined && !(d.delay.state === 'known' && d.delay.value === 'general'));
+
+/**
+ * The device upstream with the smallest rated residual current, or the one inside the point; one of at most 30 mA
+ * without delay before every other.
+ */
 function protecting(upstream: readonly ResidualDevice[], inside: ResidualDevice | undefined) {
-  const all = inside ? [...upstream, inside] : upstream;
+  const every = inside ? [...upstream, inside] : upstream;
+  const prompt = every.filter((d) => !delayed(d) && d.rating.state === 'known' && d.rating.value <= 0.03);
+  const all = prompt.length > 0 ? prompt : every;
   const size = (d: ResidualDevice) => (d.rating.state === 'known' ? d.rating.value : Number.POSITIVE_INFINITY);
   return all.reduce<ResidualDevice | undefined>((best, d) => (best && size(best) <= size(d) ? best : d), undefined);
 }
@@ -43,10 +52,7 @@ function cableDepends(circuit: CircuitCase): Known<boolean> {
 }
 
 function rating(sheet: Sheet, device: ResidualDevice): CheckResult {
-  // a delay leaves a person on the fault for as long as it lasts
-  const delayed =
-    device.delayTime !== undefined || (device.delay?.state === 'known' && device.delay.value !== 'general');
-  if (delayed && !(device.rating.state === 'known' && device.rating.value > 0.03))
+  if (delayed(device) && !(device.rating.state === 'known' && device.rating.value > 0.03))
     return sheet.result(
       notDetermined(
         c.additionalProtection,
@@ -93,8 +99,11 @@ function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Sheet): Che
       ),
     ];
   const results = [rating(sheet, device)];
-  // of several devices the one with the smallest rating protects the point: while a rating is not known, nobody can say which
-  const open = [...upstream, ...(point.residual ? [point.residual] : [])].filter((d) => d.rating.state === 'unknown');
+  // of several devices the prompt one with the smallest rating protects the point: while that is not known of each,
+  // nobody can say which
+  const open = [...upstream, ...(point.residual ? [point.residual] : [])].filter(
+    (d) => d.rating.state === 'unknown' || d.delay?.state === 'unknown',
+  );
   if (open.length > 0 && (upstream.length > 1 || point.residual)) {
     const gap = ask('which residual current device has the smallest rating', 'the marking of each device on the way');
     results.push(sheet.result(notDetermined(c.residualTypeSuits, gap)));
