@@ -300,6 +300,7 @@ function loadOf(
  * @param feeders demand of the feeders on the way
  * @returns when each vehicle is ready or what it lacks, and the load where it comes nearest to its limit; undefined where
  * no vehicle is stated
+ * @throws CalculationError `invalid-input`, as `simulate` does
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
