@@ -1,0 +1,104 @@
+/** What rules do exactly at their limits, and what they leave alone. */
+import { describe, expect, it, test } from 'vitest';
+import {
+  amperes,
+  assess,
+  type Board,
+  known,
+  type Load,
+  milliamperes,
+  ohms,
+  type Run,
+  ratio,
+  silent,
+} from '../../../src/index.js';
+import { bs7671 } from '../../../src/standards/bs7671/index.js';
+import { arcDetection } from '../../../src/standards/bs7671/rules/arc-detection.js';
+import type { AssessmentOptions } from '../../../src/standards/wiring-code.js';
+import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+
+const code = bs7671('2018+A2:2022');
+const load = (change: Partial<Load> = {}): Load => ({
+  kind: 'load',
+  id: 'sockets',
+  purpose: 'socket-outlets',
+  current: known(amperes(20)),
+  lines: ['L1'],
+  ...change,
+});
+const found = (run: Run, check: string, supply = {}, options: AssessmentOptions = {}) =>
+  assess(code, house([run], supply), run.id, options).results.find((r) => r.check === check);
+
+test('additional protection asks for 30 mA, BS 7671 722.531.3.101, 411.3.3', () => {
+  const behind = (rating: number) =>
+    circuit({
+      residual: [
+        {
+          position: 'origin-of-circuit',
+          type: known('A'),
+          rating: known(milliamperes(rating)),
+          opensAllLive: known(true),
+          bidirectional: known(true),
+        },
+      ],
+      feeds: [{ ...chargePoint, directCurrentDetection: known(true) }],
+    });
+  expect(found(behind(30), 'residual-current-rating')).toMatchObject({ verdict: 'pass', limit: { value: 0.03 } });
+  expect(found(behind(30.1), 'residual-current-rating')?.verdict).toBe('fail');
+});
+
+describe('arc detection, BS 7671 421.1.7', () => {
+  const premises: AssessmentOptions = { premises: { kind: known('care-home'), arcDetection: known(false) } };
+  const verdict = (run: Run) => arcDetection(caseOf(house([run]), run.id, premises), {}, silent())[0]?.verdict;
+  const sockets = (rating: number, change: Partial<Run> = {}) =>
+    circuit({ device: { ...circuit().device, rating: known(amperes(rating)) }, feeds: [load()], ...change });
+  it('is asked of single-phase final circuits with socket-outlets up to 32 A', () => {
+    expect(verdict(sockets(32))).toBe('fail');
+    expect(verdict(sockets(40))).toBe('not-required');
+    expect(verdict(sockets(32, { lines: ['L1', 'L2', 'L3'] }))).toBe('not-required');
+    expect(verdict(sockets(32, { feeds: [load({ purpose: 'lighting' })] }))).toBe('not-required');
+  });
+  it('is not asked of a feeder, though sockets are behind it', () => {
+    const garage: Board = { kind: 'board', id: 'garage', runs: [{ ...sockets(20), id: 'garage sockets' }] };
+    expect(verdict(sockets(32, { feeds: [garage] }))).toBe('not-required');
+  });
+});
+
+describe('disconnection by a 32 A type B device, BS 7671 411.4.4 and Table 41.3', () => {
+  // 0.95 x 230 V / 160 A is 1.3656 ohm; the table prints 1.37 ohm
+  const at = (zs: number) => {
+    const plain = assess(code, house([circuit()]), 'ev').findings.loopImpedance as number;
+    return assess(code, house([circuit()], { externalImpedance: known(ohms(0.35 + zs - plain)) }), 'ev').results;
+  };
+  const preferred = (zs: number) => at(zs).find((r) => r.check === 'disconnection-without-residual-current-device');
+  const all = (zs: number) => JSON.stringify(at(zs).filter((r) => r.check === 'automatic-disconnection'));
+  it('says that a value between the exact and the printed limit lies there', () => {
+    expect(all(1.368)).toMatch(/1\.37/);
+    expect(all(1.36)).not.toMatch(/1\.37/);
+  });
+  it('says whether it rests on a residual current device', () => {
+    const texts = [1.36, 1.5].map((zs) => preferred(zs)?.because);
+    expect(texts[0]).toBe('Disconnection does not rest on a residual current device.');
+    expect(texts[1]).not.toBe(texts[0]);
+  });
+});
+
+describe('the exact voltage at the end of a circuit', () => {
+  const voltage = (feeds: Run['feeds']) => {
+    const { findings } = assess(code, house([circuit({ feeds })]), 'ev');
+    return [findings.voltageAtLowestSupply as number, findings.voltageAtHighestSupply as number];
+  };
+  it('is the same for two loads at one place as for one of their sum', () => {
+    const [half, other] = [load({ current: known(amperes(10)) }), load({ id: 'more', current: known(amperes(10)) })];
+    voltage([half, other]).forEach((v, i) => {
+      expect(v).toBeCloseTo(voltage([load()])[i] ?? 0, 9);
+      expect(v).toBeLessThan(voltage([half])[i] ?? 0);
+    });
+  });
+  it('takes a load whose power factor is not stated at 1', () => {
+    expect(voltage([load({ holds: 'power' })])).toEqual(voltage([load({ holds: 'power', powerFactor: ratio(1) })]));
+    expect(voltage([load({ holds: 'power' })])).not.toEqual(
+      voltage([load({ holds: 'power', powerFactor: ratio(0.8) })]),
+    );
+  });
+});
