@@ -15,7 +15,6 @@ export default defineConfig({
     // what takes minutes, needs the built package, or reads the source as text
     exclude: [
       'tests/package/**',
-      'tests/docs/**',
       'tests/generated/**',
       'tests/verify/verify-sheet.test.ts',
       'tests/verify/definitions.test.ts',
