@@ -45,8 +45,14 @@ export const table4E4B = /* @__PURE__ */ table({
     document: 'BS 7671',
     edition: '2018+A2:2022',
     clause: 'Table 4E4B',
-    provenance: 'memory',
-    note: 'partly seen',
+    provenance: 'two-sources',
+    note: 'stood in the technical tables of two distributors, one after the 17th edition; that one prints 1.365 twice at 35 mm², 0.473 at 95 mm² and 0.38 at 120 mm², where the other and memory have 1.35, 0.43 and 0.37',
+  },
+  provenanceOf: {
+    'single-phase r, 35': 'one-source',
+    'single-phase z, 35': 'one-source',
+    'three-phase r, 95': 'one-source',
+    'three-phase z, 120': 'one-source',
   },
   notes: ['Three-phase figures give the drop between lines.'],
 });

@@ -20,6 +20,11 @@ export const table4F3A = /* @__PURE__ */ table({
   ],
   cell: 'tabulatedCapacity',
   unit: 'A',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 4F3A', provenance: 'memory' },
-  provenanceOf: { '1': 'one-source', '1.5': 'one-source', '2.5': 'one-source' },
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Table 4F3A',
+    provenance: 'one-source',
+    note: 'stood in a distributor’s technical table',
+  },
 });

@@ -30,7 +30,7 @@ export const table4F3B = /* @__PURE__ */ table({
     document: 'BS 7671',
     edition: '2018+A2:2022',
     clause: 'Table 4F3B',
-    provenance: 'memory',
-    note: 'partly seen',
+    provenance: 'two-sources',
+    note: 'stood in the technical tables of two distributors',
   },
 });

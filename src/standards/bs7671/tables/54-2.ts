@@ -29,7 +29,13 @@ export const table542 = /* @__PURE__ */ table({
   ],
   cell: 'adiabaticFactor',
   unit: 'A·√s/mm²',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.2', provenance: 'memory' },
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Table 54.2',
+    provenance: 'memory',
+    note: 'rubber stood in a page of an older Dutch issue of IEC 60364-5-54',
+  },
   provenanceOf: {
     'copper, 70 °C thermoplastic, up to 300 mm²': 'one-source',
     'copper, 70 °C thermoplastic, above 300 mm²': 'one-source',
@@ -44,6 +50,7 @@ export const table542 = /* @__PURE__ */ table({
     'steel, 70 °C thermoplastic, up to 300 mm²': 'one-source',
     'steel, 90 °C thermoplastic, up to 300 mm²': 'one-source',
     'steel, 90 °C thermosetting': 'one-source',
+    '85 °C thermosetting (rubber)': 'one-source',
   },
 });
 
@@ -81,7 +88,18 @@ export const table542Initial = /* @__PURE__ */ table({
     edition: '2018+A2:2022',
     clause: 'Table 54.2',
     provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    note: 'up to 300 mm² 70 °C thermoplastic, thermosetting and rubber stood in a page of an older Dutch issue of IEC 60364-5-54; each pair of temperatures reproduces the printed k',
+  },
+  provenanceOf: {
+    'copper, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'aluminium, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'steel, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'copper, 90 °C thermosetting': 'one-source',
+    'aluminium, 90 °C thermosetting': 'one-source',
+    'steel, 90 °C thermosetting': 'one-source',
+    'copper, 85 °C thermosetting (rubber)': 'one-source',
+    'aluminium, 85 °C thermosetting (rubber)': 'one-source',
+    'steel, 85 °C thermosetting (rubber)': 'one-source',
   },
 });
 
@@ -119,6 +137,17 @@ export const table542Final = /* @__PURE__ */ table({
     edition: '2018+A2:2022',
     clause: 'Table 54.2',
     provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    note: 'up to 300 mm² 70 °C thermoplastic, thermosetting and rubber stood in a page of an older Dutch issue of IEC 60364-5-54; each pair of temperatures reproduces the printed k',
+  },
+  provenanceOf: {
+    'copper, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'aluminium, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'steel, 70 °C thermoplastic, up to 300 mm²': 'one-source',
+    'copper, 90 °C thermosetting': 'one-source',
+    'aluminium, 90 °C thermosetting': 'one-source',
+    'steel, 90 °C thermosetting': 'one-source',
+    'copper, 85 °C thermosetting (rubber)': 'one-source',
+    'aluminium, 85 °C thermosetting (rubber)': 'one-source',
+    'steel, 85 °C thermosetting (rubber)': 'one-source',
   },
 });

@@ -29,13 +29,20 @@ export const table543 = /* @__PURE__ */ table({
   ],
   cell: 'adiabaticFactor',
   unit: 'A·√s/mm²',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.3', provenance: 'memory' },
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Table 54.3',
+    provenance: 'one-source',
+    note: 'the figures are those of IEC 60364-5-54, Table A.54.4, in its Russian issue of 2011; for all but 90 °C thermoplastic and above 300 mm² also those of an older Dutch issue',
+  },
   provenanceOf: {
-    'copper, 70 °C thermoplastic, up to 300 mm²': 'one-source',
-    'copper, 70 °C thermoplastic, above 300 mm²': 'one-source',
-    'copper, 90 °C thermoplastic, up to 300 mm²': 'one-source',
-    'copper, 90 °C thermoplastic, above 300 mm²': 'one-source',
-    'copper, 90 °C thermosetting': 'one-source',
+    'copper, 70 °C thermoplastic, up to 300 mm²': 'two-sources',
+    'aluminium, 70 °C thermoplastic, up to 300 mm²': 'two-sources',
+    'copper, 90 °C thermosetting': 'two-sources',
+    'aluminium, 90 °C thermosetting': 'two-sources',
+    'copper, 85 °C thermosetting (rubber)': 'two-sources',
+    'aluminium, 85 °C thermosetting (rubber)': 'two-sources',
   },
 });
 
@@ -72,8 +79,16 @@ export const table543Initial = /* @__PURE__ */ table({
     document: 'BS 7671',
     edition: '2018+A2:2022',
     clause: 'Table 54.3',
-    provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    provenance: 'one-source',
+    note: 'the figures are those of IEC 60364-5-54, Table A.54.4, in its Russian issue of 2011; for all but 90 °C thermoplastic and above 300 mm² also those of an older Dutch issue',
+  },
+  provenanceOf: {
+    'copper, 70 °C thermoplastic, up to 300 mm²': 'two-sources',
+    'aluminium, 70 °C thermoplastic, up to 300 mm²': 'two-sources',
+    'copper, 90 °C thermosetting': 'two-sources',
+    'aluminium, 90 °C thermosetting': 'two-sources',
+    'copper, 85 °C thermosetting (rubber)': 'two-sources',
+    'aluminium, 85 °C thermosetting (rubber)': 'two-sources',
   },
 });
 
@@ -110,7 +125,15 @@ export const table543Final = /* @__PURE__ */ table({
     document: 'BS 7671',
     edition: '2018+A2:2022',
     clause: 'Table 54.3',
-    provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    provenance: 'one-source',
+    note: 'the figures are those of IEC 60364-5-54, Table A.54.4, in its Russian issue of 2011; for all but 90 °C thermoplastic and above 300 mm² also those of an older Dutch issue',
+  },
+  provenanceOf: {
+    'copper, 70 °C thermoplastic, up to 300 mm²': 'two-sources',
+    'aluminium, 70 °C thermoplastic, up to 300 mm²': 'two-sources',
+    'copper, 90 °C thermosetting': 'two-sources',
+    'aluminium, 90 °C thermosetting': 'two-sources',
+    'copper, 85 °C thermosetting (rubber)': 'two-sources',
+    'aluminium, 85 °C thermosetting (rubber)': 'two-sources',
   },
 });

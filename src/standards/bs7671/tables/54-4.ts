@@ -20,7 +20,13 @@ export const table544 = /* @__PURE__ */ table({
   ],
   cell: 'adiabaticFactor',
   unit: 'A·√s/mm²',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.4', provenance: 'memory' },
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Table 54.4',
+    provenance: 'memory',
+    note: 'aluminium and steel are also in IEC 60364-5-54, Table A.54.5, in its Russian issue of 2011; for 85 °C rubber that prints 93 and 51 with a final temperature of 220 °C, where 87, 48 and 200 °C are recalled',
+  },
   provenanceOf: {
     'aluminium, 70 °C thermoplastic': 'one-source',
     'steel, 70 °C thermoplastic': 'one-source',
@@ -59,7 +65,17 @@ export const table544Initial = /* @__PURE__ */ table({
     edition: '2018+A2:2022',
     clause: 'Table 54.4',
     provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    note: 'aluminium and steel stood in IEC 60364-5-54, Table A.54.5, in its Russian issue of 2011; for 85 °C rubber that prints a final temperature of 220 °C; each pair of temperatures reproduces the printed k',
+  },
+  provenanceOf: {
+    'aluminium, 70 °C thermoplastic': 'one-source',
+    'steel, 70 °C thermoplastic': 'one-source',
+    'aluminium, 90 °C thermoplastic': 'one-source',
+    'steel, 90 °C thermoplastic': 'one-source',
+    'aluminium, 90 °C thermosetting': 'one-source',
+    'steel, 90 °C thermosetting': 'one-source',
+    'aluminium, 85 °C thermosetting (rubber)': 'one-source',
+    'steel, 85 °C thermosetting (rubber)': 'one-source',
   },
 });
 
@@ -88,6 +104,14 @@ export const table544Final = /* @__PURE__ */ table({
     edition: '2018+A2:2022',
     clause: 'Table 54.4',
     provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    note: 'aluminium and steel stood in IEC 60364-5-54, Table A.54.5, in its Russian issue of 2011; for 85 °C rubber that prints a final temperature of 220 °C; each pair of temperatures reproduces the printed k',
+  },
+  provenanceOf: {
+    'aluminium, 70 °C thermoplastic': 'one-source',
+    'steel, 70 °C thermoplastic': 'one-source',
+    'aluminium, 90 °C thermoplastic': 'one-source',
+    'steel, 90 °C thermoplastic': 'one-source',
+    'aluminium, 90 °C thermosetting': 'one-source',
+    'steel, 90 °C thermosetting': 'one-source',
   },
 });

@@ -16,7 +16,13 @@ export const table546 = /* @__PURE__ */ table({
   ],
   cell: 'adiabaticFactor',
   unit: 'A·√s/mm²',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.6', provenance: 'memory' },
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: 'Table 54.6',
+    provenance: 'one-source',
+    note: 'stood in a page of an older Dutch issue of IEC 60364-5-54',
+  },
 });
 
 /** Initial temperature of bare conductors where nothing is damaged by their temperature. BS 7671 Table 54.6. */
@@ -39,8 +45,8 @@ export const table546Initial = /* @__PURE__ */ table({
     document: 'BS 7671',
     edition: '2018+A2:2022',
     clause: 'Table 54.6',
-    provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    provenance: 'one-source',
+    note: 'stood in a page of an older Dutch issue of IEC 60364-5-54',
   },
 });
 
@@ -64,7 +70,7 @@ export const table546Final = /* @__PURE__ */ table({
     document: 'BS 7671',
     edition: '2018+A2:2022',
     clause: 'Table 54.6',
-    provenance: 'memory',
-    note: 'each pair of temperatures reproduces the printed k',
+    provenance: 'one-source',
+    note: 'stood in a page of an older Dutch issue of IEC 60364-5-54',
   },
 });

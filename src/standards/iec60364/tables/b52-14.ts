@@ -36,6 +36,16 @@ export const tableB5214 = /* @__PURE__ */ table({
     edition: '2009',
     clause: 'Table B.52.14',
     provenance: 'memory',
-    note: 'from 25 °C up seen in part',
+    note: 'from 25 °C up seen in part; 40 to 55 °C, PVC and XLPE, are the ratios of currents that a compressor maker’s instruction book prints',
+  },
+  provenanceOf: {
+    'thermoplastic-70, 40': 'derived',
+    'thermoplastic-70, 45': 'derived',
+    'thermoplastic-70, 50': 'derived',
+    'thermoplastic-70, 55': 'derived',
+    'thermosetting-90, 40': 'derived',
+    'thermosetting-90, 45': 'derived',
+    'thermosetting-90, 50': 'derived',
+    'thermosetting-90, 55': 'derived',
   },
 });
