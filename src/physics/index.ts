@@ -14,6 +14,7 @@ export {
 export * from './heat/index.js';
 export * from './loop.js';
 export * from './lost-pen-network.js';
+export * from './meshed-peak.js';
 export * from './open-pen.js';
 export * from './ring.js';
 export * from './short-circuit.js';

@@ -134,6 +134,7 @@ import {
   temperatureFactorOfResistance,
 } from '../physics/loop.js';
 import { lostPenSolved } from '../physics/lost-pen-network.js';
+import { equivalentFrequencyPeakFactorOf, meshedPeakFactorOf } from '../physics/meshed-peak.js';
 import {
   arithmeticSum,
   heldCurrentElectrodeLimit,
@@ -577,6 +578,8 @@ export const everyDefinition: readonly unknown[] = [
   loopImpedanceOf,
   originImpedanceOf,
   lostPenSolved,
+  meshedPeakFactorOf,
+  equivalentFrequencyPeakFactorOf,
   vectorSum,
   vectorSumPrinted,
   arithmeticSum,
