@@ -61,13 +61,20 @@ const effort: Readonly<Record<OptionId, number>> = {
 const toldOnly = (o: OptionPlan) =>
   o.notification.decision.route === 'notify-after' || o.notification.decision.route === 'no-duty';
 
-/** What passes before what is open, before what fails; then what needs no consent before what does; then less change, then fewer hours. */
+/** Whether no vehicle is still charging at full current when it has to leave. */
+const readyInTime = (o: OptionPlan) => o.points.every((p) => p.chargeTime?.inTime !== false);
+
+/**
+ * What passes before what is open, before what fails; then what needs no consent before what does; then what has every
+ * vehicle ready in time; then less change, then fewer hours.
+ */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
+    Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
     effort[a.id] - effort[b.id] ||
     a.hours - b.hours,
 };

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { termOf } from '../../src/core/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { planBlocks, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
-import { type OptionPlan, planOf } from '../../src/site/index.js';
+import { type OptionPlan, planOf, simplestFirst } from '../../src/site/index.js';
 import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 const plan = (name: string) => planOf(readSurvey(surveyDocuments[name]));
@@ -80,6 +80,17 @@ describe('the plan of a survey', () => {
     document.code = { id: 'BS 7671', edition: '2018+A4:2026' };
     for (const option of planOf(readSurvey(document)).options)
       expect(option.points[0]?.assessment.overall.verdict).toBe('not-determined');
+  });
+
+  it('ranks what has the vehicle ready in time before what has not, of those that pass', () => {
+    const [limited] = plan('easy-home').options;
+    const slow = plan('easy-home').options.find((o) => o.id === 'lower-setting');
+    if (!limited || !slow) throw new Error('two options pass');
+    expect(slow.points[0]?.chargeTime?.inTime).toBe(false);
+    // a larger fuse is more effort than a lower setting, but leaves the vehicle ready
+    expect(simplestFirst.compare({ ...limited, id: 'larger-supply-fuse' }, slow)).toBeLessThan(0);
+    const failing = { ...limited, overall: { ...limited.overall, verdict: 'fail' as const } };
+    expect(simplestFirst.compare(failing, slow)).toBeGreaterThan(0);
   });
 
   it('ranks by a rule that can be replaced', () => {
