@@ -1,6 +1,6 @@
 import type { Charged, Night, NightLoad, OptionPlan, PointPlan, VehicleNight } from '../site/index.js';
 import { formatIn } from '../units/index.js';
-import { type Block, heading, list, paragraph } from './block.js';
+import { type Block, caution, grid, heading, list, paragraph } from './block.js';
 import { gapWords } from './sheet.js';
 import { nightLoadPicture } from './svg/index.js';
 
@@ -65,13 +65,40 @@ function banded({ bands }: NightLoad): NightLoad['bands'] {
   return [...shown, { name: `${others.length} other points`, current: sum }];
 }
 
+/** Time of day, `hh:mm`, of the first whole minute not before it. */
+const clock = (seconds: number): string => {
+  const minute = Math.ceil(seconds / 60 - 1e-6) % 1440;
+  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+};
+
+/** When a vehicle is ready, or what it lacks. */
+const readyWords = (arrives: number, charged: Charged | undefined): string =>
+  charged === undefined
+    ? 'not known'
+    : `${charged.after === undefined ? `${energy(charged.missing)} lacking` : clock(arrives + charged.after)}${charged.waited > 0 ? `, ${formatIn(charged.waited, 's')} without current` : ''}`;
+
+const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
+  `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above the ${formatIn(limit, 'A')} of the ${limitBy} for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
+
 /** The night in which all vehicles charge, as a picture with what it takes for granted. */
 export function nightBlocks(night: Night | undefined): readonly Block[] {
   if (!night) return [];
-  const { load, about, gaps } = night;
+  const { vehicles, load, over, about, gaps } = night;
   return [
     heading(2, 'A night of charging'),
     ...list([...about, ...gaps.map((gap) => `left out: ${gapWords(gap)}`)]),
+    ...grid(
+      'Ready at; a demand is known, and no course of it over the day: real nights lie between the two',
+      ['point', 'plugged in', 'leaves', 'everything else at rest', 'everything else at its maximum demand throughout'],
+      vehicles.map((v) => [
+        v.point,
+        clock(v.arrives),
+        clock(v.arrives + v.window),
+        readyWords(v.arrives, v.quiet),
+        readyWords(v.arrives, v.busy),
+      ]),
+    ),
+    ...over.map((o) => caution(overWords(o))),
     ...(load
       ? [
           {

@@ -1,18 +1,12 @@
-import {
-  type ChargingNetwork,
-  type ChargingSession,
-  type NetworkNode,
-  type PerLine,
-  type Simulation,
-  type SimulationSeries,
-  simulate,
-} from '../charging/index.js';
-import { type Fact, factValue, type Gap, isMissing, type Known, whenKnown } from '../core/index.js';
-import type { Adequacy, Demand, FeederDemand } from '../demand/index.js';
-import { type Board, type ChargePoint, type Installation, type Line, pathTo } from '../installation/index.js';
+import { type Simulation, simulate } from '../charging/index.js';
+import { type Gap, isMissing, type Known } from '../core/index.js';
+import type { Adequacy, FeederDemand } from '../demand/index.js';
+import { type Board, type Installation, type Line, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
-import { stayOf } from './stay.js';
-import type { Survey, VehicleNeed } from './survey.js';
+import { existingOf, heldNetwork, pointAt, ROOT } from './night-network.js';
+import { free, least, limitOf, used, type Vehicle, vehiclesOf } from './night-vehicles.js';
+import { arrivalIn, type NightSpan, nightSpan } from './stay.js';
+import type { Survey } from './survey.js';
 
 /** How charging a vehicle goes in a night. */
 export interface Charged {
@@ -28,6 +22,8 @@ export interface Charged {
 export interface VehicleNight {
   /** Name of the point. */
   readonly point: string;
+  /** When it is plugged in, s since midnight. */
+  readonly arrives: Seconds;
   /** Time between plugging in and leaving, s. */
   readonly window: Seconds;
   /** With everything but the vehicles at rest. */
@@ -46,8 +42,24 @@ export interface NightLoad {
   readonly bands: readonly { readonly name: string; readonly current: readonly number[] }[];
   /** The limit there, A. */
   readonly limit: number;
-  /** The load control that holds it, or the cut-out, which holds nothing back. */
+  /** The load control that holds it, or a rating, which holds nothing back. */
   readonly limitBy: string;
+}
+
+/** A place that carries more than it may: nothing holds back what is in use there. */
+export interface NightOver {
+  /** Name of the board. */
+  readonly place: string;
+  /** The line. */
+  readonly line: Line;
+  /** The smallest limit there, A. */
+  readonly limit: Amperes;
+  /** Whose limit it is. */
+  readonly limitBy: string;
+  /** Highest current, A. */
+  readonly peak: Amperes;
+  /** For how long it is above the limit, s. */
+  readonly over: Seconds;
 }
 
 /** A night in which all vehicles charge: plain data. */
@@ -58,237 +70,171 @@ export interface Night {
   readonly about: readonly string[];
   /** Load where it comes nearest to its limit, while everything else draws its maximum demand. */
   readonly load?: NightLoad;
+  /** Where a limit is exceeded while everything else draws its maximum demand, in the order of the tree. */
+  readonly over: readonly NightOver[];
   /** Why vehicles are left out, or the demand of everything else. */
   readonly gaps: readonly Gap[];
 }
 
-/** Length of a step, s. */
-const STEP = seconds(300);
+/** Length of a step: vehicles arrive at whole minutes, s. */
+const STEP = seconds(60);
+/** Steps from one value of the picture to the next. */
+const EVERY = 5;
 /** Smallest current of charging by IEC 61851-1, A. */
 const LEAST = 6;
 const LINES: readonly Line[] = ['L1', 'L2', 'L3'];
 
-const perLine = (of: (line: Line) => number): PerLine => [amperes(of('L1')), amperes(of('L2')), amperes(of('L3'))];
-
-/** A vehicle at its point, everything about it known. */
-interface Vehicle {
-  readonly point: ChargePoint;
-  readonly boards: readonly Board[];
-  /** Boards whose load control holds the point. */
-  readonly held: readonly Board[];
-  /** Current that point and vehicle share, A. */
-  readonly current: Amperes;
-  readonly lines: 1 | 2 | 3;
-  /** Energy at the point, Wh. */
-  readonly energy: WattHours;
-  readonly efficiency: number;
-  readonly arrives: Seconds;
-  readonly window: Seconds;
-}
-
-/** The careful end of a range. */
-const least = <T extends number>(name: string, fact: Fact<T>): Known<T> =>
-  fact.state === 'between' ? fact.least : factValue(name, fact);
-const most = <T extends number>(name: string, fact: Fact<T>): Known<T> =>
-  fact.state === 'between' ? fact.most : factValue(name, fact);
-
-function vehicleOf(installation: Installation, runId: string, point: ChargePoint, need: VehicleNeed): Known<Vehicle> {
-  const of = (what: string) => `${what} of the vehicle at ${point.id}`;
-  const boards = pathTo(installation, runId)?.boards ?? [];
-  return whenKnown(
-    [
-      least(`setting of ${point.id}`, point.setting),
-      least(of('on-board current'), need.onBoardCurrent),
-      least(of('on-board line conductors'), need.onBoardPhases),
-      most(of('energy needed'), need.energy),
-      least(of('efficiency'), need.efficiency),
-    ],
-    (setting, onBoard, lines, energy, efficiency): Vehicle => ({
-      point,
-      boards,
-      held: boards.filter((b) => b.control?.controls.includes(point.id)),
-      current: amperes(Math.min(setting, onBoard)),
-      lines: Math.min(lines, point.lines.length) as 1 | 2 | 3,
-      energy: wattHours(energy / efficiency),
-      efficiency,
-      ...stayOf(need),
-    }),
-  );
-}
-
-/** Lines that a vehicle uses. */
-const used = ({ point, lines }: Vehicle): readonly Line[] => point.lines.slice(0, lines);
-
-const limitOf = (board: Board): Known<Amperes> | undefined =>
-  board.control && least(`limit of ${board.control.name}`, board.control.limit);
-
-/** Vehicles that charge, and why others are left out: a facts open, or shared with one whose facts are. */
-function vehiclesOf(survey: Survey, installation: Installation): { vehicles: readonly Vehicle[]; gaps: Gap[] } {
-  const gaps: Gap[] = [];
-  const open = new Set<string>();
-  const known: Vehicle[] = [];
-  for (const { run, vehicle } of survey.wanted)
-    for (const point of run.feeds) {
-      if (point.kind !== 'charge-point' || !vehicle) continue;
-      const found = vehicleOf(installation, run.id, point, vehicle);
-      const limits = isMissing(found) ? [found] : found.held.map(limitOf);
-      const missing = limits.filter(isMissing);
-      gaps.push(...missing.flatMap((m) => m.missing));
-      if (missing.length === 0 && !isMissing(found)) known.push(found);
-      else for (const b of pathTo(installation, run.id)?.boards ?? []) open.add(b.id);
-    }
-  return { vehicles: known.filter((v) => !v.held.some((b) => open.has(b.id))), gaps };
-}
-
-/** What everything else draws on a line at a board and all behind it, A. */
-type Existing = (board: Board, line: Line) => Known<Amperes>;
-
-function existingOf(installation: Installation, supply: Adequacy, feeders: readonly FeederDemand[]): Existing {
-  const on = ({ governing }: Demand, line: Line): Known<Amperes> =>
-    governing.lines.find((l) => l.line === line)?.existing ??
-    (governing.lines.length > 0 ? amperes(0) : { missing: governing.gaps ?? [] });
-  const feederOf = (board: Board) =>
-    feeders.find((f) => pathTo(installation, f.run)?.run.feeds.some((o) => o.kind === 'board' && o.id === board.id));
-  return (board, line) =>
-    board.id === installation.board.id ? on(supply.demand, line) : on(feederOf(board)?.demand ?? supply.demand, line);
-}
-
-/** Vehicles that no load control holds charge as they like. */
-const free = (v: Vehicle): boolean => v.held.length === 0;
-
-const sessionOf = (v: Vehicle): ChargingSession => ({
-  id: v.point.id,
-  point: v.point.id,
-  arrives: v.arrives,
-  leaves: seconds(v.arrives + v.window),
-  energy: v.energy,
-  most: v.current,
-  vehicleLines: v.lines,
-});
-
-/** The boards that hold vehicles, in the order of the tree, with their limits and with what else they carry. */
-function networkOf(vehicles: readonly Vehicle[], existing: (board: Board, line: Line) => number): ChargingNetwork {
-  const held = vehicles.filter((v) => !free(v));
-  const boards = new Map(held.flatMap((v) => v.held.map((b) => [b.id, b] as const)));
-  const behind = (b: Board) => held.find((v) => v.boards.some((x) => x.id === b.id))?.boards ?? [];
-  const parentOf = (b: Board): Board | undefined => {
-    let parent: Board | undefined;
-    for (const x of behind(b)) {
-      if (x.id === b.id) return parent;
-      if (boards.has(x.id)) parent = x;
-    }
-    return undefined;
-  };
-  const others = (b: Board, line: Line): number =>
-    existing(b, line) +
-    vehicles
-      .filter((v) => free(v) && used(v).includes(line) && v.boards.some((x) => x.id === b.id))
-      .reduce((sum, v) => sum + v.current, 0);
-  const nodes = [...boards.values()].map((b): NetworkNode => {
-    const parent = parentOf(b);
-    const children = [...boards.values()].filter((x) => parentOf(x)?.id === b.id);
-    const limit = limitOf(b) as Amperes;
-    return {
-      id: b.id,
-      ...(parent ? { parent: parent.id } : {}),
-      limit: perLine(() => limit),
-      load: perLine((line) => Math.max(0, others(b, line) - children.reduce((sum, c) => sum + others(c, line), 0))),
-    };
-  });
-  // one root, as a network has
-  const roots = nodes.filter((n) => n.parent === undefined);
-  const all = roots.length > 1 ? [{ id: ROOT }, ...nodes.map((n) => (n.parent ? n : { ...n, parent: ROOT }))] : nodes;
-  return { nodes: all, points: held.map((v) => pointAt(v, v.held.at(-1)?.id ?? ROOT)) };
-}
-
-const ROOT = 'supply';
-
-const pointAt = (v: Vehicle, node: string) => ({
-  id: v.point.id,
-  node,
-  lines: v.point.lines,
-  most: v.current,
-  ...(v.point.minimum === undefined ? {} : { least: v.point.minimum }),
-});
-
 const charges = (v: Vehicle): boolean => v.current >= (v.point.minimum ?? LEAST);
 
-/** One night of all vehicles beside what everything else draws; series by point where they are asked for. */
+/** Courses of the currents of points through the night. */
+type Courses = ReadonlyMap<string, Readonly<Partial<Record<Line, readonly number[]>>>>;
+
+/** One night of all vehicles beside what everything else draws. */
 function nightBeside(
   installation: Installation,
   vehicles: readonly Vehicle[],
+  span: NightSpan,
   existing: (board: Board, line: Line) => number,
 ) {
+  const days = span.endless ? 3 : 1;
+  const day = span.endless ? 1 : 0;
+  const steps = Math.round((span.length * days) / STEP);
+  const sessionsOf = (v: Vehicle) =>
+    Array.from({ length: days }, (_, d) => {
+      const arrives = span.from + d * span.length + arrivalIn(span, v.arrives);
+      return {
+        id: `${v.point.id}, ${d}`,
+        point: v.point.id,
+        arrives: seconds(arrives),
+        leaves: seconds(arrives + v.window),
+        energy: v.energy,
+        most: v.current,
+        vehicleLines: v.lines,
+      };
+    });
+  const run = (who: readonly Vehicle[], network: Parameters<typeof simulate>[0]['network'], load = noLoad) =>
+    simulate({
+      network,
+      sessions: who.flatMap(sessionsOf),
+      from: seconds(span.from),
+      to: seconds(span.from + steps * STEP),
+      step: STEP,
+      voltage: installation.supply.nominalVoltage,
+      control: { policy: { rule: 'max-min-amperes', stage: 'zero-or-least' } },
+      load,
+      keepSeries: true,
+    });
+  const coursesOf = (runs: readonly Simulation[]): Courses =>
+    new Map(runs.flatMap((r) => r.series?.points.map((p) => [p.id, p.current] as const) ?? []));
+
   const able = vehicles.filter(charges);
-  const from = seconds(Math.min(...vehicles.map((v) => v.arrives)));
-  const to = seconds(Math.max(...vehicles.map((v) => v.arrives + v.window)));
-  const run = (network: ChargingNetwork, who: readonly Vehicle[]): Simulation | undefined =>
-    who.length === 0
-      ? undefined
-      : simulate({
-          network,
-          sessions: who.map(sessionOf),
-          from,
-          to,
-          step: STEP,
-          voltage: installation.supply.nominalVoltage,
-          control: { policy: { rule: 'max-min-amperes', stage: 'zero-or-least' } },
-          keepSeries: true,
-        });
   const alone = able.filter(free);
-  const runs = [
-    run(
-      networkOf(able, existing),
-      able.filter((v) => !free(v)),
-    ),
-    run({ nodes: [{ id: ROOT }], points: alone.map((v) => pointAt(v, ROOT)) }, alone),
-  ].filter((r) => r !== undefined);
-  const outcomes = new Map(runs.flatMap((r) => r.sessions.map((s) => [s.point, s] as const)));
-  const series = runs.flatMap((r) => (r.series ? [r.series] : []));
+  const held = able.filter((v) => !free(v));
+  // what nothing holds does not ask what the others leave; the others get what it leaves
+  const runs =
+    alone.length > 0 ? [run(alone, { nodes: [{ id: ROOT }], points: alone.map((v) => pointAt(v, ROOT)) })] : [];
+  if (held.length > 0) {
+    const before = coursesOf(runs);
+    const beside = (board: Board, line: Line, k: number) =>
+      existing(board, line) +
+      alone.reduce((sum, v) => sum + (behind(v, board) ? (before.get(v.point.id)?.[line]?.[k] ?? 0) : 0), 0);
+    const { network, load } = heldNetwork(held, beside, alone.length > 0 ? steps : 1);
+    runs.push(run(held, network, load));
+  }
+  const outcomes = new Map(runs.flatMap((r) => r.sessions.map((s) => [s.id, s] as const)));
   const charged = (v: Vehicle): Charged => {
-    const found = outcomes.get(v.point.id);
+    const found = outcomes.get(`${v.point.id}, ${day}`);
     if (!found) return { missing: wattHours(v.energy * v.efficiency), waited: v.window };
+    const arrived = sessionsOf(v)[day]?.arrives ?? 0;
     return {
-      ...(found.fullAt === undefined ? {} : { after: seconds(found.fullAt - v.arrives) }),
+      ...(found.fullAt === undefined ? {} : { after: seconds(found.fullAt - arrived) }),
       missing: wattHours(found.missing * v.efficiency),
       waited: found.waited,
     };
   };
-  return { charged, series };
+  const first = Math.round((day * span.length) / STEP);
+  const last = first + Math.round(span.length / STEP);
+  const night = (values: readonly number[]) => values.slice(first, last);
+  const courses: Courses = new Map(
+    [...coursesOf(runs)].map(([id, current]) => [
+      id,
+      Object.fromEntries(LINES.flatMap((line) => (current[line] ? [[line, night(current[line])]] : []))),
+    ]),
+  );
+  return { charged, courses, minutes: night(runs[0]?.series?.minutes ?? []) };
 }
 
-/** The load where it comes nearest to its limit. */
+const noLoad: NonNullable<Parameters<typeof simulate>[0]['load']> = [];
+
+const behind = (v: Vehicle, board: Board): boolean => v.boards.some((b) => b.id === board.id);
+
+/** Every limit on the way to the vehicles: load controls first, then what holds nothing back, the cut-out before boards. */
+function limitsOf(installation: Installation, vehicles: readonly Vehicle[]) {
+  const boards = [...new Map(vehicles.flatMap((v) => v.boards.map((b) => [b.id, b] as const))).values()];
+  const feeders = new Map<string, Run>(
+    pathsOf(installation).flatMap(({ run }) =>
+      run.feeds.flatMap((o) => (o.kind === 'board' ? [[o.id, run] as const] : [])),
+    ),
+  );
+  const controlled = boards.filter((b) => vehicles.some((v) => v.held.some((h) => h.id === b.id)));
+  const limits: [Board, Known<Amperes> | undefined, string][] = controlled.map((b) => [
+    b,
+    limitOf(b),
+    b.control?.name ?? b.id,
+  ]);
+  limits.push([installation.board, least('cutOutRating', installation.supply.cutOut.rating), 'rating of the cut-out']);
+  for (const b of boards) {
+    const feeder = feeders.get(b.id);
+    if (feeder) limits.push([b, least('rating', feeder.device.rating), `rating of the device of ${feeder.id}`]);
+    if (b.mainSwitch) limits.push([b, least('rating', b.mainSwitch.rating), `rating of the main switch of ${b.id}`]);
+    if (b.rating) limits.push([b, least('rating', b.rating), `rating of ${b.id}`]);
+  }
+  return limits.flatMap(([board, limit, by]) =>
+    limit === undefined || isMissing(limit) ? [] : [{ board, limit, by }],
+  );
+}
+
+/** The load where it comes nearest to its limit, and where it is beyond. */
 function loadOf(
   installation: Installation,
-  vehicles: readonly Vehicle[],
-  series: readonly SimulationSeries[],
+  stated: readonly Vehicle[],
+  standing: readonly Vehicle[],
+  { courses, minutes }: Pick<ReturnType<typeof nightBeside>, 'courses' | 'minutes'>,
   existing: (board: Board, line: Line) => number,
-): NightLoad | undefined {
-  const minutes = series[0]?.minutes;
-  if (!minutes) return undefined;
-  const currents = new Map(series.flatMap((s) => s.points.map((p) => [p.id, p.current] as const)));
-  const controlled = [...new Map(vehicles.flatMap((v) => v.held.map((b) => [b.id, b] as const))).values()];
-  const fuse = installation.supply.cutOut.rating;
-  const places: readonly (readonly [Board, Known<Amperes> | undefined, string])[] =
-    controlled.length > 0
-      ? controlled.map((b) => [b, limitOf(b), b.control?.name ?? b.id] as const)
-      : [[installation.board, least('cutOutRating', fuse), 'rating of the cut-out'] as const];
-  const loads = places.flatMap(([board, limit, name]) => {
-    if (limit === undefined || isMissing(limit)) return [];
-    return LINES.flatMap((line) => {
-      const here = vehicles.flatMap((v) => {
-        const current = v.boards.some((b) => b.id === board.id) ? currents.get(v.point.id)?.[line] : undefined;
-        return current ? [{ name: v.point.id, current }] : [];
+): { readonly load?: NightLoad; readonly over: readonly NightOver[] } {
+  const over = new Map<string, NightOver>();
+  let [nearest, load]: [number, (() => NightLoad) | undefined] = [Number.NEGATIVE_INFINITY, undefined];
+  for (const { board, limit, by } of limitsOf(installation, stated))
+    for (const line of LINES) {
+      const here = [...stated, ...standing].flatMap((v) => {
+        const current = behind(v, board) && used(v).includes(line) ? courses.get(v.point.id)?.[line] : undefined;
+        return current ? [{ name: standing.includes(v) ? `${v.point.id}, nothing stated` : v.point.id, current }] : [];
       });
-      if (here.length === 0) return [];
-      const rest = { name: 'everything else', current: minutes.map(() => existing(board, line)) };
-      const bands = [rest, ...here];
-      const peak = Math.max(...minutes.map((_, k) => bands.reduce((sum, b) => sum + (b.current[k] ?? 0), 0)));
+      if (here.length === 0) continue;
+      const rest = existing(board, line);
+      const sums = minutes.map((_, k) => here.reduce((sum, b) => sum + (b.current[k] ?? 0), rest));
+      const peak = sums.reduce((a, b) => Math.max(a, b), rest);
+      const time = sums.filter((sum) => sum > limit + 1e-6).length * STEP;
+      const place = { place: board.id, line, limit, limitBy: by, peak: amperes(peak), over: seconds(time) };
+      const key = `${board.id}, ${line}`;
+      if (time > 0 && limit < (over.get(key)?.limit ?? Number.POSITIVE_INFINITY)) over.set(key, place);
       const share = limit > 0 ? peak / limit : Number.POSITIVE_INFINITY;
-      return [{ share, load: { place: `${board.id}, ${line}`, limitBy: name, minutes, bands, limit } }];
-    });
-  });
-  return loads.sort((a, b) => b.share - a.share)[0]?.load;
+      // what holds at its limit to the last digit is as near as the next
+      if (share <= nearest + 1e-9) continue;
+      nearest = share;
+      const thin = (values: readonly number[]) => values.filter((_, k) => k % EVERY === 0);
+      load = () => ({
+        place: key,
+        limitBy: by,
+        minutes: thin(minutes),
+        bands: [
+          { name: 'everything else', current: thin(minutes).map(() => rest) },
+          ...here.map(({ name, current }) => ({ name, current: thin(current) })),
+        ],
+        limit,
+      });
+    }
+  return { ...(load ? { load: load() } : {}), over: [...over.values()] };
 }
 
 /**
@@ -321,38 +267,51 @@ export function nightOf(
   feeders: readonly FeederDemand[],
 ): Night | undefined {
   if (!survey.wanted.some((w) => w.vehicle)) return undefined;
-  const { vehicles, gaps } = vehiclesOf(survey, installation);
-  const controls = [...new Set(vehicles.flatMap((v) => v.held.map((b) => b.control?.name ?? b.id)))];
+  const { stated, standing, gaps } = vehiclesOf(survey, installation);
+  const all = [...stated, ...standing];
+  const controls = [...new Set(stated.flatMap((v) => v.held.map((b) => b.control?.name ?? b.id)))];
+  const loose = stated.filter(free).map((v) => v.point.id);
   const about = [
     'all vehicles charge in the same night, at nominal voltage; charging slows near full',
-    controls.length > 0
-      ? `current is shared evenly, from ${LEAST} A up, on the limits of: ${controls.join(', ')}`
-      : 'no load control holds the points: each charges at the full current that point and vehicle share',
-    ...(survey.wanted.some((w) => !w.vehicle) ? ['points without a stated vehicle are idle'] : []),
+    ...(controls.length > 0
+      ? [`current is shared evenly, from ${LEAST} A up, on the limits of: ${controls.join(', ')}`]
+      : []),
+    ...(loose.length > 0
+      ? [
+          `no load control holds ${loose.length === stated.length ? 'the points: each charges' : `${loose.join(', ')}: charged`} at the full current that point and vehicle share`,
+        ]
+      : []),
+    ...(standing.length > 0
+      ? [
+          `of the vehicles at ${standing.map((v) => v.point.id).join(', ')} nothing is stated: at rest with everything else, and charging throughout where everything else draws its maximum demand`,
+        ]
+      : []),
   ];
-  if (vehicles.length === 0) return { vehicles: [], about, gaps };
+  if (stated.length === 0) return { vehicles: [], about, over: [], gaps };
   const existing = existingOf(installation, supply, feeders);
-  const boards = new Map(vehicles.flatMap((v) => v.boards.map((b) => [b.id, b] as const)));
+  const boards = new Map(all.flatMap((v) => v.boards.map((b) => [b.id, b] as const)));
   const open = [...boards.values()].flatMap((b) =>
     LINES.flatMap((line) => {
       const found = existing(b, line);
       return isMissing(found) ? found.missing : [];
     }),
   );
-  const quiet = nightBeside(installation, vehicles, () => 0);
+  const span = nightSpan(stated);
+  const through = standing.map((v) => ({ ...v, arrives: seconds(span.from), window: seconds(span.length) }));
+  const quiet = nightBeside(installation, stated, span, () => 0);
   const demand = (b: Board, line: Line) => existing(b, line) as number;
-  const busy = open.length > 0 ? undefined : nightBeside(installation, vehicles, demand);
-  const load = busy && loadOf(installation, vehicles, busy.series, demand);
+  const busy = open.length > 0 ? undefined : nightBeside(installation, [...stated, ...through], span, demand);
   const once = new Map([...gaps, ...open].map((gap) => [JSON.stringify(gap), gap]));
   return {
-    vehicles: vehicles.map((v) => ({
+    vehicles: stated.map((v) => ({
       point: v.point.id,
+      arrives: v.arrives,
       window: v.window,
       quiet: quiet.charged(v),
       ...(busy ? { busy: busy.charged(v) } : {}),
     })),
     about,
-    ...(load ? { load } : {}),
+    ...(busy ? loadOf(installation, stated, standing, busy, demand) : { over: [] }),
     gaps: [...once.values()],
   };
 }

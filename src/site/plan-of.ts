@@ -61,8 +61,10 @@ const effort: Readonly<Record<OptionId, number>> = {
 const toldOnly = (o: OptionPlan) =>
   o.notification.decision.route === 'notify-after' || o.notification.decision.route === 'no-duty';
 
-/** Whether no vehicle is still charging at full current when it has to leave. */
-const readyInTime = (o: OptionPlan) => o.points.every((p) => p.chargeTime?.inTime !== false);
+/** Whether no vehicle still charges when it has to leave: alone at full current, and with the others, all else at rest. */
+const readyInTime = ({ points, night }: OptionPlan) =>
+  points.every((p) => p.chargeTime?.inTime !== false) &&
+  (night?.vehicles ?? []).every((v) => v.quiet.after !== undefined);
 
 /**
  * What passes before what is open, before what fails; then what needs no consent before what does; then what has every

@@ -60,6 +60,64 @@ describe('a night of charging', () => {
     }
   });
 
+  it('lets a vehicle that comes after midnight share with those of the evening before', () => {
+    const [, late] = nightOfChanged('workshop', (d) => {
+      Object.assign(vehicle(d, 0), { arrives: '18:00', leaves: '07:00', energy: '150 kWh' });
+      Object.assign(vehicle(d, 1), { arrives: '00:30', leaves: '06:00', energy: '150 kWh' });
+    }).vehicles;
+    // 80 - 56 A on the worst line, half of them for each: 5.5 h at 12 A on its lines, 90 %
+    expect(late?.busy?.missing).toBeCloseTo(150000 - 12 * 230 * 0.9 * 5.5, 4);
+  });
+
+  it('gives every day the same night where some vehicle is always there', () => {
+    const { vehicles, load } = nightOfChanged('workshop', (d) => {
+      Object.assign(vehicle(d, 0), { arrives: '08:00', leaves: '20:00', energy: '150 kWh' });
+      Object.assign(vehicle(d, 1), { arrives: '18:00', leaves: '09:00', energy: '150 kWh' });
+    });
+    expect(load?.minutes).toHaveLength(24 * 12);
+    for (const { busy } of vehicles) expect(busy?.missing).toBeGreaterThan(0);
+    // the hour from 08:00 and the two from 18:00 are shared, the others are not
+    const at = (clock: number, k: number) =>
+      load?.bands[k]?.current[load.minutes.findIndex((m) => m % 1440 === clock * 60)];
+    expect(at(8, 1)).toBeCloseTo(12, 9);
+    expect(at(8, 2)).toBeCloseTo(12, 9);
+    expect(at(19, 1)).toBeCloseTo(12, 9);
+    expect(at(12, 2)).toBe(0);
+    expect(at(3, 1)).toBe(0);
+    expect(at(3, 2)).toBeGreaterThan(12);
+  });
+
+  it('tells for how long nothing keeps the supply below its limit', () => {
+    const [over, ...others] = nightOfChanged('easy-home', () => undefined, 'as-wanted').over;
+    expect(others).toEqual([]);
+    // until the battery is full: 30 kWh at 230 V, 32 A and 90 %, to the minute
+    const minutes = Math.ceil((30000 / (230 * 32 * 0.9)) * 60);
+    expect(over).toMatchObject({ line: 'L1', limit: 80, over: minutes * 60 });
+    expect(over?.peak).toBeCloseTo(70.15 + 32, 9);
+    for (const held of ['workshop', 'flats']) expect(nightOfChanged(held, () => undefined).over).toEqual([]);
+  });
+
+  it('takes a point of whose vehicle nothing is stated to charge throughout, beside all else at its most', () => {
+    const night = nightOfChanged('workshop', (d) => {
+      Object.assign(vehicle(d, 0), { arrives: '08:00', leaves: '17:00', energy: '150 kWh' });
+      delete (d.wanted as Tree[])[1]?.vehicle;
+    });
+    expect(night.vehicles).toHaveLength(1);
+    expect(night.vehicles[0]?.busy?.missing).toBeCloseTo(150000 - 12 * 230 * 3 * 0.9 * 9, 4);
+    expect(night.about.join()).toContain('bay 2 nothing is stated');
+  });
+
+  it('does not share for a control that a point is named to and its neighbours are not', () => {
+    const night = nightOfChanged('flats', (d) => {
+      const control = (d.board as Tree).control as { controls: string[] };
+      control.controls = control.controls.filter((p) => p !== 'bay 1');
+    });
+    expect(night.gaps.map((g) => (g.kind === 'fact' ? g.fact : ''))).toContain(
+      'whether load controller of the points, current sensors on the tails holds bay 1',
+    );
+    expect(night.vehicles.map((v) => v.point)).not.toContain('bay 1');
+  });
+
   it('leaves out who shares a control with a vehicle of which facts are open, and says which', () => {
     const night = nightOfChanged('workshop', (d) => {
       vehicle(d, 0).onBoardCurrent = { unknown: 'vehicle handbook' };

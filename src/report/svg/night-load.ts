@@ -16,6 +16,35 @@ export interface NightLoadInput {
 const clock = (minute: number): string =>
   `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(Math.round(minute) % 60).padStart(2, '0')}`;
 
+/** A band between two courses, in pieces where it has any height; steps of the same height are drawn as one. */
+function bandPath(
+  low: readonly number[],
+  high: readonly number[],
+  begin: (i: number) => number,
+  end: (i: number) => number,
+  y: (value: number) => number,
+): string {
+  const at = (values: readonly number[], i: number): number => values[i] ?? 0;
+  const pieces: string[] = [];
+  let [up, down]: [string[], string[]] = [[], []];
+  const close = () => {
+    if (up.length > 0) pieces.push(`M${up.join('L')}L${down.reverse().join('L')}Z`);
+    [up, down] = [[], []];
+  };
+  for (let i = 0; i < low.length; ) {
+    const first = i;
+    while (i < low.length && at(low, i) === at(low, first) && at(high, i) === at(high, first)) i++;
+    const [x0, x1] = [n(begin(first)), n(end(i - 1))];
+    if (at(high, first) <= at(low, first)) close();
+    else {
+      up.push(`${x0} ${n(y(at(high, first)))}L${x1} ${n(y(at(high, first)))}`);
+      down.push(`${x1} ${n(y(at(low, first)))}L${x0} ${n(y(at(low, first)))}`);
+    }
+  }
+  close();
+  return pieces.join('');
+}
+
 /**
  * Load of the night stacked by vehicle, against the limit.
  * @param input steps in minutes, bands and limit in A
@@ -49,22 +78,19 @@ export function nightLoadPicture(input: NightLoadInput): string {
   const x = Object.assign(linear(from, to, area.left, area.right), { ticks: hours });
   const y = linear(0, most * 1.08, area.bottom, area.top);
   const id = slug(input.title);
+  const end = (i: number): number => x((input.minutes[i] ?? 0) + width);
   const floor = new Array<number>(steps).fill(0);
   const bands = input.bands.map((b, k) => {
-    const up: string[] = [];
-    const down: string[] = [];
-    for (let i = 0; i < steps; i++) {
-      const low = floor[i] ?? 0;
-      const high = low + Math.max(0, b.current[i] ?? 0);
-      const [x0, x1] = [n(x(input.minutes[i] ?? 0)), n(x((input.minutes[i] ?? 0) + width))];
-      up.push(`${x0} ${n(y(high))}L${x1} ${n(y(high))}`);
-      down.unshift(`${x1} ${n(y(low))}L${x0} ${n(y(low))}`);
-      floor[i] = high;
-    }
-    return `<path d="M${up.join('L')}L${down.join('L')}Z" fill="${k === 0 ? 'currentColor' : `url(#${id}-h${(k - 1) % hatches.length})`}"${k === 0 ? ' fill-opacity=".3"' : ''} stroke="currentColor" stroke-width=".6"/>`;
+    const low = [...floor];
+    for (let i = 0; i < steps; i++) floor[i] = (floor[i] ?? 0) + Math.max(0, b.current[i] ?? 0);
+    return `<path d="${bandPath(low, floor, (i) => x(input.minutes[i] ?? 0), end, y)}" fill="${k === 0 ? 'currentColor' : `url(#${id}-h${(k - 1) % hatches.length})`}"${k === 0 ? ' fill-opacity=".3"' : ''} stroke="currentColor" stroke-width=".6"/>`;
   });
   const limit = input.minutes
-    .map((m, i) => `${i ? 'L' : 'M'}${n(x(m))} ${n(y(limitAt(i)))}L${n(x(m + width))} ${n(y(limitAt(i)))}`)
+    .flatMap((m, i) => {
+      const here = limitAt(i);
+      const same = i > 0 && i < steps - 1 && limitAt(i - 1) === here && limitAt(i + 1) === here;
+      return same ? [] : [`${i ? 'L' : 'M'}${n(x(m))} ${n(y(here))}L${n(end(i))} ${n(y(here))}`];
+    })
     .join('');
   const defs = hatches
     .map((h, k) => `<pattern id="${id}-h${k}" width="8" height="8" patternUnits="userSpaceOnUse">${h}</pattern>`)
