@@ -88,7 +88,7 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
     heading(2, 'A night of charging'),
     ...list([...about, ...gaps.map((gap) => `left out: ${gapWords(gap)}`)]),
     ...grid(
-      'Ready at; a demand is known, and no course of it over the day: real nights lie between the two',
+      'Ready at. A demand is known, but no course of it over the day: as a rule real nights lie between the two',
       ['point', 'plugged in', 'leaves', 'everything else at rest', 'everything else at its maximum demand throughout'],
       vehicles.map((v) => [
         v.point,
