@@ -163,24 +163,27 @@ export function direct(input: TestSheetInput): readonly PlannedReading[] {
 
 export function electrode(input: TestSheetInput): readonly PlannedReading[] {
   const { supply } = input.circuit.installation;
-  if (!supply.electrode) return [];
-  const devices = residualDevices(input).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value as number] : []));
-  const smallest = devices.length > 0 ? 50 / Math.max(...devices) : undefined;
-  return [
-    {
-      id: 'electrode',
-      what: 'R_A: earth electrode',
-      ...maybe(factValue('resistance of the earth electrode', supply.electrode.resistance), 'electrodeResistance', 'Ω'),
-      ...(smallest === undefined
-        ? lacking(missing({ kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' }))
-        : {}),
-      limits:
-        smallest === undefined
-          ? []
-          : atMost(smallest, 'electrodeResistance', 'Ω', `${input.plan.edition}, 411.5.3: R_A I_Δn at most 50 V`),
-      note: 'Above 200 Ω it may not be stable.',
-    },
+  const electrodes = [
+    ...(supply.electrode ? [{ id: 'electrode', of: '', resistance: supply.electrode.resistance }] : []),
+    ...points(input).flatMap((p) =>
+      p.electrode ? [{ id: `electrode-${p.id}`, of: ` of ${p.id}`, resistance: p.electrode.resistance }] : [],
+    ),
   ];
+  const devices = residualDevices(input).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value as number] : []));
+  const largest = devices.length > 0 ? 50 / Math.max(...devices) : undefined;
+  return electrodes.map(({ id, of, resistance }) => ({
+    id,
+    what: `R_A: earth electrode${of}`,
+    ...maybe(factValue(`resistance of the earth electrode${of}`, resistance), 'electrodeResistance', 'Ω'),
+    ...(largest === undefined
+      ? lacking(missing({ kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' }))
+      : {}),
+    limits:
+      largest === undefined
+        ? []
+        : atMost(largest, 'electrodeResistance', 'Ω', `${input.plan.edition}, 411.5.3: R_A I_Δn at most 50 V`),
+    note: 'Above 200 Ω it may not be stable.',
+  }));
 }
 
 export function underLoad(input: TestSheetInput): readonly PlannedReading[] {

@@ -5,6 +5,18 @@ import type { OvercurrentDevice } from './device.js';
 /** Earthing system of the supply. TN-C-S with a combined conductor in the street is what the trade calls PME. */
 export type EarthingSystem = 'TN-S' | 'TN-C-S' | 'TT' | 'IT';
 
+/**
+ * How an earthing conductor is laid: above ground or buried, and what it is protected against; `buried-protected` is
+ * against corrosion and mechanical damage.
+ */
+export type EarthingConductorLaid =
+  | 'above-ground'
+  | 'above-ground-protected'
+  | 'buried'
+  | 'buried-against-damage'
+  | 'buried-against-corrosion'
+  | 'buried-protected';
+
 /** Earth electrode of the installation. */
 export interface Electrode {
   /** Measured resistance to earth, Ω. */
@@ -41,6 +53,8 @@ export interface Supply {
   readonly tails?: Fact<SquareMillimetres>;
   /** Earthing conductor, mm². */
   readonly earthingConductor?: Fact<SquareMillimetres>;
+  /** How the earthing conductor is laid; it decides its smallest size where it is buried, and on TT. */
+  readonly earthingConductorLaid?: Fact<EarthingConductorLaid>;
   /** Neutral conductor of the supply, mm², from which main bonding under PME is sized. */
   readonly supplyNeutral?: Fact<SquareMillimetres>;
   /** Main protective bonding conductors, by what they bond. */

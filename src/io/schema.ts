@@ -295,6 +295,18 @@ const supply = record({
   metered: may(yes),
   tails: may(factField('tailsArea')),
   earthingConductor: may(factField('earthingConductorArea')),
+  earthingConductorLaid: may(
+    fact(
+      z.enum([
+        'above-ground',
+        'above-ground-protected',
+        'buried',
+        'buried-against-damage',
+        'buried-against-corrosion',
+        'buried-protected',
+      ]),
+    ),
+  ),
   supplyNeutral: may(factField('supplyNeutralArea')),
   bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
   electrode: may(electrode),

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { judgeReadings } from '../../src/design/judge-readings.js';
 import { testSheet } from '../../src/design/test-sheet.js';
-import { celsius, known, milliamperes, type Run, silent, unknown, volts } from '../../src/index.js';
+import { celsius, known, milliamperes, ohms, type Run, silent, unknown, volts } from '../../src/index.js';
 import { disconnection } from '../../src/standards/bs7671/rules/disconnection.js';
 import { type TestEdition, testPlan } from '../../src/standards/bs7671/test-plan.js';
 import type { Findings } from '../../src/standards/wiring-code.js';
@@ -49,6 +49,12 @@ describe('test sheet', () => {
     // exact: (Z_max - Z_e) 0.96/1.2 + Z_e
     expect(reading(sheet, 'loop').limits[0]?.amount?.value).toBeCloseTo((218.5 / 160 - 0.35) * 0.8 + 0.35, 10);
     expect(reading(sheet, 'loop').limits[1]?.amount?.value).toBeCloseTo(0.8 * (218.5 / 160), 10);
+  });
+  test('asks for the electrode of a point that is an island on TT: 50 V over 30 mA', () => {
+    const island = { ...chargePoint, earthing: 'tt-island' as const, electrode: { resistance: known(ohms(80)) } };
+    const found = reading(sheetOf({ feeds: [island] }), 'electrode-point');
+    expect(found.expected?.value).toBe(80);
+    expect(found.limits[0]?.amount?.value).toBeCloseTo(50 / 0.03, 9);
   });
   test('is plain data in the order of the tests, dead before live', () => {
     const sheet = sheetOf();

@@ -11,9 +11,11 @@ import {
 } from '../../../core/index.js';
 import type { Supply } from '../../../installation/index.js';
 import { halfOfEarthingConductor, tabulatedEarthing } from '../../../physics/index.js';
-import type { SquareMillimetres } from '../../../units/index.js';
+import { type SquareMillimetres, squareMillimetres } from '../../../units/index.js';
 import { shockCaution } from '../../iec-family/disconnection-checks.js';
-import type { Rule } from '../../wiring-code.js';
+import { writeExternalImpedance } from '../../iec-family/fault-loop.js';
+import type { CircuitCase, Rule } from '../../wiring-code.js';
+import { table541 } from '../tables/54-1.js';
 import { table548 } from '../tables/54-8.js';
 
 /**
@@ -63,12 +65,68 @@ function writeMinimumBonding(sheet: Sheet, supply: Supply, pme: boolean): Known<
   return sheet.step(halfOfEarthingConductor, { minimumEarthingArea });
 }
 
-function earthingConductor(sheet: Sheet, supply: Supply, pme: boolean): CheckResult {
-  const byTails = sheet.part('By the meter tails');
-  const conductorArea = byTails.given('conductorArea', sized('meter tails', supply.tails, 'read them off'));
-  byTails.step(tabulatedEarthing, { conductorArea });
-  const parts = [byTails];
-  if (pme) {
+/** Rows of Table 54.1 for conductors in the ground. */
+const buried = {
+  buried: 'not protected',
+  'buried-against-damage': 'protected against mechanical damage only',
+  'buried-against-corrosion': 'protected against corrosion only',
+  'buried-protected': 'protected against corrosion and mechanical damage',
+} as const;
+
+/** Smallest size by the way in which it is laid. */
+function writeAsLaid(sheet: Sheet, { earthingConductorLaid }: Supply): Known<SquareMillimetres> {
+  const laid = factValue('how the earthing conductor is laid', earthingConductorLaid ?? howLaid);
+  if (isMissing(laid)) return sheet.given('minimumEarthingArea', laid);
+  if (laid === 'above-ground' || laid === 'above-ground-protected')
+    return sheet.given(
+      'minimumEarthingArea',
+      squareMillimetres(laid === 'above-ground' ? 4 : 2.5),
+      'BS 7671 543.1.1, conductor in no cable: 4 mm², or 2.5 mm² protected against mechanical damage, from memory',
+    );
+  return sheet.look(table541, {
+    metal: sheet.label('metal', 'copper'),
+    protection: sheet.label('protection', buried[laid]),
+  });
+}
+
+const howLaid = {
+  state: 'unknown',
+  obtain: 'see whether it is buried, and protected against corrosion and mechanical damage: Table 54.1',
+} as const;
+
+/** External impedance from which a fault cannot heat a conductor of the smallest size, Ω. */
+const slightFault = 1;
+
+/** Whether the table by the meter tails decides: on TT only where more than a slight fault current can flow. */
+function tailsDecide(sheet: Sheet, circuit: CircuitCase): Known<boolean> {
+  const impedance = writeExternalImpedance(sheet.part('External impedance'), circuit, 'TT');
+  if (isMissing(impedance) || impedance < slightFault) return isMissing(impedance) ? impedance : true;
+  sheet.note(
+    `Z_e is not below ${slightFault} Ω: at most 253 A for 1 s need 1.8 mm² at k = 143, so that the way it is laid decides (On-Site Guide, TT supplies, from memory).`,
+  );
+  return false;
+}
+
+function earthingConductor(sheet: Sheet, circuit: CircuitCase, system: 'TN-S' | 'TN-C-S' | 'TT'): CheckResult {
+  const { supply } = circuit.installation;
+  const parts: Sheet[] = [];
+  const laid = supply.earthingConductorLaid;
+  if (system === 'TT' || laid) {
+    const part = sheet.part('As it is laid');
+    writeAsLaid(part, supply);
+    parts.push(part);
+  }
+  const decide = system === 'TT' ? tailsDecide(sheet, circuit) : true;
+  if (decide !== false) {
+    const byTails = sheet.part('By the meter tails');
+    if (isMissing(decide)) byTails.given('minimumEarthingArea', decide);
+    else {
+      const conductorArea = byTails.given('conductorArea', sized('meter tails', supply.tails, 'read them off'));
+      byTails.step(tabulatedEarthing, { conductorArea });
+    }
+    parts.push(byTails);
+  }
+  if (system === 'TN-C-S') {
     const byBonding = sheet.part('By the bonding conductor');
     const bonding = byBonding.part('Main bonding');
     writeMinimumBonding(bonding, supply, true);
@@ -94,17 +152,17 @@ export const earthingAndBonding: Rule = (circuit, _findings, sheet) => {
     ];
   const pme = system === 'TN-C-S';
   const results: CheckResult[] = [];
-  if (system === 'TT')
+  if (system === 'IT')
     results.push(
       sheet.result(
         notDetermined(earthingConductorLarge, {
           kind: 'fact',
-          fact: 'how the earthing conductor is laid',
-          obtain: 'whether it is buried, and protected against corrosion and mechanical damage: Table 54.1',
+          fact: 'earthing conductor of an IT system',
+          obtain: 'design it by BS 7671 411.6: the rule here is for TN and TT',
         }),
       ),
     );
-  else results.push(earthingConductor(sheet.part('Earthing conductor'), supply, pme));
+  else results.push(earthingConductor(sheet.part('Earthing conductor'), circuit, system));
   if (supply.bonding === undefined)
     results.push(
       sheet.result(
