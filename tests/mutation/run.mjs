@@ -59,6 +59,7 @@ const stryker = new Stryker({
   ignoreStatic: true,
   concurrency: Number(process.env.CONCURRENCY ?? 2),
   timeoutMS: 120_000,
+  dryRunTimeoutMinutes: 20,
   reporters: ['clear-text', 'json'],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportScoreTable: false },
   jsonReporter: { fileName: 'node_modules/.cache/mutation.json' },
