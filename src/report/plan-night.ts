@@ -78,7 +78,7 @@ const readyWords = (arrives: number, charged: Charged | undefined): string =>
     : `${charged.after === undefined ? `${energy(charged.missing)} lacking` : clock(arrives + charged.after)}${charged.waited > 0 ? `, ${formatIn(charged.waited, 's')} without current` : ''}`;
 
 const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
-  `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above the ${formatIn(limit, 'A')} of the ${limitBy} for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
+  `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above ${formatIn(limit, 'A')}, ${limitBy}, for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
 
 /** The night in which all vehicles charge, as a picture with what it takes for granted. */
 export function nightBlocks(night: Night | undefined): readonly Block[] {
@@ -86,7 +86,7 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
   const { vehicles, load, over, about, gaps } = night;
   return [
     heading(2, 'A night of charging'),
-    ...list([...about, ...gaps.map((gap) => `left out: ${gapWords(gap)}`)]),
+    ...list([...about, ...gaps.map((gap) => `${gapWords(gap)}: what rests on it is left out`)]),
     ...grid(
       'Ready at. A demand is known, but no course of it over the day: as a rule real nights lie between the two',
       ['point', 'plugged in', 'leaves', 'everything else at rest', 'everything else at its maximum demand throughout'],

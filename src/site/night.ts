@@ -1,5 +1,5 @@
 import { type Simulation, simulate } from '../charging/index.js';
-import { type Gap, isMissing, type Known } from '../core/index.js';
+import { type Fact, type Gap, isMissing, type Known } from '../core/index.js';
 import type { Adequacy, FeederDemand } from '../demand/index.js';
 import { type Board, type Installation, type Line, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
@@ -72,7 +72,7 @@ export interface Night {
   readonly load?: NightLoad;
   /** Where a limit is exceeded while everything else draws its maximum demand, in the order of the tree. */
   readonly over: readonly NightOver[];
-  /** Why vehicles are left out, or the demand of everything else. */
+  /** Why vehicles are left out, the demand of everything else, or a limit. */
   readonly gaps: readonly Gap[];
 }
 
@@ -182,16 +182,26 @@ function limitsOf(installation: Installation, vehicles: readonly Vehicle[]) {
     limitOf(b),
     b.control?.name ?? b.id,
   ]);
-  limits.push([installation.board, least('cutOutRating', installation.supply.cutOut.rating), 'rating of the cut-out']);
+  limits.push([
+    installation.board,
+    least('rating of the cut-out', installation.supply.cutOut.rating),
+    'rating of the cut-out',
+  ]);
   for (const b of boards) {
     const feeder = feeders.get(b.id);
-    if (feeder) limits.push([b, least('rating', feeder.device.rating), `rating of the device of ${feeder.id}`]);
-    if (b.mainSwitch) limits.push([b, least('rating', b.mainSwitch.rating), `rating of the main switch of ${b.id}`]);
-    if (b.rating) limits.push([b, least('rating', b.rating), `rating of ${b.id}`]);
+    const ratings: [Fact<Amperes> | undefined, string][] = [
+      [feeder?.device.rating, `rating of the device of ${feeder?.id}`],
+      [b.mainSwitch?.rating, `rating of the main switch of ${b.id}`],
+      [b.rating, `rating of ${b.id}`],
+    ];
+    for (const [rating, by] of ratings) if (rating) limits.push([b, least(by, rating), by]);
   }
-  return limits.flatMap(([board, limit, by]) =>
-    limit === undefined || isMissing(limit) ? [] : [{ board, limit, by }],
-  );
+  return {
+    limits: limits.flatMap(([board, limit, by]) =>
+      limit === undefined || isMissing(limit) ? [] : [{ board, limit, by }],
+    ),
+    gaps: limits.flatMap(([, limit]) => (isMissing(limit) ? limit.missing : [])),
+  };
 }
 
 /** The load where it comes nearest to its limit, and where it is beyond. */
@@ -201,10 +211,11 @@ function loadOf(
   standing: readonly Vehicle[],
   { courses, minutes }: Pick<ReturnType<typeof nightBeside>, 'courses' | 'minutes'>,
   existing: (board: Board, line: Line) => number,
-): { readonly load?: NightLoad; readonly over: readonly NightOver[] } {
+): { readonly load?: NightLoad; readonly over: readonly NightOver[]; readonly gaps: readonly Gap[] } {
+  const { limits, gaps } = limitsOf(installation, stated);
   const over = new Map<string, NightOver>();
   let [nearest, load]: [number, (() => NightLoad) | undefined] = [Number.NEGATIVE_INFINITY, undefined];
-  for (const { board, limit, by } of limitsOf(installation, stated))
+  for (const { board, limit, by } of limits)
     for (const line of LINES) {
       const here = [...stated, ...standing].flatMap((v) => {
         const current = behind(v, board) && used(v).includes(line) ? courses.get(v.point.id)?.[line] : undefined;
@@ -234,7 +245,7 @@ function loadOf(
         limit,
       });
     }
-  return { ...(load ? { load: load() } : {}), over: [...over.values()] };
+  return { ...(load ? { load: load() } : {}), over: [...over.values()], gaps };
 }
 
 /**
@@ -301,7 +312,12 @@ export function nightOf(
   const quiet = nightBeside(installation, stated, span, () => 0);
   const demand = (b: Board, line: Line) => existing(b, line) as number;
   const busy = open.length > 0 ? undefined : nightBeside(installation, [...stated, ...through], span, demand);
-  const once = new Map([...gaps, ...open].map((gap) => [JSON.stringify(gap), gap]));
+  const {
+    load,
+    over,
+    gaps: unjudged,
+  } = busy ? loadOf(installation, stated, standing, busy, demand) : { load: undefined, over: [], gaps: [] };
+  const once = new Map([...gaps, ...open, ...unjudged].map((gap) => [JSON.stringify(gap), gap]));
   return {
     vehicles: stated.map((v) => ({
       point: v.point.id,
@@ -311,7 +327,8 @@ export function nightOf(
       ...(busy ? { busy: busy.charged(v) } : {}),
     })),
     about,
-    ...(busy ? loadOf(installation, stated, standing, busy, demand) : { over: [] }),
+    ...(load ? { load } : {}),
+    over,
     gaps: [...once.values()],
   };
 }

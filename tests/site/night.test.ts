@@ -97,6 +97,41 @@ describe('a night of charging', () => {
     for (const held of ['workshop', 'flats']) expect(nightOfChanged(held, () => undefined).over).toEqual([]);
   });
 
+  it('names a limit that is not known, and judges the others', () => {
+    const night = nightOfChanged(
+      'easy-home',
+      (d) => Object.assign((d.supply as Tree).cutOut as Tree, { rating: { unknown: 'ask the network operator' } }),
+      'as-wanted',
+    );
+    expect(night.gaps).toEqual([{ kind: 'fact', fact: 'rating of the cut-out', obtain: 'ask the network operator' }]);
+    // 102.15 A through a main switch of 100 A
+    expect(night.over).toMatchObject([{ limit: 100, limitBy: 'rating of the main switch of consumer unit' }]);
+  });
+
+  it('never makes a vehicle later, nor leaves it with less, for a higher limit of its control', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 50, max: 100 }), fc.integer({ min: 0, max: 40 }), (limit, more) => {
+        const at = (amps: number) => {
+          const night = nightOfChanged('workshop', (d) => {
+            Object.assign((d.board as Tree).control as Tree, { limit: `${amps} A` });
+            (d.wanted as Tree[]).splice(1);
+            ((d.board as Tree).control as Tree).controls = ['bay 1'];
+          });
+          expect(Math.max(...sums(night))).toBeLessThanOrEqual(
+            Math.max(amps, night.load?.bands[0]?.current[0] ?? 0) + 1e-9,
+          );
+          const [v] = night.vehicles;
+          const { after, missing = 0 } = v?.busy ?? {};
+          return { after: after ?? Number.POSITIVE_INFINITY, missing };
+        };
+        const [less, greater] = [at(limit), at(limit + more)];
+        expect(greater.missing).toBeLessThanOrEqual(less.missing + 1e-6);
+        expect(greater.after).toBeLessThanOrEqual(less.after + 1e-6);
+      }),
+      { numRuns: 8 },
+    );
+  });
+
   it('takes a point of whose vehicle nothing is stated to charge throughout, beside all else at its most', () => {
     const night = nightOfChanged('workshop', (d) => {
       Object.assign(vehicle(d, 0), { arrives: '08:00', leaves: '17:00', energy: '150 kWh' });
