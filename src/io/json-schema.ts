@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { factForms, schemaNames } from './field.js';
-import { outletKinds, outletSchema, surveySchema } from './schema.js';
+import { outletKinds, outletSchema } from './installation-schema.js';
+import { surveySchema } from './survey-schema.js';
 
 type Json = Record<string, unknown>;
 

@@ -5,7 +5,7 @@ import { CalculationError, invalidInput, type Problem } from '../units/index.js'
 import { migrate } from './migrate.js';
 import { problemsOf } from './problems.js';
 import { scan } from './scan.js';
-import { type SurveyDocument, surveySchema } from './schema.js';
+import { type SurveyDocument, surveySchema } from './survey-schema.js';
 
 /**
  * Reads a survey document: plain data as JSON holds it, with units in text or under keys that name them.

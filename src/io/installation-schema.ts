@@ -1,21 +1,17 @@
 import * as z from 'zod';
 import type { Board, ChargePoint, Load, Outlet, Run } from '../installation/index.js';
-import type { Survey } from '../site/survey.js';
-import { editions } from '../standards/bs7671/editions.js';
 import { fact, factField, may, must, named, quantityField, record } from './field.js';
 
-const NAME = z
+export const NAME = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9 ._-]{0,59}$/, 'must be a short name of letters, digits, space, dot, dash');
-const TEXT = z.string().max(500);
-const DATE = z.iso.date('must be a day as yyyy-mm-dd');
-const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
-const LINES = z
+export const TEXT = z.string().max(500);
+export const LINES = z
   .array(z.enum(['L1', 'L2', 'L3']))
   .min(1)
   .max(3);
-const COUNT = z.number().int('must be a whole number').min(0).max(10000);
-const yes = named('fact.yes-or-no', fact(z.boolean()));
+export const COUNT = z.number().int('must be a whole number').min(0).max(10000);
+export const yes = named('fact.yes-or-no', fact(z.boolean()));
 
 const OVERCURRENT = z.union(
   [
@@ -29,7 +25,7 @@ const OVERCURRENT = z.union(
   },
 );
 
-const device = named(
+export const device = named(
   'device',
   record({
     kind: must(fact(OVERCURRENT)),
@@ -41,7 +37,7 @@ const device = named(
   }),
 );
 /** A device whose rating is still to be designed. */
-const deviceToDesign = named(
+export const deviceToDesign = named(
   'deviceToDesign',
   record({
     kind: must(fact(OVERCURRENT)),
@@ -64,7 +60,7 @@ const residualShape = {
   bidirectional: may(yes),
   pointsServed: may(COUNT),
 };
-const residual = named('residual', record(residualShape));
+export const residual = named('residual', record(residualShape));
 const boardResidual = named('boardResidual', record({ ...residualShape, serves: may(z.array(NAME).max(100)) }));
 
 const cableShape = {
@@ -80,7 +76,7 @@ const cableShape = {
   protectiveMaterial: may(z.enum(['copper', 'aluminium', 'steel'])),
 };
 const cable = named('cable', record({ ...cableShape, area: must(factField('conductorArea')) }));
-const cableToDesign = named('cableToDesign', record(cableShape));
+export const cableToDesign = named('cableToDesign', record(cableShape));
 
 const METHOD = z.enum([
   'A',
@@ -101,7 +97,7 @@ const METHOD = z.enum([
   '102',
   '103',
 ]);
-const stretch = named(
+export const stretch = named(
   'stretch',
   record({
     name: must(TEXT.min(1)),
@@ -190,13 +186,13 @@ const load = named(
   }),
 );
 
-const electrode = record({
+export const electrode = record({
   resistance: must(factField('electrodeResistance')),
   soilResistivity: may(factField('earthResistivity')),
   separation: may(factField('length')),
 });
 
-const pointShape = {
+export const pointShape = {
   setting: must(factField('chargeCurrent')),
   minimum: may(quantityField('chargeCurrent')),
   outdoors: must(yes),
@@ -262,7 +258,7 @@ const boardShape = {
   surgeProtection: may(yes),
   runs: must(z.array(run).max(200)),
 };
-const board = record(boardShape) as unknown as z.ZodType<Board>;
+export const board = record(boardShape) as unknown as z.ZodType<Board>;
 // dispatch on `kind`, so that the problems are those of the kind that was meant
 const anOutlet = z.unknown().transform((input, ctx): Outlet => {
   const kind = (input as { kind?: unknown } | null)?.kind;
@@ -280,7 +276,7 @@ export const outletKinds: readonly z.ZodType[] = [
 ];
 export const outletSchema = anOutlet;
 
-const supply = record({
+export const supply = record({
   operation: may(z.enum(['grid', 'island'])),
   currentKind: may(z.enum(['ac', 'dc'])),
   system: must(fact(z.enum(['TN-S', 'TN-C-S', 'TT', 'IT']))),
@@ -314,71 +310,3 @@ const supply = record({
   specialLocation: may(z.enum(['caravan-park', 'marina', 'construction-site', 'filling-station', 'none'])),
   meteredDemand: may(record({ current: must(factField('demand')), about: must(TEXT.min(1)) })),
 });
-
-const wanted = record({
-  id: must(NAME),
-  from: must(NAME),
-  lines: must(LINES),
-  point: must(record(pointShape)),
-  device: must(deviceToDesign),
-  residual: may(z.array(residual).max(10)),
-  cables: must(z.array(cableToDesign).min(1).max(20)),
-  route: must(z.array(stretch).min(1).max(100)),
-  vehicle: may(
-    record({
-      energy: must(factField('energyNeeded')),
-      onBoardCurrent: must(factField('chargeCurrent')),
-      onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-      arrives: must(CLOCK),
-      leaves: must(CLOCK),
-      efficiency: must(factField('chargeEfficiency')),
-    }),
-  ),
-});
-
-/** The survey document, version 1. */
-export const surveySchema = record({
-  format: must(z.literal('survey/1')),
-  about: must(
-    record({
-      title: must(TEXT.min(1)),
-      reference: may(TEXT),
-      invented: may(z.boolean()),
-      date: must(DATE),
-      country: must(z.literal('GB')),
-      premises: must(z.enum(['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'])),
-      dwellings: may(COUNT.min(1)),
-    }),
-  ),
-  code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.enum(editions.map((e) => e.edition))) })),
-  supply: must(supply),
-  board: must(board),
-  wanted: must(z.array(wanted).min(1).max(200)),
-  options: may(
-    record({
-      dropLimit: may(quantityField('dropLimit')),
-      testTemperature: may(quantityField('ambientTemperature')),
-      acceptMemoryFigures: may(z.boolean()),
-      makersLetThrough: may(z.number().gt(0).min(1e-3).max(1e12)),
-      fuseEdition: may(z.enum(['2008', '2011'])),
-      initialTemperature: may(quantityField('initialTemperature')),
-    }),
-  ),
-  demand: may(record({ meteredMargin: may(quantityField('demandMargin')), governing: may(TEXT.min(1)) })),
-  work: may(
-    record({
-      mounting: may(z.enum(['wall', 'post'])),
-      wallsToDrill: may(fact(COUNT)),
-      newEnclosure: may(yes),
-      electrode: may(z.boolean()),
-      replaceTails: may(z.boolean()),
-      travelMinutes: may(z.number().min(0).max(1440)),
-      outletHeight: may(factField('length')),
-    }),
-  ),
-});
-
-/** What the schema reads, before it is arranged as a survey. */
-export type SurveyDocument = z.output<typeof surveySchema>;
-/** The part of a survey that stands in the document as it is. */
-export type SurveyAbout = Survey['about'];

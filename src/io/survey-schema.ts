@@ -1,0 +1,89 @@
+import * as z from 'zod';
+import type { Survey } from '../site/survey.js';
+import { editions } from '../standards/bs7671/editions.js';
+import { fact, factField, may, must, quantityField, record } from './field.js';
+import {
+  board,
+  COUNT,
+  cableToDesign,
+  deviceToDesign,
+  LINES,
+  NAME,
+  pointShape,
+  residual,
+  stretch,
+  supply,
+  TEXT,
+  yes,
+} from './installation-schema.js';
+
+const DATE = z.iso.date('must be a day as yyyy-mm-dd');
+const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
+
+const wanted = record({
+  id: must(NAME),
+  from: must(NAME),
+  lines: must(LINES),
+  point: must(record(pointShape)),
+  device: must(deviceToDesign),
+  residual: may(z.array(residual).max(10)),
+  cables: must(z.array(cableToDesign).min(1).max(20)),
+  route: must(z.array(stretch).min(1).max(100)),
+  vehicle: may(
+    record({
+      energy: must(factField('energyNeeded')),
+      onBoardCurrent: must(factField('chargeCurrent')),
+      onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+      arrives: must(CLOCK),
+      leaves: must(CLOCK),
+      efficiency: must(factField('chargeEfficiency')),
+    }),
+  ),
+});
+
+/** The survey document, version 1. */
+export const surveySchema = record({
+  format: must(z.literal('survey/1')),
+  about: must(
+    record({
+      title: must(TEXT.min(1)),
+      reference: may(TEXT),
+      invented: may(z.boolean()),
+      date: must(DATE),
+      country: must(z.literal('GB')),
+      premises: must(z.enum(['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'])),
+      dwellings: may(COUNT.min(1)),
+    }),
+  ),
+  code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.enum(editions.map((e) => e.edition))) })),
+  supply: must(supply),
+  board: must(board),
+  wanted: must(z.array(wanted).min(1).max(200)),
+  options: may(
+    record({
+      dropLimit: may(quantityField('dropLimit')),
+      testTemperature: may(quantityField('ambientTemperature')),
+      acceptMemoryFigures: may(z.boolean()),
+      makersLetThrough: may(z.number().gt(0).min(1e-3).max(1e12)),
+      fuseEdition: may(z.enum(['2008', '2011'])),
+      initialTemperature: may(quantityField('initialTemperature')),
+    }),
+  ),
+  demand: may(record({ meteredMargin: may(quantityField('demandMargin')), governing: may(TEXT.min(1)) })),
+  work: may(
+    record({
+      mounting: may(z.enum(['wall', 'post'])),
+      wallsToDrill: may(fact(COUNT)),
+      newEnclosure: may(yes),
+      electrode: may(z.boolean()),
+      replaceTails: may(z.boolean()),
+      travelMinutes: may(z.number().min(0).max(1440)),
+      outletHeight: may(factField('length')),
+    }),
+  ),
+});
+
+/** What the schema reads, before it is arranged as a survey. */
+export type SurveyDocument = z.output<typeof surveySchema>;
+/** The part of a survey that stands in the document as it is. */
+export type SurveyAbout = Survey['about'];
