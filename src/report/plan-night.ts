@@ -85,7 +85,7 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
   if (!night) return [];
   const { vehicles, load, over, about, gaps } = night;
   return [
-    heading(2, 'A night of charging'),
+    heading(2, 'All vehicles charging'),
     ...list([...about, ...gaps.map((gap) => `${gapWords(gap)}: what rests on it is left out`)]),
     ...grid(
       'Ready at. A demand is known, but no course of it over the day: as a rule real nights lie between the two',
@@ -104,7 +104,7 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
           {
             kind: 'figure' as const,
             svg: nightLoadPicture({
-              title: `Load of a night at ${load.place}`,
+              title: `Load with all vehicles charging, ${load.place}`,
               minutes: load.minutes,
               bands: banded(load),
               limit: load.limit,
