@@ -91,7 +91,12 @@ export const directComponentFactor = /* @__PURE__ */ formula({
     return Math.expm1(4 * decay) / (2 * decay);
   },
   valid: { peakFactor: { above: 1.02, most: 1.99 } },
-  source: { document: 'IEC 60909-0', clause: 'thermal equivalent current, factor m', provenance: 'memory' },
+  source: {
+    document: 'IEC 60909-0',
+    clause: 'thermal equivalent current, factor m',
+    provenance: 'one-source',
+    note: 'stands in the documentation of the open network library pandapower',
+  },
 });
 
 /**
@@ -106,7 +111,12 @@ export const boundedFaultEnergy = /* @__PURE__ */ formula({
   expression: 'faultCurrent^2 * faultTime * (1 + thermalFactor)',
   compute: ({ faultCurrent, faultTime, thermalFactor }) =>
     faultCurrent * faultCurrent * faultTime * (1 + thermalFactor),
-  source: { document: 'IEC 60909-0', clause: 'thermal equivalent current', provenance: 'memory' },
+  source: {
+    document: 'IEC 60909-0',
+    clause: 'thermal equivalent current',
+    provenance: 'one-source',
+    note: 'stands in the documentation of the open network library pandapower',
+  },
 });
 
 /** Share of the fault current that the armour takes beside another protective conductor. */

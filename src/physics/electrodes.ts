@@ -36,9 +36,9 @@ export const parallelRods = /* @__PURE__ */ formula({
     (singleRodResistance * (1 + rodFactor * spacingRatio)) / rodCount,
   source: {
     document: 'BS 7430',
-    provenance: 'memory',
+    provenance: 'one-source',
     clause: 'rods in parallel',
-    note: 'for a spacing of at least the length of a rod',
+    note: 'for a spacing of at least the length of a rod; stands in a worked earthing calculation after BS 7430',
   },
 });
 

@@ -51,8 +51,8 @@ export const gridImpedanceOf = /* @__PURE__ */ formula({
   source: {
     document: iec60909,
     clause: 'network feeders',
-    provenance: 'memory',
-    note: 'for a transformer whose high side is rated at the nominal voltage of the grid',
+    provenance: 'one-source',
+    note: 'for a transformer whose high side is rated at the nominal voltage of the grid; stands in the documentation of the open network library pandapower',
   },
 });
 
@@ -65,7 +65,12 @@ export const peakFactorOf = /* @__PURE__ */ formula({
   expression: '1.02 + 0.98 * exp(-3 * resistance / reactance)',
   compute: ({ resistance, reactance }) => 1.02 + 0.98 * Math.exp((-3 * resistance) / reactance),
   valid: { reactance: { above: 0 } },
-  source: { document: iec60909, clause: 'peak current', provenance: 'memory' },
+  source: {
+    document: iec60909,
+    clause: 'peak current',
+    provenance: 'one-source',
+    note: 'stands in the documentation of the open network library pandapower',
+  },
 });
 
 /** Peak of the fault current. IEC 60909-0, peak current. */
@@ -76,7 +81,12 @@ export const peakCurrentOf = /* @__PURE__ */ formula({
   output: 'peakCurrent',
   expression: 'peakFactor * sqrt(2) * faultCurrent',
   compute: ({ peakFactor, faultCurrent }) => peakFactor * Math.SQRT2 * faultCurrent,
-  source: { document: iec60909, clause: 'peak current', provenance: 'memory' },
+  source: {
+    document: iec60909,
+    clause: 'peak current',
+    provenance: 'one-source',
+    note: 'stands in the documentation of the open network library pandapower',
+  },
 });
 
 /** An impedance as plain data, Ω. */
@@ -261,7 +271,12 @@ export const lineLineFault = /* @__PURE__ */ procedure({
   title: 'Line-to-line fault current',
   output: 'faultCurrent',
   method: '√3/2 of the three-phase fault current',
-  source: { document: iec60909, clause: 'radial networks', provenance: 'memory' },
+  source: {
+    document: iec60909,
+    clause: 'radial networks',
+    provenance: 'one-source',
+    note: 'stands in the documentation of the open network library pandapower, as c·U_n/(2·Z)',
+  },
   run: (network: RadialNetwork) => (Math.sqrt(3) / 2) * current(network, threePhasePath(network)),
 });
 

@@ -8,6 +8,7 @@ import {
   metres,
   ohmMetres,
   ohms,
+  parallelRods,
   publishedElectrodeLimit,
   ratio,
   rodResistance,
@@ -60,6 +61,58 @@ const sums = (a: number, b: number, c: number) => ({
   vectorSumCurrent: vectorSum(lines(a, b, c)),
   arithmeticSumCurrent: arithmeticSum(lines(a, b, c)),
 });
+
+// 55 Ω·m, rods of 3 m and 25 mm at 10 m in a line, factor 1; the text cuts the figures instead of rounding them
+const rodText = { document: 'earthing design calculation after BS 7430', where: 'worked example, nine rods' } as const;
+const rod = () =>
+  rodResistance({
+    earthResistivity: ohmMetres(55),
+    electrodeLength: metres(3),
+    electrodeDiameter: metres(0.025),
+  });
+const spacing = () =>
+  rodSpacingRatio({ earthResistivity: ohmMetres(55), singleRodResistance: ohms(rod()), rodSpacing: metres(10) });
+const nineRods: readonly PublishedCase[] = [
+  {
+    id: 'nine-rods-single',
+    about: 'one rod of 3 m and 25 mm in 55 Ω·m',
+    source: rodText,
+    provenance: 'one-source',
+    exercises: ['rod-resistance'],
+    ours: rod,
+    published: 17.12,
+    unit: 'Ω',
+    tolerance: 0.01,
+  },
+  {
+    id: 'nine-rods-ratio',
+    about: 'ratio of spacing resistance to rod resistance, rods at 10 m',
+    source: rodText,
+    provenance: 'one-source',
+    exercises: ['rod-spacing-ratio'],
+    ours: spacing,
+    published: 0.0511,
+    unit: '1',
+    tolerance: 0.0001,
+  },
+  {
+    id: 'nine-rods-parallel',
+    about: 'nine rods in parallel, factor 1',
+    source: rodText,
+    provenance: 'one-source',
+    exercises: ['parallel-rods'],
+    ours: () =>
+      parallelRods({
+        singleRodResistance: ohms(rod()),
+        rodFactor: ratio(1),
+        spacingRatio: ratio(spacing()),
+        rodCount: ratio(9),
+      }),
+    published: 1.99,
+    unit: 'Ω',
+    tolerance: 0.01,
+  },
+];
 
 /** Figures on the lost PEN conductor and on electrodes that are printed or derived elsewhere. */
 export const cases: readonly PublishedCase[] = [
@@ -234,4 +287,5 @@ export const cases: readonly PublishedCase[] = [
     unit: 'Ω',
     tolerance: 1e-9,
   },
+  ...nineRods,
 ];

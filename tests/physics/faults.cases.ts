@@ -5,20 +5,29 @@ import {
   doubledReading,
   earthFaultCurrentOf,
   faultEnergy,
+  gridImpedanceOf,
   kilovoltAmperes,
   lineEarthFault,
   loopImpedanceLimitOf,
   ohms,
+  peakCurrentOf,
+  peakFactorOf,
   percent,
   type RadialElement,
+  type RadialNetwork,
   ratio,
   residualTouchVoltage,
   ringProtectiveByArea,
   seconds,
   squareMillimetres,
   threePhaseFault,
+  threePhasePath,
+  transformerFactorOf,
   transformerImpedanceOf,
+  transformerResistanceOf,
+  voltAmperes,
   volts,
+  watts,
   withstandEnergyOf,
 } from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
@@ -207,6 +216,85 @@ const typeBCases: readonly PublishedCase[] = typeB.map(([rating, printed]) => ({
   tolerance: 0.005 + 1e-9,
 }));
 
+// test network of an open library: 100 MVA at 220 kV with R/X 0.4, transformer 100 MVA 220/110 kV, 12 %, loss 260 kW
+const library = { document: 'pandapower, open network library', where: 'short-circuit tests, ring network' } as const;
+const gridSize = () =>
+  gridImpedanceOf({
+    voltageFactor: ratio(1.1),
+    gridFaultCurrent: amperes(100e6 / (Math.sqrt(3) * 220e3)),
+    gridVoltage: volts(220e3),
+    transformerVoltage: volts(110e3),
+  });
+const gridPart = () => {
+  const reactance = gridSize() / Math.hypot(1, 0.4);
+  return { resistance: 0.4 * reactance, reactance };
+};
+const behindTransformer = (): RadialNetwork => {
+  const plate = { transformerVoltage: volts(110e3), transformerRating: voltAmperes(100e6) };
+  const z = transformerImpedanceOf({ transformerImpedanceVoltage: ratio(0.12), ...plate });
+  const r = transformerResistanceOf({ transformerLoss: watts(260e3), ...plate });
+  const x = Math.sqrt(z ** 2 - r ** 2);
+  const k = transformerFactorOf({
+    maximumVoltageFactor: ratio(1.1),
+    transformerReactanceRatio: ratio((x * 100e6) / 110e3 ** 2),
+  });
+  return {
+    lineVoltage: 110e3,
+    voltageFactor: 1.1,
+    elements: [
+      { name: 'grid', line: gridPart() },
+      { name: 'transformer', line: { resistance: k * r, reactance: k * x } },
+    ],
+  };
+};
+const peak = (path: { resistance: number; reactance: number }, faultCurrent: number) =>
+  peakCurrentOf({
+    peakFactor: peakFactorOf({ resistance: ohms(path.resistance), reactance: ohms(path.reactance) }),
+    faultCurrent: amperes(faultCurrent),
+  }) / 1e3;
+
+const network: readonly PublishedCase[] = [
+  {
+    id: 'library-peak-at-grid',
+    about: 'peak current at a grid of 100 MVA and 220 kV with R/X of 0.4',
+    source: library,
+    provenance: 'one-source',
+    exercises: ['peak-factor', 'peak-current'],
+    ours: () => peak(gridPart(), 100e6 / (Math.sqrt(3) * 220e3)),
+    published: 0.48810547956,
+    unit: 'kA',
+    tolerance: 1e-7,
+  },
+  {
+    id: 'library-three-phase-behind-transformer',
+    about: 'three-phase fault current behind the grid and a transformer of 100 MVA, 220/110 kV',
+    source: library,
+    provenance: 'one-source',
+    exercises: [
+      'grid-impedance',
+      'transformer-impedance',
+      'transformer-resistance',
+      'transformer-correction-factor',
+      'three-phase-fault',
+    ],
+    ours: () => threePhaseFault(behindTransformer()) / 1e3,
+    published: 0.47705988,
+    unit: 'kA',
+    tolerance: 1e-7,
+  },
+  {
+    id: 'library-peak-behind-transformer',
+    about: 'peak current behind the grid and a transformer of 100 MVA, 220/110 kV',
+    source: library,
+    provenance: 'one-source',
+    exercises: ['peak-factor', 'peak-current'],
+    ours: () => peak(threePhasePath(behindTransformer()), threePhaseFault(behindTransformer())),
+    published: 0.91192962511,
+    unit: 'kA',
+    tolerance: 1e-7,
+  },
+];
+
 /** Published figures of loop impedance, thermal withstand and short circuit. */
 export const cases: readonly PublishedCase[] = [
   ...transformerCases,
@@ -374,4 +462,5 @@ export const cases: readonly PublishedCase[] = [
     unit: 'A',
     tolerance: 1e-9,
   },
+  ...network,
 ];

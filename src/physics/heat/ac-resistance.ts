@@ -13,8 +13,8 @@ export const skinArgument = /* @__PURE__ */ formula({
   source: {
     document: 'IEC 60287-1-1',
     clause: 'skin effect',
-    provenance: 'memory',
-    note: 'k_s = k_p = 1: solid, stranded or compacted wires, round or sector-shaped',
+    provenance: 'one-source',
+    note: 'k_s = k_p = 1: solid, stranded or compacted wires, round or sector-shaped; stands in an open library of IEC 60287 that cites its clauses',
   },
 });
 
@@ -28,7 +28,12 @@ export const skinFactor = /* @__PURE__ */ formula({
     'skinArgument <= 2.8 ? skinArgument^4 / (192 + 0.8 * skinArgument^4) : skinArgument <= 3.8 ? -0.136 - 0.0177 * skinArgument + 0.0563 * skinArgument^2 : 0.354 * skinArgument - 0.733',
   compute: ({ skinArgument: x }) =>
     x <= 2.8 ? x ** 4 / (192 + 0.8 * x ** 4) : x <= 3.8 ? -0.136 - 0.0177 * x + 0.0563 * x ** 2 : 0.354 * x - 0.733,
-  source: { document: 'IEC 60287-1-1', clause: 'skin effect', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-1-1',
+    clause: 'skin effect',
+    provenance: 'memory',
+    note: 'only the form up to 2.8 was seen in another text',
+  },
 });
 
 /** Share that proximity effect adds in two conductors; the shape leaves two thirds in sectors. IEC 60287-1-1. */
@@ -59,7 +64,12 @@ export const proximityOfThree = /* @__PURE__ */ formula({
     return shapeShare * q * r * (0.312 * r + 1.18 / (q + 0.27));
   },
   valid: { skinArgument: { least: 0, most: 2.8 } },
-  source: { document: 'IEC 60287-1-1', clause: 'proximity effect', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-1-1',
+    clause: 'proximity effect',
+    provenance: 'one-source',
+    note: 'stands in an open library of IEC 60287 that cites its clauses, two thirds for sectors as well',
+  },
 });
 
 /** Resistance to alternating current. IEC 60287-1-1. */
@@ -71,5 +81,10 @@ export const acResistance = /* @__PURE__ */ formula({
   expression: 'resistancePerMetre * (1 + skinFactor + proximityFactor)',
   compute: ({ resistancePerMetre, skinFactor, proximityFactor }) =>
     resistancePerMetre * (1 + skinFactor + proximityFactor),
-  source: { document: 'IEC 60287-1-1', clause: 'alternating-current resistance', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-1-1',
+    clause: 'alternating-current resistance',
+    provenance: 'one-source',
+    note: 'stands in an open library of IEC 60287 that cites its clauses',
+  },
 });

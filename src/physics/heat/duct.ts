@@ -15,8 +15,8 @@ export const ductGapResistance = /* @__PURE__ */ formula({
   source: {
     document: 'IEC 60287-2-1',
     clause: 'cables in ducts',
-    provenance: 'memory',
-    note: 'made for diameters from 25 to 100 mm; thinner cables are an extension',
+    provenance: 'one-source',
+    note: 'made for diameters from 25 to 100 mm; thinner cables are an extension; stands in an open library of IEC 60287 that cites its clauses',
   },
 });
 
@@ -28,7 +28,12 @@ export const ductResistance = /* @__PURE__ */ formula({
   output: 'ductThermalResistance',
   expression: 'wallThermalResistance + soilThermalResistance + neighboursThermalResistance',
   compute: (v) => v.wallThermalResistance + v.soilThermalResistance + v.neighboursThermalResistance,
-  source: { document: 'IEC 60287-2-1', clause: 'cables in ducts', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-2-1',
+    clause: 'cables in ducts',
+    provenance: 'one-source',
+    note: 'stands in an open library of IEC 60287 that cites its clauses',
+  },
 });
 
 /**
@@ -92,5 +97,10 @@ export const ductedResistance = /* @__PURE__ */ formula({
   output: 'externalThermalResistance',
   expression: 'gapThermalResistance + ductThermalResistance',
   compute: ({ gapThermalResistance, ductThermalResistance }) => gapThermalResistance + ductThermalResistance,
-  source: { document: 'IEC 60287-2-1', clause: 'cables in ducts', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-2-1',
+    clause: 'cables in ducts',
+    provenance: 'one-source',
+    note: 'stands in an open library of IEC 60287 that cites its clauses',
+  },
 });

@@ -16,8 +16,8 @@ export const buriedResistance = /* @__PURE__ */ formula({
   source: {
     document: 'IEC 60287-2-1',
     clause: 'single cable, laid direct',
-    provenance: 'memory',
-    note: 'depth to the axis; soil that does not dry out',
+    provenance: 'one-source',
+    note: 'depth to the axis; soil that does not dry out; stands in an open library of IEC 60287 that cites its clauses',
   },
 });
 

@@ -74,7 +74,7 @@ export const sectorCoresResistance = /* @__PURE__ */ formula({
     document: 'IEC 60287-2-1',
     clause: 'shaped conductors',
     provenance: 'memory',
-    note: 'the constant for four cores extends those for two and three and is unchecked',
+    note: 'the constant for four cores extends those for two and three and is unchecked; the form for three cores stands in an open library of IEC 60287 that cites its clauses',
   },
 });
 

@@ -27,8 +27,8 @@ export const tableE521 = /* @__PURE__ */ table({
     document: 'IEC 60364-5-52',
     edition: '2009',
     clause: 'Table E.52.1',
-    provenance: 'memory',
-    note: 'BS 7671 Appendix 4, 5.5 has the same factors; the bands were seen in one text',
+    provenance: 'one-source',
+    note: 'all four factors and their bands stood in an engineer’s article that prints the table of BS 7671 Appendix 4, 5.5',
   },
   notes: [
     'Balanced three-phase circuits, neutral of the same size and material in the same cable.',

@@ -8,6 +8,7 @@ import {
   volts,
 } from '../../../src/index.js';
 import {
+  capacityAsInstalled,
   dropCorrectionAtTemperature,
   dropCorrectionGroupFull,
   dropRateAtPowerFactor,
@@ -23,6 +24,7 @@ import {
   temperatureAtPartialLoadExact,
   voltageDropTabulated,
 } from '../../../src/standards/bs7671/index.js';
+import { tableB5210, tableB5212, tableB5214 } from '../../../src/standards/iec60364/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const heatBalance = { document: 'Heat balance of the capacity tables', where: 'closed form, computed independently' };
@@ -323,6 +325,60 @@ const oldLimits = (
   }),
 );
 
+// three single-core cables in trefoil in free air, method F: area, printed at 30 °C and at 40, 45, 50 and 55 °C; the
+// print cuts some of its products
+const manual = { document: 'instruction book of a compressor maker', where: 'cable size, IEC 60364-5-52 method F' };
+const installed = (
+  [
+    ['thermoplastic-70', tableB5210, 25, [110, 96, 87, 78, 67]],
+    ['thermoplastic-70', tableB5210, 300, [561, 488, 443, 398, 342]],
+    ['thermosetting-90', tableB5212, 300, [703, 639, 611, 576, 534]],
+  ] as const
+).flatMap(([insulation, tabulated, area, currents]) =>
+  currents.map((published, i): PublishedCase => {
+    const ambient = [30, 40, 45, 50, 55][i] as number;
+    return {
+      id: `method-f-${insulation}-${area}-at-${ambient}`,
+      about: `${area} mm² ${insulation} in trefoil in free air at ${ambient} °C`,
+      source: manual,
+      provenance: 'one-source',
+      exercises: ['capacity-as-installed', tabulated.id, 'iec60364/b.52.14'],
+      ours: () =>
+        capacityAsInstalled({
+          tabulatedCapacity: tabulated.get({
+            method: 'F',
+            loaded: '3',
+            formation: 'trefoil',
+            conductorArea: squareMillimetres(area),
+          }),
+          ambientFactor: tableB5214.get({ insulation, ambientTemperature: celsius(ambient) }),
+          groupFactor: one,
+          insulationFactor: one,
+          soilFactor: one,
+        }),
+      published,
+      unit: 'A',
+      tolerance: 1,
+    };
+  }),
+);
+
+const harmonicArticle: PublishedCase = {
+  id: 'third-harmonic-32-of-25-a',
+  about: 'current from which a four-core cable is chosen, 25 A with 32 % of third harmonics',
+  source: { document: 'engineer’s article on cable sizing after BS 7671:2011', where: 'Table 4Aa, example' },
+  provenance: 'one-source',
+  exercises: ['harmonic-current-line', 'iec60364/e.52.1'],
+  ours: () =>
+    harmonicCurrentOfLine({
+      designCurrent: amperes(25),
+      harmonicFactor: tableE521.get({ chosenBy: 'line', thirdHarmonic: ratio(0.32) }),
+    }),
+  published: 29,
+  unit: 'A',
+  tolerance: 0.5,
+};
+
 /** Figures of rating, partial load, harmonics and tabulated drop. */
 export const cases: readonly PublishedCase[] = [
   ...partial,
@@ -330,6 +386,8 @@ export const cases: readonly PublishedCase[] = [
   ...textbook,
   ...motor,
   ...annexE,
+  harmonicArticle,
+  ...installed,
   supplies,
   ...motorDrops,
   ...oldLimits,

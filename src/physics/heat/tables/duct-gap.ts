@@ -16,5 +16,11 @@ export const ductGap = /* @__PURE__ */ table({
   ],
   cell: 'heatConstant',
   unit: '1',
-  source: { document: 'IEC 60287-2-1', clause: 'cables in ducts, constants U, V and Y', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-2-1',
+    clause: 'cables in ducts, constants U, V and Y',
+    provenance: 'memory',
+    note: 'the row of plastic ducts stands in an open library of IEC 60287 that cites its clauses',
+  },
+  provenanceOf: { plastic: 'one-source' },
 });

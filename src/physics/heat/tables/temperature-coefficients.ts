@@ -12,5 +12,10 @@ export const temperatureCoefficients = /* @__PURE__ */ table({
   ],
   cell: 'temperatureCoefficient',
   unit: '1/K',
-  source: { document: 'IEC 60287-1-1', clause: 'resistivities and temperature coefficients', provenance: 'memory' },
+  source: {
+    document: 'IEC 60287-1-1',
+    clause: 'resistivities and temperature coefficients',
+    provenance: 'one-source',
+    note: 'both figures stand in a handbook of industrial power engineering, properties of copper and aluminium',
+  },
 });

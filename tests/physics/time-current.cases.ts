@@ -1,0 +1,72 @@
+import { inverseTime, ratio, seconds } from '../../src/index.js';
+import type { PublishedCase } from '../support/published.js';
+
+// curve, constant in s, exponent, and operating times in s at multiples of the setting, time multiplier 1
+const curves = [
+  [
+    'standard',
+    0.14,
+    0.02,
+    [
+      [2, 10.029],
+      [3, 6.302],
+      [5, 4.28],
+      [10, 2.971],
+      [20, 2.267],
+    ],
+  ],
+  [
+    'very',
+    13.5,
+    1,
+    [
+      [2, 13.5],
+      [5, 3.375],
+      [10, 1.5],
+    ],
+  ],
+  [
+    'extremely',
+    80,
+    2,
+    [
+      [2, 26.667],
+      [5, 3.333],
+      [10, 0.808],
+      [20, 0.201],
+    ],
+  ],
+  [
+    'long',
+    120,
+    1,
+    [
+      [2, 120],
+      [10, 13.333],
+    ],
+  ],
+] as const;
+
+/** Operating times of inverse-time relays. */
+export const cases: readonly PublishedCase[] = curves.flatMap(([curve, constant, exponent, times]) =>
+  times.map(
+    ([multiple, published]): PublishedCase => ({
+      id: `relay-${curve}-inverse-${multiple}`,
+      about: `operating time of a relay, ${curve} inverse, at ${multiple} times its setting`,
+      source: { document: 'manual of a protection relay', where: 'table of IEC operating times, time multiplier 1' },
+      provenance: 'one-source',
+      exercises: ['inverse-time-relay'],
+      ours: () =>
+        inverseTime({
+          timeMultiplier: ratio(1),
+          inverseConstant: seconds(constant),
+          deviceMultiple: ratio(multiple),
+          inverseExponent: ratio(exponent),
+          inverseOffset: seconds(0),
+        }),
+      published,
+      unit: 's',
+      tolerance: 0.0006,
+    }),
+  ),
+);
