@@ -49,7 +49,13 @@ export const pagePlans: readonly PagePlan[] = [
   {
     name: 'fault-currents',
     title: 'Fault currents and breaking capacity',
-    from: ['physics/fault-current', 'physics/short-circuit', `${s}iec-family/breaking`, `${s}iec60909`],
+    from: [
+      'physics/fault-current',
+      'physics/short-circuit',
+      'physics/meshed-peak',
+      `${s}iec-family/breaking`,
+      `${s}iec60909`,
+    ],
   },
   {
     name: 'earth-fault-loop',

@@ -12,6 +12,7 @@ import {
   timeAt,
 } from '../../src/index.js';
 import { breakerEnvelope, ggEnvelope } from '../../src/standards/bs7671/index.js';
+import { cases } from './time-current.cases.js';
 
 const near = (ours: number, expected: number, relative = 1e-9) =>
   expect(Math.abs(ours - expected)).toBeLessThanOrEqual(relative * Math.abs(expected));
@@ -202,3 +203,7 @@ describe('time-current curves', () => {
     expect(gateBounds(zone, 200)).toEqual({ least: 0, most: 0.1 });
   });
 });
+
+test.each(cases.map((c) => [c.id, c] as const))('%s', (_, c) =>
+  expect(Math.abs(c.ours() - c.published)).toBeLessThanOrEqual(c.tolerance),
+);
