@@ -2,12 +2,16 @@ import {
   adiabaticArea,
   adiabaticFactor,
   amperes,
+  boundedFaultEnergy,
+  directComponentFactor,
   doubledReading,
   earthFaultCurrentOf,
   faultEnergy,
   gridImpedanceOf,
+  hertz,
   kilovoltAmperes,
   lineEarthFault,
+  lineLineFault,
   loopImpedanceLimitOf,
   ohms,
   peakCurrentOf,
@@ -295,6 +299,60 @@ const network: readonly PublishedCase[] = [
   },
 ];
 
+// test network of IEC 60909-4 in the tests of the same library: three-phase and line-to-line current in kA at its
+// nodes; those tests allow 0.001 kA
+const lineToLine = (
+  [
+    [1, 40.6447, 35.1994],
+    [2, 31.7831, 27.5249],
+    [3, 19.673, 17.0373],
+    [4, 16.2277, 14.0536],
+    [6, 37.5629, 32.5304],
+    [8, 13.5778, 11.7586],
+  ] as const
+).map(
+  ([node, threePhase, published]): PublishedCase => ({
+    id: `library-line-line-node-${node}`,
+    about: `line-to-line current at node ${node} of the test network, from its three-phase current`,
+    source: { document: 'pandapower, open network library', where: 'tests with the network of IEC 60909-4' },
+    provenance: 'one-source',
+    exercises: ['line-line-fault'],
+    ours: () =>
+      lineLineFault({
+        lineVoltage: 400,
+        voltageFactor: 1,
+        elements: [reactance('network', 400 / (Math.sqrt(3) * threePhase * 1e3))],
+      }) / 1e3,
+    published,
+    unit: 'kA',
+    tolerance: 1e-3,
+  }),
+);
+
+// R/X of 0.4, 50 Hz, 1 s: initial and thermal equivalent current in A
+const thermalEquivalent: PublishedCase = {
+  id: 'library-thermal-equivalent-current',
+  about: 'thermal equivalent current of 12.59673 A over 1 s behind a grid with R/X of 0.4',
+  source: { document: 'pandapower, open network library', where: 'short-circuit tests, three nodes' },
+  provenance: 'one-source',
+  exercises: ['peak-factor', 'direct-component-factor', 'bounded-fault-energy'],
+  ours: () =>
+    Math.sqrt(
+      boundedFaultEnergy({
+        faultCurrent: amperes(12.59673),
+        faultTime: seconds(1),
+        thermalFactor: directComponentFactor({
+          peakFactor: peakFactorOf({ resistance: ohms(0.4), reactance: ohms(1) }),
+          frequency: hertz(50),
+          faultTime: seconds(1),
+        }),
+      }),
+    ),
+  published: 12.65116,
+  unit: 'A',
+  tolerance: 2e-5,
+};
+
 /** Published figures of loop impedance, thermal withstand and short circuit. */
 export const cases: readonly PublishedCase[] = [
   ...transformerCases,
@@ -463,4 +521,6 @@ export const cases: readonly PublishedCase[] = [
     tolerance: 1e-9,
   },
   ...network,
+  ...lineToLine,
+  thermalEquivalent,
 ];
