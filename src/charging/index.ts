@@ -62,7 +62,8 @@ export {
 export { pointsSharing, type SharingAnswer, type SharingQuestion } from './simulation/points-sharing.js';
 export { simulate } from './simulation/simulate.js';
 export { type StackedLoad, stackedLoad } from './simulation/stacked-load.js';
-export type { CurrentProfile } from './time/profiles.js';
+export type { ChargingPeriod } from './time/period.js';
+export type { CurrentProfile, RepeatingProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';
 export { type RandomDelay, startDelayOf } from './time/start-delay.js';
 export { type ChargingHours, offPeakWindows, type TimeWindow, windowsOf } from './time/windows.js';

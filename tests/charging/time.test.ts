@@ -139,13 +139,13 @@ describe('profiles', () => {
   test('a value holds for its time, and the first comes again after the last', () => {
     const values = [perLine(1), perLine(2), perLine(3)];
     const places = (profile: Partial<CurrentProfile>, steps: number[]) =>
-      steps.map(valueInStep({ node: 'n', values, ...profile }, clock));
+      steps.map(valueInStep({ values, ...profile }, clock));
     expect(places({}, [0, 1, 2, 3, 4])).toEqual([0, 1, 2, 0, 1]);
     expect(places({ every: seconds(120) }, [0, 1, 2, 5, 6])).toEqual([0, 0, 1, 2, 0]);
     // half hours since midnight: 17:00 is the 35th
     expect(
       valueInStep(
-        { node: 'n', values: Array.from({ length: 48 }, () => perLine(1)), every: hours(0.5), from: seconds(0) },
+        { values: Array.from({ length: 48 }, () => perLine(1)), every: hours(0.5), from: seconds(0) },
         clock,
       )(29),
     ).toBe(34);

@@ -1,11 +1,11 @@
-import type { Seconds, Volts } from '../../units/index.js';
+import type { Seconds } from '../../units/index.js';
 import type { AllocationPolicy } from '../allocation/policy.js';
 import type { ControlSettings } from '../control/settings.js';
-import type { ChargingNetwork } from '../network/network.js';
 import { type Inspection, inspection } from '../network/refuse.js';
-import { type CurrentProfile, inspectProfiles } from '../time/profiles.js';
-import { type ChargingSession, inspectSessions } from '../time/sessions.js';
-import { type ChargingHours, inspectHours } from '../time/windows.js';
+import { type ChargingPeriod, inspectPeriod } from '../time/period.js';
+import { inspectProfiles } from '../time/profiles.js';
+import { inspectSessions } from '../time/sessions.js';
+import { inspectHours } from '../time/windows.js';
 
 /** Current is shared anew at the begin of every step; vehicles follow at once. */
 export interface SharingAtOnce {
@@ -16,31 +16,13 @@ export interface SharingAtOnce {
 }
 
 /** What is simulated. Clock values are s since midnight of the first day. */
-export interface SimulationInput {
-  /** Limits and points; whether a vehicle is there is said by the sessions. */
-  readonly network: ChargingNetwork;
-  /** Vehicles. */
-  readonly sessions: readonly ChargingSession[];
-  /** Begin, s. */
-  readonly from: Seconds;
-  /** End, s, after the begin. */
-  readonly to: Seconds;
-  /** Length of a step, s, above 0. */
-  readonly step: Seconds;
-  /** Voltage of a line to neutral, V, above 0. */
-  readonly voltage: Volts;
+export interface SimulationInput extends ChargingPeriod {
   /**
    * How current is shared: anew at every step, or by a load control with its meters, periods and holds, all of them
    * whole numbers of steps. A load control is taken to know limits and the lines that each vehicle uses; what it does
    * not meter it takes from the network.
    */
   readonly control: SharingAtOnce | ControlSettings;
-  /** Other load of nodes over time, A; it takes the place of the load that the network states there. */
-  readonly load?: readonly CurrentProfile[];
-  /** Limits of nodes over time, A, 0 and up. */
-  readonly limits?: readonly CurrentProfile[];
-  /** When vehicles may charge; at any time when absent. */
-  readonly hours?: ChargingHours;
   /** Whether currents are kept step by step, for pictures; no when absent. */
   readonly keepSeries?: boolean;
 }
@@ -52,12 +34,7 @@ const MOST_STEPS = 5.5e6;
 export function inspectSimulation(input: SimulationInput): void {
   const found = inspection();
   const { from, to, step, control } = input;
-  const ends = [found.number(from, ['from'], {}), found.number(to, ['to'], {})];
-  const span = ends.every(Boolean);
-  found.when(span && to <= from, ['to'], `ends at ${to} s, not after its begin at ${from} s`);
-  const stepped = found.number(step, ['step'], { above: 0 });
-  if (span && stepped) found.when((to - from) / step > MOST_STEPS, ['step'], `makes more than ${MOST_STEPS} steps`);
-  found.number(input.voltage, ['voltage'], { above: 0 });
+  inspectPeriod(input, MOST_STEPS, `ends at ${to} s, not after its begin at ${from} s`, found);
   if ('meters' in control) inspectPeriods(control, step, found);
   else found.number(control.resumeAfter, ['control', 'resumeAfter'], { least: 0, optional: true });
   inspectSessions(input.network, input.sessions, found);

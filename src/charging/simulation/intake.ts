@@ -1,7 +1,7 @@
 import { hasCode, invalidInput } from '../../units/index.js';
-import type { NetworkNode, NetworkPoint } from '../network/network.js';
+import type { NetworkNode, NetworkPoint, PerLine } from '../network/network.js';
 import { inspection, inspectNetwork } from '../network/refuse.js';
-import type { CurrentProfile } from '../time/profiles.js';
+import type { RepeatingProfile } from '../time/profiles.js';
 import type { ChargingSession } from '../time/sessions.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 
@@ -11,9 +11,9 @@ export interface IntakeQuestion
   /** The intake: its limits, and its other load unless that changes with time. */
   readonly intake: NetworkNode;
   /** Other load of the intake over time, A. */
-  readonly load?: Omit<CurrentProfile, 'node'>;
+  readonly load?: RepeatingProfile<PerLine>;
   /** Limits of the intake over time, A. */
-  readonly limits?: Omit<CurrentProfile, 'node'>;
+  readonly limits?: RepeatingProfile<PerLine>;
 }
 
 /** A point without its name and place. */

@@ -2,16 +2,20 @@ import type { Seconds } from '../../units/index.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 import type { Inspection } from '../network/refuse.js';
 
-/** Currents on the lines of a node that change with time, A; after the last value the first one comes again. */
-export interface CurrentProfile {
-  /** Name of the node. */
-  readonly node: string;
+/** Values that change with time; after the last value the first one comes again. */
+export interface RepeatingProfile<V> {
   /** Values in order. */
-  readonly values: readonly PerLine[];
+  readonly values: readonly V[];
   /** For how long each value holds, s: a whole number of steps; one step when absent. */
   readonly every?: Seconds;
   /** Clock value at which the first value begins, s: a whole number of steps from the begin; the begin when absent. */
   readonly from?: Seconds;
+}
+
+/** Currents on the lines of a node that change with time, A. */
+export interface CurrentProfile extends RepeatingProfile<PerLine> {
+  /** Name of the node. */
+  readonly node: string;
 }
 
 /** The time that is looked at, in steps. */
@@ -24,7 +28,7 @@ export interface StepClock {
 
 /** Which value of a profile, of currents or of anything, holds in a step, as a function of the number of the step. */
 export function valueInStep(
-  { values, every, from }: Omit<CurrentProfile, 'node' | 'values'> & { node?: string; values: readonly unknown[] },
+  { values, every, from }: RepeatingProfile<unknown>,
   clock: StepClock,
 ): (step: number) => number {
   const count = values.length;
@@ -38,6 +42,27 @@ export function valueInStep(
 
 const wholeSteps = (time: number, step: number): boolean => Math.abs(time / step - Math.round(time / step)) < 1e-6;
 
+/** Everything that is wrong with the times of a profile. */
+export function inspectTimes(
+  { every, from }: RepeatingProfile<unknown>,
+  path: readonly (string | number)[],
+  clock: StepClock,
+  found: Inspection,
+): void {
+  if (every !== undefined && found.number(every, [...path, 'every'], { above: 0 }) && clock.step > 0)
+    found.when(
+      !wholeSteps(every, clock.step) || every < clock.step / 2,
+      [...path, 'every'],
+      `must be a whole number of steps of ${clock.step} s`,
+    );
+  if (from !== undefined && found.number(from, [...path, 'from'], {}) && clock.step > 0)
+    found.when(
+      !wholeSteps(clock.from - from, clock.step),
+      [...path, 'from'],
+      `must be a whole number of steps of ${clock.step} s from the begin, ${clock.from} s`,
+    );
+}
+
 /** Everything that is wrong with profiles; limits may not be negative, other load may. */
 export function inspectProfiles(
   network: ChargingNetwork,
@@ -49,23 +74,13 @@ export function inspectProfiles(
   const nodes = new Set(network.nodes.map((n) => n.id));
   const seen = new Set<string>();
   const ends = kind === 'limits' ? { least: 0 } : {};
-  profiles.forEach(({ node, values, every, from }, k) => {
+  profiles.forEach((profile, k) => {
+    const { node, values } = profile;
     const path = [kind, k];
     found.when(!nodes.has(node), [...path, 'node'], `there is no node '${node}'`);
     found.when(seen.has(node), [...path, 'node'], `'${node}' has another profile too`);
     seen.add(node);
-    if (every !== undefined && found.number(every, [...path, 'every'], { above: 0 }) && clock.step > 0)
-      found.when(
-        !wholeSteps(every, clock.step) || every < clock.step / 2,
-        [...path, 'every'],
-        `must be a whole number of steps of ${clock.step} s`,
-      );
-    if (from !== undefined && found.number(from, [...path, 'from'], {}) && clock.step > 0)
-      found.when(
-        !wholeSteps(clock.from - from, clock.step),
-        [...path, 'from'],
-        `must be a whole number of steps of ${clock.step} s from the begin, ${clock.from} s`,
-      );
+    inspectTimes(profile, path, clock, found);
     found.when(values.length === 0, [...path, 'values'], 'must have at least one value');
     values.forEach((value, j) => {
       if (
