@@ -2,7 +2,7 @@ import { factValue, isMissing, type Known, missing, type Sheet } from '../../cor
 import type { Cable, Run, Stretch } from '../../installation/index.js';
 import { amperes, metres, type Ratio, ratio } from '../../units/index.js';
 import { groupFactorOf } from '../iec-family/group-factor.js';
-import { isBuried, noFactor, type OverloadRules, tooDeep } from '../iec-family/rating-tables.js';
+import { isBuried, noFactor, type OverloadRules, soilFactorOf } from '../iec-family/rating-tables.js';
 import { table4B1 } from './tables/4b1.js';
 import { table4B2 } from './tables/4b2.js';
 import { table4B3 } from './tables/4b3.js';
@@ -82,29 +82,12 @@ export const group = /* @__PURE__ */ groupFactorOf({
           circuitsInGroup: circuitsInGroup(),
           arrangement: sheet.label('arrangement', arrangement),
         }),
-  direct: (sheet, clearance, circuitsInGroup) =>
-    sheet.look(table4C2, { clearance: sheet.label('clearance', clearance as 'touching'), circuitsInGroup }),
-  ducts: (sheet, singleCore, clearance, circuitsInGroup) =>
-    sheet.look(singleCore ? table4C3SingleCore : table4C3Multicore, {
-      clearance: sheet.label('clearance', clearance as 'touching'),
-      circuitsInGroup,
-    }),
-  trays: (sheet, tray, circuitsInGroup) =>
-    sheet.look(table4C4, {
-      support: sheet.label('support', tray.support),
-      spacing: sheet.label('spacing', tray.spaced ? 'spaced' : 'touching'),
-      trays: sheet.label('trays', String(tray.trays) as '1'),
-      circuitsInGroup,
-    }),
-  traysOfSingles: (sheet, tray, formation, circuitsInGroup) =>
-    sheet.look(table4C5, {
-      formation: sheet.label('formation', formation as 'flat touching'),
-      support: sheet.label('support', tray.support as 'perforated tray'),
-      trays: sheet.label('trays', String(tray.trays) as '1'),
-      circuitsInGroup,
-    }),
+  direct: table4C2,
+  ductsOfMulticore: table4C3Multicore,
+  ductsOfSingles: table4C3SingleCore,
+  trays: table4C4,
+  traysOfSingles: table4C5,
   drum: (sheet, drum) => sheet.look(table4FDrum, { drum: sheet.label('drum', drum) }),
-  singles: table4C5,
   lightClause: 'BS 7671 523.5',
 });
 
@@ -128,18 +111,9 @@ export function insulation(sheet: Sheet, cable: Cable, stretch: Stretch): Known<
 }
 
 /** @internal Factor C_s. */
-export function soil(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio> {
-  if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
-  const deep = tooDeep(stretch, table4B3);
-  if (deep) return sheet.given('soilFactor', deep);
-  if (!stretch.depth) sheet.note('Depth not stated: the figures hold down to 0.8 m.');
-  const laying = sheet.label('laying', stretch.containment === 'duct' ? 'ducts' : 'direct');
-  const resistivity = stretch.soilResistivity ?? {
-    state: 'unknown' as const,
-    obtain: 'assume 2.5 K·m/W by stating it, or have the soil measured',
-  };
-  return sheet.look(table4B3, { laying, soilResistivity: sheet.given('soilResistivity', resistivity) });
-}
+export const soil = /* @__PURE__ */ soilFactorOf(table4B3, (_cable, stretch) =>
+  stretch.containment === 'duct' ? 'ducts' : 'direct',
+);
 
 /** Multiples of the rated current at which a device operates within its conventional time. */
 function conventionalMultiple(sheet: Sheet, run: Run): Known<Ratio> {

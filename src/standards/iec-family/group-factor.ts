@@ -1,5 +1,14 @@
-import { factValue, isMissing, type Known, type Missing, missing, type Sheet, type Source } from '../../core/index.js';
-import type { Cable, Group, GroupArrangement, Stretch } from '../../installation/index.js';
+import {
+  type Axis,
+  factValue,
+  isMissing,
+  type Known,
+  type Missing,
+  missing,
+  type Sheet,
+  type Table,
+} from '../../core/index.js';
+import type { Cable, GroupArrangement, Stretch } from '../../installation/index.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import { tableManyCores } from '../vde0298/tables/4-many-cores.js';
 import { groupWithCores, groupWithDrum, unequalGroupFactor } from './capacity.js';
@@ -8,25 +17,25 @@ import { isBuried, noFactor } from './rating-tables.js';
 /** Cables that lie in air without trays of their own. */
 export type TouchingArrangement = Exclude<GroupArrangement, 'direct-in-ground' | 'ducts-in-ground'>;
 
-/** How trays or ladders are built. */
-export type Tray = NonNullable<Group['tray']>;
+/** A table of group factors; what it has no label for, it says itself. */
+export type GroupTable = Table<readonly Axis[], 'groupFactor'>;
 
 /** What a wiring code says of groups: its tables, read with keys that the sheet has. */
 export interface GroupTables {
   /** Cables on a surface, bunched or in a single layer; the number is written where a table is read with it. */
   touching(sheet: Sheet, arrangement: TouchingArrangement, circuitsInGroup: () => Known<Ratio>): Known<Ratio>;
-  /** Cables direct in the ground. */
-  direct(sheet: Sheet, clearance: string, circuitsInGroup: Known<Ratio>): Known<Ratio>;
-  /** Cables in buried ducts. */
-  ducts(sheet: Sheet, singleCore: boolean, clearance: string, circuitsInGroup: Known<Ratio>): Known<Ratio>;
-  /** Multicore cables on trays or ladders. */
-  trays(sheet: Sheet, tray: Tray, circuitsInGroup: Known<Ratio>): Known<Ratio>;
-  /** Three-phase circuits of single-core cables on trays or ladders. */
-  traysOfSingles(sheet: Sheet, tray: Tray, formation: string, circuitsInGroup: Known<Ratio>): Known<Ratio>;
+  /** Cables direct in the ground, by clearance and circuits. */
+  readonly direct: GroupTable;
+  /** Multicore cables in buried ducts, by clearance and circuits. */
+  readonly ductsOfMulticore: GroupTable;
+  /** Single-core cables in buried ducts, by clearance and circuits. */
+  readonly ductsOfSingles: GroupTable;
+  /** Multicore cables on trays or ladders, by support, spacing, trays and circuits. */
+  readonly trays: GroupTable;
+  /** Three-phase circuits of single-core cables on trays or ladders, by formation, support, trays and circuits. */
+  readonly traysOfSingles: GroupTable;
   /** Factor for cable on a drum, where the code has one. */
   readonly drum?: (sheet: Sheet, drum: NonNullable<Stretch['drum']>) => Known<Ratio>;
-  /** The table of single-core cables on trays, for what it has no cell for. */
-  readonly singles: { readonly id: string; readonly source: Source };
   /** Clause by which circuits below 30 % are left out. */
   readonly lightClause: string;
 }
@@ -68,19 +77,43 @@ function groupFactor(tables: GroupTables, sheet: Sheet, cable: Cable, stretch: S
   const single = cable.construction === 'single-core';
   switch (group.arrangement) {
     case 'direct-in-ground':
-      return tables.direct(sheet, clearance(group.spacing, [0.125, 0.25, 0.5]), count());
-    case 'ducts-in-ground':
-      return tables.ducts(sheet, single, clearance(group.spacing, [0.25, 0.5, 1]), count());
-    default:
-      if (group.tray && !single) return tables.trays(sheet, group.tray, count());
-      if (group.tray && three) {
+      return read(sheet, tables.direct, { clearance: clearance(group.spacing, [0.125, 0.25, 0.5]) }, count());
+    case 'ducts-in-ground': {
+      const ducts = single ? tables.ductsOfSingles : tables.ductsOfMulticore;
+      return read(sheet, ducts, { clearance: clearance(group.spacing, [0.25, 0.5, 1]) }, count());
+    }
+    default: {
+      const { tray } = group;
+      if (tray && !single) {
+        const spacing = tray.spaced ? 'spaced' : 'touching';
+        return read(sheet, tables.trays, { support: tray.support, spacing, trays: String(tray.trays) }, count());
+      }
+      if (tray && three) {
         const lie = stretch.formation === 'flat-touching' ? 'flat' : 'trefoil';
-        return tables.traysOfSingles(sheet, group.tray, `${lie} ${group.tray.spaced ? 'spaced' : 'touching'}`, count());
+        const formation = `${lie} ${tray.spaced ? 'spaced' : 'touching'}`;
+        return read(
+          sheet,
+          tables.traysOfSingles,
+          { formation, support: tray.support, trays: String(tray.trays) },
+          count(),
+        );
       }
       if (single && (group.tray || /tray|ladder/.test(group.arrangement)))
         return sheet.given('groupFactor', singlesOnTray(tables, stretch, three));
       return tables.touching(sheet, group.arrangement, count);
+    }
   }
+}
+
+/** Reads a table by labels and the number of circuits. */
+function read(
+  sheet: Sheet,
+  table: GroupTable,
+  labels: Readonly<Record<string, string>>,
+  circuitsInGroup: Known<Ratio>,
+): Known<Ratio> {
+  const keys = Object.entries(labels).map(([name, label]) => [name, sheet.label(name, label)]);
+  return sheet.look(table, { ...Object.fromEntries(keys), circuitsInGroup });
 }
 
 /** Why single-core cables on a tray have no factor. */
@@ -94,9 +127,9 @@ const singlesOnTray = (tables: GroupTables, stretch: Stretch, three: boolean): M
         }
       : {
           kind: 'cell',
-          table: tables.singles.id,
-          explain: `${tables.singles.source.clause} lists three-phase circuits of single-core cables, not single-phase ones`,
-          source: tables.singles.source,
+          table: tables.traysOfSingles.id,
+          explain: `${tables.traysOfSingles.source.clause} lists three-phase circuits of single-core cables, not single-phase ones`,
+          source: tables.traysOfSingles.source,
         },
   );
 

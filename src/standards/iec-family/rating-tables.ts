@@ -1,4 +1,15 @@
-import { factValue, isMissing, type Known, type Missing, missing, type Sheet, type Source } from '../../core/index.js';
+import {
+  type Axis,
+  factValue,
+  isMissing,
+  type Known,
+  type KnownKeys,
+  type Missing,
+  missing,
+  type Sheet,
+  type Source,
+  type Table,
+} from '../../core/index.js';
 import type { Cable, Run, Stretch } from '../../installation/index.js';
 import { type Amperes, type Ratio, ratio } from '../../units/index.js';
 
@@ -98,3 +109,33 @@ export function tooDeep(
         source: table.source,
       });
 }
+
+const soilNotStated = {
+  state: 'unknown',
+  obtain: 'assume 2.5 K·m/W by stating it, or have the soil measured',
+} as const;
+
+/**
+ * How a code's table gives the factor for the soil around cables in the ground.
+ * @param table the code's table, by laying and soil resistivity
+ * @param layingOf whether a cable lies in ducts or direct in the ground
+ * @returns reads the factor on the part of the sheet of one stretch
+ */
+export const soilFactorOf =
+  (
+    table: Table<readonly Axis[], 'soilFactor'>,
+    layingOf: (cable: Cable, stretch: Stretch) => Known<'ducts' | 'direct'>,
+  ) =>
+  (sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> => {
+    if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
+    const deep = tooDeep(stretch, table);
+    if (deep) return sheet.given('soilFactor', deep);
+    if (!stretch.depth) sheet.note('Depth not stated: the figures hold down to 0.8 m.');
+    const lying = layingOf(cable, stretch);
+    if (isMissing(lying)) return sheet.given('soilFactor', lying);
+    const keys: Record<string, Known<number | string>> = {
+      laying: sheet.label('laying', lying),
+      soilResistivity: sheet.given('soilResistivity', stretch.soilResistivity ?? soilNotStated),
+    };
+    return sheet.look(table, keys as KnownKeys<readonly Axis[]>);
+  };

@@ -3,7 +3,7 @@ import type { Cable, Run, Stretch } from '../../installation/index.js';
 import { type Amperes, type Ratio, ratio, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
 import { ggConventional } from '../bs88/conventional-currents.js';
 import { groupFactorOf } from '../iec-family/group-factor.js';
-import { isBuried, noFactor, type RatingTables, tooDeep } from '../iec-family/rating-tables.js';
+import { isBuried, noFactor, type RatingTables, soilFactorOf } from '../iec-family/rating-tables.js';
 import { tableB522 } from './tables/b52-2.js';
 import { tableB523 } from './tables/b52-3.js';
 import { tableB524 } from './tables/b52-4.js';
@@ -114,28 +114,11 @@ const group = /* @__PURE__ */ groupFactorOf({
       circuitsInGroup: circuitsInGroup(),
       arrangement: sheet.label('arrangement', arrangement),
     }),
-  direct: (sheet, clearance, circuitsInGroup) =>
-    sheet.look(tableB5218, { clearance: sheet.label('clearance', clearance as 'touching'), circuitsInGroup }),
-  ducts: (sheet, singleCore, clearance, circuitsInGroup) =>
-    sheet.look(singleCore ? tableB5219SingleCore : tableB5219Multicore, {
-      clearance: sheet.label('clearance', clearance as 'touching'),
-      circuitsInGroup,
-    }),
-  trays: (sheet, tray, circuitsInGroup) =>
-    sheet.look(tableB5220, {
-      support: sheet.label('support', tray.support),
-      spacing: sheet.label('spacing', tray.spaced ? 'spaced' : 'touching'),
-      trays: sheet.label('trays', String(tray.trays) as '1'),
-      circuitsInGroup,
-    }),
-  traysOfSingles: (sheet, tray, formation, circuitsInGroup) =>
-    sheet.look(tableB5221, {
-      formation: sheet.label('formation', formation as 'flat touching'),
-      support: sheet.label('support', tray.support as 'perforated tray'),
-      trays: sheet.label('trays', String(tray.trays) as '1'),
-      circuitsInGroup,
-    }),
-  singles: tableB5221,
+  direct: tableB5218,
+  ductsOfMulticore: tableB5219Multicore,
+  ductsOfSingles: tableB5219SingleCore,
+  trays: tableB5220,
+  traysOfSingles: tableB5221,
   lightClause: 'IEC 60364-5-52 523.5',
 });
 
@@ -145,22 +128,11 @@ function insulation(sheet: Sheet, _cable: Cable, stretch: Stretch): Known<Ratio>
   return sheet.given('insulationFactor', noTable('cables that thermal insulation surrounds over a length'));
 }
 
-function soil(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
-  if (!isBuried(stretch)) return noFactor(sheet, 'soilFactor', 'not in the ground');
-  const deep = tooDeep(stretch, tableB5216);
-  if (deep) return sheet.given('soilFactor', deep);
-  if (!stretch.depth) sheet.note('Depth not stated: the figures hold down to 0.8 m.');
+const soil = /* @__PURE__ */ soilFactorOf(tableB5216, (cable, stretch) => {
   const method = iecMethod(cable, stretch);
-  if (isMissing(method)) return sheet.given('soilFactor', method);
-  const resistivity = stretch.soilResistivity ?? {
-    state: 'unknown' as const,
-    obtain: 'assume 2.5 K·m/W by stating it, or have the soil measured',
-  };
-  return sheet.look(tableB5216, {
-    laying: sheet.label('laying', method === 'D1' ? 'ducts' : 'direct'),
-    soilResistivity: sheet.given('soilResistivity', resistivity),
-  });
-}
+  if (isMissing(method)) return method;
+  return method === 'D1' ? 'ducts' : 'direct';
+});
 
 /** Conventional operating currents: breakers by their standard, gG fuses by the table of IEC 60269. */
 function conventionalMultiple(sheet: Sheet, run: Run): Known<Ratio> {
