@@ -59,7 +59,7 @@ function vehicleOf(point: Vehicle['point'], boards: readonly Board[], need: Vehi
 }
 
 /** More than a day of charging takes: a point of whose vehicle nothing is stated charges throughout. */
-const ENDLESS = wattHours(1e9);
+const ENDLESS = /* @__PURE__ */ wattHours(1e9);
 
 const standingAt = (point: Vehicle['point'], boards: readonly Board[]): Known<Vehicle> =>
   whenKnown(

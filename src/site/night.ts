@@ -77,7 +77,7 @@ export interface Night {
 }
 
 /** Length of a step: vehicles arrive at whole minutes, s. */
-const STEP = seconds(60);
+const STEP = /* @__PURE__ */ seconds(60);
 /** Steps from one value of the picture to the next. */
 const EVERY = 5;
 /** Smallest current of charging by IEC 61851-1, A. */
