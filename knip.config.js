@@ -8,11 +8,13 @@ export default {
     'tests/**/*.test.ts',
     'tests/**/*.test-d.ts',
     'tests/handbook/{handbook,trace}.ts', // by name, in what tests/handbook/handbook.mjs bundles
+    'tests/mutation/vitest.config.ts', // by name, in tests/mutation/run.mjs
     'tests/**/*.cases.ts',
     'tests/**/*.cross.ts',
     'bench/**/*.bench.ts',
     'docs/examples/**/*.{ts,mjs}',
   ],
   project: ['src/**', 'tests/**', 'bench/**', 'docs/examples/**'],
+  ignoreDependencies: ['@stryker-mutator/vitest-runner'], // by name, as the runner that the mutation tool loads
   ignoreExportsUsedInFile: true,
 };

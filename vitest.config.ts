@@ -1,15 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { writeDocExamples } from './tests/support/doc-examples.js';
-import { entries } from './tests/support/entries.js';
+import { aliases } from './tests/support/entries.js';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 writeDocExamples(root); // before vitest lists the test files
 
 export default defineConfig({
-  resolve: {
-    alias: entries.map((e) => ({ find: new RegExp(`^${e.specifier}$`), replacement: root + e.source })),
-  },
+  resolve: { alias: aliases(root) },
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 120_000, // a loaded machine is no failure: no test is a timed test

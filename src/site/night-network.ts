@@ -1,5 +1,5 @@
 import type { ChargingNetwork, CurrentProfile, NetworkNode, PerLine } from '../charging/index.js';
-import type { Known } from '../core/index.js';
+import { isMissing, type Known } from '../core/index.js';
 import type { Adequacy, Demand, FeederDemand } from '../demand/index.js';
 import { type Board, type Installation, type Line, pathTo } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
@@ -42,8 +42,12 @@ export function heldNetwork(
   };
   const nodes = [...boards.values()].map((b): NetworkNode => {
     const parent = parentOf(b);
-    const limit = limitOf(b) as Amperes;
-    return { id: b.id, ...(parent ? { parent: parent.id } : {}), limit: perLine(() => limit) };
+    const limit = limitOf(b);
+    return {
+      id: b.id,
+      ...(parent ? { parent: parent.id } : {}),
+      ...(limit === undefined || isMissing(limit) ? {} : { limit: perLine(() => limit) }),
+    };
   });
   const load = [...boards.values()].map((b): CurrentProfile => {
     const children = [...boards.values()].filter((x) => parentOf(x)?.id === b.id);

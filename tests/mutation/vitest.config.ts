@@ -1,15 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
-import { entries } from '../support/entries.js';
+import { aliases } from '../support/entries.js';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** As the tests run otherwise, without types, coverage and what takes minutes or needs the built package. */
 export default defineConfig({
   root,
-  resolve: {
-    alias: entries.map((e) => ({ find: new RegExp(`^${e.specifier}$`), replacement: root + e.source })),
-  },
+  resolve: { alias: aliases(root) },
   test: {
     include: ['tests/**/*.test.ts'],
     // what takes minutes, needs the built package, or reads the source as text

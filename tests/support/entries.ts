@@ -14,6 +14,10 @@ export interface Entry {
   readonly limit: string;
 }
 
+/** What stands for the public names in tests: their sources below a folder, ending with `/`. */
+export const aliases = (root: string): { find: RegExp; replacement: string }[] =>
+  entries.map((e) => ({ find: new RegExp(`^${e.specifier}$`), replacement: root + e.source }));
+
 /** The public entries, from `entries.config.json`: the only place that lists them. */
 export const entries: readonly Entry[] = Object.entries(list).map(([path, { source, limit }]) => ({
   path,

@@ -6,10 +6,12 @@ import {
   hertz,
   type Installation,
   known,
+  type Load,
   metres,
   ohms,
   pathTo,
   type Run,
+  type Stretch,
   type Supply,
   squareMillimetres,
   volts,
@@ -42,6 +44,25 @@ export const chargePoint: ChargePoint = {
   mode: 3,
 };
 
+/** A load on L1, A. */
+export const load = (current: number, change: Partial<Load> = {}): Load => ({
+  kind: 'load',
+  id: 'load',
+  purpose: 'other',
+  current: known(amperes(current)),
+  lines: ['L1'],
+  ...change,
+});
+
+/** 20 m by method C at 30 °C. */
+export const stretch = (change: Partial<Stretch> = {}): Stretch => ({
+  name: 'route',
+  length: known(metres(20)),
+  method: known('C'),
+  ambient: known(celsius(30)),
+  ...change,
+});
+
 /** A circuit in flat twin and earth, 6 mm² over 20 m behind a 32 A type B RCBO, that feeds the charge point. */
 export const circuit = (change: Partial<Run> = {}): Run => ({
   id: 'ev',
@@ -59,7 +80,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
     area: known(squareMillimetres(6)),
     protective: 'bare-core',
   },
-  stretches: [{ name: 'route', length: known(metres(20)), method: known('C'), ambient: known(celsius(30)) }],
+  stretches: [stretch()],
   feeds: [chargePoint],
   ...change,
 });

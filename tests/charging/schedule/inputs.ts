@@ -11,7 +11,7 @@ import {
   windowsOf,
 } from '../../../src/charging/index.js';
 import { amperes, hours, minutes, ratio, seconds, volts, wattHours } from '../../../src/index.js';
-import { type NetworkShape, networks, perLine, rowsOf } from '../networks.js';
+import { type NetworkShape, networks, rowsOf } from '../networks.js';
 
 const STEP = 1800;
 const FROM = 18 * 3600;
@@ -228,5 +228,3 @@ export function expectSound(input: ScheduleInput, result: Schedule): void {
     expect(given.delivered + given.shortfall).toBeCloseTo(s.energy, 6);
   });
 }
-
-export { perLine };

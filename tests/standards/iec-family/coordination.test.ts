@@ -9,7 +9,6 @@ import {
   kelvinMetresPerWatt,
   known,
   type Line,
-  type Load,
   metres,
   type Run,
   ratio,
@@ -19,24 +18,9 @@ import {
   unknown,
   writeSheet,
 } from '../../../src/index.js';
-import { chargePoint, circuit, house } from '../../support/house.js';
+import { chargePoint, circuit, house, load, stretch } from '../../support/house.js';
 import { smallCode } from '../../support/small-code.js';
 
-const load = (current: number, change: Partial<Load> = {}): Load => ({
-  kind: 'load',
-  id: 'load',
-  purpose: 'other',
-  current: known(amperes(current)),
-  lines: ['L1'],
-  ...change,
-});
-const stretch = (change: Partial<Stretch> = {}): Stretch => ({
-  name: 'route',
-  length: known(metres(20)),
-  method: known('C'),
-  ambient: known(celsius(30)),
-  ...change,
-});
 const group = (circuits: number, change: Partial<Group> = {}): Group => ({
   arrangement: 'bunched',
   circuits: known(circuits),

@@ -24,18 +24,10 @@ import {
 import { iec60364 } from '../../../src/standards/iec60364/index.js';
 import { arbitraryInstallation } from '../../../src/testing/index.js';
 import { verifySheet } from '../../../src/verify/index.js';
-import { chargePoint, circuit, house } from '../../support/house.js';
+import { chargePoint, circuit, house, load, stretch } from '../../support/house.js';
 
 const code = iec60364('2009');
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
-const load = (current: number, change: Partial<Load> = {}): Load => ({
-  kind: 'load',
-  id: 'load',
-  purpose: 'other',
-  current: known(amperes(current)),
-  lines: ['L1'],
-  ...change,
-});
 const cable = (area: number, change: Partial<Cable> = {}): Cable => ({
   construction: 'multicore',
   material: 'copper',
@@ -43,13 +35,6 @@ const cable = (area: number, change: Partial<Cable> = {}): Cable => ({
   cores: 3,
   area: known(squareMillimetres(area)),
   protective: 'core',
-  ...change,
-});
-const stretch = (change: Partial<Stretch> = {}): Stretch => ({
-  name: 'route',
-  length: known(metres(20)),
-  method: known('C'),
-  ambient: known(celsius(30)),
   ...change,
 });
 const judge = (change: Partial<Run>) => assess(code, house([circuit({ cable: cable(6), ...change })]), 'ev');
