@@ -12,7 +12,19 @@ const harmless = (text) => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
 const cell = (value) => `"${harmless(String(value ?? '')).replaceAll('"', '""')}"`;
 const line = (...cells) => console.log(cells.map(cell).join(','));
 
-line('file', 'verdict', 'option', 'operator', 'cable', 'device', 'hours', 'net', 'missing facts', 'problem');
+line(
+  'file',
+  'verdict',
+  'option',
+  'operator',
+  'cable',
+  'device',
+  'hours',
+  'net, smallest coin',
+  'without a price',
+  'missing facts',
+  'problem',
+);
 for (const file of readdirSync(folder)
   .filter((f) => f.endsWith('.json'))
   .sort()) {
@@ -32,6 +44,7 @@ for (const file of readdirSync(folder)
       [...new Set(runs.map((r) => `${known(r.device.rating)} A`))].join('; '),
       option.hours.toFixed(2),
       quotes.length > 0 ? quotes.reduce((sum, q) => sum + q.net, 0) : '',
+      [...new Set(quotes.flatMap((q) => q.open))].join('; '), // the net is too low by these
       option.unknown
         .filter((u) => u.decides)
         .map((u) => u.fact)
@@ -39,6 +52,6 @@ for (const file of readdirSync(folder)
       '',
     );
   } catch (error) {
-    line(file, '', '', '', '', '', '', '', '', error.message);
+    line(file, '', '', '', '', '', '', '', '', '', error.message);
   }
 }

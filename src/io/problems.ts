@@ -13,5 +13,9 @@ const ABSENT = /^Invalid (?:input: expected |option: expected )(.*?)(?:, receive
 function messageOf(issue: z.core.$ZodIssue): string {
   if (issue.code === 'unrecognized_keys') return `has keys that are not known: ${issue.keys.join(', ')}`;
   const absent = ABSENT.exec(issue.message)?.[1];
-  return absent === undefined ? issue.message : `is missing; expected ${absent}`;
+  if (absent !== undefined) return `is missing; expected ${absent}`;
+  // an estimator who wrote "yes" in quotes needs the word to write, not the name of a type
+  return issue.code === 'invalid_type' && issue.expected === 'boolean'
+    ? 'has to be true or false, without quotation marks'
+    : issue.message;
 }

@@ -178,3 +178,9 @@ describe('a survey document', () => {
     );
   });
 });
+
+it('tells whoever wrote yes in quotation marks what to write', () => {
+  expect(problemsOf(changed(['supply', 'metered'], 'yes'))).toMatchObject([
+    { path: ['supply', 'metered'], message: 'has to be true or false, without quotation marks' },
+  ]);
+});

@@ -29,8 +29,9 @@ test('a folder of surveys to CSV, priced', () => {
   const lines = run('batch-to-csv.mjs', 'docs/examples/surveys', 'docs/examples/prices.json').trim().split('\n');
   expect(lines).toHaveLength(6);
   expect(lines[1]).toMatch(
-    /^"easy-home.json","pass","As wanted, with a limiter.*","apply-first","flat-twin-and-earth 6 mm²","32 A","7.03","\d+"/,
+    /^"easy-home.json","pass","As wanted, with a limiter.*","apply-first","flat-twin-and-earth 6 mm²","32 A","7.03","\d+",""/,
   );
+  expect(lines[2]).toContain('"tray: tray along the bays; '); // the net lacks them
 });
 
 test('a requirement of the firm itself', () => {
