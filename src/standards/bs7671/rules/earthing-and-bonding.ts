@@ -8,6 +8,7 @@ import {
   notDetermined,
   notRequired,
   type Sheet,
+  silent,
 } from '../../../core/index.js';
 import type { Supply } from '../../../installation/index.js';
 import { halfOfEarthingConductor, tabulatedEarthing } from '../../../physics/index.js';
@@ -99,10 +100,10 @@ const slightFault = 1;
 
 /** Whether the table by the meter tails decides: on TT only where more than a slight fault current can flow. */
 function tailsDecide(sheet: Sheet, circuit: CircuitCase): Known<boolean> {
-  const impedance = writeExternalImpedance(sheet.part('External impedance'), circuit, 'TT');
+  const impedance = writeExternalImpedance(silent(), circuit, 'TT');
   if (isMissing(impedance) || impedance < slightFault) return isMissing(impedance) ? impedance : true;
   sheet.note(
-    `Z_e is not below ${slightFault} Ω: at most 253 A for 1 s need 1.8 mm² at k = 143, so that the way it is laid decides (On-Site Guide, TT supplies, from memory).`,
+    `Z_e, ${impedance} Ω, is not below ${slightFault} Ω: at most 253 A for 1 s need 1.8 mm² at k = 143, so that the way it is laid decides (On-Site Guide, TT supplies, from memory).`,
   );
   return false;
 }
@@ -181,7 +182,7 @@ export const earthingAndBonding: Rule = (circuit, _findings, sheet) => {
     const part = sheet.part(`Main bonding of ${bond.what || i + 1}`);
     const minimumBondingArea = writeMinimumBonding(part, supply, pme);
     const bondingArea = part.given('bondingArea', bond.area);
-    results.push(part.check(mainBondingLarge, { bondingArea, minimumBondingArea }));
+    results.push(part.check(mainBondingLarge, { bondingArea, minimumBondingArea }, bond.what || undefined));
   }
   return results;
 };
