@@ -4,12 +4,14 @@ import {
   factValue,
   isMissing,
   type Known,
+  type Missing,
   missing,
   notDetermined,
   type Overall,
   overall,
   type Sheet,
   silent,
+  termOf,
   whenKnown,
 } from '../core/index.js';
 import type { Installation, Line, Supply } from '../installation/index.js';
@@ -145,6 +147,12 @@ function judgeLine(found: LineDemand, installation: Installation, phases: 1 | 3,
 const weakest = ({ cutOut, mainSwitch, tails }: Ratings): Known<Amperes> =>
   whenKnown([cutOut, mainSwitch, tails], (...all) => amperes(Math.min(...all)));
 
+/** What is missing, in words: each fact once. */
+const missingWords = ({ missing: gaps }: Missing): string => {
+  const facts = new Set(gaps.map((g) => (g.kind === 'fact' ? (termOf(g.fact)?.words ?? g.fact) : g.explain)));
+  return `${[...facts].join(', ')} ${facts.size === 1 ? 'is' : 'are'}`;
+};
+
 /** Current of the other points on a line, at their settings. */
 function othersOn(c: DemandCase, line: Line, point: DemandPoint): Known<Amperes> {
   const others = c.points.filter((p) => p !== point && p.lines.includes(line));
@@ -199,7 +207,7 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
         };
   });
   return isMissing(found)
-    ? { limit, verdict: 'not-determined', because: 'ratings or demands are not known' }
+    ? { limit, verdict: 'not-determined', because: `${missingWords(found)} not known` }
     : { limit, ...found };
 }
 

@@ -128,7 +128,7 @@ export function residual(input: TestSheetInput): readonly PlannedReading[] {
         const by = `${input.plan.edition}, residual current devices`;
         return {
           id: `residual${i + 1}At${t.multiple}`,
-          what: `device ${i + 1} (${device.position}): ${t.mustHold ? 'holds' : 'break time'} at ${current} a.c.`,
+          what: `device ${i + 1} (${device.position.replaceAll('-', ' ')}): ${t.mustHold ? 'holds' : 'break time'} at ${current} a.c.`,
           limits: t.mustHold
             ? [{ kind: 'must-not-trip', by }]
             : [

@@ -41,7 +41,10 @@ export function nextSteps({ unknown, notification, changes, points, overall }: O
   const open = unknown.filter((u) => u.decides);
   const facts = open.slice(0, FACTS).map((u) => `Find out ${u.fact}${u.obtain ? `: ${u.obtain}` : ''}`);
   const duties = notification.decision.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`);
-  const work = overall.verdict === 'fail' ? [] : [...changes.map((c) => `Provide ${c}`), ...circuits(points)];
+  const work =
+    overall.verdict === 'fail'
+      ? []
+      : [...(changes.length > 0 ? [`Change against the survey: ${changes.join('; ')}`] : []), ...circuits(points)];
   const steps = [
     ...facts,
     ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),

@@ -17,7 +17,15 @@ const conditionWords = {
 export const ampsOf = (value: unknown): string => (typeof value === 'number' ? formatIn(value, 'A') : 'not known');
 
 const fieldValue = (value: string | number | boolean, unit?: string): string =>
-  typeof value === 'number' ? formatIn(value, unit ?? '') : typeof value === 'boolean' ? (value ? 'yes' : 'no') : value;
+  typeof value === 'number'
+    ? formatIn(value, unit ?? '')
+    : typeof value === 'boolean'
+      ? value
+        ? 'yes'
+        : 'no'
+      : plain(value);
+/** A word that stands for a choice, without its hyphens. */
+const plain = (value: string): string => (/^[a-z]+(-[a-z]+)+$/.test(value) ? value.replaceAll('-', ' ') : value);
 const words = (name: string): string => name.replace(/([A-Z])/g, ' $1').toLowerCase();
 
 /** Whether the supply carries it, and whom to tell or to ask. */
@@ -49,7 +57,7 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
       ['method', 'line', 'without points', 'with points', 'what it takes for granted'],
       demand.methods.flatMap((m) =>
         m.lines.length > 0
-          ? m.lines.map((l) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand), m.assumption])
+          ? m.lines.map((l, i) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand), i === 0 ? m.assumption : ''])
           : [[m.title, '', '', m.verdict.replace('-', ' '), m.because ?? (m.gaps ?? []).map(gapWords).join('; ')]],
       ),
       [2, 3],

@@ -14,6 +14,12 @@ const answers = {
   'not-determined': 'Not decided: facts are missing, and nothing is guessed in their place.',
 } as const;
 
+const standings: Readonly<Record<string, string>> = {
+  'in-force': 'which was in force on that day',
+  withdrawn: 'which was already withdrawn on that day',
+  'not-yet': 'which was not yet in force on that day',
+};
+
 /** What the report shows beside the plan. */
 export interface PlanReportOptions {
   /** Place of the option that is printed in full, from 0; the first when absent. */
@@ -76,7 +82,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     heading(1, about.title),
     ...(about.invented ? [paragraph('Invented example: no such premises exist.')] : []),
     paragraph(
-      `Surveyed on ${about.date}${about.reference ? `, reference ${about.reference}` : ''}. Judged by ${code.name}:${code.edition}, which was ${code.onSurveyDay.replace('-', ' ')} on that day.`,
+      `Surveyed on ${about.date}${about.reference ? `, reference ${about.reference}` : ''}. Judged by ${code.name}:${code.edition}, ${standings[code.onSurveyDay] ?? 'whose standing on that day is not known'}.`,
     ),
     caution(code.standing),
   ];

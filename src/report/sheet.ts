@@ -11,7 +11,10 @@ import {
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, verdictWords } from './block.js';
 
-const amount = (a: Amount | Written): string => formatIn(a.value, a.unit, 4);
+/** Ratios that the trade states in percent. */
+const inPercent: ReadonlySet<string> = new Set(['dropRatio', 'dropLimit']);
+const amount = (a: Amount | Written): string =>
+  inPercent.has(a.name) ? `${formatIn(a.value * 100, '1', 4)} %` : formatIn(a.value, a.unit, 4);
 
 /**
  * Why a value could not be had, in words.

@@ -139,7 +139,10 @@ function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
     return {
       id,
       title,
-      discarded: 'no larger fuse of a single service would carry it, or the present one is not known',
+      discarded:
+        survey.installation.supply.cutOut.rating.state === 'unknown'
+          ? 'the rating of the present fuse is not known'
+          : 'no larger fuse of a single service is known to carry it',
     };
   const cutOut = {
     ...survey.installation.supply.cutOut,

@@ -128,7 +128,7 @@ export function parseQuantity<U extends CanonicalUnit>(text: string, unit: U): Q
   if (!match || !spelling) {
     throw new CalculationError(
       'unreadable-quantity',
-      `'${text.slice(0, 60)}' is not a quantity in ${listed.map((s) => s.text || 'plain number').join(', ')}`,
+      `'${text.slice(0, 60)}' is not a quantity in ${listed.map((s) => s.text || 'plain number').join(', ')}, such as '${unit === '1' ? '32' : `32 ${unit}`}'`,
       {
         text: text.slice(0, 60),
         expected: unit,

@@ -12,17 +12,17 @@ const stepsOf = (name: string, option = 0): readonly string[] => {
 };
 
 describe('what to do next', () => {
-  it('asks the distributor, then names what to provide and to install', () => {
+  it('asks the distributor, then names what changes and what to install', () => {
     const [ask, provide, install, ...more] = stepsOf('easy-home');
     expect(ask).toMatch(/^Ask the distributor about drive/);
-    expect(provide).toMatch(/^Provide load limiter/);
+    expect(provide).toMatch(/^Change against the survey: load limiter/);
     expect(install).toMatch(/^Install drive: .* 6 mm² copper, behind 32 A .* built in$/);
     expect(more).toEqual([]);
   });
 
   it('installs nothing while a rule fails, and names each fact that decides once', () => {
     const steps = stepsOf('tt-cottage');
-    expect(steps.some((s) => s.startsWith('Install') || s.startsWith('Provide'))).toBe(false);
+    expect(steps.some((s) => s.startsWith('Install') || s.startsWith('Change'))).toBe(false);
     expect(steps.filter((s) => s.includes('service cut-out fuse'))).toHaveLength(1);
     expect(steps[0]).toMatch(/^Find out/);
   });

@@ -105,7 +105,11 @@ function undeclared(q: EarthingQuestion, sheet: Sheet, results: CheckResult[], p
 export function balanced(q: EarthingQuestion, sheet: Sheet, phases: Known<1 | 3>): CheckResult[] {
   const three = sheet.check(c.threePhaseInstallation, {
     holds: whenKnown([phases], (n) => n === 3),
-    because: isMissing(phases) ? 'the number of phases is not known' : `the supply has ${phases} phase(s)`,
+    because: isMissing(phases)
+      ? 'the number of phases is not known'
+      : phases === 1
+        ? 'the supply has a single phase'
+        : 'the supply has three phases',
   });
   if (isMissing(phases) || phases === 1) return [three];
   const results = [three];
