@@ -8,6 +8,7 @@ export default {
     'tests/**/*.test.ts',
     'tests/**/*.test-d.ts',
     'tests/handbook/{handbook,trace}.ts', // by name, in what tests/handbook/handbook.mjs bundles
+    'tests/handbook/handbook.d.mts', // types of handbook.mjs, for the test that imports it
     'tests/mutation/vitest.config.ts', // by name, in tests/mutation/run.mjs
     'tests/**/*.cases.ts',
     'tests/**/*.cross.ts',

@@ -8,7 +8,7 @@ import { setPriority } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
-import { build } from 'esbuild';
+import { bundled } from '../support/bundled.mjs';
 
 setPriority(10); // a long run gives way to other work
 /** Cases that a thread runs before the others are waited for. */
@@ -28,16 +28,10 @@ if (values.date !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(values.date))
 
 const cache = `${root}node_modules/.cache/fuzz/`;
 mkdirSync(cache, { recursive: true });
-const bundle = await build({
+const code = await bundled({
   entryPoints: [`${root}tests/fuzz/slice.ts`],
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  packages: 'external',
-  write: false,
   define: { 'import.meta.url': JSON.stringify(new URL('../support/surveys.ts', import.meta.url).href) },
 });
-const code = bundle.outputFiles[0].text;
 const state = `${cache}${createHash('sha256').update(code).digest('hex').slice(0, 16)}-${seed}.json`;
 writeFileSync(`${cache}slice.mjs`, code);
 writeFileSync(

@@ -1,7 +1,7 @@
 // The handbook. `npm run handbook` writes docs/handbook/; a test compares it with what `makeHandbook` gives.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'esbuild';
+import { fileURLToPath } from 'node:url';
+import { bundled, run } from '../support/bundled.mjs';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const folder = `${root}docs/handbook/`;
@@ -52,25 +52,15 @@ export async function makeHandbook() {
       cases.map((p) => [p, p]),
     )}.map(([path, { cases }]) => ({ path, cases }))`,
   ];
-  const out = `${root}node_modules/.cache/handbook-${process.pid}.mjs`;
-  await build({
+  const text = await bundled({
     stdin: {
       contents: `import { handbook } from './tests/handbook/handbook.ts';\n${imports.join('\n')}\nexport default () => handbook(${args.join(', ')});`,
       resolveDir: root,
       loader: 'ts',
     },
-    bundle: true,
-    packages: 'external',
-    format: 'esm',
-    platform: 'node',
-    outfile: out,
     plugins: [traced],
   });
-  try {
-    return (await import(pathToFileURL(out))).default();
-  } finally {
-    rmSync(out, { force: true });
-  }
+  return (await run(text)).default();
 }
 
 /** What is checked in, by file name. */

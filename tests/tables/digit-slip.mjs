@@ -1,24 +1,15 @@
 // Writes docs/digit-slip.md: npm run digit-slip -- 2026-11-25
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { bundled, run } from '../support/bundled.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const date = process.argv[2];
 if (!/^\d{4}-\d{2}-\d{2}$/.test(date ?? ''))
   throw new Error('give the date of the run, as in: npm run digit-slip -- 2026-11-25');
 
-const bundle = await build({
-  stdin: {
-    contents: "export * from './guarded.ts'; export { digitSlipScore } from './guards.ts';",
-    resolveDir: fileURLToPath(new URL('.', import.meta.url)),
-  },
-  bundle: true,
-  format: 'esm',
-  write: false,
-});
-const code = bundle.outputFiles[0].text;
-const { guarded, digitSlipScore } = await import(`data:text/javascript;base64,${Buffer.from(code).toString('base64')}`);
+const contents = "export * from './guarded.ts'; export { digitSlipScore } from './guards.ts';";
+const { guarded, digitSlipScore } = await run(await bundled({ stdin: { contents, resolveDir: import.meta.dirname } }));
 
 const scores = guarded.map(({ table, guards, sort }) => ({ id: table.id, sort, ...digitSlipScore(table, guards) }));
 const share = ({ noticed, slips }) => ((100 * noticed) / slips).toFixed(1);

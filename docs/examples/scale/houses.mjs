@@ -66,7 +66,7 @@ export function house(n) {
 const options = { premises: 'dwelling', meteredMargin: ratio(0.25), governing: 'metered-peak' };
 
 /** Judges the houses from `first` on and counts what becomes of them. */
-export function judgeHouses({ first, count }) {
+export default function judgeHouses({ first, count }) {
   const found = { pass: 0, fail: 0, 'not-determined': 0, limiterHelps: 0 };
   for (let n = first; n < first + count; n++) {
     const { overall, limiter } = adequacyOf(house(n), options);
@@ -75,5 +75,3 @@ export function judgeHouses({ first, count }) {
   }
   return found;
 }
-
-export default judgeHouses;

@@ -1,6 +1,6 @@
 // node docs/examples/scale/planner.mjs [houses] [threads]: threads 0 stays in this one.
 import { Piscina } from 'piscina';
-import { judgeHouses } from './houses.mjs';
+import judgeHouses from './houses.mjs';
 
 const houses = Number(process.argv[2] ?? 1_000_000);
 const threads = Number(process.argv[3] ?? 2);
