@@ -9,7 +9,7 @@ export default defineConfig({
   root,
   resolve: { alias: aliases(root) },
   test: {
-    include: ['tests/**/*.test.ts'],
+    include: [`${process.env.MUTATION_TESTS ?? 'tests'}/**/*.test.ts`],
     // what takes minutes, needs the built package, or reads the source as text
     exclude: [
       'tests/package/**',
