@@ -214,6 +214,7 @@ describe('fallback', () => {
 
   test.each([
     ['not-a-number', reading(1, [Number.NaN, 0, 0], { a: 0 })],
+    ['not-a-number', reading(1, [0, 0, 0], { a: -1 })],
     ['not-new', reading(0, [0, 0, 0], { a: 0 })],
     ['from-the-future', reading(99, [0, 0, 0], { a: 0 })],
     ['incomplete', { at: seconds(1), nodes: {}, points: {} }],
