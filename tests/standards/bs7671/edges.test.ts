@@ -11,7 +11,9 @@ import {
   type Run,
   ratio,
   silent,
+  unknown,
 } from '../../../src/index.js';
+import { earthingOptions } from '../../../src/standards/bs7671/earthing-options.js';
 import { bs7671 } from '../../../src/standards/bs7671/index.js';
 import { arcDetection } from '../../../src/standards/bs7671/rules/arc-detection.js';
 import type { AssessmentOptions } from '../../../src/standards/wiring-code.js';
@@ -101,4 +103,41 @@ describe('the exact voltage at the end of a circuit', () => {
       voltage([load({ holds: 'power', powerFactor: ratio(0.8) })]),
     );
   });
+});
+
+describe('what is not known stays open', () => {
+  it('the rating of the device, on which the disconnection time rests', () => {
+    const open = circuit({ device: { ...circuit().device, rating: unknown('its marking') } });
+    const result = found(open, 'automatic-disconnection');
+    expect(result?.verdict).toBe('not-determined');
+    expect(JSON.stringify(result)).toContain('its marking');
+  });
+  it('a protective conductor that the cable does not give', () => {
+    const separate = circuit({ cable: { ...circuit().cable, construction: 'single-core', protective: 'separate' } });
+    expect(found(separate, 'protective-conductor')?.verdict).toBe('not-determined');
+    expect(found(circuit(), 'protective-conductor')?.verdict).toBe('pass');
+  });
+  it('the residual current device of socket-outlets, and of no lighting', () => {
+    const behind = (purpose: Load['purpose']) => circuit({ feeds: [load({ purpose })] });
+    expect(found(behind('socket-outlets'), 'residual-current-rating')?.verdict).toBe('not-determined');
+    expect(found(behind('lighting'), 'residual-current-rating')).toBeUndefined();
+  });
+});
+
+test('the window device is judged itself where the supply has one phase, and only there', () => {
+  const results = (phases: 1 | 3) => {
+    const { supply } = house([circuit()], { phases: known(phases) });
+    const option = earthingOptions({ supply, point: chargePoint }).find(
+      (o) => o.arrangement === 'line-neutral-window-device',
+    );
+    return [option?.possible, option?.results.length];
+  };
+  expect(results(1)).toEqual(['pass', 2]);
+  expect(results(3)).toEqual(['fail', 1]);
+});
+
+test('a 32 A gG fuse has to blow within 5 s: BS 7671:2008, Table 41.4 prints 1.84 ohm at 230 V', () => {
+  const fused = circuit({ device: { kind: known({ standard: 'BS 88-2' }), rating: known(amperes(32)) } });
+  const advice = found(fused, 'line-neutral-fault-clears');
+  expect(advice?.limit?.value).toBeCloseTo(230 / 1.84, 6);
 });
