@@ -85,6 +85,14 @@ const record = {
   survived: count('Survived'),
   notReached: count('NoCoverage'),
   atLoad: count('Ignored'),
+  unnoticed: Object.entries(files).flatMap(([name, { source, mutants }]) =>
+    mutants
+      .filter((m) => ['Survived', 'NoCoverage'].includes(m.status))
+      .map(({ location: { start }, mutatorName }) => {
+        const code = source.split('\n')[start.line - 1].trim().slice(0, 100);
+        return `${name}:${start.line}, ${mutatorName}: ${code}`;
+      }),
+  ),
 };
 const kept = 'tests/mutation/results.json';
 const all = { ...JSON.parse(readFileSync(kept, 'utf8')), [folder]: record };
@@ -107,6 +115,16 @@ module loads. Where the tests of one folder alone were asked, the score is a low
 | folder | date | share | seed | tests asked | tried | noticed | survived | not reached | score, % |
 | ------ | ---- | ----: | ---: | ----------- | ----: | ------: | -------: | ----------: | -------: |
 ${rows.join('\n')}
+
+## What no test noticed
+
+Many of these change words, speed, or a choice among equals; each is worth a look.
+
+${Object.values(all)
+  .flatMap((r) => r.unnoticed ?? [])
+  .sort()
+  .map((place) => `- \`${place.replaceAll('`', "'")}\``)
+  .join('\n')}
 `,
 );
 execFileSync('npx', ['biome', 'check', '--write', kept, 'docs/mutation.md'], { stdio: 'ignore' });
