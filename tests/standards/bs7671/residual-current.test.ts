@@ -4,6 +4,7 @@ import {
   type Board,
   type ChargePoint,
   known,
+  type Load,
   milliamperes,
   type ResidualDevice,
   type Run,
@@ -14,6 +15,7 @@ import {
   unknown,
 } from '../../../src/index.js';
 import { arcDetection } from '../../../src/standards/bs7671/rules/arc-detection.js';
+import { minimumSize } from '../../../src/standards/bs7671/rules/minimum-size.js';
 import { residualCurrent } from '../../../src/standards/bs7671/rules/residual-current.js';
 import { surgeProtection } from '../../../src/standards/bs7671/rules/surge-protection.js';
 import { delayOf } from '../../../src/standards/iec-family/residual-position.js';
@@ -195,4 +197,104 @@ test('arc detection: required, advised, not asked for', () => {
   expect(arc(sockets, 'dwelling')).toEqual([['fail', 'advice']]);
   expect(arc(sockets)).toEqual([['not-determined', 'rule']]);
   expect(arc(circuit(), 'multiple-occupation')).toEqual([['not-required', 'rule']]);
+});
+test('overload counts the circuits that the device serves, and no others', () => {
+  const runs = [circuit(), circuit({ id: 'c1' }), circuit({ id: 'c2' })];
+  const serving = (serves: readonly string[] | undefined) =>
+    residualCurrent(
+      caseOf(
+        house(runs, {}, { residual: [device({ ratedCurrent: known(amperes(63)), ...(serves ? { serves } : {}) })] }),
+        'ev',
+      ),
+      {},
+      silent(),
+    ).find((r) => r.check === 'residual-current-device-overload');
+  expect(serving(['ev'])).toMatchObject({ verdict: 'pass', limit: { value: 32 } });
+  expect(serving(['ev', 'c1'])).toMatchObject({ verdict: 'fail', limit: { value: 64 } });
+  expect(serving(undefined)).toMatchObject({ verdict: 'fail', limit: { value: 96 } });
+  expect(serving(['c1', 'c2'])).toBeUndefined();
+  // nothing on the board, nothing to overload
+  expect(judge([circuit()])['residual-current-device-overload']).toBeUndefined();
+});
+test('a board carries what is ahead and what feeds back, not what only draws', () => {
+  const back = circuit({ residual: [device()], feeds: [point({ bidirectional: true })] });
+  const others = [circuit({ id: 'c1' }), circuit({ id: 'c2' })];
+  const found = residualCurrent(
+    caseOf(house([back, ...others], {}, { rating: known(amperes(132)) }), 'ev'),
+    {},
+    silent(),
+  ).find((r) => r.check === 'board-rating');
+  expect(found).toMatchObject({ verdict: 'pass', limit: { value: 132 } });
+});
+test('type AC is left for heaters of water alone, BS 7671 531.3.3', () => {
+  const behind = (purpose: Load['purpose']) =>
+    judge([
+      circuit({
+        residual: [device({ type: known('AC') })],
+        feeds: [{ kind: 'load', id: 'load', purpose, current: known(amperes(20)), lines: ['L1'] }],
+      }),
+    ])['residual-current-type'];
+  expect(behind('instantaneous-water-heating')).toBeUndefined();
+  expect(behind('thermostatic-water-heating')).toBeUndefined();
+  expect(behind('cooking')).toBe('fail');
+});
+test('of three devices each is judged against the one above it', () => {
+  const series = (middle: number) =>
+    residualCurrent(
+      caseOf(
+        house(
+          [
+            circuit({
+              residual: [device({ rating: known(milliamperes(middle)), delay: known('selective') }), device()],
+            }),
+          ],
+          {},
+          {
+            residual: [
+              device({
+                position: 'origin-of-installation',
+                rating: known(milliamperes(300)),
+                delay: known('selective'),
+              }),
+            ],
+          },
+        ),
+        'ev',
+      ),
+      {},
+      silent(),
+    )
+      .filter((r) => r.check === 'residual-current-selectivity')
+      .map((r) => r.verdict);
+  expect(series(100)).toEqual(['pass', 'pass']);
+  expect(series(150)).toEqual(['fail', 'pass']);
+  expect(series(60)).toEqual(['pass', 'fail']);
+});
+test('of several devices that of the smallest rating protects; while one is not known nobody can say which', () => {
+  const two = (a: Partial<ResidualDevice>, b: Partial<ResidualDevice>) =>
+    judge([circuit({ residual: [device(a), device(b)], feeds: [point()] })]);
+  expect(
+    two({ rating: known(milliamperes(100)), type: known('B') }, { type: known('AC') })['residual-current-type'],
+  ).toBe('fail');
+  expect(two({ rating: unknown() }, {})['residual-current-type']).toBe('not-determined');
+  expect(two({ rating: unknown() }, {})['residual-current-poles']).toBe('not-determined');
+  expect(judge(one({ rating: unknown() }))['residual-current-type']).toBe('pass');
+  const inside = [
+    circuit({
+      residual: [device({ rating: unknown() })],
+      feeds: [point({ residual: device({ position: 'inside-equipment' }) })],
+    }),
+  ];
+  expect(judge(inside)['residual-current-type']).toBe('not-determined');
+});
+test('smallest conductors, BS 7671 Table 52.3: 1 mm² for lighting, 1.5 mm² for power, 16 mm² of aluminium', () => {
+  const limit = (run: Partial<Run>) => minimumSize(caseOf(house([circuit(run)]), 'ev'), {}, silent())[0]?.limit?.value;
+  const lamp: Load = { kind: 'load', id: 'lamps', purpose: 'lighting', current: known(amperes(6)), lines: ['L1'] };
+  const { cable } = circuit();
+  expect(limit({ feeds: [lamp] })).toBe(1);
+  expect(limit({ feeds: [lamp, { ...lamp, id: 'sockets', purpose: 'socket-outlets' }] })).toBe(1.5);
+  expect(limit({})).toBe(1.5);
+  expect(limit({ feeds: [] })).toBe(1.5);
+  expect(limit({ cable: { ...cable, material: 'aluminium' } })).toBe(16);
+  expect(limit({ cable: { ...cable, construction: 'flexible' } })).toBe(0.75);
 });
