@@ -298,3 +298,61 @@ test('smallest conductors, BS 7671 Table 52.3: 1 mm² for lighting, 1.5 mm² for
   expect(limit({ cable: { ...cable, material: 'aluminium' } })).toBe(16);
   expect(limit({ cable: { ...cable, construction: 'flexible' } })).toBe(0.75);
 });
+test('a cable concealed less than 50 mm deep needs the device itself, BS 7671 522.6.202', () => {
+  const shallow = [{ ...circuit().stretches[0], concealedShallow: known(true) }] as Run['stretches'];
+  const lamp: Load = { kind: 'load', id: 'lamps', purpose: 'lighting', current: known(amperes(6)), lines: ['L1'] };
+  expect(judge([circuit({ stretches: shallow, feeds: [lamp] })])['residual-current-rating']).toBe('not-determined');
+  expect(judge([circuit({ feeds: [lamp] })])['residual-current-rating']).toBeUndefined();
+  const inside = { feeds: [point({ residual: device({ position: 'inside-equipment' }) })] };
+  expect(judge([circuit({ ...inside, stretches: shallow })])['residual-current-position']).toBe('fail');
+  expect(judge([circuit(inside)])['residual-current-position']).toBe('not-required');
+  const open = [{ ...circuit().stretches[0], concealedShallow: unknown('open the wall') }] as Run['stretches'];
+  expect(judge([circuit({ ...inside, stretches: open })])['residual-current-position']).toBe('not-determined');
+});
+test('one outlet that is no heater of water, or that feeds back, is enough', () => {
+  const outlet = (purpose: Load['purpose']): Load => ({
+    kind: 'load',
+    id: purpose,
+    purpose,
+    current: known(amperes(10)),
+    lines: ['L1'],
+  });
+  const mixed = circuit({
+    residual: [device({ type: known('AC') })],
+    feeds: [outlet('thermostatic-water-heating'), outlet('cooking')],
+  });
+  expect(judge([mixed])['residual-current-type']).toBe('fail');
+  const back = circuit({ residual: [device()], feeds: [outlet('cooking'), outlet('generation')] });
+  expect(judge([back], {}, { rating: known(amperes(100)) })['board-rating']).toBe('fail');
+});
+test('overload with ratings that are not known: only what is small enough decides', () => {
+  const check = (cutOut: Supply['cutOut']['rating'], below: Run['device']['rating']) =>
+    judge(
+      [circuit({ device: { ...circuit().device, rating: below } })],
+      { cutOut: { kind: known({ standard: 'BS 88-3' }), rating: cutOut } },
+      { residual: [device({ ratedCurrent: known(amperes(63)) })] },
+    )['residual-current-device-overload'];
+  expect(check(unknown(), known(amperes(32)))).toBe('pass');
+  expect(check(known(amperes(60)), unknown())).toBe('pass');
+  expect(check(unknown(), known(amperes(80)))).toBe('not-determined');
+  expect(check(known(amperes(100)), unknown())).toBe('not-determined');
+  expect(check(known(amperes(100)), known(amperes(80)))).toBe('fail');
+});
+test('one device a point: its rating decides, and while that is open nobody can say', () => {
+  const own = (rating: ResidualDevice['rating']) => judge(one({ rating }))['residual-current-one-per-point'];
+  expect(own(known(milliamperes(30)))).toBe('pass');
+  expect(own(known(milliamperes(100)))).toBe('fail');
+  expect(own(unknown())).toBe('not-determined');
+  const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];
+  expect(judge(inside)['residual-current-one-per-point']).toBe('pass');
+});
+test('arc detection waits for the rating of the device', () => {
+  const feeds: Run['feeds'] = [
+    { kind: 'load', id: 'ring', purpose: 'socket-outlets', current: known(amperes(20)), lines: ['L1'] },
+  ];
+  const open = circuit({ feeds, device: { ...circuit().device, rating: unknown('its marking') } });
+  const premises = { premises: { kind: known('care-home' as const), arcDetection: known(false) } };
+  const [result] = arcDetection(caseOf(house([open]), 'ev', premises), {}, silent());
+  expect(result?.verdict).toBe('not-determined');
+  expect(result?.gaps).toMatchObject([{ obtain: 'its marking' }]);
+});
