@@ -59,6 +59,7 @@ describe('arc detection, BS 7671 421.1.7', () => {
     expect(verdict(sockets(40))).toBe('not-required');
     expect(verdict(sockets(32, { lines: ['L1', 'L2', 'L3'] }))).toBe('not-required');
     expect(verdict(sockets(32, { feeds: [load({ purpose: 'lighting' })] }))).toBe('not-required');
+    expect(verdict(sockets(32, { feeds: [load({ purpose: 'cooking', withSocket: true })] }))).toBe('fail');
   });
   it('is not asked of a feeder, though sockets are behind it', () => {
     const garage: Board = { kind: 'board', id: 'garage', runs: [{ ...sockets(20), id: 'garage sockets' }] };
@@ -96,6 +97,11 @@ describe('the exact voltage at the end of a circuit', () => {
       expect(v).toBeCloseTo(voltage([load()])[i] ?? 0, 9);
       expect(v).toBeLessThan(voltage([half])[i] ?? 0);
     });
+  });
+  it('is the supply’s, 216.2 to 253 V in Great Britain, where next to nothing is drawn', () => {
+    const [lowest, highest] = voltage([load({ current: known(amperes(0.01)) })]);
+    expect(lowest).toBeCloseTo(0.94 * 230, 2);
+    expect(highest).toBeCloseTo(1.1 * 230, 2);
   });
   it('takes a load whose power factor is not stated at 1', () => {
     expect(voltage([load({ holds: 'power' })])).toEqual(voltage([load({ holds: 'power', powerFactor: ratio(1) })]));

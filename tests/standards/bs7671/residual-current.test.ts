@@ -322,8 +322,10 @@ test('one outlet that is no heater of water, or that feeds back, is enough', () 
     feeds: [outlet('thermostatic-water-heating'), outlet('cooking')],
   });
   expect(judge([mixed])['residual-current-type']).toBe('fail');
-  const back = circuit({ residual: [device()], feeds: [outlet('cooking'), outlet('generation')] });
-  expect(judge([back], {}, { rating: known(amperes(100)) })['board-rating']).toBe('fail');
+  for (const source of ['generation', 'storage'] as const) {
+    const back = circuit({ residual: [device()], feeds: [outlet('cooking'), outlet(source)] });
+    expect(judge([back], {}, { rating: known(amperes(100)) })['board-rating']).toBe('fail');
+  }
 });
 test('overload with ratings that are not known: only what is small enough decides', () => {
   const check = (cutOut: Supply['cutOut']['rating'], below: Run['device']['rating']) =>
