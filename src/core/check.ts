@@ -257,7 +257,8 @@ function head({ id, title, weight, source, caution }: Check) {
 const amount = (name: Name, value: number): Amount => ({ name, value, unit: termOf(name)?.unit ?? '' });
 
 /**
- * Judges a check. A value that could not be had, or is no finite number, gives `not-determined` with its reasons.
+ * Judges a check. A value that could not be had, or is no finite number, gives `not-determined` with its reasons; one that
+ * misses its limit by no more than the rounding of binary numbers meets it.
  * @param c the check
  * @param evidence the values by role, or label, statement or results, by the kind of check
  * @param because what the values rest on, where a person has to know it with the verdict
@@ -283,6 +284,9 @@ export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: st
   return because === undefined || result.because !== undefined ? result : { ...result, because };
 }
 
+/** Whether two numbers differ by no more than the rounding of binary arithmetic: three times 3 mA are 9 mA. */
+const alike = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-12 * Math.abs(b);
+
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   for (const name in evidence) {
     const v = evidence[name];
@@ -294,8 +298,8 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
     case 'at-least': {
       const value = evidence[c.value] as number;
       const limit = evidence[c.limit] as number;
-      const fits = c.kind === 'at-most' ? value <= limit : value >= limit;
-      const slack = c.kind === 'at-most' ? limit - value : value - limit;
+      const slack = alike(value, limit) ? 0 : c.kind === 'at-most' ? limit - value : value - limit;
+      const fits = slack >= 0;
       const margin = slack / Math.abs(limit);
       const result: Writable<CheckResult> = Object.assign(head(c), {
         verdict: fits ? ('pass' as const) : ('fail' as const),
@@ -309,7 +313,7 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
       const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
       return {
         ...head(c),
-        verdict: value >= least && value <= most ? 'pass' : 'fail',
+        verdict: (value >= least || alike(value, least)) && (value <= most || alike(value, most)) ? 'pass' : 'fail',
         value: amount(c.value, value),
         limit: amount(c.least, least),
         most: amount(c.most, most),

@@ -27,6 +27,13 @@ const gap = { kind: 'fact', fact: 'deviceRating' } as const;
 const A = amperes;
 const raw = (value: number) => value as ReturnType<typeof amperes>;
 
+test('a value that misses its limit only by the rounding of binary numbers meets it', () => {
+  const sum = A(0.003 + 0.003 + 0.003); // 0.009000000000000001
+  expect(sum).not.toBe(0.009);
+  expect(judge(most, { designCurrent: sum, deviceRating: A(0.009) })).toMatchObject({ verdict: 'pass', margin: 0 });
+  expect(judge(least, { designCurrent: A(0.009), deviceRating: sum })).toMatchObject({ verdict: 'pass', margin: 0 });
+  expect(judge(most, { designCurrent: A(32.000000001), deviceRating: A(32) }).verdict).toBe('fail');
+});
 test('at the limit a value passes, beyond it fails, and the margin says how far', () => {
   expect(judge(most, { designCurrent: A(32), deviceRating: A(32) })).toMatchObject({ verdict: 'pass', margin: 0 });
   expect(judge(most, { designCurrent: A(40), deviceRating: A(32) })).toMatchObject({ verdict: 'fail', margin: -0.25 });

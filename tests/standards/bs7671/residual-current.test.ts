@@ -80,6 +80,9 @@ test('standing currents add up in a device that several points share', () => {
   // 30 % of 100 mA are 30 mA, of 30 mA 9 mA
   expect(shared(10)).toEqual(['pass', 'pass']);
   expect(shared(11)).toEqual(['fail', 'pass']);
+  // three times 3 mA are 9 mA, though not in binary
+  const three = ['a', 'b', 'c'].map((id) => point({ id, standingLeakage: known(milliamperes(3)) }));
+  expect(judge([circuit({ residual: [device()], feeds: three })])['standing-current']).toBe('pass');
 });
 test('a device with a delay gives no additional protection', () => {
   expect(judge(one({ delay: known('selective') }))['residual-current-rating']).toBe('not-determined');
