@@ -346,7 +346,7 @@ const gapsIn = (c: Check, evidence: Record<string, unknown>): readonly Gap[] =>
 /** A number that is none is a gap: it is neither judged nor handed on. */
 const notFinite = (c: Check, name: string, value: unknown): readonly Gap[] =>
   typeof value === 'number' && !Number.isFinite(value)
-    ? [{ kind: 'range', formula: c.id, explain: `${name} is ${value}; ${c.id} holds for finite values` }]
+    ? [{ kind: 'range', formula: c.id, explain: `${name} is not a finite number; ${c.id} holds for finite values` }]
     : [];
 
 function anyOf(results: readonly CheckResult[]): Verdict {

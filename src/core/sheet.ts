@@ -112,7 +112,7 @@ const outOfRange = (name: string, value: number, bounds: Bounds, source: string)
     bounds.above === undefined ? '' : `above ${formatIn(bounds.above, unit, 6)}`,
     bounds.most === undefined ? '' : `up to ${formatIn(bounds.most, unit, 6)}`,
   ];
-  const written = Number.isFinite(value) ? formatIn(value, unit, 6) : `${value} ${unit}`;
+  const written = Number.isFinite(value) ? formatIn(value, unit, 6) : 'not a finite number';
   return `${name} is ${written}; ${source} holds ${limit.filter(Boolean).join(' ') || 'for finite values'}`;
 };
 

@@ -42,6 +42,7 @@ test('a step guards its inputs by their roles and by the formula, and its result
   expect(step(32, 101)).toMatchObject({ missing: [{ kind: 'range', formula: 'test-drop' }] });
   expect(step(32, -1)).toMatchObject({ missing: [{ kind: 'range' }] });
   expect(step(Number.NaN, 1)).toMatchObject({ missing: [{ kind: 'range' }] });
+  expect(JSON.stringify(step(Number.POSITIVE_INFINITY, 1))).toContain('is not a finite number');
   expect(step(Number.POSITIVE_INFINITY, 1, 0)).toMatchObject({ missing: [{ kind: 'range' }] });
   expect(() => evaluate(drop, { dropRate: rate, designCurrent: amperes(1), length: metres(101) })).toThrow(
     'length is 101 m; test-drop (Test rules of our own) holds from 0 m up to 100 m',
