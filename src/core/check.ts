@@ -284,8 +284,21 @@ export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: st
   return because === undefined || result.because !== undefined ? result : { ...result, because };
 }
 
-/** Whether two numbers differ by no more than the rounding of binary arithmetic: three times 3 mA are 9 mA. */
-const alike = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-12 * Math.abs(b);
+/**
+ * Whether a value is at least a limit, or misses it by no more than the rounding of binary numbers.
+ * @param value any finite number
+ * @param limit any finite number, in the same unit
+ * @returns whether the value is not below the limit
+ * @example
+ * ```ts
+ * import { reaches } from 'ohmwright';
+ *
+ * 0.3 >= 3 * 0.1; // => false
+ * reaches(0.3, 3 * 0.1); // => true
+ * ```
+ */
+export const reaches = (value: number, limit: number): boolean =>
+  value >= limit || limit - value <= 1e-12 * Math.abs(limit);
 
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   for (const name in evidence) {
@@ -298,9 +311,9 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
     case 'at-least': {
       const value = evidence[c.value] as number;
       const limit = evidence[c.limit] as number;
-      const slack = alike(value, limit) ? 0 : c.kind === 'at-most' ? limit - value : value - limit;
-      const fits = slack >= 0;
-      const margin = slack / Math.abs(limit);
+      const fits = c.kind === 'at-most' ? reaches(limit, value) : reaches(value, limit);
+      const slack = c.kind === 'at-most' ? limit - value : value - limit;
+      const margin = (fits ? Math.max(0, slack) : slack) / Math.abs(limit);
       const result: Writable<CheckResult> = Object.assign(head(c), {
         verdict: fits ? ('pass' as const) : ('fail' as const),
         value: amount(c.value, value),
@@ -313,7 +326,7 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
       const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
       return {
         ...head(c),
-        verdict: (value >= least || alike(value, least)) && (value <= most || alike(value, most)) ? 'pass' : 'fail',
+        verdict: reaches(value, least) && reaches(most, value) ? 'pass' : 'fail',
         value: amount(c.value, value),
         limit: amount(c.least, least),
         most: amount(c.most, most),

@@ -10,6 +10,10 @@ export const checkRow = (r: CheckResult) => [
   [r.source.document, r.source.clause].filter(Boolean).join(' '),
 ];
 
+/** What has to be done towards the network operator, and by when. */
+export const dutyWords = (d: { readonly what: string; readonly when: string; readonly due?: string }): string =>
+  `${d.what}, ${d.due ? `by ${d.due}` : d.when}`;
+
 /** Results that were judged: rules, then advice, then what a person has to be told with them. */
 export function checks(results: readonly CheckResult[]): readonly Block[] {
   const rules = results.filter((r) => r.verdict !== 'not-required' && r.weight === 'rule');

@@ -3,6 +3,7 @@ import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
 import { gapWords } from './sheet.js';
 import { nightLoadPicture } from './svg/index.js';
+import { clock } from './svg/night-load.js';
 
 const energy = (wattHours: number): string => `${formatIn(wattHours / 1000, '1', 3)} kWh`;
 
@@ -65,17 +66,14 @@ function banded({ bands }: NightLoad): NightLoad['bands'] {
   return [...shown, { name: `${others.length} other points`, current: sum }];
 }
 
-/** Time of day, `hh:mm`, of the first whole minute not before it. */
-const clock = (seconds: number): string => {
-  const minute = Math.ceil(seconds / 60 - 1e-6) % 1440;
-  return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
-};
+/** Time of day of the first whole minute not before it. */
+const clockAt = (seconds: number): string => clock(Math.ceil(seconds / 60 - 1e-6));
 
 /** When a vehicle is ready, or what it lacks. */
 const readyWords = (arrives: number, charged: Charged | undefined): string =>
   charged === undefined
     ? 'not known'
-    : `${charged.after === undefined ? `${energy(charged.missing)} lacking` : clock(arrives + charged.after)}${charged.waited > 0 ? `, ${formatIn(charged.waited, 's')} without current` : ''}`;
+    : `${charged.after === undefined ? `${energy(charged.missing)} lacking` : clockAt(arrives + charged.after)}${charged.waited > 0 ? `, ${formatIn(charged.waited, 's')} without current` : ''}`;
 
 const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
   `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above ${formatIn(limit, 'A')}, ${limitBy}, for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
@@ -92,8 +90,8 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
       ['point', 'plugged in', 'leaves', 'everything else at rest', 'everything else at its maximum demand throughout'],
       vehicles.map((v) => [
         v.point,
-        clock(v.arrives),
-        clock(v.arrives + v.window),
+        clockAt(v.arrives),
+        clockAt(v.arrives + v.window),
         readyWords(v.arrives, v.quiet),
         readyWords(v.arrives, v.busy),
       ]),

@@ -1,5 +1,6 @@
 import type { OptionPlan, PointPlan } from '../site/index.js';
 import { type Block, heading, list } from './block.js';
+import { dutyWords } from './plan-checks.js';
 import { circuitWords } from './plan-circuits.js';
 
 /** Points that are named one by one; more of one kind are counted. */
@@ -40,7 +41,7 @@ function circuits(points: readonly PointPlan[]): readonly string[] {
 export function nextSteps({ unknown, notification, changes, points, overall }: OptionPlan): readonly Block[] {
   const open = unknown.filter((u) => u.decides);
   const facts = open.slice(0, FACTS).map((u) => `Find out ${u.fact}${u.obtain ? `: ${u.obtain}` : ''}`);
-  const duties = notification.decision.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`);
+  const duties = notification.decision.duties.map(dutyWords);
   const work =
     overall.verdict === 'fail'
       ? []

@@ -1,7 +1,7 @@
 import type { OptionPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
-import { cautionsOf, checkRow, checks } from './plan-checks.js';
+import { cautionsOf, checkRow, checks, dutyWords } from './plan-checks.js';
 import { gapWords } from './sheet.js';
 import { demandPicture } from './svg/index.js';
 
@@ -87,7 +87,7 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
     ),
     ...decision.cautions.map(caution),
     ...cautionsOf(decision.results),
-    ...list(decision.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`)),
+    ...list(decision.duties.map(dutyWords)),
     ...grid(
       'For the form, in a layout of our own',
       ['field', 'entry'],

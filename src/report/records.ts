@@ -1,6 +1,7 @@
 import type { Records } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
+import { dutyWords } from './plan-checks.js';
 import { comparisonWords } from './sheet.js';
 import { testSheetBlocks } from './test-sheet.js';
 
@@ -49,7 +50,7 @@ export function recordBlocks(records: Records): readonly Block[] {
     ]),
     heading(2, 'Network operator'),
     paragraph(`Route: ${records.operator.route.replaceAll('-', ' ')}.`),
-    ...list(records.operator.duties.map((d) => `${d.what}, ${d.due ? `by ${d.due}` : d.when}`)),
+    ...list(records.operator.duties.map(dutyWords)),
     ...grid(
       '',
       ['field', 'entry'],

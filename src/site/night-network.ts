@@ -1,5 +1,6 @@
 import type { ChargingNetwork, CurrentProfile, NetworkNode, PerLine } from '../charging/index.js';
 import { isMissing, type Known } from '../core/index.js';
+import { governingOn } from '../demand/demand.js';
 import type { Adequacy, Demand, FeederDemand } from '../demand/index.js';
 import { type Board, type Installation, type Line, pathTo } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
@@ -12,9 +13,11 @@ export type Existing = (board: Board, line: Line) => Known<Amperes>;
 
 /** By the governing method: of the supply for its board, of the feeder for a board behind one. */
 export function existingOf(installation: Installation, supply: Adequacy, feeders: readonly FeederDemand[]): Existing {
-  const on = ({ governing }: Demand, line: Line): Known<Amperes> =>
-    governing.lines.find((l) => l.line === line)?.existing ??
-    (governing.lines.length > 0 ? amperes(0) : { missing: governing.gaps ?? [] });
+  // a line that the supply does not have carries nothing
+  const on = (demand: Demand, line: Line): Known<Amperes> => {
+    const { lines } = demand.governing;
+    return lines.length > 0 && !lines.some((l) => l.line === line) ? amperes(0) : governingOn(demand, line).existing;
+  };
   const feederOf = (board: Board) =>
     feeders.find((f) => pathTo(installation, f.run)?.run.feeds.some((o) => o.kind === 'board' && o.id === board.id));
   return (board, line) =>

@@ -13,7 +13,8 @@ export interface NightLoadInput {
   readonly limit: number | readonly number[];
 }
 
-const clock = (minute: number): string =>
+/** Time of day, `hh:mm`, of a minute after midnight of the first day. */
+export const clock = (minute: number): string =>
   `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(Math.round(minute) % 60).padStart(2, '0')}`;
 
 /** A band between two courses, in pieces where it has any height; steps of the same height are drawn as one. */

@@ -6,6 +6,7 @@ import {
   missing,
   notDetermined,
   notRequired,
+  reaches,
   type Sheet,
   whenKnown,
 } from '../../../core/index.js';
@@ -81,9 +82,10 @@ function selectivity(circuit: CircuitCase, sheet: Sheet, inside: readonly Residu
   return series.slice(1).map((below, i) => {
     const above = series[i] as ResidualDevice;
     const delay = fact('delay of the upstream residual current device', above.delay, 'the marking S');
-    // 0.3 A is three times 0.1 A, though not in binary
-    const thrice = (a: number, b: number) => a >= 3 * b * (1 - 1e-9);
-    const holds = whenKnown([delay, ratingOf(above), ratingOf(below)], (d, a, b) => d === 'selective' && thrice(a, b));
+    const holds = whenKnown(
+      [delay, ratingOf(above), ratingOf(below)],
+      (d, a, b) => d === 'selective' && reaches(a, 3 * b),
+    );
     return sheet.check(c.residualSelective, { holds, because: 'otherwise either of the two may open' });
   });
 }
