@@ -33,7 +33,13 @@ export type { MeasurementFault } from './control/measurement.js';
 export { excessTimeOf, judgeMainFuse, mainFuseCarriesExcess, safeCurrentOf } from './control/reaction.js';
 export { type SafeCurrents, safeCurrents } from './control/safe-currents.js';
 export type { ControlMeasurement, ControlMeter, ControlSettings } from './control/settings.js';
-export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './network/network.js';
+export {
+  type ChargingNetwork,
+  LEAST_CURRENT,
+  type NetworkNode,
+  type NetworkPoint,
+  type PerLine,
+} from './network/network.js';
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { type PilotOffer, pilotOffer } from './pilot/offer.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';

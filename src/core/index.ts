@@ -6,5 +6,13 @@ export { type Basis, type BasisFact, basisOf, type RestsOn, restsOn } from './re
 export * from './sheet.js';
 export * from './source.js';
 export * from './table.js';
-export { type Name, type Term, type Terms, termOf, type Vocabulary, vocabulary } from './vocabulary/index.js';
+export {
+  factWords,
+  type Name,
+  type Term,
+  type Terms,
+  termOf,
+  type Vocabulary,
+  vocabulary,
+} from './vocabulary/index.js';
 export * from './write.js';

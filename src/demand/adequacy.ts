@@ -2,6 +2,7 @@ import {
   type CheckResult,
   type Fact,
   factValue,
+  factWords,
   isMissing,
   type Known,
   type Missing,
@@ -11,7 +12,6 @@ import {
   overall,
   type Sheet,
   silent,
-  termOf,
   whenKnown,
 } from '../core/index.js';
 import type { Installation, Line, Supply } from '../installation/index.js';
@@ -127,18 +127,20 @@ function judgeService(installation: Installation, sheet: Sheet): CheckResult {
   });
 }
 
+/** One line, named in the results where there are three. */
 function judgeLine(found: LineDemand, installation: Installation, phases: 1 | 3, sheet: Sheet) {
   const { supply, board } = installation;
+  const subject = phases === 3 ? found.line : undefined;
   const demand = sheet.given('demand', found.demand, 'governing method');
   const fuse = lower(supply.cutOut.rating, 'cut-out', 'label on the fuse, or a letter of the distributor');
   const cutOutRating = sheet.given('cutOutRating', fuse);
-  const cutOut = sheet.check(demandWithinCutOut, { demand, cutOutRating });
+  const cutOut = sheet.check(demandWithinCutOut, { demand, cutOutRating }, subject);
   const headroom = sheet.step(headroomOfLine, { cutOutRating, demand });
   const main = lower(board.mainSwitch?.rating, 'main switch', 'label of the main switch');
   const mainSwitchRating = sheet.given('mainSwitchRating', main);
-  const mainSwitch = sheet.check(demandWithinMainSwitch, { demand, mainSwitchRating });
+  const mainSwitch = sheet.check(demandWithinMainSwitch, { demand, mainSwitchRating }, subject);
   const tailsCapacity = tailsOf(supply, phases, sheet);
-  const tailsResult = sheet.check(demandWithinTails, { demand, tailsCapacity });
+  const tailsResult = sheet.check(demandWithinTails, { demand, tailsCapacity }, subject);
   const ratings: Ratings = { cutOut: cutOutRating, mainSwitch: mainSwitchRating, tails: tailsCapacity };
   return { headroom, ratings, results: [cutOut, mainSwitch, tailsResult] };
 }
@@ -149,7 +151,7 @@ const weakest = ({ cutOut, mainSwitch, tails }: Ratings): Known<Amperes> =>
 
 /** What is missing, in words: each fact once. */
 const missingWords = ({ missing: gaps }: Missing): string => {
-  const facts = new Set(gaps.map((g) => (g.kind === 'fact' ? (termOf(g.fact)?.words ?? g.fact) : g.explain)));
+  const facts = new Set(gaps.map((g) => (g.kind === 'fact' ? factWords(g.fact) : g.explain)));
   return `${[...facts].join(', ')} ${facts.size === 1 ? 'is' : 'are'}`;
 };
 

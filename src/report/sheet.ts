@@ -2,10 +2,10 @@ import {
   type Amount,
   type CheckResult,
   citation,
+  factWords,
   type Gap,
   type SheetDocument,
   type SheetLine,
-  termOf,
   type Written,
 } from '../core/index.js';
 import { formatIn } from '../units/index.js';
@@ -30,7 +30,7 @@ const amount = (a: Amount | Written): string =>
 export function gapWords(gap: Gap): string {
   switch (gap.kind) {
     case 'fact':
-      return `${termOf(gap.fact)?.words ?? gap.fact} is not known${gap.obtain ? ` (${gap.obtain})` : ''}`;
+      return `${factWords(gap.fact)} is not known${gap.obtain ? ` (${gap.obtain})` : ''}`;
     case 'cell':
     case 'range':
       return gap.explain;

@@ -1,4 +1,4 @@
-import { type Simulation, simulate } from '../charging/index.js';
+import { LEAST_CURRENT, type Simulation, simulate } from '../charging/index.js';
 import { type Fact, type Gap, isMissing, type Known } from '../core/index.js';
 import type { Adequacy, FeederDemand } from '../demand/index.js';
 import { type Board, type Installation, type Line, pathsOf, type Run } from '../installation/index.js';
@@ -80,11 +80,9 @@ export interface Night {
 const STEP = /* @__PURE__ */ seconds(60);
 /** Steps from one value of the picture to the next. */
 const EVERY = 5;
-/** Smallest current of charging by IEC 61851-1, A. */
-const LEAST = 6;
 const LINES: readonly Line[] = ['L1', 'L2', 'L3'];
 
-const charges = (v: Vehicle): boolean => v.current >= (v.point.minimum ?? LEAST);
+const charges = (v: Vehicle): boolean => v.current >= (v.point.minimum ?? LEAST_CURRENT);
 
 /** Courses of the currents of points through the night. */
 type Courses = ReadonlyMap<string, Readonly<Partial<Record<Line, readonly number[]>>>>;
@@ -182,11 +180,7 @@ function limitsOf(installation: Installation, vehicles: readonly Vehicle[]) {
     limitOf(b),
     b.control?.name ?? b.id,
   ]);
-  limits.push([
-    installation.board,
-    least('rating of the cut-out', installation.supply.cutOut.rating),
-    'rating of the cut-out',
-  ]);
+  limits.push([installation.board, least('cutOutRating', installation.supply.cutOut.rating), 'rating of the cut-out']);
   for (const b of boards) {
     const feeder = feeders.get(b.id);
     const ratings: [Fact<Amperes> | undefined, string][] = [
@@ -285,7 +279,7 @@ export function nightOf(
   const about = [
     'all vehicles charge in the same night, at nominal voltage; charging slows near full',
     ...(controls.length > 0
-      ? [`current is shared evenly, from ${LEAST} A up, on the limits of: ${controls.join(', ')}`]
+      ? [`current is shared evenly, from ${LEAST_CURRENT} A up, on the limits of: ${controls.join(', ')}`]
       : []),
     ...(loose.length > 0
       ? [

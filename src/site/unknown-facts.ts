@@ -1,4 +1,4 @@
-import { type CheckResult, type Gap, termOf } from '../core/index.js';
+import { type CheckResult, factWords, type Gap, termOf } from '../core/index.js';
 
 /** A fact that is not known, how to obtain it, and what it blocks. */
 export interface UnknownItem {
@@ -57,9 +57,9 @@ function stated(gap: Gap): Pick<UnknownItem, 'fact' | 'role' | 'obtain'> {
   if (gap.kind === 'edition') return { fact: gap.edition, obtain: gap.explain };
   if (gap.kind !== 'fact') return { fact: gap.explain };
   const { fact, obtain } = gap;
-  const words = termOf(fact)?.words;
   return {
-    ...(words === undefined ? { fact } : { fact: words, role: fact }),
+    fact: factWords(fact),
+    ...(termOf(fact) ? { role: fact } : {}),
     ...(obtain === undefined ? {} : { obtain }),
   };
 }

@@ -14,94 +14,16 @@ import {
   simulationNotPromisedWords,
 } from '../../src/charging/index.js';
 import { amperes, type Line, minutes, ratio, seconds, volts, wattHours } from '../../src/index.js';
-import { type NetworkShape, networks, node, perLine, point, way } from './networks.js';
+import { networks, node, perLine, point, way } from './networks.js';
+import { policies, profilesOf, simulations } from './simulations.js';
 
 const LINES: readonly Line[] = ['L1', 'L2', 'L3'];
-const policies: readonly AllocationPolicy[] = (
-  ['max-min-amperes', 'max-min-kilowatts', 'proportional-fairness', 'strict-priority', 'equal-share'] as const
-).flatMap((rule) => (['continuous', 'zero-or-least', 'whole-steps'] as const).map((stage) => ({ rule, stage })));
-
-/** Up to two stays at each point in four hours, in steps of five minutes. */
-const sessionsAt = (network: ChargingNetwork): fc.Arbitrary<readonly ChargingSession[]> =>
-  fc
-    .tuple(
-      ...network.points.map(() =>
-        fc.record({
-          cuts: fc.uniqueArray(fc.integer({ min: 0, max: 15_000 }), { minLength: 4, maxLength: 4 }),
-          energies: fc.tuple(fc.integer({ min: 0, max: 9000 }), fc.integer({ min: 0, max: 9000 })),
-          count: fc.integer({ min: 0, max: 2 }),
-          most: fc.option(fc.integer({ min: 6, max: 32 }), { nil: undefined }),
-        }),
-      ),
-    )
-    .map((stays) =>
-      stays.flatMap(({ cuts, energies, count, most }, i) => {
-        const [a, b, c, d] = [...cuts].sort((x, y) => x - y) as [number, number, number, number];
-        return [
-          [a, b, energies[0]],
-          [c, d, energies[1]],
-        ]
-          .slice(0, count)
-          .map(([from, to, energy], k) => ({
-            id: `s${i}.${k}`,
-            point: network.points[i]!.id,
-            arrives: seconds(from!),
-            leaves: seconds(to!),
-            energy: wattHours(energy!),
-            ...(most === undefined ? {} : { most: amperes(most) }),
-          }));
-      }),
-    );
-
-const profilesOf = (network: ChargingNetwork, min: number, max: number, length: number) =>
-  fc
-    .tuple(
-      ...network.nodes.map(() =>
-        fc.option(
-          fc.array(fc.tuple(fc.integer({ min, max }), fc.integer({ min, max }), fc.integer({ min, max })), {
-            minLength: 1,
-            maxLength: length,
-          }),
-          { nil: undefined },
-        ),
-      ),
-    )
-    .map((values) =>
-      values.flatMap((v, i): CurrentProfile[] =>
-        v ? [{ node: network.nodes[i]!.id, values: v.map(([a, b, c]) => perLine(a, b, c)) }] : [],
-      ),
-    );
-
-const inputs = (shape: NetworkShape, some: readonly AllocationPolicy[] = policies): fc.Arbitrary<SimulationInput> =>
-  networks(shape).chain((network) =>
-    fc
-      .record({
-        sessions: sessionsAt(network),
-        load: profilesOf(network, -20, 90, 12),
-        limits: profilesOf(network, 0, 120, 4),
-        policy: fc.constantFrom(...some),
-        resumeAfter: fc.constantFrom(0, 0, 600),
-      })
-      .map(({ sessions, load, limits, policy, resumeAfter }) => ({
-        network,
-        sessions,
-        load: load.map((p) => ({ ...p, every: minutes(10) })),
-        limits: limits.map((p) => ({ ...p, every: minutes(30) })),
-        from: seconds(0),
-        to: seconds(14_400),
-        step: minutes(5),
-        voltage: volts(230),
-        control: { policy, resumeAfter: seconds(resumeAfter) },
-        keepSeries: true,
-      })),
-  );
-
 const current = (of: Readonly<Partial<Record<Line, readonly number[]>>>, line: Line, k: number) => of[line]?.[k] ?? 0;
 
 describe('whatever the vehicles, the load, the limits and the policy', () => {
   test('energy is current times voltage times time, no more than needed, and nothing is lost', () => {
     fc.assert(
-      fc.property(inputs({ nodes: 3, points: 5, overload: true }), (input) => {
+      fc.property(simulations({ nodes: 3, points: 5, overload: true }), (input) => {
         const { sessions, series, delivered, missing } = simulate(input);
         const pointOf = new Map(series!.points.map((p) => [p.id, p.current]));
         sessions.forEach((s, i) => {
@@ -129,7 +51,7 @@ describe('whatever the vehicles, the load, the limits and the policy', () => {
 
   test('no line carries more than its limit, or than other load alone; figures of nodes are those of the series', () => {
     fc.assert(
-      fc.property(inputs({ nodes: 4, points: 6, overload: true }), (input) => {
+      fc.property(simulations({ nodes: 4, points: 6, overload: true }), (input) => {
         const { network } = input;
         const { series, nodes } = simulate(input);
         const { stage } = (input.control as { policy: AllocationPolicy }).policy;
@@ -183,7 +105,7 @@ describe('whatever the vehicles, the load, the limits and the policy', () => {
   test('the same again, and in whatever order nodes, points, vehicles and profiles are named', () => {
     fc.assert(
       fc.property(
-        inputs({ nodes: 3, points: 5, overload: true }).chain((input) =>
+        simulations({ nodes: 3, points: 5, overload: true }).chain((input) =>
           fc.record({
             input: fc.constant(input),
             nodes: fc.shuffledSubarray([...input.network.nodes], { minLength: input.network.nodes.length }),
@@ -234,7 +156,7 @@ describe('more capacity', () => {
     const continuous = policies.filter((p) => p.stage === 'continuous');
     fc.assert(
       fc.property(
-        inputs({ nodes: 4, points: 6, weights: true }, continuous),
+        simulations({ nodes: 4, points: 6, weights: true }, continuous),
         fc.integer({ min: 1, max: 40 }),
         fc.constantFrom<readonly Line[]>(['L1'], ['L1', 'L2', 'L3']),
         (drawn, by, lines) => {
@@ -256,7 +178,7 @@ describe('more capacity', () => {
     const equal = policies.filter((p) => p.rule === 'equal-share');
     fc.assert(
       fc.property(
-        inputs({ nodes: 4, points: 6 }, equal),
+        simulations({ nodes: 4, points: 6 }, equal),
         fc.integer({ min: 1, max: 40 }),
         fc.nat({ max: 3 }),
         (drawn, by, which) => {
@@ -401,7 +323,7 @@ describe('a load control', () => {
 
   test('without delays and holds comes to what is shared at once, where each node is metered', () => {
     fc.assert(
-      fc.property(inputs({ nodes: 3, points: 5 }, [{ rule: 'max-min-amperes' }]), (drawn) => {
+      fc.property(simulations({ nodes: 3, points: 5 }, [{ rule: 'max-min-amperes' }]), (drawn) => {
         const { limits: _, ...input } = drawn;
         const control: ControlSettings = {
           policy: { rule: 'max-min-amperes' },

@@ -88,9 +88,10 @@ const record = {
   unnoticed: Object.entries(files).flatMap(([name, { source, mutants }]) =>
     mutants
       .filter((m) => ['Survived', 'NoCoverage'].includes(m.status))
-      .map(({ location: { start }, mutatorName }) => {
+      .map(({ location: { start }, mutatorName, replacement }) => {
         const code = source.split('\n')[start.line - 1].trim().slice(0, 100);
-        return `${name}:${start.line}, ${mutatorName}: ${code}`;
+        const as = (replacement ?? '').replace(/\s+/g, ' ').slice(0, 40);
+        return `${name}:${start.line}, ${mutatorName}: ${code} => ${as}`;
       }),
   ),
 };

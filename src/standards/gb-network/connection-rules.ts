@@ -16,25 +16,25 @@ const NOTICE_DAYS = 28;
 /** Demand against 60 A, 13.8 kVA and the cut-out, line by line. */
 function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
   const single = facts.phases === 1;
-  return facts.lines.flatMap(({ line, demand: found }) => {
+  const byLine = facts.lines.flatMap(({ line, demand: found }) => {
     const part = sheet.part(line);
+    const subject = single ? undefined : line;
     const demand = part.given('demand', found, 'governing method');
     const notifyThreshold = part.given('notifyThreshold', amperes(60), 'ENA process: 60 A');
     const cutOutRating = part.given('cutOutRating', facts.cutOutRating, 'survey');
     const results = [
-      part.check(c.demandForNotice, { demand, notifyThreshold }),
-      part.check(c.cutOutForNotice, { demand, cutOutRating }),
+      part.check(c.demandForNotice, { demand, notifyThreshold }, subject),
+      part.check(c.cutOutForNotice, { demand, cutOutRating }, subject),
     ];
-    if (!single)
-      return [
-        ...results,
-        part.result(notRequired(c.powerForNotice, 'not-applicable', 'the figure is for single-phase supplies')),
-      ];
+    if (!single) return results;
     const power = whenKnown([found], (i) => voltAmperes(i * facts.nominalVoltage));
     const demandPower = part.given('demandPower', power, `demand at ${facts.nominalVoltage} V`);
     const notifyThresholdPower = part.given('notifyThresholdPower', kilovoltAmperes(13.8), 'ENA process: 13.8 kVA');
     return [...results, part.check(c.powerForNotice, { demandPower, notifyThresholdPower })];
   });
+  if (single) return byLine;
+  const other = notRequired(c.powerForNotice, 'not-applicable', 'the figure is for single-phase supplies');
+  return [...byLine, sheet.result(other)];
 }
 
 const not = (fact: Known<boolean>): Known<boolean> => whenKnown([fact], (x) => !x);
@@ -63,13 +63,14 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
   const part = sheet.part('Generation and storage');
   const small = facts.lines.map(({ line }) => {
     const own = part.part(line);
+    const subject = facts.lines.length > 1 ? line : undefined;
     const sum = sumOf(
       sources.filter((s) => s.lines.includes(line)),
       () => 1,
     );
     const sourceCurrent = own.given('sourceCurrent', whenKnown([sum], amperes), 'all sources on the line together');
     const sourceCurrentLimit = own.given('sourceCurrentLimit', amperes(16), 'EREC G98');
-    return own.check(c.sourcesForNotice, { sourceCurrent, sourceCurrentLimit });
+    return own.check(c.sourcesForNotice, { sourceCurrent, sourceCurrentLimit }, subject);
   });
   if (!sources.some((s) => s.bidirectional)) return small;
   const total = sumOf(sources, (s) => s.lines.length * facts.nominalVoltage);

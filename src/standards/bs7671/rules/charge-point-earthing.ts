@@ -49,7 +49,7 @@ function deviceThere(point: ChargePoint, arrangement: Arrangement, sheet: Sheet)
   return [
     sheet.check(deviceChecks[arrangement], {
       holds,
-      because: isMissing(found) ? 'not known' : `device found: ${found}`,
+      because: isMissing(found) ? 'not known' : `device found: ${found.replaceAll('-', ' ')}`,
     }),
   ];
 }
