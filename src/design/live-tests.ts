@@ -42,6 +42,7 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
   const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
   const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
   const seventy = runs.every((r) => r.cable.insulation === 'thermoplastic-70');
+  const islands = points(input).filter((p) => p.earthing === 'tt-island');
   const rule =
     isMissing(limit) || !seventy ? [] : atMost(0.8 * limit, 'measuredLimit', 'Ω', 'the 0.8 rule, for 70 °C conductors');
   return [
@@ -54,7 +55,10 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
     },
     {
       id: 'loop',
-      what: 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
+      what:
+        islands.length > 0
+          ? 'Z_s: at the end of the cable, on its own protective conductor, or Z_e and R_1+R_2 added'
+          : 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
       ...maybe(expected, 'measuredImpedance', 'Ω'),
       ...(residual === undefined ? lacking(exact) : {}),
       limits:
@@ -68,6 +72,14 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
             ? 'The exact limit decides; a reading beyond the 0.8 rule asks for a second look.'
             : 'The 0.8 rule does not hold here: it is made for conductors of 70 °C.',
     },
+    ...islands.map(
+      (p): PlannedReading => ({
+        id: `loop-${p.id}`,
+        what: `Z_s: at ${p.id}, on the electrode of its own`,
+        ...onElectrode(input, 'measuredLimit', 'Z_s'),
+        note: 'Little more than R_A is to be expected. A far lower reading asks for a second look: the earth of the supply may reach the point.',
+      }),
+    ),
   ];
 }
 
@@ -161,6 +173,17 @@ export function direct(input: TestSheetInput): readonly PlannedReading[] {
   ]);
 }
 
+/** Limit of what lies on an electrode, by the largest of the residual current devices. */
+function onElectrode(input: TestSheetInput, role: 'electrodeResistance' | 'measuredLimit', symbol: 'R_A' | 'Z_s') {
+  const devices = residualDevices(input).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value as number] : []));
+  if (devices.length === 0) {
+    const gap = { kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' } as const;
+    return { ...lacking(missing(gap)), limits: [] };
+  }
+  const by = `${input.plan.edition}, 411.5.3: ${symbol} I_Δn at most 50 V`;
+  return { limits: atMost(50 / Math.max(...devices), role, 'Ω', by) };
+}
+
 export function electrode(input: TestSheetInput): readonly PlannedReading[] {
   const { supply } = input.circuit.installation;
   const electrodes = [
@@ -169,19 +192,11 @@ export function electrode(input: TestSheetInput): readonly PlannedReading[] {
       p.electrode ? [{ id: `electrode-${p.id}`, of: ` of ${p.id}`, resistance: p.electrode.resistance }] : [],
     ),
   ];
-  const devices = residualDevices(input).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value as number] : []));
-  const largest = devices.length > 0 ? 50 / Math.max(...devices) : undefined;
   return electrodes.map(({ id, of, resistance }) => ({
     id,
     what: `R_A: earth electrode${of}`,
     ...maybe(factValue(`resistance of the earth electrode${of}`, resistance), 'electrodeResistance', 'Ω'),
-    ...(largest === undefined
-      ? lacking(missing({ kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' }))
-      : {}),
-    limits:
-      largest === undefined
-        ? []
-        : atMost(largest, 'electrodeResistance', 'Ω', `${input.plan.edition}, 411.5.3: R_A I_Δn at most 50 V`),
+    ...onElectrode(input, 'electrodeResistance', 'R_A'),
     note: 'Above 200 Ω it may not be stable.',
   }));
 }

@@ -52,9 +52,23 @@ describe('test sheet', () => {
   });
   test('asks for the electrode of a point that is an island on TT: 50 V over 30 mA', () => {
     const island = { ...chargePoint, earthing: 'tt-island' as const, electrode: { resistance: known(ohms(80)) } };
-    const found = reading(sheetOf({ feeds: [island] }), 'electrode-point');
+    const sheet = sheetOf({ feeds: [island] });
+    const found = reading(sheet, 'electrode-point');
     expect(found.expected?.value).toBe(80);
     expect(found.limits[0]?.amount?.value).toBeCloseTo(50 / 0.03, 9);
+    // the loop at the point runs through the electrode: 80 ohm there is no fault, on the cable's own conductor it is
+    const verdicts = (ohm: number) =>
+      judgeReadings(sheet, { loop: ohm, 'loop-point': 80 }).results.flatMap((r) =>
+        /^reading-loop/.test(r.check) ? [[r.check, r.verdict].join(' ')] : [],
+      );
+    expect(verdicts(0.5)).toEqual([
+      'reading-loop-at-most pass',
+      'reading-loop-rule-of-thumb pass',
+      'reading-loop-point-at-most pass',
+    ]);
+    expect(verdicts(80)).toContain('reading-loop-at-most fail');
+    expect(reading(sheet, 'loop').what).toContain('own protective conductor');
+    expect(reading(sheetOf(), 'loop').what).toContain('farthest point');
   });
   test('is plain data in the order of the tests, dead before live', () => {
     const sheet = sheetOf();

@@ -1,4 +1,5 @@
 // Writes docs/digit-slip.md: npm run digit-slip -- 2026-11-25
+import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { bundled, run } from '../support/bundled.mjs';
@@ -58,6 +59,7 @@ const lines = [
   'What is left are last digits in columns that neither have a law nor a copy: C of 4D1A and 4E1A; C and E of 4D4A, 4E4A and 4J4A; the 4F tables; D2 of IEC; r, x and z of large sizes. There the ratio to a neighbouring column runs straight within rounding, about 0.4 % from 25 mm² up, and a drop fits resistance, temperature, phases and the triangle of r, x and z within rounding; a slip of one unit in the third digit is smaller than that. It can be caught by a second, independent copy of the print only.',
 ];
 writeFileSync(`${root}docs/digit-slip.md`, `${lines.join('\n')}\n`);
+execFileSync('npx', ['biome', 'check', '--write', `${root}docs/digit-slip.md`], { stdio: 'ignore' });
 process.stdout.write(
   `${share(totalOf(figures))} % of ${totalOf(figures).slips} slips in capacity and drop, ${share(totalOf(factors))} % of ${totalOf(factors).slips} in factors\n`,
 );
