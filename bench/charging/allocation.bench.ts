@@ -48,7 +48,7 @@ const prepared = (n: number) => {
 const ready = new Map(sizes.map((n) => [n, prepared(n)]));
 const again = (n: number) => {
   const { order, moment, ruling } = ready.get(n as 100)!;
-  return decide(order, moment, ruling).x;
+  return decide(order, moment, ruling);
 };
 const records = (n: number) => at(n).points.map((p, i) => ({ id: p.id, key: Math.sin(i * 12.9898) }));
 const sorted = (list: readonly { key: number }[]) => [...list].sort((a, b) => a.key - b.key);

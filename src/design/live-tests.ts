@@ -42,7 +42,8 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
   const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
   const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
   const seventy = runs.every((r) => r.cable.insulation === 'thermoplastic-70');
-  const islands = points(input).filter((p) => p.earthing === 'tt-island');
+  // on a TT supply the electrode of the installation may be the one of the point
+  const islands = points(input).filter((p) => p.earthing === 'tt-island' && (system !== 'TT' || p.electrode));
   const rule =
     isMissing(limit) || !seventy ? [] : atMost(0.8 * limit, 'measuredLimit', 'Ω', 'the 0.8 rule, for 70 °C conductors');
   return [

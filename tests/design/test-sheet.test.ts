@@ -69,6 +69,17 @@ describe('test sheet', () => {
     expect(verdicts(80)).toContain('reading-loop-at-most fail');
     expect(reading(sheet, 'loop').what).toContain('own protective conductor');
     expect(reading(sheetOf(), 'loop').what).toContain('farthest point');
+    const { electrode: _, ...sharing } = island;
+    const rows = testSheet({
+      circuit: caseOf(house([circuit({ feeds: [sharing] })], { system: known('TT') }), 'ev'),
+      findings: {},
+      plan: testPlan('2018+A2'),
+      standing: '',
+      testTemperature: celsius(10),
+      electronics: 'disconnected',
+    }).tests.flatMap((t) => t.readings.map((r) => r.id));
+    expect(rows).toContain('loop');
+    expect(rows).not.toContain('loop-point');
   });
   test('is plain data in the order of the tests, dead before live', () => {
     const sheet = sheetOf();

@@ -12,7 +12,7 @@ import {
   type TreeOrder,
   treeOrder,
 } from '../network/tree-order.js';
-import { type Decision, decide, type Ruling } from './decide.js';
+import { decide, type Ruling } from './decide.js';
 import type { AllocationPolicy, NotPromised } from './policy.js';
 import { exceededPair } from './unbalance.js';
 
@@ -137,7 +137,7 @@ const perLine = (values: Float64Array, v: number): PerLine => [
 ];
 
 /** A decision in words and names. */
-export function describe(order: TreeOrder, moment: Moment, ruling: Ruling, { x }: Decision): Allocation {
+export function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Float64Array): Allocation {
   const charging = chargingByNode(order, x);
   const total = charging.map((value, c) => value + moment.base[c]!);
   const points: PointAllocation[] = new Array(order.points.length);

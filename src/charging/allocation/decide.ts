@@ -20,27 +20,18 @@ export interface Ruling {
   readonly remainder: 'share' | 'leave';
 }
 
-/** Currents by point, A, and whether each was admitted. */
-export interface Decision {
-  /** Current of each point, A. */
-  readonly x: Float64Array;
-  /** Whether the point may run. */
-  readonly admitted: Uint8Array;
-}
-
 /** Weight with which a point rises: per kilowatt, one on three lines rises a third as fast. */
 const rates = (order: TreeOrder, moment: Moment, rule: SharingRule): Float64Array =>
   rule === 'max-min-kilowatts' ? moment.weight.map((w, i) => w / order.lines[i]!) : moment.weight;
 
-/** Shares the current of one moment by the ruling: the whole engine, on arrays. */
-export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Decision {
+/** Currents by point, A: shares the current of one moment by the ruling. The whole engine, on arrays. */
+export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float64Array {
   const n = order.points.length;
   const x = new Float64Array(n);
   const { step } = ruling;
   const least = step > 0 ? moment.least.map((a) => Math.ceil(a / step - 1e-9) * step) : moment.least;
   const most = step > 0 ? moment.most.map((a) => wholeSteps(a, step)) : moment.most;
   const weight = rates(order, moment, ruling.rule);
-  const admitted = new Uint8Array(n);
   const share = { x, room: moment.room.slice(), weight, most: moment.most };
 
   if (ruling.rule === 'equal-share') {
@@ -81,8 +72,7 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Decisi
       most,
       weight,
     });
-  for (let i = 0; i < n; i++) admitted[i] = x[i]! > 0 ? 1 : 0;
-  return { x, admitted };
+  return x;
 }
 
 const allThatWant = ({ wants }: Moment): Int32Array => {

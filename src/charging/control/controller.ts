@@ -275,7 +275,7 @@ function share(engine: Engine, state: ControlState, measurement: ControlMeasurem
 /** What each point would get if everything could change at once. */
 function targets({ order, ruling }: Engine, moment: Moment, clock: Seconds): Float64Array {
   const waiting = typeof ruling.waiting === 'object' ? { ...ruling.waiting, now: clock } : ruling.waiting;
-  return decide(order, moment, { ...ruling, waiting }).x;
+  return decide(order, moment, { ...ruling, waiting });
 }
 
 /** Whether the order of service has moved on since the last step. */

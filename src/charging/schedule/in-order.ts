@@ -68,7 +68,7 @@ export function serveInOrder(course: Course, input: ScheduleInput): Piece[] {
         moment.room.set(slot.room);
         moment.wants.fill(0);
         for (const j of wanting) moment.wants[vehicles[j]!.point] = 1;
-        const { x } = decide(order, moment, ruling);
+        const x = decide(order, moment, ruling);
         const fullAt = (j: number) => now + (3600 * progress[j]!.left) / (currents[j]! * vehicles[j]!.perAmpere);
         for (const j of wanting) {
           currents[j] = x[vehicles[j]!.point]!;

@@ -54,7 +54,7 @@ export function sharingAtOnce(
         currents = decide(order, moment, {
           ...ruling,
           waiting: typeof waiting === 'object' ? { ...waiting, now: seconds(now) } : waiting,
-        }).x;
+        });
       return currents;
     },
   };

@@ -8,14 +8,20 @@ import {
   type Load,
   milliamperes,
   ohms,
+  pathTo,
+  type ResidualDevice,
   type Run,
   ratio,
+  recorder,
+  seconds,
   silent,
   unknown,
+  writeSheet,
 } from '../../../src/index.js';
 import { earthingOptions } from '../../../src/standards/bs7671/earthing-options.js';
 import { bs7671 } from '../../../src/standards/bs7671/index.js';
 import { arcDetection } from '../../../src/standards/bs7671/rules/arc-detection.js';
+import { islandResidual } from '../../../src/standards/bs7671/rules/charge-point-earthing.js';
 import type { AssessmentOptions } from '../../../src/standards/wiring-code.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
 
@@ -146,4 +152,34 @@ test('a 32 A gG fuse has to blow within 5 s: BS 7671:2008, Table 41.4 prints 1.8
   const fused = circuit({ device: { kind: known({ standard: 'BS 88-2' }), rating: known(amperes(32)) } });
   const advice = found(fused, 'line-neutral-fault-clears');
   expect(advice?.limit?.value).toBeCloseTo(230 / 1.84, 6);
+});
+
+test('a cooker unit with a socket-outlet on 40 A has 0.4 s, one without 5 s: BS 7671 411.3.2.2 and .3', () => {
+  const time = (change: Partial<Load>) => {
+    const device = { ...circuit().device, rating: known(amperes(40)) };
+    const run = circuit({ device, feeds: [load({ purpose: 'cooking', ...change })] });
+    const sheet = recorder('times');
+    assess(code, house([run]), run.id, {}, sheet);
+    return /"name":"requiredTime"[^}]*"value":([\d.]+)/.exec(JSON.stringify(writeSheet(sheet)))?.[1];
+  };
+  expect(time({ withSocket: true })).toBe('0.4');
+  expect(time({ withSocket: false })).toBe('5');
+  expect(time({})).toBe('5');
+  expect(time({ purpose: 'socket-outlets' })).toBe('0.4');
+});
+
+test('the electrode of a point is judged by the smallest undelayed device ahead of it', () => {
+  const device = (rating: number): ResidualDevice => ({
+    position: 'along-circuit',
+    type: known('A'),
+    rating: known(milliamperes(rating)),
+  });
+  const ahead = (...devices: ResidualDevice[]) => {
+    const run = circuit({ residual: devices });
+    const path = pathTo(house([run]), run.id);
+    return path && islandResidual(path);
+  };
+  expect(ahead(device(100), device(30))).toEqual(known(milliamperes(30)));
+  expect(ahead(device(30), device(100))).toEqual(known(milliamperes(30)));
+  expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, device(100))).toEqual(known(milliamperes(100)));
 });

@@ -139,7 +139,7 @@ function overload(circuit: CircuitCase, sheet: Sheet): CheckResult[] {
     const limits = [before, sum].filter((x) => !isMissing(x)) as number[];
     const small = limits.some((x) => !isMissing(carries) && x <= carries);
     const least =
-      limits.length === 2 || small ? Math.min(...limits) : whenKnown([before, sum], (a, b) => Math.min(a, b as number));
+      limits.length === 1 && small ? Math.min(...limits) : whenKnown([before, sum], (a, b) => Math.min(a, b as number));
     const residualLoad = part.given(
       'residualLoad',
       isMissing(least) ? least : amperes(least as number),
