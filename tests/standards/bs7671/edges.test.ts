@@ -104,6 +104,20 @@ describe('the exact voltage at the end of a circuit', () => {
       expect(v).toBeLessThan(voltage([half])[i] ?? 0);
     });
   });
+  it('of a run that feeds a board and a load counts the current of both', () => {
+    const garage: Board = {
+      kind: 'board',
+      id: 'garage',
+      runs: [{ ...circuit({ feeds: [load()] }), id: 'garage sockets' }],
+    };
+    const near = load({ id: 'near', current: known(amperes(10)) });
+    const at = (feeds: Run['feeds'], amps: number) => {
+      const options: AssessmentOptions = { feederDemand: { ev: amperes(amps) } };
+      return assess(code, house([circuit({ feeds })]), 'ev', options).findings.voltageAtLowestSupply as number;
+    };
+    expect(at([garage, near], 30)).toBeCloseTo(at([garage], 30), 9);
+    expect(at([garage, near], 30)).toBeLessThan(voltage([near])[0] ?? 0);
+  });
   it('is the supply’s, 216.2 to 253 V in Great Britain, where next to nothing is drawn', () => {
     const [lowest, highest] = voltage([load({ current: known(amperes(0.01)) })]);
     expect(lowest).toBeCloseTo(0.94 * 230, 2);

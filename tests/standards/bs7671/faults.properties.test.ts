@@ -259,6 +259,10 @@ describe('remedies', () => {
     const slightly = disconnectionRemedies({ ...failing, loop: ohms(1.4) });
     expect(slightly[slightly.length - 1]).toMatchObject({ change: 'supply' });
     expect(disconnectionRemedies({ ...failing, loop: ohms(1) })).toEqual([]);
+    // at the origin no conductor is long enough to help
+    const none = disconnectionRemedies({ ...failing, length: metres(0) }).map((r) => r.change);
+    expect(none).not.toContain('cable');
+    expect(none).not.toContain('protective-conductor');
   });
 });
 
