@@ -113,7 +113,7 @@ function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
     ...grid(
       '',
       ['verdict', 'arrangement', 'because'],
-      earthing.map((e) => [{ verdict: e.possible }, e.arrangement.replaceAll('-', ' '), e.because]),
+      earthing.map((e) => [{ verdict: e.possible }, e.title, e.because]),
     ),
   ];
 }

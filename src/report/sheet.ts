@@ -80,7 +80,7 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
 export function comparisonWords(r: CheckResult): string {
   if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ') || alternativeWords(r);
   const more = r.because ? ` (${r.because})` : '';
-  if (r.value && r.limit && r.most) return `${amount(r.limit)} <= ${amount(r.value)} <= ${amount(r.most)}${more}`;
+  if (r.value && r.limit && r.most) return `${amount(r.value)} against ${amount(r.limit)} to ${amount(r.most)}${more}`;
   if (r.value && r.limit) {
     const over = r.margin === undefined ? '' : `, margin ${formatIn(r.margin * 100, '1', 2)} %`;
     return `${amount(r.value)} against ${amount(r.limit)}${over}${more}`;

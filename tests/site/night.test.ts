@@ -103,7 +103,7 @@ describe('a night of charging', () => {
       (d) => Object.assign((d.supply as Tree).cutOut as Tree, { rating: { unknown: 'ask the network operator' } }),
       'as-wanted',
     );
-    expect(night.gaps).toEqual([{ kind: 'fact', fact: 'rating of the cut-out', obtain: 'ask the network operator' }]);
+    expect(night.gaps).toEqual([{ kind: 'fact', fact: 'cutOutRating', obtain: 'ask the network operator' }]);
     // 102.15 A through a main switch of 100 A
     expect(night.over).toMatchObject([{ limit: 100, limitBy: 'rating of the main switch of consumer unit' }]);
   });

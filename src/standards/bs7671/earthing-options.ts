@@ -25,6 +25,8 @@ export type { EarthingQuestion } from './earthing-arrangements.js';
 export interface EarthingOption {
   /** The arrangement. */
   readonly arrangement: Exclude<ChargePointEarthing, 'supply-earth'>;
+  /** What it is, with its place in the clause. */
+  readonly title: string;
   /** `pass` when it remains, `fail` when it does not, `not-determined` when a fact decides that is not known. */
   readonly possible: Verdict;
   /** Why, in words. */
@@ -71,6 +73,7 @@ export function writeEarthingOptions(sheet: Sheet, q: EarthingQuestion): readonl
     const { verdict, failed, undetermined } = overall(results);
     return {
       arrangement,
+      title,
       possible: verdict,
       because: reason(results, failed, undetermined),
       figures: figuresOf(results),

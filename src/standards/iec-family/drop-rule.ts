@@ -206,11 +206,11 @@ export function voltageDropRule(figures: DropFigures): Rule {
     const results: CheckResult[] = [sheet.check(dropWithinLimit, { dropRatio, dropLimit })];
 
     const voltageAt = exactVoltage(sheet, circuit, findings, loads, followed);
-    for (const [title, supply, key] of [
-      ['Exact voltage at the smallest supply voltage', figures.supply.least, 'voltageAtLowestSupply'],
-      ['Exact voltage at the largest supply voltage', figures.supply.most, 'voltageAtHighestSupply'],
+    for (const [where, supply, key] of [
+      ['at the smallest supply voltage', figures.supply.least, 'voltageAtLowestSupply'],
+      ['at the largest supply voltage', figures.supply.most, 'voltageAtHighestSupply'],
     ] as const) {
-      const part = sheet.part(title);
+      const part = sheet.part(`Exact voltage ${where}`);
       const voltage = voltageAt(part, supply, figures.supply.by);
       findings[key] = voltage;
       const windowed = circuit.run.feeds.some(
@@ -222,7 +222,7 @@ export function voltageDropRule(figures: DropFigures): Rule {
       if (!windowed || !figures.window) continue;
       const windowLow = part.given('windowLow', figures.window.low, figures.window.by);
       const windowHigh = part.given('windowHigh', figures.window.high, figures.window.by);
-      results.push(part.check(insideWindow, { pointVoltage: voltage, windowLow, windowHigh }));
+      results.push(part.check(insideWindow, { pointVoltage: voltage, windowLow, windowHigh }, where));
     }
     return results;
   };
