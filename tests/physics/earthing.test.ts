@@ -5,7 +5,9 @@ import { cases } from './earthing.cases.js';
 import { lostPenByNodes, lostPenCases } from './star.js';
 
 test.each(cases.map((c) => [c.id, c] as const))('%s', (_, c) => {
-  expect(Math.abs(c.ours() - c.published)).toBeLessThanOrEqual(c.tolerance);
+  const off = Math.abs(c.ours() - c.published);
+  if (c.differs === undefined) expect(off).toBeLessThanOrEqual(c.tolerance);
+  else expect(off).toBeGreaterThan(c.tolerance);
 });
 test('every case has a name of its own', () => expect(new Set(cases.map((c) => c.id)).size).toBe(cases.length));
 

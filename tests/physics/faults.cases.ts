@@ -3,27 +3,42 @@ import {
   adiabaticFactor,
   amperes,
   boundedFaultEnergy,
+  celsius,
   directComponentFactor,
   doubledReading,
   earthFaultCurrentOf,
+  equivalentFrequencyPeakFactorOf,
+  externalImpedanceOfElectrode,
   faultEnergy,
   gridImpedanceOf,
+  halfOfEarthingConductor,
   hertz,
   kilovoltAmperes,
+  largestEarthFault,
   lineEarthFault,
   lineLineFault,
+  longestFaultTime,
   loopImpedanceLimitOf,
+  loopImpedanceOf,
+  meshedPeakFactorOf,
+  milliohms,
   ohms,
   peakCurrentOf,
   peakFactorOf,
   percent,
+  perKelvin,
   type RadialElement,
   type RadialNetwork,
   ratio,
   residualTouchVoltage,
+  ringLineNeutral,
+  ringLineProtective,
   ringProtectiveByArea,
   seconds,
   squareMillimetres,
+  sumOfLineAndProtective,
+  tabulatedProtectiveOther,
+  temperatureFactorOfResistance,
   threePhaseFault,
   threePhasePath,
   transformerFactorOf,
@@ -34,6 +49,7 @@ import {
   watts,
   withstandEnergyOf,
 } from '../../src/index.js';
+import { add, type Complex, complex, divide, magnitude, multiply } from '../../src/physics/complex.js';
 import type { PublishedCase } from '../support/published.js';
 
 const reactance = (name: string, x: number): RadialElement => ({ name, line: { resistance: 0, reactance: x } });
@@ -353,6 +369,274 @@ const thermalEquivalent: PublishedCase = {
   tolerance: 2e-5,
 };
 
+// the same test network with its ring closed: a line of 20 km and cables of 15 and 10 km between three nodes; the peak
+// currents in kA at the two far nodes by methods (b) and (c)
+const ringAt = (node: 'line and cable' | 'two cables', share: number): Complex => {
+  const { resistance, reactance } = threePhasePath(behindTransformer());
+  const part = (r: number, x: number, length: number) => complex(r * length, share * x * length);
+  const [line, long, short] = [part(0.0949, 0.38, 20), part(0.099, 0.156, 15), part(0.099, 0.156, 10)];
+  const [one, other] = node === 'line and cable' ? [line, add(long, short)] : [short, add(line, long)];
+  return add(complex(resistance, share * reactance), divide(multiply(one, other), add(one, other)));
+};
+const ringPeak = (method: 'b' | 'c', node: 'line and cable' | 'two cables') => {
+  const seen = ringAt(node, method === 'b' ? 1 : 0.4);
+  const factorOf = method === 'b' ? meshedPeakFactorOf : equivalentFrequencyPeakFactorOf;
+  return (
+    peakCurrentOf({
+      peakFactor: factorOf({ resistance: ohms(seen.re), reactance: ohms(seen.im) }),
+      faultCurrent: amperes((1.1 * 110e3) / (Math.sqrt(3) * magnitude(ringAt(node, 1)))),
+    }) / 1e3
+  );
+};
+const meshed: readonly PublishedCase[] = (
+  [
+    ['b', 'line and cable', 1.0264898716],
+    ['b', 'two cables', 1.0360554521],
+    ['c', 'line and cable', 0.89331396461],
+    ['c', 'two cables', 0.90103415924],
+  ] as const
+).map(([method, node, published]) => ({
+  id: `library-peak-closed-ring-${method}-${node.replaceAll(' ', '-')}`,
+  about: `peak current where ${node} of a closed ring meet, method (${method})`,
+  source: { document: library.document, where: 'short-circuit tests, ring network, methods for the peak factor' },
+  provenance: 'one-source',
+  exercises: [method === 'b' ? 'peak-factor-meshed' : 'peak-factor-equivalent-frequency', 'peak-current'],
+  ours: () => ringPeak(method, node),
+  published,
+  unit: 'kA',
+  tolerance: 1e-6,
+}));
+
+// 2.5 mm² with 1.5 mm², 6 mm² with 2.5 mm², 4 mm² with 1.5 mm²: resistances and their sum in mΩ/m
+const showerText = {
+  document: 'Calculating earth loop impedance, discussion among engineers',
+  where: 'cr4.globalspec.com/thread/38548, circuit of a shower of 30 m, 6 mm² with 2.5 mm²',
+} as const;
+const radialText = {
+  document: 'guide to the earth fault loop impedance of a circuit, in a public repository',
+  where: 'worked example, 22 m of 4 mm² with 1.5 mm²',
+} as const;
+const sums = (
+  [
+    ['two-sources', 7.41, 12.1, 19.51, { document: 'On-Site Guide, in two texts', where: 'Table I1, 2.5 and 1.5 mm²' }],
+    ['one-source', 3.08, 7.41, 10.49, showerText],
+    ['one-source', 4.61, 12.1, 16.71, radialText],
+  ] as const
+).map(
+  ([provenance, line, protective, published, source]): PublishedCase => ({
+    id: `r1-r2-per-metre-${published}`,
+    about: `R_1+R_2 per metre of ${line} and ${protective} mΩ/m`,
+    source,
+    provenance,
+    exercises: ['line-and-protective-resistance'],
+    ours: () =>
+      sumOfLineAndProtective({ lineResistance: milliohms(line), protectiveResistance: milliohms(protective) }) * 1e3,
+    published,
+    unit: 'mΩ/m',
+    tolerance: 1e-9,
+  }),
+);
+
+// a practice test for electricians, in a public repository, names the right answer of each question
+const practice = 'practice test on inspection and testing, in a public repository';
+const loops: readonly PublishedCase[] = [
+  ...sums,
+  {
+    id: 'temperature-factor-70-c',
+    about: 'resistance of copper at 70 °C over that at 20 °C, 0.004 per kelvin',
+    source: { document: 'On-Site Guide, in two texts', where: 'Table I3, 70 °C thermoplastic' },
+    provenance: 'two-sources',
+    exercises: ['temperature-factor-of-resistance'],
+    ours: () =>
+      temperatureFactorOfResistance({ temperatureCoefficient: perKelvin(0.004), conductorTemperature: celsius(70) }),
+    published: 1.2,
+    unit: '1',
+    tolerance: 0.005,
+  },
+  {
+    id: 'loop-22-m-of-4-mm2',
+    about: 'loop impedance of 0.35 Ω and 22 m of 4 mm² with 1.5 mm², cold',
+    source: radialText,
+    provenance: 'one-source',
+    exercises: ['loop-impedance'],
+    ours: () => loopImpedanceOf({ externalImpedance: ohms(0.35), circuitImpedance: ohms(22 * 16.71e-3) }),
+    published: 0.718,
+    unit: 'Ω',
+    tolerance: 0.0005,
+  },
+  {
+    id: 'loop-shower-30-m',
+    about: 'loop impedance of 0.15 Ω and 30 m of 6 mm² with 2.5 mm², hot',
+    source: showerText,
+    provenance: 'one-source',
+    exercises: ['loop-impedance'],
+    ours: () => loopImpedanceOf({ externalImpedance: ohms(0.15), circuitImpedance: ohms(30 * 10.49e-3 * 1.2) }),
+    published: 0.52,
+    unit: 'Ω',
+    tolerance: 0.005,
+    differs: 'the print is cut, not rounded',
+  },
+  {
+    id: 'ring-line-neutral-0.8',
+    about: 'reading at the sockets of a ring, line and neutral of 0.8 Ω each',
+    source: { document: practice, where: 'question on the readings of a ring final circuit' },
+    provenance: 'one-source',
+    exercises: ['ring-line-neutral'],
+    ours: () => ringLineNeutral({ ringLineResistance: ohms(0.8), ringNeutralResistance: ohms(0.8) }),
+    published: 0.4,
+    unit: 'Ω',
+    tolerance: 1e-9,
+  },
+  {
+    id: 'ring-line-neutral-1.6',
+    about: 'reading expected at the sockets of a ring, line and neutral of 1.6 Ω each',
+    source: { document: 'Ring final test results, trade forum', where: 'diynot.com, thread 443716' },
+    provenance: 'one-source',
+    exercises: ['ring-line-neutral'],
+    ours: () => ringLineNeutral({ ringLineResistance: ohms(1.6), ringNeutralResistance: ohms(1.6) }),
+    published: 0.8,
+    unit: 'Ω',
+    tolerance: 1e-9,
+  },
+  {
+    id: 'ring-line-protective-16.5-m',
+    about: 'R_1+R_2 of a ring of 16.5 m, 7.41 and 12.1 mΩ/m',
+    source: { document: practice, where: 'question on the expected R_1+R_2 of a ring' },
+    provenance: 'one-source',
+    exercises: ['ring-line-protective'],
+    ours: () =>
+      ringLineProtective({
+        ringLineResistance: milliohms(7.41 * 16.5),
+        ringProtectiveResistance: milliohms(12.1 * 16.5),
+      }),
+    published: 0.08,
+    unit: 'Ω',
+    tolerance: 0.005,
+  },
+  ...(
+    [
+      [0.28, 821],
+      [0.35, 657],
+      [0.2, 1150],
+    ] as const
+  ).map(
+    ([impedance, published]): PublishedCase => ({
+      id: `earth-fault-at-origin-${impedance}`,
+      about: `earth fault current at an origin of ${impedance} Ω, 230 V`,
+      source: { document: 'course on inspection and testing', where: 'module 5, prospective fault current, example' },
+      provenance: 'one-source',
+      exercises: ['largest-earth-fault-current'],
+      ours: () =>
+        largestEarthFault({
+          nominalVoltage: volts(230),
+          maximumVoltageFactor: ratio(1),
+          originImpedance: ohms(impedance),
+        }),
+      published,
+      unit: 'A',
+      tolerance: 0.5,
+    }),
+  ),
+  {
+    id: 'tt-two-electrodes-22-ohm',
+    about: 'earth fault current through two electrodes of 22 Ω, 230 V',
+    source: { document: 'Schémas de liaison à la terre, corrigés', where: 'TT, exercise 2 (scribd.com, 627583456)' },
+    provenance: 'one-source',
+    exercises: ['external-impedance-of-electrode', 'earth-fault-current'],
+    ours: () =>
+      earthFaultCurrentOf({
+        nominalVoltage: volts(230),
+        minimumVoltageFactor: ratio(1),
+        loopImpedance: ohms(externalImpedanceOfElectrode({ earthElectrode: ohms(22), networkEarth: ohms(22) })),
+      }),
+    published: 5.22,
+    unit: 'A',
+    tolerance: 0.01, // the print is cut: 5.227
+  },
+];
+
+const conductors: readonly PublishedCase[] = [
+  {
+    id: 'flexible-cord-160-a',
+    about: 'time for which 0.75 mm² with k 115 withstands 160 A',
+    source: { document: 'trade forum, on Regulation 434.5.2', where: 'electriciansforums.net, thread 171264, page 3' },
+    provenance: 'one-source',
+    exercises: ['longest-fault-time'],
+    ours: () =>
+      longestFaultTime({
+        adiabaticFactor: adiabaticFactor(115),
+        conductorArea: squareMillimetres(0.75),
+        faultCurrent: amperes(160),
+      }),
+    published: 0.29,
+    unit: 's',
+    tolerance: 0.005,
+  },
+  {
+    id: 'iec-60949-95-mm2',
+    about: 'time for which 95 mm² of copper in thermosetting insulation withstands 13.6 kA',
+    source: {
+      document: 'Calculation of thermally permissible short-circuit current, after IEC 60949',
+      where: 'example of 95 mm², 90 to 250 °C, 13.6 kA for 1 s (studylib.net, 25320408)',
+    },
+    provenance: 'one-source',
+    exercises: ['longest-fault-time'],
+    ours: () =>
+      longestFaultTime({
+        adiabaticFactor: adiabaticFactor(143),
+        conductorArea: squareMillimetres(95),
+        faultCurrent: amperes(13.6e3),
+      }),
+    published: 1,
+    unit: 's',
+    tolerance: 0.0075, // half of the last place of 13.6 kA
+  },
+  {
+    id: 'armour-6-mm2-two-core',
+    about: 'armour by the table for 6 mm² of copper, k 100 over 46',
+    source: {
+      document: 'trade forum, on armour as protective conductor',
+      where: 'electriciansforums.net, thread 185930',
+    },
+    provenance: 'one-source',
+    exercises: ['protective-conductor-by-table-other-material'],
+    ours: () =>
+      tabulatedProtectiveOther({
+        tabulatedProtectiveArea: squareMillimetres(6),
+        lineFactor: adiabaticFactor(100),
+        protectiveFactor: adiabaticFactor(46),
+      }),
+    published: 13,
+    unit: 'mm²',
+    tolerance: 0.5,
+  },
+  // the print names sizes on sale: 8 mm² is sold as 10, 12.5 as 16, 17.5 as 25
+  ...(
+    [
+      [6, 6],
+      [10, 6],
+      [16, 10],
+      [25, 16],
+      [35, 25],
+    ] as const
+  ).map(
+    ([earthing, published]): PublishedCase => ({
+      id: `bonding-earthing-conductor-${earthing}-mm2`,
+      about: `main bonding without PME for an earthing conductor of ${earthing} mm², next size on sale`,
+      source: { document: 'Earth bonding cable size selection, guide of a supplier', where: 'table after BS 7671' },
+      provenance: 'one-source',
+      exercises: ['bonding-half-of-earthing-conductor'],
+      ours: () => {
+        const least = halfOfEarthingConductor({ minimumEarthingArea: squareMillimetres(earthing) });
+        return [6, 10, 16, 25].find((size) => size >= least) ?? Number.NaN;
+      },
+      published,
+      unit: 'mm²',
+      tolerance: 1e-9,
+    }),
+  ),
+];
+
 /** Published figures of loop impedance, thermal withstand and short circuit. */
 export const cases: readonly PublishedCase[] = [
   ...transformerCases,
@@ -523,4 +807,7 @@ export const cases: readonly PublishedCase[] = [
   ...network,
   ...lineToLine,
   thermalEquivalent,
+  ...meshed,
+  ...loops,
+  ...conductors,
 ];
