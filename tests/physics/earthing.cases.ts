@@ -20,6 +20,7 @@ import {
   vectorSumPrinted,
   volts,
   watts,
+  wireResistance,
 } from '../../src/index.js';
 import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';
 import type { PublishedCase } from '../support/published.js';
@@ -290,6 +291,26 @@ export const cases: readonly PublishedCase[] = [
     tolerance: 1e-9,
   },
   ...nineRods,
+  {
+    id: 'dwight-wire-200-ft',
+    about: 'wire of 60.96 m and 11.684 mm, 3.048 m deep in 2,000 Ω·m',
+    source: {
+      document: 'Dwight, Calculation of resistances to ground, 1936, quoted in the tests of an open library',
+      where: 'page 1323, horizontal wire of 200 ft, No. 4/0, 10 ft deep',
+    },
+    provenance: 'one-source',
+    exercises: ['wire-resistance'],
+    ours: () =>
+      wireResistance({
+        earthResistivity: ohmMetres(2000),
+        electrodeLength: metres(60.96),
+        electrodeDiameter: metres(0.011684),
+        burialDepth: metres(3.048),
+      }),
+    published: 57.6,
+    unit: 'Ω',
+    tolerance: 0.05,
+  },
   {
     id: 'two-rods-mutual-1.3',
     about: 'two rods of 11.57308 Ω with 1.3027 Ω between them, in parallel',

@@ -2,6 +2,7 @@ import {
   adiabaticArea,
   adiabaticFactor,
   amperes,
+  armourShare,
   boundedFaultEnergy,
   celsius,
   directComponentFactor,
@@ -23,6 +24,7 @@ import {
   meshedPeakFactorOf,
   milliohms,
   ohms,
+  parallelProtectivePaths,
   peakCurrentOf,
   peakFactorOf,
   percent,
@@ -35,6 +37,8 @@ import {
   ringLineProtective,
   ringProtectiveByArea,
   seconds,
+  smallestLineNeutralFault,
+  sourceImpedanceOf,
   squareMillimetres,
   sumOfLineAndProtective,
   tabulatedProtectiveOther,
@@ -555,6 +559,64 @@ const loops: readonly PublishedCase[] = [
   },
 ];
 
+// 240 V and a loop of line and neutral of 0.08 Ω, from the reading to the current and back
+const readingText = { document: 'How to determine prospective short-circuit current, a trade association' } as const;
+const paths: readonly PublishedCase[] = [
+  {
+    id: 'line-neutral-0.08-ohm',
+    about: 'line-neutral fault current at a loop of 0.08 Ω, 240 V, voltage factor 1',
+    source: { ...readingText, where: 'example, single phase' },
+    provenance: 'one-source',
+    exercises: ['smallest-line-neutral-fault-current'],
+    ours: () =>
+      smallestLineNeutralFault({
+        nominalVoltage: volts(240),
+        minimumVoltageFactor: ratio(1),
+        lineNeutralImpedance: ohms(0.08),
+      }),
+    published: 3000,
+    unit: 'A',
+    tolerance: 1e-9,
+  },
+  {
+    id: 'source-3000-a',
+    about: 'impedance of a source of 3,000 A and 240 V, the example read backwards',
+    source: { ...readingText, where: 'example, single phase' },
+    provenance: 'one-source',
+    exercises: ['source-impedance'],
+    ours: () => sourceImpedanceOf({ nominalVoltage: volts(240), prospectiveCurrent: amperes(3000) }),
+    published: 0.08,
+    unit: 'Ω',
+    tolerance: 1e-9,
+  },
+  {
+    id: 'parallel-12-and-4-ohm',
+    about: 'two resistances of 12 Ω and 4 Ω in parallel',
+    source: {
+      document:
+        'Fundamentals handbook, electrical science, volume 1, United States Department of Energy (DOE-HDBK-1011/1)',
+      where: 'simplified formulas for two resistances in parallel, equation 2-11, example',
+    },
+    provenance: 'one-source',
+    exercises: ['parallel-protective-paths'],
+    ours: () => parallelProtectivePaths({ armourResistance: ohms(12), separateResistance: ohms(4) }),
+    published: 3,
+    unit: 'Ω',
+    tolerance: 1e-9,
+  },
+  {
+    id: 'divider-4-and-2-ohm',
+    about: 'current of 30 A in the path of 4 Ω beside one of 2 Ω',
+    source: { document: 'Current divider having two parallel resistances', where: 'expertsmind.com, 95506, question' },
+    provenance: 'one-source',
+    exercises: ['armour-share'],
+    ours: () => 30 * armourShare({ armourResistance: ohms(4), separateResistance: ohms(2) }),
+    published: 10,
+    unit: 'A',
+    tolerance: 1e-9,
+  },
+];
+
 const conductors: readonly PublishedCase[] = [
   {
     id: 'flexible-cord-160-a',
@@ -809,5 +871,6 @@ export const cases: readonly PublishedCase[] = [
   thermalEquivalent,
   ...meshed,
   ...loops,
+  ...paths,
   ...conductors,
 ];

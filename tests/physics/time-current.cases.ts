@@ -1,4 +1,4 @@
-import { inverseTime, ratio, seconds } from '../../src/index.js';
+import { inverseTime, ratio, seconds, thermalTripTime } from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 // curve, constant in s, exponent, and operating times in s at multiples of the setting, time multiplier 1
@@ -47,8 +47,7 @@ const curves = [
   ],
 ] as const;
 
-/** Operating times of inverse-time relays. */
-export const cases: readonly PublishedCase[] = curves.flatMap(([curve, constant, exponent, times]) =>
+const inverse: readonly PublishedCase[] = curves.flatMap(([curve, constant, exponent, times]) =>
   times.map(
     ([multiple, published]): PublishedCase => ({
       id: `relay-${curve}-inverse-${multiple}`,
@@ -70,3 +69,35 @@ export const cases: readonly PublishedCase[] = curves.flatMap(([curve, constant,
     }),
   ),
 );
+
+// time constant in s for 5 s at 6 times the base current, from cold and after that current; trip at 1.1 times
+const thermal = (
+  [
+    ['cold', 146, 0],
+    ['hot', 830, 1],
+  ] as const
+).map(
+  ([state, constant, preload]): PublishedCase => ({
+    id: `thermal-trip-${state}-${constant}-s`,
+    about: `time of a thermal trip of ${constant} s at 6 times the current, ${state}`,
+    source: {
+      document: 'manual of a protection relay, motor protection',
+      where: `thermal overload protection, page 25, time constant of ${constant} s`,
+    },
+    provenance: 'one-source',
+    exercises: ['thermal-trip-time'],
+    ours: () =>
+      thermalTripTime({
+        thermalTimeConstant: seconds(constant),
+        deviceMultiple: ratio(6),
+        preloadMultiple: ratio(preload),
+        thresholdMultiple: ratio(1.1),
+      }),
+    published: 5,
+    unit: 's',
+    tolerance: 0.02, // the print rounds or cuts the time constants to whole seconds
+  }),
+);
+
+/** Operating times of inverse-time relays and of thermal trips. */
+export const cases: readonly PublishedCase[] = [...inverse, ...thermal];
