@@ -24,6 +24,7 @@ import {
   meshedPeakFactorOf,
   milliohms,
   ohms,
+  originImpedanceOf,
   parallelProtectivePaths,
   peakCurrentOf,
   peakFactorOf,
@@ -37,6 +38,7 @@ import {
   ringLineProtective,
   ringProtectiveByArea,
   seconds,
+  segmentImpedanceOf,
   smallestLineNeutralFault,
   sourceImpedanceOf,
   squareMillimetres,
@@ -559,6 +561,47 @@ const loops: readonly PublishedCase[] = [
   },
 ];
 
+// loop impedances of an installation behind 500 kVA, resistance and reactance in Ω up to each of three boards
+const boards = {
+  document: 'Calculation of earth fault loop impedance, by an engineer of a network operator',
+  where: 'engx.theiet.org, wiring and regulations, thread 24378',
+} as const;
+const part = (resistance: number, reactance: number) =>
+  ohms(segmentImpedanceOf({ lineAndProtectiveResistance: ohms(resistance), reactance: ohms(reactance) }));
+const chain: readonly PublishedCase[] = [
+  ...(
+    [
+      ['A', 0.021, 0.022, 0.03],
+      ['B', 0.061, 0.026, 0.066],
+      ['C', 0.091, 0.034, 0.097],
+    ] as const
+  ).map(
+    ([board, resistance, reactance, published]): PublishedCase => ({
+      id: `loop-at-board-${board.toLowerCase()}`,
+      about: `size of a loop of ${resistance} Ω and ${reactance} Ω reactance, board ${board}`,
+      source: boards,
+      provenance: 'one-source',
+      exercises: ['segment-impedance'],
+      ours: () => part(resistance, reactance),
+      published,
+      unit: 'Ω',
+      tolerance: 0.0005,
+    }),
+  ),
+  {
+    id: 'origin-at-board-b',
+    about: 'loop impedance at board B from that at board A and the feeder of 0.040 Ω and 0.004 Ω reactance',
+    source: boards,
+    provenance: 'one-source',
+    exercises: ['origin-impedance'],
+    ours: () => originImpedanceOf({ externalImpedance: part(0.021, 0.022), feederImpedance: part(0.04, 0.004) }),
+    published: 0.066,
+    unit: 'Ω',
+    tolerance: 0.0005,
+    differs: 'the print adds resistances and reactances apart; sizes added are never less, here by 6 %',
+  },
+];
+
 // 240 V and a loop of line and neutral of 0.08 Ω, from the reading to the current and back
 const readingText = { document: 'How to determine prospective short-circuit current, a trade association' } as const;
 const paths: readonly PublishedCase[] = [
@@ -871,6 +914,7 @@ export const cases: readonly PublishedCase[] = [
   thermalEquivalent,
   ...meshed,
   ...loops,
+  ...chain,
   ...paths,
   ...conductors,
 ];
