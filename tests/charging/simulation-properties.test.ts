@@ -14,8 +14,8 @@ import {
   simulationNotPromisedWords,
 } from '../../src/charging/index.js';
 import { amperes, type Line, minutes, ratio, seconds, volts, wattHours } from '../../src/index.js';
-import { networks, node, perLine, point, way } from './networks.js';
-import { policies, profilesOf, simulations } from './simulations.js';
+import { node, perLine, point, way } from './networks.js';
+import { controlled, policies, simulations } from './simulations.js';
 
 const LINES: readonly Line[] = ['L1', 'L2', 'L3'];
 const current = (of: Readonly<Partial<Record<Line, readonly number[]>>>, line: Line, k: number) => of[line]?.[k] ?? 0;
@@ -262,51 +262,12 @@ describe('more capacity', () => {
 });
 
 describe('a load control', () => {
-  const worlds = networks({ nodes: 3, points: 5, overload: true }).chain((network) =>
-    fc.record({
-      network: fc.constant(network),
-      meterPeriod: fc.integer({ min: 1, max: 5 }),
-      controllerPeriod: fc.integer({ min: 1, max: 4 }),
-      reaction: fc.integer({ min: 0, max: 4 }),
-      measures: fc.constantFrom('everything', 'other-load' as const),
-      // each value holds longer than the longest sum of the periods
-      load: profilesOf(network, -20, 110, 12),
-      plugs: fc.array(fc.integer({ min: 0, max: 100 }), { minLength: 5, maxLength: 5 }),
-    }),
-  );
-
   test('charging above limit and other load lasts no longer than meter, controller and vehicle take together', () => {
     let seen = 0;
     fc.assert(
-      fc.property(worlds, ({ network, meterPeriod, controllerPeriod, reaction, measures, load, plugs }) => {
-        const control: ControlSettings = {
-          policy: { rule: 'max-min-amperes' },
-          meters: network.nodes.map((n) => ({ node: n.id, measures, positive: 'import' })),
-          meterPeriod: seconds(meterPeriod),
-          controllerPeriod: seconds(controllerPeriod),
-          vehicleReaction: seconds(reaction),
-          staleAfter: seconds(10),
-          riseAfter: seconds(0),
-          resumeAfter: seconds(15),
-        };
-        const { nodes, series } = simulate({
-          network,
-          sessions: network.points.map((p, i) => ({
-            id: p.id,
-            point: p.id,
-            arrives: seconds(plugs[i % 5]!),
-            leaves: seconds(1000),
-            energy: wattHours(100_000),
-          })),
-          load: load.map((p) => ({ ...p, every: seconds(16) })),
-          from: seconds(0),
-          to: seconds(240),
-          step: seconds(1),
-          voltage: volts(230),
-          control,
-          keepSeries: true,
-        });
-        const bound = excessTimeOf(control);
+      fc.property(controlled, (input) => {
+        const { nodes, series } = simulate(input);
+        const bound = excessTimeOf(input.control as ControlSettings);
         for (const n of nodes)
           for (const time of n.longestAbove) {
             if (time > 0) seen++;

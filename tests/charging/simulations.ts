@@ -93,3 +93,44 @@ export const simulations = (
         keepSeries: true,
       })),
   );
+
+/** Four minutes of a load control with meters, periods and delays, in a random network. */
+export const controlled: fc.Arbitrary<SimulationInput> = networks({ nodes: 3, points: 5, overload: true }).chain(
+  (network) =>
+    fc
+      .record({
+        meterPeriod: fc.integer({ min: 1, max: 5 }),
+        controllerPeriod: fc.integer({ min: 1, max: 4 }),
+        reaction: fc.integer({ min: 0, max: 4 }),
+        measures: fc.constantFrom('everything', 'other-load' as const),
+        // each value holds longer than the longest sum of the periods
+        load: profilesOf(network, -20, 110, 12),
+        plugs: fc.array(fc.integer({ min: 0, max: 100 }), { minLength: 5, maxLength: 5 }),
+      })
+      .map(({ meterPeriod, controllerPeriod, reaction, measures, load, plugs }) => ({
+        network,
+        sessions: network.points.map((p, i) => ({
+          id: p.id,
+          point: p.id,
+          arrives: seconds(plugs[i % 5]!),
+          leaves: seconds(1000),
+          energy: wattHours(100_000),
+        })),
+        load: load.map((p) => ({ ...p, every: seconds(16) })),
+        from: seconds(0),
+        to: seconds(240),
+        step: seconds(1),
+        voltage: volts(230),
+        control: {
+          policy: { rule: 'max-min-amperes' },
+          meters: network.nodes.map((n) => ({ node: n.id, measures, positive: 'import' })),
+          meterPeriod: seconds(meterPeriod),
+          controllerPeriod: seconds(controllerPeriod),
+          vehicleReaction: seconds(reaction),
+          staleAfter: seconds(10),
+          riseAfter: seconds(0),
+          resumeAfter: seconds(15),
+        },
+        keepSeries: true,
+      })),
+);

@@ -12,7 +12,7 @@ import {
 import { ratio } from '../../src/index.js';
 import { networks } from '../charging/networks.js';
 import { inputs } from '../charging/schedule/inputs.js';
-import { policies, simulations } from '../charging/simulations.js';
+import { controlled, policies, simulations } from '../charging/simulations.js';
 import { recordOf } from '../support/recorded.js';
 
 // work is done inside the tests, so that a tool that follows which test reaches what sees it
@@ -34,6 +34,7 @@ test('a simulation runs as it ran', async () => {
   const drawn = [
     ...fc.sample(simulations({ nodes: 3, points: 5, overload: true }), { numRuns: 150, seed: 53 }),
     ...fc.sample(simulations({ nodes: 5, points: 8, unbalance: true }), { numRuns: 150, seed: 54 }),
+    ...fc.sample(controlled, { numRuns: 60, seed: 56 }),
   ];
   const said = drawn.map((input) => {
     const all = simulate(input);

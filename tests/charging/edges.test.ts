@@ -1,0 +1,97 @@
+/** What sharing, control and simulation do exactly at their limits. */
+import { expect, test } from 'vitest';
+import { allocate, type ControlSettings, controllerOf, judgeMainFuse, simulate } from '../../src/charging/index.js';
+import { amperes, hasCode, hours, minutes, seconds, volts, wattHours } from '../../src/index.js';
+import { node, perLine, point } from './networks.js';
+
+const one = (a: number) => perLine(a, 0, 0);
+
+test('a main fuse without a curve is open, and says which curve is wanted', () => {
+  const { gaps } = judgeMainFuse({ current: amperes(92), time: seconds(16), rating: amperes(60) });
+  expect(gaps).toEqual([
+    {
+      kind: 'fact',
+      fact: 'time-current curve of the main fuse',
+      obtain: 'a curve of the 60 A fuse that reaches to 92 A',
+    },
+  ]);
+});
+
+test('the smallest current is a whole number of steps: 6 A in steps of 4 A is 8 A', () => {
+  const at = (limit: number) =>
+    allocate(
+      { nodes: [node('intake', one(limit))], points: [point('a', 'intake')] },
+      { rule: 'max-min-amperes', stage: 'whole-steps', resolution: amperes(4) },
+    ).points[0]?.current;
+  expect(at(7.9)).toBe(0);
+  expect(at(8)).toBe(8);
+  expect(at(11.9)).toBe(8);
+});
+
+test('who has received least comes first; nothing is known to have been received where nothing is said', () => {
+  const who = (...received: (number | undefined)[]) =>
+    allocate(
+      {
+        nodes: [node('intake', one(7))],
+        points: received.map((wh, i) =>
+          point('abc'.charAt(i), 'intake', 32, wh === undefined ? {} : { received: wattHours(wh) }),
+        ),
+      },
+      { rule: 'max-min-amperes', waiting: 'least-energy' },
+    ).points.flatMap((p) => (p.current > 0 ? [p.id] : []));
+  expect(who(5000, 1000, 3000)).toEqual(['b']);
+  expect(who(5000, 1000, undefined)).toEqual(['c']);
+  expect(who(undefined, undefined, undefined)).toEqual(['a']);
+});
+
+test('a safe current is none, or at least 6 A', () => {
+  const network = { nodes: [node('intake', one(40))], points: [point('a', 'intake')] };
+  const settings = (safe: number): ControlSettings => ({
+    policy: { rule: 'max-min-amperes' },
+    meters: [{ node: 'intake', measures: 'everything', positive: 'import' }],
+    meterPeriod: seconds(1),
+    controllerPeriod: seconds(1),
+    vehicleReaction: seconds(1),
+    staleAfter: seconds(5),
+    riseAfter: seconds(0),
+    resumeAfter: seconds(0),
+    safe: { a: amperes(safe) },
+  });
+  const refused = (safe: number) => {
+    try {
+      controllerOf(network, settings(safe));
+    } catch (error) {
+      return hasCode(error, 'invalid-input');
+    }
+    return false;
+  };
+  expect([0, 6, 6.5].map(refused)).toEqual([false, false, false]);
+  expect(refused(5.9)).toBe(true);
+});
+
+test('vehicles that stand there in no hours of charging get nothing, and all is missing', () => {
+  const night = simulate({
+    network: {
+      nodes: [node('intake', one(40))],
+      points: [point('a', 'intake'), point('b', 'intake'), point('c', 'intake')],
+    },
+    sessions: ['a', 'b', 'c'].map((id) => ({
+      id,
+      point: id,
+      arrives: hours(id === 'c' ? 23 : 18),
+      leaves: hours(id === 'c' ? 25 : 20),
+      energy: wattHours(1000),
+    })),
+    hours: { kind: 'windows', windows: [{ from: hours(23), to: hours(26) }] },
+    from: hours(17),
+    to: hours(26),
+    step: minutes(1),
+    voltage: volts(230),
+    control: { policy: { rule: 'max-min-amperes' } },
+  });
+  expect(night.sessions.map((s) => [s.id, s.delivered, s.missing])).toEqual([
+    ['a', 0, 1000],
+    ['b', 0, 1000],
+    ['c', 1000, 0],
+  ]);
+});
