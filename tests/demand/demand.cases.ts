@@ -5,11 +5,23 @@ import {
   coincidentCount,
   coincidentPowerOf,
   demandOfDwellings,
+  demandPowerOfLine,
   energyToPeak,
+  factorChain,
   powerDistribution,
   rootCoincidence,
 } from '../../src/demand/index.js';
-import { amperes, hours, kilovoltAmperes, kilowattHours, kilowatts, known, ratio, wattHours } from '../../src/index.js';
+import {
+  amperes,
+  hours,
+  kilovoltAmperes,
+  kilowattHours,
+  kilowatts,
+  known,
+  ratio,
+  volts,
+  wattHours,
+} from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
 import { amps, by, type LoadSpec, point, premises } from './premises.js';
 
@@ -103,6 +115,65 @@ const groupOf = (n: number, kw: number) =>
     groupConstant: kilowatts(kw),
     unbalanceAllowance: ratio(1),
   }) / 1000;
+
+// four feeders in kVA, which at one voltage stand for amperes, and the demand factor of each
+const feeders = [
+  [250, 0.9],
+  [200, 0.8],
+  [150, 0.75],
+  [400, 0.85],
+] as const;
+const mainFeeder = (
+  [
+    ['unity', 1, 837.5, 0.05],
+    ['1-5', 1.5, 558, 0.5],
+  ] as const
+).map(
+  ([name, diversity, published, tolerance]): PublishedCase => ({
+    id: `main-feeder-diversity-${name}`,
+    about: `demand of four feeders with their demand factors, diversity factor ${diversity} as its reciprocal`,
+    source: {
+      document: 'trade journal column on NEC loads',
+      where: 'demand factor and diversity factor, four feeders',
+    },
+    provenance: 'one-source',
+    exercises: ['factor-chain'],
+    ours: () =>
+      feeders.reduce(
+        (sum, [connected, factor]) =>
+          sum +
+          factorChain({
+            connectedCurrent: amperes(connected),
+            utilisationFactor: ratio(factor),
+            simultaneityFactor: ratio(1 / diversity),
+          }),
+        0,
+      ),
+    published,
+    unit: 'kVA',
+    tolerance,
+  }),
+);
+
+// the operator prints the current of a power; the last place of the current is the tolerance of the power
+const linePower = (
+  [
+    ['single-phase-4-kw', 17.39, 1, 4],
+    ['three-phase-50-kw', 72.46, 3, 50],
+  ] as const
+).map(
+  ([name, current, lines, published]): PublishedCase => ({
+    id: `line-power-${name}`,
+    about: `power of ${current} A at 230 V on ${lines === 1 ? 'one line' : 'each of three lines'}`,
+    source: { document: 'page of a network operator in Great Britain', where: 'ratings of generators, examples' },
+    provenance: 'one-source',
+    exercises: ['demand-power-of-line'],
+    ours: () => (lines * demandPowerOfLine({ demand: amperes(current), nominalVoltage: volts(230) })) / 1000,
+    published,
+    unit: 'kW',
+    tolerance: 0.00115 * lines,
+  }),
+);
 
 /** Figures printed outside this project, and worked ones. */
 export const cases: readonly PublishedCase[] = [
@@ -470,4 +541,6 @@ export const cases: readonly PublishedCase[] = [
     unit: '1',
     tolerance: 0,
   },
+  ...mainFeeder,
+  ...linePower,
 ];

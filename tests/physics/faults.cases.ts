@@ -22,7 +22,9 @@ import {
   loopImpedanceLimitOf,
   loopImpedanceOf,
   meshedPeakFactorOf,
+  metres,
   milliohms,
+  milliohmsPerMetre,
   ohms,
   originImpedanceOf,
   parallelProtectivePaths,
@@ -37,6 +39,8 @@ import {
   ringLineNeutral,
   ringLineProtective,
   ringProtectiveByArea,
+  runReactance,
+  runResistance,
   seconds,
   segmentImpedanceOf,
   smallestLineNeutralFault,
@@ -742,6 +746,105 @@ const conductors: readonly PublishedCase[] = [
   ),
 ];
 
+// cable runs of a short-circuit study: mm², m, cables in parallel, R' and X' in mΩ/m; R, X and Z of the run in mΩ
+const studied = [
+  ['300-5-m-4-sets', 5, 4, 0.0812, 0.09, 0.1015, 0.1125, 0.1515],
+  ['300-60-m-2-sets', 60, 2, 0.0812, 0.09, 2.436, 2.7, 3.6365],
+  ['300-12-m', 12, 1, 0.0812, 0.09, 0.9744, 1.08, 1.4546],
+  ['240-30-m', 30, 1, 0.0993, 0.09, 2.979, 2.7, 4.0205],
+  ['10-20-m', 20, 1, 2.333, 0.109, 46.66, 2.18, 46.7109],
+] as const;
+const study = { document: 'short-circuit study of a building at 380 V', where: 'table of cable parameters' } as const;
+
+const runs = studied.flatMap(([name, run, sets, r, x, printedR, printedX, printedZ]): PublishedCase[] => {
+  const length = metres(run);
+  const parallelConductors = ratio(sets);
+  const resistanceOfRun = () => runResistance({ resistancePerMetre: milliohmsPerMetre(r), length, parallelConductors });
+  const reactanceOfRun = () => runReactance({ reactancePerMetre: milliohmsPerMetre(x), length, parallelConductors });
+  const one = (what: string, exercised: string, ours: () => number, published: number): PublishedCase => ({
+    id: `run-${name}-${what}`,
+    about: `${what} of a run of ${run} m, ${sets} cables in parallel`,
+    source: study,
+    provenance: 'one-source',
+    exercises: [exercised],
+    ours: () => 1000 * ours(),
+    published,
+    unit: 'mΩ',
+    tolerance: 0.00005 + 1e-9,
+  });
+  return [
+    one('resistance', runResistance.id, resistanceOfRun, printedR),
+    one('reactance', runReactance.id, reactanceOfRun, printedX),
+    one(
+      'impedance',
+      segmentImpedanceOf.id,
+      () => segmentImpedanceOf({ lineAndProtectiveResistance: resistanceOfRun(), reactance: reactanceOfRun() }),
+      printedZ,
+    ),
+  ];
+});
+
+// one metre of bus duct at 50 Hz: rated current, R, X and Z in mΩ; the print cuts some of its impedances
+const ducts = (
+  [
+    ['aluminium', 200, 0.193, 0.125, 0.23, 0.001],
+    ['aluminium', 400, 0.097, 0.0909, 0.133, 0.0005],
+    ['aluminium', 600, 0.0657, 0.072, 0.0974, 0.0001],
+    ['aluminium', 1200, 0.0249, 0.0882, 0.0916, 0.0001],
+    ['copper', 200, 0.241, 0.1312, 0.274, 0.0005],
+    ['copper', 400, 0.0751, 0.102, 0.1267, 0.0001],
+    ['copper', 1000, 0.0315, 0.06, 0.0678, 0.0001],
+    ['copper', 1500, 0.0221, 0.0449, 0.05, 0.0001],
+  ] as const
+).map(
+  ([metal, rated, r, x, published, tolerance]): PublishedCase => ({
+    id: `bus-duct-${metal}-${rated}-a`,
+    about: `impedance of a metre of bus duct, ${metal}, ${rated} A`,
+    source: { document: 'manual of a maker of circuit-breakers', where: 'Table 6-4, bus bar and bus duct impedance' },
+    provenance: 'one-source',
+    exercises: ['segment-impedance'],
+    ours: () => 1000 * segmentImpedanceOf({ lineAndProtectiveResistance: ohms(r / 1000), reactance: ohms(x / 1000) }),
+    published,
+    unit: 'mΩ',
+    tolerance,
+  }),
+);
+
+// 22 m of flat twin and earth, 2.5 mm² with 1.5 mm²
+const ofRun = (perMetre: number) =>
+  runResistance({
+    resistancePerMetre: milliohmsPerMetre(perMetre),
+    length: metres(22),
+    parallelConductors: ratio(1),
+  });
+const continuity = (
+  [
+    ['line', 'run-resistance', () => ofRun(7.41), 0.163],
+    ['protective', 'run-resistance', () => ofRun(12.1), 0.266],
+    [
+      'line-and-protective',
+      'line-and-protective-resistance',
+      () => sumOfLineAndProtective({ lineResistance: ofRun(7.41), protectiveResistance: ofRun(12.1) }),
+      0.429,
+    ],
+  ] as const
+).map(
+  ([what, exercised, ours, published]): PublishedCase => ({
+    id: `continuity-of-22-m-${what}`,
+    about: `resistance of 22 m of 2.5/1.5 mm², ${what.replaceAll('-', ' ')} conductor`,
+    source: {
+      document: "electricians' forum, notes for an inspection examination",
+      where: 'On-Site Guide values, 22 m',
+    },
+    provenance: 'one-source',
+    exercises: [exercised],
+    ours,
+    published,
+    unit: 'Ω',
+    tolerance: 0.0005,
+  }),
+);
+
 /** Published figures of loop impedance, thermal withstand and short circuit. */
 export const cases: readonly PublishedCase[] = [
   ...transformerCases,
@@ -917,4 +1020,7 @@ export const cases: readonly PublishedCase[] = [
   ...chain,
   ...paths,
   ...conductors,
+  ...runs,
+  ...ducts,
+  ...continuity,
 ];

@@ -22,6 +22,7 @@ import {
   skinFactor,
   touchingCoresFactor,
 } from '../../../src/index.js';
+import { laidUpDiameterOfRound } from '../../../src/physics/heat/geometry.js';
 import { tableB5214, tableB5215 } from '../../../src/standards/iec60364/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
@@ -201,5 +202,34 @@ const ambientCases = printedFactors.flatMap(([printed, reference]) =>
   ),
 );
 
+// cabling factors of two makers, who agree; only one prints the third place
+const laidUp = (
+  [
+    [2, 2, 0.005, 'two-sources'],
+    [3, 2.154, 0.001, 'one-source'],
+    [4, 2.414, 0.001, 'one-source'],
+    [5, 2.7, 0.005, 'two-sources'],
+  ] as const
+).map(
+  ([cores, published, tolerance, provenance]): PublishedCase => ({
+    id: `laid-up-diameter-${cores}-cores`,
+    about: `diameter over ${cores} round cores laid up, core of 1 mm`,
+    source: { document: 'tables of two makers of cables', where: 'cabling factors, diameter of bundles' },
+    provenance,
+    exercises: ['laid-up-diameter-round'],
+    ours: () => laidUpDiameterOfRound({ coreCount: ratio(cores), conductorSpacing: millimetres(1) }),
+    published,
+    unit: 'mm',
+    tolerance,
+  }),
+);
+
 /** Parts of the heat balance of cables: figures of the same equations computed elsewhere, and printed factors. */
-export const cases: readonly PublishedCase[] = [...resistances, ...grounds, ...surfaces, ...factors, ...ambientCases];
+export const cases: readonly PublishedCase[] = [
+  ...resistances,
+  ...grounds,
+  ...surfaces,
+  ...factors,
+  ...ambientCases,
+  ...laidUp,
+];

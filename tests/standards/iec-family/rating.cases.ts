@@ -3,19 +3,27 @@ import {
   celsius,
   metres,
   millivoltsPerAmpereMetre,
+  ohmMillimetres,
   ratio,
   squareMillimetres,
   volts,
 } from '../../../src/index.js';
 import {
+  balancedEquivalent,
   capacityAsInstalled,
+  capacityInParallel,
+  conventionalCurrentOf,
+  deviceShareOf,
   dropCorrectionAtTemperature,
   dropCorrectionGroupFull,
   dropRateAtPowerFactor,
   dropRatioOf,
+  dropToNeutral,
   harmonicCurrentOfLine,
   harmonicCurrentOfNeutral,
   neutralOfThirdHarmonics,
+  overloadLimitOf,
+  requiredForLoad,
   requiredForOverload,
   table4D1A,
   table4D5,
@@ -24,7 +32,13 @@ import {
   temperatureAtPartialLoadExact,
   voltageDropTabulated,
 } from '../../../src/standards/bs7671/index.js';
-import { tableB5210, tableB5212, tableB5214 } from '../../../src/standards/iec60364/index.js';
+import {
+  annexDCapacity,
+  dropRateOfResistivity,
+  tableB5210,
+  tableB5212,
+  tableB5214,
+} from '../../../src/standards/iec60364/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const heatBalance = { document: 'Heat balance of the capacity tables', where: 'closed form, computed independently' };
@@ -379,6 +393,199 @@ const harmonicArticle: PublishedCase = {
   tolerance: 0.5,
 };
 
+// three loaded conductors at 30 °C, as that maker prints them: multicore in conduit, and single-core in trefoil
+const powerLaw = (
+  [
+    ['B.52.4 copper B2', 'method-b2', 4, 27],
+    ['B.52.4 copper B2', 'method-b2', 6, 34],
+    ['B.52.4 copper B2', 'method-b2', 10, 46],
+    ['B.52.4 copper B2', 'method-b2', 16, 62],
+    ['B.52.4 copper B2', 'method-b2', 25, 80],
+    ['B.52.4 copper B2', 'method-b2', 35, 99],
+    ['B.52.4 copper B2', 'method-b2', 50, 118],
+    ['B.52.4 copper B2', 'method-b2', 70, 149],
+    ['B.52.4 copper B2', 'method-b2', 95, 179],
+    ['B.52.4 copper B2', 'method-b2', 120, 206],
+    ['B.52.10 copper F_3c_trefoil', 'method-f-thermoplastic', 25, 110],
+    ['B.52.10 copper F_3c_trefoil', 'method-f-thermoplastic', 300, 561],
+    ['B.52.12 copper F_3c_trefoil', 'method-f-thermosetting', 300, 703],
+  ] as const
+).map(
+  ([column, name, area, published]): PublishedCase => ({
+    id: `power-law-${name}-${area}`,
+    about: `${area} mm² by the power law, ${name.replaceAll('-', ' ')}`,
+    source: { document: 'instruction book of a compressor maker', where: 'cable size, IEC 60364-5-52, at 30 °C' },
+    provenance: 'one-source',
+    exercises: ['power-law-capacity', 'iec60364/d.52.1'],
+    ours: () => annexDCapacity(column, squareMillimetres(area)).computed,
+    published,
+    unit: 'A',
+    tolerance: 0.5,
+  }),
+);
+
+// 128 A with a quarter more, on two cables side by side: 100 A by the table, 0.8 for the pair
+const pair = {
+  source: {
+    document: 'instruction book of a compressor maker',
+    where: 'cable size after UL 508A, example of 128 A, parallel supply cables',
+  },
+  provenance: 'one-source',
+  unit: 'A',
+} as const;
+const inParallel: readonly PublishedCase[] = [
+  {
+    id: 'two-cables-in-parallel',
+    about: 'load that two cables of 100 A carry together, grouping factor 0.8',
+    ...pair,
+    exercises: ['capacity-in-parallel', 'capacity-as-installed'],
+    ours: () =>
+      capacityAsInstalled({
+        tabulatedCapacity: capacityInParallel({ tabulatedCapacity: amperes(100), parallelConductors: ratio(2) }),
+        ambientFactor: one,
+        groupFactor: ratio(0.8),
+        insulationFactor: one,
+        soilFactor: one,
+      }),
+    published: 160,
+    tolerance: 0.5,
+  },
+  {
+    id: 'required-by-load-of-pair',
+    about: 'tabulated capacity that just serves 80 A with a grouping factor of 0.8',
+    ...pair,
+    exercises: ['required-capacity-load'],
+    ours: () =>
+      requiredForLoad({
+        designCurrent: amperes((128 * 1.25) / 2),
+        ambientFactor: one,
+        groupFactor: ratio(0.8),
+        insulationFactor: one,
+        soilFactor: one,
+      }),
+    published: 100,
+    tolerance: 0.5,
+  },
+];
+
+// a fuse of 250 A before cables of 260 A and of 299 A; the last product is printed cut, not rounded
+const fuseExercise = { document: 'Spanish exercise on the main line of a building', where: 'UNE 20460, fuse of 250 A' };
+const overload: readonly PublishedCase[] = [
+  {
+    id: 'conventional-current-of-250-a-fuse',
+    about: 'conventional fusing current of a gG fuse of 250 A, 1.6 times its rating',
+    source: fuseExercise,
+    provenance: 'one-source',
+    exercises: ['conventional-operating-current'],
+    ours: () => conventionalCurrentOf({ deviceRating: amperes(250), conventionalMultiple: ratio(1.6) }),
+    published: 400,
+    unit: 'A',
+    tolerance: 0.5,
+  },
+  ...(
+    [
+      [260, 377, 0.5],
+      [299, 433.5, 0.1],
+    ] as const
+  ).map(
+    ([capacity, published, tolerance]): PublishedCase => ({
+      id: `overload-limit-of-${capacity}-a`,
+      about: `largest conventional operating current for a cable of ${capacity} A`,
+      source: fuseExercise,
+      provenance: 'one-source',
+      exercises: ['overload-limit'],
+      ours: () => overloadLimitOf({ capacity: amperes(capacity) }),
+      published,
+      unit: 'A',
+      tolerance,
+    }),
+  ),
+];
+
+const grouped = (
+  [
+    ['socket-outlets', 16, 0.6, 9.6, 0.05, 'instruction book of a portable distributor, example 2'],
+    ['outgoing-circuit', 200, 0.9, 180, 0.5, 'guide to IEC 61439 of an assembly maker, example 1'],
+  ] as const
+).map(
+  ([what, rating, factor, published, tolerance, document]): PublishedCase => ({
+    id: `grouped-device-${what}`,
+    about: `current of a device of ${rating} A with a rated diversity factor of ${factor}`,
+    source: { document, where: 'rated diversity factor' },
+    provenance: 'one-source',
+    exercises: ['grouped-device-rating'],
+    ours: () => deviceShareOf({ deviceRating: amperes(rating), deviceGroupFactor: ratio(factor) }),
+    published,
+    unit: 'A',
+    tolerance,
+  }),
+);
+
+const toNeutral: PublishedCase = {
+  id: 'drop-to-neutral-of-70-mm2-line',
+  about: 'drop line to neutral of 4.4 V between lines',
+  source: { document: 'Electrical Installation Guide, IEC 60364', where: 'edition 2018, page G22, example 2' },
+  provenance: 'one-source',
+  exercises: ['drop-to-neutral'],
+  ours: () => dropToNeutral({ voltageDrop: volts(4.4) }),
+  published: 2.54,
+  unit: 'V',
+  tolerance: 0.005,
+};
+
+// 25 mm², 1.61 mV/(A·m) between lines, 10 A over 100 m: on one line alone, and on all three
+const unbalanced = (
+  [
+    ['one-line', 0, 1.86],
+    ['three-lines', 20, 0.93],
+  ] as const
+).map(
+  ([what, others, published]): PublishedCase => ({
+    id: `unbalanced-drop-${what}`,
+    about: `drop line to neutral of 10 A over 100 m of 25 mm², ${what.replace('-', ' ')} loaded`,
+    source: { document: 'technical note of an automation supplier', where: 'single-phase loads on three-phase cable' },
+    provenance: 'one-source',
+    exercises: ['balanced-equivalent-current', 'drop-to-neutral'],
+    ours: () =>
+      dropToNeutral({
+        voltageDrop: voltageDropTabulated({
+          dropRate: millivoltsPerAmpereMetre(1.61),
+          designCurrent: balancedEquivalent({ ownLineCurrent: amperes(10), otherLineCurrents: amperes(others) }),
+          length: metres(100),
+        }),
+      }),
+    published,
+    unit: 'V',
+    tolerance: 0.005,
+  }),
+);
+
+// the length that 34 A allow on 2.5 mm² for 3 % of 230 V, at 0.023 Ω·mm²/m
+const lengthOfThreePercent: PublishedCase = {
+  id: 'drop-of-34-a-on-2-5-mm2-over-11-m',
+  about: 'drop of 34 A over 11 m of 2.5 mm² at the resistivity of normal service, in per cent of 230 V',
+  source: { document: 'French forum on NF C 15-100 and UTE C 15-105', where: 'lengths of charts, 34 A on 2.5 mm²' },
+  provenance: 'one-source',
+  exercises: ['drop-rate-of-resistivity'],
+  ours: () =>
+    100 *
+    dropRatioOf({
+      totalDrop: voltageDropTabulated({
+        dropRate: dropRateOfResistivity({
+          wayFactor: ratio(2),
+          serviceResistivity: ohmMillimetres(0.023 / 1000),
+          conductorArea: squareMillimetres(2.5),
+        }),
+        designCurrent: amperes(34),
+        length: metres(11),
+      }),
+      nominalVoltage: volts(230),
+    }),
+  published: 3,
+  unit: '%',
+  tolerance: 0.05,
+};
+
 /** Figures of rating, partial load, harmonics and tabulated drop. */
 export const cases: readonly PublishedCase[] = [
   ...partial,
@@ -392,4 +599,11 @@ export const cases: readonly PublishedCase[] = [
   ...motorDrops,
   ...oldLimits,
   ...confused,
+  ...powerLaw,
+  ...inParallel,
+  ...overload,
+  ...grouped,
+  toNeutral,
+  ...unbalanced,
+  lengthOfThreePercent,
 ];
