@@ -1,4 +1,4 @@
-import { dutyCycleOf, pilotCurrentOf, readCable } from '../../src/charging/index.js';
+import { dutyCycleOf, offeredCurrentOf, pilotCurrentOf, readCable } from '../../src/charging/index.js';
 import { amperes, ohms, percent } from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
 
@@ -90,4 +90,15 @@ export const cases: readonly PublishedCase[] = [
       tolerance: 0,
     }),
   ),
+  {
+    id: 'cable-of-20-a-at-point-of-32-a',
+    about: 'current offered through a cable of 20 A at a charge point of 32 A',
+    source: { document: 'lexicon of an electric-vehicle forum', where: 'contact PP' },
+    provenance: 'one-source',
+    exercises: ['offered-current'],
+    ours: () => offeredCurrentOf({ setCurrent: amperes(32), cableCurrent: amperes(20), allocatedCurrent: amperes(32) }),
+    published: 20,
+    unit: 'A',
+    tolerance: 0,
+  },
 ];

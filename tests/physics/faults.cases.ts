@@ -26,6 +26,7 @@ import {
   milliohms,
   milliohmsPerMetre,
   ohms,
+  ohmsPerMetre,
   originImpedanceOf,
   parallelProtectivePaths,
   peakCurrentOf,
@@ -46,6 +47,7 @@ import {
   smallestLineNeutralFault,
   sourceImpedanceOf,
   squareMillimetres,
+  sumOfLineAndNeutral,
   sumOfLineAndProtective,
   tabulatedProtectiveOther,
   temperatureFactorOfResistance,
@@ -845,6 +847,26 @@ const continuity = (
   }),
 );
 
+// two conductors of #10 copper, 30 ft each, at 1.21 Ω for 1000 ft
+const thereAndBack: PublishedCase = {
+  id: 'line-and-neutral-of-30-ft',
+  about: 'resistance of line and neutral, 30 ft of #10 copper',
+  source: { document: 'US trade forum', where: 'resistance after NEC chapter 9, Table 9, two conductors of 30 ft' },
+  provenance: 'one-source',
+  exercises: ['line-and-neutral-resistance', 'run-resistance'],
+  ours: () => {
+    const each = runResistance({
+      resistancePerMetre: ohmsPerMetre(1.21 / 304.8),
+      length: metres(30 * 0.3048),
+      parallelConductors: ratio(1),
+    });
+    return sumOfLineAndNeutral({ lineResistance: each, neutralResistance: each });
+  },
+  published: 0.0726,
+  unit: 'Ω',
+  tolerance: 0.00005,
+};
+
 /** Published figures of loop impedance, thermal withstand and short circuit. */
 export const cases: readonly PublishedCase[] = [
   ...transformerCases,
@@ -1023,4 +1045,5 @@ export const cases: readonly PublishedCase[] = [
   ...runs,
   ...ducts,
   ...continuity,
+  thereAndBack,
 ];

@@ -13,10 +13,12 @@ import {
   capacityAsInstalled,
   capacityInParallel,
   conventionalCurrentOf,
+  deviceLimitOf,
   deviceShareOf,
   dropCorrectionAtTemperature,
   dropCorrectionGroupFull,
   dropRateAtPowerFactor,
+  dropRateCorrected,
   dropRatioOf,
   dropToNeutral,
   harmonicCurrentOfLine,
@@ -26,6 +28,7 @@ import {
   requiredForLoad,
   requiredForOverload,
   table4D1A,
+  table4D4B,
   table4D5,
   tableE521,
   temperatureAtPartialLoad,
@@ -586,6 +589,80 @@ const lengthOfThreePercent: PublishedCase = {
   tolerance: 0.05,
 };
 
+const fuseShare: PublishedCase = {
+  id: 'share-of-capacity-for-gg-fuse',
+  about: 'largest gG fuse from 16 A as a share of the capacity, 1.45 over 1.6; the print cuts it',
+  source: { document: 'French guide of a maker and Italian trade journal', where: 'protection against overload' },
+  provenance: 'two-sources',
+  exercises: ['device-limit'],
+  ours: () => deviceLimitOf({ capacity: amperes(1), fuseFactor: ratio(1.45 / 1.6), deviceFactor: one }),
+  published: 0.9,
+  unit: '1',
+  tolerance: 0.01,
+};
+
+// armoured cables: Table 4E4B as a distributor prints it, in mV/(A·m), from the recalled cells of Table 4D4B at 70 °C
+const atNinety = (
+  [
+    ['single-phase', 1.5, 31],
+    ['single-phase', 2.5, 19],
+    ['single-phase', 4, 12],
+    ['single-phase', 6, 7.9],
+    ['single-phase', 10, 4.7],
+    ['single-phase', 16, 2.9],
+    ['three-phase', 1.5, 27],
+    ['three-phase', 2.5, 16],
+    ['three-phase', 4, 10],
+    ['three-phase', 6, 6.8],
+    ['three-phase', 10, 4],
+    ['three-phase', 16, 2.5],
+  ] as const
+).map(
+  ([system, area, published]): PublishedCase => ({
+    id: `drop-rate-at-90-${system}-${String(area).replace('.', '-')}`,
+    about: `drop per ampere and metre of ${area} mm² at 90 °C from that at 70 °C, ${system}`,
+    source: { document: 'BS 7671', where: 'Table 4E4B, from Table 4D4B' },
+    provenance: 'one-source',
+    exercises: ['drop-rate-corrected', 'drop-correction-at-temperature', 'bs7671/4d4b'],
+    ours: () =>
+      1000 *
+      dropRateCorrected({
+        resistiveRate: table4D4B.get({ system, component: 'z', conductorArea: squareMillimetres(area) }),
+        temperatureCorrection: dropCorrectionAtTemperature({
+          conductorTemperature: celsius(90),
+          operatingTemperature: celsius(70),
+        }),
+      }),
+    published,
+    unit: 'mV/(A·m)',
+    tolerance: published >= 10 ? 0.5 : 0.1,
+    ...(system === 'single-phase' &&
+      area === 6 && { differs: '7.3 at 70 °C is low: twice 3.08 mΩ/m, warmed to 70 °C, is 7.4; to 90 °C, 7.9' }),
+  }),
+);
+
+// 20 m there and back, 1.5 mm², 350 mA; the print cuts the last place
+const ledLead: PublishedCase = {
+  id: 'drop-of-350-ma-on-1-5-mm2-over-20-m',
+  about: 'drop of 350 mA over 20 m of 1.5 mm² at 0.01785 Ω·mm²/m',
+  source: { document: 'German forum on lamps', where: 'drop of a conductor, example' },
+  provenance: 'one-source',
+  exercises: ['drop-rate-of-resistivity'],
+  ours: () =>
+    voltageDropTabulated({
+      dropRate: dropRateOfResistivity({
+        wayFactor: ratio(2),
+        serviceResistivity: ohmMillimetres(0.01785 / 1000),
+        conductorArea: squareMillimetres(1.5),
+      }),
+      designCurrent: amperes(0.35),
+      length: metres(20),
+    }),
+  published: 0.166,
+  unit: 'V',
+  tolerance: 0.001,
+};
+
 /** Figures of rating, partial load, harmonics and tabulated drop. */
 export const cases: readonly PublishedCase[] = [
   ...partial,
@@ -606,4 +683,7 @@ export const cases: readonly PublishedCase[] = [
   toNeutral,
   ...unbalanced,
   lengthOfThreePercent,
+  fuseShare,
+  ...atNinety,
+  ledLead,
 ];
