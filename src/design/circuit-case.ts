@@ -1,4 +1,5 @@
 import type { Known } from '../core/index.js';
+import { own } from '../core/own.js';
 import { type Board, connectedCurrentOf, type Installation, pathsOf } from '../installation/index.js';
 import type { AssessmentOptions, CircuitCase } from '../standards/wiring-code.js';
 import { type Amperes, CalculationError } from '../units/index.js';
@@ -34,7 +35,9 @@ export function circuitCase(installation: Installation, runId: string, options: 
     );
   }
   const { run } = path;
-  const declared = run.feeds.some((o): o is Board => o.kind === 'board') ? options.feederDemand?.[run.id] : undefined;
+  const declared = run.feeds.some((o): o is Board => o.kind === 'board')
+    ? own(options.feederDemand, run.id)
+    : undefined;
   const designCurrent: Known<Amperes> = declared ?? connectedCurrentOf(run);
   return {
     installation,

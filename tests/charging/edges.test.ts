@@ -95,3 +95,39 @@ test('vehicles that stand there in no hours of charging get nothing, and all is 
     ['c', 1000, 0],
   ]);
 });
+
+test('names that every object inherits are names like any other, but for the one that no record can hold', () => {
+  const at = (names: readonly [string, string, string], intake: string) => {
+    const control: ControlSettings = {
+      policy: { rule: 'max-min-amperes' },
+      meters: [{ node: intake, measures: 'everything', positive: 'import' }],
+      meterPeriod: seconds(2),
+      controllerPeriod: seconds(1),
+      vehicleReaction: seconds(1),
+      staleAfter: seconds(5),
+      riseAfter: seconds(0),
+      resumeAfter: seconds(0),
+      safe: Object.fromEntries(names.map((name) => [name, amperes(0)])),
+    };
+    const night = simulate({
+      network: { nodes: [node(intake, one(20))], points: names.map((name) => point(name, intake)) },
+      sessions: names.map((name, i) => ({
+        id: `s${i}`,
+        point: name,
+        arrives: seconds(10 * i),
+        leaves: seconds(300),
+        energy: wattHours(900),
+      })),
+      from: seconds(0),
+      to: seconds(300),
+      step: seconds(1),
+      voltage: volts(230),
+      control,
+    });
+    return night.sessions.map((s) => s.delivered);
+  };
+  expect(at(['constructor', 'hasOwnProperty', 'valueOf'], 'toString')).toEqual(at(['a', 'b', 'c'], 'n'));
+  const settings = { rule: 'max-min-amperes' } as const;
+  const inherited = { nodes: [node('toString', one(20))], points: [point('__proto__', 'toString')] };
+  expect(() => allocate(inherited, settings)).toThrow(/'__proto__' cannot be a name/);
+});

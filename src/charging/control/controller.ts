@@ -1,3 +1,4 @@
+import { own } from '../../core/own.js';
 import { type Amperes, amperes, CalculationError, type Seconds } from '../../units/index.js';
 import { rulingOf } from '../allocation/allocate.js';
 import { decide, type Ruling } from '../allocation/decide.js';
@@ -196,8 +197,8 @@ function share(engine: Engine, state: ControlState, measurement: ControlMeasurem
   const { order, settings } = engine;
   const turn = Math.floor(clock / (settings.turnPeriod ?? 900));
   const moment = momentOf(order);
-  const before = order.points.map((p) => state.points[p.id] ?? { command: 0, received: 0 });
-  const said = order.points.map((p) => measurement.points[p.id]);
+  const before = order.points.map((p) => own(state.points, p.id) ?? { command: 0, received: 0 });
+  const said = order.points.map((p) => own(measurement.points, p.id));
   order.points.forEach((p, i) => {
     const word = said[i];
     moment.wants[i] = word?.connected ? 1 : 0;

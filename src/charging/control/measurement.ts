@@ -1,3 +1,4 @@
+import { own } from '../../core/own.js';
 import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
 import type { ControlMeasurement, ControlSettings } from './settings.js';
 
@@ -28,7 +29,7 @@ export function faultIn(
   if (last !== undefined && at <= last) return 'not-new';
   if (clock - at > settings.staleAfter) return 'stale';
   for (const { node } of settings.meters) {
-    const reading = nodes?.[node];
+    const reading = own(nodes, node);
     if (reading?.length !== 3) return 'incomplete';
     if (!reading.every(good)) return 'not-a-number';
   }
@@ -58,7 +59,7 @@ export function otherLoad(
   const drawn = new Float64Array(3 * m);
   const free = new Float64Array(3 * m);
   points.forEach((p, i) => {
-    const current = measurement.points[p.id]?.current ?? 0;
+    const current = own(measurement.points, p.id)?.current ?? 0;
     for (let k = 0; k < 3; k++) {
       if (!(mask[i]! & LINE_BIT[k]!)) continue;
       drawn[3 * node[i]! + k] = drawn[3 * node[i]! + k]! + current;
@@ -71,7 +72,7 @@ export function otherLoad(
   for (let v = m - 1; v >= 0; v--) {
     const here = nodes[v]!;
     const meter = meters.get(here.id);
-    const reading = meter && measurement.nodes[here.id];
+    const reading = meter && own(measurement.nodes, here.id);
     const up = parent[v]!;
     for (let k = 0; k < 3; k++) {
       const c = 3 * v + k;

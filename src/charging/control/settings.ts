@@ -1,6 +1,7 @@
+import { own } from '../../core/own.js';
 import type { Amperes, Seconds, WattHours } from '../../units/index.js';
 import type { AllocationPolicy } from '../allocation/policy.js';
-import type { ChargingNetwork, PerLine } from '../network/network.js';
+import { type ChargingNetwork, LEAST_CURRENT, type PerLine } from '../network/network.js';
 import { inspection } from '../network/refuse.js';
 import type { SafeCurrents } from './safe-currents.js';
 
@@ -86,9 +87,13 @@ export function inspectSettings(network: ChargingNetwork, settings: ControlSetti
   });
   if (settings.safe)
     for (const p of network.points) {
-      const safe = settings.safe[p.id];
+      const safe = own(settings.safe, p.id);
       if (found.number(safe, ['safe', p.id], { least: 0 }))
-        found.when(safe! > 0 && safe! < (p.least ?? 6), ['safe', p.id], `must be 0 or at least ${p.least ?? 6} A`);
+        found.when(
+          safe! > 0 && safe! < (p.least ?? LEAST_CURRENT),
+          ['safe', p.id],
+          `must be 0 or at least ${p.least ?? LEAST_CURRENT} A`,
+        );
     }
   found.refuse('The settings of a load control');
 }

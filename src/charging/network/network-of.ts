@@ -1,4 +1,5 @@
 import { type Fact, factValue, isMissing, type Known, type Missing } from '../../core/index.js';
+import { own } from '../../core/own.js';
 import type { Board, ChargePoint, Installation, Line, Run } from '../../installation/index.js';
 import { type Amperes, amperes } from '../../units/index.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint, type PerLine } from './network.js';
@@ -70,7 +71,7 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
       board.rating && read(`${board.id}.rating`, board.rating),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
     ]);
-    nodes.push(nodeOf(board.id, parent, limit, { load: options.otherLoad?.[board.id] }));
+    nodes.push(nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id) }));
     for (const run of board.runs) addRun(run, board.id, lines);
   };
   const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {

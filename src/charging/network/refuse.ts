@@ -41,11 +41,15 @@ export function inspection(): Inspection {
   };
 }
 
+/** Results go by name, and a record cannot hold this one. */
+const noName = "'__proto__' cannot be a name";
+
 /** Everything that is wrong with a network, with the path from its root. */
 export function inspectNetwork(network: ChargingNetwork, found: Inspection, root: Path = []): void {
   const nodes = new Map<string, NetworkNode>();
   network.nodes.forEach((node, i) => {
     found.when(nodes.has(node.id), [...root, 'nodes', i, 'id'], `'${node.id}' is the name of another node too`);
+    found.when(node.id === '__proto__', [...root, 'nodes', i, 'id'], noName);
     nodes.set(node.id, node);
   });
   network.nodes.forEach((node, i) => {
@@ -56,6 +60,7 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   network.points.forEach((point, i) => {
     const path = () => [...root, 'points', i];
     if (points.has(point.id)) found.when(true, [...path(), 'id'], `'${point.id}' is the name of another point too`);
+    if (point.id === '__proto__') found.when(true, [...path(), 'id'], noName);
     points.add(point.id);
     if (!nodes.has(point.node)) found.when(true, [...path(), 'node'], `there is no node '${point.node}'`);
     inspectPoint(point, found, path);

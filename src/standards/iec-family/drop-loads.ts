@@ -1,4 +1,5 @@
 import { factValue, isMissing, type Known, whenKnown } from '../../core/index.js';
+import { own } from '../../core/own.js';
 import {
   type ChargePoint,
   isSource,
@@ -60,7 +61,7 @@ const isFeeder = (run: Run) => run.feeds.some((o) => o.kind === 'board');
 /** Currents of a run by line, and where they come from. */
 function currentsOf(circuit: CircuitCase, run: Run, followed: Line): Pick<RunLoad, 'by' | 'currents'> {
   const onAll = (current: Known<number>) => whenKnown([current], (c) => each((l) => (run.lines.includes(l) ? c : 0)));
-  const declared = circuit.options.feederDemand?.[run.id];
+  const declared = own(circuit.options.feederDemand, run.id);
   if (declared !== undefined && isFeeder(run))
     return { by: 'declared demand of the feeder, on each of its lines', currents: onAll(declared) };
   const loads = whenKnown(

@@ -197,3 +197,18 @@ test('the electrode of a point is judged by the smallest undelayed device ahead 
   expect(ahead(device(30), device(100))).toEqual(known(milliamperes(30)));
   expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, device(100))).toEqual(known(milliamperes(100)));
 });
+
+test('a run may bear a name that every object inherits', () => {
+  const under = (id: string) => {
+    const garage: Board = {
+      kind: 'board',
+      id: 'garage',
+      runs: [{ ...circuit({ feeds: [load()] }), id: 'garage sockets' }],
+    };
+    const feeder = { ...circuit({ feeds: [garage] }), id };
+    return [{}, { feederDemand: { [id]: amperes(30) } }].map((options) =>
+      JSON.stringify(assess(code, house([feeder]), id, options)).replaceAll(id, 'x'),
+    );
+  };
+  for (const id of ['hasOwnProperty', 'constructor', '__proto__']) expect(under(id)).toEqual(under('feeder one'));
+});
