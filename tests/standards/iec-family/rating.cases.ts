@@ -2,6 +2,7 @@ import {
   amperes,
   celsius,
   metres,
+  milliohmsPerMetre,
   millivoltsPerAmpereMetre,
   ohmMillimetres,
   ratio,
@@ -18,7 +19,9 @@ import {
   dropCorrectionAtTemperature,
   dropCorrectionGroupFull,
   dropRateAtPowerFactor,
+  dropRateAtWorstAngle,
   dropRateCorrected,
+  dropRateInParallel,
   dropRatioOf,
   dropToNeutral,
   harmonicCurrentOfLine,
@@ -37,6 +40,7 @@ import {
 } from '../../../src/standards/bs7671/index.js';
 import {
   annexDCapacity,
+  dropRateOfReactance,
   dropRateOfResistivity,
   tableB5210,
   tableB5212,
@@ -641,6 +645,116 @@ const atNinety = (
   }),
 );
 
+// armoured cables of 25 mm² and up as the same page prints them: x between lines, and of a two-core cable, in mV/(A·m);
+// both go in steps of 0.005, and half a step of each is allowed
+const reactive = (
+  [
+    [25, 0.14, 0.16],
+    [35, 0.135, 0.155],
+    [50, 0.135, 0.155],
+    [70, 0.13, 0.15],
+    [95, 0.13, 0.15],
+    [120, 0.13, 0.145],
+    [150, 0.125, 0.145],
+    [185, 0.125, 0.145],
+    [240, 0.125, 0.14],
+    [300, 0.12, 0.14],
+    [400, 0.12, 0.14],
+  ] as const
+).map(
+  ([area, betweenLines, published]): PublishedCase => ({
+    id: `reactive-drop-rate-${area}`,
+    about: `reactive drop of two cores of ${area} mm² from that between three lines`,
+    source: { document: 'BS 7671', where: 'Table 4E4B, columns x of two-core and of three-core cable' },
+    provenance: 'one-source',
+    exercises: ['drop-rate-of-reactance'],
+    ours: () =>
+      1000 *
+      dropRateOfReactance({
+        wayFactor: ratio(2),
+        reactancePerMetre: milliohmsPerMetre(betweenLines / Math.sqrt(3)),
+      }),
+    published,
+    unit: 'mV/(A·m)',
+    tolerance: 0.0055,
+  }),
+);
+
+// r, x and z of the same page, two cores and three; z goes in steps of 0.05 from 1 mV/(A·m), of 0.01 or 0.005 below
+const impedances = (
+  [
+    ['two-cores', 25, 1.85, 0.16, 1.9],
+    ['two-cores', 35, 1.35, 0.155, 1.35],
+    ['two-cores', 50, 0.99, 0.155, 1],
+    ['two-cores', 70, 0.67, 0.15, 0.69],
+    ['two-cores', 95, 0.5, 0.15, 0.52],
+    ['two-cores', 120, 0.4, 0.145, 0.42],
+    ['two-cores', 150, 0.32, 0.145, 0.35],
+    ['two-cores', 185, 0.26, 0.145, 0.29],
+    ['two-cores', 240, 0.2, 0.14, 0.24],
+    ['two-cores', 300, 0.16, 0.14, 0.21],
+    ['two-cores', 400, 0.13, 0.14, 0.19],
+    ['three-cores', 25, 1.6, 0.14, 1.65],
+    ['three-cores', 35, 1.15, 0.135, 1.15],
+    ['three-cores', 50, 0.86, 0.135, 0.87],
+    ['three-cores', 70, 0.59, 0.13, 0.6],
+    ['three-cores', 95, 0.43, 0.13, 0.45],
+    ['three-cores', 120, 0.34, 0.13, 0.37],
+    ['three-cores', 150, 0.28, 0.125, 0.3],
+    ['three-cores', 185, 0.22, 0.125, 0.26],
+    ['three-cores', 240, 0.175, 0.125, 0.21],
+    ['three-cores', 300, 0.14, 0.12, 0.185],
+    ['three-cores', 400, 0.115, 0.12, 0.165],
+  ] as const
+).map(
+  ([cores, area, r, x, published]): PublishedCase => ({
+    id: `drop-rate-z-${cores}-${area}`,
+    about: `drop per ampere and metre at the worst phase angle, ${area} mm², ${cores.replace('-', ' ')}`,
+    source: { document: 'BS 7671', where: 'Table 4E4B, column z from r and x' },
+    provenance: 'one-source',
+    exercises: ['drop-rate-at-worst-angle'],
+    ours: () =>
+      1000 *
+      dropRateAtWorstAngle({
+        resistiveRate: millivoltsPerAmpereMetre(r),
+        reactiveRate: millivoltsPerAmpereMetre(x),
+        temperatureCorrection: one,
+      }),
+    published,
+    unit: 'mV/(A·m)',
+    tolerance: published > 1 ? 0.05 : 0.01,
+  }),
+);
+
+// the drop of one line per ampere is its resistance: 0.0812 mΩ/m, printed for runs of several cables, in mΩ
+const dropInParallel = (
+  [
+    [5, 4, 0.1015],
+    [60, 2, 2.436],
+  ] as const
+).map(
+  ([run, sets, published]): PublishedCase => ({
+    id: `drop-rate-of-${sets}-cables-over-${run}-m`,
+    about: `resistive drop of one line for each ampere, ${sets} cables of 300 mm² over ${run} m`,
+    source: { document: 'short-circuit study of a building at 380 V', where: 'table of cable parameters' },
+    provenance: 'one-source',
+    exercises: ['drop-rate-in-parallel'],
+    ours: () =>
+      1000 *
+      voltageDropTabulated({
+        dropRate: dropRateInParallel({
+          dropRate: millivoltsPerAmpereMetre(0.0812),
+          parallelConductors: ratio(sets),
+        }),
+        designCurrent: amperes(1),
+        length: metres(run),
+      }),
+    published,
+    unit: 'mV/A',
+    tolerance: 0.00005 + 1e-9,
+  }),
+);
+
 // 20 m there and back, 1.5 mm², 350 mA; the print cuts the last place
 const ledLead: PublishedCase = {
   id: 'drop-of-350-ma-on-1-5-mm2-over-20-m',
@@ -686,4 +800,7 @@ export const cases: readonly PublishedCase[] = [
   fuseShare,
   ...atNinety,
   ledLead,
+  ...reactive,
+  ...impedances,
+  ...dropInParallel,
 ];
