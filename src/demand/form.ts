@@ -1,4 +1,5 @@
 import { type CheckResult, type Fact, isMissing, type Known } from '../core/index.js';
+import { own } from '../core/own.js';
 import { readMeterPoint } from '../standards/gb-network/meter-point.js';
 import type { ConnectionDecision, ConnectionFacts } from '../standards/network-rules.js';
 import type { Demand } from './demand.js';
@@ -47,7 +48,7 @@ const fromKnown = (id: string, title: string, value: Known<number>, obtain: stri
   isMissing(value) ? { id, title, missing: obtain } : entry(id, title, Math.round(value * 100) / 100, { unit });
 
 function fromParticulars(id: string, title: string, options: NotificationOptions, obtain: string): FormField {
-  const value = options.particulars?.[id];
+  const value = own(options.particulars, id);
   return value === undefined || value.trim() === '' ? { id, title, missing: obtain } : entry(id, title, value);
 }
 

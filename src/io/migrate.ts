@@ -1,3 +1,4 @@
+import { own } from '../core/own.js';
 import { CalculationError } from '../units/index.js';
 
 /** Pure steps from one format of the survey to the next; a format without a step is the current one. */
@@ -25,7 +26,7 @@ export function migrate(document: unknown): unknown {
     const format = (current as { format?: unknown } | null)?.format;
     if (typeof current !== 'object' || current === null || typeof format !== 'string' || format === currentFormat)
       return current;
-    const step = Object.hasOwn(steps, format) ? steps[format] : undefined;
+    const step = own(steps, format);
     if (!step) {
       const known = [...Object.keys(steps), currentFormat];
       throw new CalculationError(

@@ -1,3 +1,4 @@
+import { own } from '../core/own.js';
 import type { ConnectionDecision, FormField } from '../demand/index.js';
 import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
 import { formatIn } from '../units/index.js';
@@ -191,7 +192,7 @@ export function recordsOf(
     code: plan.code,
     installation: installationFields(option),
     circuits: option.points.map((p): CircuitRecord => {
-      const read = Object.hasOwn(readings, p.point) ? readings[p.point] : undefined;
+      const read = own(readings, p.point);
       return {
         point: p.point,
         fields: circuitFields(p),
