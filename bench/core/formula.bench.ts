@@ -1,4 +1,5 @@
 import { unit } from 'mathjs';
+import { voltageDropTabulated } from '../../src/codes/bs7671/index.js';
 import {
   amperes,
   evaluate,
@@ -10,7 +11,6 @@ import {
   silent,
   type Volts,
 } from '../../src/index.js';
-import { voltageDropTabulated } from '../../src/standards/bs7671/index.js';
 import { compare } from '../compare.js';
 
 // One voltage drop for each of a thousand lengths; every way keeps its results, and has a loop of its own, or the engine

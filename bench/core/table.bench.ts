@@ -1,5 +1,5 @@
+import { table4D5 } from '../../src/codes/bs7671/index.js';
 import { squareMillimetres } from '../../src/index.js';
-import { table4D5 } from '../../src/standards/bs7671/index.js';
 import { compare } from '../compare.js';
 
 // A thousand cells of a table of two axes, keys in turn; every way keeps its results.

@@ -4,9 +4,9 @@
  * @module ohmwright/charging
  */
 
-export * from '../standards/gb-smart-charging/index.js';
-export * from '../standards/iec61851/index.js';
-export * from '../standards/iec62196/index.js';
+export * from '../networks/gb-smart-charging/index.js';
+export * from '../products/iec61851/index.js';
+export * from '../products/iec62196/index.js';
 export {
   type Allocation,
   allocate,

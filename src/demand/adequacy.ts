@@ -1,3 +1,4 @@
+import { table4D1A } from '../codes/bs7671/tables/4d1a.js';
 import {
   type CheckResult,
   type Fact,
@@ -15,8 +16,7 @@ import {
   whenKnown,
 } from '../core/index.js';
 import type { Installation, Line, Supply } from '../installation/index.js';
-import { table4D1A } from '../standards/bs7671/tables/4d1a.js';
-import { meterTails } from '../standards/gb-network/meter-tails.js';
+import { meterTails } from '../networks/gb-network/meter-tails.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
 import { demandWithinCutOut, demandWithinMainSwitch, demandWithinTails, serviceOfItsOwn } from './adequacy-checks.js';
 import { changesOf, type SupplyChange } from './changes.js';

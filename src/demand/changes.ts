@@ -1,5 +1,5 @@
 import { isMissing, judge, type Known } from '../core/index.js';
-import { serviceFuses } from '../standards/gb-network/service-fuses.js';
+import { serviceFuses } from '../networks/gb-network/service-fuses.js';
 import { type Amperes, amperes } from '../units/index.js';
 import { demandWithinCutOut } from './adequacy-checks.js';
 import type { LineDemand } from './demand.js';

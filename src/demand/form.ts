@@ -1,7 +1,7 @@
 import { type CheckResult, type Fact, isMissing, type Known } from '../core/index.js';
 import { own } from '../core/own.js';
-import { readMeterPoint } from '../standards/gb-network/meter-point.js';
-import type { ConnectionDecision, ConnectionFacts } from '../standards/network-rules.js';
+import { readMeterPoint } from '../networks/gb-network/meter-point.js';
+import type { ConnectionDecision, ConnectionFacts } from '../networks/network-rules.js';
 import type { Demand } from './demand.js';
 import type { DemandCase } from './loads.js';
 import type { NotificationOptions } from './notification-options.js';

@@ -3,25 +3,25 @@
  *
  * @module ohmwright/demand
  */
-export * from '../standards/approved-document-m/heights.js';
-export * from '../standards/charging-code-of-practice/heights.js';
-export * from '../standards/de-network/connection-checks.js';
-export { germany } from '../standards/de-network/connection-rules.js';
-export * from '../standards/de-network/unbalance.js';
-export * from '../standards/din18015/building-load.js';
-export * from '../standards/due-dates.js';
-export * from '../standards/fr-accessibility/heights.js';
-export * from '../standards/gb-network/connection-checks.js';
-export { greatBritain } from '../standards/gb-network/connection-rules.js';
-export * from '../standards/gb-network/distributors.js';
-export * from '../standards/gb-network/meter-point.js';
-export * from '../standards/gb-network/meter-tails.js';
-export * from '../standards/gb-network/service-fuses.js';
-export * from '../standards/iec61439/rated-diversity.js';
-export * from '../standards/network-rules.js';
-export * from '../standards/nfc14100/riser-simultaneity.js';
-export * from '../standards/on-site-guide/a2.js';
-export * from '../standards/pas1899/heights.js';
+export * from '../guidance/approved-document-m/heights.js';
+export * from '../guidance/charging-code-of-practice/heights.js';
+export * from '../guidance/din18015/building-load.js';
+export * from '../guidance/fr-accessibility/heights.js';
+export * from '../guidance/on-site-guide/a2.js';
+export * from '../guidance/pas1899/heights.js';
+export * from '../networks/de-network/connection-checks.js';
+export { germany } from '../networks/de-network/connection-rules.js';
+export * from '../networks/de-network/unbalance.js';
+export * from '../networks/due-dates.js';
+export * from '../networks/gb-network/connection-checks.js';
+export { greatBritain } from '../networks/gb-network/connection-rules.js';
+export * from '../networks/gb-network/distributors.js';
+export * from '../networks/gb-network/meter-point.js';
+export * from '../networks/gb-network/meter-tails.js';
+export * from '../networks/gb-network/service-fuses.js';
+export * from '../networks/network-rules.js';
+export * from '../networks/nfc14100/riser-simultaneity.js';
+export * from '../products/iec61439/rated-diversity.js';
 export * from './adequacy.js';
 export * from './adequacy-checks.js';
 export type { SupplyChange } from './changes.js';

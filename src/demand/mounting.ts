@@ -1,8 +1,8 @@
 import { type CheckResult, comparison, type Fact, notRequired, type Sheet, silent, span } from '../core/index.js';
-import { buildingHeights } from '../standards/approved-document-m/heights.js';
-import { codeOfPracticeHeights } from '../standards/charging-code-of-practice/heights.js';
-import { frenchHeights } from '../standards/fr-accessibility/heights.js';
-import { accessibleHeights } from '../standards/pas1899/heights.js';
+import { buildingHeights } from '../guidance/approved-document-m/heights.js';
+import { codeOfPracticeHeights } from '../guidance/charging-code-of-practice/heights.js';
+import { frenchHeights } from '../guidance/fr-accessibility/heights.js';
+import { accessibleHeights } from '../guidance/pas1899/heights.js';
 import { type Millimetres, millimetres } from '../units/index.js';
 
 /** Heights and distances of a charge point as planned or measured. */

@@ -1,8 +1,8 @@
 import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import { germany } from '../standards/de-network/connection-rules.js';
-import { greatBritain } from '../standards/gb-network/connection-rules.js';
-import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, NetworkRules } from '../standards/network-rules.js';
+import { germany } from '../networks/de-network/connection-rules.js';
+import { greatBritain } from '../networks/gb-network/connection-rules.js';
+import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, NetworkRules } from '../networks/network-rules.js';
 import { invalidInput } from '../units/index.js';
 import { type Demand, demandOfCase, governingOn } from './demand.js';
 import { type FormField, formFields } from './form.js';

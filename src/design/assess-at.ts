@@ -1,4 +1,12 @@
 import {
+  type Aspect,
+  type AssessmentOptions,
+  aspects,
+  type CircuitCase,
+  type Findings,
+  type WiringCode,
+} from '../codes/wiring-code.js';
+import {
   type CheckResult,
   type Gap,
   notRequired,
@@ -8,14 +16,6 @@ import {
   statement,
 } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import {
-  type Aspect,
-  type AssessmentOptions,
-  aspects,
-  type CircuitCase,
-  type Findings,
-  type WiringCode,
-} from '../standards/wiring-code.js';
 import { circuitCase } from './circuit-case.js';
 
 /** What one aspect of a circuit ended in. */

@@ -1,6 +1,6 @@
+import { type Aspect, type AssessmentOptions, aspects, type WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Sheet, Worse } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import { type Aspect, type AssessmentOptions, aspects, type WiringCode } from '../standards/wiring-code.js';
 import {
   type AspectResults,
   type Assessment,

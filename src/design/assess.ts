@@ -1,6 +1,6 @@
+import type { AssessmentOptions, Findings, WiringCode } from '../codes/wiring-code.js';
 import { type Sheet, silent } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import type { AssessmentOptions, Findings, WiringCode } from '../standards/wiring-code.js';
 import { type Assessment, assessmentOf, judgeAspects } from './assess-at.js';
 import { assessRanges } from './assess-ranges.js';
 import { rangesOf } from './ranges.js';

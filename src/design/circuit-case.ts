@@ -1,7 +1,7 @@
+import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
 import type { Known } from '../core/index.js';
 import { own } from '../core/own.js';
 import { type Board, connectedCurrentOf, type Installation, pathsOf } from '../installation/index.js';
-import type { AssessmentOptions, CircuitCase } from '../standards/wiring-code.js';
 import { type Amperes, CalculationError } from '../units/index.js';
 
 /**

@@ -1,7 +1,7 @@
+import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Gap } from '../core/index.js';
 import { known } from '../core/index.js';
 import { type Cable, type Installation, type Run, withRun } from '../installation/index.js';
-import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
 import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from '../units/index.js';
 import { assess } from './assess.js';
 import type { Assessment } from './assess-at.js';

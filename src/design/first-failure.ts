@@ -1,6 +1,6 @@
+import type { AssessmentOptions, Findings, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, silent } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import type { AssessmentOptions, Findings, WiringCode } from '../standards/wiring-code.js';
 import { assess } from './assess.js';
 import { type Assessment, assessmentOf, judgeAspects } from './assess-at.js';
 import { rangesOf } from './ranges.js';

@@ -1,8 +1,8 @@
+import { writeExternalImpedance } from '../codes/iec-family/fault-loop.js';
+import { measuredLimitByRatio } from '../codes/iec-family/measured-loop.js';
+import { residualUpstream } from '../codes/iec-family/residual-position.js';
 import { factValue, isMissing, missing, silent, whenKnown } from '../core/index.js';
 import type { ChargePoint, ResidualDevice } from '../installation/index.js';
-import { writeExternalImpedance } from '../standards/iec-family/fault-loop.js';
-import { measuredLimitByRatio } from '../standards/iec-family/measured-loop.js';
-import { residualUpstream } from '../standards/iec-family/residual-position.js';
 import { ratio } from '../units/index.js';
 import {
   amount,

@@ -1,6 +1,6 @@
+import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, type Gap, termOf } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
 
 import type { PermittedInterval } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';

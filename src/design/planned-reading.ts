@@ -1,8 +1,8 @@
+import { writeRunImpedance } from '../codes/iec-family/loop-impedance.js';
+import type { TestPlan } from '../codes/iec-family/test-plan.js';
+import type { AssessmentOptions, CircuitCase, Findings } from '../codes/wiring-code.js';
 import { type Amount, type Gap, isMissing, type Known, missing, silent, whenKnown } from '../core/index.js';
 import type { Run } from '../installation/index.js';
-import { writeRunImpedance } from '../standards/iec-family/loop-impedance.js';
-import type { TestPlan } from '../standards/iec-family/test-plan.js';
-import type { AssessmentOptions, CircuitCase, Findings } from '../standards/wiring-code.js';
 import type { Celsius, Ohms } from '../units/index.js';
 
 /** A limit of a reading. */

@@ -1,5 +1,5 @@
+import type { Findings } from '../codes/wiring-code.js';
 import { isMissing, missing } from '../core/index.js';
-import type { Findings } from '../standards/wiring-code.js';
 import type { RangedPoint } from './ranged-points.js';
 
 /** An end of a range as it is printed. */

@@ -1,5 +1,3 @@
-import { type Check, type CheckResult, type Evidence, type Sheet, SilentSheet, type Worse } from '../core/index.js';
-import type { Installation } from '../installation/index.js';
 import {
   type Aspect,
   type AssessmentOptions,
@@ -7,7 +5,9 @@ import {
   type CircuitCase,
   type Findings,
   type WiringCode,
-} from '../standards/wiring-code.js';
+} from '../codes/wiring-code.js';
+import { type Check, type CheckResult, type Evidence, type Sheet, SilentSheet, type Worse } from '../core/index.js';
+import type { Installation } from '../installation/index.js';
 import { judgeAspect } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';
 import { pinned } from './ranges.js';

@@ -1,4 +1,4 @@
-import type { TestKind } from '../standards/iec-family/test-plan.js';
+import type { TestKind } from '../codes/iec-family/test-plan.js';
 import { continuity, insulation, ring } from './dead-tests.js';
 import { direct, electrode, loop, prospective, residual, underLoad } from './live-tests.js';
 import type { PlannedReading, TestSheetInput } from './planned-reading.js';

@@ -1,5 +1,5 @@
+import type { TestKind } from '../codes/iec-family/test-plan.js';
 import { isMissing } from '../core/index.js';
-import type { TestKind } from '../standards/iec-family/test-plan.js';
 
 import type { PlannedReading, TestSheetInput } from './planned-reading.js';
 import { readingsOf } from './test-readings.js';

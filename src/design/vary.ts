@@ -1,3 +1,4 @@
+import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type Fact, type Gap, isMissing, known, type Name } from '../core/index.js';
 import {
   type ChargePoint,
@@ -9,7 +10,6 @@ import {
   type Stretch,
   withRun,
 } from '../installation/index.js';
-import type { AssessmentOptions, WiringCode } from '../standards/wiring-code.js';
 import { amperes, celsius, metres, squareMillimetres } from '../units/index.js';
 
 /** What is varied while everything else stays as surveyed. */

@@ -1,6 +1,6 @@
 import * as z from 'zod';
+import { editions } from '../codes/bs7671/editions.js';
 import type { Survey } from '../site/survey.js';
-import { editions } from '../standards/bs7671/editions.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
   board,

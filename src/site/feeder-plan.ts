@@ -1,8 +1,8 @@
+import type { WiringCode } from '../codes/wiring-code.js';
 import { isMissing, overall, type Recorder } from '../core/index.js';
 import { feederDemandOf } from '../demand/index.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
-import type { WiringCode } from '../standards/wiring-code.js';
 import type { Amperes } from '../units/index.js';
 import { demandOptions } from './demand-options.js';
 import { feederHoursOf } from './hours.js';

@@ -1,10 +1,10 @@
+import type { Findings } from '../codes/wiring-code.js';
 import { isMissing } from '../core/index.js';
 import { type Installation, type OvercurrentDevice, pathTo, type Run, type Supply } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
-import { ggEnvelope } from '../standards/bs88/gg-envelope.js';
-import { ggGates } from '../standards/bs88/gg-gates.js';
-import { breakerEnvelope } from '../standards/en60898/envelope.js';
-import type { Findings } from '../standards/wiring-code.js';
+import { ggEnvelope } from '../products/bs88/gg-envelope.js';
+import { ggGates } from '../products/bs88/gg-gates.js';
+import { breakerEnvelope } from '../products/en60898/envelope.js';
 
 /** A band between the gates of a product standard: faster and slower edge as current in A and time in s. */
 export interface DeviceBand {

@@ -1,3 +1,5 @@
+import { bs7671 } from '../codes/bs7671/code.js';
+import type { WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
 import {
   adequacyOf,
@@ -8,8 +10,6 @@ import {
 } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
 import { withRun } from '../installation/index.js';
-import { bs7671 } from '../standards/bs7671/code.js';
-import type { WiringCode } from '../standards/wiring-code.js';
 import { millimetres } from '../units/index.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';

@@ -1,8 +1,8 @@
+import type { EarthingOption } from '../codes/bs7671/earthing-options.js';
 import type { Overall, SheetDocument } from '../core/index.js';
 import type { Adequacy, FeederDemand, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { Installation, Run } from '../installation/index.js';
-import type { EarthingOption } from '../standards/bs7671/earthing-options.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours } from './hours.js';
 import type { Night } from './night.js';

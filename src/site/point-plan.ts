@@ -1,3 +1,7 @@
+import { earthingOptions } from '../codes/bs7671/earthing-options.js';
+import { islandResidual } from '../codes/bs7671/rules/charge-point-earthing.js';
+import { testPlan } from '../codes/bs7671/test-plan.js';
+import type { WiringCode } from '../codes/wiring-code.js';
 import type { Recorder } from '../core/index.js';
 import {
   type Assessment,
@@ -10,10 +14,6 @@ import {
   testSheet,
 } from '../design/index.js';
 import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
-import { earthingOptions } from '../standards/bs7671/earthing-options.js';
-import { islandResidual } from '../standards/bs7671/rules/charge-point-earthing.js';
-import { testPlan } from '../standards/bs7671/test-plan.js';
-import type { WiringCode } from '../standards/wiring-code.js';
 import { celsius } from '../units/index.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';

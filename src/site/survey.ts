@@ -1,6 +1,6 @@
+import type { AssessmentOptions } from '../codes/wiring-code.js';
 import type { Fact } from '../core/index.js';
 import type { Cable, Installation, Run } from '../installation/index.js';
-import type { AssessmentOptions } from '../standards/wiring-code.js';
 import type { Amperes, Metres, Ratio, WattHours } from '../units/index.js';
 
 /** What a vehicle needs, for charge times and for the load of the night. */

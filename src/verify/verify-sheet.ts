@@ -1,3 +1,4 @@
+import { aspects } from '../codes/wiring-code.js';
 import {
   type Check,
   type CheckResult,
@@ -18,7 +19,6 @@ import {
   type Written,
 } from '../core/index.js';
 import { within } from '../core/vocabulary/index.js';
-import { aspects } from '../standards/wiring-code.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
 import { close, same, sameGaps } from './same.js';

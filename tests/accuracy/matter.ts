@@ -21,7 +21,7 @@ export interface SlipScore {
 }
 
 const modules = import.meta.glob<Readonly<Record<string, unknown>>>(
-  '../../src/{physics,standards,installation,demand,charging,design,site}/**/*.ts',
+  '../../src/{physics,codes,products,networks,guidance,installation,demand,charging,design,site}/**/*.ts',
   { eager: true },
 );
 const crossFiles = import.meta.glob<{ readonly crossChecks: readonly CrossCheck[] }>('../**/*.cross.ts', {

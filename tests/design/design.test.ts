@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
 import {
   amperes,
   assess,
@@ -19,7 +20,6 @@ import {
   unknown,
 } from '../../src/index.js';
 import { withRun } from '../../src/installation/index.js';
-import { bs7671 } from '../../src/standards/bs7671/index.js';
 import { chargePoint, circuit, house } from '../support/house.js';
 import { smallCode } from '../support/small-code.js';
 

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import type { Findings } from '../../src/codes/wiring-code.js';
 import { judgeAspects } from '../../src/design/assess-at.js';
 import { RangedPoints } from '../../src/design/ranged-points.js';
 import { pinned, rangesOf } from '../../src/design/ranges.js';
 import { silent } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { withAllWanted } from '../../src/site/index.js';
-import { bs7671 } from '../../src/standards/bs7671/index.js';
-import type { Findings } from '../../src/standards/wiring-code.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
 const code = bs7671('2018+A2:2022');

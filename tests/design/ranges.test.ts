@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
 import {
   amperes,
   assess,
@@ -17,7 +18,6 @@ import {
   unknown,
   writeSheet,
 } from '../../src/index.js';
-import { bs7671 } from '../../src/standards/bs7671/index.js';
 import { chargePoint, circuit, house } from '../support/house.js';
 import { smallCode } from '../support/small-code.js';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { disconnection } from '../../src/codes/bs7671/rules/disconnection.js';
+import { type TestEdition, testPlan } from '../../src/codes/bs7671/test-plan.js';
+import type { Findings } from '../../src/codes/wiring-code.js';
 import { judgeReadings } from '../../src/design/judge-readings.js';
 import { testSheet } from '../../src/design/test-sheet.js';
 import { celsius, known, milliamperes, ohms, type Run, silent, unknown, volts } from '../../src/index.js';
-import { disconnection } from '../../src/standards/bs7671/rules/disconnection.js';
-import { type TestEdition, testPlan } from '../../src/standards/bs7671/test-plan.js';
-import type { Findings } from '../../src/standards/wiring-code.js';
 import { caseOf, chargePoint, circuit, house } from '../support/house.js';
 
 function sheetOf(

@@ -4,11 +4,11 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
 import type { Check, CheckResult, Evidence, Name, Sheet, Worse } from '../../src/core/index.js';
 import { SilentSheet } from '../../src/core/sheet.js';
 import { judgeAspects } from '../../src/design/assess-at.js';
 import type { Installation } from '../../src/installation/index.js';
-import { bs7671 } from '../../src/standards/bs7671/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { hasCode } from '../../src/units/index.js';
 

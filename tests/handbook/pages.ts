@@ -8,8 +8,7 @@ export interface PagePlan {
   readonly from: readonly string[];
 }
 
-const s = 'standards/';
-const t = 'standards/bs7671/tables/';
+const t = 'codes/bs7671/tables/';
 
 /** The pages in the order of the index; a definition stands on the first that takes its module. */
 export const pagePlans: readonly PagePlan[] = [
@@ -17,33 +16,33 @@ export const pagePlans: readonly PagePlan[] = [
   {
     name: 'demand-of-many',
     title: 'Demand of many dwellings and charge points',
-    from: ['demand/many', `${s}nfc14100`, `${s}din18015`],
+    from: ['demand/many', 'networks/nfc14100', 'guidance/din18015'],
   },
   {
     name: 'rating',
     title: 'Current-carrying capacity and overload',
     from: [
-      `${s}iec-family/capacity`,
-      `${s}iec-family/conductor-size`,
-      `${s}iec-family/e52`,
-      `${s}iec-family/parallel`,
-      `${s}iec-family/rated`,
+      'codes/iec-family/capacity',
+      'codes/iec-family/conductor-size',
+      'codes/iec-family/e52',
+      'codes/iec-family/parallel',
+      'codes/iec-family/rated',
     ],
   },
   {
     name: 'voltage-drop',
     title: 'Voltage drop',
-    from: ['physics/voltage-drop', `${s}iec-family/voltage-drop`, 'physics/four-wire'],
+    from: ['physics/voltage-drop', 'codes/iec-family/voltage-drop', 'physics/four-wire'],
   },
   {
     name: 'heat-balance',
     title: 'Heat balance of cables',
-    from: ['physics/heat', `${s}iec60502`],
+    from: ['physics/heat', 'products/iec60502'],
   },
   {
     name: 'conductor-temperature',
     title: 'Conductor temperature and resistance',
-    from: [`${s}iec-family/conductor-temperature`],
+    from: ['codes/iec-family/conductor-temperature'],
   },
   { name: 'cable-heat', title: 'Heat of cables: capacity from first principles', from: ['physics/heat'] },
   {
@@ -53,14 +52,14 @@ export const pagePlans: readonly PagePlan[] = [
       'physics/fault-current',
       'physics/short-circuit',
       'physics/meshed-peak',
-      `${s}iec-family/breaking`,
-      `${s}iec60909`,
+      'codes/iec-family/breaking',
+      'products/iec60909',
     ],
   },
   {
     name: 'earth-fault-loop',
     title: 'Earth fault loop and disconnection',
-    from: ['physics/loop', 'physics/ring', `${s}iec-family/measured-loop`, `${s}iec-family/disconnection`],
+    from: ['physics/loop', 'physics/ring', 'codes/iec-family/measured-loop', 'codes/iec-family/disconnection'],
   },
   {
     name: 'thermal-withstand',
@@ -68,40 +67,40 @@ export const pagePlans: readonly PagePlan[] = [
     from: [
       'physics/adiabatic',
       'physics/earthing-conductor',
-      `${s}iec-family/line-withstand`,
-      `${s}iec-family/protective`,
+      'codes/iec-family/line-withstand',
+      'codes/iec-family/protective',
     ],
   },
   { name: 'time-current', title: 'Time-current curves', from: ['physics/time-current'] },
-  { name: 'earth-electrodes', title: 'Earth electrodes', from: ['physics/electrodes', `${s}bs7430`] },
+  { name: 'earth-electrodes', title: 'Earth electrodes', from: ['physics/electrodes', 'guidance/bs7430'] },
   { name: 'open-pen', title: 'Broken PEN conductor', from: ['physics/open-pen', 'physics/lost-pen'] },
   {
     name: 'charging',
     title: 'Charge points: control and pilot',
-    from: ['charging/', `${s}iec61851`, `${s}iec62196`, `${s}gb-smart-charging`],
+    from: ['charging/', 'products/iec61851', 'products/iec62196', 'networks/gb-smart-charging'],
   },
   {
     name: 'mounting-heights',
     title: 'Mounting heights',
     from: [
       'demand/mounting',
-      `${s}approved-document-m`,
-      `${s}fr-accessibility`,
-      `${s}pas1899`,
-      `${s}charging-code-of-practice`,
+      'guidance/approved-document-m',
+      'guidance/fr-accessibility',
+      'guidance/pas1899',
+      'guidance/charging-code-of-practice',
     ],
   },
   { name: 'site', title: 'The site: quantities, hours, charging time', from: ['site/'] },
   {
     name: 'bs7671-earthing',
     title: 'BS 7671: earthing and charging equipment',
-    from: [`${s}bs7671/earthing`, `${s}bs7671/rules/earthing`, `${t}722`, `${t}54-8`],
+    from: ['codes/bs7671/earthing', 'codes/bs7671/rules/earthing', `${t}722`, `${t}54-8`],
   },
-  { name: 'bs7671-residual-current', title: 'BS 7671: residual-current protection', from: [`${s}bs7671/residual`] },
+  { name: 'bs7671-residual-current', title: 'BS 7671: residual-current protection', from: ['codes/bs7671/residual'] },
   {
     name: 'bs7671-other',
     title: 'BS 7671: surges, arcs and other rules',
-    from: [`${s}bs7671/rules`, `${t}52-`, `${t}64`],
+    from: ['codes/bs7671/rules', `${t}52-`, `${t}64`],
   },
   {
     name: 'bs7671-tables-disconnection',
@@ -113,26 +112,37 @@ export const pagePlans: readonly PagePlan[] = [
   { name: 'bs7671-tables-4d', title: 'BS 7671 tables: 70 °C thermoplastic cables', from: [`${t}4d`] },
   { name: 'bs7671-tables-4e', title: 'BS 7671 tables: 90 °C thermosetting cables', from: [`${t}4e`] },
   { name: 'bs7671-tables-4f-4j', title: 'BS 7671 tables: flexible cables and aluminium', from: [`${t}4`] },
-  { name: 'bs7671', title: 'BS 7671: more', from: [`${s}bs7671`] },
+  { name: 'bs7671', title: 'BS 7671: more', from: ['codes/bs7671'] },
   {
     name: 'iec60364-tables-capacity',
     title: 'IEC 60364-5-52 tables: current-carrying capacity',
-    from: [2, 3, 4, 5, 10, 11, 12, 13].map((n) => `${s}iec60364/tables/b52-${n}.`),
+    from: [2, 3, 4, 5, 10, 11, 12, 13].map((n) => `codes/iec60364/tables/b52-${n}.`),
   },
-  { name: 'iec60364', title: 'IEC 60364-5-52: factors and power laws', from: [`${s}iec60364`] },
-  { name: 'iec-family', title: 'IEC 60364 and BS 7671: shared', from: [`${s}iec-family`] },
-  { name: 'on-site-guide', title: 'On-Site Guide', from: [`${s}on-site-guide`] },
+  { name: 'iec60364', title: 'IEC 60364-5-52: factors and power laws', from: ['codes/iec60364'] },
+  { name: 'iec-family', title: 'IEC 60364 and BS 7671: shared', from: ['codes/iec-family'] },
+  { name: 'on-site-guide', title: 'On-Site Guide', from: ['guidance/on-site-guide'] },
   {
     name: 'conductors',
     title: 'Conductors and cables',
-    from: [`${s}iec60228`, `${s}iec60502`, `${s}iec60949`, `${s}bs5467`, `${s}bs6004`, `${s}vde0298`],
+    from: [
+      'products/iec60228',
+      'products/iec60502',
+      'products/iec60949',
+      'products/bs5467',
+      'products/bs6004',
+      'products/vde0298',
+    ],
   },
-  { name: 'circuit-breakers', title: 'Circuit-breakers', from: [`${s}en60898`, `${s}bs3871`] },
-  { name: 'fuses', title: 'Fuses', from: [`${s}bs88`, `${s}bs1361`, `${s}bs1362`] },
-  { name: 'residual-current-devices', title: 'Residual-current devices', from: [`${s}en61008`, `${s}iec62955`] },
-  { name: 'assemblies', title: 'Assemblies', from: [`${s}iec61439`] },
-  { name: 'gb-network', title: 'Distribution networks in Great Britain', from: [`${s}gb-network`] },
-  { name: 'de-network', title: 'Distribution networks in Germany', from: [`${s}de-network`] },
+  { name: 'circuit-breakers', title: 'Circuit-breakers', from: ['products/en60898', 'products/bs3871'] },
+  { name: 'fuses', title: 'Fuses', from: ['products/bs88', 'products/bs1361', 'products/bs1362'] },
+  {
+    name: 'residual-current-devices',
+    title: 'Residual-current devices',
+    from: ['products/en61008', 'products/iec62955'],
+  },
+  { name: 'assemblies', title: 'Assemblies', from: ['products/iec61439'] },
+  { name: 'gb-network', title: 'Distribution networks in Great Britain', from: ['networks/gb-network'] },
+  { name: 'de-network', title: 'Distribution networks in Germany', from: ['networks/de-network'] },
 ];
 
 /**
@@ -142,6 +152,6 @@ export const pagePlans: readonly PagePlan[] = [
 export function pageOf(module: string): PagePlan {
   const found = pagePlans.find((p) => p.from.some((from) => module.startsWith(from)));
   if (found) return found;
-  const name = module.replace(`${s}`, '').split('/')[0] as string;
+  const name = module.replace(/^(codes|products|networks|guidance)\//, '').split('/')[0] as string;
   return { name, title: name, from: [module] };
 }

@@ -1,9 +1,9 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { editions } from '../../src/codes/bs7671/editions.js';
 import { hasCode, type Problem } from '../../src/index.js';
 import { parseSurvey, readSurvey, surveyJsonSchema } from '../../src/io/index.js';
-import { editions } from '../../src/standards/bs7671/editions.js';
 import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 /** The problems that reading a document ends in; empty when it reads. */

@@ -1,8 +1,8 @@
 /** What reaches a page that imports a part of the packed package. */
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import * as bs7671 from '../../src/codes/bs7671/index.js';
 import * as root from '../../src/index.js';
-import * as bs7671 from '../../src/standards/bs7671/index.js';
 import { entries } from '../support/entries.js';
 import { bundle, install, type Project } from '../support/packed.js';
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { breakerEnvelope, ggEnvelope } from '../../src/codes/bs7671/index.js';
 import {
   amperes,
   currentAt,
@@ -11,7 +12,6 @@ import {
   thermalTripTime,
   timeAt,
 } from '../../src/index.js';
-import { breakerEnvelope, ggEnvelope } from '../../src/standards/bs7671/index.js';
 import { cases } from './time-current.cases.js';
 
 const near = (ours: number, expected: number, relative = 1e-9) =>

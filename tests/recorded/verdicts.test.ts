@@ -1,6 +1,9 @@
 /** What the rules say of drawn installations, and that whatever stays open says what is missing. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { iec60364 } from '../../src/codes/iec60364/index.js';
+import type { AssessmentOptions, WiringCode } from '../../src/codes/wiring-code.js';
 import { assess } from '../../src/design/index.js';
 import {
   type CheckResult,
@@ -13,9 +16,6 @@ import {
   type Verdict,
   writeSheet,
 } from '../../src/index.js';
-import { bs7671 } from '../../src/standards/bs7671/index.js';
-import { iec60364 } from '../../src/standards/iec60364/index.js';
-import type { AssessmentOptions, WiringCode } from '../../src/standards/wiring-code.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { recordOf, type Said } from '../support/recorded.js';
 

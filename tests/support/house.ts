@@ -1,3 +1,4 @@
+import type { AssessmentOptions, CircuitCase } from '../../src/codes/wiring-code.js';
 import {
   amperes,
   type Board,
@@ -16,7 +17,6 @@ import {
   squareMillimetres,
   volts,
 } from '../../src/index.js';
-import type { AssessmentOptions, CircuitCase } from '../../src/standards/wiring-code.js';
 
 /** A supply of an invented house. */
 export const supply = (change: Partial<Supply> = {}): Supply => ({

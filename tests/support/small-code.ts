@@ -1,6 +1,6 @@
+import { coordination, minimumSize, terminalTemperature, voltageDrop } from '../../src/codes/bs7671/index.js';
+import { aspects, type NotRequired, type Rule, type WiringCode } from '../../src/codes/wiring-code.js';
 import { amperes, squareMillimetres } from '../../src/index.js';
-import { coordination, minimumSize, terminalTemperature, voltageDrop } from '../../src/standards/bs7671/index.js';
-import { aspects, type NotRequired, type Rule, type WiringCode } from '../../src/standards/wiring-code.js';
 
 const mine: Readonly<Record<string, Rule>> = {
   coordination,

@@ -1,5 +1,5 @@
-import * as bs from '../../src/standards/bs7671/index.js';
-import * as iec from '../../src/standards/iec60364/index.js';
+import * as bs from '../../src/codes/bs7671/index.js';
+import * as iec from '../../src/codes/iec60364/index.js';
 import { columnName, equals, type Guard, type Printed, positive, printedCell, within } from './guards.js';
 
 const cells = (table: Printed) =>

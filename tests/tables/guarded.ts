@@ -1,6 +1,6 @@
-import * as bs from '../../src/standards/bs7671/index.js';
-import { lawAtSize } from '../../src/standards/iec60364/annex-d.js';
-import * as iec from '../../src/standards/iec60364/index.js';
+import * as bs from '../../src/codes/bs7671/index.js';
+import { lawAtSize } from '../../src/codes/iec60364/annex-d.js';
+import * as iec from '../../src/codes/iec60364/index.js';
 import { squareMillimetres } from '../../src/units/index.js';
 import { guardedFactors } from './guarded-factors.js';
 import {

@@ -28,7 +28,7 @@ function diagnose(body: string): readonly string[] {
 test('mixing units does not compile, and the message names both', { timeout: 120_000 }, () => {
   const messages = diagnose(`
     import { amperes, atMost, kilowatts, metres, plus, volts, type Amperes } from '../../src/units/index.js';
-    import { voltageDropTabulated } from '../../src/standards/iec-family/voltage-drop.js';
+    import { voltageDropTabulated } from '../../src/codes/iec-family/voltage-drop.js';
     import { millivoltsPerAmpereMetre } from '../../src/units/index.js';
     plus(amperes(1), metres(2));
     atMost(volts(1), amperes(2));

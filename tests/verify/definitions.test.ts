@@ -6,7 +6,18 @@ import { definitions, isDefinition } from '../../src/verify/definitions.js';
 const root = fileURLToPath(new URL('../../src/', import.meta.url));
 const file = `${root}verify/definition-list.ts`;
 /** Folders that may hold definitions. */
-const folders = ['physics', 'standards', 'installation', 'demand', 'charging', 'design', 'site'];
+const folders = [
+  'physics',
+  'codes',
+  'products',
+  'networks',
+  'guidance',
+  'installation',
+  'demand',
+  'charging',
+  'design',
+  'site',
+];
 const paths = folders
   .flatMap((f) => readdirSync(root + f, { recursive: true, encoding: 'utf8' }).map((p) => `${f}/${p}`))
   .filter((p) => p.endsWith('.ts') && !p.endsWith('index.ts'))
@@ -26,8 +37,9 @@ const holding = modules.flatMap(([path, m]) => {
 const localName = (path: string, name: string) =>
   holding.filter((m) => m.names.includes(name)).length === 1
     ? name
-    : `${path.replace(/^standards\//, '').replace('.ts', '')}-${name}`.replace(/[^a-z0-9]+(\w)/gi, (_, c: string) =>
-        c.toUpperCase(),
+    : `${path.replace(/^(codes|products|networks|guidance)\//, '').replace('.ts', '')}-${name}`.replace(
+        /[^a-z0-9]+(\w)/gi,
+        (_, c: string) => c.toUpperCase(),
       );
 
 if (process.env.DEFINITIONS === 'write') {
@@ -52,7 +64,7 @@ test('every definition is listed; `npm run definitions` lists them', async () =>
 const definers = 'formula|relation|procedure|table|comparison|span|membership|statement|alternatives';
 /** Functions of one module that define and are called at its top: module, function. */
 const makers: Readonly<Record<string, string>> = {
-  'standards/iec-family/measured-loop.ts': 'measuredCheck',
+  'codes/iec-family/measured-loop.ts': 'measuredCheck',
   'demand/mounting.ts': 'height',
 };
 
@@ -75,7 +87,7 @@ test('no definition in the source is missed', () => {
 });
 
 test('a definition that is made below the top of a module would be missed: there is none', () => {
-  const open = ['design/assess-at.ts', 'design/judge-readings.ts', 'standards/iec-family/closed-rules.ts'];
+  const open = ['design/assess-at.ts', 'design/judge-readings.ts', 'codes/iec-family/closed-rules.ts'];
   for (const path of paths) {
     if (open.includes(path)) continue;
     const text = readFileSync(root + path, 'utf8').replace(/^\s*(\*|\/\/).*$/gm, '');

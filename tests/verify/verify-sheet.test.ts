@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { bs7671, table4D5, voltageDropTabulated } from '../../src/codes/bs7671/index.js';
 import { assess } from '../../src/design/index.js';
 import {
   amperes,
@@ -20,7 +21,6 @@ import {
 } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { type OptionPlan, planOf } from '../../src/site/index.js';
-import { bs7671, table4D5, voltageDropTabulated } from '../../src/standards/bs7671/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { verifySheet } from '../../src/verify/index.js';
 import { surveyDocuments } from '../support/surveys.js';

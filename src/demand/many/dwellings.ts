@@ -1,6 +1,6 @@
 import { type Gap, type Known, missing, type Sheet, type Source, silent } from '../../core/index.js';
-import { buildingLoad, buildingLoadSecondReading } from '../../standards/din18015/building-load.js';
-import { riserSimultaneity } from '../../standards/nfc14100/riser-simultaneity.js';
+import { buildingLoad, buildingLoadSecondReading } from '../../guidance/din18015/building-load.js';
+import { riserSimultaneity } from '../../networks/nfc14100/riser-simultaneity.js';
 import {
   invalidInput,
   type Problem,

@@ -1,6 +1,6 @@
 import { type Gap, missing } from '../../core/index.js';
 import type { Outlet, Purpose } from '../../installation/index.js';
-import { ratedDiversity } from '../../standards/iec61439/rated-diversity.js';
+import { ratedDiversity } from '../../products/iec61439/rated-diversity.js';
 import { invalidInput, type Problem, ratio } from '../../units/index.js';
 import { factorChain, shareOfCurrent } from '../formulas.js';
 import type { DemandCase } from '../loads.js';

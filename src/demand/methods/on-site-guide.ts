@@ -1,6 +1,6 @@
 import type { Known, Sheet, Source } from '../../core/index.js';
+import { tableA2, tableA2Conflicts, tableA2First } from '../../guidance/on-site-guide/a2.js';
 import type { Purpose } from '../../installation/index.js';
-import { tableA2, tableA2Conflicts, tableA2First } from '../../standards/on-site-guide/a2.js';
 import { type Amperes, ratio } from '../../units/index.js';
 import { firstAndShare, shareOfCurrent } from '../formulas.js';
 import type { DemandLoad } from '../loads.js';

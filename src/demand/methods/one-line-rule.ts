@@ -1,6 +1,6 @@
 import type { Known, Sheet } from '../../core/index.js';
+import { tableA2 } from '../../guidance/on-site-guide/a2.js';
 import type { Purpose } from '../../installation/index.js';
-import { tableA2 } from '../../standards/on-site-guide/a2.js';
 import type { Amperes } from '../../units/index.js';
 import { largestAndShare } from '../formulas.js';
 import type { DemandLoad } from '../loads.js';

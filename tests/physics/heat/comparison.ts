@@ -1,3 +1,5 @@
+import * as bs from '../../../src/codes/bs7671/index.js';
+import * as iec from '../../../src/codes/iec60364/index.js';
 import {
   CalculationError,
   celsius,
@@ -10,8 +12,6 @@ import {
   millimetres,
   squareMillimetres,
 } from '../../../src/index.js';
-import * as bs from '../../../src/standards/bs7671/index.js';
-import * as iec from '../../../src/standards/iec60364/index.js';
 
 /** A tabulated capacity beside the computed one. */
 export interface TableDeviation {

@@ -1,4 +1,14 @@
 import {
+  conductorDiameters,
+  conductorResistance,
+  insulationThicknesses,
+  table4D2B,
+  table4D4B,
+  table4E2B,
+  table4E4B,
+  table4J4B,
+} from '../../../src/codes/bs7671/index.js';
+import {
   acResistance,
   celsius,
   coreSpacing,
@@ -12,16 +22,6 @@ import {
   squareMillimetres,
   temperatureCoefficients,
 } from '../../../src/index.js';
-import {
-  conductorDiameters,
-  conductorResistance,
-  insulationThicknesses,
-  table4D2B,
-  table4D4B,
-  table4E2B,
-  table4E4B,
-  table4J4B,
-} from '../../../src/standards/bs7671/index.js';
 
 /** A printed resistive drop beside twice, or √3 times, the resistance to alternating current. */
 export interface DropDeviation {

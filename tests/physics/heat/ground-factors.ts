@@ -1,3 +1,4 @@
+import { tableB5216, tableB5218, unarmouredBuild } from '../../../src/codes/iec60364/index.js';
 import {
   celsius,
   type HeatSurroundings,
@@ -7,7 +8,6 @@ import {
   metres,
   squareMillimetres,
 } from '../../../src/index.js';
-import { tableB5216, tableB5218, unarmouredBuild } from '../../../src/standards/iec60364/index.js';
 
 /** A printed rating factor beside those of the heat balance for several sizes of cable. */
 export interface FactorRange {

@@ -1,3 +1,4 @@
+import { tableB5214, tableB5215 } from '../../../src/codes/iec60364/index.js';
 import {
   acResistance,
   airDissipation,
@@ -23,7 +24,6 @@ import {
   touchingCoresFactor,
 } from '../../../src/index.js';
 import { laidUpDiameterOfRound } from '../../../src/physics/heat/geometry.js';
-import { tableB5214, tableB5215 } from '../../../src/standards/iec60364/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const equations = (where: string) =>

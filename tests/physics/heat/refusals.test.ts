@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { armouredBuild, unarmouredBuild } from '../../../src/codes/bs7671/index.js';
 import {
   type CalculationError,
   celsius,
@@ -14,7 +15,6 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { balanceArmour } from '../../../src/physics/heat/balance.js';
-import { armouredBuild, unarmouredBuild } from '../../../src/standards/bs7671/index.js';
 import { verifySheet } from '../../../src/verify/index.js';
 
 const cable = unarmouredBuild({ metal: 'copper', insulation: 'XLPE', cores: 3, conductorArea: squareMillimetres(16) });

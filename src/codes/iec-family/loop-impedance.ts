@@ -1,0 +1,346 @@
+import { factValue, isMissing, type Known, missing, type Sheet, whenKnown } from '../../core/index.js';
+import type { Cable, Run } from '../../installation/index.js';
+import {
+  parallelProtectivePaths,
+  resistanceAtTemperature,
+  runReactance,
+  runResistance,
+  segmentImpedanceOf,
+  sumOfLineAndProtective,
+} from '../../physics/index.js';
+import { armourResistances } from '../../products/bs5467/armour.js';
+import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
+import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
+import {
+  type Celsius,
+  celsius,
+  type Metres,
+  metres,
+  type Ohms,
+  type OhmsPerMetre,
+  ohms,
+  ohmsPerMetre,
+  perKelvin,
+  ratio,
+  type SquareMillimetres,
+} from '../../units/index.js';
+import type { AssessmentOptions } from '../wiring-code.js';
+
+/** Temperature at which a run is considered: of normal operation, or one of the whole run, °C. */
+export type RunTemperature = 'operating' | Celsius;
+
+/**
+ * Largest operating temperature of an insulation, °C.
+ * @param insulation insulation of the cable
+ * @returns the temperature, °C
+ * @example
+ * ```ts
+ * import { operatingTemperatureOf } from 'ohmwright/bs7671';
+ *
+ * operatingTemperatureOf('thermosetting-90'); // => 90
+ * ```
+ */
+export const operatingTemperatureOf = (insulation: Cable['insulation']): Celsius =>
+  celsius(insulation === 'thermosetting-90' ? 90 : insulation === 'thermosetting-60' ? 60 : 70);
+
+/** Temperature of the armour in normal operation, °C: as the table of k for armour assumes it. */
+const armourTemperatureOf = (insulation: Cable['insulation']): Celsius =>
+  celsius(insulation === 'thermosetting-90' ? 80 : 60);
+
+const linear = 'linear coefficient of the trade, 0.004 per kelvin for copper and aluminium';
+const steel = 'BS 5467 data, 0.0045 per kelvin for steel, from memory';
+/** Where the reactance of cores comes from. */
+export const coreReactance = 'IEC 60364-5-52 Annex G, 0.08 mΩ/m for each conductor, from memory';
+const armourReactance = 'core 0.08 mΩ/m and armour 0.4 mΩ/m, a rule of thumb from memory';
+
+/** Area above which the reactance of a cable counts, mm². */
+const reactiveAbove = 16;
+
+/**
+ * Length of a run one way.
+ * @param run the run
+ * @returns the sum of its stretches, m, or the facts that are missing
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { pathTo } from 'ohmwright';
+ * import { lengthOf } from 'ohmwright/bs7671';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { withAllWanted } from 'ohmwright/site';
+ *
+ * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
+ * path && lengthOf(path.run); // => 18
+ * ```
+ */
+export function lengthOf(run: Run): Known<Metres> {
+  const lengths = run.stretches.map((s) => factValue(`length of ${s.name}`, s.length));
+  return whenKnown(lengths, (...all) => metres(all.reduce<number>((a, b) => a + b, 0)));
+}
+
+/** How the conductors of a run lie in parallel: n conductors, and on a ring both ways from the farthest point. */
+function giveParallel(sheet: Sheet, run: Run) {
+  const n = run.cable.parallel ?? 1;
+  return sheet.given(
+    'parallelConductors',
+    ratio(run.ring ? 4 * n : n),
+    run.ring ? 'ring: a quarter of its resistance from end to end, at the farthest point' : 'conductors in parallel',
+  );
+}
+
+/**
+ * Writes the resistance of one conductor of a run on a part of its own: `resistance` is its latest value afterwards.
+ * @param sheet where the part is written
+ * @param title heading of the part
+ * @param run the run
+ * @param metal what the conductor is made of
+ * @param area its cross-section, mm², above 0
+ * @param temperature temperature at which it is considered, °C, -60 to 1200
+ * @returns the part that holds the line
+ */
+export function writeConductor(
+  sheet: Sheet,
+  title: string,
+  run: Run,
+  metal: 'copper' | 'aluminium',
+  area: Known<SquareMillimetres>,
+  temperature: Known<Celsius>,
+): Sheet {
+  const part = sheet.part(title);
+  const label = part.label('metal', metal);
+  const conductorClass = part.label('conductorClass', run.cable.construction === 'flexible' ? '5' : '2');
+  const conductorArea = part.given('conductorArea', area);
+  const resistancePerMetre20 = part.look(conductorResistance, { metal: label, conductorClass, conductorArea });
+  const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(0.004), linear);
+  const conductorTemperature = part.given('conductorTemperature', temperature);
+  const resistancePerMetre = part.step(resistanceAtTemperature, {
+    resistancePerMetre20,
+    temperatureCoefficient,
+    conductorTemperature,
+  });
+  const length = part.given('length', lengthOf(run), 'all stretches');
+  part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run) });
+  return part;
+}
+
+/**
+ * Whether the figures of an armour are recalled ones that have to be accepted.
+ * @param cable the cable
+ * @returns true for an armour that serves as protective conductor and whose figures are not seen in print
+ * @example
+ * ```ts
+ * import { known, squareMillimetres } from 'ohmwright';
+ * import { armourFromMemory } from 'ohmwright/bs7671';
+ *
+ * const cable = {
+ *   construction: 'flat-twin-and-earth',
+ *   material: 'copper',
+ *   insulation: 'thermoplastic-70',
+ *   cores: 2,
+ *   area: known(squareMillimetres(6)),
+ *   protective: 'bare-core',
+ * } as const;
+ * armourFromMemory(cable); // => false
+ * ```
+ */
+export function armourFromMemory(cable: Cable): boolean {
+  if (!cable.protective.startsWith('armour') || cable.protectiveImpedance) return false;
+  const seen = armourResistances.provenanceOf ?? {};
+  return cable.area.state !== 'known' || seen[String(cable.area.value)] !== 'one-source';
+}
+
+/**
+ * What a verdict says that rests on recalled figures of armour, or nothing.
+ * @param runs the runs of the path
+ * @returns a note for the result, or undefined
+ * @example
+ * ```ts
+ * import { restsOnArmour } from 'ohmwright/bs7671';
+ *
+ * restsOnArmour([]); // => undefined
+ * ```
+ */
+export const restsOnArmour = (runs: readonly Run[]): string | undefined =>
+  runs.some((r) => armourFromMemory(r.cable))
+    ? 'Rests on resistances of steel wire armour from memory (grade C), accepted by option.'
+    : undefined;
+
+const acceptArmour = /* @__PURE__ */ missing({
+  kind: 'fact',
+  fact: 'resistance of the armour',
+  obtain: 'from the maker of the cable; for this size the figure here is recalled (grade C) and has to be accepted',
+});
+
+/** Writes the resistance of armour or conduit of a run, as a part of its own whose latest `resistance` it is. */
+function steelPath(
+  sheet: Sheet,
+  title: string,
+  run: Run,
+  area: Known<SquareMillimetres>,
+  temperature: Celsius,
+  options: AssessmentOptions,
+): Sheet {
+  const part = sheet.part(title);
+  const { cable } = run;
+  let resistancePerMetre20: Known<OhmsPerMetre>;
+  if (cable.protectiveImpedance)
+    resistancePerMetre20 = part.given('resistancePerMetre20', cable.protectiveImpedance, "the maker's figure");
+  else if (armourFromMemory(cable) && options.acceptMemoryFigures !== true && !isMissing(area))
+    resistancePerMetre20 = part.given('resistancePerMetre20', acceptArmour);
+  else {
+    const cores = part.given('cores', ratio(cable.cores));
+    const conductorArea = part.given('conductorArea', area);
+    resistancePerMetre20 = part.look(armourResistances, { cores, conductorArea });
+  }
+  const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(0.0045), steel);
+  const conductorTemperature = part.given('conductorTemperature', temperature);
+  const resistancePerMetre = part.step(resistanceAtTemperature, {
+    resistancePerMetre20,
+    temperatureCoefficient,
+    conductorTemperature,
+  });
+  const length = part.given('length', lengthOf(run), 'all stretches');
+  part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run) });
+  return part;
+}
+
+const copperOr = (metal: Cable['protectiveMaterial'], otherwise: 'copper' | 'aluminium') =>
+  metal === 'aluminium' || metal === 'copper' ? metal : otherwise;
+
+/**
+ * Area of the copper or aluminium protective conductor of a run: as surveyed, or given by the construction of the cable.
+ * @param sheet where a look-up is written
+ * @param cable the cable
+ * @param line area of its line conductors, mm², above 0
+ * @returns area, mm², or what is missing
+ */
+export function protectiveAreaOf(sheet: Sheet, cable: Cable, line: Known<SquareMillimetres>): Known<SquareMillimetres> {
+  if (cable.protectiveArea) return factValue('area of the protective conductor', cable.protectiveArea);
+  if (cable.protective === 'core') return line;
+  if (cable.protective === 'bare-core') {
+    const construction = sheet.label('construction', 'flat-twin-and-earth' as const);
+    return sheet.look(flatCableProtective, { construction, conductorArea: sheet.given('conductorArea', line) });
+  }
+  return missing({ kind: 'fact', fact: 'area of the protective conductor', obtain: 'read it off the cable' });
+}
+
+function protective(
+  sheet: Sheet,
+  run: Run,
+  line: Known<SquareMillimetres>,
+  at: RunTemperature,
+  options: AssessmentOptions,
+): Known<Ohms> {
+  const { cable } = run;
+  const hot = at === 'operating' ? operatingTemperatureOf(cable.insulation) : at;
+  const hotArmour = at === 'operating' ? armourTemperatureOf(cable.insulation) : at;
+  const metal = copperOr(cable.protectiveMaterial, cable.protective === 'core' ? cable.material : 'copper');
+  const none = (obtain: string) =>
+    sheet.given(
+      'protectiveResistance',
+      missing({ kind: 'fact', fact: 'resistance of the protective conductor', obtain }),
+    );
+  switch (cable.protective) {
+    case 'core':
+    case 'bare-core':
+    case 'separate': {
+      const area = protectiveAreaOf(sheet, cable, line);
+      const part = writeConductor(sheet, 'Protective conductor', run, metal, area, hot);
+      return sheet.gather('sum', 'resistance', 'protectiveResistance', [part]);
+    }
+    case 'armour':
+      return sheet.gather('sum', 'resistance', 'protectiveResistance', [
+        steelPath(sheet, 'Armour', run, line, hotArmour, options),
+      ]);
+    case 'armour-and-separate': {
+      const steelPart = steelPath(sheet, 'Armour', run, line, hotArmour, options);
+      const copperPart = writeConductor(
+        sheet,
+        'Protective conductor beside the armour',
+        run,
+        metal,
+        protectiveAreaOf(sheet, cable, line),
+        hot,
+      );
+      const armourResistance = sheet.gather('sum', 'resistance', 'armourResistance', [steelPart]);
+      const separateResistance = sheet.gather('sum', 'resistance', 'separateResistance', [copperPart]);
+      return sheet.step(parallelProtectivePaths, { armourResistance, separateResistance });
+    }
+    case 'conduit': {
+      // Tables 54.5 and A.54.5 of k assume steel conduit at 50 °C, with 90 °C conductors inside 60 °C
+      const warm = at === 'operating' ? celsius(cable.insulation === 'thermosetting-90' ? 60 : 50) : at;
+      if (cable.protectiveImpedance)
+        return sheet.gather('sum', 'resistance', 'protectiveResistance', [
+          steelPath(sheet, 'Conduit', run, line, warm, options),
+        ]);
+      return none('impedance of the conduit per metre from its maker, or a measurement');
+    }
+    case 'none':
+      return none('the run has no protective conductor');
+    default: {
+      const never: never = cable.protective;
+      return never;
+    }
+  }
+}
+
+/**
+ * Writes the impedance of line and protective conductor of one run on a sheet: `lineAndProtectiveResistance`,
+ * `protectiveResistance` and `segmentImpedance` are its latest values afterwards.
+ * @param sheet the part of the sheet that belongs to this run
+ * @param run feeder or circuit
+ * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
+ * @param options whether recalled figures of armour are accepted
+ * @returns impedance of the run, Ω, or what is missing
+ */
+export function writeRunImpedance(
+  sheet: Sheet,
+  run: Run,
+  at: RunTemperature,
+  options: AssessmentOptions = {},
+): Known<Ohms> {
+  const line = factValue('area of the line conductor', run.cable.area);
+  const hot = at === 'operating' ? operatingTemperatureOf(run.cable.insulation) : at;
+  const linePart = writeConductor(sheet, 'Line conductor', run, run.cable.material, line, hot);
+  const lineResistance = sheet.gather('sum', 'resistance', 'lineResistance', [linePart]);
+  const protectiveResistance = protective(sheet, run, line, at, options);
+  const lineAndProtectiveResistance = sheet.step(sumOfLineAndProtective, { lineResistance, protectiveResistance });
+  const viaArmour = run.cable.protective.startsWith('armour');
+  const counts = typeof line === 'number' && line > reactiveAbove;
+  if (!counts) {
+    const reactance = sheet.given('reactance', ohms(0), 'neglected up to 16 mm², as the tables of voltage drop do');
+    return sheet.step(segmentImpedanceOf, { lineAndProtectiveResistance, reactance });
+  }
+  const reactancePerMetre = sheet.given(
+    'reactancePerMetre',
+    ohmsPerMetre(viaArmour ? 0.48e-3 : 0.16e-3),
+    viaArmour ? armourReactance : coreReactance,
+  );
+  const length = sheet.given('length', lengthOf(run), 'all stretches');
+  const reactance = sheet.step(runReactance, {
+    reactancePerMetre,
+    length,
+    parallelConductors: giveParallel(sheet, run),
+  });
+  return sheet.step(segmentImpedanceOf, { lineAndProtectiveResistance, reactance });
+}
+
+/**
+ * Writes the impedance of several runs in series, each in a part of its own.
+ * @param sheet where the parts are written
+ * @param runs feeders, and the circuit last
+ * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
+ * @param options whether recalled figures of armour are accepted
+ * @returns the parts, one a run
+ */
+export function writeImpedances(
+  sheet: Sheet,
+  runs: readonly Run[],
+  at: RunTemperature,
+  options: AssessmentOptions = {},
+): readonly Sheet[] {
+  return runs.map((run) => {
+    const part = sheet.part(`Impedance of ${run.id}`);
+    writeRunImpedance(part, run, at, options);
+    return part;
+  });
+}

@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest';
+import { earthingOptions } from '../../../src/codes/bs7671/earthing-options.js';
+import { chargePointEarthing, chargePointEarthingOf } from '../../../src/codes/bs7671/rules/charge-point-earthing.js';
+import type { AssessmentOptions, LoadState } from '../../../src/codes/wiring-code.js';
+import {
+  amperes,
+  type ChargePoint,
+  known,
+  metres,
+  milliamperes,
+  ohms,
+  type ResidualDevice,
+  recorder,
+  type Supply,
+  seconds,
+  silent,
+  unknown,
+} from '../../../src/index.js';
+import { caseOf, chargePoint, circuit, house, supply } from '../../support/house.js';
+
+const three: Partial<Supply> = { phases: known(3) };
+const state = (a: number, b: number, c: number): LoadState => ({
+  name: `${a}/${b}/${c} A`,
+  currents: [amperes(a), amperes(b), amperes(c)],
+});
+const options = (s: Partial<Supply>, p: Partial<ChargePoint> = {}, rest: object = {}) =>
+  Object.fromEntries(
+    earthingOptions({ supply: supply(s), point: { ...chargePoint, ...p }, ...rest }).map((o) => [o.arrangement, o]),
+  );
+const judge = (p: Partial<ChargePoint>, s: Partial<Supply> = {}, o: AssessmentOptions = {}) =>
+  chargePointEarthing(caseOf(house([circuit({ feeds: [{ ...chargePoint, ...p }] })], s), 'ev', o), {}, silent()).map(
+    (r) => [r.check, r.verdict],
+  );
+
+describe('which arrangements remain', () => {
+  test('single phase: no balance, the window remains, an ordinary rod does not', () => {
+    const o = options({ electrode: { resistance: known(ohms(20)) } });
+    expect(o['balanced-three-phase']?.possible).toBe('fail');
+    expect(o['low-electrode']?.possible).toBe('fail');
+    expect(o['low-electrode']?.figures[1]?.value).toBeCloseTo(2.74931693989, 9);
+    expect(o['touch-voltage-device']?.possible).toBe('pass');
+    expect(o['line-neutral-window-device']?.possible).toBe('pass');
+    expect(o['tt-island']?.possible).toBe('not-determined');
+    expect(o['electrical-separation']?.possible).toBe('not-determined');
+    expect(JSON.parse(JSON.stringify(o))).toEqual(o);
+  });
+
+  test('three phases: the window is out, a single-phase point that can run alone spoils the balance', () => {
+    const states = { loadStates: [state(60, 30, 30)] };
+    const o = options(three, {}, states);
+    expect(o['line-neutral-window-device']?.possible).toBe('fail');
+    expect(o['line-neutral-window-device']?.because).toContain('inside 207 to 253 V');
+    expect(o['balanced-three-phase']?.possible).toBe('fail');
+    expect(o['balanced-three-phase']?.figures[0]?.value).toBeCloseTo(253, 6);
+    const tied = { ...states, pointNeverAlone: 'contactor that opens without the other load' };
+    const kept = options(three, {}, tied)['balanced-three-phase'];
+    expect(kept?.possible).toBe('pass');
+    expect(kept?.figures[0]?.value).toBeCloseTo(63.25, 6);
+    const uneven = options(three, {}, { ...tied, loadStates: [state(60, 30, 30), state(100, 40, 40)] });
+    expect(uneven['balanced-three-phase']?.possible).toBe('fail');
+    expect(uneven['balanced-three-phase']?.figures[0]?.value).toBeCloseTo(84.333333, 5);
+  });
+
+  test('a three-phase point runs alone in balance, yet the other states have to be declared', () => {
+    const point = { lines: ['L1', 'L2', 'L3'] as const };
+    expect(options(three, point)['balanced-three-phase']?.possible).toBe('not-determined');
+    const o = options(three, point, { loadStates: [state(80, 70, 70)] });
+    expect(o['balanced-three-phase']?.possible).toBe('pass');
+    expect(o['low-electrode']?.possible).toBe('pass');
+  });
+
+  test('an electrode that passes the published equation but not a held current or power says so', () => {
+    const o = options({ electrode: { resistance: known(ohms(2.5)) } }, {}, { loadStates: [state(32, 0, 0)] });
+    expect(o['low-electrode']?.possible).toBe('pass');
+    const advice = o['low-electrode']?.results.filter((r) => r.weight === 'advice');
+    expect(advice?.map((r) => r.verdict)).toEqual(['fail', 'fail']);
+    expect(advice?.[0]?.limit?.value).toBeCloseTo(2.1875, 9);
+    expect(advice?.[1]?.limit?.value).toBeCloseTo(1.39, 2);
+    expect(o['low-electrode']?.because).toContain('holds its power');
+  });
+
+  test('without the demand of the installation the electrode is not judged good; the point alone can judge it bad', () => {
+    expect(options({ electrode: { resistance: known(ohms(1)) } })['low-electrode']?.possible).toBe('not-determined');
+    expect(options({ electrode: { resistance: known(ohms(3)) } })['low-electrode']?.possible).toBe('fail');
+    expect(options({})['low-electrode']?.possible).toBe('not-determined');
+    const busy = options({ electrode: { resistance: known(ohms(1)) } }, {}, { loadStates: [state(100, 0, 0)] });
+    expect(busy['low-electrode']?.possible).toBe('fail');
+  });
+
+  test('island: separation of feed, reach, electrode', () => {
+    const good: Partial<ChargePoint> = {
+      electrode: { resistance: known(ohms(80)), separation: known(metres(4)) },
+      feedSeparated: known(true),
+    };
+    const rest = { residualRating: known(milliamperes(30)) };
+    const of = (p: Partial<ChargePoint>) => options({}, { ...good, ...p }, rest)['tt-island']?.possible;
+    expect(of({})).toBe('pass');
+    expect(of({ feedSeparated: known(false) })).toBe('fail');
+    expect(of({ electrode: { resistance: known(ohms(80)), separation: known(metres(2.4)) } })).toBe('fail');
+    expect(of({ electrode: { resistance: known(ohms(1700)), separation: known(metres(4)) } })).toBe('fail');
+    expect(of({ electrode: { resistance: known(ohms(80)) } })).toBe('not-determined');
+  });
+
+  test('declared states that leave the point out answer nothing', () => {
+    // the point draws 32 A: a declared 20 A, or 32 A on another line, has it standing still
+    const low = { electrode: { resistance: known(ohms(1)) } };
+    const of = (states: LoadState[], rest: object = {}) => options(low, {}, { loadStates: states, ...rest });
+    expect(of([state(20, 0, 0)])['low-electrode']?.possible).toBe('not-determined');
+    expect(of([state(20, 0, 0)])['low-electrode']?.because).toContain('runs at its full setting');
+    expect(of([state(20, 0, 0), state(52, 0, 0)])['low-electrode']?.possible).toBe('pass');
+    const tied = { pointNeverAlone: 'interlock', loadStates: [state(20, 30, 30)] };
+    expect(options(three, {}, tied)['balanced-three-phase']?.possible).toBe('not-determined');
+  });
+
+  test('island: a device inside the point, or one with a set delay, does not protect it', () => {
+    const island: Partial<ChargePoint> = {
+      earthing: 'tt-island',
+      electrode: { resistance: known(ohms(80)), separation: known(metres(4)) },
+      feedSeparated: known(true),
+    };
+    const rcd = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
+      position: 'origin-of-circuit',
+      type: known('A'),
+      rating: known(milliamperes(30)),
+      ...change,
+    });
+    const touch = (own: readonly ResidualDevice[], inside?: ResidualDevice) =>
+      chargePointEarthing(
+        caseOf(
+          house([
+            circuit({ residual: own, feeds: [{ ...chargePoint, ...island, ...(inside ? { residual: inside } : {}) }] }),
+          ]),
+          'ev',
+        ),
+        {},
+        silent(),
+      ).find((r) => r.check === 'island-touch-voltage')?.verdict;
+    expect(touch([rcd()])).toBe('pass');
+    expect(touch([rcd({ position: 'along-circuit' })])).toBe('pass');
+    expect(touch([], rcd({ position: 'inside-equipment' }))).toBe('not-determined');
+    expect(touch([rcd({ delayTime: known(seconds(0.3)) })])).toBe('not-determined');
+    expect(touch([rcd({ rating: known(amperes(1)) }), rcd({ rating: unknown() })])).toBe('not-determined');
+    // 80 ohms and 1 A are 80 V, whatever stands inside
+    expect(touch([rcd({ rating: known(amperes(1)) })], rcd({ position: 'inside-equipment' }))).toBe('fail');
+  });
+
+  test('where PME is barred only what does without its earth remains', () => {
+    for (const place of ['caravan-park', 'marina'] as const) {
+      const all = earthingOptions({ supply: supply({ specialLocation: place }), point: chargePoint });
+      expect(all.filter((o) => o.possible !== 'fail').map((o) => o.arrangement)).toEqual([
+        'tt-island',
+        'electrical-separation',
+      ]);
+      expect(all[2]?.because).toContain('barred');
+    }
+  });
+
+  test('one vehicle on a transformer', () => {
+    expect(options({}, { vehiclesSeparated: known(1) })['electrical-separation']?.possible).toBe('pass');
+    expect(options({}, { vehiclesSeparated: known(2) })['electrical-separation']?.possible).toBe('fail');
+  });
+});
+
+describe('the rule', () => {
+  test('the earth of the supply alone fails; nothing chosen is not determined', () => {
+    expect(judge({ earthing: 'supply-earth' })).toEqual([['charge-point-earthing', 'fail']]);
+    expect(judge({})).toEqual([['charge-point-earthing', 'not-determined']]);
+    expect(judge({ openPenDevice: known('none') })).toEqual([['charge-point-earthing', 'not-determined']]);
+  });
+  test('a device that is there passes; one that is chosen has to be there', () => {
+    expect(judge({ openPenDevice: known('touch-voltage-device') })).toEqual([['touch-voltage-device', 'pass']]);
+    expect(judge({ earthing: 'touch-voltage-device', openPenDevice: known('none') })).toEqual([
+      ['touch-voltage-device', 'fail'],
+    ]);
+    expect(judge({ earthing: 'equal-device' })).toEqual([['equal-device', 'not-determined']]);
+    expect(judge({ openPenDevice: known('line-neutral-window-device') }, three)).toEqual([
+      ['single-phase-installation', 'fail'],
+    ]);
+  });
+  test('indoors, TT and TN-S ask for nothing; an unknown system is taken for PME and never failed', () => {
+    expect(judge({ outdoors: known(false) })[0]?.[1]).toBe('not-required');
+    expect(judge({}, { system: known('TT') })[0]?.[1]).toBe('not-required');
+    expect(judge({}, { system: known('TN-S') })[0]?.[1]).toBe('not-required');
+    expect(judge({ earthing: 'supply-earth' }, { system: unknown() })[0]?.[1]).toBe('not-determined');
+    expect(judge({ openPenDevice: known('touch-voltage-device') }, { system: unknown() })[0]?.[1]).toBe('pass');
+  });
+  test('the edition whose text was not available gives no verdict', () => {
+    const c = caseOf(house([circuit()]), 'ev');
+    expect(chargePointEarthingOf('2018+A4:2026')(c, {}, silent())[0]).toMatchObject({
+      verdict: 'not-determined',
+      gaps: [{ kind: 'edition' }],
+    });
+  });
+  test('every failing check carries the caution, and the sheet keeps all arrangements', () => {
+    const sheet = recorder('Earthing');
+    const change = { ...chargePoint, earthing: 'low-electrode' as const };
+    const results = chargePointEarthing(
+      caseOf(house([circuit({ feeds: [change] })], { electrode: { resistance: known(ohms(20)) } }), 'ev'),
+      {},
+      sheet,
+    );
+    expect(results.some((r) => r.verdict === 'fail')).toBe(true);
+    for (const r of results.filter((x) => x.verdict === 'fail'))
+      expect(r.caution).toContain('must not be energised on the strength of a calculation alone');
+    expect(JSON.stringify(sheet.entries.map((e) => e.kind))).toContain('part');
+  });
+});

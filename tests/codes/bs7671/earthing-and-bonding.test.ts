@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { earthingAndBonding } from '../../../src/codes/bs7671/rules/earthing-and-bonding.js';
+import {
+  type EarthingConductorLaid,
+  known,
+  squareMillimetres as mm2,
+  ohms,
+  type Supply,
+  silent,
+  unknown,
+} from '../../../src/index.js';
+import { caseOf, circuit, house } from '../../support/house.js';
+
+const judge = (change: Partial<Supply>) => {
+  const results = earthingAndBonding(caseOf(house([circuit()], change), 'ev'), {}, silent());
+  return results.map((r) => [r.check, r.verdict, r.limit?.value]);
+};
+const water = (area: number) => [{ what: 'water', area: known(mm2(area)) }];
+
+test('PME: Table 54.8 by the neutral, and the earthing conductor no smaller', () => {
+  expect(judge({ bonding: water(10) })).toEqual([
+    ['earthing-conductor', 'pass', 16],
+    ['main-bonding-conductor', 'pass', 10],
+  ]);
+  expect(judge({ bonding: water(10), supplyNeutral: known(mm2(50)) })[1]).toEqual([
+    'main-bonding-conductor',
+    'fail',
+    16,
+  ]);
+  expect(judge({ bonding: water(25), supplyNeutral: known(mm2(95)) })[0]).toEqual(['earthing-conductor', 'fail', 25]);
+});
+test('without PME: half the earthing conductor that is required, 6 to 25 mm²', () => {
+  const tns = { system: known('TN-S' as const), tails: known(mm2(25)) };
+  expect(judge({ ...tns, bonding: water(6) })[1]).toEqual(['main-bonding-conductor', 'fail', 8]);
+  expect(judge({ ...tns, tails: known(mm2(10)), bonding: water(6) })[1]).toEqual(['main-bonding-conductor', 'pass', 6]);
+});
+test('what is not known is asked for', () => {
+  expect(judge({ supplyNeutral: unknown() }).map((r) => r[1])).toEqual(['not-determined', 'not-determined']);
+  expect(judge({ bonding: [] })[1]?.[1]).toBe('not-required');
+  expect(judge({ system: known('TT' as const), bonding: water(10) })[0]?.[1]).toBe('not-determined');
+});
+
+test('on TT the way in which the earthing conductor is laid decides, BS 7671 542.3.1, Table 54.1', () => {
+  const on = (laid: EarthingConductorLaid, area: number, ze: number | null = 60) =>
+    judge({
+      system: known('TT'),
+      externalImpedance: ze === null ? unknown() : known(ohms(ze)),
+      earthingConductor: known(mm2(area)),
+      earthingConductorLaid: known(laid),
+      bonding: [],
+    })[0];
+  expect(on('buried', 16)).toEqual(['earthing-conductor', 'fail', 25]);
+  expect(on('buried', 25)).toEqual(['earthing-conductor', 'pass', 25]);
+  expect(on('buried-against-damage', 16)).toEqual(['earthing-conductor', 'fail', 25]);
+  expect(on('buried-against-corrosion', 16)).toEqual(['earthing-conductor', 'pass', 16]);
+  expect(on('buried-protected', 2.5)).toEqual(['earthing-conductor', 'pass', 2.5]);
+  expect(on('above-ground', 2.5)).toEqual(['earthing-conductor', 'fail', 4]);
+  expect(on('above-ground-protected', 2.5)).toEqual(['earthing-conductor', 'pass', 2.5]);
+  // below 1 ohm the tails decide as well: 253 A for 1 s need 1.77 mm² at k = 143, but 2530 A need 17.7 mm²
+  expect(Math.sqrt(253 ** 2 * 1) / 143).toBeLessThan(2.5);
+  expect(on('above-ground', 6, 0.99)).toEqual(['earthing-conductor', 'fail', 16]);
+  expect(on('above-ground', 6, 1)).toEqual(['earthing-conductor', 'pass', 4]);
+  expect(on('above-ground', 6, null)?.[1]).toBe('not-determined');
+});
+test('a buried conductor of a TN supply has to meet Table 54.1 too', () => {
+  const laid = { earthingConductorLaid: known('buried' as const), bonding: water(10) };
+  expect(judge(laid)[0]).toEqual(['earthing-conductor', 'fail', 25]);
+  expect(judge({ ...laid, earthingConductor: known(mm2(25)) })[0]).toEqual(['earthing-conductor', 'pass', 25]);
+});

@@ -1,0 +1,36 @@
+import { describe, expect, test } from 'vitest';
+import { datesOf, editionGap, editionInForce, editions, standingOf } from '../../../src/codes/bs7671/editions.js';
+
+describe('editions of BS 7671', () => {
+  test('A2 and A3 end on the day on which A4 has to be followed', () => {
+    for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const) {
+      expect(editionInForce(edition, '2026-10-14')).toBe('in-force');
+      expect(editionInForce(edition, '2026-10-15')).toBe('withdrawn');
+    }
+    expect(editionInForce('2018+A4:2026', '2026-04-14')).toBe('not-yet');
+    expect(editionInForce('2018+A4:2026', '2026-04-15')).toBe('in-force');
+  });
+
+  test('on every day since 2018-07-02 at least one edition is in force', () => {
+    for (const e of editions) {
+      if (e.withdrawn === undefined) continue;
+      const day = e.withdrawn;
+      expect(editions.some((o) => editionInForce(o.edition, day) === 'in-force')).toBe(true);
+    }
+    expect(editions.every((e) => editionInForce(e.edition, '2018-07-01') === 'not-yet')).toBe(true);
+  });
+
+  test('what is no date is no answer', () => {
+    for (const date of ['', '2026', '15/10/2026', '2026-13-01', '2026-10-15T00:00'])
+      expect(editionInForce('2018+A2:2022', date)).toBe('unknown');
+  });
+
+  test('only the edition whose text could not be had leaves a gap, and every standing names it', () => {
+    for (const e of editions) {
+      expect(editionGap(e.edition) === undefined).toBe(e.text === 'available');
+      expect(standingOf(e.edition)).toContain('A4:2026');
+      expect(standingOf(e.edition)).toContain('not available');
+    }
+    expect(datesOf('2018+A3:2024').withdrawn).toBe('2026-10-15');
+  });
+});
