@@ -1,6 +1,9 @@
-import type { CheckResult, Fact, Known, Sheet, Source } from '../core/index.js';
+import type { CheckResult, Fact, Gap, Known, Sheet, Source } from '../core/index.js';
 import type { Board, Installation, Path, Run } from '../installation/index.js';
 import type { Amperes, Celsius, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
+import type { RunFigures, TestPlan } from './verification.js';
+
+export type * from './verification.js';
 
 /** Why a code has no rule for an aspect. */
 export interface NotRequired {
@@ -8,6 +11,12 @@ export interface NotRequired {
   readonly notRequired: string;
   /** Where that is said, if anywhere. */
   readonly source?: Source;
+}
+
+/** What is not entered of a code, because its text was not available. */
+export interface NotEntered {
+  /** What stands in the way. */
+  readonly notEntered: Gap;
 }
 
 /** One circuit as a rule sees it: the installation, the way to the run, and what has been worked out before. */
@@ -160,6 +169,12 @@ export interface WiringCode {
   sizesFor(run: Run): readonly SquareMillimetres[];
   /** Rated currents of the device kind of a run, in ascending order, A. */
   ratingsFor(run: Run): readonly Amperes[];
+  /** What the conductors of a run amount to at a temperature, °C, or in normal operation. */
+  runFigures(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures;
+  /** External earth fault loop impedance, Ω. */
+  externalImpedance(circuit: CircuitCase): Known<Ohms>;
+  /** The tests of initial verification in this edition. */
+  readonly tests: TestPlan | NotEntered;
   /** A rule for every aspect, or why there is none. */
   readonly rules: { readonly [A in Aspect]: Rule | NotRequired };
 }

@@ -1,11 +1,10 @@
 import { type Known, whenKnown } from '../core/index.js';
 import { ringLineNeutral, ringLineProtective } from '../physics/index.js';
 import { type Ohms, ohms } from '../units/index.js';
-import { atLeast, lacking, maybe, type PlannedReading, runAt, type TestSheetInput } from './planned-reading.js';
+import { atLeast, lacking, maybe, type PlannedReading, runAt, type TestCase } from './planned-reading.js';
 
-export function continuity(input: TestSheetInput): readonly PlannedReading[] {
-  const { run } = input.circuit;
-  const cold = runAt(run, input.testTemperature, input.circuit.options);
+export function continuity(input: TestCase): readonly PlannedReading[] {
+  const cold = runAt(input, input.circuit.run, input.testTemperature);
   return [
     {
       id: 'continuity',
@@ -23,10 +22,10 @@ export function continuity(input: TestSheetInput): readonly PlannedReading[] {
   ];
 }
 
-export function ring(input: TestSheetInput): readonly PlannedReading[] {
+export function ring(input: TestCase): readonly PlannedReading[] {
   const { run } = input.circuit;
   if (run.ring !== true) return [];
-  const { line, protective } = runAt(run, input.testTemperature, input.circuit.options);
+  const { line, protective } = runAt(input, run, input.testTemperature);
   // a run is reckoned from its board to the farthest point: a quarter of each conductor from end to end
   const ends = (quarter: Known<Ohms>): Known<Ohms> => whenKnown([quarter], (r) => ohms(4 * r));
   const lineNeutral = whenKnown([ends(line)], (r) =>
@@ -35,7 +34,7 @@ export function ring(input: TestSheetInput): readonly PlannedReading[] {
   const lineProtective = whenKnown([ends(line), ends(protective)], (r1, r2) =>
     ringLineProtective({ ringLineResistance: r1, ringProtectiveResistance: r2 }),
   );
-  const by = 'ends of one size may differ by 0.05 Ω';
+  const by = `ends of one size may differ by ${input.plan.ringDifference} Ω`;
   return [
     {
       id: 'ringLine',
@@ -71,11 +70,11 @@ export function ring(input: TestSheetInput): readonly PlannedReading[] {
   ];
 }
 
-export function insulation(input: TestSheetInput): readonly PlannedReading[] {
-  const { disconnected, connected } = input.plan.insulation;
+export function insulation(input: TestCase): readonly PlannedReading[] {
+  const { disconnected, connected, clause } = input.plan.insulation;
   const plugged = input.electronics === 'connected';
   const test = plugged ? connected : disconnected;
-  const limits = atLeast(test.least, 'insulationResistanceLimit', 'Ω', `${input.plan.edition}, Table 64`);
+  const limits = atLeast(test.least, 'insulationResistanceLimit', 'Ω', `${input.plan.edition}, ${clause}`);
   const note = plugged
     ? `At ${test.voltage} V d.c. with the live conductors together: electronics stay connected.`
     : `At ${test.voltage} V d.c. before electronics and surge protection are connected.`;
@@ -83,5 +82,3 @@ export function insulation(input: TestSheetInput): readonly PlannedReading[] {
   const toEarth = { id: 'insulationEarth', what: 'live conductors together to earth', ...rest };
   return plugged ? [toEarth] : [{ id: 'insulationLive', what: 'between live conductors', ...rest }, toEarth];
 }
-
-/** Loop impedance up to which the residual current device still holds the touch voltage, Ω; on the way to the circuit only. */

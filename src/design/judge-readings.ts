@@ -36,10 +36,9 @@ export interface Judgement {
   readonly owing: readonly string[];
 }
 
-const source = { document: 'BS 7671', clause: 'Part 6', provenance: 'two-sources' } as const;
 const caution =
   'A reading that fails is not explained away: find the reason, mend it, and repeat every test that it may have influenced, before the circuit is put into use.';
-const said = (id: string, what: string) =>
+const said = ({ source }: TestSheet, id: string, what: string) =>
   statement({ id: `reading-${id}`, title: what, weight: 'rule', source, caution });
 
 /** Whether a reading is a yes or a no, not a number. */
@@ -54,17 +53,16 @@ function kindProblem(planned: PlannedReading | undefined, name: string, value: n
 }
 
 /** The result of one limit; the limit's own role says what unit it is in. */
-function judgeLimit(reading: PlannedReading, value: number | boolean, at: number): CheckResult {
+function judgeLimit(sheet: TestSheet, reading: PlannedReading, value: number | boolean, at: number): CheckResult {
   const limit = reading.limits[at] as PlannedReading['limits'][number];
   const title = `${reading.what} (${limit.by})`;
   if (limit.kind === 'must-not-trip' || limit.amount === undefined)
-    return judge(said(reading.id, title), {
+    return judge(said(sheet, reading.id, title), {
       holds: value === true,
       because: value === true ? 'as it should' : 'not as it should',
     });
   const { name, value: bound, unit } = limit.amount;
-  // the rule of thumb beside an exact limit only asks for a second look
-  const thumb = limit.by.startsWith('the 0.8 rule');
+  const thumb = limit.thumb === true;
   const found = Number(value);
   const fits = limit.kind === 'at-most' ? found <= bound : found >= bound;
   const slack = limit.kind === 'at-most' ? bound - found : found - bound;
@@ -73,7 +71,7 @@ function judgeLimit(reading: PlannedReading, value: number | boolean, at: number
     title,
     verdict: fits && Number.isFinite(found) ? 'pass' : 'fail',
     weight: thumb ? 'advice' : 'rule',
-    source,
+    source: sheet.source,
     caution,
     value: { name: reading.id, value: found, unit },
     limit: { name, value: bound, unit },
@@ -114,23 +112,30 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
     const value = readings[reading.id];
     if (value === undefined)
       return reading.limits.length > 0 || reading.limitGaps !== undefined || reading.expected === undefined
-        ? [notDetermined(said(reading.id, reading.what), { kind: 'fact', fact: reading.id, obtain: reading.what })]
+        ? [
+            notDetermined(said(sheet, reading.id, reading.what), {
+              kind: 'fact',
+              fact: reading.id,
+              obtain: reading.what,
+            }),
+          ]
         : [];
     if (typeof value === 'boolean' && reading.limits.length === 0)
       return [
-        judge(said(reading.id, reading.what), {
+        judge(said(sheet, reading.id, reading.what), {
           holds: value,
           because: value ? 'as it should be' : 'not as it should be',
         }),
       ];
-    const judged = reading.limits.map((_, i) => judgeLimit(reading, value, i));
+    const judged = reading.limits.map((_, i) => judgeLimit(sheet, reading, value, i));
     // without the limit that belongs to it the reading proves nothing
     return reading.limitGaps
-      ? [...judged, notDetermined(said(reading.id, reading.what), ...reading.limitGaps)]
+      ? [...judged, notDetermined(said(sheet, reading.id, reading.what), ...reading.limitGaps)]
       : judged;
   });
+  const untested = sheet.gaps ? [notDetermined(said(sheet, 'tests', 'the tests of the edition'), ...sheet.gaps)] : [];
   return {
-    results,
+    results: [...untested, ...results],
     contradictions: contradictions(sheet, names, readings),
     owing: planned.filter((p) => readings[p.id] === undefined).map((p) => p.id),
   };
@@ -142,11 +147,13 @@ function contradictions(
   readings: Readings,
 ): readonly Contradiction[] {
   const found: Contradiction[] = [];
+  const { basis } = sheet;
+  if (!basis) return found;
   const read = (name: string) => (typeof readings[name] === 'number' ? (readings[name] as number) : undefined);
   const expected = (name: string) => names.get(name)?.expected?.value;
   const say = (id: Contradiction['id'], of: readonly string[], meaning: string) =>
     found.push({ id, readings: of, meaning });
-  const { deviation, ringDifference } = sheet.basis;
+  const { deviation, ringDifference } = basis;
   // a few hundredths are lost in leads and the last digit of the instrument
   const slack = (of: number) => Math.max(deviation * of, ringDifference);
 
@@ -190,10 +197,10 @@ function contradictions(
         'Higher than the cable should be: a joint, a longer route, or a smaller cable than designed.',
       );
   }
-  ringContradictions(sheet, read, say);
+  ringContradictions(basis.ringDifference, read, say);
 
   const [open, loaded] = [read('voltage'), read('loadedVoltage')];
-  const drop = sheet.basis.expectedDrop;
+  const drop = basis.expectedDrop;
   if (open !== undefined && loaded !== undefined && drop !== undefined && open - loaded > drop * (1 + deviation))
     say(
       'drop-larger-than-calculated',
@@ -202,7 +209,7 @@ function contradictions(
     );
   const current = read('prospective');
   if (current !== undefined && external !== undefined && external > 0) {
-    const earth = sheet.basis.nominalVoltage / external;
+    const earth = basis.nominalVoltage / external;
     if (current < earth * (1 - deviation))
       say(
         'prospective-and-loop',
@@ -214,12 +221,11 @@ function contradictions(
 }
 
 function ringContradictions(
-  sheet: TestSheet,
+  limit: number,
   read: (name: string) => number | undefined,
   say: (id: Contradiction['id'], of: readonly string[], meaning: string) => void,
 ) {
   const [line, neutral, protective] = [read('ringLine'), read('ringNeutral'), read('ringProtective')];
-  const limit = sheet.basis.ringDifference;
   if (line !== undefined && neutral !== undefined && Math.abs(line - neutral) > limit)
     say(
       'ring-ends-differ',

@@ -1,9 +1,7 @@
-import { writeExternalImpedance } from '../codes/iec-family/fault-loop.js';
-import { measuredLimitByRatio } from '../codes/iec-family/measured-loop.js';
-import { residualUpstream } from '../codes/iec-family/residual-position.js';
-import { factValue, isMissing, missing, silent, whenKnown } from '../core/index.js';
-import type { ChargePoint, ResidualDevice } from '../installation/index.js';
-import { ratio } from '../units/index.js';
+import type { LoopRuleOfThumb } from '../codes/wiring-code.js';
+import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
+import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
+import { type Ohms, ratio } from '../units/index.js';
 import {
   amount,
   atLeast,
@@ -11,27 +9,43 @@ import {
   lacking,
   maybe,
   type PlannedReading,
+  type ReadingLimit,
   runAt,
   sum,
-  type TestSheetInput,
+  type TestCase,
 } from './planned-reading.js';
 
-function residualLimit({ circuit }: TestSheetInput): number | undefined {
+function residualLimit({ circuit, plan }: TestCase): number | undefined {
   const ratings = residualUpstream(circuit.path).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value] : []));
-  return ratings.length === 0 ? undefined : 50 / Math.min(...ratings);
+  return ratings.length === 0 ? undefined : plan.touchVoltage / Math.min(...ratings);
 }
 
-export function loop(input: TestSheetInput): readonly PlannedReading[] {
+/** What a rule of thumb allows, where it is made for such conductors, and what has to be said of it. */
+function byThumb(rule: LoopRuleOfThumb | undefined, runs: readonly Run[], limit: Known<Ohms>) {
+  if (!rule) return { limits: [] };
+  const made = `${rule.temperature} °C`;
+  if (runs.some((r) => r.cable.insulation !== rule.insulation))
+    return { limits: [], note: `The ${rule.name} does not hold here: it is made for conductors of ${made}.` };
+  const most = whenKnown([limit], (loopImpedanceLimit) => rule.limitOf({ loopImpedanceLimit }));
+  return {
+    limits: atMost(most, 'measuredLimit', 'Ω', `the ${rule.name}, for ${made} conductors`).map(
+      (l): ReadingLimit => ({ ...l, thumb: true }),
+    ),
+    note: `The exact limit decides; a reading beyond the ${rule.name} asks for a second look.`,
+  };
+}
+
+export function loop(input: TestCase): readonly PlannedReading[] {
   const { circuit, findings, plan } = input;
   const system = factValue('earthing system of the supply', circuit.installation.supply.system);
-  const external = isMissing(system) ? system : writeExternalImpedance(silent(), circuit, system);
+  const external = input.code.externalImpedance(circuit);
   const runs = [...circuit.path.feeders, circuit.run];
-  const cold = sum(runs.map((r) => runAt(r, input.testTemperature, circuit.options).impedance));
-  const hot = sum(runs.map((r) => runAt(r, 'operating', circuit.options).impedance));
+  const cold = sum(runs.map((r) => runAt(input, r, input.testTemperature).impedance));
+  const hot = sum(runs.map((r) => runAt(input, r, 'operating').impedance));
   const expected = whenKnown([external, cold], (e, c) => e + c);
   const limit = findings.loopImpedanceLimit ?? missing({ kind: 'fact', fact: 'largest loop impedance' });
   const exact = whenKnown([limit, external, cold, hot], (max, e, c, h) =>
-    measuredLimitByRatio({
+    plan.loop.limitOf({
       loopImpedanceLimit: max,
       externalImpedance: e,
       temperatureRatio: ratio(h > 0 ? c / h : 1),
@@ -41,11 +55,9 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
   const { loopImpedance } = findings;
   const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
   const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
-  const seventy = runs.every((r) => r.cable.insulation === 'thermoplastic-70');
+  const thumb = byThumb(plan.loop.ruleOfThumb, runs, limit);
   // on a TT supply the electrode of the installation may be the one of the point
   const islands = points(input).filter((p) => p.earthing === 'tt-island' && (system !== 'TT' || p.electrode));
-  const rule =
-    isMissing(limit) || !seventy ? [] : atMost(0.8 * limit, 'measuredLimit', 'Ω', 'the 0.8 rule, for 70 °C conductors');
   return [
     {
       id: 'externalLoop',
@@ -64,14 +76,18 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
       ...(residual === undefined ? lacking(exact) : {}),
       limits:
         residual === undefined
-          ? [...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.4, exact in temperature`), ...rule]
-          : atMost(residual, 'measuredLimit', 'Ω', `${plan.edition}, 411.4.5, 411.5.3: Z_s I_Δn at most 50 V`),
-      note:
-        residual !== undefined
-          ? 'Disconnection rests on the residual current device: test it. A reading far from the expected one asks for a second look.'
-          : seventy
-            ? 'The exact limit decides; a reading beyond the 0.8 rule asks for a second look.'
-            : 'The 0.8 rule does not hold here: it is made for conductors of 70 °C.',
+          ? [
+              ...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, ${plan.loop.clause}, exact in temperature`),
+              ...thumb.limits,
+            ]
+          : atMost(residual, 'measuredLimit', 'Ω', touch(input, plan.loop.residualClause, 'Z_s')),
+      ...(residual !== undefined
+        ? {
+            note: 'Disconnection rests on the residual current device: test it. A reading far from the expected one asks for a second look.',
+          }
+        : thumb.note === undefined
+          ? {}
+          : { note: thumb.note }),
     },
     ...islands.map(
       (p): PlannedReading => ({
@@ -84,7 +100,7 @@ export function loop(input: TestSheetInput): readonly PlannedReading[] {
   ];
 }
 
-export function prospective(input: TestSheetInput): readonly PlannedReading[] {
+export function prospective(input: TestCase): readonly PlannedReading[] {
   const { circuit, findings } = input;
   const at =
     findings.prospectiveAtOrigin ?? factValue('prospectiveCurrent', circuit.installation.supply.prospectiveCurrent);
@@ -116,7 +132,7 @@ export function prospective(input: TestSheetInput): readonly PlannedReading[] {
   ];
 }
 
-const residualDevices = (input: TestSheetInput): readonly ResidualDevice[] => {
+const residualDevices = (input: TestCase): readonly ResidualDevice[] => {
   const { path, run } = input.circuit;
   const upstream = residualUpstream(path);
   return [
@@ -126,16 +142,16 @@ const residualDevices = (input: TestSheetInput): readonly ResidualDevice[] => {
   ];
 };
 
-const points = (input: TestSheetInput): readonly ChargePoint[] =>
+const points = (input: TestCase): readonly ChargePoint[] =>
   input.circuit.run.feeds.filter((o): o is ChargePoint => o.kind === 'charge-point');
 
-export function residual(input: TestSheetInput): readonly PlannedReading[] {
+export function residual(input: TestCase): readonly PlannedReading[] {
   return residualDevices(input).flatMap((device, i) => {
     const rating = factValue('rating of the residual current device', device.rating);
     const delay = device.delay?.state === 'known' ? device.delay.value : 'general';
     return input.plan.residual
       .filter((t) => t.delay === delay)
-      .filter((t) => t.only30mA !== true || (!isMissing(rating) && rating <= 0.03))
+      .filter((t) => t.upTo === undefined || (!isMissing(rating) && rating <= t.upTo))
       .map((t): PlannedReading => {
         const current = isMissing(rating) ? 'its rated current' : `${t.multiple} × ${rating * 1000} mA`;
         const by = `${input.plan.edition}, residual current devices`;
@@ -154,12 +170,11 @@ export function residual(input: TestSheetInput): readonly PlannedReading[] {
   });
 }
 
-export function direct(input: TestSheetInput): readonly PlannedReading[] {
+export function direct(input: TestCase): readonly PlannedReading[] {
   const detecting = points(input).filter(
     (p) => p.directCurrentDetection?.state === 'known' && p.directCurrentDetection.value,
   );
-  const { least, most, time } = input.plan.directCurrent;
-  const by = 'IEC 62955';
+  const { least, most, time, by } = input.plan.directCurrent;
   return detecting.flatMap((p): PlannedReading[] => [
     {
       id: `directTrip-${p.id}`,
@@ -174,18 +189,22 @@ export function direct(input: TestSheetInput): readonly PlannedReading[] {
   ]);
 }
 
+const touch = ({ plan }: TestCase, clause: string, symbol: string) =>
+  `${plan.edition}, ${clause}: ${symbol} I_Δn at most ${plan.touchVoltage} V`;
+
 /** Limit of what lies on an electrode, by the largest of the residual current devices. */
-function onElectrode(input: TestSheetInput, role: 'electrodeResistance' | 'measuredLimit', symbol: 'R_A' | 'Z_s') {
+function onElectrode(input: TestCase, role: 'electrodeResistance' | 'measuredLimit', symbol: 'R_A' | 'Z_s') {
   const devices = residualDevices(input).flatMap((d) => (d.rating.state === 'known' ? [d.rating.value as number] : []));
   if (devices.length === 0) {
     const gap = { kind: 'fact', fact: 'rating of the residual current device', obtain: 'its marking' } as const;
     return { ...lacking(missing(gap)), limits: [] };
   }
-  const by = `${input.plan.edition}, 411.5.3: ${symbol} I_Δn at most 50 V`;
-  return { limits: atMost(50 / Math.max(...devices), role, 'Ω', by) };
+  const { touchVoltage, electrode } = input.plan;
+  const by = touch(input, electrode.clause, symbol);
+  return { limits: atMost(touchVoltage / Math.max(...devices), role, 'Ω', by) };
 }
 
-export function electrode(input: TestSheetInput): readonly PlannedReading[] {
+export function electrode(input: TestCase): readonly PlannedReading[] {
   const { supply } = input.circuit.installation;
   const electrodes = [
     ...(supply.electrode ? [{ id: 'electrode', of: '', resistance: supply.electrode.resistance }] : []),
@@ -198,24 +217,23 @@ export function electrode(input: TestSheetInput): readonly PlannedReading[] {
     what: `R_A: earth electrode${of}`,
     ...maybe(factValue(`resistance of the earth electrode${of}`, resistance), 'electrodeResistance', 'Ω'),
     ...onElectrode(input, 'electrodeResistance', 'R_A'),
-    note: 'Above 200 Ω it may not be stable.',
+    note: `Above ${input.plan.electrode.unstableAbove} Ω it may not be stable.`,
   }));
 }
 
-export function underLoad(input: TestSheetInput): readonly PlannedReading[] {
+export function underLoad(input: TestCase): readonly PlannedReading[] {
   const { circuit, findings, plan } = input;
   const u = circuit.nominalVoltage;
   const drop =
     findings.totalDrop ?? missing({ kind: 'fact', fact: 'voltage drop', obtain: 'from the rule of voltage drop' });
-  const by = 'statutory range of the supply voltage in Great Britain, from memory';
   return [
     {
       id: 'voltage',
       what: 'voltage at the point without load',
       expected: amount('loadedVoltage', u, 'V'),
       limits: [
-        ...atLeast(plan.voltage.least * u, 'loadedVoltageLeast', 'V', by),
-        ...atMost(plan.voltage.most * u, 'loadedVoltageMost', 'V', by),
+        ...atLeast(plan.voltage.least * u, 'loadedVoltageLeast', 'V', plan.voltage.by),
+        ...atMost(plan.voltage.most * u, 'loadedVoltageMost', 'V', plan.voltage.by),
       ],
     },
     {

@@ -1,7 +1,5 @@
-import { writeRunImpedance } from '../codes/iec-family/loop-impedance.js';
-import type { TestPlan } from '../codes/iec-family/test-plan.js';
-import type { AssessmentOptions, CircuitCase, Findings } from '../codes/wiring-code.js';
-import { type Amount, type Gap, isMissing, type Known, missing, silent, whenKnown } from '../core/index.js';
+import type { CircuitCase, Findings, RunFigures, TestPlan, WiringCode } from '../codes/wiring-code.js';
+import { type Amount, type Gap, isMissing, type Known, whenKnown } from '../core/index.js';
 import type { Run } from '../installation/index.js';
 import type { Celsius, Ohms } from '../units/index.js';
 
@@ -13,6 +11,8 @@ export interface ReadingLimit {
   readonly amount?: Amount;
   /** Where it comes from. */
   readonly by: string;
+  /** Whether it is a rule of thumb beside an exact limit: beyond it a reading only asks for a second look. */
+  readonly thumb?: true;
 }
 
 /** One reading of a test: what it should be and how far it may go. */
@@ -35,18 +35,22 @@ export interface PlannedReading {
 
 /** What a test sheet is made for. */
 export interface TestSheetInput {
+  /** The wiring code, for its tests. */
+  readonly code: WiringCode;
   /** The circuit. */
   readonly circuit: CircuitCase;
   /** What its assessment found out. */
   readonly findings: Findings;
-  /** The tests of the edition. */
-  readonly plan: TestPlan;
-  /** What has to be said of the edition. */
-  readonly standing: string;
   /** Temperature of the conductors on the day, °C. */
   readonly testTemperature: Celsius;
   /** Whether electronics stay connected during the insulation test. */
   readonly electronics: 'disconnected' | 'connected';
+}
+
+/** What the readings of one test are worked out from. */
+export interface TestCase extends TestSheetInput {
+  /** The tests of the edition. */
+  readonly plan: TestPlan;
 }
 
 /** An amount with its name and unit. */
@@ -65,26 +69,9 @@ export const atLeast = (value: Known<number>, name: string, unit: string, by: st
 export const lacking = (limit: Known<number>): Pick<PlannedReading, 'limitGaps'> =>
   isMissing(limit) ? { limitGaps: limit.missing } : {};
 
-/** Resistances and loop impedance of a run. */
-export interface RunFigures {
-  readonly line: Known<Ohms>;
-  readonly protective: Known<Ohms>;
-  readonly both: Known<Ohms>;
-  readonly impedance: Known<Ohms>;
-}
-
-/** The figures of a run at a temperature, by the same lines that the assessment writes. */
-export function runAt(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures {
-  const sheet = silent();
-  const impedance = writeRunImpedance(sheet, run, at, options);
-  const none = missing({ kind: 'fact', fact: 'resistance of the run' });
-  return {
-    line: sheet.latest('lineResistance') ?? none,
-    protective: sheet.latest('protectiveResistance') ?? none,
-    both: sheet.latest('lineAndProtectiveResistance') ?? none,
-    impedance,
-  };
-}
+/** The figures of a run at a temperature, as the code works them out. */
+export const runAt = ({ code, circuit }: TestCase, run: Run, at: Celsius | 'operating'): RunFigures =>
+  code.runFigures(run, at, circuit.options);
 
 /** A sum, where every part is known. */
 export const sum = (values: readonly Known<Ohms>[]): Known<number> =>

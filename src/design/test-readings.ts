@@ -1,12 +1,12 @@
-import type { TestKind } from '../codes/iec-family/test-plan.js';
+import type { TestKind } from '../codes/wiring-code.js';
 import { continuity, insulation, ring } from './dead-tests.js';
 import { direct, electrode, loop, prospective, residual, underLoad } from './live-tests.js';
-import type { PlannedReading, TestSheetInput } from './planned-reading.js';
+import type { PlannedReading, TestCase } from './planned-reading.js';
 
 const plain = (id: string, what: string): readonly PlannedReading[] => [{ id, what, limits: [] }];
 
 /** The readings of each kind of test. @internal */
-export const readingsOf: { readonly [K in TestKind]: (input: TestSheetInput) => readonly PlannedReading[] } = {
+export const readingsOf: { readonly [K in TestKind]: (input: TestCase) => readonly PlannedReading[] } = {
   continuity,
   'ring-continuity': ring,
   insulation,

@@ -1,5 +1,5 @@
-import type { TestKind } from '../codes/iec-family/test-plan.js';
-import { isMissing } from '../core/index.js';
+import type { TestKind } from '../codes/wiring-code.js';
+import { type Gap, isMissing, type Source } from '../core/index.js';
 
 import type { PlannedReading, TestSheetInput } from './planned-reading.js';
 import { readingsOf } from './test-readings.js';
@@ -26,12 +26,14 @@ export interface TestSheet {
   readonly circuit: string;
   /** Edition that the list follows. */
   readonly edition: string;
+  /** Where the code speaks of verification. */
+  readonly source: Source;
   /** Temperature of the conductors at the tests, °C. */
   readonly testTemperature: number;
   /** Whether connected electronics are in place. */
   readonly electronics: 'disconnected' | 'connected';
-  /** Figures that the judgement of contradictions needs. */
-  readonly basis: {
+  /** Figures that the judgement of contradictions needs; absent where there are no tests. */
+  readonly basis?: {
     readonly ring: boolean;
     readonly expectedDrop?: number;
     readonly nominalVoltage: number;
@@ -41,19 +43,21 @@ export interface TestSheet {
   };
   /** The tests. */
   readonly tests: readonly PlannedTest[];
+  /** Why there are none: what the edition asks for is not entered. */
+  readonly gaps?: readonly Gap[];
   /** What has to be said with it. */
   readonly cautions: readonly string[];
 }
 
 /**
  * What each dead and live test of a designed circuit should read, with limits, in the order of its edition.
- * @param input circuit, findings of its assessment, tests of the edition, temperature of the day, electronics
+ * @param input wiring code, circuit, findings of its assessment, temperature of the day, electronics
  * @returns the test sheet, plain data
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
  * import { amperes, assess, celsius, circuitCase, squareMillimetres, testSheet } from 'ohmwright';
- * import { bs7671, testPlan } from 'ohmwright/bs7671';
+ * import { bs7671 } from 'ohmwright/bs7671';
  * import { readSurvey } from 'ohmwright/io';
  * import { decidedRun, withAddedRun } from 'ohmwright/site';
  *
@@ -62,13 +66,12 @@ export interface TestSheet {
  * if (!point) throw new Error('no point is wanted');
  * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
  * const house = withAddedRun(installation, point.from, run);
- * const { findings, standing } = assess(bs7671('2018+A2:2022'), house, run.id);
+ * const code = bs7671('2018+A2:2022');
  *
  * const sheet = testSheet({
+ *   code,
  *   circuit: circuitCase(house, run.id),
- *   findings,
- *   plan: testPlan('2018+A2'),
- *   standing,
+ *   findings: assess(code, house, run.id).findings,
  *   testTemperature: celsius(15),
  *   electronics: 'disconnected',
  * });
@@ -76,20 +79,34 @@ export interface TestSheet {
  * ```
  */
 export function testSheet(input: TestSheetInput): TestSheet {
-  const { circuit, findings, plan } = input;
+  const { code, circuit, findings } = input;
+  const head = {
+    format: 'test-sheet/1',
+    circuit: circuit.run.id,
+    testTemperature: input.testTemperature,
+    electronics: input.electronics,
+  } as const;
+  const plan = code.tests;
+  if ('notEntered' in plan)
+    return {
+      ...head,
+      edition: `${code.name}:${code.edition}`,
+      source: { document: code.name, edition: code.edition, provenance: 'memory', note: 'text not available' },
+      tests: [],
+      gaps: [plan.notEntered],
+      cautions: [code.standing],
+    };
   const tests = plan.order
-    .map(({ kind, state, clause }) => ({ kind, state, clause, readings: readingsOf[kind](input) }))
+    .map(({ kind, state, clause }) => ({ kind, state, clause, readings: readingsOf[kind]({ ...input, plan }) }))
     .filter((t) => t.readings.length > 0)
     .map(
       (t, i): PlannedTest => ({ kind: t.kind, place: i + 1, state: t.state, clause: t.clause, readings: t.readings }),
     );
   const drop = findings.totalDrop;
   return {
-    format: 'test-sheet/1',
-    circuit: circuit.run.id,
+    ...head,
     edition: plan.edition,
-    testTemperature: input.testTemperature,
-    electronics: input.electronics,
+    source: plan.source,
     basis: {
       ring: circuit.run.ring === true,
       ...(drop === undefined || isMissing(drop) ? {} : { expectedDrop: drop }),
@@ -100,7 +117,7 @@ export function testSheet(input: TestSheetInput): TestSheet {
     },
     tests,
     cautions: [
-      input.standing,
+      code.standing,
       'Dead tests are finished, and in order, before anything is energised. If one fails, mend it and repeat every test that it may have influenced.',
       'Live testing can kill: competent persons only, with instruments and leads made for it. Expected figures are calculated, and no reading is replaced by them.',
     ],

@@ -39,6 +39,12 @@ export function testSheetBlocks(sheet: TestSheet, level: 2 | 3 = 2): readonly Bl
       '',
     ]),
   );
+  const { gaps = [] } = sheet;
+  if (gaps.length > 0)
+    return [
+      heading(level, `Tests of ${sheet.circuit}`),
+      paragraph(`The tests of ${sheet.edition} are not entered here: ${gaps.map(gapWords).join('; ')}.`),
+    ];
   return [
     heading(level, `Tests of ${sheet.circuit}, in order`),
     paragraph(

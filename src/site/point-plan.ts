@@ -1,6 +1,5 @@
 import { earthingOptions } from '../codes/bs7671/earthing-options.js';
 import { islandResidual } from '../codes/bs7671/rules/charge-point-earthing.js';
-import { testPlan } from '../codes/bs7671/test-plan.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import type { Recorder } from '../core/index.js';
 import {
@@ -29,9 +28,6 @@ const preferredFirst: SearchOrder = {
   words: 'cables in the order in which they are preferred; then smaller conductor, then smaller rating of the device',
   compare: (a, b) => a.choice - b.choice || a.area - b.area || a.rating - b.rating,
 };
-
-/** Edition of the initial tests that goes with an edition of the code. */
-const testEdition = (edition: string) => (/A[2-9]/.test(edition) ? '2018+A2' : '2018');
 
 /**
  * The run that a design chose. Where no candidate remains: the one with the fewest rules not met, so that the report shows
@@ -97,10 +93,9 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
   const { supply } = installation;
   const tests = testSheet({
+    code,
     circuit: circuitCase(built, run.id, survey.options),
     findings: assessment.findings,
-    plan: testPlan(testEdition(code.edition)),
-    standing: code.standing,
     testTemperature: survey.options.testTemperature ?? celsius(20),
     electronics: 'disconnected',
   });

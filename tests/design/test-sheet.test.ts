@@ -1,16 +1,22 @@
 import { describe, expect, test } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/code.js';
 import { disconnection } from '../../src/codes/bs7671/rules/disconnection.js';
 import { type TestEdition, testPlan } from '../../src/codes/bs7671/test-plan.js';
-import type { Findings } from '../../src/codes/wiring-code.js';
+import { iec60364 } from '../../src/codes/iec60364/code.js';
+import type { Findings, WiringCode } from '../../src/codes/wiring-code.js';
 import { judgeReadings } from '../../src/design/judge-readings.js';
 import { testSheet } from '../../src/design/test-sheet.js';
 import { celsius, known, milliamperes, ohms, type Run, silent, unknown, volts } from '../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../support/house.js';
 
+// of 2008 the tests alone are entered: they go with the code of 2018 here
+const codeOf = (edition: TestEdition): WiringCode =>
+  edition === '2008' ? { ...bs7671('2018'), tests: testPlan(edition) } : bs7671(edition);
+
 function sheetOf(
   change: Partial<Run> = {},
   temperature = 10,
-  edition: TestEdition = '2018+A2',
+  code: WiringCode = codeOf('2018+A2:2022'),
   electronics: 'connected' | 'disconnected' = 'disconnected',
 ) {
   const point = { ...chargePoint, directCurrentDetection: known(true) };
@@ -27,10 +33,9 @@ function sheetOf(
   const findings: Findings = { totalDrop: volts(4.67) };
   disconnection(c, findings, silent());
   return testSheet({
+    code,
     circuit: c,
     findings,
-    plan: testPlan(edition),
-    standing: 'edition as stated',
     testTemperature: celsius(temperature),
     electronics,
   });
@@ -71,10 +76,9 @@ describe('test sheet', () => {
     expect(reading(sheetOf(), 'loop').what).toContain('farthest point');
     const { electrode: _, ...sharing } = island;
     const rows = testSheet({
+      code: codeOf('2018+A2:2022'),
       circuit: caseOf(house([circuit({ feeds: [sharing] })], { system: known('TT') }), 'ev'),
       findings: {},
-      plan: testPlan('2018+A2'),
-      standing: '',
       testTemperature: celsius(10),
       electronics: 'disconnected',
     }).tests.flatMap((t) => t.readings.map((r) => r.id));
@@ -98,18 +102,30 @@ describe('test sheet', () => {
       'voltage-under-load',
     ]);
   });
-  test('follows the edition', () => {
+  test('follows the edition: A1 and A3 left the tests as they were', () => {
     const ids = (edition: TestEdition) =>
-      sheetOf({}, 10, edition)
+      sheetOf({}, 10, codeOf(edition))
         .tests.flatMap((t) => t.readings.map((r) => r.id))
         .filter((i) => i.startsWith('residual'));
-    expect(ids('2018+A2')).toEqual(['residual1At1']);
+    expect(ids('2018+A2:2022')).toEqual(['residual1At1']);
+    expect(ids('2018+A3:2024')).toEqual(['residual1At1']);
     expect(ids('2018')).toEqual(['residual1At1', 'residual1At5']);
+    expect(ids('2018+A1:2020')).toEqual(['residual1At1', 'residual1At5']);
     expect(ids('2008')).toEqual(['residual1At0.5', 'residual1At1', 'residual1At5']);
     expect(() => testPlan('2026' as never)).toThrow(/not available/);
   });
+  test.each([bs7671('2018+A4:2026'), iec60364('2009')])('what $name:$edition asks for is not entered', (code) => {
+    const sheet = sheetOf({}, 10, code);
+    expect(sheet.tests).toEqual([]);
+    expect(sheet.edition).toBe(`${code.name}:${code.edition}`);
+    expect(sheet.cautions).toEqual([code.standing]);
+    // no test asked for is no test passed
+    const { results } = judgeReadings(sheet, {});
+    expect(results.map((r) => [r.verdict, r.source.document])).toEqual([['not-determined', code.name]]);
+    expect(() => judgeReadings(sheet, { loop: 0.3 })).toThrow(/no such reading/);
+  });
   test('with electronics connected the insulation is tested at 250 V to earth only', () => {
-    const sheet = sheetOf({}, 20, '2018+A2', 'connected');
+    const sheet = sheetOf({}, 20, codeOf('2018+A2:2022'), 'connected');
     expect(reading(sheet, 'insulationEarth').note).toMatch(/250 V/);
     expect(() => reading(sheet, 'insulationLive')).toThrow();
   });

@@ -1,4 +1,5 @@
 import { coordination, minimumSize, terminalTemperature, voltageDrop } from '../../src/codes/bs7671/index.js';
+import { externalImpedance, runFigures } from '../../src/codes/iec-family/test-figures.js';
 import { aspects, type NotRequired, type Rule, type WiringCode } from '../../src/codes/wiring-code.js';
 import { amperes, squareMillimetres } from '../../src/index.js';
 
@@ -19,5 +20,8 @@ export const smallCode: WiringCode = {
   inForce: () => 'unknown',
   sizesFor: () => [1.5, 2.5, 4, 6, 10, 16].map(squareMillimetres),
   ratingsFor: () => [6, 10, 16, 20, 25, 32, 40, 50, 63].map(amperes),
+  runFigures,
+  externalImpedance,
+  tests: { notEntered: { kind: 'edition', edition: 'a code for tests', explain: 'it asks for no tests' } },
   rules: Object.fromEntries(aspects.map((a) => [a, mine[a] ?? none])) as unknown as WiringCode['rules'],
 };

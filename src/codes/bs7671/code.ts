@@ -3,6 +3,7 @@ import type { Run } from '../../installation/index.js';
 import { CalculationError, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
 import { closedRule } from '../iec-family/closed-rules.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
+import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { aspects, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
@@ -19,6 +20,7 @@ import { residualCurrent } from './rules/residual-current.js';
 import { surgeProtection } from './rules/surge-protection.js';
 import { terminalTemperature } from './rules/terminal-temperature.js';
 import { voltageDrop } from './rules/voltage-drop.js';
+import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly SquareMillimetres[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => squareMillimetres(s as number));
@@ -84,6 +86,9 @@ export function bs7671(edition: string): WiringCode {
     inForce: (date) => editionInForce(entered, date),
     sizesFor,
     ratingsFor,
+    runFigures,
+    externalImpedance,
+    tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
     rules: gap ? closedRules(entered, gap) : rulesOf(entered),
   };
 }

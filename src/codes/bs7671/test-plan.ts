@@ -1,5 +1,16 @@
-import { CalculationError, milliamperes, milliseconds, ohms, ratio, seconds, volts } from '../../units/index.js';
-import type { PlannedKind, TestPlan } from '../iec-family/test-plan.js';
+import {
+  CalculationError,
+  celsius,
+  milliamperes,
+  milliseconds,
+  ohms,
+  ratio,
+  seconds,
+  volts,
+} from '../../units/index.js';
+import { eightTenthsRule, measuredLimitByRatio } from '../iec-family/measured-loop.js';
+import type { PlannedKind, TestPlan } from '../verification.js';
+import type { Edition } from './editions.js';
 import { insulationResistanceLimits, insulationTestVoltages } from './tables/64.js';
 
 // the clauses of 2008 and the sub-clauses of 2018 are recalled; the order stood in two texts
@@ -63,26 +74,34 @@ const selective = {
   least: /* @__PURE__ */ milliseconds(130),
   most: /* @__PURE__ */ milliseconds(500),
 } as const;
-const five = { multiple: 5, delay: 'general', most: /* @__PURE__ */ milliseconds(40), only30mA: true } as const;
+const five = {
+  multiple: 5,
+  delay: 'general',
+  most: /* @__PURE__ */ milliseconds(40),
+  upTo: /* @__PURE__ */ milliamperes(30),
+} as const;
 const half = { multiple: 0.5, delay: 'general', mustHold: true } as const;
 
+// A2 asks for one alternating test at the rated current; A1 altered Section 722 alone, A3 no test
 const residualOf = {
   '2008': [half, general, selective, five],
   '2018': [general, selective, five],
-  '2018+A2': [general, selective],
-} as const satisfies Readonly<Record<TestEdition, unknown>>;
+  '2018+A1:2020': [general, selective, five],
+  '2018+A2:2022': [general, selective],
+  '2018+A3:2024': [general, selective],
+} as const satisfies Partial<Record<Edition | '2008', TestPlan['residual']>>;
 
 const insulation = (circuit: 'up to 500 V') => ({
   voltage: insulationTestVoltages.get({ quantity: 'test', circuit }),
   least: insulationResistanceLimits.get({ quantity: 'test', circuit }),
 });
 
-/** An edition whose tests are known. */
-export type TestEdition = '2008' | '2018' | '2018+A2';
+/** An edition whose tests are known: of 2008 they are all that is entered. */
+export type TestEdition = keyof typeof residualOf;
 
 /**
  * The tests of initial verification as an edition of BS 7671 asks for them.
- * @param edition the edition; A2:2022 asks for one alternating test of a residual current device at its rated
+ * @param edition year and latest amendment; from A2 on a residual current device has one alternating test, at its rated
  * current
  * @returns the tests in their order, with the figures that the edition asks for
  * @throws CalculationError `unknown-definition` for an edition whose text was not available
@@ -90,8 +109,8 @@ export type TestEdition = '2008' | '2018' | '2018+A2';
  * ```ts
  * import { testPlan } from 'ohmwright/bs7671';
  *
- * testPlan('2018+A2').edition; // => 'BS 7671:2018+A2'
- * testPlan('2018+A4' as '2018'); // throws unknown-definition
+ * testPlan('2018+A2:2022').edition; // => 'BS 7671:2018+A2:2022'
+ * testPlan('2018+A4:2026' as '2018'); // throws unknown-definition
  * ```
  */
 export function testPlan(edition: TestEdition): TestPlan {
@@ -103,15 +122,34 @@ export function testPlan(edition: TestEdition): TestPlan {
     });
   return {
     edition: `BS 7671:${edition}`,
+    source: { document: 'BS 7671', clause: 'Part 6', provenance: 'two-sources' },
     order: order(edition === '2008' ? '2008' : '2018'),
     insulation: {
       disconnected: insulation('up to 500 V'),
       // 250 V and still 1 MΩ: note of the table, one source
       connected: { voltage: volts(250), least: insulation('up to 500 V').least },
+      clause: 'Table 64',
     },
+    loop: {
+      clause: '411.4.4',
+      residualClause: '411.4.5, 411.5.3',
+      limitOf: measuredLimitByRatio,
+      ruleOfThumb: {
+        name: '0.8 rule',
+        insulation: 'thermoplastic-70',
+        temperature: celsius(70),
+        limitOf: eightTenthsRule,
+      },
+    },
+    electrode: { clause: '411.5.3', unstableAbove: ohms(200) },
+    touchVoltage: volts(50),
     residual: residualOf[edition],
-    directCurrent: { least: milliamperes(3), most: milliamperes(6), time: seconds(10) },
-    voltage: { least: ratio(0.94), most: ratio(1.1) },
+    directCurrent: { least: milliamperes(3), most: milliamperes(6), time: seconds(10), by: 'IEC 62955' },
+    voltage: {
+      least: ratio(0.94),
+      most: ratio(1.1),
+      by: 'statutory range of the supply voltage in Great Britain, from memory',
+    },
     deviation: ratio(0.2),
     ringDifference: ohms(0.05),
   };

@@ -21,7 +21,6 @@ export * from './protective-conductor.js';
 export * from './rated-currents.js';
 export * from './rating-tables.js';
 export * from './remedies.js';
-export * from './residual-position.js';
-export * from './test-plan.js';
+export { delayOf } from './residual-position.js';
 export * from './voltage-drop.js';
 export * from './withstand.js';

@@ -5,6 +5,7 @@ import { terminalTemperatureRule } from '../iec-family/conductor-size.js';
 import { coordinationRule } from '../iec-family/coordination.js';
 import { type DropFigures, voltageDropRule } from '../iec-family/drop-rule.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
+import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
 import { annexGDropRate } from './annex-g.js';
 import { iecRatingTables, iecSizesFor } from './rating-tables.js';
@@ -79,6 +80,9 @@ export function iec60364(wanted: string): WiringCode {
     inForce: () => 'unknown',
     sizesFor: iecSizesFor,
     ratingsFor,
+    runFigures,
+    externalImpedance,
+    tests: { notEntered: gap },
     rules: Object.fromEntries(
       aspects.map((a) => [a, rules[a] ?? closedRule(a, 'IEC 60364', notEntered, gap)]),
     ) as unknown as WiringCode['rules'],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { breakingCapacity, disconnection, residualUpstream } from '../../../src/codes/bs7671/index.js';
+import { breakingCapacity, disconnection } from '../../../src/codes/bs7671/index.js';
 import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
@@ -12,6 +12,7 @@ import {
   pathTo,
   type ResidualDevice,
   type Run,
+  residualUpstream,
   silent,
   squareMillimetres,
 } from '../../../src/index.js';
