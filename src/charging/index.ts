@@ -4,9 +4,10 @@
  * @module ohmwright/charging
  */
 
-export * from '../networks/gb-smart-charging/index.js';
-export * from '../products/iec61851/index.js';
-export * from '../products/iec62196/index.js';
+export { isPeak, type Weekday } from '../networks/gb-smart-charging/peak-hours.js';
+export * from '../products/iec61851/pilot-duty-bands.js';
+export { type PilotState, pilotStateAt } from '../products/iec61851/pilot-states.js';
+export { type CableReading, readCable } from '../products/iec62196/cable-coding.js';
 export {
   type Allocation,
   allocate,
@@ -30,9 +31,10 @@ export {
   type PointMemory,
 } from './control/controller.js';
 export type { MeasurementFault } from './control/measurement.js';
-export { excessTimeOf, judgeMainFuse, mainFuseCarriesExcess, safeCurrentOf } from './control/reaction.js';
+export { judgeMainFuse } from './control/reaction.js';
 export { type SafeCurrents, safeCurrents } from './control/safe-currents.js';
 export type { ControlMeasurement, ControlMeter, ControlSettings } from './control/settings.js';
+export * from './definitions.js';
 export {
   type ChargingNetwork,
   LEAST_CURRENT,
@@ -42,7 +44,6 @@ export {
 } from './network/network.js';
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { type PilotOffer, pilotOffer } from './pilot/offer.js';
-export { offeredCurrentOf } from './pilot/offered-current.js';
 export type { PriceProfile, ScheduleInput, SchedulePolicy } from './schedule/input.js';
 export type { ChargingStretch, ScheduledNode, ScheduledSession } from './schedule/pieces.js';
 export { type Cure, type Relaxation, relaxationsOf, relaxed } from './schedule/relaxations.js';

@@ -4,7 +4,7 @@
  * @module ohmwright/site
  */
 export * from './charge-time.js';
-export * from './formulas.js';
+export * from './definitions.js';
 export * from './hours.js';
 export * from './installed.js';
 export * from './night.js';
@@ -16,6 +16,5 @@ export * from './price.js';
 export * from './quantities.js';
 export * from './records.js';
 export * from './survey.js';
-export { labourTable } from './tables/labour.js';
 export * from './unknown-facts.js';
 export * from './work-rules.js';

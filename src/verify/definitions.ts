@@ -1,5 +1,10 @@
+import * as charging from '../charging/definitions.js';
+import * as bs7671 from '../codes/bs7671/definitions.js';
+import * as iec60364 from '../codes/iec60364/definitions.js';
 import type { Check, Formula, Procedure, Relation, Table } from '../core/index.js';
-import { everyDefinition } from './definition-list.js';
+import * as demand from '../demand/definitions.js';
+import * as physics from '../physics/index.js';
+import * as site from '../site/definitions.js';
 
 /** What a sheet may quote. */
 export type Definition = Formula | Relation | Procedure | Table | Check;
@@ -47,4 +52,9 @@ export function sortDefinitions(all: readonly Definition[]): Definitions {
 }
 
 /** Every definition of this library. */
-export const definitions: Definitions = /* @__PURE__ */ (() => sortDefinitions(everyDefinition.filter(isDefinition)))();
+export const definitions: Definitions = /* @__PURE__ */ (() =>
+  sortDefinitions(
+    [charging, bs7671, iec60364, demand, physics, site]
+      .flatMap((folder) => Object.values<unknown>(folder))
+      .filter(isDefinition),
+  ))();

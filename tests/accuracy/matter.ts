@@ -40,7 +40,7 @@ export const crossChecks: readonly CrossCheck[] = Object.entries(crossFiles)
 function pagesOfDefinitions(): ReadonlyMap<Definition, PagePlan> {
   const found = new Map<Definition, PagePlan>();
   for (const [path, exports] of Object.entries(modules).sort(([a], [b]) => (a < b ? -1 : 1)))
-    if (!path.endsWith('/index.ts'))
+    if (!/\/(index|definitions)\.ts$/.test(path))
       for (const value of Object.values(exports))
         if (isDefinition(value) && !found.has(value)) found.set(value, pageOf(path.replace('../../src/', '')));
   return found;

@@ -23,7 +23,12 @@ const traced = {
 export async function makeHandbook() {
   const modules = readdirSync(`${root}src`, { recursive: true, encoding: 'utf8' })
     .map((p) => p.replaceAll('\\', '/'))
-    .filter((p) => p.endsWith('.ts') && !p.endsWith('index.ts') && !/^(core|units|verify|testing|report)\//.test(p))
+    .filter(
+      (p) =>
+        p.endsWith('.ts') &&
+        !/(^|\/)(index|definitions)\.ts$/.test(p) &&
+        !/^(core|units|verify|testing|report)\//.test(p),
+    )
     .sort();
   const imports = [];
   const list = (name, all) => {

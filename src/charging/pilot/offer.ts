@@ -1,5 +1,5 @@
-import { dutyCycleOf } from '../../products/iec61851/index.js';
-import type { CableReading } from '../../products/iec62196/index.js';
+import { dutyCycleOf } from '../../products/iec61851/pilot-duty-cycle.js';
+import type { CableReading } from '../../products/iec62196/cable-coding.js';
 import { type Amperes, amperes, type Ratio, ratio } from '../../units/index.js';
 import { inspection } from '../network/refuse.js';
 import { offeredCurrentOf } from './offered-current.js';

@@ -1,4 +1,4 @@
-import { isPeak, peakHours, type Weekday } from '../../networks/gb-smart-charging/index.js';
+import { isPeak, peakHours, type Weekday } from '../../networks/gb-smart-charging/peak-hours.js';
 import { type Seconds, seconds } from '../../units/index.js';
 import type { Inspection } from '../network/refuse.js';
 import { type RandomDelay, startDelayOf } from './start-delay.js';

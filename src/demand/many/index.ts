@@ -7,8 +7,6 @@ export {
 export {
   binomialProbabilities,
   type CountQuestion,
-  coincidentCount,
-  coincidentPowerOf,
   type PointGroup,
   type PowerProbability,
   powerDistribution,
@@ -20,4 +18,3 @@ export {
   type GroupResult,
   groupMethods,
 } from './dwellings.js';
-export * from './formulas.js';

@@ -1,0 +1,9 @@
+/** Formulas, tables and checks of the charging of vehicles. */
+export { peakHours } from '../networks/gb-smart-charging/peak-hours.js';
+export * from '../networks/gb-smart-charging/start-delay.js';
+export * from '../products/iec61851/pilot-duty-cycle.js';
+export { pilotStates } from '../products/iec61851/pilot-states.js';
+export * from '../products/iec61851/timing.js';
+export { cableCoding } from '../products/iec62196/cable-coding.js';
+export { excessTimeOf, mainFuseCarriesExcess, safeCurrentOf } from './control/reaction.js';
+export { offeredCurrentOf } from './pilot/offered-current.js';

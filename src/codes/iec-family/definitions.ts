@@ -1,0 +1,40 @@
+/** Formulas, tables and checks that the codes share. */
+export {
+  breakingCapacityCheck,
+  conditionalBreakingCapacity,
+  discriminationCheck,
+  discriminationWithFeeder,
+  ownBreakingCapacity,
+} from './breaking-capacity.js';
+export * from './capacity.js';
+export { areaNotBelowMinimum, terminalsCoolEnough } from './conductor-size.js';
+export * from './conductor-temperature.js';
+export {
+  automaticDisconnection,
+  electrodeStable,
+  overcurrentDisconnects,
+  overcurrentPreferred,
+  residualDisconnects,
+  residualTouchLimit,
+} from './disconnection-checks.js';
+export * from './e52-1.js';
+export { lineNeutralClears, lineProtectedByOverload, lineWithstandCheck, lineWithstands } from './line-withstand.js';
+export {
+  designFromMeasured,
+  divisionRule,
+  eightTenthsRule,
+  measuredDivision,
+  measuredEightTenths,
+  measuredExact,
+  measuredLimitByRatio,
+  measuredLimitExact,
+} from './measured-loop.js';
+export { parallelConductorsWithstand } from './parallel-conductors.js';
+export {
+  protectiveByTable,
+  protectiveConductorCheck,
+  protectiveWithstands,
+  separateProtectiveLarge,
+} from './protective-conductor.js';
+export { ratedCurrents } from './rated-currents.js';
+export * from './voltage-drop.js';

@@ -1,2 +1,0 @@
-export * from './peak-hours.js';
-export * from './start-delay.js';

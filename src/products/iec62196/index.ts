@@ -1,1 +1,0 @@
-export * from './cable-coding.js';

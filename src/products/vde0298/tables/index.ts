@@ -1,1 +1,0 @@
-export * from './4-many-cores.js';
