@@ -104,13 +104,13 @@ export interface Findings {
   hottestConductor?: Known<Celsius>;
   /** Name of the governing stretch. */
   governingStretch?: string;
-  /** Voltage at the point at the smallest supply voltage, V. */
+  /** Voltage at the point at the smallest supply voltage, V: of its lines the lowest. */
   voltageAtLowestSupply?: Known<Volts>;
-  /** Voltage at the point at the largest supply voltage, V. */
+  /** Voltage at the point at the largest supply voltage, V: of its lines the highest. */
   voltageAtHighestSupply?: Known<Volts>;
-  /** Voltage drop from the origin to the end of the run, V. */
+  /** Voltage drop from the origin to the end of the run, V: of its lines the largest. */
   totalDrop?: Known<Volts>;
-  /** Voltage drop to neutral of each run from the origin on, by its name, V. */
+  /** Voltage drop to neutral of each run from the origin on, by its name, V: on the line where all of it is largest. */
   dropAlong?: readonly { readonly run: string; readonly drop: Known<Volts> }[];
   /** Largest permitted drop from the origin, as a share of the nominal voltage. */
   dropLimit?: Known<Ratio>;

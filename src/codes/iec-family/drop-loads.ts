@@ -42,20 +42,6 @@ export const placeOf = (line: Line): 0 | 1 | 2 => (line === 'L1' ? 0 : line === 
 
 const each = (make: (line: Line) => number): LineCurrents => [make('L1'), make('L2'), make('L3')];
 
-/**
- * The line conductor whose drop is followed from the origin to the point: of a three-phase run the one most loaded.
- * @param circuit the circuit
- */
-export function lineFollowed(circuit: CircuitCase): Line {
-  const { run } = circuit;
-  const [first = 'L1'] = run.lines;
-  if (run.lines.length === 1) return first;
-  const loads = run.lines.map((line) => ({ line, current: lineCurrentOf(run, line) }));
-  return loads.reduce((worst, l) =>
-    !isMissing(l.current) && !isMissing(worst.current) && l.current > worst.current ? l : worst,
-  ).line;
-}
-
 const isFeeder = (run: Run) => run.feeds.some((o) => o.kind === 'board');
 
 /** Currents of a run by line, and where they come from. */
@@ -128,13 +114,8 @@ function piecesOf(run: Run, taps: readonly Tap[], length: number): readonly Drop
   });
 }
 
-/**
- * What a run of the path carries: by line, and piece by piece where loads are tapped along it.
- * @param circuit the circuit
- * @param run its run, or a feeder ahead of it
- * @param followed the line conductor that is followed
- */
-export function loadOf(circuit: CircuitCase, run: Run, followed: Line): RunLoad {
+/** What a run of the path carries: by line, and piece by piece where loads are tapped along it. */
+function loadOf(circuit: CircuitCase, run: Run, followed: Line): RunLoad {
   const { by, currents } = currentsOf(circuit, run, followed);
   const length = lengthOf(run);
   const tapped = !isFeeder(run) && !run.ring && run.feeds.some((o) => o.kind === 'load' && o.at !== undefined);
@@ -142,6 +123,66 @@ export function loadOf(circuit: CircuitCase, run: Run, followed: Line): RunLoad 
     ? whenKnown([tapsOf(run), length], (taps, l) => piecesOf(run, taps, l))
     : whenKnown([currents, length], (c, l) => [{ length: l, currents: c }]);
   return { run, by, currents, sections };
+}
+
+/** The line conductors of a circuit on which something is connected: a drop is one up to the terminals of a load. */
+function linesServed(run: Run): readonly Line[] {
+  if (isFeeder(run)) return run.lines;
+  const served = run.lines.filter((line) => outletsBelow(run).some((o) => o.lines.includes(line)));
+  return served.length > 0 ? served : run.lines;
+}
+
+/** All that the drop of a line rests on in its own line conductor: the same text for lines that are loaded alike. */
+function loadingOf(run: Run, loads: readonly RunLoad[], line: Line): string {
+  const own = (currents: LineCurrents) => currents[placeOf(line)];
+  const taps = whenKnown([isFeeder(run) ? [] : tapsOf(run)], (all) =>
+    all
+      .filter(({ outlet }) => outlet.lines.includes(line))
+      .map(({ outlet: o, at, current }) =>
+        JSON.stringify([at, current, isSource(o), o.kind === 'load' ? [o.powerFactor ?? 1, o.holds] : []]),
+      )
+      .sort(),
+  );
+  const carried = loads.map(({ currents, sections }) => [
+    whenKnown([currents], own),
+    whenKnown([sections], (all) => all.map((s) => own(s.currents))),
+  ]);
+  return JSON.stringify([carried, taps]);
+}
+
+/** A line conductor that is followed from the origin to the end of a circuit. */
+export interface FollowedLine {
+  /** The line conductor. */
+  readonly line: Line;
+  /** Its name, with those of the lines that are loaded exactly as it is. */
+  readonly name: string;
+  /** What each run of the path carries, the circuit last; a rating that stands in for a load is put on this line. */
+  readonly loads: readonly RunLoad[];
+  /** Whether the two other lines are loaded alike, so that the phase sequence is of no account. */
+  readonly othersAlike: boolean;
+}
+
+/**
+ * The line conductors whose drop has to be worked out: every one that serves something, those that are loaded alike
+ * once. A line that the circuit itself loads little may still be the worst, by what the feeders ahead of it carry.
+ * @param circuit the circuit
+ */
+export function linesFollowed(circuit: CircuitCase): readonly FollowedLine[] {
+  const { run } = circuit;
+  const runs = [...circuit.path.feeders, run];
+  const polyphase = runs.some((r) => r.lines.length > 1);
+  const found = new Map<string, FollowedLine>();
+  for (const line of linesServed(run)) {
+    const loads = runs.map((r) => loadOf(circuit, r, line));
+    const loading = (of: Line) => (polyphase ? loadingOf(run, loads, of) : '');
+    const alike = found.get(loading(line));
+    if (alike) found.set(loading(line), { ...alike, name: `${alike.name}, ${line}` });
+    else {
+      const [one, other] = lines.filter((l) => l !== line).map(loading);
+      found.set(loading(line), { line, name: line, loads, othersAlike: one === other });
+    }
+  }
+  return [...found.values()];
 }
 
 /**

@@ -1,4 +1,4 @@
-import { type CheckResult, isMissing, type Known, type Sheet, whenKnown } from '../../core/index.js';
+import { type CheckResult, isMissing, type Known, missing, type Sheet, whenKnown } from '../../core/index.js';
 import type { Cable, Line, Run, Stretch } from '../../installation/index.js';
 import { dropOnRing } from '../../physics/index.js';
 import {
@@ -13,7 +13,14 @@ import {
 } from '../../units/index.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
 import { dropCorrectionAtTemperature, dropCorrectionGroupFull } from './conductor-temperature.js';
-import { type DropSection, lineFollowed, loadOf, placeOf, powerFactorOf, type RunLoad } from './drop-loads.js';
+import {
+  type DropSection,
+  type FollowedLine,
+  linesFollowed,
+  placeOf,
+  powerFactorOf,
+  type RunLoad,
+} from './drop-loads.js';
 import { exactVoltage } from './exact-drop.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
 import {
@@ -172,26 +179,67 @@ function runDrop(
   return { run, part, drop };
 }
 
-/**
- * The rule on voltage drop from the origin, existing feeders included: the tabulated drop is judged, and the exact
- * phasor solution gives the voltage at the point at both ends of the supply's tolerance.
- * @param figures the code's tables and limits
- * @returns the rule, for the `rules` of a wiring code
- */
-export function voltageDropRule(figures: DropFigures): Rule {
-  return (circuit, findings, sheet) => {
-    const runs = [...circuit.path.feeders, circuit.run];
-    const followed = lineFollowed(circuit);
-    const loads = runs.map((run) => loadOf(circuit, run, followed));
-    const drops = loads.map((load) => runDrop(circuit, figures, findings, sheet, load, followed));
-    const totalDrop = sheet.gather(
+/** The drop of one line from the origin to the end of the circuit. */
+interface LineDrop {
+  /** Name of the line. */
+  readonly name: string;
+  /** All of it. */
+  readonly totalDrop: Known<Volts>;
+  /** What each run adds. */
+  readonly along: NonNullable<Findings['dropAlong']>;
+}
+
+/** The line with the largest drop; one whose drop cannot be had goes before all others. */
+const worstOf = (drops: readonly LineDrop[]): LineDrop | undefined =>
+  drops.find((d) => isMissing(d.totalDrop)) ??
+  drops.reduce<LineDrop | undefined>(
+    (worst, d) => (worst && (worst.totalDrop as number) >= (d.totalDrop as number) ? worst : d),
+    undefined,
+  );
+
+/** Works out the drop of every line that is followed; the largest is the latest `totalDrop` of the sheet. */
+function writeDrops(
+  circuit: CircuitCase,
+  figures: DropFigures,
+  findings: Findings,
+  sheet: Sheet,
+  followed: readonly FollowedLine[],
+): readonly LineDrop[] {
+  const alone = followed.length === 1;
+  const written = followed.map(({ line, name, loads }) => {
+    const part = alone ? sheet : sheet.part(`Drop of ${name}`);
+    const drops = loads.map((load) => runDrop(circuit, figures, findings, part, load, line));
+    const totalDrop = part.gather(
       'sum',
       'phaseDrop',
       'totalDrop',
       drops.map((d) => d.part),
     );
+    return { part, name, totalDrop, along: drops.map(({ run, drop }) => ({ run: run.id, drop })) };
+  });
+  if (!alone)
+    sheet.gather(
+      'largest',
+      'totalDrop',
+      'totalDrop',
+      written.map((w) => w.part),
+    );
+  return written;
+}
+
+/**
+ * The rule on voltage drop from the origin, existing feeders included, on every line: the tabulated drop of the worst is
+ * judged, and the exact phasor solution gives the voltage at the point at both ends of the supply's tolerance.
+ * @param figures the code's tables and limits
+ * @returns the rule, for the `rules` of a wiring code
+ */
+export function voltageDropRule(figures: DropFigures): Rule {
+  return (circuit, findings, sheet) => {
+    const followed = linesFollowed(circuit);
+    const worst = worstOf(writeDrops(circuit, figures, findings, sheet, followed));
+    const totalDrop = sheet.latest('totalDrop') ?? missing();
     findings.totalDrop = totalDrop;
-    findings.dropAlong = drops.map(({ run, drop }) => ({ run: run.id, drop }));
+    findings.dropAlong = worst?.along ?? [];
     findings.lowestSupply = figures.supply.least;
     const nominalVoltage = sheet.given('nominalVoltage', circuit.nominalVoltage);
     const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
@@ -203,15 +251,21 @@ export function voltageDropRule(figures: DropFigures): Rule {
       own === undefined ? figures.limit.by : 'set by the user',
     );
     findings.dropLimit = dropLimit;
-    const results: CheckResult[] = [sheet.check(dropWithinLimit, { dropRatio, dropLimit })];
+    const results: CheckResult[] = [
+      sheet.check(
+        dropWithinLimit,
+        { dropRatio, dropLimit },
+        worst && followed.length > 1 && !isMissing(totalDrop) ? `${worst.name}, where the drop is largest` : undefined,
+      ),
+    ];
 
-    const voltageAt = exactVoltage(sheet, circuit, findings, loads, followed);
-    for (const [where, supply, key] of [
-      ['at the smallest supply voltage', figures.supply.least, 'voltageAtLowestSupply'],
-      ['at the largest supply voltage', figures.supply.most, 'voltageAtHighestSupply'],
+    const voltageAt = exactVoltage(sheet, circuit, findings, followed);
+    for (const [where, supply, key, how] of [
+      ['at the smallest supply voltage', figures.supply.least, 'voltageAtLowestSupply', 'smallest'],
+      ['at the largest supply voltage', figures.supply.most, 'voltageAtHighestSupply', 'largest'],
     ] as const) {
       const part = sheet.part(`Exact voltage ${where}`);
-      const voltage = voltageAt(part, supply, figures.supply.by);
+      const { voltage, name } = voltageAt(part, supply, figures.supply.by, how);
       findings[key] = voltage;
       const windowed = circuit.run.feeds.some(
         (o) =>
@@ -222,7 +276,9 @@ export function voltageDropRule(figures: DropFigures): Rule {
       if (!windowed || !figures.window) continue;
       const windowLow = part.given('windowLow', figures.window.low, figures.window.by);
       const windowHigh = part.given('windowHigh', figures.window.high, figures.window.by);
-      results.push(part.check(insideWindow, { pointVoltage: voltage, windowLow, windowHigh }, where));
+      results.push(
+        part.check(insideWindow, { pointVoltage: voltage, windowLow, windowHigh }, name ? `${where}, ${name}` : where),
+      );
     }
     return results;
   };

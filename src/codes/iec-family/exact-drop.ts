@@ -3,7 +3,15 @@ import { isSource, type Line, type Run } from '../../installation/index.js';
 import { type FourWireSection, type NodeLoad, runReactance, voltageInNetwork } from '../../physics/index.js';
 import { amperes, ohms, ohmsPerMetre, ratio, type Volts, vars, watts } from '../../units/index.js';
 import type { CircuitCase, Findings } from '../wiring-code.js';
-import { type LineCurrents, placeOf, powerFactorOf, type RunLoad, type Tap, tapsOf } from './drop-loads.js';
+import {
+  type FollowedLine,
+  type LineCurrents,
+  placeOf,
+  powerFactorOf,
+  type RunLoad,
+  type Tap,
+  tapsOf,
+} from './drop-loads.js';
 import { coreReactance, lengthOf, operatingTemperatureOf, writeConductor } from './loop-impedance.js';
 
 /** Impedance of one conductor of a run at the temperature of its load. */
@@ -91,55 +99,91 @@ function networkOf(pieces: readonly Piece[], nominal: number): { readonly networ
   return { network, end: node };
 }
 
-/** The exact voltage at the end of a circuit at any supply voltage. */
-export type ExactVoltage = (sheet: Sheet, supply: Volts, by: string) => Known<Volts>;
+/** A voltage at the end of a circuit, and the line that has it where several are followed. */
+export interface EndVoltage {
+  /** The voltage line to neutral. */
+  readonly voltage: Known<Volts>;
+  /** Name of the line. */
+  readonly name?: string;
+}
+
+/** The exact voltage at the end of a circuit at any supply voltage: of all its lines the smallest, or the largest. */
+export type ExactVoltage = (sheet: Sheet, supply: Volts, by: string, how: 'smallest' | 'largest') => EndVoltage;
+
+/** The network with the loads of two lines changed over: what it is in the other phase sequence. */
+const reversed = (sections: readonly FourWireSection[], line: 0 | 1 | 2): readonly FourWireSection[] =>
+  sections.map((s) => {
+    const [a, b, c] = s.loads;
+    return { ...s, loads: line === 0 ? [a, c, b] : line === 1 ? [c, b, a] : [b, a, c] };
+  });
 
 /**
  * Prepares the exact voltage at the end of a circuit: the runs of its path as a four-wire network with the impedance of
- * the neutral, every line with its own load, taps in their places.
+ * the neutral, every line with its own load, taps in their places. Which line follows which is seldom known: where it
+ * matters, both phase sequences count.
  * @param sheet where the impedances are written
  * @param circuit the circuit
  * @param findings the temperature of the conductor
- * @param loads what each run of the path carries, the circuit last
- * @param followed the line conductor whose voltage is wanted
+ * @param followed the line conductors whose voltage is wanted
  */
 export function exactVoltage(
   sheet: Sheet,
   circuit: CircuitCase,
   findings: Findings,
-  loads: readonly RunLoad[],
-  followed: Line,
+  followed: readonly FollowedLine[],
 ): ExactVoltage {
   const part = sheet.part('Exact voltage at the point');
   part.note(
     'Charge points hold the current that they are set to, whatever the voltage; loads hold their current unless it is stated that they hold their power.',
   );
-  const pieces = loads.map((load) => {
-    const impedance = conductor(part, circuit, load.run, findings);
-    const final = load.run === circuit.run && !load.run.feeds.some((o) => o.kind === 'board');
-    const taps: Known<readonly Tap[] | undefined> = final ? tapsOf(load.run) : undefined;
-    return whenKnown(
-      [impedance, load.currents, taps],
-      (z, currents, t): Piece => ({ load, impedance: z, currents, taps: t }),
+  const runs = [...circuit.path.feeders, circuit.run];
+  const impedances = runs.map((run) => conductor(part, circuit, run, findings));
+  const final = !circuit.run.feeds.some((o) => o.kind === 'board');
+  const taps: Known<readonly Tap[] | undefined> = final ? tapsOf(circuit.run) : undefined;
+  const prepared = followed.map((of) => {
+    const pieces = of.loads.map((load, i) =>
+      whenKnown(
+        [impedances[i] ?? missing(), load.currents, load.run === circuit.run ? taps : undefined],
+        (impedance, currents, t): Piece => ({ load, impedance, currents, taps: t }),
+      ),
     );
+    const network = whenKnown(pieces, (...all) =>
+      networkOf(all as unknown as readonly Piece[], circuit.nominalVoltage),
+    );
+    return { of, network };
   });
-  const prepared = whenKnown(pieces, (...all) => {
-    const { network, end } = networkOf(all as unknown as readonly Piece[], circuit.nominalVoltage);
-    return { sections: network.sections, end };
-  });
-  return (at, supply, by) => {
-    if (!isMissing(prepared)) {
-      at.given('supplyVoltage', supply, by);
-      for (const [i, section] of prepared.sections.entries()) writeSection(at.part(`Section ${i + 1}`), section);
+  const alone = followed.length === 1 && followed.every((of) => of.othersAlike);
+  return (at, supply, by, how) => {
+    if (prepared.some((p) => !isMissing(p.network))) at.given('supplyVoltage', supply, by);
+    const found: { readonly name: string; readonly part: Sheet; readonly voltage: Known<Volts> }[] = [];
+    for (const { of, network } of prepared) {
+      const line = placeOf(of.line);
+      const run = (on: Sheet, order: (sections: readonly FourWireSection[]) => readonly FourWireSection[]) => {
+        const place = whenKnown([network], ({ network: { sections }, end }) => ({
+          network: { sourceVoltage: supply, sections: order(sections) },
+          section: end,
+          line,
+        }));
+        found.push({ name: of.name, part: on, voltage: on.run(voltageInNetwork, place) });
+      };
+      const own = alone ? at : at.part(of.name);
+      if (!isMissing(network))
+        for (const [i, section] of network.network.sections.entries())
+          writeSection(own.part(`Section ${i + 1}`), section);
+      run(own, (sections) => sections);
+      if (!of.othersAlike)
+        run(own.part(`${of.name}, the other phase sequence`), (sections) => reversed(sections, line));
     }
-    return at.run(
-      voltageInNetwork,
-      whenKnown([prepared], ({ sections, end }) => ({
-        network: { sourceVoltage: supply, sections },
-        section: end,
-        line: placeOf(followed),
-      })),
-    );
+    const voltage = alone
+      ? (found[0]?.voltage ?? missing())
+      : at.gather(
+          how,
+          'pointVoltage',
+          'pointVoltage',
+          found.map((f) => f.part),
+        );
+    const worst = prepared.length > 1 ? found.find((f) => f.voltage === voltage) : undefined;
+    return { voltage, ...(worst ? { name: worst.name } : {}) };
   };
 }
 
