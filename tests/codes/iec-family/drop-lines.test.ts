@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
+  type Amperes,
   amperes,
   assess,
   type Board,
