@@ -266,7 +266,7 @@ export class SilentSheet implements Sheet {
   ): Known<Vocabulary[N]> {
     const value = typeof fact === 'number' || isMissing(fact) ? fact : factValue(name, fact as Fact<Vocabulary[N]>);
     if (typeof value === 'number') {
-      const bounds = termOf(name) as Bounds;
+      const bounds = termOf(name) ?? {};
       if (!within(value, bounds)) {
         const unit = termOf(name)?.unit ?? '';
         const message = outOfRange(name, value, bounds, 'its role');
