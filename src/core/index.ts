@@ -10,7 +10,6 @@ export {
   factWords,
   type Name,
   type Term,
-  type Terms,
   termOf,
   type Vocabulary,
   vocabulary,

@@ -54,6 +54,28 @@ test.each([
   120_000,
 );
 
+test("TypeScript takes a role of the user's own", () => {
+  project.write(
+    'own-role.mts',
+    `import { formula, metres, ohms, type Metres } from 'ohmwright';
+declare module 'ohmwright' {
+  interface Vocabulary { trenchWidth: Metres }
+}
+const doubled = formula({
+  id: 'doubled', title: 'Twice the width', inputs: ['trenchWidth'], output: 'length', expression: '2 * trenchWidth',
+  compute: ({ trenchWidth }) => 2 * trenchWidth, source: { document: 'a test', provenance: 'definition' },
+});
+doubled({ trenchWidth: metres(0.3) });
+// @ts-expect-error an impedance is no width
+doubled({ trenchWidth: ohms(0.3) });
+// @ts-expect-error this role nobody declared
+doubled({ trenchHeight: metres(0.3) });
+`,
+  );
+  const options = '--noEmit --strict --target es2022 --lib es2022 --module node16';
+  expect(project.run(process.execPath, tsc, ...options.split(' '), 'own-role.mts')).toBe('');
+}, 60_000);
+
 test('the JSON Schemas of the documents are in the package, and say what the functions say', () => {
   project.write(
     'schemas.mjs',

@@ -1,83 +1,57 @@
-import type { Amperes, Ohms, Ratio, Seconds, Volts, WattHours } from '../../units/index.js';
-import type { Terms } from './term.js';
+import type { Roles } from './term.js';
 
 /** Roles of charging. */
-export interface ChargingTerms {
+export const chargingTerms = {
   /** Duty cycle of the pilot signal D, 1, 0 to 1. */
-  dutyCycle: Ratio;
-  /** Current that the pilot signal offers I_cp, A, 0 and up. */
-  pilotCurrent: Amperes;
-  /** Voltage of the pilot signal against protective conductor U_cp, V. */
-  pilotVoltage: Volts;
-  /** Deviation of the pilot voltage ΔU_cp, V, 0 and up. */
-  pilotVoltageDeviation: Volts;
-  /** Resistance that codes the current of a cable R_c, Ω, 0 and up. */
-  codingResistance: Ohms;
-  /** Current that a cable is coded for I_cc, A, 0 and up. */
-  cableCurrent: Amperes;
-  /** Current that a charge point is set to I_set, A, 0 and up. */
-  setCurrent: Amperes;
-  /** Current that the allocation gives a charge point I_al, A, 0 and up. */
-  allocatedCurrent: Amperes;
-  /** Current that a charge point offers I_off, A, 0 and up. */
-  offeredCurrent: Amperes;
-  /** Longest or shortest time of an event of the pilot function t_cp, s, 0 and up. */
-  pilotTime: Seconds;
-  /** Capacity that charge points share I_cap, A, 0 and up. */
-  sharedCapacity: Amperes;
-  /** Largest other load behind the same limit I_o, A, 0 and up. */
-  worstOtherLoad: Amperes;
-  /** Charge points that share a limit n_cp, 1, 1 and up. */
-  pointsSharing: Ratio;
-  /** Current to which each point falls without word from its controller I_safe, A, 0 and up. */
-  safeCurrent: Amperes;
-  /** Time between two measurements t_m, s, 0 and up. */
-  meterPeriod: Seconds;
-  /** Time between two decisions of the controller t_ctl, s, 0 and up. */
-  controllerPeriod: Seconds;
-  /** Time in which a vehicle follows a changed offer t_veh, s, 0 and up. */
-  vehicleReaction: Seconds;
-  /** Time after which a rise of the other load no longer shows t_ex, s, 0 and up. */
-  excessTime: Seconds;
-  /** Delay of the start of a charge t_rd, s, 0 and up. */
-  startDelay: Seconds;
-  /** Time of day since midnight t_day, s, 0 to 86 400. */
-  timeOfDay: Seconds;
-  /** Energy that is missing at departure W_short, Wh, 0 and up. */
-  energyShortfall: WattHours;
-}
-
-/** Symbols, units and ranges of the roles of charging. */
-export const chargingTerms: Terms<ChargingTerms> = {
   dutyCycle: { symbol: 'D', unit: '1', least: 0, most: 1, words: 'duty cycle of the pilot signal' },
+  /** Current that the pilot signal offers I_cp, A, 0 and up. */
   pilotCurrent: { symbol: 'I_cp', unit: 'A', least: 0, words: 'current that the pilot signal offers' },
+  /** Voltage of the pilot signal against protective conductor U_cp, V, any. */
   pilotVoltage: { symbol: 'U_cp', unit: 'V', words: 'voltage of the pilot signal against protective conductor' },
+  /** Deviation of the pilot voltage ΔU_cp, V, 0 and up. */
   pilotVoltageDeviation: { symbol: 'ΔU_cp', unit: 'V', least: 0, words: 'deviation of the pilot voltage' },
+  /** Resistance that codes the current of a cable R_c, Ω, 0 and up. */
   codingResistance: { symbol: 'R_c', unit: 'Ω', least: 0, words: 'resistance that codes the current of a cable' },
+  /** Current that a cable is coded for I_cc, A, 0 and up. */
   cableCurrent: { symbol: 'I_cc', unit: 'A', least: 0, words: 'current that a cable is coded for' },
+  /** Current that a charge point is set to I_set, A, 0 and up. */
   setCurrent: { symbol: 'I_set', unit: 'A', least: 0, words: 'current that a charge point is set to' },
+  /** Current that the allocation gives a charge point I_al, A, 0 and up. */
   allocatedCurrent: { symbol: 'I_al', unit: 'A', least: 0, words: 'current that the allocation gives a charge point' },
+  /** Current that a charge point offers I_off, A, 0 and up. */
   offeredCurrent: { symbol: 'I_off', unit: 'A', least: 0, words: 'current that a charge point offers' },
+  /** Time of an event of the pilot function t_cp, s, 0 and up. */
   pilotTime: { symbol: 't_cp', unit: 's', least: 0, words: 'time of an event of the pilot function' },
+  /** Capacity that charge points share I_cap, A, 0 and up. */
   sharedCapacity: { symbol: 'I_cap', unit: 'A', least: 0, words: 'capacity that charge points share' },
+  /** Largest other load behind the same limit I_o, A, 0 and up. */
   worstOtherLoad: { symbol: 'I_o', unit: 'A', least: 0, words: 'largest other load behind the same limit' },
+  /** Charge points that share a limit n_cp, 1, 1 and up. */
   pointsSharing: { symbol: 'n_cp', unit: '1', least: 1, words: 'charge points that share a limit' },
+  /** Current to which each point falls without word from its controller I_safe, A, 0 and up. */
   safeCurrent: {
     symbol: 'I_safe',
     unit: 'A',
     least: 0,
     words: 'current to which each point falls without word from its controller',
   },
+  /** Time between two measurements t_m, s, 0 and up. */
   meterPeriod: { symbol: 't_m', unit: 's', least: 0, words: 'time between two measurements' },
+  /** Time between two decisions of the controller t_ctl, s, 0 and up. */
   controllerPeriod: { symbol: 't_ctl', unit: 's', least: 0, words: 'time between two decisions of the controller' },
+  /** Time in which a vehicle follows a changed offer t_veh, s, 0 and up. */
   vehicleReaction: { symbol: 't_veh', unit: 's', least: 0, words: 'time in which a vehicle follows a changed offer' },
+  /** Time after which a rise of the other load no longer shows t_ex, s, 0 and up. */
   excessTime: {
     symbol: 't_ex',
     unit: 's',
     least: 0,
     words: 'time after which a rise of the other load no longer shows',
   },
+  /** Delay of the start of a charge t_rd, s, 0 and up. */
   startDelay: { symbol: 't_rd', unit: 's', least: 0, words: 'delay of the start of a charge' },
+  /** Time of day since midnight t_day, s, 0 to 86400. */
   timeOfDay: { symbol: 't_day', unit: 's', least: 0, most: 86400, words: 'time of day since midnight' },
+  /** Energy that is missing at departure W_short, Wh, 0 and up. */
   energyShortfall: { symbol: 'W_short', unit: 'Wh', least: 0, words: 'energy that is missing at departure' },
-};
+} satisfies Roles;

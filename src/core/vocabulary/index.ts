@@ -1,32 +1,49 @@
 import type { Bounds } from '../../units/index.js';
-import { type CableTerms, cableTerms } from './cables.js';
-import { type ChargingTerms, chargingTerms } from './charging.js';
-import { type DemandTerms, demandTerms } from './demand.js';
-import { type EarthingTerms, earthingTerms } from './earthing.js';
-import { type FaultTerms, faultTerms } from './faults.js';
-import { type HeatTerms, heatTerms } from './heat.js';
-import { type SiteTerms, siteTerms } from './site.js';
-import { type SupplyTerms, supplyTerms } from './supply.js';
-import type { Term, Terms } from './term.js';
+import { cableTerms } from './cables.js';
+import { chargingTerms } from './charging.js';
+import { demandTerms } from './demand.js';
+import { earthingTerms } from './earthing.js';
+import { faultTerms } from './faults.js';
+import { heatTerms } from './heat.js';
+import { siteTerms } from './site.js';
+import { supplyTerms } from './supply.js';
+import type { Quantities, Term } from './term.js';
 
-export type { Term, Terms } from './term.js';
+export type { Term } from './term.js';
 
-/** The trade's glossary: every role that a quantity plays, with its unit type. Formulas pick their inputs from it. */
-export interface Vocabulary
-  extends SupplyTerms,
-    CableTerms,
-    FaultTerms,
-    EarthingTerms,
-    HeatTerms,
-    DemandTerms,
-    ChargingTerms,
-    SiteTerms {}
+type Terms = typeof supplyTerms &
+  typeof cableTerms &
+  typeof faultTerms &
+  typeof earthingTerms &
+  typeof heatTerms &
+  typeof demandTerms &
+  typeof chargingTerms &
+  typeof siteTerms;
+
+/**
+ * The trade's vocabulary: every role that a quantity plays, with its unit type. Formulas pick their inputs from it.
+ *
+ * Roles of your own join it by declaration, and formulas and sheets then take them. Nothing but the compiler knows of
+ * them: they have no range, and on a written sheet neither symbol, unit nor words. A name that the library has already
+ * keeps its unit.
+ *
+ * ```ts no-run
+ * import { formula, type Metres } from 'ohmwright';
+ *
+ * declare module 'ohmwright' {
+ *   interface Vocabulary {
+ *     trenchWidth: Metres;
+ *   }
+ * }
+ * ```
+ */
+export interface Vocabulary extends Quantities<Terms> {}
 
 /** The name of a role. */
 export type Name = keyof Vocabulary;
 
 /** Symbol, unit, range and words of each role; used by sheets, guards, proof and documents only. */
-export const vocabulary: Terms<Vocabulary> = /* @__PURE__ */ (() => ({
+export const vocabulary: { readonly [N in keyof Terms]: Term<Terms[N]['unit']> } = /* @__PURE__ */ (() => ({
   ...supplyTerms,
   ...cableTerms,
   ...faultTerms,

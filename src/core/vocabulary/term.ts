@@ -1,6 +1,6 @@
-import type { Bounds, Quantity, UnitOf } from '../../units/index.js';
+import type { Bounds, CanonicalUnit, Quantity } from '../../units/index.js';
 
-/** What the glossary says of one role that a quantity plays. */
+/** What the vocabulary says of one role that a quantity plays. */
 export interface Term<U extends string = string> extends Bounds {
   /** Symbol as the trade writes it, `_` before a subscript: `I_b`. */
   readonly symbol: string;
@@ -10,5 +10,8 @@ export interface Term<U extends string = string> extends Bounds {
   readonly words: string;
 }
 
-/** The record that goes with an interface of roles: the compiler holds the two together. */
-export type Terms<V> = { readonly [N in keyof V]: V[N] extends Quantity<string> ? Term<UnitOf<V[N]>> : never };
+/** Roles of one topic. The doc comment of each repeats its entry in words, since editors show it with every input. */
+export type Roles = Readonly<Record<string, Term<CanonicalUnit>>>;
+
+/** The type of each role's values, from the unit of its entry. */
+export type Quantities<R extends Roles> = { [N in keyof R]: Quantity<R[N]['unit']> };
