@@ -1,5 +1,5 @@
-import type { CheckResult, Fact, Gap, Known, Sheet, Source } from '../core/index.js';
-import type { Board, Installation, Path, Run } from '../installation/index.js';
+import type { Amount, CheckResult, Fact, Gap, Known, Sheet, Source, Verdict } from '../core/index.js';
+import type { Board, ChargePoint, ChargePointEarthing, Installation, Path, Run } from '../installation/index.js';
 import type { Amperes, Celsius, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
 import type { RunFigures, TestPlan } from './verification.js';
 
@@ -153,6 +153,22 @@ export const aspects = [
 /** An aspect of a circuit. */
 export type Aspect = (typeof aspects)[number];
 
+/** An arrangement that a code has on offer to earth a charge point, and whether it remains for one. */
+export interface EarthingOption {
+  /** The arrangement. */
+  readonly arrangement: Exclude<ChargePointEarthing, 'supply-earth'>;
+  /** What it is, with its place in the clause. */
+  readonly title: string;
+  /** `pass` when it remains, `fail` when it does not, `not-determined` when a fact decides that is not known. */
+  readonly possible: Verdict;
+  /** Why, in words. */
+  readonly because: string;
+  /** Figures behind it. */
+  readonly figures: readonly Amount[];
+  /** Results of its checks. */
+  readonly results: readonly CheckResult[];
+}
+
 /** A wiring code as a value. A code that forgets an aspect does not compile; "no such rule" has to be said. */
 export interface WiringCode {
   /** Short identifier. */
@@ -175,6 +191,8 @@ export interface WiringCode {
   externalImpedance(circuit: CircuitCase): Known<Ohms>;
   /** The tests of initial verification in this edition. */
   readonly tests: TestPlan | NotEntered;
+  /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */
+  earthingOptions(circuit: CircuitCase, point: ChargePoint): readonly EarthingOption[];
   /** A rule for every aspect, or why there is none. */
   readonly rules: { readonly [A in Aspect]: Rule | NotRequired };
 }

@@ -106,10 +106,12 @@ const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[
     : [];
 
 function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
-  const waived = assessment.results.find((r) => r.check === 'charge-point-earthing' && r.verdict === 'not-required');
+  // where there is no choice, the result says why: nothing to decide, or nothing entered of the code
+  const settled =
+    earthing.length === 0 ? assessment.results.find((r) => r.check.startsWith('charge-point-earthing')) : undefined;
   return [
     heading(3, 'Earthing of the point'),
-    ...(waived?.because ? [paragraph(waived.because)] : []),
+    ...(settled ? [paragraph(comparisonWords(settled))] : []),
     ...grid(
       '',
       ['verdict', 'arrangement', 'because'],

@@ -8,7 +8,7 @@ const NAMED = 4;
 /** Facts that are named at the top; the table below has them all. */
 const FACTS = 8;
 
-/** How a point is earthed against a lost PEN conductor, where that has to be decided. */
+/** How a point is earthed, where that has to be decided. */
 function earthingWords({ earthing, run }: PointPlan): string {
   if (earthing.length === 0) return '';
   const settled = run.feeds.flatMap((o) => {
@@ -18,7 +18,7 @@ function earthingWords({ earthing, run }: PointPlan): string {
     return built?.state === 'known' && built.value !== 'none' ? [`${built.value} built in`] : [];
   });
   return settled.length > 0
-    ? `; against a lost PEN conductor: ${settled.join(', ').replaceAll('-', ' ')}`
+    ? `; earthing of the point: ${settled.join(', ').replaceAll('-', ' ')}`
     : '; choose how to earth it from the ways below';
 }
 

@@ -1,4 +1,4 @@
-import type { EarthingOption } from '../codes/bs7671/earthing-options.js';
+import type { EarthingOption } from '../codes/wiring-code.js';
 import type { Overall, SheetDocument } from '../core/index.js';
 import type { Adequacy, FeederDemand, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';

@@ -1,9 +1,6 @@
-import { earthingOptions } from '../codes/bs7671/earthing-options.js';
-import { islandResidual } from '../codes/bs7671/rules/charge-point-earthing.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import type { Recorder } from '../core/index.js';
 import {
-  type Assessment,
   assess,
   type Candidate,
   circuitCase,
@@ -65,10 +62,6 @@ export interface OptionCase {
   readonly sheet: Recorder;
 }
 
-/** Whether the earthing of a point has to be decided: not indoors, nor where there is no PEN conductor to lose. */
-const asksForEarthing = (assessment: Assessment): boolean =>
-  !assessment.results.some((r) => r.check === 'charge-point-earthing' && r.verdict === 'not-required');
-
 const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
 
 /** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
@@ -92,9 +85,10 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
   const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
   const { supply } = installation;
+  const circuit = circuitCase(built, run.id, survey.options);
   const tests = testSheet({
     code,
-    circuit: circuitCase(built, run.id, survey.options),
+    circuit,
     findings: assessment.findings,
     testTemperature: survey.options.testTemperature ?? celsius(20),
     electronics: 'disconnected',
@@ -117,15 +111,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     run,
     design: found,
     assessment,
-    earthing: asksForEarthing(assessment)
-      ? earthingOptions({
-          supply,
-          point,
-          ...(path ? { residualRating: islandResidual(path) } : {}),
-          ...(survey.options.loadStates ? { loadStates: survey.options.loadStates } : {}),
-          ...(survey.options.pointNeverAlone ? { pointNeverAlone: survey.options.pointNeverAlone } : {}),
-        })
-      : [],
+    earthing: code.earthingOptions(circuit, point),
     tests,
     items: quantitiesOf(run, survey.work, rules, needs, sheet.part(`Quantities of ${point.id}`)),
     hours: hoursOf(run, survey.work, rules, needs),

@@ -23,5 +23,6 @@ export const smallCode: WiringCode = {
   runFigures,
   externalImpedance,
   tests: { notEntered: { kind: 'edition', edition: 'a code for tests', explain: 'it asks for no tests' } },
+  earthingOptions: () => [],
   rules: Object.fromEntries(aspects.map((a) => [a, mine[a] ?? none])) as unknown as WiringCode['rules'],
 };

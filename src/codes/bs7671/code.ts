@@ -7,6 +7,7 @@ import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { aspects, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
+import { pointEarthing } from './point-earthing.js';
 import { arcDetection } from './rules/arc-detection.js';
 import { breakingCapacity } from './rules/breaking-capacity.js';
 import { chargePointEarthingOf } from './rules/charge-point-earthing.js';
@@ -89,6 +90,7 @@ export function bs7671(edition: string): WiringCode {
     runFigures,
     externalImpedance,
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
+    earthingOptions: gap ? () => [] : pointEarthing,
     rules: gap ? closedRules(entered, gap) : rulesOf(entered),
   };
 }

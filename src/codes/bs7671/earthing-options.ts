@@ -1,13 +1,5 @@
-import {
-  type Amount,
-  type CheckResult,
-  factValue,
-  overall,
-  type Sheet,
-  silent,
-  type Verdict,
-} from '../../core/index.js';
-import type { ChargePointEarthing } from '../../installation/index.js';
+import { type Amount, type CheckResult, factValue, overall, type Sheet, silent } from '../../core/index.js';
+import type { EarthingOption } from '../wiring-code.js';
 import {
   balanced,
   builtIn,
@@ -20,22 +12,6 @@ import {
 import * as c from './earthing-checks.js';
 
 export type { EarthingQuestion } from './earthing-arrangements.js';
-
-/** One permitted arrangement, and whether it remains for a point. */
-export interface EarthingOption {
-  /** The arrangement. */
-  readonly arrangement: Exclude<ChargePointEarthing, 'supply-earth'>;
-  /** What it is, with its place in the clause. */
-  readonly title: string;
-  /** `pass` when it remains, `fail` when it does not, `not-determined` when a fact decides that is not known. */
-  readonly possible: Verdict;
-  /** Why, in words. */
-  readonly because: string;
-  /** Figures behind it. */
-  readonly figures: readonly Amount[];
-  /** Results of its checks. */
-  readonly results: readonly CheckResult[];
-}
 
 const place = {
   'caravan-park': 'a caravan park',

@@ -83,6 +83,7 @@ export function iec60364(wanted: string): WiringCode {
     runFigures,
     externalImpedance,
     tests: { notEntered: gap },
+    earthingOptions: () => [],
     rules: Object.fromEntries(
       aspects.map((a) => [a, rules[a] ?? closedRule(a, 'IEC 60364', notEntered, gap)]),
     ) as unknown as WiringCode['rules'],

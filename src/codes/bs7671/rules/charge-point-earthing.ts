@@ -13,7 +13,7 @@ import {
 import type { ChargePoint, ChargePointEarthing, Path, ResidualDevice } from '../../../installation/index.js';
 import { type Amperes, volts } from '../../../units/index.js';
 import { residualUpstream } from '../../iec-family/residual-position.js';
-import type { CircuitCase, Rule } from '../../wiring-code.js';
+import type { CircuitCase, EarthingOption, Rule } from '../../wiring-code.js';
 import {
   chargePointEarthed,
   equalDevice,
@@ -21,7 +21,7 @@ import {
   windowDevice,
   windowLeavesDrop,
 } from '../earthing-checks.js';
-import { type EarthingOption, writeEarthingOptions } from '../earthing-options.js';
+import { writeEarthingOptions } from '../earthing-options.js';
 import { type Edition, editionGap } from '../editions.js';
 
 type Arrangement = EarthingOption['arrangement'];
