@@ -1,5 +1,14 @@
 import type { Amount, CheckResult, Fact, Gap, Known, Sheet, Source, Verdict } from '../core/index.js';
-import type { Board, ChargePoint, ChargePointEarthing, Installation, Path, Run } from '../installation/index.js';
+import type {
+  Board,
+  ChargePoint,
+  ChargePointEarthing,
+  Installation,
+  OvercurrentDevice,
+  Path,
+  Run,
+} from '../installation/index.js';
+import type { Envelope } from '../physics/index.js';
 import type { Amperes, Celsius, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
 import type { RunFigures, TestPlan } from './verification.js';
 
@@ -169,6 +178,14 @@ export interface EarthingOption {
   readonly results: readonly CheckResult[];
 }
 
+/** A size of conductor. */
+export interface ConductorSize {
+  /** Cross-section, mm². */
+  readonly area: SquareMillimetres;
+  /** What it is called, where it is not called by its area in mm². */
+  readonly name?: string;
+}
+
 /** A wiring code as a value. A code that forgets an aspect does not compile; "no such rule" has to be said. */
 export interface WiringCode {
   /** Short identifier. */
@@ -181,10 +198,12 @@ export interface WiringCode {
   readonly standing: string;
   /** Whether the edition is in force on a date (ISO, yyyy-mm-dd), or unknown. */
   inForce(date: string): 'in-force' | 'withdrawn' | 'not-yet' | 'unknown';
-  /** Preferred conductor sizes in ascending order for a cable, mm². */
-  sizesFor(run: Run): readonly SquareMillimetres[];
+  /** Preferred conductor sizes for the cable of a run, in ascending order. */
+  sizesFor(run: Run): readonly ConductorSize[];
   /** Rated currents of the device kind of a run, in ascending order, A. */
   ratingsFor(run: Run): readonly Amperes[];
+  /** Time-current limits of an overcurrent device by its product standard, A and s; undefined where none are entered. */
+  timeCurrentLimits(device: OvercurrentDevice): Envelope | undefined;
   /** What the conductors of a run amount to at a temperature, °C, or in normal operation. */
   runFigures(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures;
   /** External earth fault loop impedance, Ω. */

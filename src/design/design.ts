@@ -1,4 +1,4 @@
-import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
+import type { AssessmentOptions, ConductorSize, WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Gap } from '../core/index.js';
 import { known } from '../core/index.js';
 import { type Cable, type Installation, type Run, withRun } from '../installation/index.js';
@@ -108,9 +108,13 @@ function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): reado
     const own = run.device.rating.state === 'known' ? [run.device.rating.value] : [];
     const offered = choices.ratings ?? code.ratingsFor(withCable);
     const ratings = offered.length > 0 ? offered : own;
-    return (choices.sizes ?? code.sizesFor(withCable)).flatMap((size) => {
+    const sizes = choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable);
+    return sizes.flatMap(({ area: size, name }: ConductorSize) => {
       const area = squareMillimetres(size);
-      const sized = withArea(withCable, area, 'candidate').cable;
+      const sized = {
+        ...withArea(withCable, area, 'candidate').cable,
+        ...(name === undefined ? {} : { sizeName: name }),
+      };
       return ratings.map((rating): Candidate => ({ choice, cable: sized, area, rating: amperes(rating) }));
     });
   });

@@ -113,7 +113,7 @@ function withLoad(run: Run, value: number, drawn: number | undefined): Run {
 }
 
 /**
- * The run with another size of line conductor. What belonged to the old size goes with it: the protective core that the
+ * The run with another size of line conductor. What belonged to the old size goes with it: its name, the protective core that the
  * construction gives, the maker's figure of the armour. A separate protective conductor stays.
  * @param run the run
  * @param value cross-section, mm²
@@ -122,7 +122,7 @@ function withLoad(run: Run, value: number, drawn: number | undefined): Run {
 export function withArea(run: Run, value: number, by = 'varied'): Run {
   const { cable } = run;
   if (cable.area.state === 'known' && cable.area.value === value) return run;
-  const { protectiveArea, protectiveImpedance: _impedance, ...rest } = cable;
+  const { protectiveArea, protectiveImpedance: _impedance, sizeName: _name, ...rest } = cable;
   const own = cable.protective === 'core' || cable.protective === 'bare-core';
   return {
     ...run,
@@ -211,7 +211,7 @@ export function variationOf(
     case 'area':
       return {
         name: 'conductorArea',
-        values: code.sizesFor(run),
+        values: code.sizesFor(run).map((size) => size.area),
         between: undefined,
         at: over((r, v) => withArea(r, v)),
         gaps: noValues(code.sizesFor(run), `sizes of the cable of ${run.id}`, 'the code has no table for this cable'),
@@ -262,5 +262,5 @@ export function variationOf(
   }
 }
 
-const noValues = (values: readonly number[], fact: string, obtain: string): readonly Gap[] =>
+const noValues = (values: readonly unknown[], fact: string, obtain: string): readonly Gap[] =>
   values.length > 0 ? [] : [{ kind: 'fact', fact, obtain }];

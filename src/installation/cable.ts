@@ -37,6 +37,8 @@ export interface Cable {
   readonly cores: 2 | 3 | 4 | 5;
   /** Cross-section of a line conductor, mm². */
   readonly area: Fact<SquareMillimetres>;
+  /** Name of the size, where it is not called by its area in mm². */
+  readonly sizeName?: string;
   /** Cores of one multicore cable that carry load together, where they are more than four; several circuits in a cable. */
   readonly loadedCores?: Fact<number>;
   /** Conductors in parallel per line; 1 when absent. */

@@ -1,4 +1,5 @@
 import type { PassedOver } from '../design/index.js';
+import { kindWords, sizeWords } from '../installation/marking.js';
 import type { FeederPlan, Night, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
@@ -29,10 +30,8 @@ const figure = (fact: { readonly state: string; readonly value?: number }, unit:
 
 /** Cable and device of a point in a line. */
 export const circuitWords = ({ run }: PointPlan): string =>
-  `${run.cable.construction.replaceAll('-', ' ')} cable, ${run.cable.cores}-core, ${figure(run.cable.area, 'mm²')} ${run.cable.material}, behind ${figure(run.device.rating, 'A')} ${
-    run.device.kind.state === 'known'
-      ? `${run.device.kind.value.standard}${'type' in run.device.kind.value ? ` type ${run.device.kind.value.type}` : ''}`
-      : 'device of a kind not known'
+  `${run.cable.construction.replaceAll('-', ' ')} cable, ${run.cable.cores}-core, ${sizeWords(run.cable) ?? 'open'} ${run.cable.material}, behind ${figure(run.device.rating, 'A')} ${
+    run.device.kind.state === 'known' ? kindWords(run.device.kind.value) : 'device of a kind not known'
   }`;
 
 const cableWords = (c: PassedOver['candidate']['cable']): string =>
@@ -69,7 +68,7 @@ function candidates({ design: found }: PointPlan): readonly Block[] {
       ['cable', 'size', 'device', 'verdict', 'because, at the smallest device'],
       bandsOf(found.passedOver).map(({ first: { candidate, verdict, check }, ratings }) => [
         cableWords(candidate.cable),
-        formatIn(candidate.area, 'mm²'),
+        sizeWords(candidate.cable) ?? '',
         ratings.map((r) => formatIn(r, 'A')).join(', '),
         { verdict },
         `${check.title}: ${comparisonWords(check)}`,

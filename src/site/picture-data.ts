@@ -1,10 +1,8 @@
-import type { Findings } from '../codes/wiring-code.js';
+import type { Findings, WiringCode } from '../codes/wiring-code.js';
 import { isMissing } from '../core/index.js';
 import { type Installation, type OvercurrentDevice, pathTo, type Run, type Supply } from '../installation/index.js';
+import { kindWords } from '../installation/marking.js';
 import type { Envelope } from '../physics/index.js';
-import { ggEnvelope } from '../products/bs88/gg-envelope.js';
-import { ggGates } from '../products/bs88/gg-gates.js';
-import { breakerEnvelope } from '../products/en60898/envelope.js';
 
 /** A band between the gates of a product standard: faster and slower edge as current in A and time in s. */
 export interface DeviceBand {
@@ -32,21 +30,15 @@ const edges = (gates: Envelope): Pick<DeviceBand, 'points' | 'slower'> => {
   return { points: edge(gates.fast), slower: edge(gates.slow) };
 };
 
-function bandOf(device: OvercurrentDevice, what: string): readonly DeviceBand[] {
-  if (device.kind.state !== 'known' || device.rating.state !== 'known') return [];
-  const kind = device.kind.value;
-  const rating = device.rating.value;
-  const name = `${what}: ${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''} ${rating} A`;
-  if (kind.standard === 'EN 60898' || kind.standard === 'EN 61009')
-    return [{ name, ...edges(breakerEnvelope(kind.type, rating)) }];
-  // small and odd ratings have no gates
-  if (kind.standard === 'BS 88-2' && ggGates.offers('deviceRating').includes(rating))
-    return [{ name, ...edges(ggEnvelope(rating)) }];
-  return [];
+function bandOf(code: WiringCode, device: OvercurrentDevice, what: string): readonly DeviceBand[] {
+  const limits = code.timeCurrentLimits(device);
+  if (!limits || device.kind.state !== 'known' || device.rating.state !== 'known') return [];
+  return [{ name: `${what}: ${kindWords(device.kind.value)} ${device.rating.value} A`, ...edges(limits) }];
 }
 
 /**
  * Bands and marks of the time-current picture of a circuit; nothing where its device has no gates here.
+ * @param code the wiring code, for the limits of the devices
  * @param run the circuit
  * @param supply the supply, for the cut-out
  * @param findings figures of its assessment
@@ -64,12 +56,18 @@ function bandOf(device: OvercurrentDevice, what: string): readonly DeviceBand[] 
  * if (!point) throw new Error('no point is wanted');
  * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
  * const house = withAddedRun(installation, point.from, run);
- * const { findings } = assess(bs7671('2018+A2:2022'), house, run.id);
- * timeCurrentOf(run, house.supply, findings)?.series.length; // => 1
+ * const code = bs7671('2018+A2:2022');
+ * const { findings } = assess(code, house, run.id);
+ * timeCurrentOf(code, run, house.supply, findings)?.series.length; // => 1
  * ```
  */
-export function timeCurrentOf(run: Run, supply: Supply, findings: Findings): TimeCurrentData | undefined {
-  const series = [...bandOf(run.device, run.id), ...bandOf(supply.cutOut, 'cut-out')];
+export function timeCurrentOf(
+  code: WiringCode,
+  run: Run,
+  supply: Supply,
+  findings: Findings,
+): TimeCurrentData | undefined {
+  const series = [...bandOf(code, run.device, run.id), ...bandOf(code, supply.cutOut, 'cut-out')];
   if (series.length === 0) return undefined;
   const { loopImpedance, prospectiveAtOrigin } = findings;
   const marks = [

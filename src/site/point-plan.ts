@@ -104,7 +104,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
       .length,
     first: wanted === survey.wanted[0],
   };
-  const timeCurrent = timeCurrentOf(run, supply, assessment.findings);
+  const timeCurrent = timeCurrentOf(code, run, supply, assessment.findings);
   const voltageAlong = voltageAlongOf(built, run.id, assessment.findings);
   return {
     point: point.id,

@@ -1,5 +1,6 @@
 import { type Gap, isMissing, type Known, recorder, type Sheet } from '../core/index.js';
 import type { Run, Stretch } from '../installation/index.js';
+import { hasResidual, kindWords, sizeWords } from '../installation/marking.js';
 import { metres, ratio } from '../units/index.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
 import type { WorkFacts } from './survey.js';
@@ -43,7 +44,7 @@ const adder =
 /** Cable, fixings, containment, device and glands of a run. */
 function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
   const { cable } = run;
-  const size = cable.area.state === 'known' ? `${cable.area.value} mm²` : 'size to be decided';
+  const size = sizeWords(cable) ?? 'size to be decided';
   const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
   const items: Item[] = [
     measured(
@@ -65,8 +66,9 @@ function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
       rules.glandsPerArmouredCable,
       'one at each end',
     );
+  const { kind } = run.device;
   for (const r of run.residual ?? [])
-    if (r.position === 'origin-of-circuit' && !/61009/.test(JSON.stringify(run.device.kind)))
+    if (r.position === 'origin-of-circuit' && !(kind.state === 'known' && hasResidual(kind.value)))
       each('residual-device', 'residual current device, separate', 1, 'where the overcurrent device has none');
   return items;
 }
@@ -185,9 +187,7 @@ export function feederQuantitiesOf(run: Run, rules: WorkRules, sheet: Sheet = re
 const deviceWords = (run: Run): string => {
   const kind = run.device.kind.state === 'known' ? run.device.kind.value : undefined;
   const rating = run.device.rating.state === 'known' ? `${run.device.rating.value} A` : 'rating to be decided';
-  return kind
-    ? `overcurrent device ${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''}, ${rating}`
-    : `overcurrent device, ${rating}`;
+  return `overcurrent device${kind ? ` ${kindWords(kind)}` : ''}, ${rating}`;
 };
 
 const measured = (key: string, words: string, unit: Item['unit'], value: Known<number>, rule: string): Item =>

@@ -1,6 +1,7 @@
 import { own } from '../core/own.js';
 import type { ConnectionDecision, FormField } from '../demand/index.js';
 import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
+import { kindWords, sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
 import type { OptionPlan, Plan, PointPlan } from './plan.js';
 
@@ -97,11 +98,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
     field('circuit', 'Circuit', run.id),
     field('serves', 'Serves', `charge point ${point}`),
     field('lines', 'Line conductors', run.lines.join(', ')),
-    field(
-      'device',
-      'Overcurrent device',
-      kind ? `${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''}` : undefined,
-    ),
+    field('device', 'Overcurrent device', kind && kindWords(kind)),
     field('rating', 'Rated current I_n', text(device.rating, 'A')),
     field('breaking-capacity', 'Breaking capacity I_cn', text(device.breakingCapacity, 'A')),
     ...(run.residual ?? []).map((r, i) =>
@@ -118,7 +115,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
       'Cable',
       `${cable.construction.replaceAll('-', ' ')}, ${cable.cores}-core, ${cable.insulation.replaceAll('-', ' ')} °C`,
     ),
-    field('line-area', 'Line conductor', text(cable.area, 'mm²')),
+    field('line-area', 'Line conductor', sizeWords(cable)),
     field(
       'methods',
       'Reference methods',

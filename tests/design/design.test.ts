@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { withArea } from '../../src/design/vary.js';
 import {
   amperes,
   assess,
@@ -20,6 +21,7 @@ import {
   unknown,
 } from '../../src/index.js';
 import { withRun } from '../../src/installation/index.js';
+import { sizeWords } from '../../src/installation/marking.js';
 import { chargePoint, circuit, house } from '../support/house.js';
 import { smallCode } from '../support/small-code.js';
 
@@ -57,6 +59,16 @@ describe('design', () => {
     );
     expect(JSON.parse(JSON.stringify(found))).toEqual(found);
     expect(found.assessment).toEqual(assess(smallCode, built(installation, found), 'ev'));
+  });
+  it('keeps the name of a size that is not called by its area, and drops it with the size', () => {
+    const sizes = [2.5, 4, 6].map((size, i) => ({ area: squareMillimetres(size), name: `size ${i}` }));
+    const found = design({ ...smallCode, sizesFor: () => sizes }, house([along(20)]), 'ev', {}, { lengths: false });
+    const named = found.chosen?.cable as Cable;
+    expect(sizeWords(named)).toBe('size 1');
+    expect(sizeWords({ ...named, area: unknown() })).toBeUndefined();
+    expect(sizeWords(twin)).toBe('6 mm²');
+    const varied = withArea({ ...circuit(), cable: named }, 6).cable;
+    expect(sizeWords(varied)).toBe('6 mm²');
   });
 
   it('takes a larger size on a longer route, because of the drop', () => {

@@ -30,6 +30,16 @@ describe('quantities', () => {
         .map((i) => i.quantity),
     ).toEqual([21, 38, 5]);
   });
+  it('counts a residual current device unless the overcurrent device is known to have one', () => {
+    const separate = (kind: typeof run.device.kind) =>
+      quantitiesOf({ ...run, device: { ...run.device, kind } }, survey.work, commonPractice, needs).some(
+        (i) => i.key === 'residual-device',
+      );
+    expect(run.residual?.map((r) => r.position)).toEqual(['origin-of-circuit']);
+    expect(separate(known({ standard: 'EN 61009', type: 'B' }))).toBe(false);
+    expect(separate(known({ standard: 'EN 60898', type: 'B' }))).toBe(true);
+    expect(separate(unknown('whether EN 61009 is printed on it'))).toBe(true);
+  });
   it('leaves an unknown length open and names it', () => {
     const open = {
       ...run,

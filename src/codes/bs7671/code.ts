@@ -1,10 +1,11 @@
 import type { Gap, Source } from '../../core/index.js';
 import type { Run } from '../../installation/index.js';
-import { CalculationError, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
+import { CalculationError, squareMillimetres } from '../../units/index.js';
 import { closedRule } from '../iec-family/closed-rules.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
-import { aspects, type WiringCode } from '../wiring-code.js';
+import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
+import { aspects, type ConductorSize, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { pointEarthing } from './point-earthing.js';
@@ -23,8 +24,8 @@ import { terminalTemperature } from './rules/terminal-temperature.js';
 import { voltageDrop } from './rules/voltage-drop.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
-const sizesFor = (run: Run): readonly SquareMillimetres[] =>
-  (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => squareMillimetres(s as number));
+const sizesFor = (run: Run): readonly ConductorSize[] =>
+  (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => ({ area: squareMillimetres(s as number) }));
 
 const rulesOf = (edition: Edition): WiringCode['rules'] => ({
   coordination,
@@ -87,6 +88,7 @@ export function bs7671(edition: string): WiringCode {
     inForce: (date) => editionInForce(entered, date),
     sizesFor,
     ratingsFor,
+    timeCurrentLimits,
     runFigures,
     externalImpedance,
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),

@@ -6,6 +6,7 @@ import { coordinationRule } from '../iec-family/coordination.js';
 import { type DropFigures, voltageDropRule } from '../iec-family/drop-rule.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
+import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
 import { annexGDropRate } from './annex-g.js';
 import { iecRatingTables, iecSizesFor } from './rating-tables.js';
@@ -78,8 +79,9 @@ export function iec60364(wanted: string): WiringCode {
     standing,
     // an amendment of 2024 is known of, its date of effect is not
     inForce: () => 'unknown',
-    sizesFor: iecSizesFor,
+    sizesFor: (run) => iecSizesFor(run).map((area) => ({ area })),
     ratingsFor,
+    timeCurrentLimits,
     runFigures,
     externalImpedance,
     tests: { notEntered: gap },

@@ -1,4 +1,5 @@
 import type { Board, ChargePoint, Installation, Load, OvercurrentDevice, Run } from '../../installation/index.js';
+import { isFuse, sizeWords } from '../../installation/marking.js';
 import { formatIn } from '../../units/index.js';
 import { n, picture, text } from './picture.js';
 
@@ -16,10 +17,7 @@ const kindWords = (d: OvercurrentDevice): string =>
   d.kind.state === 'known'
     ? `${d.kind.value.standard}${'type' in d.kind.value ? ` ${d.kind.value.type}` : ''}`
     : 'kind ?';
-const isFuse = (d: OvercurrentDevice): boolean =>
-  d.kind.state === 'known' && /^BS (88|1361|1362|3036)/.test(d.kind.value.standard);
-const cableWords = (r: Run): string =>
-  r.cable.area.state === 'known' ? `${r.cable.cores} x ${r.cable.area.value} mm²` : `${r.cable.cores} x ? mm²`;
+const cableWords = (r: Run): string => `${r.cable.cores} x ${sizeWords(r.cable) ?? '?'}`;
 
 // Graphical symbols after IEC 60617, drawn on a vertical line from y to y + 30.
 /** Fuse: a rectangle with the line through it. */
@@ -90,7 +88,7 @@ function drawBoard(board: Board, left: number, top: number, wanted: ReadonlySet<
       : '';
     parts.push(
       mark,
-      isFuse(run.device) ? fuse(x, y) : breaker(x, y),
+      run.device.kind.state === 'known' && isFuse(run.device.kind.value) ? fuse(x, y) : breaker(x, y),
       rcd ? residual(x, y + 40) : '',
       `<path class="ink" d="M${x} ${y + 30}V${y + (below ? 160 : 108)}"/>`,
       strokesFor(x, y + 62, run.lines.length),
