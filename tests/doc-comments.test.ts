@@ -44,8 +44,10 @@ test('a first sentence', () => {
   expect(lacking(names, (n) => !/^[\p{Lu}`].*?[.:](\s|$)/su.test(n.doc))).toEqual([]);
 });
 
-test('a line for every member of a type', () => {
-  expect(names.flatMap((n) => n.undocumented.map((m) => `${n.name}.${m}`))).toEqual([]);
+test('the unit of every member that is a quantity', () => {
+  const members = names.flatMap((n) => n.quantities.map((m) => ({ ...m, where: `${n.name}.${m.name}: ${m.doc}` })));
+  expect(members.length).toBeGreaterThan(100);
+  expect(members.filter((m) => m.unit !== '1' && !m.doc.includes(m.unit)).map((m) => m.where)).toEqual([]);
 });
 
 test('a definition names its source', async () => {

@@ -3,9 +3,7 @@ import type { Name, Vocabulary } from './vocabulary/index.js';
 
 /** An axis of labels, in the order of the print. */
 export interface LabelAxis<L extends string = string> {
-  /** Name of the axis. */
   readonly name: string;
-  /** The labels. */
   readonly labels: readonly L[];
 }
 

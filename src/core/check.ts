@@ -17,7 +17,6 @@ export interface CheckBasis {
   readonly title: string;
   /** A rule decides the verdict of the whole; advice is reported beside it. */
   readonly weight: 'rule' | 'advice';
-  /** Where the requirement stands. */
   readonly source: Source;
   /** What a person has to be told with the verdict. */
   readonly caution?: string;
@@ -32,15 +31,12 @@ type SameUnit<N extends Name> = { [M in Name]: UnitOf<Vocabulary[M]> extends Uni
 export interface Comparison<V extends Name = Name, L extends Name = Name> extends CheckBasis {
   /** Whether the value has to be at most or at least the limit. */
   readonly kind: 'at-most' | 'at-least';
-  /** Role of the value. */
   readonly value: V;
-  /** Role of the limit. */
   readonly limit: L;
 }
 
 /** A check that a value lies between two limits. */
 export interface Span<V extends Name = Name, L extends Name = Name, M extends Name = Name> extends CheckBasis {
-  /** Tells the kinds apart. */
   readonly kind: 'within';
   /** Role of the value. */
   readonly value: V;
@@ -52,7 +48,6 @@ export interface Span<V extends Name = Name, L extends Name = Name, M extends Na
 
 /** A check that a label is one of several. */
 export interface Membership extends CheckBasis {
-  /** Tells the kinds apart. */
   readonly kind: 'one-of';
   /** What the label says, in words. */
   readonly subject: string;
@@ -60,13 +55,11 @@ export interface Membership extends CheckBasis {
 
 /** A check of a plain statement. */
 export interface Statement extends CheckBasis {
-  /** Tells the kinds apart. */
   readonly kind: 'holds';
 }
 
 /** A check that passes when any of several results does. */
 export interface Alternatives extends CheckBasis {
-  /** Tells the kinds apart. */
   readonly kind: 'any-of';
 }
 
@@ -77,25 +70,18 @@ export type Check = Comparison | Span | Membership | Statement | Alternatives;
 export interface Amount {
   /** Role from the vocabulary. */
   readonly name: string;
-  /** The number in the unit. */
   readonly value: number;
-  /** Canonical unit. */
   readonly unit: string;
 }
 
 /** The result of a check: plain, JSON-ready. */
 export interface CheckResult {
-  /** Identifier of the check. */
   readonly check: string;
-  /** What is required. */
   readonly title: string;
-  /** What it ended in. */
   readonly verdict: Verdict;
   /** Whether it decides the whole. */
   readonly weight: 'rule' | 'advice';
-  /** Where the requirement stands. */
   readonly source: Source;
-  /** The value that was judged. */
   readonly value?: Amount;
   /** The limit, or the lower one of two. */
   readonly limit?: Amount;
@@ -107,15 +93,12 @@ export interface CheckResult {
   readonly found?: string;
   /** The labels that would pass. */
   readonly allowed?: readonly string[];
-  /** What stands in the way of a verdict. */
   readonly gaps?: readonly Gap[];
   /** Why nothing is required. */
   readonly reason?: 'no-rule' | 'not-applicable';
   /** What else a person has to know: why it is not required, what a value rests on. */
   readonly because?: string;
-  /** What a person has to be told with the verdict. */
   readonly caution?: string;
-  /** Results of the alternatives. */
   readonly alternatives?: readonly CheckResult[];
 }
 
@@ -422,9 +405,7 @@ export interface Overall {
    * not required stand in nobody's way, also when there are no others.
    */
   readonly verdict: 'pass' | 'fail' | 'not-determined';
-  /** Rules that fail. */
   readonly failed: readonly CheckResult[];
-  /** Rules that could not be judged. */
   readonly undetermined: readonly CheckResult[];
   /** Advice that is not met or could not be judged. */
   readonly advice: readonly CheckResult[];

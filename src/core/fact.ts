@@ -2,9 +2,7 @@ import type { Source } from './source.js';
 
 /** What a survey knows: a value, and who says so. */
 export interface KnownFact<T> {
-  /** Tells the three kinds apart. */
   readonly state: 'known';
-  /** The value. */
   readonly value: T;
   /** Who or what says so: a label, a photograph, a letter, a measurement. */
   readonly by?: string;
@@ -12,21 +10,15 @@ export interface KnownFact<T> {
 
 /** What a survey knows within a range. */
 export interface RangeFact<T> {
-  /** Tells the three kinds apart. */
   readonly state: 'between';
-  /** Smallest value that is possible. */
   readonly least: T;
-  /** Largest value that is possible. */
   readonly most: T;
-  /** Who or what says so. */
   readonly by?: string;
 }
 
 /** What a survey does not know, and how it could be known. */
 export interface UnknownFact {
-  /** Tells the three kinds apart. */
   readonly state: 'unknown';
-  /** How to obtain it. */
   readonly obtain?: string;
 }
 
@@ -85,23 +77,19 @@ export type Gap =
       readonly kind: 'fact';
       /** Name of the fact, a role of the vocabulary or a path in the survey. */
       readonly fact: string;
-      /** How to obtain it. */
       readonly obtain?: string;
     }
   | {
       /** A table has no cell for what was asked. */
       readonly kind: 'cell';
-      /** Identifier of the table. */
       readonly table: string;
       /** What it has and what was asked, in words. */
       readonly explain: string;
-      /** Where the table stands. */
       readonly source: Source;
     }
   | {
       /** A value lies outside the range of the formula that needs it, or the formula has no finite result. */
       readonly kind: 'range';
-      /** Identifier of the formula. */
       readonly formula: string;
       /** Quantity, value with unit, permitted range and source, in words. */
       readonly explain: string;
@@ -109,15 +97,12 @@ export type Gap =
   | {
       /** The text of the edition that rules here was not available. */
       readonly kind: 'edition';
-      /** The edition. */
       readonly edition: string;
-      /** What is missing. */
       readonly explain: string;
     };
 
 /** A value that could not be had; it flows through the steps and ends in `not-determined`. */
 export interface Missing {
-  /** Everything that stands in the way. */
   readonly missing: readonly Gap[];
 }
 

@@ -9,26 +9,20 @@ export type Constants = Readonly<Record<string, readonly [value: number, unit: s
 export interface FormulaDefinition<I extends Name = Name, O extends Name = Name> {
   /** Stable identifier, kebab-case. */
   readonly id: string;
-  /** What it computes, in a few words. */
   readonly title: string;
-  /** Names of the inputs, from the vocabulary. */
   readonly inputs: readonly I[];
-  /** Name of the result, from the vocabulary. */
   readonly output: O;
   /** The expression in the names of inputs and constants; temperatures stand as plain K, without offset. */
   readonly expression: string;
-  /** Constants of the expression. */
   readonly constants?: Constants;
   /** Ranges narrower than the vocabulary's, for this formula only. */
   readonly valid?: { readonly [N in I]?: Bounds };
-  /** Where it comes from. */
   readonly source: Source;
 }
 
 /** A formula: call it with its inputs by name; its definition is on it. */
 export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
   (values: Pick<Vocabulary, I>): Vocabulary[O];
-  /** Tells a formula from the other values at run time. */
   readonly kind: 'formula';
 }
 
@@ -74,7 +68,6 @@ export interface RelationDefinition<I extends Name = Name, O extends Name = Name
 export interface Relation<I extends Name = Name, O extends Name = Name> extends RelationDefinition<I, O> {
   /** The solution; throws a CalculationError `no-solution` or `not-converged`. */
   (values: Pick<Vocabulary, I>): Vocabulary[O];
-  /** Tells a relation from the other values at run time. */
   readonly kind: 'relation';
 }
 
@@ -111,13 +104,10 @@ export function relation<const I extends Name, O extends Name>(
 export interface ProcedureDefinition<O extends Name = Name> {
   /** Stable identifier, kebab-case. */
   readonly id: string;
-  /** What it computes, in a few words. */
   readonly title: string;
-  /** Name of the result, from the vocabulary. */
   readonly output: O;
   /** How the result is found, in words, for a reader of the sheet. */
   readonly method: string;
-  /** Where it comes from. */
   readonly source: Source;
 }
 
@@ -127,7 +117,6 @@ export interface ProcedureDefinition<O extends Name = Name> {
  */
 export interface Procedure<In = unknown, O extends Name = Name> extends ProcedureDefinition<O> {
   (input: In): Vocabulary[O];
-  /** Tells a procedure from the other values at run time. */
   readonly kind: 'procedure';
 }
 

@@ -13,9 +13,7 @@ export interface Source {
   readonly edition?: string;
   /** Clause, table or annex; absent for plain physics. */
   readonly clause?: string;
-  /** How well it is known. */
   readonly provenance: Provenance;
-  /** What a reader has to know about the figure. */
   readonly note?: string;
 }
 

@@ -9,7 +9,6 @@ export type { Axis, LabelAxis, NumberAxis } from './axis.js';
 export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O extends Name = Name> {
   /** Stable identifier: publication, then table number, such as `bs7671/4d5`. */
   readonly id: string;
-  /** What it lists. */
   readonly title: string;
   /** The axes: those of the columns first, that of the rows last. */
   readonly axes: A;
@@ -25,11 +24,9 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
   readonly per?: number;
   /** The unit of the print, where it is not the canonical one. */
   readonly printed?: string;
-  /** Where it stands. */
   readonly source: Source;
   /** Where the provenance differs: key of a row, a column (its keys with spaces between) or one of its keys, or `column, row`; the last that fits counts. */
   readonly provenanceOf?: Readonly<Record<string, Provenance>>;
-  /** What a user of the table has to know. */
   readonly notes?: readonly string[];
 }
 
@@ -46,7 +43,6 @@ export type Keys<A extends readonly Axis[]> = { readonly [X in A[number] as X['n
 /** A table, with its typed look-ups. */
 export interface Table<A extends readonly Axis[] = readonly Axis[], O extends Name = Name>
   extends TableDefinition<A, O> {
-  /** Tells a table from the other values at run time. */
   readonly kind: 'table';
   /** The cell for these keys, or undefined where there is none. */
   find(keys: Keys<A>): Vocabulary[O] | undefined;

@@ -10,11 +10,8 @@ import { termOf } from './vocabulary/index.js';
 export interface Written {
   /** Role from the vocabulary, or name of a constant. */
   readonly name: string;
-  /** Symbol as the trade writes it. */
   readonly symbol: string;
-  /** The number in the unit. */
   readonly value: number;
-  /** Canonical unit. */
   readonly unit: string;
 }
 
@@ -76,13 +73,10 @@ export type SheetLine =
 
 /** A calculation sheet as plain data: it can be stored, sent, printed, and verified by somebody else. */
 export interface SheetDocument {
-  /** Format and version of this document. */
   readonly format: 'sheet/1';
   /** Place in the whole: empty for the sheet itself, `2.1` for the first part of its second part. */
   readonly place: string;
-  /** Heading. */
   readonly title: string;
-  /** The lines. */
   readonly lines: readonly SheetLine[];
 }
 

@@ -27,7 +27,6 @@ import type { DemandOptions } from './method.js';
 
 /** What is left on one line. */
 export interface LineHeadroom {
-  /** The line conductor. */
   readonly line: Line;
   /** Maximum demand, A. */
   readonly demand: Known<Amperes>;
@@ -39,7 +38,6 @@ export interface LineHeadroom {
 
 /** The largest setting of one charge point that fits without a load control. */
 export interface FittingSetting {
-  /** Name of the charge point. */
   readonly point: string;
   /** Largest whole-ampere setting from 6 A to 32 A, every other point at its own; 0 when not even 6 A fits. */
   readonly setting: Known<Amperes>;
@@ -51,7 +49,6 @@ export interface LimiterAdvice {
   readonly limit: Known<Amperes>;
   /** `not-needed`, `helps`, or `cannot-help` where the house alone exceeds the limit. */
   readonly verdict: 'not-needed' | 'helps' | 'cannot-help' | 'not-determined';
-  /** Why. */
   readonly because: string;
 }
 
@@ -63,7 +60,6 @@ export interface Adequacy {
   readonly lines: readonly LineHeadroom[];
   /** Demand against cut-out, main switch and tails, line by line in this order; last, whether the service is shared. */
   readonly results: readonly CheckResult[];
-  /** What the results amount to. */
   readonly overall: Overall;
   /** The largest setting of each charge point that fits. */
   readonly settings: readonly FittingSetting[];

@@ -7,7 +7,6 @@ import type { DemandCase } from './loads.js';
 
 /** What another supply would change. */
 export interface SupplyChange {
-  /** What is changed. */
   readonly change: 'larger-fuse' | 'three-phase';
   /** Rating of the cut-out fuse, A. */
   readonly cutOutRating: Amperes;

@@ -9,7 +9,6 @@ import { daysCovered } from './methods/readings.js';
 
 /** Demand on one line by one method. */
 export interface LineDemand {
-  /** The line conductor. */
   readonly line: Line;
   /** Demand without the charge points, A. */
   readonly existing: Known<Amperes>;
@@ -23,19 +22,13 @@ export interface LineDemand {
 
 /** What one method says. */
 export interface MethodResult {
-  /** Identifier of the method. */
   readonly method: string;
-  /** What it is called. */
   readonly title: string;
-  /** Where it stands. */
   readonly source: Source;
   /** What it takes for granted; to be printed beside the number. */
   readonly assumption: string;
-  /** Whether it may be used here. */
   readonly verdict: 'applicable' | 'not-applicable' | 'not-determined';
-  /** Why it may not. */
   readonly because?: string;
-  /** What is not known. */
   readonly gaps?: readonly Gap[];
   /** Its demand on each line of the supply; empty when it does not apply. */
   readonly lines: readonly LineDemand[];
@@ -45,13 +38,11 @@ export interface MethodResult {
 export interface Demand {
   /** Every method, applicable or not. */
   readonly methods: readonly MethodResult[];
-  /** The result that governs. */
   readonly governing: MethodResult;
   /** Why it does. */
   readonly governedBy: string;
   /** Load controls that lower a demand below the sum, by name and limit; those that could not count, and why. */
   readonly controls: readonly string[];
-  /** What a person has to be told with the numbers. */
   readonly cautions: readonly string[];
 }
 

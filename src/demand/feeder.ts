@@ -19,7 +19,6 @@ import { demandMethods } from './methods/index.js';
 
 /** What a feeder has to carry, and whether the boards that it feeds are made for it. */
 export interface FeederDemand {
-  /** Name of the feeder. */
   readonly run: string;
   /** Demand of what is below it, by every method that knows a part of an installation. */
   readonly demand: Demand;

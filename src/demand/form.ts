@@ -9,23 +9,15 @@ import type { NotificationOptions } from './notification-options.js';
 /** A field of a notification, in a layout of our own. */
 export type FormField =
   | {
-      /** Stable identifier. */
       readonly id: string;
-      /** What it asks, in words. */
       readonly title: string;
-      /** The entry. */
       readonly value: string | number | boolean;
-      /** Unit of a number. */
       readonly unit?: string;
-      /** Who or what says so. */
       readonly by?: string;
     }
   | {
-      /** Stable identifier. */
       readonly id: string;
-      /** What it asks, in words. */
       readonly title: string;
-      /** How the entry can be obtained. */
       readonly missing: string;
     };
 

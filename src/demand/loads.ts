@@ -13,13 +13,10 @@ import { type Amperes, amperes, invalidInput, type Problem } from '../units/inde
 
 /** A load as the demand methods see it. */
 export interface DemandLoad {
-  /** Name within the installation. */
   readonly id: string;
-  /** What it is for. */
   readonly purpose: Purpose;
   /** Connected load, A per line used; of a range the upper end. */
   readonly current: Fact<Amperes>;
-  /** Line conductors that it uses. */
   readonly lines: readonly Line[];
   /** Name of the run that feeds it. */
   readonly circuit: string;
@@ -35,27 +32,21 @@ export interface DemandLoad {
 
 /** A charge point as the demand methods see it. */
 export interface DemandPoint {
-  /** Name within the installation. */
   readonly id: string;
   /** Largest current that it is set to, A per line. */
   readonly setting: Fact<Amperes>;
-  /** Line conductors that it uses. */
   readonly lines: readonly Line[];
   /** Names of the boards on the way, from the origin. */
   readonly boards: readonly string[];
   /** Smallest current that it offers, A. */
   readonly minimum?: Amperes;
-  /** Whether it can feed back from the vehicle. */
   readonly bidirectional: boolean;
-  /** Whether it is yet to be connected. */
   readonly isNew: boolean;
 }
 
 /** A load control that acts on a board. */
 export interface DemandControl {
-  /** Its name. */
   readonly name: string;
-  /** Board that it acts on. */
   readonly board: string;
   /** Limit, A per line. */
   readonly limit: Fact<Amperes>;
@@ -65,17 +56,14 @@ export interface DemandControl {
 
 /** The loads of an installation as the demand methods see them: one projection of the tree. */
 export interface DemandCase {
-  /** The installation. */
   readonly installation: Installation;
   /** Line conductors of the supply; those in use where their number is not known. */
   readonly lines: readonly Line[];
   /** Loads, stores included; generation is not among them. */
   readonly loads: readonly DemandLoad[];
-  /** Charge points. */
   readonly points: readonly DemandPoint[];
   /** Sources of electricity, stores included. */
   readonly sources: readonly DemandLoad[];
-  /** Load controls. */
   readonly controls: readonly DemandControl[];
 }
 

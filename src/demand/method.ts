@@ -26,7 +26,6 @@ export interface MeterReadings {
 
 /** Choices that change a demand; none of them has a default that lowers it. */
 export interface DemandOptions {
-  /** What premises the installation serves. */
   readonly premises: Premises;
   /** Name of the method that shall govern, instead of the stated rule. */
   readonly governing?: string;
@@ -55,9 +54,7 @@ export type Applicability =
 export interface DemandMethod {
   /** Stable identifier, kebab-case. */
   readonly id: string;
-  /** What it is called. */
   readonly title: string;
-  /** Where it stands. */
   readonly source: Source;
   /** What it takes for granted, printed beside its number. */
   readonly assumption: string;
@@ -65,7 +62,6 @@ export interface DemandMethod {
   readonly countBands: boolean;
   /** Whether it can be asked for a part of the installation, which a load control at a board needs. */
   readonly divisible: boolean;
-  /** Whether it may be used for these loads. */
   applies(c: DemandCase, options: DemandOptions): Applicability;
   /** Demand on one line of these loads, without charge points; it stands on the sheet as `existingDemand`. */
   existing(

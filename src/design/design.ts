@@ -25,7 +25,6 @@ export interface Candidate {
 
 /** A candidate that was not accepted. */
 export interface PassedOver {
-  /** The candidate. */
   readonly candidate: Candidate;
   /** Whether it fails, or could not be judged. */
   readonly verdict: 'fail' | 'not-determined';
@@ -45,7 +44,6 @@ export interface DesignChoices {
 
 /** The order in which candidates are tried; the first that passes is accepted. */
 export interface SearchOrder {
-  /** What it is, in words. */
   readonly words: string;
   /** Below zero when the first is to be tried before the second. */
   compare(a: Candidate, b: Candidate): number;
@@ -61,11 +59,8 @@ export interface DesignOptions extends AssessmentOptions {
 
 /** The design of one circuit: plain, JSON-ready. */
 export interface Design {
-  /** Name of the run. */
   readonly run: string;
-  /** The code, as cited. */
   readonly code: string;
-  /** Its edition. */
   readonly edition: string;
   /** What has to be said of the edition beside every verdict. */
   readonly standing: string;
@@ -75,7 +70,6 @@ export interface Design {
   readonly outcome: 'accepted' | 'not-determined' | 'none';
   /** The candidate: the first that passes; else the first of which no rule fails. */
   readonly chosen?: Candidate;
-  /** Its assessment. */
   readonly assessment?: Assessment;
   /** Candidates before it in the order, each with its first failing or open check; all of them when none is chosen. */
   readonly passedOver: readonly PassedOver[];
@@ -83,7 +77,6 @@ export interface Design {
   readonly lengths?: Permitted;
   /** What stands in the way of a verdict on the chosen candidate, or of any candidate at all. */
   readonly gaps: readonly Gap[];
-  /** What a person has to be told. */
   readonly cautions: readonly string[];
 }
 

@@ -9,7 +9,6 @@ export type Readings = Readonly<Record<string, number | boolean>>;
 
 /** Two readings, or a reading and a calculation, that cannot both be right. */
 export interface Contradiction {
-  /** Stable name. */
   readonly id:
     | 'loop-below-external'
     | 'parallel-path'
@@ -20,7 +19,6 @@ export interface Contradiction {
     | 'ring-cross-connection'
     | 'drop-larger-than-calculated'
     | 'prospective-and-loop';
-  /** Names of the readings. */
   readonly readings: readonly string[];
   /** What it means and what to look for. */
   readonly meaning: string;
@@ -30,9 +28,7 @@ export interface Contradiction {
 export interface Judgement {
   /** One result a limit. */
   readonly results: readonly CheckResult[];
-  /** What does not fit together. */
   readonly contradictions: readonly Contradiction[];
-  /** Readings that are still owing. */
   readonly owing: readonly string[];
 }
 

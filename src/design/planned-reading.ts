@@ -5,11 +5,9 @@ import type { Celsius, Ohms } from '../units/index.js';
 
 /** A limit of a reading. */
 export interface ReadingLimit {
-  /** Which way it limits. */
   readonly kind: 'at-most' | 'at-least' | 'must-not-trip';
   /** The limit; absent where only a statement is asked. */
   readonly amount?: Amount;
-  /** Where it comes from. */
   readonly by: string;
   /** Whether it is a rule of thumb beside an exact limit: beyond it a reading only asks for a second look. */
   readonly thumb?: true;
@@ -21,15 +19,11 @@ export interface PlannedReading {
   readonly id: string;
   /** What is read, and between which points. */
   readonly what: string;
-  /** What it should read. */
   readonly expected?: Amount;
-  /** Limits. */
   readonly limits: readonly ReadingLimit[];
-  /** Why there is no figure. */
   readonly gaps?: readonly Gap[];
   /** Why a limit that belongs to it is not there: a reading alone then decides nothing. */
   readonly limitGaps?: readonly Gap[];
-  /** What a person has to know. */
   readonly note?: string;
 }
 
@@ -37,7 +31,6 @@ export interface PlannedReading {
 export interface TestSheetInput {
   /** The wiring code, for its tests. */
   readonly code: WiringCode;
-  /** The circuit. */
   readonly circuit: CircuitCase;
   /** What its assessment found out. */
   readonly findings: Findings;

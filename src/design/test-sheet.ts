@@ -6,23 +6,18 @@ import { readingsOf } from './test-readings.js';
 
 /** One test in its place. */
 export interface PlannedTest {
-  /** What it is. */
   readonly kind: TestKind;
   /** Place in the order, from 1. */
   readonly place: number;
   /** Before or after energising. */
   readonly state: 'dead' | 'live';
-  /** Clause of the edition. */
   readonly clause: string;
-  /** Its readings. */
   readonly readings: readonly PlannedReading[];
 }
 
 /** What the dead and live tests of a circuit should read, in their order. Plain data. */
 export interface TestSheet {
-  /** Format and version of this document. */
   readonly format: 'test-sheet/1';
-  /** Name of the run. */
   readonly circuit: string;
   /** Edition that the list follows. */
   readonly edition: string;
@@ -41,11 +36,9 @@ export interface TestSheet {
     readonly ringDifference: number;
     readonly phases: 1 | 3;
   };
-  /** The tests. */
   readonly tests: readonly PlannedTest[];
   /** Why there are none: what the edition asks for is not entered. */
   readonly gaps?: readonly Gap[];
-  /** What has to be said with it. */
   readonly cautions: readonly string[];
 }
 

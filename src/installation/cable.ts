@@ -27,11 +27,9 @@ export type ProtectiveConductorKind =
 
 /** A cable of a run. */
 export interface Cable {
-  /** How it is built. */
   readonly construction: CableConstruction;
   /** What the live conductors are made of. */
   readonly material: ConductorMaterial;
-  /** What insulates them. */
   readonly insulation: Insulation;
   /** Cores of a multicore cable, or loaded conductors of single-core cable. */
   readonly cores: 2 | 3 | 4 | 5;
@@ -43,7 +41,6 @@ export interface Cable {
   readonly loadedCores?: Fact<number>;
   /** Conductors in parallel per line; 1 when absent. */
   readonly parallel?: number;
-  /** What serves as protective conductor. */
   readonly protective: ProtectiveConductorKind;
   /** Cross-section of the protective conductor, mm², where it is not given by the construction. */
   readonly protectiveArea?: Fact<SquareMillimetres>;
@@ -85,7 +82,6 @@ export type GroupArrangement =
 
 /** Other circuits that run beside a stretch. */
 export interface Group {
-  /** How they lie. */
   readonly arrangement: GroupArrangement;
   /** Circuits or multicore cables in the group, this one included; of conductors in parallel, each set counts. */
   readonly circuits: Fact<number>;
@@ -120,7 +116,6 @@ export interface Stretch {
   readonly name: string;
   /** Length one way, m. */
   readonly length: Fact<Metres>;
-  /** Reference method. */
   readonly method: Fact<ReferenceMethod>;
   /** Ambient temperature of air, °C; in the ground, of the ground. */
   readonly ambient: Fact<Celsius>;

@@ -29,7 +29,6 @@ export interface OvercurrentDevice {
 
 /** A residual current device, alone or as part of an RCBO or of a charge point. */
 export interface ResidualDevice {
-  /** Where it stands. */
   readonly position: DevicePosition;
   /** What residual waveforms it detects. */
   readonly type: Fact<'AC' | 'A' | 'F' | 'B'>;
@@ -41,7 +40,6 @@ export interface ResidualDevice {
   readonly delay?: Fact<'general' | 'selective'>;
   /** Set delay of an adjustable device, s. */
   readonly delayTime?: Fact<Seconds>;
-  /** Whether it opens all live conductors. */
   readonly opensAllLive?: Fact<boolean>;
   /** Whether it may be fed from both sides. */
   readonly bidirectional?: Fact<boolean>;

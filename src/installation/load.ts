@@ -30,19 +30,15 @@ export type Purpose = (typeof purposes)[number];
 
 /** A load, or a source, at the end of a circuit or along it. */
 export interface Load {
-  /** Tells outlets apart. */
   readonly kind: 'load';
   /** Unique name within the installation. */
   readonly id: string;
-  /** What it is for. */
   readonly purpose: Purpose;
   /** Connected load, A per line used. */
   readonly current: Fact<Amperes>;
-  /** Line conductors that it uses. */
   readonly lines: readonly Line[];
   /** Whether a cooker unit has a socket-outlet. */
   readonly withSocket?: boolean;
-  /** Power factor. */
   readonly powerFactor?: Ratio;
   /** Whether it keeps its current or its power when the voltage falls. */
   readonly holds?: 'current' | 'power';
@@ -65,7 +61,6 @@ export type ChargePointEarthing =
 
 /** A charge point for electric vehicles. */
 export interface ChargePoint {
-  /** Tells outlets apart. */
   readonly kind: 'charge-point';
   /** Unique name within the installation. */
   readonly id: string;

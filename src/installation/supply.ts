@@ -29,7 +29,6 @@ export interface Electrode {
 
 /** The supply at the origin of the installation. */
 export interface Supply {
-  /** Earthing system. */
   readonly system: Fact<EarthingSystem>;
   /** Number of line conductors. */
   readonly phases: Fact<1 | 3>;

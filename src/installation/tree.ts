@@ -7,11 +7,9 @@ import type { Supply } from './supply.js';
 
 /** A distribution board or consumer unit, and what leaves it. */
 export interface Board {
-  /** Tells outlets apart. */
   readonly kind: 'board';
   /** Unique name within the installation. */
   readonly id: string;
-  /** Main switch. */
   readonly mainSwitch?: Switch;
   /** Conditional short-circuit rating of the assembly, A. */
   readonly conditionalRating?: Fact<Amperes>;
@@ -21,9 +19,7 @@ export interface Board {
   readonly residual?: readonly (ResidualDevice & { readonly serves?: readonly string[] })[];
   /** Limit of a load control that acts on this board, by name, A per line. */
   readonly control?: { readonly name: string; readonly limit: Fact<Amperes>; readonly controls: readonly string[] };
-  /** Spare ways. */
   readonly spareWays?: Fact<number>;
-  /** Surge protection at this board. */
   readonly surgeProtection?: Fact<boolean>;
   /** What leaves it: feeders to other boards, circuits to loads and charge points. */
   readonly runs: readonly Run[];
@@ -36,17 +32,13 @@ export type Outlet = Board | Load | ChargePoint;
 export interface Run {
   /** Unique name within the installation. */
   readonly id: string;
-  /** Line conductors that it uses. */
   readonly lines: readonly Line[];
   /** Overcurrent device at its origin. */
   readonly device: OvercurrentDevice;
   /** Residual current devices of this run, by position. */
   readonly residual?: readonly ResidualDevice[];
-  /** Whether it is a ring final circuit. */
   readonly ring?: boolean;
-  /** Whether it exists already. */
   readonly existing?: boolean;
-  /** The cable. */
   readonly cable: Cable;
   /** The route, from its origin. */
   readonly stretches: readonly Stretch[];
@@ -54,13 +46,11 @@ export interface Run {
   readonly thirdHarmonic?: Fact<Ratio>;
   /** Largest conductor temperature that the terminals at both ends allow, °C. */
   readonly terminalTemperature?: Fact<Celsius>;
-  /** What it feeds. */
   readonly feeds: readonly Outlet[];
 }
 
 /** One installation: everything that is rated, drawn, counted or controlled is a projection of this tree. */
 export interface Installation {
-  /** The supply. */
   readonly supply: Supply;
   /** The board at the origin. */
   readonly board: Board;
@@ -72,7 +62,6 @@ export interface Path {
   readonly boards: readonly Board[];
   /** Feeders between those boards. */
   readonly feeders: readonly Run[];
-  /** The run itself. */
   readonly run: Run;
 }
 

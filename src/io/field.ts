@@ -27,7 +27,6 @@ export interface Field<T, Required extends boolean = boolean> {
   readonly schema: z.ZodType<T>;
   /** For quantities: schemas of the value under a key with a unit suffix. */
   readonly withSuffix?: Readonly<Record<string, z.ZodType<T>>>;
-  /** Whether it must be there. */
   readonly required: Required;
 }
 

@@ -3,11 +3,8 @@ import type { Amperes, Volts } from '../units/index.js';
 
 /** A device that a network operator wants to know of. */
 export interface ConnectedDevice {
-  /** Name within the installation. */
   readonly id: string;
-  /** What it is. */
   readonly kind: 'charge-point' | 'heat-pump' | 'generation' | 'storage';
-  /** Line conductors that it uses. */
   readonly lines: readonly string[];
   /** Rated current, A per line. */
   readonly current: Known<Amperes>;
@@ -23,7 +20,6 @@ export interface JointLimit {
   readonly name: string;
   /** Limit, A per line. */
   readonly limit: Known<Amperes>;
-  /** Names of the devices that it holds. */
   readonly devices: readonly string[];
 }
 
@@ -55,15 +51,11 @@ export interface ConnectionFacts {
 
 /** What has to be done, and by when. */
 export interface Duty {
-  /** Stable identifier. */
   readonly id: string;
-  /** What has to be done. */
   readonly what: string;
   /** Last day, `yyyy-mm-dd`; absent where it comes before the work or the day of completion is not known. */
   readonly due?: string;
-  /** When, in words. */
   readonly when: string;
-  /** Where it stands. */
   readonly source: Source;
 }
 
@@ -72,28 +64,21 @@ export type Route = 'no-duty' | 'notify-after' | 'notify-before' | 'apply-first'
 
 /** What a network operator's rules ask. */
 export interface ConnectionDecision {
-  /** Country of the rules. */
   readonly country: string;
-  /** The way to the network operator. */
   readonly route: Route;
   /** What to do while facts are missing. */
   readonly meanwhile?: string;
   /** The conditions that decided; for duties, a condition that fails is a duty that arises. */
   readonly results: readonly CheckResult[];
-  /** What has to be done. */
   readonly duties: readonly Duty[];
-  /** What a person has to be told. */
   readonly cautions: readonly string[];
 }
 
 /** Rules of a country's network operators: a value. */
 export interface NetworkRules {
-  /** Stable identifier. */
   readonly id: string;
-  /** What they are called. */
   readonly title: string;
   /** Country, ISO 3166. */
   readonly country: string;
-  /** Decides on these facts. */
   decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision;
 }

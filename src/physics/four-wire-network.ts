@@ -169,7 +169,6 @@ const solution = (ends: readonly Complex[][], flows: readonly Complex[][], sweep
 
 /** What `voltageInNetwork` reads: a network, and the place whose voltage is wanted. */
 export interface NetworkPlace {
-  /** The network. */
   readonly network: FourWireNetwork;
   /** Place of the section in the list. */
   readonly section: number;

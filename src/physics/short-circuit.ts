@@ -99,7 +99,6 @@ export interface Impedance {
 
 /** One element of a radial network, from the source on: grid, transformer, cable. */
 export interface RadialElement {
-  /** What it is called. */
   readonly name: string;
   /** Impedance of one line conductor (positive sequence). */
   readonly line: Impedance;

@@ -6,7 +6,6 @@ import type { Task, WorkRules } from './work-rules.js';
 
 /** Hours of a task. */
 export interface TaskHours {
-  /** The task. */
   readonly task: Task;
   /** How often it occurs, or how many units of it. */
   readonly times: number;
@@ -16,7 +15,6 @@ export interface TaskHours {
   readonly typical: number;
   /** High estimate, h. */
   readonly high: number;
-  /** The rule behind it. */
   readonly rule: string;
   /** Facts that are missing; the task is then not counted. */
   readonly gaps?: readonly Gap[];
@@ -24,7 +22,6 @@ export interface TaskHours {
 
 /** Hours of a job: by task, and in all. */
 export interface Hours {
-  /** By task. */
   readonly tasks: readonly TaskHours[];
   /** Low estimates in all, h. */
   readonly low: number;

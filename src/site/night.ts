@@ -20,7 +20,6 @@ export interface Charged {
 
 /** The night of one vehicle. */
 export interface VehicleNight {
-  /** Name of the point. */
   readonly point: string;
   /** When it is plugged in, s since midnight. */
   readonly arrives: Seconds;
@@ -50,7 +49,6 @@ export interface NightLoad {
 export interface NightOver {
   /** Name of the board. */
   readonly place: string;
-  /** The line. */
   readonly line: Line;
   /** The smallest limit there, A. */
   readonly limit: Amperes;

@@ -6,11 +6,9 @@ import type { Envelope } from '../physics/index.js';
 
 /** A band between the gates of a product standard: faster and slower edge as current in A and time in s. */
 export interface DeviceBand {
-  /** What it is the band of. */
   readonly name: string;
   /** Faster edge. */
   readonly points: readonly (readonly [current: number, time: number])[];
-  /** Slower edge. */
   readonly slower: readonly (readonly [current: number, time: number])[];
 }
 
@@ -18,9 +16,7 @@ export interface DeviceBand {
 export interface TimeCurrentData {
   /** Bands of the devices whose product standard has gates here. */
   readonly series: readonly DeviceBand[];
-  /** Currents to mark. */
   readonly marks: readonly { readonly name: string; readonly current: number }[];
-  /** Times to mark. */
   readonly times: readonly { readonly name: string; readonly time: number }[];
 }
 
@@ -88,9 +84,7 @@ export interface VoltageAlongData {
     readonly name: string;
     readonly points: readonly (readonly [distance: number, voltage: number])[];
   }[];
-  /** Voltages to mark. */
   readonly limits: readonly { readonly name: string; readonly voltage: number }[];
-  /** Ends of the stretches. */
   readonly stretches: readonly { readonly name: string; readonly end: number }[];
 }
 

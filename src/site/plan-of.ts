@@ -25,7 +25,6 @@ import { commonPractice, type WorkRules } from './work-rules.js';
 
 /** How options are ranked. */
 export interface Ranking {
-  /** The rule, in words. */
   readonly words: string;
   /** Below zero when the first goes before the second. */
   compare(a: OptionPlan, b: OptionPlan): number;

@@ -13,21 +13,17 @@ import type { UnknownItem } from './unknown-facts.js';
 
 /** What is planned for one charge point. */
 export interface PointPlan {
-  /** Name of the point. */
   readonly point: string;
   /** The circuit with the size and rating chosen; without them where no candidate remains. */
   readonly run: Run;
   /** How it was chosen: candidates in order, each with what stood in its way, and the permitted lengths. */
   readonly design: Design;
-  /** The assessment of the circuit. */
   readonly assessment: Assessment;
   /** The permitted ways to earth the point, and why the others fall out. */
   readonly earthing: readonly EarthingOption[];
   /** Readings to expect. */
   readonly tests: TestSheet;
-  /** Material. */
   readonly items: readonly Item[];
-  /** Hours. */
   readonly hours: Hours;
   /** Time to charge at full current. */
   readonly chargeTime?: ChargeTime;
@@ -39,9 +35,7 @@ export interface PointPlan {
 
 /** What is found of a feeder on the way to a charge point. */
 export interface FeederPlan {
-  /** Name of the feeder. */
   readonly run: string;
-  /** What it has to carry. */
   readonly demand: FeederDemand;
   /** Its assessment, at that demand. */
   readonly assessment: Assessment;
@@ -49,7 +43,6 @@ export interface FeederPlan {
   readonly items?: readonly Item[];
   /** Hours of a feeder that is yet to be installed. */
   readonly hours?: Hours;
-  /** What demand and assessment amount to. */
   readonly overall: Overall;
 }
 
@@ -58,9 +51,7 @@ export type OptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-
 
 /** One complete way to do the job. */
 export interface OptionPlan {
-  /** Which way it is. */
   readonly id: OptionId;
-  /** What it is, in words. */
   readonly title: string;
   /** What it changes against the survey. */
   readonly changes: readonly string[];
@@ -72,7 +63,6 @@ export interface OptionPlan {
   readonly notification: Notification;
   /** Feeders on the way to the charge points, each once: they carry more than before. */
   readonly feeders: readonly FeederPlan[];
-  /** The charge points. */
   readonly points: readonly PointPlan[];
   /** A night in which all vehicles charge, where the survey states any. */
   readonly night?: Night;
@@ -82,7 +72,6 @@ export interface OptionPlan {
   readonly unknown: readonly UnknownItem[];
   /** Hours of all points and new feeders, typical, h. */
   readonly hours: number;
-  /** What a person has to be told, each once. */
   readonly cautions: readonly string[];
   /** The calculation sheet, to be verified by anybody. */
   readonly sheet?: SheetDocument;
@@ -90,19 +79,15 @@ export interface OptionPlan {
 
 /** A way that was not worked out, or not kept, and why. */
 export interface DiscardedOption {
-  /** Which way it is. */
   readonly id: OptionId;
   /** What it would have been. */
   readonly title: string;
-  /** Why it is not offered. */
   readonly because: string;
 }
 
 /** A plan for a survey: plain, JSON-ready data. */
 export interface Plan {
-  /** Format and version. */
   readonly format: 'plan/1';
-  /** What the survey is of. */
   readonly about: Survey['about'];
   /** The code and its standing. */
   readonly code: {
@@ -113,7 +98,6 @@ export interface Plan {
   };
   /** The options worked out, best first by the rule that is stated. */
   readonly options: readonly OptionPlan[];
-  /** How they are ranked. */
   readonly rankedBy: string;
   /** The options not offered, each with its reason. */
   readonly discarded: readonly DiscardedOption[];

@@ -3,7 +3,6 @@ import type { Item } from './quantities.js';
 
 /** A price book: supplied by the firm, none is built in. Money is in whole units of the smallest coin. */
 export interface PriceBook {
-  /** Format and version. */
   readonly format: 'prices/1';
   /** Currency code of ISO 4217. */
   readonly currency: string;
@@ -17,7 +16,6 @@ export interface PriceBook {
 
 /** A line of a quotation; amounts in the smallest coin. */
 export interface PriceLine {
-  /** What is priced. */
   readonly words: string;
   /** How much of it, in `unit`. */
   readonly quantity: number;
@@ -33,7 +31,6 @@ export interface PriceLine {
 export interface Quotation {
   /** Currency code of ISO 4217. */
   readonly currency: string;
-  /** What is priced, line by line. */
   readonly lines: readonly PriceLine[];
   /** Items without a price or without a quantity: they are not in the total. */
   readonly open: readonly string[];
@@ -43,7 +40,6 @@ export interface Quotation {
   readonly tax: number;
   /** Sum with tax. */
   readonly total: number;
-  /** How amounts are rounded. */
   readonly rounding: string;
 }
 

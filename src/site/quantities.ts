@@ -10,13 +10,11 @@ import type { WorkRules } from './work-rules.js';
 export interface Item {
   /** Stable key, for a price book. */
   readonly key: string;
-  /** What it is. */
   readonly words: string;
   /** How much, in `unit`; absent when a fact is missing. */
   readonly quantity?: number;
   /** `m`, `each` or `set`. */
   readonly unit: 'm' | 'each' | 'set';
-  /** The rule behind the quantity. */
   readonly rule: string;
   /** What stands in the way of a quantity. */
   readonly gaps?: readonly Gap[];

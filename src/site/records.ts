@@ -7,9 +7,7 @@ import type { OptionPlan, Plan, PointPlan } from './plan.js';
 
 /** A field of a record: plain text with its name, in a layout of our own. */
 export interface RecordField {
-  /** Stable identifier. */
   readonly id: string;
-  /** Name of the field. */
   readonly title: string;
   /** The entry; absent where it is not known. */
   readonly value?: string;
@@ -17,11 +15,9 @@ export interface RecordField {
 
 /** What is recorded of one circuit. */
 export interface CircuitRecord {
-  /** Name of the charge point. */
   readonly point: string;
   /** Data for a certificate. */
   readonly fields: readonly RecordField[];
-  /** The test sheet. */
   readonly tests: TestSheet;
   /** The readings judged, where there are any. */
   readonly judgement?: Judgement;
@@ -29,11 +25,8 @@ export interface CircuitRecord {
 
 /** What is recorded of a job: plain, JSON-ready. */
 export interface Records {
-  /** Format and version. */
   readonly format: 'records/1';
-  /** Which option was carried out. */
   readonly option: string;
-  /** Code, edition and standing. */
   readonly code: Plan['code'];
   /** Data on supply and earthing for a certificate. */
   readonly installation: readonly RecordField[];

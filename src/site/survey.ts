@@ -27,13 +27,11 @@ export interface WantedPoint {
   readonly run: Run;
   /** Cables that may be used, in the order in which they are preferred. */
   readonly cables: readonly Cable[];
-  /** What the vehicle needs. */
   readonly vehicle?: VehicleNeed;
 }
 
 /** Facts about the work that quantities and hours are taken from. */
 export interface WorkFacts {
-  /** Where the point is fixed. */
   readonly mounting?: 'wall' | 'post';
   /** Walls to drill for each point. */
   readonly wallsToDrill?: Fact<number>;
@@ -51,11 +49,8 @@ export interface WorkFacts {
 
 /** A survey of premises: what is there, what is wanted, and the code to be applied. */
 export interface Survey {
-  /** Format and version. */
   readonly format: 'survey/1';
-  /** What the survey is of. */
   readonly about: {
-    /** Title for headings. */
     readonly title: string;
     /** Reference of the firm's own. */
     readonly reference?: string;
@@ -72,11 +67,8 @@ export interface Survey {
   };
   /** Wiring code and edition; there is no default. */
   readonly code: { readonly id: 'BS 7671'; readonly edition: string };
-  /** What exists. */
   readonly installation: Installation;
-  /** What is wanted. */
   readonly wanted: readonly WantedPoint[];
-  /** Choices that change figures. */
   readonly options: AssessmentOptions;
   /** Choices on the demand of the existing installation. */
   readonly demand?: {

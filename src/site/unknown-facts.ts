@@ -2,7 +2,6 @@ import { type CheckResult, factWords, type Gap, termOf } from '../core/index.js'
 
 /** A fact that is not known, how to obtain it, and what it blocks. */
 export interface UnknownItem {
-  /** Name of the fact, in words. */
   readonly fact: string;
   /** Its role in the vocabulary, where it has one. */
   readonly role?: string;

@@ -13,7 +13,6 @@ export interface WorkRules {
   readonly terminationLength: number;
   /** Spacing of fixings by containment, m; no fixings where absent. */
   readonly fixingSpacing: Readonly<Record<string, number>>;
-  /** Glands for an armoured cable. */
   readonly glandsPerArmouredCable: number;
   /** Hours by task: low, typical, high. */
   readonly hours: { readonly [T in Task]: { readonly low: number; readonly typical: number; readonly high: number } };

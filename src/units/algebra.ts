@@ -6,29 +6,19 @@ import type { Quantity } from './quantity.js';
  * Read `Products['A']['Ω']` as "amperes times ohms are volts".
  */
 export interface Products {
-  /** Amperes times ... */
   readonly A: { readonly Ω: 'V'; readonly V: 'VA' };
-  /** Volts times ... */
   readonly V: { readonly A: 'VA' };
-  /** Ohms times ... */
   readonly Ω: { readonly A: 'V' };
-  /** Ohms per metre times ... */
   readonly 'Ω/m': { readonly m: 'Ω' };
-  /** Metres times ... */
   readonly m: { readonly 'Ω/m': 'Ω'; readonly 'W/m': 'W' };
-  /** Watts per metre times ... */
   readonly 'W/m': { readonly m: 'W' };
 }
 
 /** What a quotient of two units is. A pair that is not listed does not compile. */
 export interface Quotients {
-  /** Volts over ... */
   readonly V: { readonly A: 'Ω'; readonly Ω: 'A' };
-  /** Volt-amperes over ... */
   readonly VA: { readonly V: 'A'; readonly A: 'V' };
-  /** Ohms over ... */
   readonly Ω: { readonly m: 'Ω/m'; readonly 'Ω/m': 'm' };
-  /** Watts over ... */
   readonly W: { readonly m: 'W/m' };
 }
 

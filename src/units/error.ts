@@ -1,8 +1,6 @@
 /** A bound that a value must respect; absent ends are open. */
 export interface Bounds {
-  /** Smallest permitted value. */
   readonly least?: number;
-  /** Largest permitted value. */
   readonly most?: number;
   /** The value must be greater than this. */
   readonly above?: number;
@@ -12,7 +10,6 @@ export interface Bounds {
 export interface Problem {
   /** Where in the input, as keys and indices from its root. */
   readonly path: readonly (string | number)[];
-  /** What is wrong, in words. */
   readonly message: string;
 }
 
@@ -73,7 +70,6 @@ export type ErrorCode = keyof ErrorDetails;
  * ```
  */
 export class CalculationError<C extends ErrorCode = ErrorCode> extends Error {
-  /** Stable code of the error. */
   readonly code: C;
   /** The figures behind the message, by code. */
   readonly detail: ErrorDetails[C];

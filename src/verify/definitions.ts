@@ -26,13 +26,9 @@ export function isDefinition(value: unknown): value is Definition {
 
 /** Definitions by kind. */
 export interface Definitions {
-  /** Formulas and relations. */
   readonly formulas: readonly (Formula | Relation)[];
-  /** Procedures. */
   readonly procedures: readonly Procedure[];
-  /** Tables. */
   readonly tables: readonly Table[];
-  /** Checks. */
   readonly checks: readonly Check[];
 }
 

@@ -66,7 +66,6 @@ function inspect(tree: MathNode, known: ReadonlySet<string>): void {
 
 /** An expression, read and inspected. */
 export interface Read {
-  /** Its tree. */
   readonly tree: MathNode;
   /** Its value for these symbols. */
   readonly evaluate: (scope: Map<string, unknown>) => unknown;

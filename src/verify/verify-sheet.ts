@@ -30,13 +30,11 @@ export interface SheetProblem {
   readonly place: string;
   /** Number of the line in its part, from 1; 0 for the part as a whole. */
   readonly line: number;
-  /** What is wrong, in words. */
   readonly message: string;
 }
 
 /** What the verification of a sheet came to. */
 export interface Verification {
-  /** Whether no problem was found. */
   readonly ok: boolean;
   /** Everything that was found, in the order of the sheet. */
   readonly problems: readonly SheetProblem[];

@@ -35,8 +35,8 @@ export interface PublicName {
   readonly resultUnit: string | undefined;
   /** Whether its code, or code that it calls, throws; what only the unit constructors refuse does not count. */
   readonly throws: boolean;
-  /** Properties of a type or a class without a doc comment of their own. */
-  readonly undocumented: readonly string[];
+  /** Quantities among the members of a type or a class, with their unit and what their doc comments say. */
+  readonly quantities: readonly { readonly name: string; readonly unit: string; readonly doc: string }[];
 }
 
 const definitionType = /^(Formula|Relation|Procedure|Table|Comparison|Span|Membership|Statement|Alternatives)\b/;
@@ -176,10 +176,11 @@ export function publicNames(root: string): readonly PublicName[] {
       result: signature ? checker.typeToString(signature.getReturnType()) : '',
       resultUnit: signature && unitOf(checker, signature.getReturnType()),
       throws: throwing.has(symbol),
-      undocumented: members
-        .filter((m) => m.flags & (ts.SymbolFlags.Property | ts.SymbolFlags.Method))
-        .filter((m) => textOf(m.getDocumentationComment(checker)) === '' && !isHidden(m))
-        .map((m) => m.name),
+      quantities: members.flatMap((m) => {
+        const type = checker.getTypeOfSymbol(m);
+        const unit = unitOf(checker, type) ?? type.aliasTypeArguments?.map((t) => unitOf(checker, t))[0];
+        return unit && !isHidden(m) ? [{ name: m.name, unit, doc: textOf(m.getDocumentationComment(checker)) }] : [];
+      }),
     };
   });
 }

@@ -33,11 +33,9 @@ export type Binding =
 
 /** What a point gets. */
 export interface PointAllocation {
-  /** Name of the point. */
   readonly id: string;
   /** Current on each line that the vehicle uses, A. */
   readonly current: Amperes;
-  /** Lines that the vehicle uses. */
   readonly lines: readonly Line[];
   /** What keeps it from more. */
   readonly binding: Binding;
@@ -45,7 +43,6 @@ export interface PointAllocation {
 
 /** What comes together at a node. */
 export interface NodeAllocation {
-  /** Name of the node. */
   readonly id: string;
   /** Current on each line, other load and charging, A; negative when it exports. */
   readonly current: PerLine;
@@ -61,9 +58,7 @@ export interface NodeAllocation {
 
 /** A limit that other load alone exceeds. */
 export interface Overload {
-  /** Name of the node. */
   readonly node: string;
-  /** The line. */
   readonly line: Line;
   /** Other load above the limit, A. */
   readonly excess: Amperes;

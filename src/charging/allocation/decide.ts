@@ -8,9 +8,7 @@ import { roundToSteps, wholeSteps } from './whole-steps.js';
 
 /** A policy with nothing left open. */
 export interface Ruling {
-  /** How current is shared. */
   readonly rule: SharingRule;
-  /** Who is served first. */
   readonly waiting: WaitingRule;
   /** Whether each gets nothing or at least its smallest current. */
   readonly floors: boolean;

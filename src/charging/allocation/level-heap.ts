@@ -1,6 +1,5 @@
 /** A heap of numbered entries by level, lowest first. */
 export interface LevelHeap {
-  /** Adds an entry. */
   push(level: number, entry: number): void;
   /** Level of the lowest entry, or infinity when there is none. */
   lowest(): number;

@@ -38,7 +38,6 @@ export type WaitingRule =
 
 /** A policy of allocation. */
 export interface AllocationPolicy {
-  /** How current is shared. */
   readonly rule: SharingRule;
   /** Who is served first when not all can run; `longest-waiting` when absent. */
   readonly waiting?: WaitingRule;

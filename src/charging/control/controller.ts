@@ -34,7 +34,6 @@ export interface ControlState {
   readonly measuredAt?: number;
   /** Period of the clock in which the order by energy was looked at. */
   readonly turn?: number;
-  /** Points by name. */
   readonly points: Readonly<Record<string, PointMemory>>;
 }
 

@@ -7,7 +7,6 @@ import type { SafeCurrents } from './safe-currents.js';
 
 /** A meter at a node. */
 export interface ControlMeter {
-  /** Name of the node. */
   readonly node: string;
   /** Whether it sees everything that passes the node, or the load other than the points. */
   readonly measures: 'everything' | 'other-load';

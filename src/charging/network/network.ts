@@ -24,7 +24,6 @@ export interface NetworkNode {
 export interface NetworkPoint {
   /** Unique name within the network. */
   readonly id: string;
-  /** Name of the node that feeds it. */
   readonly node: string;
   /** Lines that it is connected to, first the one on its own L1 terminal: the phase rotation. */
   readonly lines: readonly Line[];

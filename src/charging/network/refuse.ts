@@ -7,7 +7,6 @@ type Path = readonly (string | number)[];
 
 /** Collects what is wrong with an input, each with its path. */
 export interface Inspection {
-  /** Everything found so far. */
   readonly problems: Problem[];
   /** Notes a problem when the condition holds. */
   when(wrong: boolean, path: Path, message: string): void;

@@ -7,11 +7,8 @@ import { inspection, inspectNetwork } from './refuse.js';
  * `3·node + line` of an array belongs to one line of one node.
  */
 export interface TreeOrder {
-  /** The network. */
   readonly network: ChargingNetwork;
-  /** Nodes in order. */
   readonly nodes: readonly NetworkNode[];
-  /** Points in order. */
   readonly points: readonly NetworkPoint[];
   /** Place in the input of each point. */
   readonly input: Int32Array;
@@ -47,7 +44,6 @@ export interface Moment {
   readonly base: Float64Array;
   /** What the limits leave for charging by node and line, A; 0 where the other load alone exceeds the limit. */
   readonly room: Float64Array;
-  /** Whether the point wants current. */
   readonly wants: Uint8Array;
   /** Largest current of each point, A. */
   readonly most: Float64Array;

@@ -3,9 +3,7 @@ import { type Entries, workingBasis } from './working-basis.js';
 
 /** A row `Σ coefficient · variable ≤ most`, with `most` not negative: everything at zero is a solution. */
 export interface Row {
-  /** Variables. */
   readonly variables: ArrayLike<number>;
-  /** Their coefficients. */
   readonly coefficients: ArrayLike<number>;
   /** Upper limit of the sum, 0 and up. */
   readonly most: number;

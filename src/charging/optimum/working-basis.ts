@@ -4,7 +4,6 @@ import { CalculationError } from '../../units/index.js';
 export interface Entries {
   /** Columns of a row, or rows of a column. */
   readonly at: number[];
-  /** Their values. */
   readonly values: number[];
 }
 
@@ -29,9 +28,7 @@ export interface WorkingBasis {
   across(row: Entries): Float64Array;
   /** Values of the tight rows at these costs of the columns. */
   prices(costs: Float64Array): Float64Array;
-  /** A column takes the place of another. */
   replaceColumn(place: number, column: number, ahead: Float64Array): void;
-  /** A row takes the place of another. */
   replaceRow(place: number, row: number, across: Float64Array): void;
   /** A column becomes basic and a row tight. */
   add(column: number, row: number, ahead: Float64Array, across: Float64Array, pivot: number): void;

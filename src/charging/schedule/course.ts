@@ -8,7 +8,6 @@ import type { ScheduleInput } from './input.js';
 
 /** A vehicle that is scheduled. */
 export interface Vehicle {
-  /** Its stay. */
   readonly session: ChargingSession;
   /** Place in the input. */
   readonly input: number;
@@ -50,13 +49,11 @@ export interface Slot {
 
 /** What is scheduled, as arrays: time cut into slots, vehicles by name. The order of the input leaves no trace in it. */
 export interface Course {
-  /** The network. */
   readonly order: TreeOrder;
   /** A moment of it, to be set as needed. */
   readonly moment: Moment;
   /** Slots in order of time. */
   readonly slots: readonly Slot[];
-  /** Vehicles by name. */
   readonly vehicles: readonly Vehicle[];
 }
 

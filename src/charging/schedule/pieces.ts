@@ -27,9 +27,7 @@ export interface ChargingStretch {
 
 /** What a schedule gives a vehicle. */
 export interface ScheduledSession {
-  /** Name of the session. */
   readonly id: string;
-  /** Name of the point. */
   readonly point: string;
   /** When it charges with what, in order; it does not charge in between. */
   readonly stretches: readonly ChargingStretch[];
@@ -45,7 +43,6 @@ export interface ScheduledSession {
 
 /** What comes together at a node. */
 export interface ScheduledNode {
-  /** Name of the node. */
   readonly id: string;
   /** Largest current on each line, other load and charging, A. */
   readonly peak: PerLine;

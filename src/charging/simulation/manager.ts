@@ -10,7 +10,6 @@ import type { Stay } from './stay.js';
 
 /** What a step brings to those who share the current. */
 export interface StepNow {
-  /** Number of the step. */
   readonly step: number;
   /** Clock value at its begin, s. */
   readonly now: number;

@@ -7,9 +7,7 @@ import type { SimulationInput } from './input.js';
 
 /** What became of a vehicle. */
 export interface SessionOutcome {
-  /** Name of the session. */
   readonly id: string;
-  /** Name of the point. */
   readonly point: string;
   /** Energy that it received, Wh. */
   readonly delivered: WattHours;
@@ -30,7 +28,6 @@ export type TimePerLine = readonly [Seconds, Seconds, Seconds];
 
 /** What a node saw. */
 export interface NodeOutcome {
-  /** Name of the node. */
   readonly id: string;
   /** Highest current on each line, A, other load and charging; negative when it exported throughout. */
   readonly peak: PerLine;

@@ -22,7 +22,6 @@ export interface SharingQuestion extends IntakeQuestion {
 
 /** How it goes with a number of points. */
 export interface SharingAnswer {
-  /** Number of points. */
   readonly points: number;
   /** Whether every vehicle has what it needs when it leaves. */
   readonly allFull: boolean;

@@ -7,11 +7,9 @@ import type { SessionOutcome } from './outcome.js';
 
 /** A vehicle while it is simulated. */
 export interface Stay {
-  /** What it wants. */
   readonly session: ChargingSession;
   /** Place of its point. */
   readonly point: number;
-  /** When it may charge. */
   readonly windows: readonly TimeWindow[];
   /** Largest current, A. */
   readonly most: number;
@@ -31,9 +29,7 @@ export interface Stay {
   pauses: number;
   /** Time without current, s. */
   waited: number;
-  /** Whether it wants current. */
   wants: boolean;
-  /** Whether it charges. */
   running: boolean;
   /** Whether it was paused for want of current. */
   starved: boolean;

@@ -9,7 +9,6 @@ import type { ChargingHours } from './windows.js';
 export interface ChargingPeriod {
   /** Limits and points; whether a vehicle is there is said by the sessions. */
   readonly network: ChargingNetwork;
-  /** Vehicles. */
   readonly sessions: readonly ChargingSession[];
   /** Begin, s. */
   readonly from: Seconds;

@@ -14,7 +14,6 @@ export interface RepeatingProfile<V> {
 
 /** Currents on the lines of a node that change with time, A. */
 export interface CurrentProfile extends RepeatingProfile<PerLine> {
-  /** Name of the node. */
   readonly node: string;
 }
 

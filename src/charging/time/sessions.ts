@@ -4,9 +4,7 @@ import type { Inspection } from '../network/refuse.js';
 
 /** A vehicle's stay at a point. */
 export interface ChargingSession {
-  /** Unique name. */
   readonly id: string;
-  /** Name of the point. */
   readonly point: string;
   /** Arrival, s since midnight of the first day. */
   readonly arrives: Seconds;

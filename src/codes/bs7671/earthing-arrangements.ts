@@ -32,9 +32,7 @@ import { lineNeutralWindow } from './tables/722-window.js';
 
 /** What the arrangements are judged by. */
 export interface EarthingQuestion {
-  /** The supply. */
   readonly supply: Supply;
-  /** The charge point. */
   readonly point: ChargePoint;
   /** States of load that can occur, charge points at their full setting; none declared when absent. */
   readonly loadStates?: readonly LoadState[];

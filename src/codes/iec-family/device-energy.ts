@@ -35,7 +35,6 @@ export interface DeviceEnergy {
 
 /** What the energy is asked for. */
 export interface EnergyQuestion {
-  /** The overcurrent device. */
   readonly device: OvercurrentDevice;
   /** The fault current, A. */
   readonly current: Known<Amperes>;
@@ -43,7 +42,6 @@ export interface EnergyQuestion {
   readonly largest?: Known<Amperes>;
   /** A residual current device that sees this fault. */
   readonly residual?: ResidualDevice;
-  /** Options of the assessment. */
   readonly options: AssessmentOptions;
   /** How the wiring code reads fuses. */
   readonly fuseCurrent: FuseCurrent;

@@ -25,7 +25,6 @@ export interface DropSection {
 
 /** What a run of a path carries. */
 export interface RunLoad {
-  /** The run. */
   readonly run: Run;
   /** Where its current comes from, in words. */
   readonly by: string;
@@ -79,7 +78,6 @@ const distanceOf = (o: Load | ChargePoint, end: number): number =>
 
 /** An outlet with its place and current. */
 export interface Tap {
-  /** The outlet. */
   readonly outlet: Load | ChargePoint;
   /** Distance from the start of the run, m. */
   readonly at: number;
@@ -152,7 +150,6 @@ function loadingOf(run: Run, loads: readonly RunLoad[], line: Line): string {
 
 /** A line conductor that is followed from the origin to the end of a circuit. */
 export interface FollowedLine {
-  /** The line conductor. */
   readonly line: Line;
   /** Its name, with those of the lines that are loaded exactly as it is. */
   readonly name: string;

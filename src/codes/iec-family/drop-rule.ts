@@ -181,9 +181,7 @@ function runDrop(
 
 /** The drop of one line from the origin to the end of the circuit. */
 interface LineDrop {
-  /** Name of the line. */
   readonly name: string;
-  /** All of it. */
   readonly totalDrop: Known<Volts>;
   /** What each run adds. */
   readonly along: NonNullable<Findings['dropAlong']>;

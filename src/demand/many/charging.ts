@@ -33,11 +33,9 @@ export interface CoincidentCharging {
   readonly power: Known<Watts>;
   /** Power of all charge points at once, W: the figure for design unless a named load control holds them. */
   readonly all: Watts;
-  /** The percentile. */
   readonly percentile: Ratio;
   /** What is taken for granted; to be printed beside the number. */
   readonly assumption: string;
-  /** What a person has to be told. */
   readonly cautions: readonly string[];
 }
 

@@ -20,9 +20,7 @@ export interface DwellingGroup {
   readonly dwellings: number;
   /** Demand or contracted power of one dwelling, VA. */
   readonly each?: VoltAmperes;
-  /** Whether water is heated electrically. */
   readonly electricWaterHeating?: boolean;
-  /** Whether there is storage heating. */
   readonly storageHeating?: boolean;
   /** Constants of the user's own for demand after diversity; there are no built-in ones. */
   readonly afterDiversity?: {
@@ -53,43 +51,29 @@ export interface DwellingGroup {
 
 /** A method for many dwellings: a value. */
 export interface GroupMethod {
-  /** Stable identifier. */
   readonly id: string;
-  /** What it is called. */
   readonly title: string;
-  /** Where it stands. */
   readonly source: Source;
-  /** What it takes for granted, printed beside its number. */
   readonly assumption: string;
   /** Whether its factors step with the number, so that one more dwelling can lower the demand. */
   readonly countBands: boolean;
   /** Whether the figure is apparent (VA) or active power (W). */
   readonly unit: 'VA' | 'W';
-  /** Whether it may be used. */
   applies(group: DwellingGroup): Applicability;
-  /** Demand of the group. */
   demand(group: DwellingGroup, sheet: Sheet): Known<number>;
 }
 
 /** What one method says of a group. */
 export interface GroupResult {
-  /** Identifier of the method. */
   readonly method: string;
-  /** What it is called. */
   readonly title: string;
-  /** Where it stands. */
   readonly source: Source;
-  /** What it takes for granted. */
   readonly assumption: string;
-  /** Whether it may be used. */
   readonly verdict: Applicability['verdict'];
-  /** Why it may not. */
   readonly because?: string;
-  /** What is not known. */
   readonly gaps?: readonly Gap[];
   /** Demand in the unit of the method. */
   readonly demand?: Known<number>;
-  /** Unit of the demand. */
   readonly unit: 'VA' | 'W';
 }
 

@@ -23,7 +23,6 @@ export const meterPointPlausible = /* @__PURE__ */ statement({
 
 /** What a meter-point number says. */
 export interface MeterPoint {
-  /** What it is built like. */
   readonly structure: 'core' | 'full' | 'northern-ireland' | 'unreadable';
   /** The core of 13 digits. */
   readonly core?: string;

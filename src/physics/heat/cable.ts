@@ -24,7 +24,6 @@ export type DuctKind = (typeof ductGap)['axes'][1]['labels'][number];
 
 /** A round layer of a cable. */
 export interface HeatLayer {
-  /** What it is made of. */
   readonly material: ThermalMaterial;
   /** Its thickness, mm. */
   readonly thickness: Millimetres;
@@ -32,11 +31,9 @@ export interface HeatLayer {
 
 /** The build of a cable, as far as heat is concerned. */
 export interface HeatCable {
-  /** Metal of the conductors. */
   readonly metal: (typeof temperatureCoefficients)['axes'][0]['labels'][number];
   /** Resistance per length of a conductor at 20 °C, Ω/m. */
   readonly resistancePerMetre20: OhmsPerMetre;
-  /** Shape of the conductors. */
   readonly shape: 'round' | 'sector';
   /** Diameter of a conductor, mm; for sectors that of a round conductor of the same area. */
   readonly conductorDiameter: Millimetres;
@@ -50,7 +47,6 @@ export interface HeatCable {
   readonly bedding?: HeatLayer;
   /** One layer of steel wires; cables of two to four cores only. */
   readonly armour?: { readonly wireDiameter: Millimetres };
-  /** Outer sheath. */
   readonly sheath: HeatLayer;
   /** Outer diameter, mm. */
   readonly overallDiameter: Millimetres;
@@ -85,7 +81,6 @@ export type HeatSurroundings =
       readonly duct: {
         /** What it is made of. */
         readonly kind: DuctKind;
-        /** Material of its wall. */
         readonly wall: ThermalMaterial;
         /** Inner diameter, mm. */
         readonly innerDiameter: Millimetres;
@@ -96,11 +91,9 @@ export type HeatSurroundings =
 
 /** One rating to compute. */
 export interface HeatCase {
-  /** The cable. */
   readonly cable: HeatCable;
   /** Loaded conductors of the circuit: two in single phase, three in three phase, four where the neutral is loaded alike. */
   readonly loadedConductors: 2 | 3 | 4;
-  /** Where it lies. */
   readonly surroundings: HeatSurroundings;
   /** Largest operating temperature of the conductor, °C. */
   readonly operatingTemperature: Celsius;

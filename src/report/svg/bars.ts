@@ -4,7 +4,6 @@ import { linear, n, picture, text } from './picture.js';
 
 /** What a picture of demand by method shows. */
 export interface DemandPictureInput {
-  /** Title. */
   readonly title: string;
   /** A bar for each method, A; the one that governs is marked. */
   readonly bars: readonly { readonly name: string; readonly current: number; readonly governs?: boolean }[];

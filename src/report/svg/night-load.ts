@@ -3,7 +3,6 @@ import { axes, hatches, legend, linear, lineSample, n, picture, slug, text } fro
 
 /** What a picture of the load of a night shows. */
 export interface NightLoadInput {
-  /** Title. */
   readonly title: string;
   /** Minutes after midnight of the first day at which each step begins. */
   readonly minutes: readonly number[];

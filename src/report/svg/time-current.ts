@@ -13,7 +13,6 @@ export interface TimeCurrentSeries {
 
 /** What a time-current picture shows. */
 export interface TimeCurrentInput {
-  /** Title. */
   readonly title: string;
   /** Curves and bands. */
   readonly series: readonly TimeCurrentSeries[];

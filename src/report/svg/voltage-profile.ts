@@ -3,7 +3,6 @@ import { axes, legend, linear, lineSample, n, path, picture, strokes, text } fro
 
 /** What a picture of the voltage along the route shows. */
 export interface VoltageProfileInput {
-  /** Title. */
   readonly title: string;
   /** A line for each case, such as nominal and smallest supply voltage: distance in m, voltage in V. */
   readonly series: readonly {
