@@ -62,6 +62,7 @@ export interface DemandMethod {
   readonly countBands: boolean;
   /** Whether it can be asked for a part of the installation, which a load control at a board needs. */
   readonly divisible: boolean;
+  /** Whether it may be used for these loads. */
   applies(c: DemandCase, options: DemandOptions): Applicability;
   /** Demand on one line of these loads, without charge points; it stands on the sheet as `existingDemand`. */
   existing(

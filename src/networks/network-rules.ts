@@ -80,5 +80,6 @@ export interface NetworkRules {
   readonly title: string;
   /** Country, ISO 3166. */
   readonly country: string;
+  /** Decides on these facts. */
   decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision;
 }

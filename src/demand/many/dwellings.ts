@@ -59,7 +59,9 @@ export interface GroupMethod {
   readonly countBands: boolean;
   /** Whether the figure is apparent (VA) or active power (W). */
   readonly unit: 'VA' | 'W';
+  /** Whether it may be used. */
   applies(group: DwellingGroup): Applicability;
+  /** Demand of the group. */
   demand(group: DwellingGroup, sheet: Sheet): Known<number>;
 }
 
