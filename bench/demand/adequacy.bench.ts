@@ -1,3 +1,4 @@
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { adequacyOf, demandOf, notificationOf } from '../../src/demand/index.js';
 import {
   amperes,
@@ -13,6 +14,7 @@ import {
   unknown,
   volts,
 } from '../../src/index.js';
+import { greatBritain } from '../../src/networks/index.js';
 import { compare } from '../compare.js';
 
 const circuit = (id: string, feeds: Outlet): Run => ({
@@ -82,10 +84,10 @@ export default [
           for (const o of run.feeds) if (o.kind === 'load' && o.current.state === 'known') sum += o.current.value;
         return sum + (currents[call % currents.length] ?? 0);
       },
-      'demand by every method': (call) => demandOf(house(call), options),
-      'adequacy, silent sheet': (call) => adequacyOf(house(call), options),
-      'adequacy, recorded sheet': (call) => adequacyOf(house(call), options, recorder('house')),
-      'notification, silent sheet': (call) => notificationOf(house(call), { ...options, country: 'GB' }),
+      'demand by every method': (call) => demandOf(bs7671Demand, house(call), options),
+      'adequacy, silent sheet': (call) => adequacyOf(bs7671Demand, house(call), options),
+      'adequacy, recorded sheet': (call) => adequacyOf(bs7671Demand, house(call), options, recorder('house')),
+      'notification, silent sheet': (call) => notificationOf(bs7671Demand, greatBritain, house(call), options),
     },
   }),
 ];

@@ -1,6 +1,4 @@
 /** Formulas, tables and checks of the charging of vehicles. */
-export { peakHours } from '../networks/gb-smart-charging/peak-hours.js';
-export * from '../networks/gb-smart-charging/start-delay.js';
 export * from '../products/iec61851/pilot-duty-cycle.js';
 export { pilotStates } from '../products/iec61851/pilot-states.js';
 export * from '../products/iec61851/timing.js';

@@ -4,7 +4,6 @@
  * @module ohmwright/charging
  */
 
-export { isPeak, type Weekday } from '../networks/gb-smart-charging/peak-hours.js';
 export * from '../products/iec61851/pilot-duty-bands.js';
 export { type PilotState, pilotStateAt } from '../products/iec61851/pilot-states.js';
 export { type CableReading, readCable } from '../products/iec62196/cable-coding.js';
@@ -73,4 +72,12 @@ export type { ChargingPeriod } from './time/period.js';
 export type { CurrentProfile, RepeatingProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';
 export { type RandomDelay, startDelayOf } from './time/start-delay.js';
-export { type ChargingHours, offPeakWindows, type TimeWindow, windowsOf } from './time/windows.js';
+export {
+  type ChargingHours,
+  isPeak,
+  offPeakWindows,
+  type PeakHours,
+  type TimeWindow,
+  type Weekday,
+  windowsOf,
+} from './time/windows.js';

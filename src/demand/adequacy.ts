@@ -1,4 +1,3 @@
-import { table4D1A } from '../codes/bs7671/tables/4d1a.js';
 import {
   type CheckResult,
   type Fact,
@@ -15,15 +14,14 @@ import {
   silent,
   whenKnown,
 } from '../core/index.js';
-import type { Installation, Line, Supply } from '../installation/index.js';
-import { meterTails } from '../networks/gb-network/meter-tails.js';
+import type { Installation, Line } from '../installation/index.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
-import { demandWithinCutOut, demandWithinMainSwitch, demandWithinTails, serviceOfItsOwn } from './adequacy-checks.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
 import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
+import type { DemandRules, SupplyRules } from './rules.js';
 
 /** What is left on one line. */
 export interface LineHeadroom {
@@ -86,57 +84,37 @@ const lower = (fact: Fact<Amperes> | undefined, name: string, obtain: string): F
         ? { state: 'unknown', obtain }
         : fact;
 
-/**
- * What the tails carry: the distributors' figure where they have one for the size, else the table of single-core cables
- * clipped direct, which larger services need.
- */
-function tailsOf(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amperes> {
-  const { tails = { state: 'unknown', obtain: 'measure the meter tails' } as const } = supply;
-  const area = factValue('size of the meter tails', tails);
-  if (isMissing(area) || meterTails.find({ tails: 'copper', tailsArea: area }) !== undefined) {
-    const tailsArea = sheet.given('tailsArea', tails);
-    return sheet.look(meterTails, { tails: sheet.label('tails', 'copper'), tailsArea });
-  }
-  const part = sheet.part('Tails of another size: copper, 70 °C, clipped direct at 30 °C, alone');
-  const method = part.label('method', 'C');
-  const loaded = part.label('loaded', phases === 3 ? '3' : '2');
-  const formation = part.label('formation', phases === 3 ? 'flat-or-trefoil' : 'flat-touching');
-  const conductorArea = part.given('conductorArea', tails);
-  part.look(table4D1A, { method, loaded, formation, conductorArea });
-  return sheet.gather('smallest', 'tabulatedCapacity', 'tailsCapacity', [part]);
-}
-
 /** A looped service, like one that may be, leaves what is not known: nothing is decided. */
-function judgeService(installation: Installation, sheet: Sheet): CheckResult {
+function judgeService({ ownService }: SupplyRules, installation: Installation, sheet: Sheet): CheckResult {
   const looped = factValue('whether the service is looped', installation.supply.looped);
   if (looped === true)
     return sheet.result(
-      notDetermined(serviceOfItsOwn, {
+      notDetermined(ownService, {
         kind: 'fact',
         fact: 'what the looped service leaves for this installation',
         obtain: 'ask the distributor, who may have to unloop it',
       }),
     );
-  return sheet.check(serviceOfItsOwn, {
+  return sheet.check(ownService, {
     holds: whenKnown([looped], (yes) => !yes),
     because: 'not looped, as surveyed',
   });
 }
 
 /** One line, named in the results where there are three. */
-function judgeLine(found: LineDemand, installation: Installation, phases: 1 | 3, sheet: Sheet) {
+function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installation, phases: 1 | 3, sheet: Sheet) {
   const { supply, board } = installation;
   const subject = phases === 3 ? found.line : undefined;
   const demand = sheet.given('demand', found.demand, 'governing method');
   const fuse = lower(supply.cutOut.rating, 'cut-out', 'label on the fuse, or a letter of the distributor');
   const cutOutRating = sheet.given('cutOutRating', fuse);
-  const cutOut = sheet.check(demandWithinCutOut, { demand, cutOutRating }, subject);
+  const cutOut = sheet.check(rules.cutOut, { demand, cutOutRating }, subject);
   const headroom = sheet.step(headroomOfLine, { cutOutRating, demand });
   const main = lower(board.mainSwitch?.rating, 'main switch', 'label of the main switch');
   const mainSwitchRating = sheet.given('mainSwitchRating', main);
-  const mainSwitch = sheet.check(demandWithinMainSwitch, { demand, mainSwitchRating }, subject);
-  const tailsCapacity = tailsOf(supply, phases, sheet);
-  const tailsResult = sheet.check(demandWithinTails, { demand, tailsCapacity }, subject);
+  const mainSwitch = sheet.check(rules.mainSwitch, { demand, mainSwitchRating }, subject);
+  const tailsCapacity = rules.tailsCapacity(supply, phases, sheet);
+  const tailsResult = sheet.check(rules.tails, { demand, tailsCapacity }, subject);
   const ratings: Ratings = { cutOut: cutOutRating, mainSwitch: mainSwitchRating, tails: tailsCapacity };
   return { headroom, ratings, results: [cutOut, mainSwitch, tailsResult] };
 }
@@ -211,16 +189,17 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
 
 /**
  * Adequacy of a projection whose demand is known already.
+ * @param rules what the supply is judged by
  * @param c the projection of the installation
  * @param demand its demand by all methods
  * @param sheet where the calculation is written
  * @returns results by element of the supply, and the decision
  */
-export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
+export function adequacyOfCase(rules: SupplyRules, c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
   const part = sheet.part('Adequacy of the supply');
   const lines = c.lines.map((line) => governingOn(demand, line));
-  const judged = lines.map((l) => judgeLine(l, c.installation, lines.length > 1 ? 3 : 1, part.part(l.line)));
-  const service = judgeService(c.installation, part);
+  const judged = lines.map((l) => judgeLine(rules, l, c.installation, lines.length > 1 ? 3 : 1, part.part(l.line)));
+  const service = judgeService(rules, c.installation, part);
   const limit = service.gaps
     ? missing(...service.gaps)
     : judged[0]
@@ -241,7 +220,7 @@ export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Ade
     overall: overall(results),
     settings: c.points.map((p) => settingOf(p, c, demand, limit, chosen)),
     limiter: limiterAdvice(lines, limit),
-    changes: changesOf(c, lines, cutOut),
+    changes: changesOf(rules, c, lines, cutOut),
   };
 }
 
@@ -249,6 +228,7 @@ export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Ade
  * Whether the supply carries the demand, line by line, against cut-out, main switch and tails; what is left; the largest
  * setting that fits; whether a limiter helps; what another supply would change. A rating that is not known ends in
  * `not-determined`, never in a usual value; so does a service that is looped with a neighbour's, or may be.
+ * @param rules methods, formulas and checks by which demand is found and judged, such as `bs7671Demand`
  * @param installation the installation
  * @param options premises and what else changes a demand
  * @param sheet where the calculation is written; nowhere when absent
@@ -257,6 +237,7 @@ export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Ade
  * @example
  * ```ts
  * import { amperes, hertz, type Installation, known, unknown, volts } from 'ohmwright';
+ * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { adequacyOf } from 'ohmwright/demand';
  *
  * const empty: Installation = {
@@ -267,10 +248,15 @@ export function adequacyOfCase(c: DemandCase, demand: Demand, sheet: Sheet): Ade
  *   },
  *   board: { kind: 'board', id: 'consumer unit', mainSwitch: { rating: known(amperes(100)) }, runs: [] },
  * };
- * adequacyOf(empty, { premises: 'dwelling' }).overall.verdict; // => 'not-determined'
+ * adequacyOf(bs7671Demand, empty, { premises: 'dwelling' }).overall.verdict; // => 'not-determined'
  * ```
  */
-export function adequacyOf(installation: Installation, options: DemandOptions, sheet: Sheet = silent()): Adequacy {
+export function adequacyOf(
+  rules: DemandRules,
+  installation: Installation,
+  options: DemandOptions,
+  sheet: Sheet = silent(),
+): Adequacy {
   const c = demandCase(installation);
-  return adequacyOfCase(c, demandOfCase(c, options, sheet), sheet);
+  return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, sheet), sheet);
 }

@@ -1,9 +1,8 @@
 import { isMissing, judge, type Known } from '../core/index.js';
-import { serviceFuses } from '../networks/gb-network/service-fuses.js';
 import { type Amperes, amperes } from '../units/index.js';
-import { demandWithinCutOut } from './adequacy-checks.js';
 import type { LineDemand } from './demand.js';
 import type { DemandCase } from './loads.js';
+import type { SupplyRules } from './rules.js';
 
 /** What another supply would change. */
 export interface SupplyChange {
@@ -18,14 +17,15 @@ export interface SupplyChange {
   readonly because: string;
 }
 
-const fits = (demand: Amperes, cutOutRating: Amperes): boolean =>
-  judge(demandWithinCutOut, { demand, cutOutRating }).verdict === 'pass';
+const fits = ({ cutOut }: SupplyRules, demand: Amperes, cutOutRating: Amperes): boolean =>
+  judge(cutOut, { demand, cutOutRating }).verdict === 'pass';
 
 /**
  * What a larger fuse or a three-phase service would change. Loads stay on the lines where they are; on a new three-phase
  * service single-phase points move to the lines that are free.
  */
 export function changesOf(
+  rules: SupplyRules,
   c: DemandCase,
   lines: readonly LineDemand[],
   cutOut: Known<Amperes>,
@@ -34,27 +34,25 @@ export function changesOf(
   if (isMissing(cutOut) || figures.length < lines.length || figures.length === 0) return [];
   const worst = amperes(Math.max(...figures.map(([demand]) => demand as number)));
   const { phases } = c.installation.supply;
-  const connection = lines.length === 1 ? 'single-phase' : 'three-phase';
-  const larger = serviceFuses
-    .offers('cutOutRating')
-    .map((rating) => amperes(rating as number))
-    .filter((rating) => rating > cutOut && serviceFuses.find({ connection, cutOutRating: rating }) !== undefined)
+  const larger = rules
+    .services(lines.length === 1 ? 1 : 3)
+    .filter((rating) => rating > cutOut)
     .map(
       (rating): SupplyChange => ({
         change: 'larger-fuse',
         cutOutRating: rating,
         demand: worst,
-        fits: fits(worst, rating),
+        fits: fits(rules, worst, rating),
         because: 'the distributor decides; main switch and tails have to carry it too',
       }),
     );
   return phases.state === 'known' && phases.value === 1
-    ? [...larger, ...threePhase(c, figures[0]?.[1] ?? worst)]
+    ? [...larger, ...threePhase(rules, c, figures[0]?.[1] ?? worst)]
     : larger;
 }
 
 /** Single-phase points go in turn to the second and third line, where nothing else is. */
-function threePhase(c: DemandCase, existing: Amperes): readonly SupplyChange[] {
+function threePhase(rules: SupplyRules, c: DemandCase, existing: Amperes): readonly SupplyChange[] {
   const settings = c.points.map((p) => (p.setting.state === 'known' ? p.setting.value : undefined));
   if (settings.includes(undefined)) return [];
   const loads = [existing as number, 0, 0];
@@ -63,15 +61,12 @@ function threePhase(c: DemandCase, existing: Amperes): readonly SupplyChange[] {
     loads[free] = (loads[free] ?? 0) + setting;
   }
   const demand = amperes(Math.max(...loads));
-  const rating = amperes(100);
-  return [
-    {
-      change: 'three-phase',
-      cutOutRating: rating,
-      demand,
-      fits: fits(demand, rating),
-      because:
-        'the house stays on one line and each charge point goes to the line with least on it, load controls left out; the distributor decides',
-    },
-  ];
+  return rules.services(3).map((rating) => ({
+    change: 'three-phase',
+    cutOutRating: rating,
+    demand,
+    fits: fits(rules, demand, rating),
+    because:
+      'the house stays on one line and each charge point goes to the line with least on it, load controls left out; the distributor decides',
+  }));
 }

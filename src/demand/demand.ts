@@ -1,11 +1,14 @@
 import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
 import type { Installation, Line } from '../installation/index.js';
 import { type Amperes, invalidInput, type VoltAmperes } from '../units/index.js';
-import { controlledDemand, demandPowerOfLine, demandWithPoints } from './formulas.js';
+import { demandPowerOfLine } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
 import type { DemandMethod, DemandOptions } from './method.js';
-import { demandMethods } from './methods/index.js';
+import { connectedLoad } from './methods/factors.js';
+import { generalMethods } from './methods/index.js';
+import { halfHourReadings } from './methods/measured.js';
 import { daysCovered } from './methods/readings.js';
+import type { DemandRules } from './rules.js';
 
 /** Demand on one line by one method. */
 export interface LineDemand {
@@ -46,14 +49,11 @@ export interface Demand {
   readonly cautions: readonly string[];
 }
 
-/** The rule that chooses the governing method. */
-export const governingRule =
-  'half-hour readings that cover a whole year govern; otherwise the On-Site Guide for the stated premises; otherwise the connected load';
+const caution =
+  'An estimate: methods differ by a factor of two. A competent person confirms the demand before work begins.';
 
-const cautions = [
-  'An estimate: methods differ by a factor of two. A competent person confirms the demand before work begins.',
-  'BS 7671:2018 with amendments 2 and 3 was withdrawn on 15 October 2026; whether amendment 4 of 2026 changed diversity or section 722 was not available.',
-] as const;
+/** Every method that is asked, in the order in which results are listed. */
+export const methodsOf = (rules: DemandRules): readonly DemandMethod[] => [...rules.methods, ...generalMethods];
 
 const pointsOn = (points: readonly DemandPoint[], line: Line) => points.filter((p) => p.lines.includes(line));
 const below = (board: string) => (x: { readonly boards: readonly string[] }) => x.boards.includes(board);
@@ -70,6 +70,7 @@ const takePoints = (
   });
 
 interface Asked {
+  readonly rules: DemandRules;
   readonly method: DemandMethod;
   readonly c: DemandCase;
   readonly options: DemandOptions;
@@ -77,7 +78,7 @@ interface Asked {
 }
 
 /** Demand on a line with one load control: what it does not see, and what it holds to its limit. */
-function withControl(control: DemandControl, { method, c, options, line }: Asked, sheet: Sheet): Sheet {
+function withControl(control: DemandControl, { rules, method, c, options, line }: Asked, sheet: Sheet): Sheet {
   const bound = sheet.part(`load control ${control.name} at ${control.board}`);
   const isBelow = below(control.board);
   const points = pointsOn(c.points, line);
@@ -113,7 +114,7 @@ function withControl(control: DemandControl, { method, c, options, line }: Asked
     takePoints(held, 'chargeCurrent', ', under this control', bound),
   );
   const controlLimit = bound.given('controlLimit', control.limit, control.name);
-  bound.step(controlledDemand, { existingDemand, chargeCurrent, controlLimit, restDemand });
+  bound.step(rules.withControl, { existingDemand, chargeCurrent, controlLimit, restDemand });
   return bound;
 }
 
@@ -127,14 +128,14 @@ function standsInTheWay(control: DemandControl, method: DemandMethod, c: DemandC
 }
 
 function demandOnLine(asked: Asked, sheet: Sheet): LineDemand {
-  const { method, c, options, line } = asked;
+  const { rules, method, c, options, line } = asked;
   const full = sheet.part('charge points at 100 %');
   const loads = full.part('loads');
   method.existing(c.loads, line, c, options, loads);
   const existing = full.gather('sum', 'existingDemand', 'existingDemand', [loads]);
   const points = takePoints(pointsOn(c.points, line), 'chargeCurrent', '', full);
   const charge = full.gather('sum', 'chargeCurrent', 'chargeCurrent', points);
-  full.step(demandWithPoints, { existingDemand: existing, chargeCurrent: charge });
+  full.step(rules.withPoints, { existingDemand: existing, chargeCurrent: charge });
   const bounds = c.controls
     .filter((control) => standsInTheWay(control, method, c) === undefined)
     .map((control) => withControl(control, asked, sheet));
@@ -144,7 +145,13 @@ function demandOnLine(asked: Asked, sheet: Sheet): LineDemand {
   return { line, existing, charge, demand, power };
 }
 
-function ask(method: DemandMethod, c: DemandCase, options: DemandOptions, sheet: Sheet): MethodResult {
+function ask(
+  rules: DemandRules,
+  method: DemandMethod,
+  c: DemandCase,
+  options: DemandOptions,
+  sheet: Sheet,
+): MethodResult {
   const { id, title, source, assumption } = method;
   const applies = method.applies(c, options);
   const { verdict } = applies;
@@ -158,28 +165,35 @@ function ask(method: DemandMethod, c: DemandCase, options: DemandOptions, sheet:
   }
   const part = sheet.part(title);
   part.note(assumption);
-  const lines = c.lines.map((line) => demandOnLine({ method, c, options, line }, part.part(line)));
+  const lines = c.lines.map((line) => demandOnLine({ rules, method, c, options, line }, part.part(line)));
   return { method: id, title, source, assumption, verdict, lines };
 }
 
 function governs(
+  rules: DemandRules,
   methods: readonly MethodResult[],
   options: DemandOptions,
 ): { readonly result: MethodResult; readonly why: string } {
   const named = (id: string) => methods.find((m) => m.method === id) as MethodResult;
   if (options.governing !== undefined) return { result: named(options.governing), why: 'named by the user' };
-  const metered = named('half-hour-readings');
-  const guide = options.premises === 'other' ? undefined : named(`on-site-guide-${options.premises}`);
+  const metered = named(halfHourReadings.id);
   const year = options.readings !== undefined && daysCovered(options.readings) >= 365;
-  const result = metered.verdict === 'applicable' && year ? metered : (guide ?? named('connected-load'));
-  return { result, why: governingRule };
+  const guide = rules.governing.methods.map((m) => named(m.id)).find((m) => m.verdict !== 'not-applicable');
+  const result = metered.verdict === 'applicable' && year ? metered : (guide ?? named(connectedLoad.id));
+  const why = `half-hour readings that cover a whole year govern; otherwise ${rules.governing.title}; otherwise the connected load`;
+  return { result, why };
 }
 
 /** What is said where the method that the user names gives less than the one that would govern. */
-function loweredBy(methods: readonly MethodResult[], named: MethodResult, options: DemandOptions): string | undefined {
+function loweredBy(
+  rules: DemandRules,
+  methods: readonly MethodResult[],
+  named: MethodResult,
+  options: DemandOptions,
+): string | undefined {
   if (options.governing === undefined) return undefined;
   const { governing: _, ...others } = options;
-  const { result } = governs(methods, others);
+  const { result } = governs(rules, methods, others);
   const less = result.lines.filter(({ line, demand }) => {
     const own = named.lines.find((l) => l.line === line)?.demand;
     return own !== undefined && !isMissing(own) && !isMissing(demand) && own < demand;
@@ -189,8 +203,8 @@ function loweredBy(methods: readonly MethodResult[], named: MethodResult, option
   return `The method was named by the user and gives less than the one that would govern (${result.title}: ${lines}): who named it answers for that.`;
 }
 
-function checkOptions(options: DemandOptions): void {
-  const known = demandMethods.map((m) => m.id);
+function checkOptions(rules: DemandRules, options: DemandOptions): void {
+  const known = methodsOf(rules).map((m) => m.id);
   const problems = [];
   if (!['dwelling', 'small-shop', 'small-hotel', 'other'].includes(options.premises))
     problems.push({
@@ -203,30 +217,32 @@ function checkOptions(options: DemandOptions): void {
 }
 
 /** Demand of a projection that has been made already. */
-export function demandOfCase(c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {
-  checkOptions(options);
-  const methods = demandMethods.map((m) => ask(m, c, options, sheet));
-  const { result, why } = governs(methods, options);
-  const governor = demandMethods.find((m) => m.id === result.method) as DemandMethod;
+export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {
+  checkOptions(rules, options);
+  const asked = methodsOf(rules);
+  const methods = asked.map((m) => ask(rules, m, c, options, sheet));
+  const { result, why } = governs(rules, methods, options);
+  const governor = asked.find((m) => m.id === result.method) as DemandMethod;
   const controls = c.controls.map((control) => {
     const hindrance = standsInTheWay(control, governor, c);
     return hindrance === undefined && control.limit.state === 'known'
       ? `${control.name}, limit ${control.limit.value} A a line at ${control.board}, holds ${control.controls.join(', ')}; it must be able to pause them`
       : `${hindrance}: charge points count at 100 %`;
   });
-  const lower = loweredBy(methods, result, options);
+  const lower = loweredBy(rules, methods, result, options);
   return {
     methods,
     governing: result,
     governedBy: why,
     controls,
-    cautions: lower === undefined ? cautions : [...cautions, lower],
+    cautions: [caution, ...rules.cautions, ...(lower === undefined ? [] : [lower])],
   };
 }
 
 /**
  * The maximum demand of an installation by every method that applies, per line, with the assumption beside each number.
  * Charge points count at 100 % unless a load control with a name and a known limit holds them.
+ * @param rules methods, formulas and checks by which demand is found and judged, such as `bs7671Demand`
  * @param installation the installation
  * @param options premises and what else changes a demand
  * @param sheet where the calculation is written; nowhere when absent
@@ -235,6 +251,7 @@ export function demandOfCase(c: DemandCase, options: DemandOptions, sheet: Sheet
  * @example
  * ```ts
  * import { amperes, hertz, type Installation, known, type Run, unknown, volts } from 'ohmwright';
+ * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { demandOf } from 'ohmwright/demand';
  *
  * const ring: Run = {
@@ -255,13 +272,18 @@ export function demandOfCase(c: DemandCase, options: DemandOptions, sheet: Sheet
  *   },
  *   board: { kind: 'board', id: 'consumer unit', runs: [ring] },
  * };
- * const { governing } = demandOf(house, { premises: 'dwelling' });
+ * const { governing } = demandOf(bs7671Demand, house, { premises: 'dwelling' });
  * governing.method; // => 'on-site-guide-dwelling'
  * governing.lines[0]!.demand; // => 32
  * ```
  */
-export function demandOf(installation: Installation, options: DemandOptions, sheet: Sheet = silent()): Demand {
-  return demandOfCase(demandCase(installation), options, sheet);
+export function demandOf(
+  rules: DemandRules,
+  installation: Installation,
+  options: DemandOptions,
+  sheet: Sheet = silent(),
+): Demand {
+  return demandOfCase(rules, demandCase(installation), options, sheet);
 }
 
 /** Demand on a line by the governing method, or why there is none. */

@@ -8,14 +8,13 @@ import {
   silent,
   whenKnown,
 } from '../core/index.js';
-import type { Board, Installation, Line, Run } from '../installation/index.js';
+import type { Board, Installation, Run } from '../installation/index.js';
 import { pathTo } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
-import { demandWithinMainSwitch } from './adequacy-checks.js';
-import { type Demand, demandOfCase, governingOn } from './demand.js';
+import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
-import { demandMethods } from './methods/index.js';
+import type { DemandRules } from './rules.js';
 
 /** What a feeder has to carry, and whether the boards that it feeds are made for it. */
 export interface FeederDemand {
@@ -33,8 +32,8 @@ export interface FeederDemand {
 }
 
 /** The named method only where it knows a part of an installation: a meter at the origin does not. */
-function forPart({ premises, governing, assembly, factors }: DemandOptions): DemandOptions {
-  const divisible = demandMethods.some((m) => m.id === governing && m.divisible);
+function forPart(rules: DemandRules, { premises, governing, assembly, factors }: DemandOptions): DemandOptions {
+  const divisible = methodsOf(rules).some((m) => m.id === governing && m.divisible);
   return {
     premises,
     ...(assembly === undefined ? {} : { assembly }),
@@ -56,6 +55,7 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
 /**
  * The demand on a feeder, of what is below it alone: load controls count that act on boards below it, not one at the
  * origin, which does not see where the current goes.
+ * @param rules methods, formulas and checks by which demand is found and judged, such as `bs7671Demand`
  * @param installation the installation
  * @param runId name of the feeder
  * @param options premises and what else changes a demand; what a meter at the origin says does not count here
@@ -66,14 +66,16 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
  * @example
  * ```ts
  * import garage from './garage-submain.json' with { type: 'json' };
+ * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { feederDemandOf } from 'ohmwright/demand';
  * import { readSurvey } from 'ohmwright/io';
  *
  * const { installation } = readSurvey(garage);
- * feederDemandOf(installation, 'garage submain', { premises: 'dwelling' }).worst; // => 21.32
+ * feederDemandOf(bs7671Demand, installation, 'garage submain', { premises: 'dwelling' }).worst; // => 21.32
  * ```
  */
 export function feederDemandOf(
+  rules: DemandRules,
   installation: Installation,
   runId: string,
   options: DemandOptions,
@@ -88,10 +90,10 @@ export function feederDemandOf(
     });
   const { meteredDemand: _, ...supply } = installation.supply;
   const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, runs: [run] };
-  const demand = demandOfCase(demandCase({ supply, board: ahead }), forPart(options), sheet);
+  const demand = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), sheet);
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
-  const results = lines.flatMap((l) => boards.map((board) => judgeSwitch(board, l.line, l.demand, sheet)));
+  const results = lines.flatMap((l) => boards.map((board) => judgeSwitch(rules, board, l, sheet)));
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   return {
     run: run.id,
@@ -107,11 +109,11 @@ export function feederDemandOf(
 
 const ratingOf = (run: Run): Known<Amperes> => factValue(`rating of the device of ${run.id}`, run.device.rating);
 
-function judgeSwitch(board: Board, line: Line, found: Known<Amperes>, sheet: Sheet): CheckResult {
-  const part = sheet.part(`Main switch of ${board.id}, ${line}`);
-  const demand = part.given('demand', found, 'governing method');
+function judgeSwitch(rules: DemandRules, board: Board, found: LineDemand, sheet: Sheet): CheckResult {
+  const part = sheet.part(`Main switch of ${board.id}, ${found.line}`);
+  const demand = part.given('demand', found.demand, 'governing method');
   const mainSwitchRating = part.given('mainSwitchRating', mainSwitchOf(board));
-  return part.check(demandWithinMainSwitch, { demand, mainSwitchRating });
+  return part.check(rules.supply.mainSwitch, { demand, mainSwitchRating });
 }
 
 /**
@@ -122,11 +124,12 @@ function judgeSwitch(board: Board, line: Line, found: Known<Amperes>, sheet: She
  * @example
  * ```ts
  * import garage from './garage-submain.json' with { type: 'json' };
+ * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { feederAdvice, feederDemandOf } from 'ohmwright/demand';
  * import { readSurvey } from 'ohmwright/io';
  *
  * const { installation } = readSurvey(garage);
- * feederAdvice(feederDemandOf(installation, 'garage submain', { premises: 'dwelling' })); // => 'carries'
+ * feederAdvice(feederDemandOf(bs7671Demand, installation, 'garage submain', { premises: 'dwelling' })); // => 'carries'
  * ```
  */
 export function feederAdvice({

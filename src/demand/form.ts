@@ -1,12 +1,11 @@
 import { type CheckResult, type Fact, isMissing, type Known } from '../core/index.js';
 import { own } from '../core/own.js';
-import { readMeterPoint } from '../networks/gb-network/meter-point.js';
-import type { ConnectionDecision, ConnectionFacts } from '../networks/network-rules.js';
+import type { Installation } from '../installation/index.js';
+import type { ConnectionDecision, ConnectionFacts } from './connection.js';
 import type { Demand } from './demand.js';
-import type { DemandCase } from './loads.js';
 import type { NotificationOptions } from './notification-options.js';
 
-/** A field of a notification, in a layout of our own. */
+/** A field of a notification. */
 export type FormField =
   | {
       readonly id: string;
@@ -14,6 +13,8 @@ export type FormField =
       readonly value: string | number | boolean;
       readonly unit?: string;
       readonly by?: string;
+      /** Whether the entry is plausible, where that can be judged. */
+      readonly result?: CheckResult;
     }
   | {
       readonly id: string;
@@ -44,21 +45,6 @@ function fromParticulars(id: string, title: string, options: NotificationOptions
   return value === undefined || value.trim() === '' ? { id, title, missing: obtain } : entry(id, title, value);
 }
 
-function meterPointFields(c: DemandCase): { readonly fields: readonly FormField[]; readonly check?: CheckResult } {
-  const fact = c.installation.supply.meterPoint;
-  const number = fromFact('meter-point', 'Meter-point number', fact, 'bill, or label beside the meter');
-  if (fact?.state !== 'known') return { fields: [number] };
-  const read = readMeterPoint(fact.value);
-  const area: FormField = read.area
-    ? entry('distributor-area', 'Area of the distributor', read.area, { by: 'first two digits of the number' })
-    : {
-        id: 'distributor-area',
-        title: 'Area of the distributor',
-        missing: read.result.because ?? 'look the number up',
-      };
-  return { fields: [number, area], check: read.result };
-}
-
 function deviceFields(facts: ConnectionFacts, options: NotificationOptions): readonly FormField[] {
   return facts.devices
     .filter((d) => d.isNew)
@@ -77,25 +63,38 @@ function deviceFields(facts: ConnectionFacts, options: NotificationOptions): rea
     ]);
 }
 
-/** The fields that the survey fills and those that are missing. */
-export function formFields(
-  c: DemandCase,
-  facts: ConnectionFacts,
-  demand: Demand,
-  decision: ConnectionDecision,
-  options: NotificationOptions,
-): { readonly fields: readonly FormField[]; readonly meterPoint?: CheckResult } {
-  const { supply } = c.installation;
-  const meter = options.country === 'GB' ? meterPointFields(c) : { fields: [] };
-  const fields: FormField[] = [
-    fromParticulars('address', 'Address of the premises', options, 'ask the customer'),
-    ...meter.fields,
+/** What the entries of a form are filled from. */
+export interface FormCase {
+  /** The installation with the charge points wanted. */
+  readonly installation: Installation;
+  /** What the decision rests on. */
+  readonly facts: ConnectionFacts;
+  /** The demand. */
+  readonly demand: Demand;
+  /** What the network operator's rules ask. */
+  readonly decision: ConnectionDecision;
+  /** What the notification rests on beside the installation. */
+  readonly options: NotificationOptions;
+}
+
+/** An entry of a form: the fields that the survey fills, and those that are missing. */
+export type FormEntry = (c: FormCase) => readonly FormField[];
+
+/** Entries that forms of network operators have in common. */
+export const formEntries = {
+  address: ({ options }) => [fromParticulars('address', 'Address of the premises', options, 'ask the customer')],
+  meterPoint: ({ installation: { supply } }) => [
+    fromFact('meter-point', 'Meter-point number', supply.meterPoint, 'bill, or label beside the meter'),
+  ],
+  supply: ({ installation: { supply } }) => [
     fromFact('phases', 'Number of line conductors of the supply', supply.phases, 'cut-out and meter'),
     fromFact('earthing', 'Earthing arrangement', supply.system, 'inspect the cut-out, or ask the distributor'),
     fromFact('cut-out', 'Rating of the cut-out fuse', supply.cutOut.rating, 'label on the fuse, or a letter', 'A'),
     fromFact('cut-out-sound', 'Cut-out and service sound', supply.cutOutSound, 'photograph of the cut-out'),
     fromFact('looped', 'Service looped', supply.looped, 'ask the distributor'),
     fromFact('metered', 'Supply metered', supply.metered, 'photograph of the meter'),
+  ],
+  demand: ({ facts, demand }) => [
     ...facts.lines.map(({ line, demand: d }) =>
       fromKnown(
         `demand.${line}`,
@@ -106,15 +105,17 @@ export function formFields(
       ),
     ),
     entry('demand-method', 'Method of the demand', demand.governing.title, { by: demand.governedBy }),
-    ...deviceFields(facts, options),
-    ...facts.jointLimits.map((j) =>
+  ],
+  devices: ({ facts, options }) => deviceFields(facts, options),
+  loadControls: ({ facts }) =>
+    facts.jointLimits.map((j) =>
       fromKnown(`control.${j.name}`, `Limit of ${j.name}, a line`, j.limit, 'setting of the load control', 'A'),
     ),
-    options.completed === undefined
+  completed: ({ options: { completed } }) => [
+    completed === undefined
       ? { id: 'completed', title: 'Day of completion', missing: 'after the work' }
-      : entry('completed', 'Day of completion', options.completed),
-    entry('route', 'Route', decision.route),
-    fromParticulars('installer', 'Installer and registration', options, 'the firm'),
-  ];
-  return { fields, ...(meter.check === undefined ? {} : { meterPoint: meter.check }) };
-}
+      : entry('completed', 'Day of completion', completed),
+  ],
+  route: ({ decision }) => [entry('route', 'Route', decision.route)],
+  installer: ({ options }) => [fromParticulars('installer', 'Installer and registration', options, 'the firm')],
+} satisfies Readonly<Record<string, FormEntry>>;

@@ -3,8 +3,6 @@ import type { DemandOptions } from './method.js';
 
 /** What a notification rests on beside the installation. */
 export interface NotificationOptions extends DemandOptions {
-  /** Country whose rules apply, ISO 3166. */
-  readonly country: 'GB' | 'DE';
   /** Day on which the work is completed, `yyyy-mm-dd`; there is no clock here. */
   readonly completed?: string;
   /** Whether it is one of several installations planned close together. */

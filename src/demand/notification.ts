@@ -1,16 +1,12 @@
-import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
+import { type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import { germany } from '../networks/de-network/connection-rules.js';
-import { greatBritain } from '../networks/gb-network/connection-rules.js';
-import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, NetworkRules } from '../networks/network-rules.js';
-import { invalidInput } from '../units/index.js';
+import type { ConnectedDevice, ConnectionDecision, ConnectionFacts } from './connection.js';
 import { type Demand, demandOfCase, governingOn } from './demand.js';
-import { type FormField, formFields } from './form.js';
+import type { FormField } from './form.js';
 import { type DemandCase, demandCase } from './loads.js';
+import type { NetworkRules } from './network-rules.js';
 import type { NotificationOptions } from './notification-options.js';
-
-/** Rules of network operators by country. */
-export const networkRules: readonly NetworkRules[] = [greatBritain, germany];
+import type { DemandRules } from './rules.js';
 
 /** Whom to tell, when, and with what. */
 export interface Notification {
@@ -18,10 +14,8 @@ export interface Notification {
   readonly demand: Demand;
   /** The route, the conditions that decided, the duties and their days. */
   readonly decision: ConnectionDecision;
-  /** Fields of the form in a layout of our own, filled from the survey or still missing. */
+  /** Fields of the form, filled from the survey or still missing. */
   readonly fields: readonly FormField[];
-  /** Plausibility of the meter-point number. */
-  readonly meterPoint?: CheckResult;
 }
 
 const stated = (fact: Fact<boolean> | undefined, name: string, obtain: string): Known<boolean> =>
@@ -87,37 +81,34 @@ export function connectionFacts(c: DemandCase, demand: Demand, options: Notifica
 
 /** Notification of a projection whose demand is known already. */
 export function notificationOfCase(
+  network: NetworkRules,
   c: DemandCase,
   demand: Demand,
   options: NotificationOptions,
   sheet: Sheet,
 ): Notification {
-  const rules = networkRules.find((r) => r.country === options.country);
-  if (!rules)
-    throw invalidInput('the notification options', [
-      {
-        path: ['country'],
-        message: `${String(options.country)} is not known; known are ${networkRules.map((r) => r.country).join(', ')}`,
-      },
-    ]);
   const facts = connectionFacts(c, demand, options);
-  const decision = rules.decide(facts, sheet);
-  const { fields, meterPoint } = formFields(c, facts, demand, decision, options);
-  return { demand, decision, fields, ...(meterPoint === undefined ? {} : { meterPoint }) };
+  const decision = network.decide(facts, sheet);
+  const form = { installation: c.installation, facts, demand, decision, options };
+  return { demand, decision, fields: network.form.flatMap((entry) => entry(form)) };
 }
 
 /**
  * Whether the network operator is told after the work or asked before it, the duties with their days, and the fields of
  * the form that the survey fills. A fact that is not known ends in `not-determined`, never in a usual value.
+ * @param rules methods, formulas and checks by which demand is found, such as `bs7671Demand`
+ * @param network rules of the network operators, such as `greatBritain`
  * @param installation the installation with the charge points wanted
- * @param options premises, country, day of completion
+ * @param options premises, day of completion, entries of the form
  * @param sheet where the calculation is written; nowhere when absent
  * @returns plain data
  * @throws CalculationError `invalid-input` with the path of each problem
  * @example
  * ```ts
  * import { amperes, hertz, type Installation, known, unknown, volts } from 'ohmwright';
+ * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { notificationOf } from 'ohmwright/demand';
+ * import { greatBritain } from 'ohmwright/networks';
  *
  * const house: Installation = {
  *   supply: {
@@ -128,14 +119,16 @@ export function notificationOfCase(
  *   },
  *   board: { kind: 'board', id: 'consumer unit', runs: [] },
  * };
- * notificationOf(house, { premises: 'dwelling', country: 'GB' }).decision.route; // => 'apply-first'
+ * notificationOf(bs7671Demand, greatBritain, house, { premises: 'dwelling' }).decision.route; // => 'apply-first'
  * ```
  */
 export function notificationOf(
+  rules: DemandRules,
+  network: NetworkRules,
   installation: Installation,
   options: NotificationOptions,
   sheet: Sheet = silent(),
 ): Notification {
   const c = demandCase(installation);
-  return notificationOfCase(c, demandOfCase(c, options, sheet), options, sheet);
+  return notificationOfCase(network, c, demandOfCase(rules, c, options, sheet), options, sheet);
 }

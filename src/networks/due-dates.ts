@@ -21,7 +21,7 @@ function parts(day: string, path: string): readonly [year: number, month: number
  * @throws CalculationError `invalid-input` when it is no day of the calendar
  * @example
  * ```ts
- * import { daysAfter } from 'ohmwright/demand';
+ * import { daysAfter } from 'ohmwright/networks';
  *
  * daysAfter('2026-11-25', 28); // => '2026-12-23'
  * daysAfter('2026-02-30', 28); // throws invalid-input
@@ -39,7 +39,7 @@ export function daysAfter(day: string, days: number, path = 'day'): string {
  * @throws CalculationError `invalid-input` when it is no day of the calendar
  * @example
  * ```ts
- * import { monthAfter } from 'ohmwright/demand';
+ * import { monthAfter } from 'ohmwright/networks';
  *
  * monthAfter('2027-01-31'); // => '2027-02-28'
  * ```

@@ -1,3 +1,4 @@
+import { bs7671Demand } from '../codes/bs7671/demand.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import { isMissing, overall, type Recorder } from '../core/index.js';
 import { feederDemandOf } from '../demand/index.js';
@@ -31,7 +32,7 @@ export function feederPlan(
   sheet: Recorder,
 ): FeederPlan {
   const part = sheet.part(`Feeder ${id}`);
-  const demand = feederDemandOf(installation, id, demandOptions(survey), part.part('Demand'));
+  const demand = feederDemandOf(bs7671Demand, installation, id, demandOptions(survey), part.part('Demand'));
   const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
     ? { ...survey.options.feederDemand }
     : { ...survey.options.feederDemand, [id]: demand.worst };

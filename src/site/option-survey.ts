@@ -214,12 +214,13 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { adequacyOf } from 'ohmwright/demand';
  * import { readSurvey } from 'ohmwright/io';
  * import { optionSurveys, withAllWanted } from 'ohmwright/site';
  *
  * const wanted = readSurvey(survey);
- * const supply = adequacyOf(withAllWanted(wanted), { premises: 'dwelling' });
+ * const supply = adequacyOf(bs7671Demand, withAllWanted(wanted), { premises: 'dwelling' });
  * optionSurveys(wanted, supply, [])[0]?.id; // => 'as-wanted'
  * ```
  */

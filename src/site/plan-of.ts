@@ -1,4 +1,5 @@
 import { bs7671 } from '../codes/bs7671/code.js';
+import { bs7671Demand } from '../codes/bs7671/demand.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
 import {
@@ -9,7 +10,9 @@ import {
   notificationOf,
 } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
+import { codeOfPracticeMounting } from '../guidance/charging-code-of-practice/heights.js';
 import { withRun } from '../installation/index.js';
+import { greatBritain } from '../networks/gb-network/connection-rules.js';
 import { millimetres } from '../units/index.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
@@ -99,8 +102,8 @@ export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
   const code = bs7671(survey.code.edition);
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);
-  const asWanted = adequacyOf(wantedIn, demandOptions(survey));
-  const feeders = feedersOf(survey).map((id) => feederDemandOf(wantedIn, id, demandOptions(survey)));
+  const asWanted = adequacyOf(bs7671Demand, wantedIn, demandOptions(survey));
+  const feeders = feedersOf(survey).map((id) => feederDemandOf(bs7671Demand, wantedIn, id, demandOptions(survey)));
   const discarded: DiscardedOption[] = [];
   const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
   for (const option of optionSurveys(survey, asWanted, feeders)) {
@@ -135,11 +138,12 @@ function optionPlan(
   const sheet = recorder(`${survey.about.title}: ${option.title}`);
   const rules = options.rules ?? commonPractice;
   const wantedIn = withAllWanted(survey);
-  const { country } = survey.about;
-  const supply = adequacyOf(wantedIn, demandOptions(survey), sheet.part('Supply'));
+  const supply = adequacyOf(bs7671Demand, wantedIn, demandOptions(survey), sheet.part('Supply'));
   const notification = notificationOf(
+    bs7671Demand,
+    greatBritain,
     wantedIn,
-    { ...options.notification, ...demandOptions(survey), country },
+    { ...options.notification, ...demandOptions(survey) },
     sheet.part('Network operator'),
   );
   // many assessments each: for few points, and not where every one runs over ranges
@@ -154,7 +158,7 @@ function optionPlan(
       : outlet?.state === 'unknown'
         ? outlet
         : undefined;
-  const mounting = height ? mountingResults({ outlet: height }, 'general', sheet.part('Mounting')) : [];
+  const mounting = height ? mountingResults(codeOfPracticeMounting, { outlet: height }, sheet.part('Mounting')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
   const feeders = feederIds.map((id) => feederPlan(code, survey, built, id, rules, sheet));
   const night = nightOf(

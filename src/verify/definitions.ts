@@ -3,6 +3,8 @@ import * as bs7671 from '../codes/bs7671/definitions.js';
 import * as iec60364 from '../codes/iec60364/definitions.js';
 import type { Check, Formula, Procedure, Relation, Table } from '../core/index.js';
 import * as demand from '../demand/definitions.js';
+import * as guidance from '../guidance/definitions.js';
+import * as networks from '../networks/definitions.js';
 import * as physics from '../physics/index.js';
 import * as site from '../site/definitions.js';
 
@@ -50,7 +52,7 @@ export function sortDefinitions(all: readonly Definition[]): Definitions {
 /** Every definition of this library. */
 export const definitions: Definitions = /* @__PURE__ */ (() =>
   sortDefinitions(
-    [charging, bs7671, iec60364, demand, physics, site]
+    [charging, bs7671, iec60364, demand, guidance, networks, physics, site]
       .flatMap((folder) => Object.values<unknown>(folder))
       .filter(isDefinition),
   ))();

@@ -1,17 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  isPeak,
-  peakHours,
-  pilotOffer,
-  pilotStateAt,
-  pilotStates,
-  pilotTimes,
-  readCable,
-  readPilot,
-  startDelays,
-} from '../../src/charging/index.js';
-import { amperes, hours, ohms, percent, ratio, volts } from '../../src/index.js';
+import { pilotOffer, pilotStateAt, pilotStates, pilotTimes, readCable, readPilot } from '../../src/charging/index.js';
+import { amperes, ohms, percent, ratio, volts } from '../../src/index.js';
 import { cases } from './pilot.cases.js';
 
 describe('control pilot', () => {
@@ -151,21 +141,4 @@ describe('what a point offers', () => {
       pilotOffer({ setting: amperes(-1), cable: 'fixed', allocation: amperes(-1), resolution: amperes(0) }),
     ).toThrow(/3 problem/);
   });
-});
-
-test('peak hours and delays of SI 2021/1467', () => {
-  expect(peakHours.get({ end: 'from', period: 'evening' })).toBe(hours(16));
-  expect([7.99, 8, 10.99, 11, 15.99, 16, 21.99, 22].map((h) => isPeak('Friday', hours(h)))).toEqual([
-    false,
-    true,
-    true,
-    false,
-    false,
-    true,
-    true,
-    false,
-  ]);
-  expect(isPeak('Saturday', hours(17))).toBe(false);
-  expect(startDelays.get({ unit: 'delay', maximum: 'default' })).toBe(600);
-  expect(startDelays.get({ unit: 'delay', maximum: 'settable' })).toBe(1800);
 });

@@ -8,6 +8,7 @@ import {
   stackedLoad,
 } from '../../src/charging/index.js';
 import { amperes, hours, kilowattHours, minutes, seconds, volts, wattHours } from '../../src/index.js';
+import { smartChargingPeak } from '../../src/networks/index.js';
 import { node, perLine, point, problemsOf } from './networks.js';
 
 const one = (a: number) => perLine(a, 0, 0);
@@ -189,7 +190,7 @@ describe('by hand', () => {
     const input = night({
       sessions: [stay('car', 'a', { leaves: hours(36), energy: kilowattHours(100) })],
       to: hours(36),
-      hours: { kind: 'off-peak', first: 'Monday' },
+      hours: { kind: 'off-peak', peak: smartChargingPeak, first: 'Monday' },
     });
     const { sessions, series } = simulate({ ...input, keepSeries: true });
     // 22:00 to 08:00, 11:00 to 12:00
@@ -197,7 +198,10 @@ describe('by hand', () => {
     expect(sessions[0]?.delivered).toBeCloseTo(11 * 7360, 6);
     expect(series?.minutes[series.points[0]!.current.L1!.indexOf(32)]).toBe(22 * 60);
     const delay = { seed: 3, maximum: seconds(600) };
-    const delayed = simulate({ ...input, hours: { kind: 'off-peak', first: 'Monday', delay } });
+    const delayed = simulate({
+      ...input,
+      hours: { kind: 'off-peak', peak: smartChargingPeak, first: 'Monday', delay },
+    });
     expect(delayed.delivered).toBeLessThan(sessions[0]!.delivered);
     expect(delayed.delivered).toBeGreaterThan(sessions[0]!.delivered - (2 * 660 * 7360) / 3600);
   });

@@ -6,8 +6,8 @@ import {
   type CurrentProfile,
   isPeak,
   offPeakWindows,
+  type PeakHours,
   startDelayOf,
-  startDelays,
   type TimeWindow,
   windowsOf,
 } from '../../src/charging/index.js';
@@ -18,6 +18,7 @@ import { inspectProfiles, valueInStep } from '../../src/charging/time/profiles.j
 import { inspectSessions } from '../../src/charging/time/sessions.js';
 import { inspectHours } from '../../src/charging/time/windows.js';
 import { amperes, hours, pathText, seconds, wattHours } from '../../src/index.js';
+import { smartChargingPeak, startDelays } from '../../src/networks/index.js';
 import { node, perLine, point } from './networks.js';
 
 const WEEK = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;
@@ -30,14 +31,18 @@ const said = (look: (found: ReturnType<typeof inspection>) => void): string[] =>
 describe('hours outside the peak', () => {
   // SI 2021/1467: 08:00 to 11:00 and 16:00 to 22:00 on weekdays
   test('a weekday, a Friday into the weekend, a Sunday into Monday', () => {
-    expect(offPeakWindows('Tuesday', { from: hours(0), to: hours(24) })).toEqual([
+    expect(offPeakWindows(smartChargingPeak, 'Tuesday', { from: hours(0), to: hours(24) })).toEqual([
       { from: 0, to: hours(8) },
       { from: hours(11), to: hours(16) },
       { from: hours(22), to: hours(24) },
     ]);
-    expect(offPeakWindows('Friday', { from: hours(17), to: hours(60) })).toEqual([{ from: hours(22), to: hours(60) }]);
-    expect(offPeakWindows('Sunday', { from: hours(17), to: hours(34) })).toEqual([{ from: hours(17), to: hours(32) }]);
-    expect(offPeakWindows('Monday', { from: hours(17), to: hours(21) })).toEqual([]);
+    expect(offPeakWindows(smartChargingPeak, 'Friday', { from: hours(17), to: hours(60) })).toEqual([
+      { from: hours(22), to: hours(60) },
+    ]);
+    expect(offPeakWindows(smartChargingPeak, 'Sunday', { from: hours(17), to: hours(34) })).toEqual([
+      { from: hours(17), to: hours(32) },
+    ]);
+    expect(offPeakWindows(smartChargingPeak, 'Monday', { from: hours(17), to: hours(21) })).toEqual([]);
   });
 
   test('hold every second that is no peak and no other, in order', () => {
@@ -48,7 +53,7 @@ describe('hours outside the peak', () => {
         fc.integer({ min: 1, max: 400_000 }),
         fc.array(fc.double({ min: 0, max: 0.999999, noNaN: true }), { minLength: 20, maxLength: 20 }),
         (first, from, length, places) => {
-          const windows = offPeakWindows(first, { from: seconds(from), to: seconds(from + length) });
+          const windows = offPeakWindows(smartChargingPeak, first, { from: seconds(from), to: seconds(from + length) });
           windows.forEach((w, k) => {
             expect(w.to).toBeGreaterThan(w.from);
             if (k > 0) expect(w.from).toBeGreaterThan(windows[k - 1]!.to);
@@ -58,7 +63,7 @@ describe('hours outside the peak', () => {
             const day = Math.floor(t / 86_400);
             const weekday = WEEK[(((WEEK.indexOf(first) + day) % 7) + 7) % 7]!;
             const open = windows.some((w) => w.from <= t && t < w.to);
-            expect(open).toBe(!isPeak(weekday, seconds(t - day * 86_400)));
+            expect(open).toBe(!isPeak(smartChargingPeak, weekday, seconds(t - day * 86_400)));
           }
         },
       ),
@@ -83,11 +88,13 @@ describe('windows of a vehicle', () => {
       { from: hours(24.5), to: hours(28.5) },
       { from: hours(30), to: hours(31) },
     ]);
-    expect(windowsOf({ kind: 'off-peak', first: 'Monday' }, stay, 'a')).toEqual([{ from: hours(22), to: hours(31) }]);
+    expect(windowsOf({ kind: 'off-peak', peak: smartChargingPeak, first: 'Monday' }, stay, 'a')).toEqual([
+      { from: hours(22), to: hours(31) },
+    ]);
   });
 
   test('begin late by the delay and never end late', () => {
-    const plain: ChargingHours = { kind: 'off-peak', first: 'Monday' };
+    const plain: ChargingHours = { kind: 'off-peak', peak: smartChargingPeak, first: 'Monday' };
     const names = Array.from({ length: 200 }, (_, k) => `vehicle ${k}`);
     const begins = names.map((name) => {
       const [w, ...more] = windowsOf({ ...plain, delay }, stay, name);
@@ -237,10 +244,27 @@ describe('bad input', () => {
 
   test('every problem of hours', () => {
     const delay = { seed: 0.5, maximum: seconds(90_000) };
-    expect(said((found) => inspectHours({ kind: 'off-peak', first: 'Caturday' as never, delay }, found))).toEqual([
+    expect(
+      said((found) =>
+        inspectHours({ kind: 'off-peak', peak: smartChargingPeak, first: 'Caturday' as never, delay }, found),
+      ),
+    ).toEqual([
       'hours.delay.seed: must be a whole number',
       'hours.delay.maximum: must be at most 86400',
       "hours.first: there is no weekday 'Caturday'",
+    ]);
+    const peak: PeakHours = {
+      days: ['Monday', 'Caturday' as never],
+      periods: [
+        { from: seconds(-1), to: hours(2) },
+        { from: hours(1), to: hours(25) },
+      ],
+    };
+    expect(said((found) => inspectHours({ kind: 'off-peak', peak, first: 'Monday' }, found))).toEqual([
+      "hours.peak.days[1]: there is no weekday 'Caturday'",
+      'hours.peak.periods[1].from: begins at 3600 s, before the end of the window ahead of it, 7200 s',
+      'hours.peak.periods[0]: must lie within a day, 0 s to 86400 s',
+      'hours.peak.periods[1]: must lie within a day, 0 s to 86400 s',
     ]);
     const windows = [
       { from: hours(20), to: hours(22) },

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { adequacyOf, demandOf } from '../../src/demand/index.js';
 import {
   amperes,
@@ -23,7 +24,7 @@ const house = (current: number, cutOut: number, points = [point('ev', 32)]) =>
 
 describe('adequacy of a supply', () => {
   it('judges cut-out, main switch and tails on the line', () => {
-    const found = adequacyOf(house(40, 80), plain);
+    const found = adequacyOf(bs7671Demand, house(40, 80), plain);
     expect(found.results.map((r) => [r.check, r.verdict])).toEqual([
       ['demand-within-cut-out', 'pass'],
       ['demand-within-main-switch', 'pass'],
@@ -36,13 +37,13 @@ describe('adequacy of a supply', () => {
   });
 
   it('61 A is not 60 A', () => {
-    expect(adequacyOf(house(28, 60), plain).overall.verdict).toBe('pass');
-    expect(adequacyOf(house(29, 60), plain).overall.verdict).toBe('fail');
+    expect(adequacyOf(bs7671Demand, house(28, 60), plain).overall.verdict).toBe('pass');
+    expect(adequacyOf(bs7671Demand, house(29, 60), plain).overall.verdict).toBe('fail');
   });
 
   it('an unknown cut-out blocks the decision and is never taken for a usual one', () => {
     const unsure = premises(small, [point('ev', 32)], { cutOut: { kind: unknown(), rating: unknown() } });
-    const found = adequacyOf(unsure, plain);
+    const found = adequacyOf(bs7671Demand, unsure, plain);
     expect(found.overall.verdict).toBe('not-determined');
     expect(found.results[0]?.gaps?.[0]).toMatchObject({ kind: 'fact', obtain: expect.stringContaining('fuse') });
     expect(found.settings[0]?.setting).toHaveProperty('missing');
@@ -57,12 +58,13 @@ describe('adequacy of a supply', () => {
     ['loop', premises(small, [], { looped: unknown('ask the distributor') })],
     ['a load', premises([{ purpose: 'cooking', current: unknown('rating plate') }])],
   ])('unknown %s: not determined', (_, installation) => {
-    expect(adequacyOf(installation, plain).overall.verdict).toBe('not-determined');
+    expect(adequacyOf(bs7671Demand, installation, plain).overall.verdict).toBe('not-determined');
   });
 
   it('larger tails are judged by the table of single-core cables', () => {
     const tails = (size: number, phases: 1 | 3) => {
       const found = adequacyOf(
+        bs7671Demand,
         premises(small, [], { tails: known(squareMillimetres(size)), phases: known(phases) }),
         plain,
       );
@@ -72,7 +74,7 @@ describe('adequacy of a supply', () => {
   });
 
   it('a looped service blocks the decision, the setting and the limiter', () => {
-    const found = adequacyOf(premises(small, [point('ev', 32)], { looped: known(true) }), plain);
+    const found = adequacyOf(bs7671Demand, premises(small, [point('ev', 32)], { looped: known(true) }), plain);
     expect(found.overall.verdict).toBe('not-determined');
     expect(found.results.at(-1)).toMatchObject({ check: 'service-of-its-own', verdict: 'not-determined' });
     expect(found.settings[0]?.setting).toHaveProperty('missing');
@@ -80,12 +82,13 @@ describe('adequacy of a supply', () => {
   });
 
   it('a limiter that leaves less than 6 A says that charging pauses', () => {
-    expect(adequacyOf(house(50, 60), plain).limiter.because).toContain('10 A are left for charging');
-    expect(adequacyOf(house(56, 60), plain).limiter.because).toContain('4 A are left, less than the 6 A');
+    expect(adequacyOf(bs7671Demand, house(50, 60), plain).limiter.because).toContain('10 A are left for charging');
+    expect(adequacyOf(bs7671Demand, house(56, 60), plain).limiter.because).toContain('4 A are left, less than the 6 A');
   });
 
   it('a cut-out known within a range counts at its lower end, a load at its upper end', () => {
     const found = adequacyOf(
+      bs7671Demand,
       premises([{ purpose: 'other', current: between(amperes(40), amperes(50)) }], [], {
         cutOut: { kind: unknown(), rating: between(amperes(60), amperes(80)) },
       }),
@@ -95,7 +98,8 @@ describe('adequacy of a supply', () => {
   });
 
   it('finds the largest setting that fits, 6 A to 32 A', () => {
-    const setting = (current: number, cutOut: number) => adequacyOf(house(current, cutOut), plain).settings[0]?.setting;
+    const setting = (current: number, cutOut: number) =>
+      adequacyOf(bs7671Demand, house(current, cutOut), plain).settings[0]?.setting;
     expect(setting(20, 60)).toBe(32);
     expect(setting(33.5, 60)).toBe(26);
     expect(setting(54, 60)).toBe(6);
@@ -106,8 +110,9 @@ describe('adequacy of a supply', () => {
   it('the largest setting fits and one ampere more does not', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 1000 }), (tenths) => {
-        const found = number(adequacyOf(house(tenths / 10, 80), plain).settings[0]?.setting);
-        const passes = (s: number) => adequacyOf(house(tenths / 10, 80, [point('ev', s)]), plain).overall.verdict;
+        const found = number(adequacyOf(bs7671Demand, house(tenths / 10, 80), plain).settings[0]?.setting);
+        const passes = (s: number) =>
+          adequacyOf(bs7671Demand, house(tenths / 10, 80, [point('ev', s)]), plain).overall.verdict;
         if (found > 0) expect(passes(found)).toBe('pass');
         if (found < 32) expect(passes(Math.max(found + 1, 6))).toBe('fail');
       }),
@@ -121,6 +126,7 @@ describe('adequacy of a supply', () => {
       { purpose: 'other', current: 50, lines: ['L2'] },
     ];
     const found = adequacyOf(
+      bs7671Demand,
       premises(loads, [point('ev', 32, ['L1', 'L2', 'L3'])], {
         phases: known(3),
         cutOut: { kind: unknown(), rating: known(amperes(63)) },
@@ -133,12 +139,12 @@ describe('adequacy of a supply', () => {
   });
 
   it('a limiter helps a house that fits, and cannot cure one that does not', () => {
-    expect(adequacyOf(house(38, 60), plain).limiter.verdict).toBe('helps');
-    expect(adequacyOf(house(62, 60), plain).limiter).toMatchObject({ verdict: 'cannot-help', limit: 60 });
+    expect(adequacyOf(bs7671Demand, house(38, 60), plain).limiter.verdict).toBe('helps');
+    expect(adequacyOf(bs7671Demand, house(62, 60), plain).limiter).toMatchObject({ verdict: 'cannot-help', limit: 60 });
   });
 
   it('says what a larger fuse and three lines would change', () => {
-    const { changes } = adequacyOf(house(58, 60), plain);
+    const { changes } = adequacyOf(bs7671Demand, house(58, 60), plain);
     expect(changes).toMatchObject([
       { change: 'larger-fuse', cutOutRating: 80, demand: 90, fits: false },
       { change: 'larger-fuse', cutOutRating: 100, demand: 90, fits: true },
@@ -149,8 +155,8 @@ describe('adequacy of a supply', () => {
   it('is plain data, the same on a silent and a recorded sheet', () => {
     const sheet = recorder('adequacy');
     const installation = premises(small, [point('ev', 32)]);
-    const recorded = adequacyOf(installation, { premises: 'dwelling' }, sheet);
-    const silent = adequacyOf(installation, { premises: 'dwelling' });
+    const recorded = adequacyOf(bs7671Demand, installation, { premises: 'dwelling' }, sheet);
+    const silent = adequacyOf(bs7671Demand, installation, { premises: 'dwelling' });
     expect(JSON.parse(JSON.stringify(recorded))).toEqual(recorded);
     expect(recorded).toEqual(silent);
     const text = JSON.stringify(writeSheet(sheet));
@@ -163,8 +169,8 @@ describe('load control', () => {
     control: { name, limit: known(amperes(limit)), controls },
   });
   const demand = (current: number, limit: number) =>
-    demandOf(premises([{ purpose: 'other', current }], [point('ev', 32)], {}, control(limit)), plain).governing.lines[0]
-      ?.demand;
+    demandOf(bs7671Demand, premises([{ purpose: 'other', current }], [point('ev', 32)], {}, control(limit)), plain)
+      .governing.lines[0]?.demand;
 
   it('holds the whole to its limit, but never below the house', () => {
     expect(demand(38, 60)).toBe(60);
@@ -185,7 +191,7 @@ describe('load control', () => {
 
   it('does not lower a point that it does not hold', () => {
     const two = premises([{ purpose: 'other', current: 20 }], [point('ev', 32), point('other', 32)], {}, control(40));
-    expect(demandOf(two, plain).governing.lines[0]?.demand).toBe(52);
+    expect(demandOf(bs7671Demand, two, plain).governing.lines[0]?.demand).toBe(52);
   });
 
   it('without a known limit counts for nothing, and says so', () => {
@@ -197,7 +203,7 @@ describe('load control', () => {
         control: { name: 'limiter', limit: unknown(), controls: ['ev'] },
       },
     );
-    const found = demandOf(open, plain);
+    const found = demandOf(bs7671Demand, open, plain);
     expect(found.governing.lines[0]?.demand).toBe(70);
     expect(found.controls[0]).toContain('100 %');
   });
@@ -220,7 +226,7 @@ describe('load control', () => {
         ...main,
         board: { ...main.board, runs: [...main.board.runs, circuit('feeder', garage(limit), ['L1'])] },
       };
-      return demandOf(whole, plain).governing.lines[0]?.demand;
+      return demandOf(bs7671Demand, whole, plain).governing.lines[0]?.demand;
     };
     expect(at(20)).toBe(60); // 40 A elsewhere, 20 A at the garage
     expect(at(5)).toBe(48); // the freezer alone exceeds the limit
@@ -229,26 +235,26 @@ describe('load control', () => {
 
   it('a rated power stands for a setting that is not stated', () => {
     const byPower = premises([], [{ ...point('ev', 6), setting: unknown(), power: kilowatts(7.36) }]);
-    expect(demandOf(byPower, plain).governing.lines[0]?.demand).toBeCloseTo(32, 9);
+    expect(demandOf(bs7671Demand, byPower, plain).governing.lines[0]?.demand).toBeCloseTo(32, 9);
   });
 });
 
 describe('which method governs', () => {
   const installation = premises(small);
   it('is stated, and can be named instead', () => {
-    const byRule = demandOf(installation, { premises: 'dwelling' });
+    const byRule = demandOf(bs7671Demand, installation, { premises: 'dwelling' });
     expect(byRule.governing.method).toBe('on-site-guide-dwelling');
     expect(byRule.governedBy).toContain('otherwise');
-    const named = demandOf(installation, { premises: 'dwelling', governing: 'one-line-rule' });
+    const named = demandOf(bs7671Demand, installation, { premises: 'dwelling', governing: 'one-line-rule' });
     expect([named.governing.method, named.governedBy]).toEqual(['one-line-rule', 'named by the user']);
   });
 
   it('a named method that gives less than the rule would says so, one that gives more does not', () => {
     const said = (governing: 'one-line-rule' | 'connected-load' | 'on-site-guide-dwelling') =>
-      demandOf(installation, { premises: 'dwelling', governing }).cautions.filter((c) =>
+      demandOf(bs7671Demand, installation, { premises: 'dwelling', governing }).cautions.filter((c) =>
         c.includes('named by the user'),
       );
-    const { methods } = demandOf(installation, { premises: 'dwelling' });
+    const { methods } = demandOf(bs7671Demand, installation, { premises: 'dwelling' });
     const of = (id: string) => Number(methods.find((m) => m.method === id)?.lines[0]?.demand);
     expect(of('one-line-rule')).toBeLessThan(of('on-site-guide-dwelling'));
     expect(said('one-line-rule')).toHaveLength(1);
@@ -257,20 +263,24 @@ describe('which method governs', () => {
   });
 
   it('a named method that does not apply determines nothing', () => {
-    const found = adequacyOf(installation, { premises: 'small-shop', governing: 'one-line-rule' });
+    const found = adequacyOf(bs7671Demand, installation, { premises: 'small-shop', governing: 'one-line-rule' });
     expect(found.overall.verdict).toBe('not-determined');
   });
 
   it('a motor or direct heating takes the one-line rule away', () => {
     for (const purpose of ['motor', 'space-heating', 'air-conditioning', 'other'] as const) {
-      const { methods } = demandOf(premises([...small, { purpose, current: 5 }]), { premises: 'dwelling' });
+      const { methods } = demandOf(bs7671Demand, premises([...small, { purpose, current: 5 }]), {
+        premises: 'dwelling',
+      });
       expect(methods.find((m) => m.method === 'one-line-rule')).toMatchObject({ verdict: 'not-applicable' });
     }
   });
 
   it('conflicting figures of a shop stand side by side', () => {
     const shop = premises([20, 20].map((current) => ({ purpose: 'socket-outlets', current, standardCircuit: false })));
-    const found = demandOf(shop, { premises: 'small-shop' }).methods.filter((m) => m.verdict === 'applicable');
+    const found = demandOf(bs7671Demand, shop, { premises: 'small-shop' }).methods.filter(
+      (m) => m.verdict === 'applicable',
+    );
     expect(found.map((m) => [m.method, m.source.provenance, m.lines[0]?.demand])).toEqual([
       ['on-site-guide-small-shop', 'one-source', 35],
       ['on-site-guide-small-shop-recalled', 'memory', 34],
@@ -279,7 +289,7 @@ describe('which method governs', () => {
   });
 
   it('every result carries what it takes for granted', () => {
-    for (const m of demandOf(installation, { premises: 'dwelling' }).methods)
+    for (const m of demandOf(bs7671Demand, installation, { premises: 'dwelling' }).methods)
       expect(m.assumption.length).toBeGreaterThan(30);
   });
 });

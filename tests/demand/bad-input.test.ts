@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { adequacyOf, checkReadings, demandOf, demandOfDwellings, type MeterReadings } from '../../src/demand/index.js';
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
+import {
+  adequacyOf,
+  checkReadings,
+  demandOf,
+  demandOfDwellings,
+  type MeterReadings,
+  sumOfDwellings,
+} from '../../src/demand/index.js';
 import {
   amperes,
   hasCode,
@@ -23,7 +31,8 @@ function paths(run: () => unknown): readonly string[] {
   }
   return [];
 }
-const of = (installation: Installation) => paths(() => adequacyOf(installation, { premises: 'dwelling' }));
+const of = (installation: Installation) =>
+  paths(() => adequacyOf(bs7671Demand, installation, { premises: 'dwelling' }));
 const spec = (change: Partial<LoadSpec>): LoadSpec => ({ purpose: 'lighting', current: 6, ...change });
 
 describe('an installation that cannot be', () => {
@@ -96,7 +105,8 @@ describe('an installation that cannot be', () => {
 });
 
 describe('options', () => {
-  const run = (options: object) => paths(() => demandOf(premises([spec({})]), { premises: 'dwelling', ...options }));
+  const run = (options: object) =>
+    paths(() => demandOf(bs7671Demand, premises([spec({})]), { premises: 'dwelling', ...options }));
   it.each([
     [{ premises: 'castle' }, ['premises']],
     [{ governing: 'a guess' }, ['governing']],
@@ -106,7 +116,7 @@ describe('options', () => {
     ],
   ])('%j', (options, expected) => expect(run(options)).toEqual(expected));
   it('factors that are lacking determine nothing', () => {
-    const { methods } = demandOf(premises([spec({})]), {
+    const { methods } = demandOf(bs7671Demand, premises([spec({})]), {
       premises: 'dwelling',
       factors: { utilisation: {}, simultaneity: { db: ratio(1) } },
     });
@@ -116,7 +126,7 @@ describe('options', () => {
     });
   });
   it.each([0, 1.5, Number.NaN])('%d dwellings', (dwellings) => {
-    expect(paths(() => demandOfDwellings({ dwellings }))).toEqual(['dwellings']);
+    expect(paths(() => demandOfDwellings([sumOfDwellings], { dwellings }))).toEqual(['dwellings']);
   });
 });
 
@@ -150,21 +160,28 @@ describe('half-hour readings', () => {
     const half = (n: number) =>
       meter(Array.from({ length: n }, (_, i) => new Date(Date.UTC(2025, 0, 1) + i * 1800e3).toISOString()));
     const governing = (n: number) =>
-      demandOf(premises([spec({})]), { premises: 'dwelling', readings: half(n) }).governing.method;
+      demandOf(bs7671Demand, premises([spec({})]), { premises: 'dwelling', readings: half(n) }).governing.method;
     expect(governing(48)).toBe('on-site-guide-dwelling');
     expect(governing(365 * 48)).toBe('half-hour-readings');
   });
 
   it('new loads come on top, and a three-phase meter says nothing of a line', () => {
     const readings = meter([at('17:00')], 3220);
-    const found = demandOf(premises([spec({}), spec({ current: 10, existing: false })], [point('ev', 32)]), {
-      premises: 'dwelling',
-      readings,
-      governing: 'half-hour-readings',
-    });
+    const found = demandOf(
+      bs7671Demand,
+      premises([spec({}), spec({ current: 10, existing: false })], [point('ev', 32)]),
+      {
+        premises: 'dwelling',
+        readings,
+        governing: 'half-hour-readings',
+      },
+    );
     expect(found.governing.lines[0]?.existing).toBeCloseTo(28 * 1.2 + 10, 9);
     expect(found.governing.lines[0]?.demand).toBeCloseTo(28 * 1.2 + 42, 9);
-    const three = demandOf(premises([spec({})], [], { phases: known(3) }), { premises: 'dwelling', readings });
+    const three = demandOf(bs7671Demand, premises([spec({})], [], { phases: known(3) }), {
+      premises: 'dwelling',
+      readings,
+    });
     expect(three.methods.find((m) => m.method === 'half-hour-readings')?.verdict).toBe('not-applicable');
   });
 });

@@ -1,12 +1,10 @@
 import {
-  afterDiversityGroup,
   binomialProbabilities,
   chargingProbability,
   coincidentCount,
   coincidentPowerOf,
   demandOfDwellings,
   demandPowerOfLine,
-  energyToPeak,
   factorChain,
   powerDistribution,
   rootCoincidence,
@@ -22,6 +20,7 @@ import {
   volts,
   wattHours,
 } from '../../src/index.js';
+import { afterDiversityGroup, energyToPeak, riserMethod } from '../../src/networks/index.js';
 import type { PublishedCase } from '../support/published.js';
 import { amps, by, type LoadSpec, point, premises } from './premises.js';
 
@@ -387,7 +386,7 @@ export const cases: readonly PublishedCase[] = [
       provenance: n === 25 ? 'one-source' : 'derived',
       exercises: ['riser-demand', 'nfc14100/riser'],
       ours: () =>
-        (demandOfDwellings({ dwellings: n, each: kilovoltAmperes(6), storageHeating: false }).find(
+        (demandOfDwellings([riserMethod], { dwellings: n, each: kilovoltAmperes(6), storageHeating: false }).find(
           (r) => r.method === 'nfc14100-riser',
         )?.demand as number) / 1000,
       published,

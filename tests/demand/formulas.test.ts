@@ -2,12 +2,17 @@
 import fc from 'fast-check';
 import { all, create, type Unit } from 'mathjs';
 import { expect, test } from 'vitest';
+import * as bs7671 from '../../src/codes/bs7671/demand.js';
 import * as demand from '../../src/demand/index.js';
+import * as guidance from '../../src/guidance/index.js';
 import { evaluate, type Formula, termOf } from '../../src/index.js';
+import * as networks from '../../src/networks/index.js';
 
 const math = create(all as NonNullable<typeof all>);
 const isFormula = (x: unknown): x is Formula => typeof x === 'function' && (x as { kind?: string }).kind === 'formula';
-const formulas: readonly Formula[] = (Object.values(demand) as readonly unknown[]).filter(isFormula);
+const formulas: readonly Formula[] = (
+  Object.values({ ...demand, ...bs7671, ...guidance, ...networks }) as readonly unknown[]
+).filter(isFormula);
 const unitOf = (name: string) => termOf(name)?.unit ?? '1';
 const withUnit = (value: number, unit: string) => (unit === '1' ? value : math.unit(value, unit));
 

@@ -1,6 +1,14 @@
 /** Invented premises for the tests of demand. */
 
-import { type DemandOptions, demandOf } from '../../src/demand/index.js';
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
+import {
+  coincidenceByRoot,
+  type DemandOptions,
+  demandOf,
+  type GroupMethod,
+  sumOfDwellings,
+} from '../../src/demand/index.js';
+import { buildingCurve, buildingCurveSecondReading } from '../../src/guidance/index.js';
 import {
   type Amperes,
   amperes,
@@ -21,6 +29,7 @@ import {
   unknown,
   volts,
 } from '../../src/index.js';
+import { afterDiversity, peakFromEnergy, riserMethod } from '../../src/networks/index.js';
 
 export interface LoadSpec {
   readonly purpose: Purpose;
@@ -108,9 +117,22 @@ export function premises(
 
 /** The demand on L1 by one method. */
 export function by(method: string, installation: Installation, options: Partial<DemandOptions> = {}): number {
-  const found = demandOf(installation, { premises: 'dwelling', ...options }).methods.find((m) => m.method === method);
+  const found = demandOf(bs7671Demand, installation, { premises: 'dwelling', ...options }).methods.find(
+    (m) => m.method === method,
+  );
   return found?.lines[0]?.demand as number;
 }
 
 export const number = (value: Known<number> | undefined): number => value as number;
 export const amps = (kilowatts: number, volt = 230): number => (kilowatts * 1000) / volt;
+
+/** Every method for many dwellings, of whatever country. */
+export const groupMethods: readonly GroupMethod[] = [
+  sumOfDwellings,
+  riserMethod,
+  buildingCurve,
+  buildingCurveSecondReading,
+  afterDiversity,
+  coincidenceByRoot,
+  peakFromEnergy,
+];

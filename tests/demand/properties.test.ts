@@ -1,13 +1,8 @@
 /** Properties of every method without count bands, and counter-examples for those with. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  type DemandOptions,
-  demandMethods,
-  demandOf,
-  demandOfDwellings,
-  groupMethods,
-} from '../../src/demand/index.js';
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
+import { type DemandOptions, demandOf, demandOfDwellings, generalMethods } from '../../src/demand/index.js';
 import {
   purposes as allPurposes,
   amperes,
@@ -18,7 +13,7 @@ import {
   ratio,
   wattHours,
 } from '../../src/index.js';
-import { by, type LoadSpec, point, premises } from './premises.js';
+import { by, groupMethods, type LoadSpec, point, premises } from './premises.js';
 
 // neither charge points, which no method diversifies, nor generation, which no demand counts
 const purposes = allPurposes.filter((p) => p !== 'charge-point' && p !== 'generation');
@@ -45,14 +40,15 @@ function worst(specs: readonly LoadSpec[], options: DemandOptions, phases: 1 | 3
     phases: known(phases),
     meteredDemand: { current: known(amperes(20)), about: 'logger' },
   });
-  const { methods } = demandOf(house, { factors, meteredMargin: ratio(0.1), ...options });
+  const { methods } = demandOf(bs7671Demand, house, { factors, meteredMargin: ratio(0.1), ...options });
   return new Map(
     methods
       .filter((m) => m.verdict === 'applicable')
       .map((m) => [m.method, Math.max(...m.lines.map((l) => l.demand as number))]),
   );
 }
-const smooth = demandMethods.filter((m) => !m.countBands).map((m) => m.id);
+const methods = [...bs7671Demand.methods, ...generalMethods];
+const smooth = methods.filter((m) => !m.countBands).map((m) => m.id);
 const slack = 1e-9;
 
 describe('methods without count bands', () => {
@@ -156,7 +152,7 @@ describe('methods without count bands', () => {
 
 describe('methods with count bands', () => {
   it('are named', () => {
-    expect(demandMethods.filter((m) => m.countBands).map((m) => m.id)).toEqual(['board-factor']);
+    expect(methods.filter((m) => m.countBands).map((m) => m.id)).toEqual(['board-factor']);
     expect(groupMethods.filter((m) => m.countBands).map((m) => m.id)).toEqual(['nfc14100-riser']);
   });
 
@@ -172,7 +168,7 @@ describe('methods with count bands', () => {
 
   it('riser: a fifth flat lowers the demand of four', () => {
     const of = (dwellings: number) =>
-      demandOfDwellings({ dwellings, each: kilovoltAmperes(10), storageHeating: false }).find(
+      demandOfDwellings(groupMethods, { dwellings, each: kilovoltAmperes(10), storageHeating: false }).find(
         (r) => r.method === 'nfc14100-riser',
       )?.demand;
     expect(of(4)).toBeCloseTo(40000, 6);
@@ -181,7 +177,7 @@ describe('methods with count bands', () => {
 
   it('other group methods never fall with the number of dwellings', () => {
     const all = (dwellings: number) =>
-      demandOfDwellings({
+      demandOfDwellings(groupMethods, {
         dwellings,
         each: kilovoltAmperes(10),
         storageHeating: false,
@@ -202,8 +198,12 @@ describe('charge points', () => {
     fc.assert(
       fc.property(loads, fc.integer({ min: 6, max: 32 }), fc.constantFrom(...kinds), (specs, setting, kind) => {
         const options = { premises: kind, factors, assembly: 'IEC 61439-3' } as const;
-        const without = demandOf(premises(specs.map(one)), options);
-        const withPoints = demandOf(premises(specs.map(one), [point('a', setting), point('b', setting)]), options);
+        const without = demandOf(bs7671Demand, premises(specs.map(one)), options);
+        const withPoints = demandOf(
+          bs7671Demand,
+          premises(specs.map(one), [point('a', setting), point('b', setting)]),
+          options,
+        );
         withPoints.methods.forEach((m, i) => {
           if (m.verdict === 'applicable')
             expect(m.lines[0]?.demand).toBeCloseTo((without.methods[i]?.lines[0]?.demand as number) + 2 * setting, 9);

@@ -1,5 +1,6 @@
 /** Sheets of demand hang together: what a line uses was taken down before, and what was taken down is used. */
 import { expect, test } from 'vitest';
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import {
   adequacyOf,
   coincidentCharging,
@@ -7,6 +8,7 @@ import {
   mountingResults,
   notificationOf,
 } from '../../src/demand/index.js';
+import { codeOfPracticeMounting } from '../../src/guidance/index.js';
 import {
   amperes,
   hours,
@@ -21,8 +23,9 @@ import {
   wattHours,
   writeSheet,
 } from '../../src/index.js';
+import { germany, greatBritain } from '../../src/networks/index.js';
 import { verifySheet } from '../../src/verify/index.js';
-import { type LoadSpec, point, premises } from './premises.js';
+import { groupMethods, type LoadSpec, point, premises } from './premises.js';
 
 const loads: readonly LoadSpec[] = [
   { purpose: 'lighting', current: 6 },
@@ -56,12 +59,13 @@ const options = {
 } as const;
 
 test.each([
-  ['dwelling', (s: Recorder) => adequacyOf(house, { premises: 'dwelling', ...options }, s)],
-  ['shop', (s: Recorder) => adequacyOf(house, { premises: 'small-shop', ...options }, s)],
+  ['dwelling', (s: Recorder) => adequacyOf(bs7671Demand, house, { premises: 'dwelling', ...options }, s)],
+  ['shop', (s: Recorder) => adequacyOf(bs7671Demand, house, { premises: 'small-shop', ...options }, s)],
   [
     'three phases, large tails, looped',
     (s: Recorder) =>
       adequacyOf(
+        bs7671Demand,
         premises(loads, [point('ev', 32, ['L1', 'L2', 'L3'])], {
           phases: known(3),
           tails: known(squareMillimetres(35)),
@@ -71,18 +75,23 @@ test.each([
         s,
       ),
   ],
-  ['hotel', (s: Recorder) => adequacyOf(house, { premises: 'small-hotel' }, s)],
-  ['notification', (s: Recorder) => notificationOf(house, { premises: 'dwelling', country: 'GB' }, s)],
-  ['Germany', (s: Recorder) => notificationOf(house, { premises: 'dwelling', country: 'DE' }, s)],
+  ['hotel', (s: Recorder) => adequacyOf(bs7671Demand, house, { premises: 'small-hotel' }, s)],
+  ['notification', (s: Recorder) => notificationOf(bs7671Demand, greatBritain, house, { premises: 'dwelling' }, s)],
+  ['Germany', (s: Recorder) => notificationOf(bs7671Demand, germany, house, { premises: 'dwelling' }, s)],
   [
     'mounting',
     (s: Recorder) =>
-      mountingResults({ outlet: known(millimetres(900)), gasMeter: known(millimetres(300)) }, 'general', s),
+      mountingResults(
+        codeOfPracticeMounting,
+        { outlet: known(millimetres(900)), gasMeter: known(millimetres(300)) },
+        s,
+      ),
   ],
   [
     'dwellings',
     (s: Recorder) =>
       demandOfDwellings(
+        groupMethods,
         { dwellings: 10, each: kilovoltAmperes(6), storageHeating: false, electricWaterHeating: true },
         s,
       ),

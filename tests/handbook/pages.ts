@@ -12,11 +12,26 @@ const t = 'codes/bs7671/tables/';
 
 /** The pages in the order of the index; a definition stands on the first that takes its module. */
 export const pagePlans: readonly PagePlan[] = [
-  { name: 'demand', title: 'Maximum demand', from: ['demand/formulas', 'demand/adequacy', 'demand/methods'] },
+  {
+    name: 'demand',
+    title: 'Maximum demand',
+    from: [
+      'demand/formulas',
+      'codes/bs7671/demand',
+      'guidance/on-site-guide/formulas',
+      'networks/gb-network/supply-checks',
+    ],
+  },
   {
     name: 'demand-of-many',
     title: 'Demand of many dwellings and charge points',
-    from: ['demand/many', 'networks/nfc14100', 'guidance/din18015'],
+    from: [
+      'demand/many',
+      'networks/nfc14100',
+      'networks/nordic-network',
+      'networks/gb-network/after-diversity',
+      'guidance/din18015',
+    ],
   },
   {
     name: 'rating',

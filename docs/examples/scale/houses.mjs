@@ -1,5 +1,6 @@
 // Invented houses, one after another, each made from its number alone: nothing is held in memory.
 import { amperes, hertz, known, ratio, squareMillimetres, unknown, volts } from 'ohmwright';
+import { bs7671Demand } from 'ohmwright/bs7671';
 import { adequacyOf } from 'ohmwright/demand';
 
 const cable = {
@@ -69,7 +70,7 @@ const options = { premises: 'dwelling', meteredMargin: ratio(0.25), governing: '
 export default function judgeHouses({ first, count }) {
   const found = { pass: 0, fail: 0, 'not-determined': 0, limiterHelps: 0 };
   for (let n = first; n < first + count; n++) {
-    const { overall, limiter } = adequacyOf(house(n), options);
+    const { overall, limiter } = adequacyOf(bs7671Demand, house(n), options);
     found[overall.verdict]++;
     if (limiter.verdict === 'helps') found.limiterHelps++;
   }

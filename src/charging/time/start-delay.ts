@@ -4,7 +4,7 @@ import { CalculationError, type Seconds, seconds } from '../../units/index.js';
 export interface RandomDelay {
   /** Seed of the site: a whole number. Sites must not share one, or their vehicles start together. */
   readonly seed: number;
-  /** Largest delay, s, 0 and up: 600 s by default and 1800 s at most under SI 2021/1467. */
+  /** Largest delay, s, 0 to 86 400. */
   readonly maximum: Seconds;
 }
 
@@ -31,7 +31,7 @@ export function startDelayOf({ seed, maximum }: RandomDelay, event: string): Sec
       value: maximum,
       unit: 's',
       bounds: { least: 0, most: 86_400 },
-      source: 'SI 2021/1467',
+      source: 'a delay within a day',
     });
   let hash = 0x811c9dc5;
   const text = `${seed}/${event}`;

@@ -1,4 +1,3 @@
-import { isPeak, peakHours, type Weekday } from '../../networks/gb-smart-charging/peak-hours.js';
 import { type Seconds, seconds } from '../../units/index.js';
 import type { Inspection } from '../network/refuse.js';
 import { type RandomDelay, startDelayOf } from './start-delay.js';
@@ -11,12 +10,23 @@ export interface TimeWindow {
   readonly to: Seconds;
 }
 
+/** Days of the week. */
+export type Weekday = 'Monday' | 'Tuesday' | 'Wednesday' | 'Thursday' | 'Friday' | 'Saturday' | 'Sunday';
+
+/** Hours of some days of the week in which vehicles do not charge by default. */
+export interface PeakHours {
+  /** The days of the week that have them. */
+  readonly days: readonly Weekday[];
+  /** Periods in order of time, none before the end of the one ahead of it, s since midnight. */
+  readonly periods: readonly TimeWindow[];
+}
+
 /** When vehicles may charge. */
 export type ChargingHours =
   /** At any time. */
   | { readonly kind: 'any'; readonly delay?: RandomDelay }
-  /** Outside the peak hours of weekdays of SI 2021/1467; `first` is the weekday of the first day. */
-  | { readonly kind: 'off-peak'; readonly first: Weekday; readonly delay?: RandomDelay }
+  /** Outside the peak hours; `first` is the weekday of the first day. */
+  | { readonly kind: 'off-peak'; readonly peak: PeakHours; readonly first: Weekday; readonly delay?: RandomDelay }
   /** In these windows only: in order of time, none before the end of the one ahead of it. */
   | { readonly kind: 'windows'; readonly windows: readonly TimeWindow[]; readonly delay?: RandomDelay };
 
@@ -24,8 +34,29 @@ const DAY = 86_400;
 const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 /**
- * The parts of a stretch of time that lie outside the peak hours of SI 2021/1467. Local time; a day on which the clocks
- * change is taken to have 24 hours.
+ * Whether a time lies in peak hours; a period's first second does, its last end does not.
+ * @param peak the peak hours, such as `smartChargingPeak`
+ * @param weekday day of the week by local time
+ * @param time local time since midnight, s, 0 to 86 400
+ * @returns true in the peak hours
+ * @example
+ * ```ts
+ * import { hours } from 'ohmwright';
+ * import { isPeak } from 'ohmwright/charging';
+ * import { smartChargingPeak } from 'ohmwright/networks';
+ *
+ * isPeak(smartChargingPeak, 'Monday', hours(16)); // => true
+ * isPeak(smartChargingPeak, 'Monday', hours(22)); // => false
+ * isPeak(smartChargingPeak, 'Sunday', hours(18)); // => false
+ * ```
+ */
+export const isPeak = ({ days, periods }: PeakHours, weekday: Weekday, time: Seconds): boolean =>
+  days.includes(weekday) && periods.some(({ from, to }) => time >= from && time < to);
+
+/**
+ * The parts of a stretch of time that lie outside peak hours. Local time; a day on which the clocks change is taken to
+ * have 24 hours.
+ * @param peak the peak hours, such as `smartChargingPeak`
  * @param first weekday of the first day
  * @param stretch clock values, s since midnight of the first day
  * @returns windows in order, none of them empty
@@ -33,16 +64,17 @@ const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 
  * ```ts
  * import { hours } from 'ohmwright';
  * import { offPeakWindows } from 'ohmwright/charging';
+ * import { smartChargingPeak } from 'ohmwright/networks';
  *
- * offPeakWindows('Monday', { from: hours(18), to: hours(31) }); // => [{ from: 79200, to: 111600 }]
+ * offPeakWindows(smartChargingPeak, 'Monday', { from: hours(18), to: hours(31) }); // => [{ from: 79200, to: 111600 }]
  * ```
  */
-export function offPeakWindows(first: Weekday, { from, to }: TimeWindow): TimeWindow[] {
+export function offPeakWindows(peak: PeakHours, first: Weekday, { from, to }: TimeWindow): TimeWindow[] {
   const edges = new Set<number>([from, to]);
   for (let day = Math.floor(from / DAY); day * DAY < to; day++)
-    for (const period of ['morning', 'evening'] as const)
-      for (const end of ['from', 'to'] as const) {
-        const edge = day * DAY + peakHours.get({ end, period });
+    for (const period of peak.periods)
+      for (const time of [period.from, period.to]) {
+        const edge = day * DAY + time;
         if (edge > from && edge < to) edges.add(edge);
       }
   const sorted = [...edges].sort((a, b) => a - b);
@@ -51,7 +83,7 @@ export function offPeakWindows(first: Weekday, { from, to }: TimeWindow): TimeWi
     const [a, b] = [sorted[k]!, sorted[k + 1]!];
     const day = Math.floor(a / DAY);
     const weekday = WEEK[(((WEEK.indexOf(first) + day) % 7) + 7) % 7]!;
-    if (isPeak(weekday, seconds(a - day * DAY))) continue;
+    if (isPeak(peak, weekday, seconds(a - day * DAY))) continue;
     const last = windows.at(-1);
     if (last?.to === a) last.to = seconds(b);
     else windows.push({ from: seconds(a), to: seconds(b) });
@@ -71,11 +103,16 @@ export function offPeakWindows(first: Weekday, { from, to }: TimeWindow): TimeWi
  * ```ts
  * import { hours, seconds } from 'ohmwright';
  * import { windowsOf } from 'ohmwright/charging';
+ * import { smartChargingPeak } from 'ohmwright/networks';
  *
  * const night = { from: hours(18), to: hours(31) };
  * windowsOf({ kind: 'any' }, night, 'car'); // => [{ from: 64800, to: 111600 }]
  * windowsOf({ kind: 'windows', windows: [{ from: hours(24.5), to: hours(28.5) }] }, night, 'car'); // => [{ from: 88200, to: 102600 }]
- * const [delayed] = windowsOf({ kind: 'off-peak', first: 'Monday', delay: { seed: 4711, maximum: seconds(600) } }, night, 'car');
+ * const [delayed] = windowsOf(
+ *   { kind: 'off-peak', peak: smartChargingPeak, first: 'Monday', delay: { seed: 4711, maximum: seconds(600) } },
+ *   night,
+ *   'car',
+ * );
  * delayed!.from >= hours(22) && delayed!.from <= hours(22) + 600; // => true
  * ```
  */
@@ -84,7 +121,7 @@ export function windowsOf(hours: ChargingHours, stay: TimeWindow, name: string):
     hours.kind === 'any'
       ? [stay]
       : hours.kind === 'off-peak'
-        ? offPeakWindows(hours.first, stay)
+        ? offPeakWindows(hours.peak, hours.first, stay)
         : hours.windows.map((w) => ({
             from: seconds(Math.max(w.from, stay.from)),
             to: seconds(Math.min(w.to, stay.to)),
@@ -104,12 +141,25 @@ export function inspectHours(hours: ChargingHours | undefined, found: Inspection
     if (found.number(maximum, ['hours', 'delay', 'maximum'], { least: 0 }))
       found.when(maximum > DAY, ['hours', 'delay', 'maximum'], `must be at most ${DAY}`);
   }
-  if (hours?.kind === 'off-peak')
-    found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${hours.first}'`);
-  if (hours?.kind !== 'windows') return;
+  if (hours?.kind === 'windows') inspectWindows(hours.windows, ['hours', 'windows'], found);
+  if (hours?.kind !== 'off-peak') return;
+  found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${hours.first}'`);
+  const { days, periods } = hours.peak;
+  days.forEach((day, k) => {
+    found.when(!WEEK.includes(day), ['hours', 'peak', 'days', k], `there is no weekday '${day}'`);
+  });
+  inspectWindows(periods, ['hours', 'peak', 'periods'], found);
+  periods.forEach(({ from, to }, k) => {
+    const outside = from < 0 || to > DAY;
+    found.when(outside, ['hours', 'peak', 'periods', k], `must lie within a day, 0 s to ${DAY} s`);
+  });
+}
+
+/** Windows in order of time, none before the end of the one ahead of it. */
+function inspectWindows(windows: readonly TimeWindow[], root: readonly (string | number)[], found: Inspection): void {
   let end = Number.NEGATIVE_INFINITY;
-  hours.windows.forEach(({ from, to }, k) => {
-    const path = ['hours', 'windows', k];
+  windows.forEach(({ from, to }, k) => {
+    const path = [...root, k];
     if (found.number(from, [...path, 'from'], {}))
       found.when(
         from < end,

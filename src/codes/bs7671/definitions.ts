@@ -1,13 +1,4 @@
 /** What is offered with BS 7671: its tables, formulas and checks, and those of the documents that it leans on. */
-export * from '../../guidance/bs7430/soil-resistivity.js';
-export * from '../../guidance/on-site-guide/7-2-7.js';
-export * from '../../guidance/on-site-guide/b7.js';
-export * from '../../guidance/on-site-guide/i1.js';
-export * from '../../guidance/on-site-guide/i2.js';
-export * from '../../guidance/on-site-guide/i3.js';
-export * from '../../networks/gb-network/external-impedance.js';
-export * from '../../networks/gb-network/prospective-currents.js';
-export * from '../../networks/gb-network/transformers.js';
 export * from '../../products/bs88/conventional-currents.js';
 export * from '../../products/bs88/gg-gates.js';
 export * from '../../products/bs88/gg-loop-testing.js';
@@ -35,6 +26,7 @@ export * from '../../products/iec60949/material-constants.js';
 export * from '../../products/iec62955/break-times.js';
 export * from '../../products/vde0298/tables/4-many-cores.js';
 export * from '../iec-family/definitions.js';
+export { controlledDemand, demandWithinCutOut, demandWithinMainSwitch, demandWithPoints } from './demand.js';
 export * from './earthing-checks.js';
 export * from './residual-checks.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './rules/arc-detection.js';

@@ -3,7 +3,6 @@
  * @module ohmwright/bs7671
  */
 
-export { electrodeInSoil, type Soil } from '../../guidance/bs7430/electrode-in-soil.js';
 export * from '../../products/bs88/gg-envelope.js';
 export * from '../../products/bs5467/build.js';
 export * from '../../products/en60898/envelope.js';
@@ -13,6 +12,7 @@ export * from '../wiring-code.js';
 export * from './cable-tables.js';
 export * from './code.js';
 export * from './definitions.js';
+export { bs7671Demand } from './demand.js';
 export * from './earthing-options.js';
 export * from './editions.js';
 export * from './rules/arc-detection.js';

@@ -14,26 +14,6 @@ export const riserDemand = /* @__PURE__ */ formula({
 });
 
 /**
- * Demand of many like dwellings from their demand after diversity and a constant term, both the user's. British
- * network design practice, N·ADMD·(1 + P_c/(N·ADMD)).
- */
-export const afterDiversityGroup = /* @__PURE__ */ formula({
-  id: 'after-diversity-group',
-  title: 'Demand after diversity with a constant term',
-  inputs: ['dwellings', 'afterDiversityDemand', 'groupConstant', 'unbalanceAllowance'],
-  output: 'groupActivePower',
-  expression: 'unbalanceAllowance * (dwellings * afterDiversityDemand + groupConstant)',
-  compute: ({ dwellings, afterDiversityDemand, groupConstant, unbalanceAllowance }) =>
-    unbalanceAllowance * (dwellings * afterDiversityDemand + groupConstant),
-  source: {
-    document: 'British network design practice',
-    clause: 'N·ADMD·(1 + P_c/(N·ADMD))',
-    provenance: 'memory',
-    note: 'the form is recalled; every constant is the user’s',
-  },
-});
-
-/**
  * Demand of many like consumers from a coincidence that falls with the root of their number. Network design practice,
  * g = g_∞ + (1 − g_∞)/√N.
  */
@@ -50,28 +30,6 @@ export const rootCoincidence = /* @__PURE__ */ formula({
     clause: 'g = g_∞ + (1 − g_∞)/√N',
     provenance: 'memory',
     note: 'the form is recalled; every constant is the user’s',
-  },
-});
-
-/**
- * Demand of many consumers from the energy that they use in a year. Nordic network design practice, P = k_1·W +
- * k_2·√W.
- */
-export const energyToPeak = /* @__PURE__ */ formula({
-  id: 'energy-to-peak',
-  title: 'Peak from the energy of a year',
-  inputs: ['annualEnergy', 'linearCoefficient', 'rootCoefficient'],
-  output: 'groupActivePower',
-  expression:
-    '(linearCoefficient * (annualEnergy / kilowattHour) + rootCoefficient * sqrt(annualEnergy / kilowattHour)) * kilowatt',
-  constants: { kilowattHour: [1000, 'Wh'], kilowatt: [1000, 'W'] },
-  compute: ({ annualEnergy, linearCoefficient, rootCoefficient }) =>
-    (linearCoefficient * (annualEnergy / 1000) + rootCoefficient * Math.sqrt(annualEnergy / 1000)) * 1000,
-  source: {
-    document: 'Nordic network design practice',
-    clause: 'P = k_1·W + k_2·√W',
-    provenance: 'memory',
-    note: 'the form is recalled; both coefficients are the user’s',
   },
 });
 

@@ -12,9 +12,10 @@ export {
   powerDistribution,
 } from './coincidence.js';
 export {
+  coincidenceByRoot,
   type DwellingGroup,
   demandOfDwellings,
   type GroupMethod,
   type GroupResult,
-  groupMethods,
+  sumOfDwellings,
 } from './dwellings.js';

@@ -1,4 +1,7 @@
-import { table } from '../../core/index.js';
+import { type Source, span, table } from '../../core/index.js';
+import type { HeightRules } from '../../demand/mounting.js';
+
+const source: Source = { document: 'Approved Document M', clause: '4.30', provenance: 'two-sources' };
 
 /** Heights of controls and socket-outlets in buildings. Approved Document M, 4.30. */
 export const buildingHeights = /* @__PURE__ */ table({
@@ -15,5 +18,25 @@ export const buildingHeights = /* @__PURE__ */ table({
   ],
   cell: 'mountingHeight',
   unit: 'mm',
-  source: { document: 'Approved Document M', clause: '4.30', provenance: 'two-sources' },
+  source,
 });
+
+/** Heights of controls in buildings. Approved Document M, 4.30. */
+export const buildingHeight = /* @__PURE__ */ span({
+  id: 'building-height',
+  title: 'Height of controls in a building',
+  value: 'mountingHeight',
+  least: 'leastHeight',
+  most: 'greatestHeight',
+  weight: 'advice',
+  source,
+});
+
+/** Heights in buildings, which are asked of controls alone. */
+export const buildingMounting: HeightRules = {
+  check: buildingHeight,
+  heightsOf: (part) =>
+    part === 'controls'
+      ? [buildingHeights.get({ part, end: 'least' }), buildingHeights.get({ part, end: 'greatest' })]
+      : undefined,
+};

@@ -15,7 +15,7 @@ export type Soil = (typeof soilResistivities.axes)[1]['labels'][number];
  * @example
  * ```ts
  * import { metres, rodResistance } from 'ohmwright';
- * import { electrodeInSoil } from 'ohmwright/bs7671';
+ * import { electrodeInSoil } from 'ohmwright/guidance';
  *
  * const rod = { electrodeLength: metres(1.2), electrodeDiameter: metres(0.0142) };
  * const found = electrodeInSoil('clay', (earthResistivity) => rodResistance({ ...rod, earthResistivity }));

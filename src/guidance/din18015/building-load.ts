@@ -1,4 +1,7 @@
 import { table } from '../../core/index.js';
+import type { GroupMethod } from '../../demand/many/dwellings.js';
+import { applicable, notApplicable } from '../../demand/method.js';
+import { ratio } from '../../units/index.js';
 
 /** Load of a residential building by its number of dwellings, as a technical dictionary reads the curves. DIN 18015-1 Annex A. */
 export const buildingLoad = /* @__PURE__ */ table({
@@ -56,3 +59,47 @@ export const buildingLoadSecondReading = /* @__PURE__ */ table({
     note: '"about"; read off curves',
   },
 });
+
+/** A reading of the curves of DIN 18015-1. */
+const curve = (
+  id: string,
+  title: string,
+  table: typeof buildingLoad | typeof buildingLoadSecondReading,
+): GroupMethod => ({
+  id,
+  title,
+  source: table.source,
+  assumption: 'German dwellings; numbers of dwellings between those that the text gives are not interpolated.',
+  countBands: false,
+  unit: 'VA',
+  applies: (g) => {
+    if (g.electricWaterHeating === undefined)
+      return {
+        verdict: 'not-determined',
+        because: 'whether water is heated electrically is not stated',
+        gaps: [{ kind: 'fact', fact: 'electricWaterHeating' }],
+      };
+    const waterHeating = g.electricWaterHeating ? 'electric' : 'not-electric';
+    return table.find({ waterHeating, dwellings: ratio(g.dwellings) }) === undefined
+      ? notApplicable(`the text gives no figure for ${g.dwellings} dwellings`)
+      : applicable;
+  },
+  demand: (g, sheet) => {
+    const waterHeating = sheet.label('waterHeating', g.electricWaterHeating ? 'electric' : 'not-electric');
+    const dwellings = sheet.given('dwellings', ratio(g.dwellings));
+    return sheet.look(table as typeof buildingLoad, { waterHeating, dwellings });
+  },
+});
+
+/** Load of a residential building by the first reading of the curves of DIN 18015-1. */
+export const buildingCurve: GroupMethod = /* @__PURE__ */ curve(
+  'din18015-curve',
+  'Curve of DIN 18015-1, first reading',
+  buildingLoad,
+);
+/** Load of a residential building by the second reading of the curves of DIN 18015-1. */
+export const buildingCurveSecondReading: GroupMethod = /* @__PURE__ */ curve(
+  'din18015-curve-second',
+  'Curve of DIN 18015-1, second reading',
+  buildingLoadSecondReading,
+);

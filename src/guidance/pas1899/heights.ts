@@ -1,4 +1,13 @@
-import { table } from '../../core/index.js';
+import { type Source, span, table } from '../../core/index.js';
+import type { HeightRules } from '../../demand/mounting.js';
+
+const source: Source = {
+  document: 'PAS 1899',
+  edition: '2022',
+  clause: '5.2 of the draft',
+  provenance: 'one-source',
+  note: 'figures of the draft; see the published text',
+};
 
 /** Heights of accessible charge points. PAS 1899. */
 export const accessibleHeights = /* @__PURE__ */ table({
@@ -16,11 +25,26 @@ export const accessibleHeights = /* @__PURE__ */ table({
   ],
   cell: 'mountingHeight',
   unit: 'mm',
-  source: {
-    document: 'PAS 1899',
-    edition: '2022',
-    clause: '5.2 of the draft',
-    provenance: 'one-source',
-    note: 'figures of the draft; see the published text',
-  },
+  source,
 });
+
+/** Heights of accessible points. PAS 1899, 5.2 of the draft. */
+export const accessibleHeight = /* @__PURE__ */ span({
+  id: 'accessible-height',
+  title: 'Height of an accessible charge point',
+  value: 'mountingHeight',
+  least: 'leastHeight',
+  most: 'greatestHeight',
+  weight: 'advice',
+  source,
+  caution: 'The figures are those of a draft: see the published text.',
+});
+
+/** Heights of accessible charge points. */
+export const accessibleMounting: HeightRules = {
+  check: accessibleHeight,
+  heightsOf: (part) => [
+    accessibleHeights.get({ part, end: 'least' }),
+    accessibleHeights.get({ part, end: 'greatest' }),
+  ],
+};

@@ -1,14 +1,9 @@
 import { type CheckResult, isMissing, type Known, notRequired, type Sheet, whenKnown } from '../../core/index.js';
+import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, Duty, Route } from '../../demand/connection.js';
+import { formEntries } from '../../demand/form.js';
+import type { NetworkRules } from '../../demand/network-rules.js';
 import { amperes, kilovoltAmperes, type VoltAmperes, voltAmperes } from '../../units/index.js';
 import { daysAfter } from '../due-dates.js';
-import type {
-  ConnectedDevice,
-  ConnectionDecision,
-  ConnectionFacts,
-  Duty,
-  NetworkRules,
-  Route,
-} from '../network-rules.js';
 import * as c from './connection-checks.js';
 import { unbalanceCaps } from './unbalance.js';
 
@@ -120,4 +115,14 @@ export const germany: NetworkRules = {
       ],
     };
   },
+  form: [
+    formEntries.address,
+    formEntries.supply,
+    formEntries.demand,
+    formEntries.devices,
+    formEntries.loadControls,
+    formEntries.completed,
+    formEntries.route,
+    formEntries.installer,
+  ],
 };

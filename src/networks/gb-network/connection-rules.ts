@@ -1,15 +1,11 @@
 import { type CheckResult, type Known, notRequired, overall, type Sheet, whenKnown } from '../../core/index.js';
+import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, Duty, Route } from '../../demand/connection.js';
+import { formEntries } from '../../demand/form.js';
+import type { NetworkRules } from '../../demand/network-rules.js';
 import { amperes, kilovoltAmperes, voltAmperes } from '../../units/index.js';
 import { daysAfter } from '../due-dates.js';
-import type {
-  ConnectedDevice,
-  ConnectionDecision,
-  ConnectionFacts,
-  Duty,
-  NetworkRules,
-  Route,
-} from '../network-rules.js';
 import * as c from './connection-checks.js';
+import { meterPointEntry } from './meter-point-entry.js';
 
 const NOTICE_DAYS = 28;
 
@@ -153,4 +149,15 @@ export const greatBritain: NetworkRules = {
       ],
     };
   },
+  form: [
+    formEntries.address,
+    meterPointEntry,
+    formEntries.supply,
+    formEntries.demand,
+    formEntries.devices,
+    formEntries.loadControls,
+    formEntries.completed,
+    formEntries.route,
+    formEntries.installer,
+  ],
 };

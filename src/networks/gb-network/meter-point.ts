@@ -46,7 +46,7 @@ export interface MeterPoint {
  * @returns the thirteenth digit, 0 to 9
  * @example
  * ```ts
- * import { meterPointCheckDigit } from 'ohmwright/demand';
+ * import { meterPointCheckDigit } from 'ohmwright/networks';
  *
  * meterPointCheckDigit('100000000000'); // => 3
  * ```
@@ -64,7 +64,7 @@ const say = (holds: boolean, because: string): CheckResult => judge(meterPointPl
  * @returns its parts and the result of the check
  * @example
  * ```ts
- * import { readMeterPoint } from 'ohmwright/demand';
+ * import { readMeterPoint } from 'ohmwright/networks';
  *
  * const read = readMeterPoint('14 1234 5678 901');
  * read.result.verdict; // => 'pass'

@@ -1,4 +1,5 @@
 import { table } from '../../core/index.js';
+import { type Amperes, amperes } from '../../units/index.js';
 
 /**
  * Service fuses that dwellings in Great Britain are met with, and what they carry at 230 V. Pages of distributors,
@@ -28,3 +29,22 @@ export const serviceFuses = /* @__PURE__ */ table({
     note: 'three-phase seen in one text; kVA derived at 230 V; one operator calls its 60 A service 15 kVA (60 A at 250 V)',
   },
 });
+
+/**
+ * Ratings of the service fuses that dwellings in Great Britain are met with.
+ * @param phases line conductors of the service, 1 or 3
+ * @returns ratings in ascending order, A
+ * @example
+ * ```ts
+ * import { servicesOf } from 'ohmwright/networks';
+ *
+ * servicesOf(1); // => [60, 80, 100]
+ * ```
+ */
+export function servicesOf(phases: 1 | 3): readonly Amperes[] {
+  const connection = phases === 1 ? 'single-phase' : 'three-phase';
+  return serviceFuses
+    .offers('cutOutRating')
+    .map((rating) => amperes(rating as number))
+    .filter((cutOutRating) => serviceFuses.find({ connection, cutOutRating }) !== undefined);
+}

@@ -1,5 +1,5 @@
+import type { PeakHours } from '../../charging/time/windows.js';
 import { table } from '../../core/index.js';
-import type { Seconds } from '../../units/index.js';
 
 /**
  * Peak hours, in which a private charge point does not charge by default. SI 2021/1467. Electric Vehicles (Smart
@@ -29,27 +29,17 @@ export const peakHours = /* @__PURE__ */ table({
   notes: ['08:00 to 11:00 and 16:00 to 22:00, Monday to Friday; not at weekends. Great Britain, private points only.'],
 });
 
-/** Days of the week. */
-export type Weekday = 'Monday' | 'Tuesday' | 'Wednesday' | 'Thursday' | 'Friday' | 'Saturday' | 'Sunday';
-
-/**
- * Whether a time lies in the peak hours of SI 2021/1467; a period's first second does, its last end does not.
- * @param weekday day of the week by local time
- * @param time local time since midnight, s, 0 to 86 400
- * @returns true in the peak hours
- * @example
- * ```ts
- * import { hours } from 'ohmwright';
- * import { isPeak } from 'ohmwright/charging';
- *
- * isPeak('Monday', hours(16)); // => true
- * isPeak('Monday', hours(22)); // => false
- * isPeak('Sunday', hours(18)); // => false
- * ```
- */
-export function isPeak(weekday: Weekday, time: Seconds): boolean {
-  if (weekday === 'Saturday' || weekday === 'Sunday') return false;
-  return (['morning', 'evening'] as const).some(
-    (period) => time >= peakHours.get({ end: 'from', period }) && time < peakHours.get({ end: 'to', period }),
-  );
-}
+/** Peak hours of SI 2021/1467, as `ChargingHours` take them. */
+export const smartChargingPeak: PeakHours = {
+  days: ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday'],
+  periods: [
+    {
+      from: /* @__PURE__ */ peakHours.get({ end: 'from', period: 'morning' }),
+      to: /* @__PURE__ */ peakHours.get({ end: 'to', period: 'morning' }),
+    },
+    {
+      from: /* @__PURE__ */ peakHours.get({ end: 'from', period: 'evening' }),
+      to: /* @__PURE__ */ peakHours.get({ end: 'to', period: 'evening' }),
+    },
+  ],
+};

@@ -11,6 +11,7 @@ import {
   windowsOf,
 } from '../../../src/charging/index.js';
 import { amperes, hours, minutes, ratio, seconds, volts, wattHours } from '../../../src/index.js';
+import { smartChargingPeak } from '../../../src/networks/index.js';
 import { type NetworkShape, networks, rowsOf } from '../networks.js';
 
 const STEP = 1800;
@@ -115,7 +116,7 @@ export function inputs(shape: InputShape = {}): fc.Arbitrary<Omit<ScheduleInput,
                     ],
                   }
                 : kind === 'off-peak'
-                  ? { kind, first: first as 'Monday', delay }
+                  ? { kind, peak: smartChargingPeak, first: first as 'Monday', delay }
                   : { kind: 'any' as const, delay },
             )
         : fc.constant({ kind: 'any' });

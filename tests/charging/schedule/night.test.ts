@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type ScheduleInput, type SchedulePolicy, schedule } from '../../../src/charging/index.js';
 import { hours, kilowattHours, seconds, volts, wattHours } from '../../../src/index.js';
+import { smartChargingPeak } from '../../../src/networks/index.js';
 import { node, perLine, point } from '../networks.js';
 
 const POLICIES: readonly SchedulePolicy[] = ['earliest-deadline', 'least-laxity', 'minimum-cost', 'valley-filling'];
@@ -17,7 +18,7 @@ const home: Omit<ScheduleInput, 'policy' | 'stage'> = {
   to: hours(31),
   step: hours(0.5),
   voltage: volts(230),
-  hours: { kind: 'off-peak', first: 'Monday', delay: { seed: 4711, maximum: seconds(600) } },
+  hours: { kind: 'off-peak', peak: smartChargingPeak, first: 'Monday', delay: { seed: 4711, maximum: seconds(600) } },
   prices: { values: [0.28, 0.28, 0.28, 0.28, 0.28, 0.2, 0.2, 0.07, 0.07, 0.07, 0.07, 0.2, 0.2, 0.2], every: hours(1) },
 };
 
@@ -28,7 +29,7 @@ describe('a night at home', () => {
         const delay = { seed, maximum: seconds(600) };
         const night = schedule({
           ...home,
-          hours: { kind: 'off-peak', first: 'Monday', delay },
+          hours: { kind: 'off-peak', peak: smartChargingPeak, first: 'Monday', delay },
           policy: 'earliest-deadline',
           stage,
         });

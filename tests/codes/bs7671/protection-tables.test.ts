@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import * as bs from '../../../src/codes/bs7671/index.js';
+import { tableB7, tableI2 } from '../../../src/guidance/index.js';
 import { amperes, celsius, ohms, seconds, squareMillimetres, type Table, volts } from '../../../src/index.js';
+import { customaryImpedances } from '../../../src/networks/index.js';
 
 const tables = (Object.values(bs) as readonly unknown[]).filter(
   (v): v is Table => typeof v === 'object' && v !== null && 'kind' in v && v.kind === 'table',
@@ -82,15 +84,15 @@ describe('bands and edges of the protection tables', () => {
         for (const rating of [16, 32, 40]) {
           const keys = { type, breakingCapacity: amperes(capacity), deviceRating: amperes(rating) };
           const need = Math.sqrt(bs.energyLimits.get({ ...keys, energyClass: '3' })) / 115;
-          if (bs.tableB7.get(keys) < need) less.push(`${type}${rating} ${capacity}`);
+          if (tableB7.get(keys) < need) less.push(`${type}${rating} ${capacity}`);
         }
     expect(less).toEqual(['B16 3000']);
   });
   test('guide factors are those of the linear coefficient', () => {
-    for (const t of bs.tableI2.offers('testTemperature') as number[])
-      expect(bs.tableI2.get({ conductor: 'copper', testTemperature: celsius(t) })).toBeCloseTo(1 + 0.004 * (t - 20), 2);
+    for (const t of tableI2.offers('testTemperature') as number[])
+      expect(tableI2.get({ conductor: 'copper', testTemperature: celsius(t) })).toBeCloseTo(1 + 0.004 * (t - 20), 2);
   });
   test('customary external impedances', () => {
-    expect(bs.customaryImpedances.get({ supply: 'up to 100 A', system: 'TN-C-S' })).toBe(ohms(0.35));
+    expect(customaryImpedances.get({ supply: 'up to 100 A', system: 'TN-C-S' })).toBe(ohms(0.35));
   });
 });

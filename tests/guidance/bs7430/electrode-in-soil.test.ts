@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { electrodeInSoil, type Soil, soilResistivities } from '../../../src/codes/bs7671/index.js';
+import { electrodeInSoil, type Soil, soilResistivities } from '../../../src/guidance/index.js';
 import { metres, rodResistance } from '../../../src/index.js';
 
 const rod = { electrodeLength: metres(1.2), electrodeDiameter: metres(0.0142) };

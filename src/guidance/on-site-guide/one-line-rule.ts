@@ -1,11 +1,11 @@
 import type { Known, Sheet } from '../../core/index.js';
-import { tableA2 } from '../../guidance/on-site-guide/a2.js';
+import type { DemandLoad } from '../../demand/loads.js';
+import { applicable, type DemandMethod, inFull, notApplicable, onLine } from '../../demand/method.js';
 import type { Purpose } from '../../installation/index.js';
 import type { Amperes } from '../../units/index.js';
-import { largestAndShare } from '../formulas.js';
-import type { DemandLoad } from '../loads.js';
-import { applicable, type DemandMethod, inFull, notApplicable, onLine } from '../method.js';
-import { circuitsOf, demandOfRow } from './on-site-guide.js';
+import { tableA2 } from './a2.js';
+import { circuitsOf, demandOfRow } from './allowances.js';
+import { largestAndShare } from './formulas.js';
 
 /** Purposes that come on top in full. */
 const onTop: readonly Purpose[] = [

@@ -1,10 +1,11 @@
 import type { Known, Sheet, Source } from '../../core/index.js';
-import { tableA2, tableA2Conflicts, tableA2First } from '../../guidance/on-site-guide/a2.js';
+import { shareOfCurrent } from '../../demand/formulas.js';
+import type { DemandLoad } from '../../demand/loads.js';
+import { applicable, type DemandMethod, inFull, notApplicable, onLine, type Premises } from '../../demand/method.js';
 import type { Purpose } from '../../installation/index.js';
 import { type Amperes, ratio } from '../../units/index.js';
-import { firstAndShare, shareOfCurrent } from '../formulas.js';
-import type { DemandLoad } from '../loads.js';
-import { applicable, type DemandMethod, inFull, notApplicable, onLine, type Premises } from '../method.js';
+import { tableA2, tableA2Conflicts, tableA2First } from './a2.js';
+import { firstAndShare } from './formulas.js';
 
 type GuidePremises = Exclude<Premises, 'other'>;
 type FirstRow = 'heating-and-power' | 'cooking';

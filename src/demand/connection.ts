@@ -1,4 +1,4 @@
-import type { CheckResult, Known, Sheet, Source } from '../core/index.js';
+import type { CheckResult, Known, Source } from '../core/index.js';
 import type { Amperes, Volts } from '../units/index.js';
 
 /** A device that a network operator wants to know of. */
@@ -72,14 +72,4 @@ export interface ConnectionDecision {
   readonly results: readonly CheckResult[];
   readonly duties: readonly Duty[];
   readonly cautions: readonly string[];
-}
-
-/** Rules of a country's network operators: a value. */
-export interface NetworkRules {
-  readonly id: string;
-  readonly title: string;
-  /** Country, ISO 3166. */
-  readonly country: string;
-  /** Decides on these facts. */
-  decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision;
 }

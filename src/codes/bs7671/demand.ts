@@ -1,0 +1,119 @@
+import { comparison, factValue, formula, isMissing, type Known, type Sheet, type Source } from '../../core/index.js';
+import type { DemandRules } from '../../demand/rules.js';
+import { guideDwelling, guideHotel, guideShop, guideShopRecalled } from '../../guidance/on-site-guide/allowances.js';
+import { oneLineRule } from '../../guidance/on-site-guide/one-line-rule.js';
+import type { Supply } from '../../installation/index.js';
+import { meterTails } from '../../networks/gb-network/meter-tails.js';
+import { servicesOf } from '../../networks/gb-network/service-fuses.js';
+import { demandWithinTails, serviceOfItsOwn } from '../../networks/gb-network/supply-checks.js';
+import type { Amperes } from '../../units/index.js';
+import { table4D1A } from './tables/4d1a.js';
+
+const assessment: Source = {
+  document: 'BS 7671',
+  edition: '2018+A2:2022',
+  clause: '311.1, 313.1',
+  provenance: 'memory',
+};
+
+/** The demand on a line is within the rating of the service cut-out. BS 7671, 311.1, 313.1. */
+export const demandWithinCutOut = /* @__PURE__ */ comparison({
+  id: 'demand-within-cut-out',
+  title: 'Maximum demand is at most the rating of the cut-out fuse',
+  kind: 'at-most',
+  value: 'demand',
+  limit: 'cutOutRating',
+  weight: 'rule',
+  source: assessment,
+  caution: 'The rating is that of the fuse, not of its carrier. Only the distributor may open the cut-out.',
+  worse: { demand: 'up', cutOutRating: 'down' },
+});
+
+/** The demand on a line is within the rating of the main switch. BS 7671, 536.4.202. */
+export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
+  id: 'demand-within-main-switch',
+  title: 'Maximum demand is at most the rated current of the main switch',
+  kind: 'at-most',
+  value: 'demand',
+  limit: 'mainSwitchRating',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4.202', provenance: 'memory' },
+  worse: { demand: 'up', mainSwitchRating: 'down' },
+});
+
+/** Demand with charge points at their full current. BS 7671, 722.311.201. */
+export const demandWithPoints = /* @__PURE__ */ formula({
+  id: 'demand-with-points',
+  title: 'Demand with the charge points at 100 %',
+  inputs: ['existingDemand', 'chargeCurrent'],
+  output: 'demand',
+  expression: 'existingDemand + chargeCurrent',
+  compute: ({ existingDemand, chargeCurrent }) => existingDemand + chargeCurrent,
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '722.311.201', provenance: 'two-sources' },
+});
+
+/**
+ * Demand where a load control holds the current at one board down to its limit, as far as pausing the charge points
+ * can. BS 7671, 722.311.201.
+ */
+export const controlledDemand = /* @__PURE__ */ formula({
+  id: 'controlled-demand',
+  title: 'Demand with a load control',
+  inputs: ['existingDemand', 'chargeCurrent', 'controlLimit', 'restDemand'],
+  output: 'demand',
+  expression: 'restDemand + min(existingDemand + chargeCurrent, max(controlLimit, existingDemand))',
+  compute: ({ existingDemand, chargeCurrent, controlLimit, restDemand }) =>
+    restDemand + Math.min(existingDemand + chargeCurrent, Math.max(controlLimit, existingDemand)),
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '722.311.201',
+    provenance: 'derived',
+    note: 'the clause allows for load control; the expression follows from what a control can do',
+  },
+});
+
+/**
+ * What the tails carry: the distributors' figure where they have one for the size, else the table of single-core cables
+ * clipped direct, which larger services need.
+ */
+function tailsCapacity(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amperes> {
+  const { tails = { state: 'unknown', obtain: 'measure the meter tails' } as const } = supply;
+  const area = factValue('size of the meter tails', tails);
+  if (isMissing(area) || meterTails.find({ tails: 'copper', tailsArea: area }) !== undefined) {
+    const tailsArea = sheet.given('tailsArea', tails);
+    return sheet.look(meterTails, { tails: sheet.label('tails', 'copper'), tailsArea });
+  }
+  const part = sheet.part('Tails of another size: copper, 70 °C, clipped direct at 30 °C, alone');
+  const method = part.label('method', 'C');
+  const loaded = part.label('loaded', phases === 3 ? '3' : '2');
+  const formation = part.label('formation', phases === 3 ? 'flat-or-trefoil' : 'flat-touching');
+  const conductorArea = part.given('conductorArea', tails);
+  part.look(table4D1A, { method, loaded, formation, conductorArea });
+  return sheet.gather('smallest', 'tabulatedCapacity', 'tailsCapacity', [part]);
+}
+
+/**
+ * Demand by BS 7671 and the On-Site Guide: allowances of the guide, charge points in full unless a load control holds
+ * them, a supply judged against cut-out, main switch and tails as distributors in Great Britain ask.
+ */
+export const bs7671Demand: DemandRules = {
+  methods: [guideDwelling, guideShop, guideShopRecalled, guideHotel, oneLineRule],
+  governing: {
+    title: 'the On-Site Guide for the stated premises',
+    methods: [guideDwelling, guideShop, guideHotel],
+  },
+  withPoints: demandWithPoints,
+  withControl: controlledDemand,
+  supply: {
+    cutOut: demandWithinCutOut,
+    mainSwitch: demandWithinMainSwitch,
+    tails: demandWithinTails,
+    ownService: serviceOfItsOwn,
+    tailsCapacity,
+    services: servicesOf,
+  },
+  cautions: [
+    'BS 7671:2018 with amendments 2 and 3 was withdrawn on 15 October 2026; whether amendment 4 of 2026 changed diversity or section 722 was not available.',
+  ],
+};

@@ -1,0 +1,17 @@
+import type { Sheet } from '../core/index.js';
+import type { ConnectionDecision, ConnectionFacts } from './connection.js';
+import type { FormEntry } from './form.js';
+
+/** Rules of a country's network operators: a value. */
+export interface NetworkRules {
+  /** Stable identifier. */
+  readonly id: string;
+  /** What they are called. */
+  readonly title: string;
+  /** Country, ISO 3166. */
+  readonly country: string;
+  /** Decides on these facts. */
+  decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision;
+  /** What the form for the network operator asks, in this order. */
+  readonly form: readonly FormEntry[];
+}

@@ -1,0 +1,47 @@
+import type { Comparison, Formula, Known, Sheet, Statement } from '../core/index.js';
+import type { Supply } from '../installation/index.js';
+import type { Amperes } from '../units/index.js';
+import type { DemandMethod } from './method.js';
+
+/** What a supply is judged by, and which services network operators offer. */
+export interface SupplyRules {
+  /** The demand against the rating of the cut-out. */
+  readonly cutOut: Comparison<'demand', 'cutOutRating'>;
+  /** The demand against the rating of a main switch. */
+  readonly mainSwitch: Comparison<'demand', 'mainSwitchRating'>;
+  /** The demand against what the meter tails carry. */
+  readonly tails: Comparison<'demand', 'tailsCapacity'>;
+  /** That the service feeds this installation alone. */
+  readonly ownService: Statement;
+  /** Takes down what the meter tails carry, A, on a sheet. */
+  tailsCapacity(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amperes>;
+  /** Ratings of the cut-out fuses of services with one or three line conductors, A, in ascending order. */
+  services(phases: 1 | 3): readonly Amperes[];
+}
+
+/**
+ * What a demand is found and judged by: methods, formulas and checks that a wiring code, a guide or network operators
+ * give, each with its source.
+ */
+export interface DemandRules {
+  /** Methods of guides, asked in this order, before those that belong to no guide (`generalMethods`). */
+  readonly methods: readonly DemandMethod[];
+  /**
+   * Those that govern where the user names none and no readings cover a year: the first that has to do with the
+   * premises; the connected load where none has.
+   */
+  readonly governing: {
+    /** In words, to stand between "otherwise" and "otherwise". */
+    readonly title: string;
+    /** In order of precedence; each is one of `methods`. */
+    readonly methods: readonly DemandMethod[];
+  };
+  /** Demand with the charge points in full. */
+  readonly withPoints: Formula<'existingDemand' | 'chargeCurrent', 'demand'>;
+  /** Demand where a load control holds charge points back. */
+  readonly withControl: Formula<'existingDemand' | 'chargeCurrent' | 'controlLimit' | 'restDemand', 'demand'>;
+  /** What the supply is judged by. */
+  readonly supply: SupplyRules;
+  /** What a person has to be told with every demand. */
+  readonly cautions: readonly string[];
+}
