@@ -10,8 +10,10 @@ import type {
 } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
 import type { Amperes, Celsius, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
+import type { Remedy } from './remedy.js';
 import type { RunFigures, TestPlan } from './verification.js';
 
+export type * from './remedy.js';
 export type * from './verification.js';
 
 /** Why a code has no rule for an aspect. */
@@ -208,6 +210,8 @@ export interface WiringCode {
   runFigures(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures;
   /** External earth fault loop impedance, Ω. */
   externalImpedance(circuit: CircuitCase): Known<Ohms>;
+  /** What could be changed where an earth fault is not disconnected in time, or what is missing to say so. */
+  remedies(circuit: CircuitCase, findings: Findings): Known<readonly Remedy[]>;
   /** The tests of initial verification in this edition. */
   readonly tests: TestPlan | NotEntered;
   /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */

@@ -1,7 +1,7 @@
 import { coordination, minimumSize, terminalTemperature, voltageDrop } from '../../src/codes/bs7671/index.js';
 import { externalImpedance, runFigures } from '../../src/codes/iec-family/test-figures.js';
 import { aspects, type NotRequired, type Rule, type WiringCode } from '../../src/codes/wiring-code.js';
-import { amperes, squareMillimetres } from '../../src/index.js';
+import { amperes, missing, squareMillimetres } from '../../src/index.js';
 
 const mine: Readonly<Record<string, Rule>> = {
   coordination,
@@ -23,6 +23,7 @@ export const smallCode: WiringCode = {
   timeCurrentLimits: () => undefined,
   runFigures,
   externalImpedance,
+  remedies: () => missing({ kind: 'fact', fact: 'remedies' }),
   tests: { notEntered: { kind: 'edition', edition: 'a code for tests', explain: 'it asks for no tests' } },
   earthingOptions: () => [],
   rules: Object.fromEntries(aspects.map((a) => [a, mine[a] ?? none])) as unknown as WiringCode['rules'],

@@ -1,8 +1,9 @@
-import type { Gap, Source } from '../../core/index.js';
+import { type Gap, missing, type Source } from '../../core/index.js';
 import type { Run } from '../../installation/index.js';
 import { CalculationError, squareMillimetres } from '../../units/index.js';
 import { closedRule } from '../iec-family/closed-rules.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
+import { remediesOf } from '../iec-family/remedies.js';
 import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { aspects, type ConductorSize, type WiringCode } from '../wiring-code.js';
@@ -91,6 +92,7 @@ export function bs7671(edition: string): WiringCode {
     timeCurrentLimits,
     runFigures,
     externalImpedance,
+    remedies: (circuit, findings) => (gap ? missing(gap) : remediesOf(circuit, findings, 0.95)),
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
     earthingOptions: gap ? () => [] : pointEarthing,
     rules: gap ? closedRules(entered, gap) : rulesOf(entered),

@@ -20,7 +20,7 @@ export * from './parallel-conductors.js';
 export * from './protective-conductor.js';
 export * from './rated-currents.js';
 export * from './rating-tables.js';
-export * from './remedies.js';
+export { type DisconnectionFailure, disconnectionRemedies, type SizeOption } from './remedies.js';
 export { delayOf } from './residual-position.js';
 export * from './voltage-drop.js';
 export * from './withstand.js';

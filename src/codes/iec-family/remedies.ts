@@ -2,7 +2,6 @@ import { factValue, type Known, missing, whenKnown } from '../../core/index.js';
 import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
 import {
-  type Amperes,
   amperes,
   type Metres,
   metres,
@@ -15,47 +14,8 @@ import {
   type Volts,
   volts,
 } from '../../units/index.js';
-import type { CircuitCase, Findings } from '../wiring-code.js';
+import type { CircuitCase, Findings, Remedy } from '../wiring-code.js';
 import { lengthOf, operatingTemperatureOf } from './loop-impedance.js';
-
-/** What could be changed when an earth fault is not disconnected in time, with the figure that it would need. */
-export type Remedy =
-  | {
-      /** A larger protective conductor. */
-      readonly change: 'protective-conductor';
-      /** Smallest size that would do, mm². */
-      readonly area: SquareMillimetres;
-    }
-  | {
-      /** Larger line conductors with the protective conductor that goes with them. */
-      readonly change: 'cable';
-      /** Smallest size that would do, mm². */
-      readonly area: SquareMillimetres;
-    }
-  | {
-      /** A device that operates at a smaller current, such as type B in place of C. */
-      readonly change: 'device';
-      /** Largest current that it may need, A. */
-      readonly operatingCurrent: Amperes;
-    }
-  | {
-      /** A shorter route, or a board that is nearer. */
-      readonly change: 'route';
-      /** Longest route, m. */
-      readonly length: Metres;
-    }
-  | {
-      /** A lower external impedance, from the distributor. */
-      readonly change: 'supply';
-      /** Largest external impedance, Ω. */
-      readonly externalImpedance: Ohms;
-    }
-  | {
-      /** A residual current device at the origin of the circuit. */
-      readonly change: 'residual-current-device';
-      /** Largest rated residual current, A. */
-      readonly rating: Amperes;
-    };
 
 /** A conductor size and its resistance in normal operation. */
 export interface SizeOption {
@@ -129,17 +89,6 @@ const sizes = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120] as const;
  * @param findings what the rule of disconnection found out
  * @param minimumVoltageFactor C_min, 1, above 0 to 1
  * @returns remedies, or what is missing to state them
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { assess, circuitCase, isMissing } from 'ohmwright';
- * import { bs7671, remediesOf } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- *
- * const { installation } = readSurvey(survey);
- * const { findings } = assess(bs7671('2018+A2:2022'), installation, 'cooker');
- * isMissing(remediesOf(circuitCase(installation, 'cooker'), findings, 0.95)); // => true
- * ```
  */
 export function remediesOf(
   circuit: CircuitCase,

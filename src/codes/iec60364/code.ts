@@ -1,4 +1,4 @@
-import type { Gap, Source } from '../../core/index.js';
+import { type Gap, missing, type Source } from '../../core/index.js';
 import { CalculationError, volts } from '../../units/index.js';
 import { closedRule } from '../iec-family/closed-rules.js';
 import { terminalTemperatureRule } from '../iec-family/conductor-size.js';
@@ -84,6 +84,7 @@ export function iec60364(wanted: string): WiringCode {
     timeCurrentLimits,
     runFigures,
     externalImpedance,
+    remedies: () => missing(gap),
     tests: { notEntered: gap },
     earthingOptions: () => [],
     rules: Object.fromEntries(

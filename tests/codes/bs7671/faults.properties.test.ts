@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   breakingCapacity,
+  bs7671,
   compareMeasured,
   designFromMeasured,
   disconnection,
@@ -9,7 +10,6 @@ import {
   eightTenthsRule,
   measuredLimitExact,
   protectiveConductor,
-  remediesOf,
   writeRunImpedance,
 } from '../../../src/codes/bs7671/index.js';
 import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
@@ -249,11 +249,14 @@ describe('remedies', () => {
       });
     const { findings, of } = judged(house([at(6)]));
     expect(of('automatic-disconnection').verdict).toBe('fail');
-    const found = remediesOf(caseOf(house([at(6)]), 'ev'), findings, 0.95);
+    const remedies = (edition: string, of = findings) => bs7671(edition).remedies(caseOf(house([at(6)]), 'ev'), of);
+    const found = remedies('2018+A2:2022');
     if (!Array.isArray(found)) throw new Error('no remedies');
     expect(found[0]).toEqual({ change: 'cable', area: 10 });
     expect(judged(house([at(10)])).of('automatic-disconnection').verdict).toBe('pass');
-    expect(remediesOf(caseOf(house([at(6)]), 'ev'), {}, 0.95)).toHaveProperty('missing');
+    expect(remedies('2018+A2:2022', {})).toHaveProperty('missing');
+    // of an edition whose text was not available nothing is offered
+    expect(remedies('2018+A4:2026')).toHaveProperty('missing');
   });
   test('a little too much may be mended at the supply; nothing is offered where nothing fails', () => {
     const slightly = disconnectionRemedies({ ...failing, loop: ohms(1.4) });
