@@ -1,0 +1,309 @@
+/**
+ * A circuit judged by BS 7671:2018+A2:2022 in straight-line code, as somebody would write it who needs this answer and
+ * no other: the anchor that `assess` is measured against. It knows single-phase TN installations whose facts are all
+ * known, copper cable of two constructions in air, and circuit-breakers; feeders may stand ahead of the circuit.
+ */
+import type { ChargePoint, Installation, Load, ResidualDevice } from '../../src/index.js';
+import { atLeast, atMost, holds, notRequired, open, type Result, reaches, within } from './by-hand-checks.js';
+import {
+  at,
+  type Circuit,
+  type Conductors,
+  cell,
+  circuitOf,
+  isLighting,
+  isPoint,
+  isSocket,
+  known,
+  loadOf,
+  outletsBelow,
+  step,
+} from './by-hand-facts.js';
+import {
+  breaking,
+  delayOf,
+  disconnection,
+  discrimination,
+  lineWithstand,
+  prospectiveAtOrigin,
+  protectiveConductor,
+} from './by-hand-faults.js';
+import {
+  ambientFactors,
+  type BySize,
+  bondingAreas,
+  capacities,
+  containInsulation,
+  dropRates,
+  groupFactors,
+  insulationFactors,
+  type Steps,
+  smoothWithstand,
+} from './by-hand-tables.js';
+
+function coordination({ run, own, designCurrent, rating }: Circuit, results: Result[]) {
+  results.push(atLeast('device-carries-load', rating, designCurrent));
+  const { construction, insulation } = run.cable;
+  if (construction !== 'flat-twin-and-earth' && construction !== 'armoured')
+    throw new Error('by hand, two cables only');
+  const columns: Readonly<Record<string, BySize>> = capacities[construction];
+  const ambients = ambientFactors[insulation] as Steps;
+  let capacityOfRoute = Number.POSITIVE_INFINITY;
+  let hottest = Number.NEGATIVE_INFINITY;
+  for (const section of run.stretches) {
+    const method = known(section.method);
+    const ambient = known(section.ambient);
+    const tabulated = cell(columns[method], own.area);
+    let factors = step(ambients, ambient);
+    if (section.group) {
+      const circuits = known(section.group.circuits);
+      if (circuits > 1) factors *= step(groupFactors[section.group.arrangement] as Steps, circuits);
+    }
+    if (section.insulated) {
+      const insulated = known(section.insulated);
+      if (containInsulation.has(method)) results.push(holds('insulation-counted-once', true));
+      else if (insulated > 0) factors *= own.area > 10 ? Number.NaN : step(insulationFactors, Math.min(insulated, 0.5));
+    }
+    const capacity = tabulated * factors;
+    results.push(
+      atLeast('tabulated-capacity', tabulated, rating / factors),
+      atMost('load-within-capacity', designCurrent, capacity),
+      atMost('conventional-overload', 1.45 * rating, 1.45 * capacity),
+    );
+    capacityOfRoute = Math.min(capacityOfRoute, capacity);
+    const temperature = ambient + (designCurrent / capacity) ** 2 * (own.operating - ambient);
+    hottest = Math.max(hottest, temperature > 1200 ? Number.NaN : temperature); // no conductor is that hot
+  }
+  return { capacity: capacityOfRoute, hottest };
+}
+
+/** A run of the way as voltage drop sees it: one conductor there, one back. */
+interface Piece {
+  readonly r: number;
+  readonly x: number;
+  /** Current that leaves at its end, A, in phase with the voltage there. */
+  readonly leaving: number;
+}
+
+/** Supply voltage that leaves a voltage at the end of the way: from the end back to the source. */
+function supplyFor(atEnd: number, pieces: readonly Piece[]): number {
+  let [re, im, flowRe, flowIm] = [atEnd, 0, 0, 0];
+  for (let i = pieces.length - 1; i >= 0; i--) {
+    const { r, x, leaving } = pieces[i] as Piece;
+    const voltage = Math.sqrt(re * re + im * im);
+    flowRe += (leaving * re) / voltage;
+    flowIm += (leaving * im) / voltage;
+    re += 2 * (r * flowRe - x * flowIm);
+    im += 2 * (x * flowRe + r * flowIm);
+  }
+  return Math.sqrt(re * re + im * im);
+}
+
+/** Voltage at the end of the way for a supply voltage: currents are held, so that both move almost alike. */
+function voltageAtEnd(supply: number, pieces: readonly Piece[]): number {
+  let voltage = supply;
+  for (let round = 0; round < 50 && voltage > 0; round++) {
+    const missing = supply - supplyFor(voltage, pieces);
+    voltage += missing;
+    if (Math.abs(missing) <= 1e-13 * supply) return voltage;
+  }
+  return Number.NaN; // the load cannot be served
+}
+
+const hasWindow = (p: ChargePoint) => p.openPenDevice && known(p.openPenDevice) === 'line-neutral-window-device';
+
+function voltageDrop(circuit: Circuit, hottest: number, results: Result[]) {
+  const { runs, run, conductors, nominal } = circuit;
+  const currents = runs.map((r) => (r === run ? circuit.designCurrent : Math.min(loadOf(r), known(r.device.rating))));
+  let totalDrop = 0;
+  const pieces = runs.map((r, i): Piece => {
+    const { area, length, line, operating } = conductors[i] as Conductors;
+    const current = currents[i] as number;
+    totalDrop += (cell(dropRates[r.cable.construction as 'armoured'], area) / 1000) * current * length;
+    const temperature = r === run && Number.isFinite(hottest) ? hottest : operating;
+    return { r: at(temperature, line), x: 0.08e-3 * length, leaving: current - (currents[i + 1] ?? 0) };
+  });
+  results.push(atMost('voltage-drop', totalDrop / nominal, run.feeds.some(isLighting) ? 0.03 : 0.05));
+  const voltageAtLowestSupply = voltageAtEnd(216.2, pieces);
+  const voltageAtHighestSupply = voltageAtEnd(253, pieces);
+  if (circuit.points.some(hasWindow))
+    results.push(
+      within('voltage-window', voltageAtLowestSupply, 207, 253, 'advice'),
+      within('voltage-window', voltageAtHighestSupply, 207, 253, 'advice'),
+    );
+  return { totalDrop, voltageAtLowestSupply, voltageAtHighestSupply };
+}
+
+const isPrompt = (r: ResidualDevice) => r.delayTime === undefined && (!r.delay || known(r.delay) === 'general');
+
+/** The device that protects a charge point: of the prompt ones of at most 30 mA, else of all, the most sensitive. */
+function protecting(devices: readonly ResidualDevice[]): ResidualDevice | undefined {
+  const prompt = devices.filter((d) => isPrompt(d) && known(d.rating) <= 0.03);
+  let best: ResidualDevice | undefined;
+  for (const d of prompt.length > 0 ? prompt : devices) if (!best || known(d.rating) < known(best.rating)) best = d;
+  return best;
+}
+
+function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Result[]): void {
+  const every = upstream.map((u) => u.device);
+  if (point.residual) every.push(point.residual);
+  const device = protecting(every);
+  if (!device) {
+    results.push(open('residual-current-rating'));
+    return;
+  }
+  const rated = known(device.rating);
+  const type = known(device.type);
+  const isOwn =
+    point.residual !== undefined ||
+    upstream.some((u) => u.points.length <= 1 && (u.device.pointsServed ?? 1) <= 1 && known(u.device.rating) <= 0.03);
+  results.push(
+    rated <= 0.03 && !isPrompt(device)
+      ? open('residual-current-rating')
+      : atMost('residual-current-rating', rated, 0.03),
+    holds('residual-current-type', type === 'B' || (type !== 'AC' && known(point.directCurrentDetection))),
+    holds('residual-current-poles', known(device.opensAllLive)),
+    holds('residual-current-one-per-point', isOwn),
+  );
+}
+
+const feedsBack = (o: Load | ChargePoint) =>
+  isPoint(o) ? o.bidirectional === true : o.purpose === 'generation' || o.purpose === 'storage';
+
+function residualCurrent(circuit: Circuit, results: Result[]): void {
+  const { installation, run, board, feeders, points, upstream } = circuit;
+  for (const point of points) residualOfPoint(point, circuit, results);
+  const shallow = run.stretches.some((s) => s.concealedShallow && known(s.concealedShallow));
+  const place = 'residual-current-position';
+  results.push(shallow ? holds(place, upstream.length > 0) : notRequired(place));
+  for (const { device, points: through } of upstream) {
+    const type = known(device.type);
+    if (type === 'B' || through.length === 0) continue;
+    let sum = 0;
+    for (const p of through) sum += known(p.directCurrentDetection) ? 0.006 : Number.NaN;
+    results.push(atMost('smooth-current-upstream', sum, smoothWithstand[type]));
+  }
+  const behind = [...upstream];
+  for (const p of points) if (p.residual) behind.push({ device: p.residual, points: [p] });
+  for (let i = 1; i < behind.length; i++) {
+    const above = (behind[i - 1] as (typeof behind)[number]).device;
+    const below = (behind[i] as (typeof behind)[number]).device;
+    const selective = delayOf(above) === 'selective' && reaches(known(above.rating), 3 * known(below.rating));
+    results.push(holds('residual-current-selectivity', selective, 'advice'));
+  }
+  for (const { device, points: through } of behind) {
+    if (through.length === 0) continue;
+    let sum = 0;
+    for (const p of through) sum += known(p.standingLeakage);
+    results.push(atMost('standing-current', sum, 0.3 * known(device.rating)));
+  }
+  if (points.some(feedsBack))
+    for (const { device } of upstream) results.push(holds('residual-current-both-ways', known(device.bidirectional)));
+  const infeeds = board.runs.filter((r) => outletsBelow(r).some(feedsBack));
+  if (infeeds.length > 0) {
+    let infeed: number = known((feeders.at(-1)?.device ?? installation.supply.cutOut).rating);
+    for (const r of infeeds) infeed += known(r.device.rating);
+    results.push(atLeast('board-rating', known(board.rating), infeed));
+  }
+}
+
+function earthingAndBonding({ supply }: Installation, results: Result[]): void {
+  const tails = known(supply.tails);
+  const byTails = tails <= 16 ? tails : tails <= 35 ? 16 : tails / 2;
+  const pme = known(supply.system) === 'TN-C-S';
+  const bonding = pme ? step(bondingAreas, known(supply.supplyNeutral)) : Math.min(Math.max(byTails / 2, 6), 25);
+  const least = pme ? Math.max(byTails, bonding) : byTails;
+  results.push(atLeast('earthing-conductor', known(supply.earthingConductor), least));
+  if (!supply.bonding) results.push(open('main-bonding-conductor'));
+  else if (supply.bonding.length === 0) results.push(notRequired('main-bonding-conductor'));
+  else for (const { area } of supply.bonding) results.push(atLeast('main-bonding-conductor', known(area), bonding));
+}
+
+const devices = ['touch-voltage-device', 'line-neutral-window-device', 'equal-device'];
+
+function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, results: Result[]): void {
+  const { supply } = installation;
+  const check = 'charge-point-earthing';
+  if (points.length === 0) results.push(notRequired(check));
+  for (const point of points) {
+    const fitted = point.openPenDevice ? known(point.openPenDevice) : 'none';
+    const arrangement = point.earthing ?? (fitted === 'none' ? undefined : fitted);
+    const windowed = arrangement === 'line-neutral-window-device';
+    if (!known(point.outdoors) || known(supply.system) === 'TN-S') results.push(notRequired(check));
+    else if (arrangement === undefined) results.push(open(check));
+    else if (!devices.includes(arrangement)) throw new Error('by hand, devices only');
+    else if (supply.specialLocation && supply.specialLocation !== 'none')
+      results.push(holds('combined-earth-allowed', false));
+    else {
+      if (windowed) results.push(holds('single-phase-installation', known(supply.phases) === 1));
+      results.push(holds(arrangement, fitted === arrangement));
+    }
+    if (windowed)
+      results.push(atMost('line-neutral-window-margin', totalDrop, 0.94 * supply.nominalVoltage - 207, 'advice'));
+  }
+}
+
+/** What is judged of a circuit, and the figures that are handed on. */
+export interface Judged {
+  readonly run: string;
+  readonly verdict: 'pass' | 'fail' | 'not-determined';
+  readonly results: readonly Result[];
+  readonly figures: Readonly<Record<string, number>>;
+}
+
+/**
+ * Judges a circuit by every group of checks, in the order of the library.
+ * @param installation the installation
+ * @param id name of the circuit
+ */
+export function judgeByHand(installation: Installation, id: string): Judged {
+  const circuit = circuitOf(installation, id);
+  const { run, boards, feeders, own, rating } = circuit;
+  const { cutOut } = installation.supply;
+  const results: Result[] = [];
+
+  const { capacity, hottest } = coordination(circuit, results);
+  const drop = voltageDrop(circuit, hottest, results);
+  const loop = disconnection(circuit, results);
+  residualCurrent(circuit, results);
+
+  const prospective = prospectiveAtOrigin(circuit);
+  const broken = breaking(circuit, prospective);
+  lineWithstand(circuit, capacity, prospective, broken, results);
+  protectiveConductor(circuit, loop.loopImpedance, prospective, results);
+  results.push(broken, discrimination('discrimination-with-cut-out', cutOut, run, prospective));
+  for (const f of feeders)
+    results.push(discrimination('discrimination-with-feeder-device', f.device, run, prospective));
+
+  const terminals = run.terminalTemperature ? known(run.terminalTemperature) : 70;
+  results.push(atMost('terminal-temperature', hottest, terminals));
+  results.push(atLeast('minimum-size', own.area, run.feeds.every(isLighting) ? 1 : 1.5));
+  earthingAndBonding(installation, results);
+  earthingOfPoints(circuit, drop.totalDrop, results);
+  const surge = boards.some((b) => b.surgeProtection && known(b.surgeProtection));
+  results.push(surge ? holds('surge-protection', true) : open('surge-protection'));
+  const arcs = run.feeds.some(isSocket) && rating <= 32;
+  results.push(arcs ? open('arc-detection') : notRequired('arc-detection'));
+
+  let verdict: Judged['verdict'] = 'pass';
+  for (const r of results) {
+    if (r.weight !== 'rule') continue;
+    if (r.verdict === 'fail') verdict = 'fail';
+    else if (r.verdict === 'not-determined' && verdict === 'pass') verdict = 'not-determined';
+  }
+  const figures = {
+    designCurrent: circuit.designCurrent,
+    capacity,
+    hottest,
+    totalDrop: drop.totalDrop,
+    voltageAtLowestSupply: drop.voltageAtLowestSupply,
+    voltageAtHighestSupply: drop.voltageAtHighestSupply,
+    loopAtOrigin: loop.loopAtOrigin,
+    loopImpedance: loop.loopImpedance,
+    loopImpedanceLimit: loop.loopImpedanceLimit,
+    lineAndProtectiveCold: own.line + own.protective,
+    protectiveArea: own.protectiveArea,
+    prospectiveAtOrigin: prospective,
+  };
+  return { run: run.id, verdict, results, figures };
+}
