@@ -6,6 +6,8 @@ export interface Comparison {
   readonly anchor: string;
   /** How many pieces one call does; times are given for one piece. Default 1. */
   readonly per?: number;
+  /** Set where other processes do the work: the clock on the wall counts, not the processor time of this one. */
+  readonly processes?: boolean;
   /**
    * The ways, by name. A call does the work once and returns something that depends on all of it; `call` counts the
    * calls, so that inputs can vary. What takes nanoseconds belongs in a loop inside the way, with `per` as its count:
@@ -20,6 +22,7 @@ export const compare = <W extends string>(
   about: {
     readonly anchor: NoInfer<W>;
     readonly per?: number;
+    readonly processes?: boolean;
     readonly ways: Readonly<Record<W, (call: number) => unknown>>;
   },
 ): Comparison => ({ title, ...about });

@@ -14,6 +14,7 @@ const built = (name: string) => JSON.stringify(new URL(`file://${process.cwd()}/
 export default [
   compare('a process that loads the package', {
     anchor: 'an empty script',
+    processes: true,
     ways: {
       'an empty script': script(''),
       'import of the root': script(`import ${built('index')}`),
