@@ -40,7 +40,7 @@ export interface CoincidentCharging {
 }
 
 const cautions = [
-  'For information. The demand for design is that of all charge points at once unless a load control with a name and a limit holds them (BS 7671 722.311).',
+  'For information. The demand for design is that of all charge points at once unless a load control with a name and a limit holds them.',
   'The largest demand of an evening exceeds the percentile at its busiest instant.',
   'Published factors differ several-fold between places; participation, duration and window are the user’s.',
 ];

@@ -1,7 +1,7 @@
 import { formula } from '../../core/index.js';
 
 /**
- * Demand of dwellings on one riser by a simultaneity factor. NF C 14-100, as reproduced in an installation handbook.
+ * Demand of like dwellings on one riser by a simultaneity factor. Definition of a simultaneity factor.
  */
 export const riserDemand = /* @__PURE__ */ formula({
   id: 'riser-demand',
@@ -10,7 +10,7 @@ export const riserDemand = /* @__PURE__ */ formula({
   output: 'groupPower',
   expression: 'dwellings * dwellingPower * simultaneityFactor',
   compute: ({ dwellings, dwellingPower, simultaneityFactor }) => dwellings * dwellingPower * simultaneityFactor,
-  source: { document: 'NF C 14-100', clause: 'as reproduced in an installation handbook', provenance: 'one-source' },
+  source: { document: 'definition of a simultaneity factor', provenance: 'definition' },
 });
 
 /**
