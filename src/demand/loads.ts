@@ -5,6 +5,7 @@ import {
   type Installation,
   type Line,
   type Load,
+  lineConductors,
   type Purpose,
   purposes,
   type Run,
@@ -66,8 +67,6 @@ export interface DemandCase {
   readonly sources: readonly DemandLoad[];
   readonly controls: readonly DemandControl[];
 }
-
-const everyLine: readonly Line[] = ['L1', 'L2', 'L3'];
 
 /** Of a range the upper end: a demand is never taken lower than it may be. */
 const upper = (fact: Fact<Amperes>): Fact<Amperes> =>
@@ -240,7 +239,7 @@ export function demandCase(installation: Installation): DemandCase {
   const { supply, board } = installation;
   const phases = supply.phases.state === 'known' ? supply.phases.value : undefined;
   const walk: Walk = {
-    lines: phases === 1 ? ['L1'] : everyLine,
+    lines: phases === 1 ? [lineConductors[0]] : lineConductors,
     voltage: supply.nominalVoltage,
     loads: [],
     points: [],
@@ -261,6 +260,6 @@ export function demandCase(installation: Installation): DemandCase {
   if (walk.problems.length > 0) throw invalidInput('the installation', walk.problems);
   const { loads, points, sources, controls } = walk;
   const used = (line: Line) => loads.some((l) => l.lines.includes(line)) || points.some((p) => p.lines.includes(line));
-  const lines = phases === undefined ? everyLine.filter(used) : walk.lines;
+  const lines = phases === undefined ? lineConductors.filter(used) : walk.lines;
   return { installation, lines, loads, points, sources, controls };
 }

@@ -3,8 +3,11 @@ import type { Amperes, Metres, Ratio, Watts } from '../units/index.js';
 import type { ResidualDevice } from './device.js';
 import type { Electrode } from './supply.js';
 
-/** Line conductors that a load uses. */
-export type Line = 'L1' | 'L2' | 'L3';
+/** The line conductors of a supply, in the order of their phases. */
+export const lineConductors = ['L1', 'L2', 'L3'] as const;
+
+/** A line conductor. */
+export type Line = (typeof lineConductors)[number];
 
 /** What loads are for. */
 export const purposes = [

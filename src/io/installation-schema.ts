@@ -1,15 +1,19 @@
 import * as z from 'zod';
-import type { Board, ChargePoint, Load, Outlet, Run } from '../installation/index.js';
+import {
+  type Board,
+  type ChargePoint,
+  type Load,
+  lineConductors,
+  type Outlet,
+  type Run,
+} from '../installation/index.js';
 import { fact, factField, may, must, named, quantityField, record } from './field.js';
 
 export const NAME = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9 ._-]{0,59}$/, 'must be a short name of letters, digits, space, dot, dash');
 export const TEXT = z.string().max(500);
-export const LINES = z
-  .array(z.enum(['L1', 'L2', 'L3']))
-  .min(1)
-  .max(3);
+export const LINES = z.array(z.enum(lineConductors)).min(1).max(3);
 export const COUNT = z.number().int('must be a whole number').min(0).max(10000);
 export const yes = named('fact.yes-or-no', fact(z.boolean()));
 

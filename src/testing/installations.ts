@@ -1,17 +1,18 @@
 import fc from 'fast-check';
-import type {
-  Board,
-  Cable,
-  ChargePoint,
-  Installation,
-  Line,
-  Load,
-  OvercurrentDevice,
-  OvercurrentKind,
-  ResidualDevice,
-  Run,
-  Stretch,
-  Supply,
+import {
+  type Board,
+  type Cable,
+  type ChargePoint,
+  type Installation,
+  type Line,
+  type Load,
+  lineConductors,
+  type OvercurrentDevice,
+  type OvercurrentKind,
+  type ResidualDevice,
+  type Run,
+  type Stretch,
+  type Supply,
 } from '../installation/index.js';
 import {
   amperes,
@@ -187,7 +188,7 @@ export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretc
   );
 }
 
-const linesOf = (three: boolean): readonly Line[] => (three ? ['L1', 'L2', 'L3'] : ['L1']);
+const linesOf = (three: boolean): readonly Line[] => (three ? lineConductors : [lineConductors[0]]);
 
 /**
  * Charge points.

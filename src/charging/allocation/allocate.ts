@@ -1,17 +1,9 @@
-import type { Line } from '../../installation/index.js';
+import { type Line, lineConductors } from '../../installation/index.js';
 import { vectorSum } from '../../physics/index.js';
 import { type Amperes, amperes } from '../../units/index.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 import { inspection } from '../network/refuse.js';
-import {
-  chargingByNode,
-  LINE_BIT,
-  LINE_NAME,
-  type Moment,
-  momentOf,
-  type TreeOrder,
-  treeOrder,
-} from '../network/tree-order.js';
+import { chargingByNode, LINE_BIT, type Moment, momentOf, type TreeOrder, treeOrder } from '../network/tree-order.js';
 import { decide, type Ruling } from './decide.js';
 import type { AllocationPolicy, NotPromised } from './policy.js';
 import { exceededPair } from './unbalance.js';
@@ -161,7 +153,7 @@ export function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Fl
   order.nodes.forEach((node, v) => {
     for (let p = 0; p < 3; p++) {
       const excess = moment.base[3 * v + p]! - order.limit[3 * v + p]!;
-      if (excess > 0) overloaded.push({ node: node.id, line: LINE_NAME[p]!, excess: amperes(excess) });
+      if (excess > 0) overloaded.push({ node: node.id, line: lineConductors[p]!, excess: amperes(excess) });
     }
   });
   return { points, nodes, overloaded, notPromised: notPromised(order, ruling) };
@@ -186,7 +178,7 @@ function bindingOf(
       const left = moment.room[c]! - charging[c]!;
       if (left < tightest) [tightest, at] = [left, c];
     }
-  const [node, line] = [order.nodes[Math.floor(at / 3)]?.id ?? '', LINE_NAME[at % 3] ?? 'L1'];
+  const [node, line] = [order.nodes[Math.floor(at / 3)]?.id ?? '', lineConductors[at % 3] ?? lineConductors[0]];
   const wanted = x[i] === 0 && ruling.floors ? moment.least[i]! : Math.max(step, 1e-7);
   if (tightest < wanted - 1e-9) {
     if (x[i] === 0 && moment.base[at]! > order.limit[at]!) return { kind: 'overloaded', node, line };

@@ -1,10 +1,11 @@
 import { own } from '../../core/own.js';
+import { type Line, lineConductors } from '../../installation/index.js';
 import { type Amperes, amperes, CalculationError, type Seconds } from '../../units/index.js';
 import { rulingOf } from '../allocation/allocate.js';
 import { decide, type Ruling } from '../allocation/decide.js';
 import { lowerToBalance } from '../allocation/unbalance.js';
 import type { ChargingNetwork } from '../network/network.js';
-import { LINE_BIT, LINE_NAME, type Moment, momentOf, type TreeOrder, treeOrder } from '../network/tree-order.js';
+import { LINE_BIT, type Moment, momentOf, type TreeOrder, treeOrder } from '../network/tree-order.js';
 import { faultIn, type MeasurementFault, otherLoad } from './measurement.js';
 import { excessTimeOf } from './reaction.js';
 import { type SafeCurrents, safeCurrents } from './safe-currents.js';
@@ -51,7 +52,7 @@ export interface ControlStep {
   /** Why the measurement was not used. */
   readonly fault?: MeasurementFault;
   /** Limits that other load alone exceeds. */
-  readonly overloaded: readonly { readonly node: string; readonly line: 'L1' | 'L2' | 'L3' }[];
+  readonly overloaded: readonly { readonly node: string; readonly line: Line }[];
 }
 
 /** A controller for one network: two pure functions and the figures that go with them. */
@@ -259,10 +260,11 @@ function share(engine: Engine, state: ControlState, measurement: ControlMeasurem
       ...(lingers ? { lingers } : {}),
     };
   });
-  const overloaded: { node: string; line: 'L1' | 'L2' | 'L3' }[] = [];
+  const overloaded: { node: string; line: Line }[] = [];
   order.nodes.forEach((node, v) => {
     for (let p = 0; p < 3; p++)
-      if (moment.base[3 * v + p]! > order.limit[3 * v + p]!) overloaded.push({ node: node.id, line: LINE_NAME[p]! });
+      if (moment.base[3 * v + p]! > order.limit[3 * v + p]!)
+        overloaded.push({ node: node.id, line: lineConductors[p]! });
   });
   return {
     state: { clock, measuredAt: measurement.at, turn, points },

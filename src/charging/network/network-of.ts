@@ -1,6 +1,13 @@
 import { type Fact, factValue, isMissing, type Known, type Missing } from '../../core/index.js';
 import { own } from '../../core/own.js';
-import type { Board, ChargePoint, Installation, Line, Run } from '../../installation/index.js';
+import {
+  type Board,
+  type ChargePoint,
+  type Installation,
+  type Line,
+  lineConductors,
+  type Run,
+} from '../../installation/index.js';
 import { type Amperes, amperes } from '../../units/index.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint, type PerLine } from './network.js';
 
@@ -53,13 +60,13 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     const known = limits.filter((value) => value !== undefined);
     if (known.length === 0) return undefined;
     const most = Math.min(...known);
-    const on = (line: Line) => amperes(lines.includes(line) ? most : 0);
-    return [on('L1'), on('L2'), on('L3')];
+    const [one, two, three] = lineConductors.map((line) => amperes(lines.includes(line) ? most : 0));
+    return [one!, two!, three!];
   };
 
   const { supply } = installation;
   const phases = read('line conductors of the supply', supply.phases);
-  const all: readonly Line[] = phases === 1 ? ['L1'] : ['L1', 'L2', 'L3'];
+  const all: readonly Line[] = phases === 1 ? [lineConductors[0]] : lineConductors;
   const fuse = read('cutOutRating', supply.cutOut.rating);
   const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
   nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance }));

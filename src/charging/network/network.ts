@@ -1,7 +1,7 @@
 import type { Line } from '../../installation/index.js';
 import type { Amperes, Ratio, Seconds, WattHours } from '../../units/index.js';
 
-/** A current on each of the lines L1, L2 and L3, A; positive towards the loads, negative when power is exported. */
+/** A current on each line conductor in the order of `lineConductors`, A; positive towards the loads, negative when power is exported. */
 export type PerLine = readonly [Amperes, Amperes, Amperes];
 
 /** A place with a limit that everything behind it shares: intake, board, row of points. */

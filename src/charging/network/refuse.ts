@@ -1,8 +1,8 @@
+import { lineConductors } from '../../installation/index.js';
 import { invalidInput, type Problem } from '../../units/index.js';
 import type { ChargingNetwork, NetworkNode, NetworkPoint } from './network.js';
 import { LEAST_CURRENT } from './network.js';
 
-const LINES = ['L1', 'L2', 'L3'];
 type Path = readonly (string | number)[];
 
 /** Collects what is wrong with an input, each with its path. */
@@ -40,6 +40,9 @@ export function inspection(): Inspection {
   };
 }
 
+/** What is said where currents do not go with the line conductors. */
+export const THREE_CURRENTS = 'must have three currents, for L1, L2 and L3';
+
 /** Results go by name, and a record cannot hold this one. */
 const noName = "'__proto__' cannot be a name";
 
@@ -73,7 +76,7 @@ function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: 
   ] as const) {
     const values = node[name];
     if (values === undefined) continue;
-    found.when(values.length !== 3, [...path, name], 'must have three currents, for L1, L2 and L3');
+    found.when(values.length !== 3, [...path, name], THREE_CURRENTS);
     values.forEach((value, p) => {
       found.number(value, [...path, name, p], least === undefined ? {} : { least });
     });
@@ -98,7 +101,7 @@ function inspectPoint(point: NetworkPoint, found: Inspection, path: () => Path):
   const good =
     lines.length >= 1 &&
     lines.length <= 3 &&
-    lines.every((line, k) => LINES.includes(line) && lines.indexOf(line) === k) &&
+    lines.every((line, k) => lineConductors.includes(line) && lines.indexOf(line) === k) &&
     Number.isFinite(most) &&
     least > 0 &&
     most >= least &&
@@ -106,7 +109,7 @@ function inspectPoint(point: NetworkPoint, found: Inspection, path: () => Path):
   if (!good) {
     found.when(lines.length < 1 || lines.length > 3, [...path(), 'lines'], 'must name one to three lines');
     lines.forEach((line, k) => {
-      found.when(!LINES.includes(line), [...path(), 'lines', k], `there is no line '${line}'`);
+      found.when(!lineConductors.includes(line), [...path(), 'lines', k], `there is no line '${line}'`);
       found.when(lines.indexOf(line) !== k, [...path(), 'lines', k], `names '${line}' twice`);
     });
     const numbers = [

@@ -1,3 +1,4 @@
+import { type Line, lineConductors } from '../../installation/index.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint } from './network.js';
 import { inspection, inspectNetwork } from './refuse.js';
 
@@ -61,13 +62,11 @@ export interface Moment {
 
 /** Bits of the lines in a mask, by place. */
 export const LINE_BIT = [1, 2, 4] as const;
-/** Names of the lines, by place. */
-export const LINE_NAME = ['L1', 'L2', 'L3'] as const;
 
 /** Mask of the first `count` of these lines. */
-export const maskOf = (lines: readonly string[], count: number): number => {
+export const maskOf = (lines: readonly Line[], count: number): number => {
   let mask = 0;
-  for (let k = 0; k < count; k++) mask |= lines[k] === 'L1' ? 1 : lines[k] === 'L2' ? 2 : 4;
+  for (let k = 0; k < count; k++) mask |= LINE_BIT[lineConductors.indexOf(lines[k]!)]!;
   return mask;
 };
 

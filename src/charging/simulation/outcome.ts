@@ -23,7 +23,7 @@ export interface SessionOutcome {
   readonly waited: Seconds;
 }
 
-/** A time on each of the lines L1, L2 and L3, s. */
+/** A time on each line conductor in the order of `lineConductors`, s. */
 export type TimePerLine = readonly [Seconds, Seconds, Seconds];
 
 /** What a node saw. */

@@ -1,5 +1,6 @@
+import { lineConductors } from '../../installation/index.js';
 import { amperes, seconds } from '../../units/index.js';
-import { LINE_BIT, LINE_NAME, type TreeOrder } from '../network/tree-order.js';
+import { LINE_BIT, type TreeOrder } from '../network/tree-order.js';
 import type { NodeOutcome, SimulationSeries } from './outcome.js';
 
 const LINES = [0, 1, 2] as const;
@@ -77,7 +78,7 @@ export function seriesOf(order: TreeOrder) {
         points: inOrder.map((i) => ({
           id: points[i]!.id,
           current: Object.fromEntries(
-            LINES.filter((p) => wired[i]! & LINE_BIT[p]).map((p) => [LINE_NAME[p], byPoint[i]![p]!]),
+            LINES.filter((p) => wired[i]! & LINE_BIT[p]).map((p) => [lineConductors[p], byPoint[i]![p]!]),
           ),
         })),
         load: nodes.map(({ id }, v) => ({ id, current: named(byNode[v]!) })),

@@ -1,6 +1,6 @@
 import type { Seconds } from '../../units/index.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
-import type { Inspection } from '../network/refuse.js';
+import { type Inspection, THREE_CURRENTS } from '../network/refuse.js';
 
 /** Values that change with time; after the last value the first one comes again. */
 export interface RepeatingProfile<V> {
@@ -87,7 +87,7 @@ export function inspectProfiles(
         value.every((current) => Number.isFinite(current) && !(current < (ends.least ?? current)))
       )
         return;
-      found.when(value.length !== 3, [...path, 'values', j], 'must have three currents, for L1, L2 and L3');
+      found.when(value.length !== 3, [...path, 'values', j], THREE_CURRENTS);
       value.forEach((current, p) => {
         found.number(current, [...path, 'values', j, p], ends);
       });
