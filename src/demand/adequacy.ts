@@ -228,7 +228,7 @@ export function adequacyOfCase(rules: SupplyRules, c: DemandCase, demand: Demand
  * Whether the supply carries the demand, line by line, against cut-out, main switch and tails; what is left; the largest
  * setting that fits; whether a limiter helps; what another supply would change. A rating that is not known ends in
  * `not-determined`, never in a usual value; so does a service that is looped with a neighbour's, or may be.
- * @param rules methods, formulas and checks by which demand is found and judged, such as `bs7671Demand`
+ * @param rules methods, formulas and checks by which demand is found and judged, from a wiring code
  * @param installation the installation
  * @param options premises and what else changes a demand
  * @param sheet where the calculation is written; nowhere when absent

@@ -178,9 +178,10 @@ function governs(
   if (options.governing !== undefined) return { result: named(options.governing), why: 'named by the user' };
   const metered = named(halfHourReadings.id);
   const year = options.readings !== undefined && daysCovered(options.readings) >= 365;
-  const guide = rules.governing.methods.map((m) => named(m.id)).find((m) => m.verdict !== 'not-applicable');
+  const guide = rules.governing?.methods.map((m) => named(m.id)).find((m) => m.verdict !== 'not-applicable');
   const result = metered.verdict === 'applicable' && year ? metered : (guide ?? named(connectedLoad.id));
-  const why = `half-hour readings that cover a whole year govern; otherwise ${rules.governing.title}; otherwise the connected load`;
+  const titles = [...(rules.governing ? [rules.governing.title] : []), 'the connected load'];
+  const why = `half-hour readings that cover a whole year govern; otherwise ${titles.join('; otherwise ')}`;
   return { result, why };
 }
 
@@ -242,7 +243,7 @@ export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandO
 /**
  * The maximum demand of an installation by every method that applies, per line, with the assumption beside each number.
  * Charge points count at 100 % unless a load control with a name and a known limit holds them.
- * @param rules methods, formulas and checks by which demand is found and judged, such as `bs7671Demand`
+ * @param rules methods, formulas and checks by which demand is found and judged, from a wiring code
  * @param installation the installation
  * @param options premises and what else changes a demand
  * @param sheet where the calculation is written; nowhere when absent

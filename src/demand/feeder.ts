@@ -55,7 +55,7 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
 /**
  * The demand on a feeder, of what is below it alone: load controls count that act on boards below it, not one at the
  * origin, which does not see where the current goes.
- * @param rules methods, formulas and checks by which demand is found and judged, such as `bs7671Demand`
+ * @param rules methods, formulas and checks by which demand is found and judged, from a wiring code
  * @param installation the installation
  * @param runId name of the feeder
  * @param options premises and what else changes a demand; what a meter at the origin says does not count here

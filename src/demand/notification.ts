@@ -96,8 +96,8 @@ export function notificationOfCase(
 /**
  * Whether the network operator is told after the work or asked before it, the duties with their days, and the fields of
  * the form that the survey fills. A fact that is not known ends in `not-determined`, never in a usual value.
- * @param rules methods, formulas and checks by which demand is found, such as `bs7671Demand`
- * @param network rules of the network operators, such as `greatBritain`
+ * @param rules methods, formulas and checks by which demand is found, from a wiring code
+ * @param network rules of the network operators of the country
  * @param installation the installation with the charge points wanted
  * @param options premises, day of completion, entries of the form
  * @param sheet where the calculation is written; nowhere when absent

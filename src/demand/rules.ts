@@ -27,11 +27,11 @@ export interface DemandRules {
   /** Methods of guides, asked in this order, before those that belong to no guide (`generalMethods`). */
   readonly methods: readonly DemandMethod[];
   /**
-   * Those that govern where the user names none and no readings cover a year: the first that has to do with the
-   * premises; the connected load where none has.
+   * Those that govern where the user names none and no readings cover a year: the first that is for these premises, and
+   * the connected load where none is.
    */
-  readonly governing: {
-    /** In words, to stand between "otherwise" and "otherwise". */
+  readonly governing?: {
+    /** In words, such as `the guide for the stated premises`. */
     readonly title: string;
     /** In order of precedence; each is one of `methods`. */
     readonly methods: readonly DemandMethod[];

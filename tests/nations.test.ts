@@ -1,0 +1,39 @@
+/** What is neutral names no nation: neither a country, nor a publication of one, nor a term that only one uses. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../src/', import.meta.url));
+/** Folders that name no nation. */
+const neutral = ['charging', 'demand'];
+
+const words: readonly RegExp[] = [
+  /\b(Great Britain|Britain|British|United Kingdom|UK|England|Scotland|Scottish|Wales|Welsh|Ireland|Irish)\b/,
+  /\b(Germany|German|France|French|Austrian?|Swiss|Switzerland|Nordic|Europe|European|American?|United States)\b/,
+  /'(GB|UK|IE|DE|AT|CH|FR|US)'/,
+  /\b(BS|BS EN|EN|PAS|NF C|DIN|VDE|NFPA|SI) ?\d/,
+  /\b(On-Site Guide|Guidance Note|Approved Document|Code of Practice|IET|ENA|EREC|G98|G99|ER P\d|NAV|EnWG|VDE)\b/,
+  /\b(bs7671|iec60364|gb-|de-network|nfc14100|MPAN|PME)/,
+];
+/** The source without the examples of its doc comments, in which a caller hands in what is national. */
+const neutralText = (text: string): string => text.replace(/^ *\* @example\n( *\*(?!\/).*\n)*/gm, '');
+const nationalIn = (folder: string) =>
+  readdirSync(root + folder, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.ts'))
+    .flatMap((path) =>
+      neutralText(readFileSync(`${root}${folder}/${path}`, 'utf8'))
+        .split('\n')
+        .filter((line) => words.some((word) => word.test(line)))
+        .map((line) => `${folder}/${path}: ${line.trim()}`),
+    );
+
+test.each(neutral)('%s', (folder) => {
+  expect(nationalIn(folder)).toEqual([]);
+});
+
+test('the search finds what national folders name, and skips examples alone', () => {
+  for (const folder of ['codes/bs7671', 'guidance/on-site-guide', 'networks/de-network', 'networks/nfc14100'])
+    expect([folder, nationalIn(folder).length > 0]).toEqual([folder, true]);
+  const doc = '/**\n * Says it.\n * @example\n * ```ts\n * ask(bs7671);\n * ```\n */\nconst country = 1;\n';
+  expect(neutralText(doc)).toBe('/**\n * Says it.\n */\nconst country = 1;\n');
+});
