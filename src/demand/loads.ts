@@ -25,8 +25,8 @@ export interface DemandLoad {
   readonly boards: readonly string[];
   /** Whether a cooker unit has a socket-outlet. */
   readonly withSocket: boolean;
-  /** Whether its circuit is a standard final circuit. */
-  readonly standard: boolean;
+  /** Whether its circuit is a standard final circuit, where the survey says so. */
+  readonly standardCircuit: boolean | undefined;
   /** Whether it is yet to be connected, so that no meter has seen it. */
   readonly isNew: boolean;
 }
@@ -149,7 +149,7 @@ function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[], pa
     circuit: run.id,
     boards,
     withSocket: load.withSocket === true,
-    standard: load.standardCircuit ?? (purpose === 'socket-outlets' || purpose === 'lighting'),
+    standardCircuit: load.standardCircuit,
     isNew: run.existing === false,
   };
   if (purpose !== 'generation') walk.loads.push(found);

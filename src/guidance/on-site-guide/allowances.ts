@@ -34,7 +34,8 @@ const rowOf: { readonly [P in Purpose]?: Row } = {
   motor: 'motors',
   other: 'heating-and-power',
 };
-const isOtherSocket = (load: DemandLoad) => load.purpose === 'socket-outlets' && !load.standard;
+/** Socket circuits are standard circuits unless the survey says otherwise. */
+const isOtherSocket = (load: DemandLoad) => load.purpose === 'socket-outlets' && load.standardCircuit === false;
 
 /** How a row counts: a share of all, shares in order of size, or first amperes and a share of the rest. */
 function shapeOf(row: Row, premises: GuidePremises): 'all' | 'ranked' | 'excess' | 'none' {

@@ -16,7 +16,8 @@ const onTop: readonly Purpose[] = [
   'heat-pump',
   'storage',
 ];
-const isStandard = (l: DemandLoad) => (l.purpose === 'socket-outlets' || l.purpose === 'lighting') && l.standard;
+const isStandard = (l: DemandLoad) =>
+  (l.purpose === 'socket-outlets' || l.purpose === 'lighting') && l.standardCircuit !== false;
 
 /** Standard circuits in full, and the cookers as one circuit after their own allowance. */
 function ranked(loads: readonly DemandLoad[], sheet: Sheet): readonly Sheet[] {
