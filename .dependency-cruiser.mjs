@@ -23,7 +23,7 @@ const beside = {
 /** Wiring codes, which never import each other; what the IEC-based ones share is in `iec-family`. */
 const codes = ['iec60364', 'bs7671', 'nfpa70'];
 /** What the root entry gives. */
-const root = ['units', 'core', 'physics', 'installation', 'design'];
+const root = ['units', 'core', 'installation', 'design'];
 
 const anyOf = (names) => `(${names.join('|')})`;
 const folder = (...names) => `^src/${anyOf(names)}/`;

@@ -5,5 +5,4 @@
 export * from './core/index.js';
 export * from './design/index.js';
 export * from './installation/index.js';
-export * from './physics/index.js';
 export * from './units/index.js';

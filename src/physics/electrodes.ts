@@ -165,7 +165,7 @@ export const twoElectrodes = /* @__PURE__ */ formula({
  * @returns the factor; 0 below 2 rods
  * @example
  * ```ts
- * import { lineOfRodsFactor } from 'ohmwright';
+ * import { lineOfRodsFactor } from 'ohmwright/physics';
  *
  * lineOfRodsFactor(2); // => 1
  * ```

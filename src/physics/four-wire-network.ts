@@ -97,7 +97,7 @@ function drawn(load: NodeLoad, voltage: Complex): Complex {
  * @throws CalculationError `invalid-input` for a malformed network; `no-solution` when a load cannot be served
  * @example
  * ```ts
- * import { solveRadial } from 'ohmwright';
+ * import { solveRadial } from 'ohmwright/physics';
  *
  * const load = { kind: 'impedance', resistance: 23, reactance: 0 } as const;
  * const { neutralVoltages } = solveRadial({

@@ -1,3 +1,8 @@
+/**
+ * Formulas and networks without national content: fault loops, short circuits, thermal withstand, voltage drop, electrodes.
+ *
+ * @module ohmwright/physics
+ */
 export * from './adiabatic.js';
 export * from './earthing-conductor.js';
 export * from './electrodes.js';
@@ -11,7 +16,6 @@ export {
   solveRadial,
   voltageInNetwork,
 } from './four-wire-network.js';
-export * from './heat/index.js';
 export * from './loop.js';
 export * from './lost-pen-network.js';
 export * from './meshed-peak.js';

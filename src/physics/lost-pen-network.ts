@@ -132,7 +132,7 @@ function settle(
  *   (exposed metal then comes near the full voltage of the supply)
  * @example
  * ```ts
- * import { lostPen } from 'ohmwright';
+ * import { lostPen } from 'ohmwright/physics';
  *
  * const rod = { nominalVoltage: 230, sourceFactor: 1, loads: [{ line: 1, current: 32 }], electrodes: [20] } as const;
  * lostPen(rod).touchVoltage; // => 169.19540229885058
@@ -204,7 +204,7 @@ export interface WindowSight {
  * @throws CalculationError `no-solution` when the loads cannot be served, as `lostPen` does
  * @example
  * ```ts
- * import { windowSight } from 'ohmwright';
+ * import { windowSight } from 'ohmwright/physics';
  *
  * const loads = [{ line: 1, current: 60 }, { line: 2, current: 100 }, { line: 3, current: 20 }] as const;
  * windowSight({ nominalVoltage: 230, sourceFactor: 1, loads, electrodes: [] }, 1, [207, 253], 70).blind; // => true

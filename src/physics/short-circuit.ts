@@ -159,7 +159,7 @@ function current(network: RadialNetwork, z: Impedance): number {
  * @returns resistance and reactance, Ω
  * @example
  * ```ts
- * import { threePhasePath } from 'ohmwright';
+ * import { threePhasePath } from 'ohmwright/physics';
  *
  * const network = {
  *   lineVoltage: 400,
@@ -184,7 +184,7 @@ export const threePhasePath = (network: RadialNetwork): Impedance => total(netwo
  * @returns resistance and reactance, Ω
  * @example
  * ```ts
- * import { lineNeutralPath } from 'ohmwright';
+ * import { lineNeutralPath } from 'ohmwright/physics';
  *
  * const network = {
  *   lineVoltage: 400,
@@ -210,7 +210,7 @@ export const lineNeutralPath = (network: RadialNetwork): Impedance =>
  * @returns resistance and reactance, Ω
  * @example
  * ```ts
- * import { lineEarthPath } from 'ohmwright';
+ * import { lineEarthPath } from 'ohmwright/physics';
  *
  * const network = {
  *   lineVoltage: 400,
@@ -286,7 +286,7 @@ export const lineLineFault = /* @__PURE__ */ procedure({
  * @returns resistance and reactance, Ω
  * @example
  * ```ts
- * import { splitImpedance } from 'ohmwright';
+ * import { splitImpedance } from 'ohmwright/physics';
  *
  * splitImpedance(5, 0.75); // => { resistance: 3, reactance: 4 }
  * ```
@@ -303,7 +303,7 @@ export function splitImpedance(impedance: number, resistanceOverReactance: numbe
  * @returns the element at that temperature; reactances as they were
  * @example
  * ```ts
- * import { lineNeutralFault, warmed } from 'ohmwright';
+ * import { lineNeutralFault, warmed } from 'ohmwright/physics';
  *
  * const source = { name: 'supply', line: { resistance: 0.2, reactance: 0.05 } };
  * const cable = { name: 'cable', line: { resistance: 0.0616, reactance: 0 }, neutral: { resistance: 0.0616, reactance: 0 } };

@@ -58,7 +58,7 @@ function logLog(
  * @throws CalculationError `out-of-range` outside the published points
  * @example
  * ```ts
- * import { timeAt } from 'ohmwright';
+ * import { timeAt } from 'ohmwright/physics';
  *
  * timeAt([{ current: 125, time: 5 }, { current: 221.2, time: 0.4 }], 125); // => 5
  * ```
@@ -74,7 +74,7 @@ export const timeAt = (points: readonly CurvePoint[], current: number): number =
  * @throws CalculationError `out-of-range` outside the published points
  * @example
  * ```ts
- * import { currentAt } from 'ohmwright';
+ * import { currentAt } from 'ohmwright/physics';
  *
  * currentAt([{ current: 125, time: 5 }, { current: 221.2, time: 0.4 }], 1); // ≈ 179.83
  * ```
@@ -97,7 +97,8 @@ export interface TimeBounds {
  * @returns times, s
  * @example
  * ```ts
- * import { amperes, gateBounds } from 'ohmwright';
+ * import { amperes } from 'ohmwright';
+ * import { gateBounds } from 'ohmwright/physics';
  * import { breakerEnvelope } from 'ohmwright/bs7671';
  *
  * gateBounds(breakerEnvelope('B', amperes(32)), 90); // => { least: 0.1, most: 60 }
@@ -139,7 +140,7 @@ export const currentOnCurve = /* @__PURE__ */ procedure({
  * @throws CalculationError `out-of-range` outside the published points
  * @example
  * ```ts
- * import { smoothTimeAt } from 'ohmwright';
+ * import { smoothTimeAt } from 'ohmwright/physics';
  *
  * const points = [
  *   { current: 100, time: 10 },

@@ -5,6 +5,7 @@ import type { Check, Formula, Procedure, Relation, Table } from '../core/index.j
 import * as demand from '../demand/definitions.js';
 import * as guidance from '../guidance/definitions.js';
 import * as networks from '../networks/definitions.js';
+import * as heat from '../physics/heat/index.js';
 import * as physics from '../physics/index.js';
 import * as site from '../site/definitions.js';
 
@@ -52,7 +53,7 @@ export function sortDefinitions(all: readonly Definition[]): Definitions {
 /** Every definition of this library. */
 export const definitions: Definitions = /* @__PURE__ */ (() =>
   sortDefinitions(
-    [charging, bs7671, iec60364, demand, guidance, networks, physics, site]
+    [charging, bs7671, iec60364, demand, guidance, networks, physics, heat, site]
       .flatMap((folder) => Object.values<unknown>(folder))
       .filter(isDefinition),
   ))();

@@ -1,28 +1,21 @@
+import { amperes, metres, ohmMetres, ohms, ratio, squareMetres, volts, watts } from '../../src/index.js';
+import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';
 import {
-  amperes,
   arithmeticSum,
   gridResistance,
   heldPowerElectrodeLimit,
   lostPenElectrodeLimit,
   lostPenFloating,
-  metres,
   mutualResistanceOf,
-  ohmMetres,
-  ohms,
   parallelRods,
   publishedElectrodeLimit,
-  ratio,
   rodResistance,
   rodSpacingRatio,
-  squareMetres,
   twoElectrodes,
   vectorSum,
   vectorSumPrinted,
-  volts,
-  watts,
   wireResistance,
-} from '../../src/index.js';
-import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';
+} from '../../src/physics/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 const annex = { document: 'BS 7671', where: 'Annex A722, equation recalled; figures computed from it' } as const;

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as o from '../../src/index.js';
+import * as physics from '../../src/physics/index.js';
 import { expectPublished } from '../support/expect-published.js';
 import { cases } from './earthing.cases.js';
 import { lostPenByNodes, lostPenCases } from './star.js';
@@ -13,8 +14,8 @@ test('every case has a name of its own', () => expect(new Set(cases.map((c) => c
 const near = (ours: number, due: number, relative = 1e-9) =>
   expect(Math.abs(ours - due)).toBeLessThanOrEqual(relative * Math.max(Math.abs(due), 1e-3));
 const star = (i: readonly number[]) => i.map((current, k) => ({ line: (k + 1) as 1 | 2 | 3, current }));
-const at = (loads: readonly o.LostPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
-  o.lostPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
+const at = (loads: readonly physics.LostPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
+  physics.lostPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
 
 describe('lost PEN conductor, independent figures', () => {
   test.each([
@@ -35,7 +36,7 @@ describe('lost PEN conductor, independent figures', () => {
     [20, 10.3995901639, 134.620689655],
   ])('electrode of the network %d Ω', (rb, limit, source) => {
     const sums = { vectorSumCurrent: o.amperes(32), arithmeticSumCurrent: o.amperes(32) };
-    const ra = o.lostPenElectrodeLimit({
+    const ra = physics.lostPenElectrodeLimit({
       touchVoltageLimit: o.volts(70),
       sourceFactor: o.ratio(1.1),
       nominalVoltage: o.volts(230),
@@ -47,7 +48,7 @@ describe('lost PEN conductor, independent figures', () => {
     near(s.touchVoltage, 70);
     near(s.sourceNeutral, source);
     near(
-      o.lostPenSourceVoltage({
+      physics.lostPenSourceVoltage({
         touchVoltage: o.volts(70),
         electrodeResistance: ra,
         sourceElectrodeResistance: o.ohms(rb),
@@ -87,8 +88,12 @@ describe('lost PEN conductor, independent figures', () => {
       [32, 2.1875],
     ] as const) {
       const v = { touchVoltageLimit: o.volts(70), installationCurrent: o.amperes(i) };
-      near(o.heldCurrentElectrodeLimit(v), r);
-      const published = o.publishedElectrodeLimit({ ...v, nominalVoltage: o.volts(230), sourceFactor: o.ratio(1.1) });
+      near(physics.heldCurrentElectrodeLimit(v), r);
+      const published = physics.publishedElectrodeLimit({
+        ...v,
+        nominalVoltage: o.volts(230),
+        sourceFactor: o.ratio(1.1),
+      });
       near(r / published, 0.795652173913);
       near(at([{ line: 1, current: i, holds: 'current' }], [r]).touchVoltage, 70);
     }
@@ -96,9 +101,9 @@ describe('lost PEN conductor, independent figures', () => {
     near(s.touchVoltage, 38.4167120058);
     near(s.lineNeutral[0], 191.583287994);
     const p = { supplyVoltage: o.volts(230), heldPower: o.watts(7360) };
-    near(o.heldPowerTouchVoltage({ ...p, electrodeResistance: o.ohms(1) }), 38.4167120058);
-    near(o.heldPowerCollapse(p), 1.796875);
-    near(o.heldPowerTouchVoltage({ ...p, electrodeResistance: o.ohms(1.796875) }), 115);
+    near(physics.heldPowerTouchVoltage({ ...p, electrodeResistance: o.ohms(1) }), 38.4167120058);
+    near(physics.heldPowerCollapse(p), 1.796875);
+    near(physics.heldPowerTouchVoltage({ ...p, electrodeResistance: o.ohms(1.796875) }), 115);
     expect(() => at([{ line: 1, current: 32, holds: 'power' }], [1.8])).toThrow('no operating point');
     expect(at([{ line: 1, current: 32, holds: 'power' }], [1.79]).touchVoltage).toBeLessThan(115);
     expect(() => at([{ line: 1, current: 32, holds: 'current' }], [7.2])).toThrow('no operating point');
@@ -119,9 +124,13 @@ describe('lost PEN conductor, independent figures', () => {
         lineCurrent3: o.amperes(i[2]),
       };
       const common = { touchVoltageLimit: o.volts(70), nominalVoltage: o.volts(230), sourceFactor: o.ratio(1.1) };
-      if (style) near(o.publishedElectrodeLimit({ ...common, installationCurrent: o.vectorSumPrinted(lines) }), style);
-      const sums = { vectorSumCurrent: o.vectorSum(lines), arithmeticSumCurrent: o.arithmeticSum(lines) };
-      const ours = o.lostPenElectrodeLimit({ ...common, ...sums, sourceElectrodeResistance: o.ohms(0) });
+      if (style)
+        near(
+          physics.publishedElectrodeLimit({ ...common, installationCurrent: physics.vectorSumPrinted(lines) }),
+          style,
+        );
+      const sums = { vectorSumCurrent: physics.vectorSum(lines), arithmeticSumCurrent: physics.arithmeticSum(lines) };
+      const ours = physics.lostPenElectrodeLimit({ ...common, ...sums, sourceElectrodeResistance: o.ohms(0) });
       if (exact) near(ours, exact);
       else expect(ours).toBeLessThan(0);
     }
@@ -138,7 +147,7 @@ describe('lost PEN conductor, independent figures', () => {
       expect(Math.abs(s.touchVoltage - neutral)).toBeLessThanOrEqual(0.0501);
       for (const [k, v] of reading.entries())
         expect(Math.abs((s.lineNeutral[k] as number) - v)).toBeLessThanOrEqual(0.0501);
-      const sight = o.windowSight(
+      const sight = physics.windowSight(
         { nominalVoltage: 230, sourceFactor: 1, loads: star(i), electrodes: [] },
         1,
         [207, 253],
@@ -146,7 +155,7 @@ describe('lost PEN conductor, independent figures', () => {
       );
       expect(sight.blind).toBe(neutral > 70);
     }
-    near(o.undetectedVoltageOf({ supplyVoltage: o.volts(230), windowUpper: o.volts(253) }), 126.968356324);
+    near(physics.undetectedVoltageOf({ supplyVoltage: o.volts(230), windowUpper: o.volts(253) }), 126.968356324);
     // one phase: 70 V on the metal leaves 160 V, which the window does see
     near(at(star([32]), [3.14453125]).lineNeutral[0], 160);
     near(at(star([52, 20, 20]), [17.5]).lineNeutral[0], 160);
@@ -154,7 +163,7 @@ describe('lost PEN conductor, independent figures', () => {
 
   test('malformed cases name all problems', () => {
     expect(() =>
-      o.lostPen({ nominalVoltage: 0, sourceFactor: 2, loads: [{ line: 1, current: -1 }], electrodes: [0] }),
+      physics.lostPen({ nominalVoltage: 0, sourceFactor: 2, loads: [{ line: 1, current: -1 }], electrodes: [0] }),
     ).toThrow('5 problem');
   });
 });
@@ -166,7 +175,7 @@ describe('lost PEN conductor against a general nodal solution', () => {
   test('1,000 random resistive cases', () => {
     fc.assert(
       fc.property(lostPenCases, (c) => {
-        const [ours, theirs] = [o.lostPen(c), lostPenByNodes(c)];
+        const [ours, theirs] = [physics.lostPen(c), lostPenByNodes(c)];
         near(ours.touchVoltage, theirs.touchVoltage, 1e-8);
         near(ours.sourceNeutral, theirs.sourceNeutral, 1e-8);
       }),
@@ -178,9 +187,9 @@ describe('lost PEN conductor against a general nodal solution', () => {
     fc.assert(
       fc.property(fc.tuple(amps, amps, amps), fc.double({ min: 0.05, max: 2, noNaN: true }), (i, r) => {
         const loads = star(i).map((l, k) => ({ ...l, holds: (['resistance', 'current', 'power'] as const)[k] }));
-        let s: o.LostPenState;
+        let s: physics.LostPenState;
         try {
-          s = at(loads as o.LostPenLoad[], [r]);
+          s = at(loads as physics.LostPenLoad[], [r]);
         } catch (error) {
           if (o.hasCode(error, 'no-solution')) return;
           throw error;
@@ -240,17 +249,17 @@ describe('electrodes, independent figures', () => {
   const rho = { earthResistivity: o.ohmMetres(100) };
   const m = o.metres;
   test('rods', () => {
-    near(o.rodResistance({ ...rho, electrodeLength: m(1.2), electrodeDiameter: m(0.016) }), 71.5790026789);
-    near(o.rodResistance({ ...rho, electrodeLength: m(3), electrodeDiameter: m(0.0127) }), 34.7180970369);
-    const single = o.rodResistance({ ...rho, electrodeLength: m(2.4), electrodeDiameter: m(0.016) });
+    near(physics.rodResistance({ ...rho, electrodeLength: m(1.2), electrodeDiameter: m(0.016) }), 71.5790026789);
+    near(physics.rodResistance({ ...rho, electrodeLength: m(3), electrodeDiameter: m(0.0127) }), 34.7180970369);
+    const single = physics.rodResistance({ ...rho, electrodeLength: m(2.4), electrodeDiameter: m(0.016) });
     for (const [n, s, factor, due] of [
       [2, 2.4, 1, 23.5087661524],
       [3, 2.4, 1.66, 17.1314310799],
       [4, 3, 2.15, 12.9480451494],
     ] as const) {
-      const spacingRatio = o.rodSpacingRatio({ ...rho, singleRodResistance: single, rodSpacing: m(s) });
+      const spacingRatio = physics.rodSpacingRatio({ ...rho, singleRodResistance: single, rodSpacing: m(s) });
       near(
-        o.parallelRods({
+        physics.parallelRods({
           singleRodResistance: single,
           rodFactor: o.ratio(factor),
           spacingRatio,
@@ -264,38 +273,48 @@ describe('electrodes, independent figures', () => {
       [4, 2.16666666667, 2.15],
       [10, 3.85793650794, 3.81],
     ] as const) {
-      near(o.lineOfRodsFactor(n), own);
-      expect(Math.abs(o.lineOfRodsFactor(n) / recalled - 1)).toBeLessThan(0.02);
+      near(physics.lineOfRodsFactor(n), own);
+      expect(Math.abs(physics.lineOfRodsFactor(n) / recalled - 1)).toBeLessThan(0.02);
     }
-    expect(o.lineOfRodsFactor(1)).toBe(0);
+    expect(physics.lineOfRodsFactor(1)).toBe(0);
   });
   test('wire, strip, plate, grid, two electrodes', () => {
     const wire = (l: number, d: number, h: number) =>
-      o.wireResistance({ ...rho, electrodeLength: m(l), electrodeDiameter: m(d), burialDepth: m(h) });
+      physics.wireResistance({ ...rho, electrodeLength: m(l), electrodeDiameter: m(d), burialDepth: m(h) });
     near(wire(20, 0.008, 0.6), 8.57526727883);
     near(wire(5, 0.02, 0.5), 23.5561741702);
-    const strip = o.stripResistance({ ...rho, electrodeLength: m(20), stripWidth: m(0.025), burialDepth: m(0.6) });
+    const strip = physics.stripResistance({
+      ...rho,
+      electrodeLength: m(20),
+      stripWidth: m(0.025),
+      burialDepth: m(0.6),
+    });
     near(strip, wire(20, 0.0125, 0.6));
     // without the end terms the equivalent wire is 8.220 Ω; the older strip form would be 7.866 Ω
     expect(strip).toBeGreaterThan(8.22012328672);
-    near(o.plateResistance({ ...rho, plateArea: o.squareMetres(0.36) }), 73.8522437877);
-    near(o.plateResistance({ ...rho, plateArea: o.squareMetres(1) }), 44.3113462726);
+    near(physics.plateResistance({ ...rho, plateArea: o.squareMetres(0.36) }), 73.8522437877);
+    near(physics.plateResistance({ ...rho, plateArea: o.squareMetres(1) }), 44.3113462726);
     const grid = { earthResistivity: o.ohmMetres(400), plateArea: o.squareMetres(4900), electrodeLength: m(1540) };
-    near(o.gridResistance(grid), 2.79116883117);
-    near(o.gridResistanceAtDepth({ ...grid, burialDepth: m(0.5) }), 2.77569366288);
+    near(physics.gridResistance(grid), 2.79116883117);
+    near(physics.gridResistanceAtDepth({ ...grid, burialDepth: m(0.5) }), 2.77569366288);
     near(
-      o.twoElectrodes({
+      physics.twoElectrodes({
         firstElectrodeResistance: o.ohms(20),
         secondElectrodeResistance: o.ohms(30),
         mutualResistance: o.ohms(3),
       }),
       13.4318181818,
     );
-    near(o.mutualResistanceOf({ ...rho, rodSpacing: m(0.5) }), 31.8309886184);
+    near(physics.mutualResistanceOf({ ...rho, rodSpacing: m(0.5) }), 31.8309886184);
   });
   test('a ring of wire is near a plate of its area and above it', () => {
-    const ring = o.ringResistance({ ...rho, ringDiameter: m(10), electrodeDiameter: m(0.01), burialDepth: m(0.5) });
-    expect(ring).toBeGreaterThan(o.plateResistance({ ...rho, plateArea: o.squareMetres(78.54) }));
+    const ring = physics.ringResistance({
+      ...rho,
+      ringDiameter: m(10),
+      electrodeDiameter: m(0.01),
+      burialDepth: m(0.5),
+    });
+    expect(ring).toBeGreaterThan(physics.plateResistance({ ...rho, plateArea: o.squareMetres(78.54) }));
     expect(ring).toBeLessThan(10);
   });
 });

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { solveRadial } from '../../src/index.js';
+import { solveRadial } from '../../src/physics/index.js';
 import { agree, type CrossCheck, counted } from '../support/cross-check.js';
 import { fourWireNetworks, nodal } from './nodal.js';
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type FourWireSection, hasCode, type NodeLoad, solveRadial } from '../../src/index.js';
+import { hasCode } from '../../src/index.js';
+import { type FourWireSection, type NodeLoad, solveRadial } from '../../src/physics/index.js';
 import { fourWireNetworks, nodal } from './nodal.js';
 
 describe('radial four-wire networks', () => {

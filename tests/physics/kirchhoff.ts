@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { lusolve } from 'mathjs';
-import type { Impedance, RadialElement, RadialNetwork } from '../../src/index.js';
+import type { Impedance, RadialElement, RadialNetwork } from '../../src/physics/index.js';
 
 const z = (resistance: number, reactance: number): Impedance => ({ resistance, reactance });
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { lostPen } from '../../src/index.js';
+import { lostPen } from '../../src/physics/index.js';
 import { type CrossCheck, counted } from '../support/cross-check.js';
 import { lostPenByNodes, lostPenCases } from './star.js';
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { equivalentFrequencyPeakFactorOf, meshedPeakFactorOf, ohms, peakFactorOf } from '../../src/index.js';
+import { ohms } from '../../src/index.js';
+import { equivalentFrequencyPeakFactorOf, meshedPeakFactorOf, peakFactorOf } from '../../src/physics/index.js';
 
 interface Z {
   readonly r: number;

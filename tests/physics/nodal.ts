@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { complex, lup, lusolve, type MathCollection, type Matrix, matrix } from 'mathjs';
-import type { FourWireNetwork, FourWireSection, NodeLoad } from '../../src/index.js';
+import type { FourWireNetwork, FourWireSection, NodeLoad } from '../../src/physics/index.js';
 
 /** What complex numbers of the library can do, as its types do not say. */
 interface Complex {

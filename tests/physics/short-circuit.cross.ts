@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { lineEarthFault, lineLineFault, lineNeutralFault, threePhaseFault } from '../../src/index.js';
+import { lineEarthFault, lineLineFault, lineNeutralFault, threePhaseFault } from '../../src/physics/index.js';
 import { agree, type CrossCheck, counted } from '../support/cross-check.js';
 import { faultsByKirchhoff, radialNetworks } from './kirchhoff.js';
 

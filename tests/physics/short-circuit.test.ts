@@ -1,19 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { celsius, ohms, perKelvin, ratio, voltAmperes, volts, watts } from '../../src/index.js';
 import {
-  celsius,
   type Impedance,
   lineEarthFault,
   lineLineFault,
   lineNeutralFault,
   lineNeutralPath,
-  ohms,
   peakCurrentOf,
   peakFactorOf,
-  perKelvin,
   type RadialElement,
   type RadialNetwork,
-  ratio,
   splitImpedance,
   temperatureFactorOfResistance,
   threePhaseFault,
@@ -21,11 +18,8 @@ import {
   transformerFactorOf,
   transformerImpedanceOf,
   transformerResistanceOf,
-  voltAmperes,
-  volts,
   warmed,
-  watts,
-} from '../../src/index.js';
+} from '../../src/physics/index.js';
 import { faultsByKirchhoff, radialNetworks } from './kirchhoff.js';
 
 const near = (ours: number, expected: number, relative = 1e-9) =>

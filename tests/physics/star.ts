@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { type Complex, complex, lusolve } from 'mathjs';
-import type { LostPenCase } from '../../src/index.js';
+import type { LostPenCase } from '../../src/physics/index.js';
 
 const amps = fc.double({ min: 0.5, max: 200, noNaN: true });
 const ohm = fc.double({ min: 0.05, max: 500, noNaN: true });

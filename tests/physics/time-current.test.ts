@@ -1,17 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { breakerEnvelope, ggEnvelope } from '../../src/codes/bs7671/index.js';
+import { amperes, ratio, seconds } from '../../src/index.js';
 import {
-  amperes,
   currentAt,
   gateBounds,
   inverseTime,
-  ratio,
-  seconds,
   smoothTimeAt,
   thermalTimeConstantOf,
   thermalTripTime,
   timeAt,
-} from '../../src/index.js';
+} from '../../src/physics/index.js';
 import { cases } from './time-current.cases.js';
 
 const near = (ours: number, expected: number, relative = 1e-9) =>

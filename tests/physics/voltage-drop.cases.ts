@@ -1,18 +1,11 @@
+import { amperes, metres, millivoltsPerAmpereMetre, ohms, ratio, vars, volts, watts } from '../../src/index.js';
 import {
-  amperes,
   dropOfEqualTaps,
   dropOnRing,
-  metres,
-  millivoltsPerAmpereMetre,
-  ohms,
-  ratio,
-  vars,
   voltageAtConstantCurrent,
   voltageAtConstantPower,
   voltageAtSourceCurrent,
-  volts,
-  watts,
-} from '../../src/index.js';
+} from '../../src/physics/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 const circuitTheory = { document: 'Circuit theory', where: 'closed form, computed independently of this project' };

@@ -14,7 +14,8 @@ export type Soil = (typeof soilResistivities.axes)[1]['labels'][number];
  * @throws CalculationError `no-cell` for a soil that is not listed
  * @example
  * ```ts
- * import { metres, rodResistance } from 'ohmwright';
+ * import { metres } from 'ohmwright';
+ * import { rodResistance } from 'ohmwright/physics';
  * import { electrodeInSoil } from 'ohmwright/guidance';
  *
  * const rod = { electrodeLength: metres(1.2), electrodeDiameter: metres(0.0142) };

@@ -136,7 +136,8 @@ function numberOn<N extends Name>(sheet: Sheet, name: N): Vocabulary[N] {
  * the range of a formula, `not-converged` when the temperature of the armour does not settle to 1e-9 K
  * @example
  * ```ts
- * import { celsius, heatBalance, hertz, millimetres, ohmsPerMetre } from 'ohmwright';
+ * import { celsius, hertz, millimetres, ohmsPerMetre } from 'ohmwright';
+ * import { heatBalance } from 'ohmwright/heat';
  *
  * const { computedCapacity } = heatBalance({
  *   cable: {

@@ -1,3 +1,8 @@
+/**
+ * Current ratings of cables from the balance of their heat, in air, in the ground and in ducts.
+ *
+ * @module ohmwright/heat
+ */
 export * from './ac-resistance.js';
 export * from './air.js';
 export * from './armour.js';

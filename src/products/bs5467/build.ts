@@ -1,4 +1,4 @@
-import type { HeatCable } from '../../physics/index.js';
+import type { HeatCable } from '../../physics/heat/cable.js';
 import { millimetres, ratio, type SquareMillimetres } from '../../units/index.js';
 import { beddingThicknesses } from '../iec60502/bedding-thickness.js';
 import { coresOf } from '../iec60502/build.js';
@@ -12,7 +12,8 @@ import { armouredOverallDiameters, armourWireDiameters } from './dimensions.js';
  * @throws CalculationError `no-cell` for a cable that is not listed
  * @example
  * ```ts
- * import { celsius, heatBalance, hertz, squareMillimetres } from 'ohmwright';
+ * import { celsius, hertz, squareMillimetres } from 'ohmwright';
+ * import { heatBalance } from 'ohmwright/heat';
  * import { armouredBuild } from 'ohmwright/bs7671';
  *
  * const { computedCapacity } = heatBalance({

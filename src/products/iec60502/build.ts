@@ -1,4 +1,5 @@
-import { coreSpacing, type HeatCable, laidUpDiameterOfRound, laidUpDiameterOfSectors } from '../../physics/index.js';
+import type { HeatCable } from '../../physics/heat/cable.js';
+import { coreSpacing, laidUpDiameterOfRound, laidUpDiameterOfSectors } from '../../physics/heat/geometry.js';
 import { millimetres, ratio, type SquareMillimetres } from '../../units/index.js';
 import { conductorDiameters } from '../iec60228/conductor-diameter.js';
 import { conductorResistance } from '../iec60228/conductor-resistance.js';
@@ -47,7 +48,8 @@ export function coresOf({ metal, insulation, cores, conductorArea }: CableChoice
  * @throws CalculationError `no-cell` for a size that is not listed
  * @example
  * ```ts
- * import { celsius, heatBalance, hertz, kelvinMetresPerWatt, metres, squareMillimetres } from 'ohmwright';
+ * import { celsius, hertz, kelvinMetresPerWatt, metres, squareMillimetres } from 'ohmwright';
+ * import { heatBalance } from 'ohmwright/heat';
  * import { unarmouredBuild } from 'ohmwright/iec60364';
  *
  * const { computedCapacity } = heatBalance({

@@ -14,12 +14,10 @@ import {
 } from '../../../src/codes/bs7671/index.js';
 import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
-  adiabaticArea,
   adiabaticFactor,
   amperes,
   type CheckResult,
   celsius,
-  faultEnergy,
   type Installation,
   known,
   metres,
@@ -30,6 +28,7 @@ import {
   silent,
   squareMillimetres,
 } from '../../../src/index.js';
+import { adiabaticArea, faultEnergy } from '../../../src/physics/index.js';
 import { caseOf, circuit, house } from '../../support/house.js';
 
 const judged = (installation: Installation, options: AssessmentOptions = {}) => {

@@ -13,25 +13,27 @@ import {
   reciprocalCoefficients,
 } from '../../../src/codes/bs7671/index.js';
 import {
-  adiabaticArea,
   adiabaticFactor,
-  adiabaticFactorOf,
   ampereSquaredSeconds,
   amperes,
   celsius,
-  loopImpedanceLimitOf,
-  materialFactorOf,
   ohms,
-  operatingCurrentFromMultiple,
   perKelvin,
   ratio,
-  residualLoopVoltage,
-  resistanceAtTemperature,
   seconds,
   squareMillimetres,
-  tabulatedProtective,
   volts,
 } from '../../../src/index.js';
+import {
+  adiabaticArea,
+  adiabaticFactorOf,
+  loopImpedanceLimitOf,
+  materialFactorOf,
+  operatingCurrentFromMultiple,
+  residualLoopVoltage,
+  resistanceAtTemperature,
+  tabulatedProtective,
+} from '../../../src/physics/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const half = 0.005 + 1e-9;

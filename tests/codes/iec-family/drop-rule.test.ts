@@ -16,11 +16,10 @@ import {
   ratio,
   squareMillimetres,
   vars,
-  voltageAtConstantCurrent,
-  voltageAtConstantPower,
   volts,
   watts,
 } from '../../../src/index.js';
+import { voltageAtConstantCurrent, voltageAtConstantPower } from '../../../src/physics/index.js';
 import { chargePoint, circuit, house } from '../../support/house.js';
 import { smallCode } from '../../support/small-code.js';
 

@@ -1,14 +1,6 @@
 import * as bs from '../../../src/codes/bs7671/index.js';
-import {
-  amperes,
-  ohms,
-  ratio,
-  squareMillimetres,
-  type Table,
-  temperatureFactorOfResistance,
-  voltageAtConstantCurrent,
-  volts,
-} from '../../../src/index.js';
+import { amperes, ohms, ratio, squareMillimetres, type Table, volts } from '../../../src/index.js';
+import { temperatureFactorOfResistance, voltageAtConstantCurrent } from '../../../src/physics/index.js';
 import type { CrossCheck, CrossResult } from '../../support/cross-check.js';
 
 type Metal = 'copper' | 'aluminium';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { electrodeInSoil, type Soil, soilResistivities } from '../../../src/guidance/index.js';
-import { metres, rodResistance } from '../../../src/index.js';
+import { metres } from '../../../src/index.js';
+import { rodResistance } from '../../../src/physics/index.js';
 
 const rod = { electrodeLength: metres(1.2), electrodeDiameter: metres(0.0142) };
 const soils = soilResistivities.rows.map((r) => r[0] as Soil);

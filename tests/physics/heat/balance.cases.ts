@@ -1,16 +1,11 @@
+import { celsius, hertz, kelvinMetresPerWatt, metres, millimetres, ohmsPerMetre } from '../../../src/index.js';
 import {
-  celsius,
   type HeatBalance,
   type HeatCable,
   type HeatCase,
   type HeatSurroundings,
   heatBalance,
-  hertz,
-  kelvinMetresPerWatt,
-  metres,
-  millimetres,
-  ohmsPerMetre,
-} from '../../../src/index.js';
+} from '../../../src/physics/heat/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const source = {

@@ -3,8 +3,6 @@ import { expect, test } from 'vitest';
 import { armouredBuild, unarmouredBuild } from '../../../src/codes/bs7671/index.js';
 import {
   celsius,
-  type HeatCase,
-  heatBalance,
   hertz,
   kelvinMetresPerWatt,
   metres,
@@ -13,6 +11,7 @@ import {
   squareMillimetres,
   writeSheet,
 } from '../../../src/index.js';
+import { type HeatCase, heatBalance } from '../../../src/physics/heat/index.js';
 import { verifySheet } from '../../../src/verify/index.js';
 
 const sizes = [1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300, 400] as const;

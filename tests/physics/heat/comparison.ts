@@ -3,15 +3,13 @@ import * as iec from '../../../src/codes/iec60364/index.js';
 import {
   CalculationError,
   celsius,
-  type HeatCable,
-  type HeatSurroundings,
-  heatBalance,
   hertz,
   kelvinMetresPerWatt,
   metres,
   millimetres,
   squareMillimetres,
 } from '../../../src/index.js';
+import { type HeatCable, type HeatSurroundings, heatBalance } from '../../../src/physics/heat/index.js';
 
 /** A tabulated capacity beside the computed one. */
 export interface TableDeviation {

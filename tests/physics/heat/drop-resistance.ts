@@ -8,20 +8,17 @@ import {
   table4E4B,
   table4J4B,
 } from '../../../src/codes/bs7671/index.js';
+import { celsius, hertz, ratio, squareMillimetres } from '../../../src/index.js';
 import {
   acResistance,
-  celsius,
   coreSpacing,
-  hertz,
   proximityOfThree,
   proximityOfTwo,
-  ratio,
-  resistanceAtTemperature,
   skinArgument,
   skinFactor,
-  squareMillimetres,
   temperatureCoefficients,
-} from '../../../src/index.js';
+} from '../../../src/physics/heat/index.js';
+import { resistanceAtTemperature } from '../../../src/physics/index.js';
 
 /** A printed resistive drop beside twice, or √3 times, the resistance to alternating current. */
 export interface DropDeviation {

@@ -1,13 +1,6 @@
 import { tableB5216, tableB5218, unarmouredBuild } from '../../../src/codes/iec60364/index.js';
-import {
-  celsius,
-  type HeatSurroundings,
-  heatBalance,
-  hertz,
-  kelvinMetresPerWatt,
-  metres,
-  squareMillimetres,
-} from '../../../src/index.js';
+import { celsius, hertz, kelvinMetresPerWatt, metres, squareMillimetres } from '../../../src/index.js';
+import { type HeatSurroundings, heatBalance } from '../../../src/physics/heat/index.js';
 
 /** A printed rating factor beside those of the heat balance for several sizes of cable. */
 export interface FactorRange {

@@ -1,29 +1,31 @@
 import { tableB5214, tableB5215 } from '../../../src/codes/iec60364/index.js';
 import {
-  acResistance,
-  airDissipation,
-  ambientFactorOfRises,
-  buriedResistance,
   celsius,
-  dissipationOf,
-  groundResistance,
   hertz,
   kelvinMetresPerWatt,
   kelvins,
   metres,
   millimetres,
-  neighbourResistance,
   ohmsPerMetre,
   perKelvin,
+  ratio,
+} from '../../../src/index.js';
+import { laidUpDiameterOfRound } from '../../../src/physics/heat/geometry.js';
+import {
+  acResistance,
+  airDissipation,
+  ambientFactorOfRises,
+  buriedResistance,
+  dissipationOf,
+  groundResistance,
+  neighbourResistance,
   proximityOfThree,
   proximityOfTwo,
-  ratio,
-  resistanceAtTemperature,
   skinArgument,
   skinFactor,
   touchingCoresFactor,
-} from '../../../src/index.js';
-import { laidUpDiameterOfRound } from '../../../src/physics/heat/geometry.js';
+} from '../../../src/physics/heat/index.js';
+import { resistanceAtTemperature } from '../../../src/physics/index.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const equations = (where: string) =>

@@ -3,9 +3,7 @@ import { armouredBuild, unarmouredBuild } from '../../../src/codes/bs7671/index.
 import {
   type CalculationError,
   celsius,
-  type HeatCase,
   hasCode,
-  heatBalance,
   hertz,
   kelvinMetresPerWatt,
   metres,
@@ -15,6 +13,7 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { balanceArmour } from '../../../src/physics/heat/balance.js';
+import { type HeatCase, heatBalance } from '../../../src/physics/heat/index.js';
 import { verifySheet } from '../../../src/verify/index.js';
 
 const cable = unarmouredBuild({ metal: 'copper', insulation: 'XLPE', cores: 3, conductorArea: squareMillimetres(16) });
