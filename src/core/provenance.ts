@@ -30,6 +30,12 @@ export function weakestOf(all: Iterable<Provenance>): Provenance | undefined {
   return order.find((p) => found.has(p));
 }
 
+/** Whether an entry such as `25 to 95` or `C 2, 25 to 95` is of this cell. */
+function spans(name: string, column: string, row: string): boolean {
+  const [, of = column, least, most] = /^(?:(.+), )?([\d.]+) to ([\d.]+)$/.exec(name) ?? [];
+  return most !== undefined && of === column && Number(row) >= Number(least) && Number(row) <= Number(most);
+}
+
 /** What is said of one printed cell: the last entry that names its row, its column, a label of it or both counts. */
 function ofPrinted(t: Pick<Table, 'source' | 'provenanceOf'>, at: readonly (string | number)[]): Provenance {
   const keys = at.map(String);
@@ -37,7 +43,8 @@ function ofPrinted(t: Pick<Table, 'source' | 'provenanceOf'>, at: readonly (stri
   const column = keys.slice(0, -1).join(' ');
   const names = [...keys, column, `${column}, ${row}`];
   let found = t.source.provenance;
-  for (const [name, provenance] of Object.entries(t.provenanceOf ?? {})) if (names.includes(name)) found = provenance;
+  for (const [name, provenance] of Object.entries(t.provenanceOf ?? {}))
+    if (names.includes(name) || spans(name, column, row)) found = provenance;
   return found;
 }
 

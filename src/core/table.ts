@@ -1,5 +1,6 @@
 import { CalculationError, formatIn, invalidInput, type Problem, type Quantity, type UnitOf } from '../units/index.js';
 import { type Axis, isLabels, placeOn } from './axis.js';
+import { everyColumn, readPrint } from './printed.js';
 import { citation, type Provenance, type Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
@@ -25,9 +26,38 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
   /** The unit of the print, where it is not the canonical one. */
   readonly printed?: string;
   readonly source: Source;
-  /** Where the provenance differs: key of a row, a column (its keys with spaces between) or one of its keys, or `column, row`; the last that fits counts. */
+  /**
+   * Where the provenance differs: key of a row, a column (its keys with spaces between) or one of its keys, or
+   * `column, row`; rows by numbers also as `25 to 95` or `column, 25 to 95`. The last that fits counts.
+   */
   readonly provenanceOf?: Readonly<Record<string, Provenance>>;
   readonly notes?: readonly string[];
+}
+
+/** A table as it is written down: as its definition, with shorter forms of columns and rows. */
+export interface PrintedTable<A extends readonly Axis[] = readonly Axis[], O extends Name = Name>
+  extends Omit<TableDefinition<A, O>, 'columns' | 'rows'> {
+  /** As in the definition; absent where every combination of labels has a column, or the rows have head lines. */
+  readonly columns?: TableDefinition['columns'];
+  /**
+   * As in the definition; or as text: a line for each axis of the columns, with its name and its key over every column,
+   * then a line for each row, with its key and a cell for every column, `-` where the print has none.
+   */
+  readonly rows: TableDefinition['rows'] | string;
+}
+
+/** What tables of one form have in common. */
+export interface TableForm<A extends readonly Axis[] = readonly Axis[], O extends Name = Name>
+  extends Pick<PrintedTable<A, O>, 'axes' | 'columns' | 'cell' | 'unit' | 'per' | 'printed' | 'notes'> {
+  /** The publication that prints them, where it is one. */
+  readonly source?: Pick<Source, 'document' | 'edition'>;
+}
+
+/** A table of a form: what is its own. */
+export interface TableOfForm
+  extends Pick<PrintedTable, 'id' | 'title' | 'columns' | 'rows' | 'provenanceOf' | 'notes'> {
+  /** Where it stands; what the form does not say of it. */
+  readonly source: Omit<Source, 'document'> & Partial<Source>;
 }
 
 /** The key that an axis takes: one of its labels, or a quantity of its role. */
@@ -141,7 +171,7 @@ function gridOf(d: TableDefinition): Grid {
 
 /**
  * Defines a table. Write `/* @__PURE__ *\/` before the call.
- * @param definition axes, columns and rows as printed, unit, source
+ * @param print axes, columns and rows as printed, unit, source
  * @returns the table with its typed look-ups
  * @throws CalculationError `invalid-input` at the first look-up when the definition is no table: a cell would be
  * lost or read wrongly
@@ -154,10 +184,40 @@ function gridOf(d: TableDefinition): Grid {
  * table4D5.find({ method: 'C', conductorArea: squareMillimetres(7) }); // => undefined
  * ```
  */
-export function table<const A extends readonly Axis[], O extends Name>(definition: TableDefinition<A, O>): Table<A, O> {
-  let grid: Grid | undefined;
-  const { axes } = definition;
+export function table<const A extends readonly Axis[], O extends Name>(print: PrintedTable<A, O>): Table<A, O>;
+/**
+ * Defines a table that has its form in common with others.
+ * @param form axes, unit, publication, and whatever else they share
+ * @param print what is its own
+ * @returns the table with its typed look-ups
+ */
+export function table<const A extends readonly Axis[], O extends Name>(
+  form: TableForm<A, O>,
+  print: TableOfForm,
+): Table<A, O>;
+export function table<const A extends readonly Axis[], O extends Name>(
+  form: TableForm<A, O> | PrintedTable<A, O>,
+  print?: TableOfForm,
+): Table<A, O> {
+  const written = { ...form, ...print, source: { ...form.source, ...print?.source } } as PrintedTable<A, O>;
+  const { axes } = written;
   const last = axes.length - 1;
+  let parsed: Pick<TableDefinition, 'columns' | 'rows'> | undefined;
+  const cells = () => {
+    parsed ??= readPrint(written.rows, axes, written.columns ?? everyColumn(axes.slice(0, last)));
+    return parsed;
+  };
+  const definition = {
+    ...written,
+    // a text is read when its table is first used, not when its module is loaded
+    get columns() {
+      return cells().columns;
+    },
+    get rows() {
+      return cells().rows;
+    },
+  };
+  let grid: Grid | undefined;
 
   // a straight line runs along at most one axis: two cells and a weight
   const read = (keys: Readonly<Record<string, string | number>>): number => {
@@ -198,7 +258,7 @@ export function table<const A extends readonly Axis[], O extends Name>(definitio
     if (value === undefined) throw explain(keys);
     return value;
   };
-  return { ...definition, kind: 'table', find, get, explain, offers };
+  return Object.assign(definition, { kind: 'table', find, get, explain, offers } as const);
 }
 
 function explainMiss(

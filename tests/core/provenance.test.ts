@@ -37,6 +37,26 @@ test('row, column and single cell; between two rows both count, below the first 
   expect([at('C', 2.5), at('B', 7), at('D', 1)]).toEqual([undefined, undefined, undefined]);
 });
 
+test('rows from one to another, of every column or of one', () => {
+  const spanned = table({
+    id: 'own/2',
+    title: 'figures of our own',
+    axes: [
+      { name: 'method', labels: ['B', 'C'] },
+      { name: 'conductorArea', unit: 'mm²', between: 'exact' },
+    ],
+    rows: '1 10 11\n2.5 20 21\n4 30 31\n6 40 41\n10 50 51',
+    cell: 'tabulatedCapacity',
+    unit: 'A',
+    source: { document: 'Test rules of our own', provenance: 'one-source' },
+    provenanceOf: { '2.5 to 6': 'memory', 'C, 4 to 10': 'two-sources' },
+  });
+  const found = (method: string) =>
+    [1, 2.5, 4, 6, 10].map((conductorArea) => cellProvenance(spanned, { method, conductorArea }));
+  expect(found('B')).toEqual(['one-source', 'memory', 'memory', 'memory', 'one-source']);
+  expect(found('C')).toEqual(['one-source', 'memory', 'two-sources', 'two-sources', 'two-sources']);
+});
+
 test('every cell of every table has one, and no entry is without effect', () => {
   for (const t of definitions.tables) {
     const found = new Set<string | undefined>();

@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest';
-import { type Axis, CalculationError, squareMillimetres, type TableDefinition, table } from '../../src/index.js';
+import {
+  type Axis,
+  CalculationError,
+  type PrintedTable,
+  squareMillimetres,
+  type TableDefinition,
+  table,
+} from '../../src/index.js';
 
 const axes: readonly Axis[] = [
   { name: 'method', labels: ['B', 'C'] },
@@ -19,7 +26,7 @@ const good: TableDefinition = {
   unit: 'A',
   source: { document: 'Test rules of our own', provenance: 'definition' },
 };
-const made = (change: Partial<TableDefinition> = {}) => table({ ...good, ...change });
+const made = (change: Partial<PrintedTable> = {}) => table({ ...good, ...change });
 const at = (t: ReturnType<typeof made>, method: string, area: number) =>
   t.find({ method, conductorArea: area } as never);
 
@@ -47,10 +54,51 @@ test('what is not printed is not found, and the reason names what there is', () 
   expect(made().offers('nothing')).toEqual([]);
 });
 
+test('rows as text, with columns, with head lines, or with a column for every combination of labels', () => {
+  const { columns: _, ...headless } = good;
+  const text = `
+    1   10 11
+    2.5 20  -
+    4   30 31`;
+  const heads = `
+    method  B  C
+    1      10 11
+    2.5    20  -
+    4      30 31`;
+  for (const t of [made({ rows: text }), table({ ...headless, rows: text }), table({ ...headless, rows: heads })]) {
+    expect(t.columns).toEqual(good.columns);
+    expect(t.rows).toEqual(good.rows);
+  }
+  const labelled = table({
+    ...headless,
+    axes: [
+      { name: 'conductorArea', unit: 'mm²', between: 'exact' },
+      { name: 'method', labels: ['B, in a wall', 'C'] },
+    ],
+    rows: 'conductorArea 1 2.5\nB, in a wall 10 20\nC 11 -',
+  });
+  expect(labelled.columns).toEqual([[1], [2.5]]);
+  expect(labelled.rows).toEqual([
+    ['B, in a wall', 10, 20],
+    ['C', 11, null],
+  ]);
+});
+
+test('what a form gives, a table of it need not say', () => {
+  const { id, title, rows, ...form } = good;
+  const own = table(
+    { ...form, notes: ['of the form'] },
+    { id, title, rows, source: { provenance: 'memory', clause: '1' } },
+  );
+  expect(own).toMatchObject({ id, title, rows, axes, columns: good.columns, notes: ['of the form'] });
+  expect(own.source).toEqual({ document: 'Test rules of our own', provenance: 'memory', clause: '1' });
+  expect(table(form, { id, title, rows, source: good.source, notes: ['its own'] }).notes).toEqual(['its own']);
+});
+
 test('cells in parts of the canonical unit', () => expect(at(made({ per: 1000 }), 'C', 4)).toBe(0.031));
 
 const two: Axis = { name: 'ambientTemperature', unit: '°C', between: 'linear' };
-test.each<[string, Partial<TableDefinition>, string]>([
+test.each<[string, Partial<PrintedTable>, string]>([
   [
     'two straight lines',
     { axes: [two, { ...two, name: 'conductorArea' } as Axis], columns: [[1], [2]] },
@@ -76,6 +124,16 @@ test.each<[string, Partial<TableDefinition>, string]>([
   ['an axis twice', { axes: [axes[1] as Axis, axes[1] as Axis], columns: [[1], [2]] }, 'repeats conductorArea'],
   ['a label twice', { axes: [{ name: 'method', labels: ['B', 'C', 'B'] }, axes[1] as Axis] }, 'repeats a label'],
   ['no axis', { axes: [] }, 'has none'],
+  ['a short line', { rows: '1 10 11\n2.5 20' }, 'conductorArea has no NaN'],
+  ['a long line', { rows: '1 10 11\n2.5 20 21 22' }, 'conductorArea has no NaN'],
+  ['a word for a number', { rows: '1 10 1l' }, 'cell 1 is no number'],
+  ['a short head line', { rows: 'method B\n1 10 11' }, 'conductorArea has no NaN'],
+  ['a head line with a foreign label', { rows: 'method B D\n1 10 11' }, 'method has no D'],
+  [
+    'head lines for some axes only',
+    { axes: [{ name: 'loaded', labels: ['2'] }, ...axes], rows: 'loaded 2 2\n1 10 11' },
+    'has 1 keys, not 2',
+  ],
 ])('%s is refused on first use', (_, change, message) => {
   const faulty = made(change);
   let seen: unknown;

@@ -14,13 +14,12 @@ export const tableE521 = /* @__PURE__ */ table({
       below: 'first',
     },
   ],
-  columns: [['line'], ['neutral']],
-  rows: [
-    [0.15, 1, null],
-    [0.33, 0.86, null],
-    [0.45, null, 0.86],
-    [1, null, 1],
-  ],
+  rows: `
+    chosenBy line neutral
+    0.15        1       -
+    0.33     0.86       -
+    0.45        -    0.86
+    1           -       1`,
   cell: 'harmonicFactor',
   unit: '1',
   source: {

@@ -13,36 +13,34 @@ export const ratedCurrents = /* @__PURE__ */ table({
     },
     { name: 'deviceRating', unit: 'A', between: 'exact' },
   ],
-  columns: [['EN 60898'], ['EN 61009'], ['BS 88-2'], ['BS 88-3'], ['BS 1361'], ['BS 3036'], ['BS 1362']],
-  rows: [
-    [2, null, null, 2, null, null, null, null],
-    [3, null, null, null, null, null, null, 3],
-    [4, null, null, 4, null, null, null, null],
-    [5, null, null, null, 5, 5, 5, 5],
-    [6, 6, 6, 6, null, null, null, null],
-    [8, 8, 8, null, null, null, null, null],
-    [10, 10, 10, 10, null, null, null, null],
-    [13, 13, 13, null, null, null, null, 13],
-    [15, null, null, null, null, 15, 15, null],
-    [16, 16, 16, 16, 16, null, null, null],
-    [20, 20, 20, 20, 20, 20, 20, null],
-    [25, 25, 25, 25, null, null, null, null],
-    [30, null, null, null, null, 30, 30, null],
-    [32, 32, 32, 32, 32, null, null, null],
-    [40, 40, 40, 40, null, null, null, null],
-    [45, null, null, null, 45, 45, 45, null],
-    [50, 50, 50, 50, null, null, null, null],
-    [60, null, null, null, null, 60, 60, null],
-    [63, 63, 63, 63, 63, null, null, null],
-    [80, 80, 80, 80, 80, 80, null, null],
-    [100, 100, 100, 100, 100, 100, 100, null],
-    [125, 125, 125, 125, null, null, null, null],
-    [160, null, null, 160, null, null, null, null],
-    [200, null, null, 200, null, null, null, null],
-    [250, null, null, 250, null, null, null, null],
-    [315, null, null, 315, null, null, null, null],
-    [400, null, null, 400, null, null, null, null],
-  ],
+  rows: `
+    2     -   -   2   -   -   -  -
+    3     -   -   -   -   -   -  3
+    4     -   -   4   -   -   -  -
+    5     -   -   -   5   5   5  5
+    6     6   6   6   -   -   -  -
+    8     8   8   -   -   -   -  -
+    10   10  10  10   -   -   -  -
+    13   13  13   -   -   -   - 13
+    15    -   -   -   -  15  15  -
+    16   16  16  16  16   -   -  -
+    20   20  20  20  20  20  20  -
+    25   25  25  25   -   -   -  -
+    30    -   -   -   -  30  30  -
+    32   32  32  32  32   -   -  -
+    40   40  40  40   -   -   -  -
+    45    -   -   -  45  45  45  -
+    50   50  50  50   -   -   -  -
+    60    -   -   -   -  60  60  -
+    63   63  63  63  63   -   -  -
+    80   80  80  80  80  80   -  -
+    100 100 100 100 100 100 100  -
+    125 125 125 125   -   -   -  -
+    160   -   - 160   -   -   -  -
+    200   -   - 200   -   -   -  -
+    250   -   - 250   -   -   -  -
+    315   -   - 315   -   -   -  -
+    400   -   - 400   -   -   -  -`,
   cell: 'deviceRating',
   unit: 'A',
   source: {

@@ -11,7 +11,6 @@ export const buildingHeights = /* @__PURE__ */ table({
     { name: 'end', labels: ['least', 'greatest'] },
     { name: 'part', labels: ['controls', 'socket-outlet'] },
   ],
-  columns: [['least'], ['greatest']],
   rows: [
     ['controls', 750, 1200],
     ['socket-outlet', 400, 1000],

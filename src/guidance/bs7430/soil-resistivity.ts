@@ -34,7 +34,6 @@ export const soilResistivities = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [['least'], ['most']],
   rows: [
     ['well-graded gravel', 600, 1000],
     ['poorly graded gravel', 1000, 2500],

@@ -16,7 +16,6 @@ export const codeOfPracticeHeights = /* @__PURE__ */ table({
     { name: 'end', labels: ['least', 'greatest'] },
     { name: 'part', labels: ['outlet', 'display'] },
   ],
-  columns: [['least'], ['greatest']],
   rows: [
     ['outlet', 750, 1200],
     ['display', 1200, 1400],

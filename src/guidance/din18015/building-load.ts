@@ -11,19 +11,18 @@ export const buildingLoad = /* @__PURE__ */ table({
     { name: 'waterHeating', labels: ['not-electric', 'electric'] },
     { name: 'dwellings', unit: '1', between: 'exact' },
   ],
-  columns: [['not-electric'], ['electric']],
-  rows: [
-    [1, 14.5, 34],
-    [2, 24, 52],
-    [3, 32, 64],
-    [4, 37, 73],
-    [5, 41, 81],
-    [6, 44, 87],
-    [7, 47, 93],
-    [8, 50, 98],
-    [9, 53, 103],
-    [10, 55, 107],
-  ],
+  rows: `
+    waterHeating not-electric electric
+    1                    14.5       34
+    2                      24       52
+    3                      32       64
+    4                      37       73
+    5                      41       81
+    6                      44       87
+    7                      47       93
+    8                      50       98
+    9                      53      103
+    10                     55      107`,
   cell: 'groupPower',
   unit: 'VA',
   per: 0.001,
@@ -40,14 +39,13 @@ export const buildingLoadSecondReading = /* @__PURE__ */ table({
     { name: 'waterHeating', labels: ['not-electric', 'electric'] },
     { name: 'dwellings', unit: '1', between: 'exact' },
   ],
-  columns: [['not-electric'], ['electric']],
-  rows: [
-    [1, 15, 34],
-    [3, 30, null],
-    [10, 55, null],
-    [24, null, 140],
-    [100, 110, null],
-  ],
+  rows: `
+    waterHeating not-electric electric
+    1                      15       34
+    3                      30        -
+    10                     55        -
+    24                      -      140
+    100                   110        -`,
   cell: 'groupPower',
   unit: 'VA',
   per: 0.001,

@@ -15,7 +15,6 @@ export const frenchHeights = /* @__PURE__ */ table({
     { name: 'end', labels: ['least', 'greatest'] },
     { name: 'part', labels: ['outlet'] },
   ],
-  columns: [['least'], ['greatest']],
   rows: [['outlet', 900, 1300]],
   cell: 'mountingHeight',
   unit: 'mm',

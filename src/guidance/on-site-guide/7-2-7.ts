@@ -29,7 +29,6 @@ export const ratedBreakingCapacities = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [['rated']],
   rows: [
     ['BS 3036 S1A', 1000],
     ['BS 3036 S2A', 2000],

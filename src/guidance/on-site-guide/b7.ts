@@ -9,17 +9,12 @@ export const tableB7 = /* @__PURE__ */ table({
     { name: 'breakingCapacity', unit: 'A', between: 'exact' },
     { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
-  columns: [
-    ['B', 3000],
-    ['B', 6000],
-    ['C', 3000],
-    ['C', 6000],
-  ],
-  rows: [
-    [16, 1, 2.5, 1.5, 2.5],
-    [32, 1.5, 2.5, 1.5, 2.5],
-    [40, 1.5, 2.5, 1.5, 2.5],
-  ],
+  rows: `
+    type                B    B    C    C
+    breakingCapacity 3000 6000 3000 6000
+    16                  1  2.5  1.5  2.5
+    32                1.5  2.5  1.5  2.5
+    40                1.5  2.5  1.5  2.5`,
   cell: 'minimumProtectiveArea',
   unit: 'mm²',
   source: {

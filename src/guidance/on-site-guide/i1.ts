@@ -8,19 +8,18 @@ export const tableI1 = /* @__PURE__ */ table({
     { name: 'protectiveArea', unit: 'mm²', between: 'exact' },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [[1], [1.5], [2.5], [4], [6], [10], [16], [25], [35], [50]],
-  rows: [
-    [1, 36.2, null, null, null, null, null, null, null, null, null],
-    [1.5, 30.2, 24.2, null, null, null, null, null, null, null, null],
-    [2.5, 25.51, 19.51, 14.82, null, null, null, null, null, null, null],
-    [4, null, 16.71, 12.02, 9.22, null, null, null, null, null, null],
-    [6, null, null, 10.49, 7.69, 6.16, null, null, null, null, null],
-    [10, null, null, null, 6.44, 4.91, 3.66, null, null, null, null],
-    [16, null, null, null, null, 4.23, 2.98, 2.3, null, null, null],
-    [25, null, null, null, null, null, 2.557, 1.877, 1.454, null, null],
-    [35, null, null, null, null, null, null, 1.674, 1.251, 1.048, null],
-    [50, null, null, null, null, null, null, null, 1.114, 0.911, 0.774],
-  ],
+  rows: `
+    protectiveArea     1   1.5   2.5    4    6    10    16    25    35    50
+    1               36.2     -     -    -    -     -     -     -     -     -
+    1.5             30.2  24.2     -    -    -     -     -     -     -     -
+    2.5            25.51 19.51 14.82    -    -     -     -     -     -     -
+    4                  - 16.71 12.02 9.22    -     -     -     -     -     -
+    6                  -     - 10.49 7.69 6.16     -     -     -     -     -
+    10                 -     -     - 6.44 4.91  3.66     -     -     -     -
+    16                 -     -     -    - 4.23  2.98   2.3     -     -     -
+    25                 -     -     -    -    - 2.557 1.877 1.454     -     -
+    35                 -     -     -    -    -     - 1.674 1.251 1.048     -
+    50                 -     -     -    -    -     -     - 1.114 0.911 0.774`,
   cell: 'resistancePerMetre20',
   unit: 'Ω/m',
   per: 1000,

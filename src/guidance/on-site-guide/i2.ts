@@ -8,15 +8,14 @@ export const tableI2 = /* @__PURE__ */ table({
     { name: 'conductor', labels: ['copper'] },
     { name: 'testTemperature', unit: '°C', between: 'exact' },
   ],
-  columns: [['copper']],
-  rows: [
-    [5, 0.94],
-    [10, 0.96],
-    [15, 0.98],
-    [20, 1],
-    [25, 1.02],
-    [30, 1.04],
-  ],
+  rows: `
+    conductor copper
+    5           0.94
+    10          0.96
+    15          0.98
+    20             1
+    25          1.02
+    30          1.04`,
   cell: 'temperatureFactor',
   unit: '1',
   source: { document: 'On-Site Guide', clause: 'Table I2', provenance: 'memory' },

@@ -8,7 +8,6 @@ export const tableI3 = /* @__PURE__ */ table({
     { name: 'laid', labels: ['in cable or bunched', 'not bunched'] },
     { name: 'insulation', labels: ['70 °C thermoplastic', '85 °C thermosetting (rubber)', '90 °C thermosetting'] },
   ],
-  columns: [['in cable or bunched'], ['not bunched']],
   rows: [
     ['70 °C thermoplastic', 1.2, 1.04],
     ['85 °C thermosetting (rubber)', 1.26, 1.04],

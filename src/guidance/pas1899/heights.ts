@@ -17,7 +17,6 @@ export const accessibleHeights = /* @__PURE__ */ table({
     { name: 'end', labels: ['least', 'greatest'] },
     { name: 'part', labels: ['outlet', 'controls', 'display'] },
   ],
-  columns: [['least'], ['greatest']],
   rows: [
     ['outlet', 750, 1000],
     ['controls', 800, 1000],

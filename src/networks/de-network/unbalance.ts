@@ -8,7 +8,6 @@ export const unbalanceCaps = /* @__PURE__ */ table({
     { name: 'cap', labels: ['charge points'] },
     { name: 'country', labels: ['DE', 'AT', 'CH'] },
   ],
-  columns: [['charge points']],
   rows: [
     ['DE', 20],
     ['AT', 16],

@@ -8,7 +8,6 @@ export const customaryImpedances = /* @__PURE__ */ table({
     { name: 'supply', labels: ['up to 100 A'] },
     { name: 'system', labels: ['TN-C-S', 'TN-S', 'TT'] },
   ],
-  columns: [['up to 100 A']],
   rows: [
     ['TN-C-S', 0.35],
     ['TN-S', 0.8],

@@ -8,11 +8,10 @@ export const meterTails = /* @__PURE__ */ table({
     { name: 'tails', labels: ['copper'] },
     { name: 'tailsArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['copper']],
-  rows: [
-    [16, 80],
-    [25, 100],
-  ],
+  rows: `
+    tails copper
+    16        80
+    25       100`,
   cell: 'tailsCapacity',
   unit: 'A',
   source: { document: 'requirements of distributors', clause: 'meter tails', provenance: 'common-practice' },

@@ -14,7 +14,6 @@ export const declaredProspectiveCurrents = /* @__PURE__ */ table({
     },
     { name: 'connection', labels: ['single-phase', 'three-phase'] },
   ],
-  columns: [['northern Scotland, central southern England'], ['Midlands, South West, South Wales']],
   rows: [
     ['single-phase', 16000, 19600],
     ['three-phase', 25000, 25900],

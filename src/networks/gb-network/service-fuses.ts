@@ -12,12 +12,11 @@ export const serviceFuses = /* @__PURE__ */ table({
     { name: 'connection', labels: ['single-phase', 'three-phase'] },
     { name: 'cutOutRating', unit: 'A', between: 'exact' },
   ],
-  columns: [['single-phase'], ['three-phase']],
-  rows: [
-    [60, 13.8, null],
-    [80, 18.4, null],
-    [100, 23, 69],
-  ],
+  rows: `
+    connection single-phase three-phase
+    60                 13.8           -
+    80                 18.4           -
+    100                  23          69`,
   cell: 'demandPower',
   unit: 'VA',
   per: 0.001,

@@ -8,19 +8,17 @@ export const transformerImpedances = /* @__PURE__ */ table({
     { name: 'winding', labels: ['11/0.433 kV'] },
     { name: 'transformerRating', unit: 'VA', between: 'exact' },
   ],
-  columns: [['11/0.433 kV']],
-  rows: [
-    [100000, 4.5],
-    [200000, 4.75],
-    [315000, 4.75],
-    [500000, 4.75],
-    [800000, 4.75],
-    [1000000, 4.75],
-    [1250000, 5],
-    [1500000, 5.75],
-    [1600000, 6],
-    [2000000, 6],
-  ],
+  rows: `
+    100000   4.5
+    200000  4.75
+    315000  4.75
+    500000  4.75
+    800000  4.75
+    1000000 4.75
+    1250000    5
+    1500000 5.75
+    1600000    6
+    2000000    6`,
   cell: 'transformerImpedanceVoltage',
   unit: '1',
   per: 100,

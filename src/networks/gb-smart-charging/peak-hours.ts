@@ -12,7 +12,6 @@ export const peakHours = /* @__PURE__ */ table({
     { name: 'end', labels: ['from', 'to'] },
     { name: 'period', labels: ['morning', 'evening'] },
   ],
-  columns: [['from'], ['to']],
   rows: [
     ['morning', 28800, 39600],
     ['evening', 57600, 79200],

@@ -11,7 +11,6 @@ export const startDelays = /* @__PURE__ */ table({
     { name: 'unit', labels: ['delay'] },
     { name: 'maximum', labels: ['default', 'settable'] },
   ],
-  columns: [['delay']],
   rows: [
     ['default', 600],
     ['settable', 1800],

@@ -11,7 +11,6 @@ export const householdFuseConventional = /* @__PURE__ */ table({
     { name: 'edge', labels: ['fusing'] },
     { name: 'device', labels: ['BS 1361', 'BS 3036'] },
   ],
-  columns: [['fusing']],
   rows: [
     ['BS 1361', 1.5],
     ['BS 3036', 2],

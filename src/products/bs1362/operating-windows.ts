@@ -9,19 +9,14 @@ export const plugFuseWindows = /* @__PURE__ */ table({
     { name: 'deviceRating', unit: 'A', between: 'exact' },
     { name: 'faultCurrent', unit: 'A', between: 'exact' },
   ],
-  columns: [
-    ['least', 3],
-    ['least', 13],
-    ['most', 3],
-    ['most', 13],
-  ],
-  rows: [
-    [9, 0.02, null, 80, null],
-    [20, null, null, 0.1, null],
-    [30, null, 1, 0.03, 400],
-    [50, null, 0.1, null, 20],
-    [100, null, 0.01, null, 0.2],
-  ],
+  rows: `
+    edge         least least most most
+    deviceRating     3    13    3   13
+    9             0.02     -   80    -
+    20               -     -  0.1    -
+    30               -     1 0.03  400
+    50               -   0.1    -   20
+    100              -  0.01    -  0.2`,
   cell: 'operatingTime',
   unit: 's',
   source: { document: 'BS 1362', edition: '1973', clause: 'time-current characteristics', provenance: 'one-source' },

@@ -8,7 +8,6 @@ export const oldInstantaneousBands = /* @__PURE__ */ table({
     { name: 'edge', labels: ['lower', 'upper'] },
     { name: 'type', labels: ['1', '2', '3'] },
   ],
-  columns: [['lower'], ['upper']],
   rows: [
     ['1', 2.7, 4],
     ['2', 4, 7],

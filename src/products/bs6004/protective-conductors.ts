@@ -8,16 +8,15 @@ export const flatCableProtective = /* @__PURE__ */ table({
     { name: 'construction', labels: ['flat-twin-and-earth'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['flat-twin-and-earth']],
-  rows: [
-    [1, 1],
-    [1.5, 1],
-    [2.5, 1.5],
-    [4, 1.5],
-    [6, 2.5],
-    [10, 4],
-    [16, 6],
-  ],
+  rows: `
+    construction flat-twin-and-earth
+    1                              1
+    1.5                            1
+    2.5                          1.5
+    4                            1.5
+    6                            2.5
+    10                             4
+    16                             6`,
   cell: 'protectiveArea',
   unit: 'mm²',
   source: { document: 'BS 6004', clause: '6242Y, 6243Y', provenance: 'one-source' },

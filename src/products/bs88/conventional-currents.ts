@@ -11,15 +11,14 @@ export const ggConventional = /* @__PURE__ */ table({
     { name: 'edge', labels: ['non-fusing', 'fusing'] },
     { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
-  columns: [['non-fusing'], ['fusing']],
-  rows: [
-    [4, 1.5, 2.1],
-    [15.99, 1.5, 1.9],
-    [63, 1.25, 1.6],
-    [160, 1.25, 1.6],
-    [400, 1.25, 1.6],
-    [1250, 1.25, 1.6],
-  ],
+  rows: `
+    edge  non-fusing fusing
+    4            1.5    2.1
+    15.99        1.5    1.9
+    63          1.25    1.6
+    160         1.25    1.6
+    400         1.25    1.6
+    1250        1.25    1.6`,
   cell: 'deviceMultiple',
   unit: '1',
   source: { document: 'IEC 60269-1, -2', clause: 'Table 2', provenance: 'memory' },
@@ -34,15 +33,14 @@ export const ggConventionalTimes = /* @__PURE__ */ table({
     { name: 'edge', labels: ['fusing'] },
     { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
-  columns: [['fusing']],
-  rows: [
-    [4, 3600],
-    [15.99, 3600],
-    [63, 3600],
-    [160, 7200],
-    [400, 10800],
-    [1250, 14400],
-  ],
+  rows: `
+    edge  fusing
+    4       3600
+    15.99   3600
+    63      3600
+    160     7200
+    400    10800
+    1250   14400`,
   cell: 'operatingTime',
   unit: 's',
   source: { document: 'IEC 60269-1', clause: 'Table 2', provenance: 'one-source', note: 'above 160 A recalled' },

@@ -11,20 +11,19 @@ export const ggLoopTesting = /* @__PURE__ */ table({
     { name: 'operatingTime', unit: 's', between: 'exact' },
     { name: 'deviceRating', unit: 'A', between: 'exact' },
   ],
-  columns: [[5], [0.4]],
-  rows: [
-    [6, 28, 47],
-    [10, 46, 82],
-    [16, 65, 110],
-    [20, 85, 147],
-    [25, 110, 183],
-    [32, 150, 275],
-    [40, 190, 320],
-    [50, 250, 470],
-    [63, 320, 550],
-    [80, 425, 840],
-    [100, 580, 1020],
-  ],
+  rows: `
+    operatingTime   5  0.4
+    6              28   47
+    10             46   82
+    16             65  110
+    20             85  147
+    25            110  183
+    32            150  275
+    40            190  320
+    50            250  470
+    63            320  550
+    80            425  840
+    100           580 1020`,
   cell: 'operatingCurrent',
   unit: 'A',
   source: {

@@ -8,7 +8,6 @@ export const instantaneousBands = /* @__PURE__ */ table({
     { name: 'edge', labels: ['lower', 'upper'] },
     { name: 'type', labels: ['B', 'C', 'D'] },
   ],
-  columns: [['lower'], ['upper']],
   rows: [
     ['B', 3, 5],
     ['C', 5, 10],

@@ -8,17 +8,16 @@ export const serviceCapacities = /* @__PURE__ */ table({
     { name: 'capacity', labels: ['service'] },
     { name: 'breakingCapacity', unit: 'A', between: 'exact' },
   ],
-  columns: [['service']],
-  rows: [
-    [1500, 1500],
-    [3000, 3000],
-    [4500, 4500],
-    [6000, 6000],
-    [10000, 7500],
-    [15000, 7500],
-    [20000, 10000],
-    [25000, 12500],
-  ],
+  rows: `
+    capacity service
+    1500        1500
+    3000        3000
+    4500        4500
+    6000        6000
+    10000       7500
+    15000       7500
+    20000      10000
+    25000      12500`,
   cell: 'breakingLimit',
   unit: 'A',
   source: {
@@ -27,5 +26,5 @@ export const serviceCapacities = /* @__PURE__ */ table({
     provenance: 'memory',
     note: 'up to 6 kA in two sources',
   },
-  provenanceOf: { '1500': 'two-sources', '3000': 'two-sources', '4500': 'two-sources', '6000': 'two-sources' },
+  provenanceOf: { '1500 to 6000': 'two-sources' },
 });

@@ -8,7 +8,6 @@ export const testMultiples = /* @__PURE__ */ table({
     { name: 'basis', labels: ['rated current'] },
     { name: 'test', labels: ['a', 'b', 'c'] },
   ],
-  columns: [['rated current']],
   rows: [
     ['a', 1.13],
     ['b', 1.45],
@@ -30,12 +29,11 @@ export const testTimes = /* @__PURE__ */ table({
     { name: 'test', labels: ['a', 'b', 'c'] },
     { name: 'deviceRating', unit: 'A', between: 'next-up', allowedBy: 'bands of rated current', below: 'first' },
   ],
-  columns: [['a'], ['b'], ['c']],
-  rows: [
-    [32, 3600, 3600, 60],
-    [63, 3600, 3600, 120],
-    [125, 7200, 7200, 120],
-  ],
+  rows: `
+    test    a    b   c
+    32   3600 3600  60
+    63   3600 3600 120
+    125  7200 7200 120`,
   cell: 'operatingTime',
   unit: 's',
   source: {

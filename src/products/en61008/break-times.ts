@@ -11,12 +11,11 @@ export const residualBreakTimes = /* @__PURE__ */ table({
     { name: 'delay', labels: ['general', 'selective'] },
     { name: 'residualMultiple', unit: '1', between: 'exact' },
   ],
-  columns: [['general'], ['selective']],
-  rows: [
-    [1, 300, 500],
-    [2, 150, 200],
-    [5, 40, 150],
-  ],
+  rows: `
+    delay general selective
+    1         300       500
+    2         150       200
+    5          40       150`,
   cell: 'disconnectionTime',
   unit: 's',
   per: 1000,

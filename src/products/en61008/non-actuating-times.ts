@@ -11,12 +11,11 @@ export const residualNonActuatingTimes = /* @__PURE__ */ table({
     { name: 'delay', labels: ['selective'] },
     { name: 'residualMultiple', unit: '1', between: 'exact' },
   ],
-  columns: [['selective']],
-  rows: [
-    [1, 130],
-    [2, 60],
-    [5, 50],
-  ],
+  rows: `
+    delay selective
+    1           130
+    2            60
+    5            50`,
   cell: 'operatingTime',
   unit: 's',
   per: 1000,

@@ -11,7 +11,6 @@ export const residualOperatingBands = /* @__PURE__ */ table({
     { name: 'end', labels: ['lower', 'upper'] },
     { name: 'residualType', labels: ['AC', 'A, above 10 mA', 'A, up to 10 mA', 'B'] },
   ],
-  columns: [['lower'], ['upper']],
   rows: [
     ['AC', 0.5, 1],
     ['A, above 10 mA', 0.35, 1.4],

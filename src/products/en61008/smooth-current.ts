@@ -8,7 +8,6 @@ export const smoothCurrentWithstand = /* @__PURE__ */ table({
   id: 'en61008/smooth-current',
   title: 'Smooth direct residual current with which a residual current device works',
   axes: [{ name: 'residualType', labels: ['AC', 'A', 'F', 'B'] }],
-  columns: [[]],
   rows: [
     ['AC', 0],
     ['A', 6],

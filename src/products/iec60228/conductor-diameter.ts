@@ -8,26 +8,25 @@ export const conductorDiameters = /* @__PURE__ */ table({
     { name: 'strand', labels: ['stranded', 'compacted'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['stranded'], ['compacted']],
-  rows: [
-    [1.5, 1.59, 1.56],
-    [2.5, 2.01, null],
-    [4, 2.55, null],
-    [6, 3.12, null],
-    [10, 4.05, null],
-    [16, 5.1, 4.65],
-    [25, 6.42, 5.9],
-    [35, 7.65, 6.9],
-    [50, 8.9, 8],
-    [70, 10.7, 9.8],
-    [95, 12.6, 11.4],
-    [120, 14.2, 12.9],
-    [150, 15.75, 14.2],
-    [185, 17.6, 15.9],
-    [240, 20.25, 18.3],
-    [300, 22.7, 20.6],
-    [400, 25.7, 23.6],
-  ],
+  rows: `
+    strand stranded compacted
+    1.5        1.59      1.56
+    2.5        2.01         -
+    4          2.55         -
+    6          3.12         -
+    10         4.05         -
+    16          5.1      4.65
+    25         6.42       5.9
+    35         7.65       6.9
+    50          8.9         8
+    70         10.7       9.8
+    95         12.6      11.4
+    120        14.2      12.9
+    150       15.75      14.2
+    185        17.6      15.9
+    240       20.25      18.3
+    300        22.7      20.6
+    400        25.7      23.6`,
   cell: 'conductorDiameter',
   unit: 'mm',
   source: {
@@ -36,19 +35,5 @@ export const conductorDiameters = /* @__PURE__ */ table({
     provenance: 'memory',
     note: 'a tenth more or less of the outer diameter of a cable moves its computed rating by less than 1 %',
   },
-  provenanceOf: {
-    'stranded, 1.5': 'one-source',
-    'stranded, 2.5': 'one-source',
-    'stranded, 4': 'one-source',
-    'stranded, 6': 'one-source',
-    'stranded, 10': 'one-source',
-    'stranded, 16': 'one-source',
-    'stranded, 25': 'one-source',
-    'compacted, 16': 'one-source',
-    'compacted, 25': 'one-source',
-    'compacted, 35': 'one-source',
-    'compacted, 50': 'one-source',
-    'compacted, 70': 'one-source',
-    'compacted, 95': 'one-source',
-  },
+  provenanceOf: { 'stranded, 1.5 to 25': 'one-source', 'compacted, 16 to 95': 'one-source' },
 });

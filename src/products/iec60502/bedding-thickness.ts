@@ -13,14 +13,12 @@ export const beddingThicknesses = /* @__PURE__ */ table({
       below: 'first',
     },
   ],
-  columns: [[]],
-  rows: [
-    [25, 1],
-    [35, 1.2],
-    [45, 1.4],
-    [60, 1.6],
-    [80, 1.8],
-  ],
+  rows: `
+    25   1
+    35 1.2
+    45 1.4
+    60 1.6
+    80 1.8`,
   cell: 'beddingThickness',
   unit: 'mm',
   source: { document: 'IEC 60502-1', clause: 'extruded inner coverings', provenance: 'memory' },

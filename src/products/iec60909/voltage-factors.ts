@@ -8,7 +8,6 @@ export const voltageFactors = /* @__PURE__ */ table({
     { name: 'case', labels: ['most', 'least'] },
     { name: 'tolerance', labels: ['+6 %', '+10 %'] },
   ],
-  columns: [['most'], ['least']],
   rows: [
     ['+6 %', 1.05, 0.95],
     ['+10 %', 1.1, 0.9],

@@ -8,7 +8,6 @@ export const reciprocalCoefficients = /* @__PURE__ */ table({
     { name: 'property', labels: ['value'] },
     { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
   ],
-  columns: [['value']],
   rows: [
     ['copper', 234.5],
     ['aluminium', 228],
@@ -34,7 +33,6 @@ export const heatCapacities = /* @__PURE__ */ table({
     { name: 'property', labels: ['value'] },
     { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
   ],
-  columns: [['value']],
   rows: [
     ['copper', 0.00345],
     ['aluminium', 0.0025],
@@ -60,7 +58,6 @@ export const conductorResistivities = /* @__PURE__ */ table({
     { name: 'property', labels: ['value'] },
     { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
   ],
-  columns: [['value']],
   rows: [
     ['copper', 1.7241e-5],
     ['aluminium', 2.8264e-5],
@@ -86,7 +83,6 @@ export const materialFactors = /* @__PURE__ */ table({
     { name: 'property', labels: ['value'] },
     { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
   ],
-  columns: [['value']],
   rows: [
     ['copper', 226],
     ['aluminium', 148],

@@ -8,7 +8,6 @@ export const ratedDiversity = /* @__PURE__ */ table({
     { name: 'assembly', labels: ['IEC 61439-2', 'IEC 61439-3'] },
     { name: 'circuitBand', labels: ['2-3', '4-5', '6-9', '10+'] },
   ],
-  columns: [['IEC 61439-2'], ['IEC 61439-3']],
   rows: [
     ['2-3', 0.9, 0.8],
     ['4-5', 0.8, 0.7],

@@ -9,7 +9,6 @@ export const pilotStates = /* @__PURE__ */ table({
     { name: 'half', labels: ['high', 'low'] },
     { name: 'state', labels: ['A', 'B', 'C', 'D', 'E', 'F'] },
   ],
-  columns: [['high'], ['low']],
   rows: [
     ['A', 12, null],
     ['B', 9, -12],

@@ -21,7 +21,6 @@ export const pilotTimes = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [['longest'], ['shortest']],
   rows: [
     ['vehicle follows a changed duty cycle', 5, null],
     ['vehicle stops drawing after the duty cycle goes to 100 %', 3, null],

@@ -9,13 +9,12 @@ export const cableCoding = /* @__PURE__ */ table({
     { name: 'connection', labels: ['single-phase', 'three-phase'] },
     { name: 'codingResistance', unit: 'Ω', between: 'exact' },
   ],
-  columns: [['single-phase'], ['three-phase']],
-  rows: [
-    [1500, 13, 13],
-    [680, 20, 20],
-    [220, 32, 32],
-    [100, 70, 63],
-  ],
+  rows: `
+    connection single-phase three-phase
+    1500                 13          13
+    680                  20          20
+    220                  32          32
+    100                  70          63`,
   cell: 'cableCurrent',
   unit: 'A',
   source: {

@@ -11,13 +11,11 @@ export const smoothCurrentBreakTimes = /* @__PURE__ */ table({
     { name: 'detector', labels: ['IEC 62955', 'IEC 62752'] },
     { name: 'smoothResidualCurrent', unit: 'A', between: 'exact' },
   ],
-  columns: [['IEC 62955'], ['IEC 62752']],
-  rows: [
-    [0.006, 10, 10],
-    [0.06, 0.3, 0.3],
-    [0.2, 0.1, null],
-    [0.3, null, 0.04],
-  ],
+  rows: `
+    0.006  10   10
+    0.06  0.3  0.3
+    0.2   0.1    -
+    0.3     - 0.04`,
   cell: 'disconnectionTime',
   unit: 's',
   source: { document: 'IEC 62955; IEC 62752', clause: 'Table 2; break times', provenance: 'one-source' },

@@ -22,7 +22,6 @@ export const labourTable = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [['low'], ['typical'], ['high']],
   rows: [
     ['survey and quotation', 0.5, 0.75, 1.5],
     ['notification paperwork', 0.25, 0.4, 1],
@@ -37,7 +36,7 @@ export const labourTable = /* @__PURE__ */ table({
   ],
   cell: 'labour',
   unit: 's',
-  per: /* @__PURE__ */ (() => 1 / 3600)(), // a bare division would keep the table in every bundle
+  per: /* @__PURE__ */ (() => 1 / 3600)(),
   printed: 'h',
   source: {
     document: 'Trade knowledge',

@@ -15,18 +15,13 @@ export const table411 = /* @__PURE__ */ table({
       below: 'first',
     },
   ],
-  columns: [
-    ['TN', 'AC'],
-    ['TT', 'AC'],
-    ['TN', 'DC'],
-    ['TT', 'DC'],
-  ],
-  rows: [
-    [120, 0.8, 0.3, null, null],
-    [230, 0.4, 0.2, 1, 0.4],
-    [400, 0.2, 0.07, 0.4, 0.2],
-    [1000, 0.1, 0.04, 0.1, 0.1],
-  ],
+  rows: `
+    system   TN   TT  TN  TT
+    current  AC   AC  DC  DC
+    120     0.8  0.3   -   -
+    230     0.4  0.2   1 0.4
+    400     0.2 0.07 0.4 0.2
+    1000    0.1 0.04 0.1 0.1`,
   cell: 'requiredTime',
   unit: 's',
   source: {

@@ -1,53 +1,32 @@
 import { table } from '../../../core/index.js';
+import { fuseImpedances } from './forms.js';
 
 /** Largest earth fault loop impedance for fuses, 5 s, 230 V, as printed in 2008 and 2011. BS 7671 Table 41.4. */
-export const table414 = /* @__PURE__ */ table({
+export const table414 = /* @__PURE__ */ table(fuseImpedances, {
   id: 'bs7671/41.4',
   title: 'Largest earth fault loop impedance for fuses, 5 s, 230 V, without voltage factor',
-  axes: [
-    { name: 'printed', labels: ['2008', '2011'] },
-    { name: 'device', labels: ['BS 88-2.2', 'BS 88-2', 'BS 88-3', 'BS 1361', 'BS 1362', 'BS 3036'] },
-    { name: 'deviceRating', unit: 'A', between: 'exact' },
-  ],
-  columns: [
-    ['2008', 'BS 88-2.2'],
-    ['2008', 'BS 1361'],
-    ['2008', 'BS 3036'],
-    ['2008', 'BS 1362'],
-    ['2011', 'BS 88-2'],
-    ['2011', 'BS 88-3'],
-    ['2011', 'BS 3036'],
-    ['2011', 'BS 1362'],
-  ],
-  rows: [
-    [3, null, null, null, 23.2, null, null, null, 23.2],
-    [5, null, 16.4, 17.7, null, null, 15.33, 17.7, null],
-    [6, 13.5, null, null, null, 12.8, null, null, null],
-    [10, 7.42, null, null, null, 7.19, null, null, null],
-    [13, null, null, null, 3.83, null, null, null, 3.83],
-    [15, null, 5, 5.35, null, null, null, 5.35, null],
-    [16, 4.18, null, null, null, 4.18, 4.11, null, null],
-    [20, 2.91, 2.8, 3.83, null, 2.95, 3.38, 3.83, null],
-    [25, 2.3, null, null, null, 2.3, null, null, null],
-    [30, null, 1.84, 2.64, null, null, null, 2.64, null],
-    [32, 1.84, null, null, null, 1.84, 1.64, null, null],
-    [40, 1.35, null, null, null, 1.35, null, null, null],
-    [45, null, 0.96, 1.59, null, null, 1.04, 1.59, null],
-    [50, 1.04, null, null, null, 1.04, null, null, null],
-    [60, null, 0.7, 1.12, null, null, null, 1.12, null],
-    [63, 0.82, null, null, null, 0.82, 0.72, null, null],
-    [80, 0.57, 0.5, null, null, 0.57, 0.53, null, null],
-    [100, 0.42, 0.36, 0.53, null, 0.46, 0.4, 0.53, null],
-    [125, 0.33, null, null, null, 0.34, null, null, null],
-    [160, 0.25, null, null, null, 0.28, null, null, null],
-    [200, 0.19, null, null, null, 0.19, null, null, null],
-  ],
-  cell: 'loopImpedanceLimit',
-  unit: 'Ω',
-  source: { document: 'BS 7671', edition: '2008 and 2008+A1:2011', clause: 'Table 41.4', provenance: 'one-source' },
+  rows: `
+    3      -    -    - 23.2    -     -    - 23.2
+    5      - 16.4 17.7    -    - 15.33 17.7    -
+    6   13.5    -    -    - 12.8     -    -    -
+    10  7.42    -    -    - 7.19     -    -    -
+    13     -    -    - 3.83    -     -    - 3.83
+    15     -    5 5.35    -    -     - 5.35    -
+    16  4.18    -    -    - 4.18  4.11    -    -
+    20  2.91  2.8 3.83    - 2.95  3.38 3.83    -
+    25   2.3    -    -    -  2.3     -    -    -
+    30     - 1.84 2.64    -    -     - 2.64    -
+    32  1.84    -    -    - 1.84  1.64    -    -
+    40  1.35    -    -    - 1.35     -    -    -
+    45     - 0.96 1.59    -    -  1.04 1.59    -
+    50  1.04    -    -    - 1.04     -    -    -
+    60     -  0.7 1.12    -    -     - 1.12    -
+    63  0.82    -    -    - 0.82  0.72    -    -
+    80  0.57  0.5    -    - 0.57  0.53    -    -
+    100 0.42 0.36 0.53    - 0.46   0.4 0.53    -
+    125 0.33    -    -    - 0.34     -    -    -
+    160 0.25    -    -    - 0.28     -    -    -
+    200 0.19    -    -    - 0.19     -    -    -`,
+  source: { clause: 'Table 41.4', provenance: 'one-source' },
   provenanceOf: { '2008 BS 88-2.2': 'two-sources', 'BS 3036': 'two-sources', 'BS 1362': 'two-sources' },
-  notes: [
-    'Without voltage factor. Printed figures with C_min 0.95 (from Amendment 3:2015 on) were not available: they are computed from the operating current.',
-    'BS 1361 and BS 88-2.2 were withdrawn in 2010; they are in service. The figures of 2011 were seen multiplied by 0.8 and divided back.',
-  ],
 });

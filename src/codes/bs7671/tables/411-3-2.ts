@@ -8,7 +8,6 @@ export const distributionTimes = /* @__PURE__ */ table({
     { name: 'supply', labels: ['any'] },
     { name: 'system', labels: ['TN', 'TT'] },
   ],
-  columns: [['any']],
   rows: [
     ['TN', 5],
     ['TT', 1],

@@ -1,23 +1,16 @@
 import { table } from '../../../core/index.js';
+import { ductFactors } from '../../iec-family/factor-forms.js';
 
 /** Rating factor C_g for multicore cables in buried ducts. BS 7671 Table 4C3. */
-export const table4C3Multicore = /* @__PURE__ */ table({
+export const table4C3Multicore = /* @__PURE__ */ table(ductFactors, {
   id: 'bs7671/4c3-multicore',
   title: 'Rating factor for grouping of multicore cables, one in each buried duct',
-  axes: [
-    { name: 'clearance', labels: ['touching', '0.25 m', '0.5 m', '1 m'] },
-    { name: 'circuitsInGroup', unit: '1', between: 'next-up', allowedBy: 'the safe side' },
-  ],
-  columns: [['touching'], ['0.25 m'], ['0.5 m'], ['1 m']],
-  rows: [
-    [2, 0.85, 0.9, 0.95, 0.95],
-    [3, 0.75, 0.85, 0.9, 0.95],
-    [4, 0.7, 0.8, 0.85, 0.9],
-    [5, 0.65, 0.8, 0.85, 0.9],
-    [6, 0.6, 0.8, 0.8, 0.9],
-  ],
-  cell: 'groupFactor',
-  unit: '1',
+  rows: `
+    2 0.85  0.9 0.95 0.95
+    3 0.75 0.85  0.9 0.95
+    4  0.7  0.8 0.85  0.9
+    5 0.65  0.8 0.85  0.9
+    6  0.6  0.8  0.8  0.9`,
   source: {
     document: 'BS 7671',
     edition: '2018+A2:2022',
@@ -28,23 +21,15 @@ export const table4C3Multicore = /* @__PURE__ */ table({
 });
 
 /** Rating factor C_g for single-core cables in buried ducts. BS 7671 Table 4C3. */
-export const table4C3SingleCore = /* @__PURE__ */ table({
+export const table4C3SingleCore = /* @__PURE__ */ table(ductFactors, {
   id: 'bs7671/4c3-single-core',
   title: 'Rating factor for grouping of single-core cables, one in each buried duct',
-  axes: [
-    { name: 'clearance', labels: ['touching', '0.25 m', '0.5 m', '1 m'] },
-    { name: 'circuitsInGroup', unit: '1', between: 'next-up', allowedBy: 'the safe side' },
-  ],
-  columns: [['touching'], ['0.25 m'], ['0.5 m'], ['1 m']],
-  rows: [
-    [2, 0.8, 0.9, 0.9, 0.95],
-    [3, 0.7, 0.8, 0.85, 0.9],
-    [4, 0.65, 0.75, 0.8, 0.9],
-    [5, 0.6, 0.7, 0.8, 0.9],
-    [6, 0.6, 0.7, 0.8, 0.9],
-  ],
-  cell: 'groupFactor',
-  unit: '1',
+  rows: `
+    2  0.8  0.9  0.9 0.95
+    3  0.7  0.8 0.85  0.9
+    4 0.65 0.75  0.8  0.9
+    5  0.6  0.7  0.8  0.9
+    6  0.6  0.7  0.8  0.9`,
   source: {
     document: 'BS 7671',
     edition: '2018+A2:2022',

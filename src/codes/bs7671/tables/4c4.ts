@@ -1,85 +1,17 @@
 import { table } from '../../../core/index.js';
+import { trayFactors } from '../../iec-family/factor-forms.js';
 
 /** Rating factor for multicore cables on trays and ladders in free air, single layer. BS 7671 Table 4C4. */
-export const table4C4 = /* @__PURE__ */ table({
+export const table4C4 = /* @__PURE__ */ table(trayFactors, {
   id: 'bs7671/4c4',
   title: 'Rating factor for multicore cables on trays and ladders',
-  axes: [
-    { name: 'support', labels: ['perforated tray', 'vertical perforated tray', 'unperforated tray', 'ladder, cleats'] },
-    { name: 'spacing', labels: ['touching', 'spaced'] },
-    { name: 'trays', labels: ['1', '2', '3', '6'] },
-    { name: 'circuitsInGroup', unit: '1', between: 'next-up', allowedBy: 'the safe side' },
-  ],
-  columns: [
-    ['perforated tray', 'touching', '1'],
-    ['perforated tray', 'touching', '2'],
-    ['perforated tray', 'touching', '3'],
-    ['perforated tray', 'touching', '6'],
-    ['perforated tray', 'spaced', '1'],
-    ['perforated tray', 'spaced', '2'],
-    ['perforated tray', 'spaced', '3'],
-    ['vertical perforated tray', 'touching', '1'],
-    ['vertical perforated tray', 'touching', '2'],
-    ['vertical perforated tray', 'spaced', '1'],
-    ['vertical perforated tray', 'spaced', '2'],
-    ['unperforated tray', 'touching', '1'],
-    ['unperforated tray', 'touching', '2'],
-    ['unperforated tray', 'touching', '3'],
-    ['unperforated tray', 'touching', '6'],
-    ['ladder, cleats', 'touching', '1'],
-    ['ladder, cleats', 'touching', '2'],
-    ['ladder, cleats', 'touching', '3'],
-    ['ladder, cleats', 'touching', '6'],
-    ['ladder, cleats', 'spaced', '1'],
-    ['ladder, cleats', 'spaced', '2'],
-    ['ladder, cleats', 'spaced', '3'],
-  ],
-  rows: [
-    [1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0.97, 0.97, 0.97, 0.97, 1, 1, 1, 1, 1, 1, 1],
-    [
-      2, 0.88, 0.87, 0.86, 0.84, 1, 0.99, 0.98, 0.88, 0.88, 0.91, 0.91, 0.84, 0.83, 0.82, 0.81, 0.87, 0.86, 0.85, 0.84,
-      1, 0.99, 0.98,
-    ],
-    [
-      3, 0.82, 0.8, 0.79, 0.77, 0.98, 0.96, 0.95, 0.82, 0.81, 0.89, 0.88, 0.78, 0.76, 0.75, 0.73, 0.82, 0.8, 0.79, 0.77,
-      1, 0.98, 0.97,
-    ],
-    [
-      4, 0.79, 0.77, 0.76, 0.73, 0.95, 0.92, 0.91, 0.78, 0.76, 0.88, 0.87, 0.75, 0.72, 0.71, 0.69, 0.8, 0.78, 0.76,
-      0.73, 1, 0.97, 0.96,
-    ],
-    [
-      6, 0.76, 0.73, 0.71, 0.68, 0.91, 0.87, 0.85, 0.73, 0.71, 0.87, 0.85, 0.71, 0.68, 0.66, 0.63, 0.79, 0.76, 0.73,
-      0.68, 1, 0.96, 0.93,
-    ],
-    [
-      9,
-      0.73,
-      0.68,
-      0.66,
-      0.64,
-      null,
-      null,
-      null,
-      0.72,
-      0.7,
-      null,
-      null,
-      0.68,
-      0.63,
-      0.61,
-      0.58,
-      0.78,
-      0.73,
-      0.7,
-      0.64,
-      null,
-      null,
-      null,
-    ],
-  ],
-  cell: 'groupFactor',
-  unit: '1',
+  rows: `
+    1    1    1    1    1    1    1    1    1    1    1    1 0.97 0.97 0.97 0.97    1    1    1    1 1    1    1
+    2 0.88 0.87 0.86 0.84    1 0.99 0.98 0.88 0.88 0.91 0.91 0.84 0.83 0.82 0.81 0.87 0.86 0.85 0.84 1 0.99 0.98
+    3 0.82  0.8 0.79 0.77 0.98 0.96 0.95 0.82 0.81 0.89 0.88 0.78 0.76 0.75 0.73 0.82  0.8 0.79 0.77 1 0.98 0.97
+    4 0.79 0.77 0.76 0.73 0.95 0.92 0.91 0.78 0.76 0.88 0.87 0.75 0.72 0.71 0.69  0.8 0.78 0.76 0.73 1 0.97 0.96
+    6 0.76 0.73 0.71 0.68 0.91 0.87 0.85 0.73 0.71 0.87 0.85 0.71 0.68 0.66 0.63 0.79 0.76 0.73 0.68 1 0.96 0.93
+    9 0.73 0.68 0.66 0.64    -    -    - 0.72  0.7    -    - 0.68 0.63 0.61 0.58 0.78 0.73  0.7 0.64 -    -    -`,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 4C4', provenance: 'memory' },
   notes: ['Trays 300 mm apart vertically, 20 mm from the wall.'],
 });

@@ -1,58 +1,32 @@
 import { table } from '../../../core/index.js';
+import { singleCoreCapacities } from './forms.js';
 
 /** Single-core 70 °C thermoplastic, non-armoured, copper: current-carrying capacity. BS 7671 Table 4D1A. */
-export const table4D1A = /* @__PURE__ */ table({
+export const table4D1A = /* @__PURE__ */ table(singleCoreCapacities, {
   id: 'bs7671/4d1a',
   title: 'Single-core 70 °C thermoplastic, non-armoured, copper: current-carrying capacity',
-  axes: [
-    { name: 'method', labels: ['A', 'B', 'C', 'F', 'G'] },
-    { name: 'loaded', labels: ['2', '3'] },
-    {
-      name: 'formation',
-      labels: ['enclosed', 'flat-touching', 'flat-or-trefoil', 'trefoil', 'spaced-horizontal', 'spaced-vertical'],
-    },
-    { name: 'conductorArea', unit: 'mm²', between: 'exact' },
-  ],
-  columns: [
-    ['A', '2', 'enclosed'],
-    ['A', '3', 'enclosed'],
-    ['B', '2', 'enclosed'],
-    ['B', '3', 'enclosed'],
-    ['C', '2', 'flat-touching'],
-    ['C', '3', 'flat-or-trefoil'],
-    ['F', '2', 'flat-touching'],
-    ['F', '3', 'flat-touching'],
-    ['F', '3', 'trefoil'],
-    ['G', '3', 'spaced-horizontal'],
-    ['G', '3', 'spaced-vertical'],
-  ],
-  rows: [
-    [1, 11, 10.5, 13.5, 12, 15.5, 14, null, null, null, null, null],
-    [1.5, 14.5, 13.5, 17.5, 15.5, 20, 18, null, null, null, null, null],
-    [2.5, 20, 18, 24, 21, 27, 25, null, null, null, null, null],
-    [4, 26, 24, 32, 28, 37, 33, null, null, null, null, null],
-    [6, 34, 31, 41, 36, 47, 43, null, null, null, null, null],
-    [10, 46, 42, 57, 50, 65, 59, null, null, null, null, null],
-    [16, 61, 56, 76, 68, 87, 79, null, null, null, null, null],
-    [25, 80, 73, 101, 89, 114, 104, 131, 114, 110, 146, 130],
-    [35, 99, 89, 125, 110, 141, 129, 162, 143, 137, 181, 162],
-    [50, 119, 108, 151, 134, 182, 167, 196, 174, 167, 219, 197],
-    [70, 151, 136, 192, 171, 234, 214, 251, 225, 216, 281, 254],
-    [95, 182, 164, 232, 207, 284, 261, 304, 275, 264, 341, 311],
-    [120, 210, 188, 269, 239, 330, 303, 352, 321, 308, 396, 362],
-    [150, 240, 216, 300, 262, 381, 349, 406, 372, 356, 456, 419],
-    [185, 273, 245, 341, 296, 436, 400, 463, 427, 409, 521, 480],
-    [240, 321, 286, 400, 346, 515, 472, 546, 507, 485, 615, 569],
-    [300, 367, 328, 458, 394, 594, 545, 629, 587, 561, 709, 659],
-    [400, null, null, 546, 467, 694, 634, 754, 689, 656, 852, 795],
-    [500, null, null, 626, 533, 792, 723, 868, 789, 749, 982, 920],
-    [630, null, null, 720, 611, 904, 826, 1005, 905, 855, 1138, 1070],
-  ],
-  cell: 'tabulatedCapacity',
-  unit: 'A',
+  rows: `
+    1     11 10.5 13.5   12 15.5  14    -   -   -    -    -
+    1.5 14.5 13.5 17.5 15.5   20  18    -   -   -    -    -
+    2.5   20   18   24   21   27  25    -   -   -    -    -
+    4     26   24   32   28   37  33    -   -   -    -    -
+    6     34   31   41   36   47  43    -   -   -    -    -
+    10    46   42   57   50   65  59    -   -   -    -    -
+    16    61   56   76   68   87  79    -   -   -    -    -
+    25    80   73  101   89  114 104  131 114 110  146  130
+    35    99   89  125  110  141 129  162 143 137  181  162
+    50   119  108  151  134  182 167  196 174 167  219  197
+    70   151  136  192  171  234 214  251 225 216  281  254
+    95   182  164  232  207  284 261  304 275 264  341  311
+    120  210  188  269  239  330 303  352 321 308  396  362
+    150  240  216  300  262  381 349  406 372 356  456  419
+    185  273  245  341  296  436 400  463 427 409  521  480
+    240  321  286  400  346  515 472  546 507 485  615  569
+    300  367  328  458  394  594 545  629 587 561  709  659
+    400    -    -  546  467  694 634  754 689 656  852  795
+    500    -    -  626  533  792 723  868 789 749  982  920
+    630    -    -  720  611  904 826 1005 905 855 1138 1070`,
   source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
     clause: 'Table 4D1A',
     provenance: 'memory',
     note: 'columns A and B up to 300 mm², C, G and trefoil up to 95 mm² stood in a cable maker’s page of the 16th edition, which has other figures for cables flat and touching in air; columns A, B, F and G agree with the power laws of the IEC tables',
@@ -62,51 +36,12 @@ export const table4D1A = /* @__PURE__ */ table({
     'A 3 enclosed': 'one-source',
     'B 2 enclosed': 'one-source',
     'B 3 enclosed': 'one-source',
-    'B 2 enclosed, 400': 'memory',
-    'B 2 enclosed, 500': 'memory',
-    'B 2 enclosed, 630': 'memory',
-    'B 3 enclosed, 400': 'memory',
-    'B 3 enclosed, 500': 'memory',
-    'B 3 enclosed, 630': 'memory',
-    'C 2 flat-touching, 1': 'one-source',
-    'C 2 flat-touching, 1.5': 'one-source',
-    'C 2 flat-touching, 2.5': 'one-source',
-    'C 2 flat-touching, 4': 'one-source',
-    'C 2 flat-touching, 6': 'one-source',
-    'C 2 flat-touching, 10': 'one-source',
-    'C 2 flat-touching, 16': 'one-source',
-    'C 2 flat-touching, 25': 'one-source',
-    'C 2 flat-touching, 35': 'one-source',
-    'C 2 flat-touching, 50': 'one-source',
-    'C 2 flat-touching, 70': 'one-source',
-    'C 2 flat-touching, 95': 'one-source',
-    'C 3 flat-or-trefoil, 1': 'one-source',
-    'C 3 flat-or-trefoil, 1.5': 'one-source',
-    'C 3 flat-or-trefoil, 2.5': 'one-source',
-    'C 3 flat-or-trefoil, 4': 'one-source',
-    'C 3 flat-or-trefoil, 6': 'one-source',
-    'C 3 flat-or-trefoil, 10': 'one-source',
-    'C 3 flat-or-trefoil, 16': 'one-source',
-    'C 3 flat-or-trefoil, 25': 'one-source',
-    'C 3 flat-or-trefoil, 35': 'one-source',
-    'C 3 flat-or-trefoil, 50': 'one-source',
-    'C 3 flat-or-trefoil, 70': 'one-source',
-    'C 3 flat-or-trefoil, 95': 'one-source',
-    'F 3 trefoil, 25': 'one-source',
-    'F 3 trefoil, 35': 'one-source',
-    'F 3 trefoil, 50': 'one-source',
-    'F 3 trefoil, 70': 'one-source',
-    'F 3 trefoil, 95': 'one-source',
-    'G 3 spaced-horizontal, 25': 'one-source',
-    'G 3 spaced-horizontal, 35': 'one-source',
-    'G 3 spaced-horizontal, 50': 'one-source',
-    'G 3 spaced-horizontal, 70': 'one-source',
-    'G 3 spaced-horizontal, 95': 'one-source',
-    'G 3 spaced-vertical, 25': 'one-source',
-    'G 3 spaced-vertical, 35': 'one-source',
-    'G 3 spaced-vertical, 50': 'one-source',
-    'G 3 spaced-vertical, 70': 'one-source',
-    'G 3 spaced-vertical, 95': 'one-source',
+    'B 2 enclosed, 400 to 630': 'memory',
+    'B 3 enclosed, 400 to 630': 'memory',
+    'C 2 flat-touching, 1 to 95': 'one-source',
+    'C 3 flat-or-trefoil, 1 to 95': 'one-source',
+    'F 3 trefoil, 25 to 95': 'one-source',
+    'G 3 spaced-horizontal, 25 to 95': 'one-source',
+    'G 3 spaced-vertical, 25 to 95': 'one-source',
   },
-  notes: ['30 °C ambient.', 'Method G: two cables single-phase or three cables three-phase, one column for both.'],
 });

@@ -8,16 +8,15 @@ export const table4D5 = /* @__PURE__ */ table({
     { name: 'method', labels: ['100', '101', '102', '103', 'C', 'A'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['100'], ['101'], ['102'], ['103'], ['C'], ['A']],
-  rows: [
-    [1, 13, 10.5, 13, 8, 16, 11.5],
-    [1.5, 16, 13, 16, 10, 20, 14.5],
-    [2.5, 21, 17, 21, 13.5, 27, 20],
-    [4, 27, 22, 27, 17.5, 37, 26],
-    [6, 34, 27, 35, 23.5, 47, 32],
-    [10, 45, 36, 47, 32, 64, 44],
-    [16, 57, 46, 63, 42.5, 85, 57],
-  ],
+  rows: `
+    method 100  101 102  103  C    A
+    1       13 10.5  13    8 16 11.5
+    1.5     16   13  16   10 20 14.5
+    2.5     21   17  21 13.5 27   20
+    4       27   22  27 17.5 37   26
+    6       34   27  35 23.5 47   32
+    10      45   36  47   32 64   44
+    16      57   46  63 42.5 85   57`,
   cell: 'tabulatedCapacity',
   unit: 'A',
   source: {
@@ -43,16 +42,16 @@ export const table4D5Drop = /* @__PURE__ */ table({
     { name: 'component', labels: ['z'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['single-phase', 'z']],
-  rows: [
-    [1, 44],
-    [1.5, 29],
-    [2.5, 18],
-    [4, 11],
-    [6, 7.3],
-    [10, 4.4],
-    [16, 2.8],
-  ],
+  rows: `
+    system    single-phase
+    component            z
+    1                   44
+    1.5                 29
+    2.5                 18
+    4                   11
+    6                  7.3
+    10                 4.4
+    16                 2.8`,
   cell: 'dropRate',
   unit: 'V/(A·m)',
   per: 1000,

@@ -5,20 +5,18 @@ export const table4FAmbient = /* @__PURE__ */ table({
   id: 'bs7671/4f-ambient',
   title: 'Ambient temperature factors of the flexible cables of Table 4F2A',
   axes: [{ name: 'ambientTemperature', unit: '°C', between: 'next-up', allowedBy: 'the safe side' }],
-  columns: [[]],
-  rows: [
-    [35, 0.95],
-    [40, 0.91],
-    [45, 0.86],
-    [50, 0.82],
-    [55, 0.76],
-    [60, 0.7],
-    [65, 0.64],
-    [70, 0.57],
-    [75, 0.5],
-    [80, 0.4],
-    [85, 0.28],
-  ],
+  rows: `
+    35 0.95
+    40 0.91
+    45 0.86
+    50 0.82
+    55 0.76
+    60  0.7
+    65 0.64
+    70 0.57
+    75  0.5
+    80  0.4
+    85 0.28`,
   cell: 'ambientFactor',
   unit: '1',
   source: {

@@ -17,7 +17,6 @@ export const table4FDrum = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [[]],
   rows: [
     ['radial, ventilated', 0.85],
     ['radial, unventilated', 0.75],

@@ -1,56 +1,34 @@
 import { table } from '../../../core/index.js';
+import { flexibleCapacities } from './forms.js';
 
 /** Flexible cables with sheath, 60 °C thermosetting, copper: current-carrying capacity. BS 7671 Table 4F1A. */
-export const table4F1A = /* @__PURE__ */ table({
+export const table4F1A = /* @__PURE__ */ table(flexibleCapacities, {
   id: 'bs7671/4f1a',
   title: 'Flexible cables with sheath, 60 °C thermosetting, copper: current-carrying capacity',
-  axes: [
-    { name: 'build', labels: ['multicore', 'single-core'] },
-    { name: 'loaded', labels: ['2', '3'] },
-    { name: 'conductorArea', unit: 'mm²', between: 'exact' },
-  ],
-  columns: [
-    ['multicore', '2'],
-    ['multicore', '3'],
-    ['single-core', '2'],
-  ],
-  rows: [
-    [4, 30, 26, null],
-    [6, 39, 34, null],
-    [10, 51, 47, null],
-    [16, 73, 63, null],
-    [25, 97, 83, null],
-    [35, null, 102, 140],
-    [50, null, 124, 175],
-    [70, null, 158, 216],
-    [95, null, 192, 258],
-    [120, null, 222, 302],
-    [150, null, 255, 347],
-    [185, null, 291, 394],
-    [240, null, 343, 471],
-    [300, null, 394, 541],
-    [400, null, null, 644],
-    [500, null, null, 738],
-    [630, null, null, 861],
-  ],
-  cell: 'tabulatedCapacity',
-  unit: 'A',
+  rows: `
+    build  multicore multicore single-core
+    loaded         2         3           2
+    4             30        26           -
+    6             39        34           -
+    10            51        47           -
+    16            73        63           -
+    25            97        83           -
+    35             -       102         140
+    50             -       124         175
+    70             -       158         216
+    95             -       192         258
+    120            -       222         302
+    150            -       255         347
+    185            -       291         394
+    240            -       343         471
+    300            -       394         541
+    400            -         -         644
+    500            -         -         738
+    630            -         -         861`,
   source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
     clause: 'Table 4F1A',
     provenance: 'one-source',
     note: 'stood in a cable maker’s rating tables after the 17th edition, up to 95 mm² also in a distributor’s technical table',
   },
-  provenanceOf: {
-    '4': 'two-sources',
-    '6': 'two-sources',
-    '10': 'two-sources',
-    '16': 'two-sources',
-    '25': 'two-sources',
-    '35': 'two-sources',
-    '50': 'two-sources',
-    '70': 'two-sources',
-    '95': 'two-sources',
-  },
+  provenanceOf: { '4 to 95': 'two-sources' },
 });

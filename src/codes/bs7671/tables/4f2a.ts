@@ -1,59 +1,37 @@
 import { table } from '../../../core/index.js';
+import { flexibleCapacities } from './forms.js';
 
 /** Flexible cables with sheath, 90 °C thermosetting, copper: current-carrying capacity. BS 7671 Table 4F2A. */
-export const table4F2A = /* @__PURE__ */ table({
+export const table4F2A = /* @__PURE__ */ table(flexibleCapacities, {
   id: 'bs7671/4f2a',
   title: 'Flexible cables with sheath, 90 °C thermosetting, copper: current-carrying capacity',
-  axes: [
-    { name: 'build', labels: ['multicore', 'single-core'] },
-    { name: 'loaded', labels: ['2', '3'] },
-    { name: 'conductorArea', unit: 'mm²', between: 'exact' },
-  ],
-  columns: [
-    ['multicore', '2'],
-    ['multicore', '3'],
-    ['single-core', '2'],
-  ],
-  rows: [
-    [4, 42, 37, null],
-    [6, 55, 49, null],
-    [10, 76, 66, null],
-    [16, 103, 89, null],
-    [25, 136, 119, null],
-    [35, null, 146, 200],
-    [50, null, 177, 250],
-    [70, null, 225, 310],
-    [95, null, 273, 369],
-    [120, null, 316, 432],
-    [150, null, 363, 497],
-    [185, null, 414, 567],
-    [240, null, 487, 673],
-    [300, null, 560, 773],
-    [400, null, null, 924],
-    [500, null, null, 1062],
-    [630, null, null, 1242],
-  ],
-  cell: 'tabulatedCapacity',
-  unit: 'A',
+  rows: `
+    build  multicore multicore single-core
+    loaded         2         3           2
+    4             42        37           -
+    6             55        49           -
+    10            76        66           -
+    16           103        89           -
+    25           136       119           -
+    35             -       146         200
+    50             -       177         250
+    70             -       225         310
+    95             -       273         369
+    120            -       316         432
+    150            -       363         497
+    185            -       414         567
+    240            -       487         673
+    300            -       560         773
+    400            -         -         924
+    500            -         -        1062
+    630            -         -        1242`,
   source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
     clause: 'Table 4F2A',
     provenance: 'one-source',
     note: 'stood in a distributor’s technical table, most also in a cable maker’s rating tables of 2008; those print, single-core, 564 A at 185 mm² and 885, 1017 and 1190 A from 400 mm² up',
   },
   provenanceOf: {
-    '4': 'two-sources',
-    '6': 'two-sources',
-    '10': 'two-sources',
-    '16': 'two-sources',
-    '25': 'two-sources',
-    '35': 'two-sources',
-    '50': 'two-sources',
-    '70': 'two-sources',
-    '95': 'two-sources',
-    '120': 'two-sources',
-    '150': 'two-sources',
+    '4 to 150': 'two-sources',
     '240': 'two-sources',
     'multicore 3, 185': 'two-sources',
     'single-core 2, 300': 'two-sources',

@@ -10,37 +10,31 @@ export const table4F2B = /* @__PURE__ */ table({
     { name: 'component', labels: ['r', 'x', 'z'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
+  // biome-ignore format: r, x and z side by side, as they are printed
   columns: [
     ['dc', 'multicore', 'z'],
-    ['single-phase', 'multicore', 'r'],
-    ['single-phase', 'multicore', 'x'],
-    ['single-phase', 'multicore', 'z'],
-    ['three-phase', 'multicore', 'r'],
-    ['three-phase', 'multicore', 'x'],
-    ['three-phase', 'multicore', 'z'],
-    ['single-phase', 'single-core', 'r'],
-    ['single-phase', 'single-core', 'x'],
-    ['single-phase', 'single-core', 'z'],
+    ['single-phase', 'multicore', 'r'], ['single-phase', 'multicore', 'x'], ['single-phase', 'multicore', 'z'],
+    ['three-phase', 'multicore', 'r'], ['three-phase', 'multicore', 'x'], ['three-phase', 'multicore', 'z'],
+    ['single-phase', 'single-core', 'r'], ['single-phase', 'single-core', 'x'], ['single-phase', 'single-core', 'z'],
   ],
-  rows: [
-    [4, 13.2, 13.2, null, 13.2, 11.1, null, 11.1, null, null, null],
-    [6, 8.5, 8.5, null, 8.5, 7.4, null, 7.4, null, null, null],
-    [10, 5.1, 5.1, null, 5.1, 4.4, null, 4.4, null, null, null],
-    [16, 3.2, 3.2, null, 3.2, 2.7, null, 2.7, null, null, null],
-    [25, 1.8, 1.8, 0.175, 1.85, 1.73, 0.15, 1.73, null, null, null],
-    [35, null, null, null, null, 1.22, 0.15, 1.23, 1.44, 0.21, 1.46],
-    [50, null, null, null, null, 0.91, 0.145, 0.93, 1, 0.21, 1.02],
-    [70, null, null, null, null, 0.62, 0.14, 0.64, 0.71, 0.2, 0.73],
-    [95, null, null, null, null, 0.47, 0.135, 0.49, 0.54, 0.195, 0.57],
-    [120, null, null, null, null, 0.37, 0.135, 0.39, 0.42, 0.19, 0.46],
-    [150, null, null, null, null, 0.29, 0.13, 0.32, 0.34, 0.19, 0.39],
-    [185, null, null, null, null, 0.24, 0.13, 0.27, 0.27, 0.19, 0.33],
-    [240, null, null, null, null, 0.188, 0.13, 0.231, 0.21, 0.185, 0.28],
-    [300, null, null, null, null, 0.147, 0.125, 0.195, 0.173, 0.18, 0.25],
-    [400, null, null, null, null, null, null, null, 0.132, 0.175, 0.22],
-    [500, null, null, null, null, null, null, null, 0.107, 0.17, 0.2],
-    [630, null, null, null, null, null, null, null, 0.085, 0.17, 0.19],
-  ],
+  rows: `
+    4   13.2 13.2     - 13.2  11.1     -  11.1     -     -    -
+    6    8.5  8.5     -  8.5   7.4     -   7.4     -     -    -
+    10   5.1  5.1     -  5.1   4.4     -   4.4     -     -    -
+    16   3.2  3.2     -  3.2   2.7     -   2.7     -     -    -
+    25   1.8  1.8 0.175 1.85  1.73  0.15  1.73     -     -    -
+    35     -    -     -    -  1.22  0.15  1.23  1.44  0.21 1.46
+    50     -    -     -    -  0.91 0.145  0.93     1  0.21 1.02
+    70     -    -     -    -  0.62  0.14  0.64  0.71   0.2 0.73
+    95     -    -     -    -  0.47 0.135  0.49  0.54 0.195 0.57
+    120    -    -     -    -  0.37 0.135  0.39  0.42  0.19 0.46
+    150    -    -     -    -  0.29  0.13  0.32  0.34  0.19 0.39
+    185    -    -     -    -  0.24  0.13  0.27  0.27  0.19 0.33
+    240    -    -     -    - 0.188  0.13 0.231  0.21 0.185 0.28
+    300    -    -     -    - 0.147 0.125 0.195 0.173  0.18 0.25
+    400    -    -     -    -     -     -     - 0.132 0.175 0.22
+    500    -    -     -    -     -     -     - 0.107  0.17  0.2
+    630    -    -     -    -     -     -     - 0.085  0.17 0.19`,
   cell: 'dropRate',
   unit: 'V/(A·m)',
   per: 1000,

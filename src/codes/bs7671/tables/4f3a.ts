@@ -8,16 +8,15 @@ export const table4F3A = /* @__PURE__ */ table({
     { name: 'system', labels: ['single-phase', 'three-phase'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [['single-phase'], ['three-phase']],
-  rows: [
-    [0.5, 3, 3],
-    [0.75, 6, 6],
-    [1, 10, 10],
-    [1.25, 13, null],
-    [1.5, 16, 16],
-    [2.5, 25, 20],
-    [4, 32, 25],
-  ],
+  rows: `
+    system single-phase three-phase
+    0.5               3           3
+    0.75              6           6
+    1                10          10
+    1.25             13           -
+    1.5              16          16
+    2.5              25          20
+    4                32          25`,
   cell: 'tabulatedCapacity',
   unit: 'A',
   source: {

@@ -9,19 +9,16 @@ export const table4F3B = /* @__PURE__ */ table({
     { name: 'component', labels: ['z'] },
     { name: 'conductorArea', unit: 'mm²', between: 'exact' },
   ],
-  columns: [
-    ['single-phase', 'z'],
-    ['three-phase', 'z'],
-  ],
-  rows: [
-    [0.5, 93, 80],
-    [0.75, 62, 54],
-    [1, 46, 40],
-    [1.25, 37, null],
-    [1.5, 32, 27],
-    [2.5, 19, 16],
-    [4, 12, 10],
-  ],
+  rows: `
+    system    single-phase three-phase
+    component            z           z
+    0.5                 93          80
+    0.75                62          54
+    1                   46          40
+    1.25                37           -
+    1.5                 32          27
+    2.5                 19          16
+    4                   12          10`,
   cell: 'dropRate',
   unit: 'V/(A·m)',
   per: 1000,

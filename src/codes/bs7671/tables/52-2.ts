@@ -5,14 +5,12 @@ export const table52_2 = /* @__PURE__ */ table({
   id: 'bs7671/52.2',
   title: 'Rating factor for cable surrounded by thermal insulation',
   axes: [{ name: 'insulatedLength', unit: 'm', between: 'next-up', allowedBy: 'the safe side', below: 'first' }],
-  columns: [[]],
-  rows: [
-    [0.05, 0.88],
-    [0.1, 0.78],
-    [0.2, 0.63],
-    [0.4, 0.51],
-    [0.5, 0.5],
-  ],
+  rows: `
+    0.05 0.88
+    0.1  0.78
+    0.2  0.63
+    0.4  0.51
+    0.5   0.5`,
   cell: 'insulationFactor',
   unit: '1',
   source: {

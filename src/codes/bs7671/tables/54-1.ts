@@ -16,7 +16,6 @@ export const table541 = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [['copper'], ['steel']],
   rows: [
     ['protected against corrosion and mechanical damage', 2.5, 10],
     ['protected against corrosion only', 16, 16],

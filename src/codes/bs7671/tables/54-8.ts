@@ -14,14 +14,13 @@ export const table548 = /* @__PURE__ */ table({
       below: 'first',
     },
   ],
-  columns: [['copper']],
-  rows: [
-    [35, 10],
-    [50, 16],
-    [95, 25],
-    [150, 35],
-    [2000, 50],
-  ],
+  rows: `
+    metal copper
+    35        10
+    50        16
+    95        25
+    150       35
+    2000      50`,
   cell: 'minimumBondingArea',
   unit: 'mm²',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.8', provenance: 'two-sources' },

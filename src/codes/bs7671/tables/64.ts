@@ -8,7 +8,6 @@ export const insulationTestVoltages = /* @__PURE__ */ table({
     { name: 'quantity', labels: ['test'] },
     { name: 'circuit', labels: ['SELV and PELV', 'up to 500 V', 'above 500 V'] },
   ],
-  columns: [['test']],
   rows: [
     ['SELV and PELV', 250],
     ['up to 500 V', 500],
@@ -30,7 +29,6 @@ export const insulationResistanceLimits = /* @__PURE__ */ table({
     { name: 'quantity', labels: ['test'] },
     { name: 'circuit', labels: ['SELV and PELV', 'up to 500 V', 'above 500 V'] },
   ],
-  columns: [['test']],
   rows: [
     ['SELV and PELV', 500000],
     ['up to 500 V', 1000000],

@@ -8,7 +8,6 @@ export const earthSeparations = /* @__PURE__ */ table({
   id: 'bs7671/722-separation',
   title: 'Distance between metal on two earthing systems',
   axes: [{ name: 'place', labels: ['arms-reach', 'above-ground', 'buried', 'buried-old', 'street-furniture'] }],
-  columns: [[]],
   rows: [
     ['arms-reach', 2.5],
     ['above-ground', 2],

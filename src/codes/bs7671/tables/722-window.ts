@@ -5,7 +5,6 @@ export const lineNeutralWindow = /* @__PURE__ */ table({
   id: 'bs7671/722.411.4.1-window',
   title: 'Window of the line-neutral voltage, single-phase installations',
   axes: [{ name: 'end', labels: ['lower', 'upper'] }],
-  columns: [[]],
   rows: [
     ['lower', 207],
     ['upper', 253],

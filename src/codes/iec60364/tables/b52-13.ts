@@ -1,49 +1,33 @@
 import { table } from '../../../core/index.js';
+import { freeAirCapacities } from './forms.js';
 
 /** XLPE or EPR, aluminium, free air: capacity for methods E, F and G. IEC 60364-5-52 Table B.52.13. */
-export const tableB5213 = /* @__PURE__ */ table({
+export const tableB5213 = /* @__PURE__ */ table(freeAirCapacities, {
   id: 'iec60364/b.52.13',
   title: 'XLPE or EPR, aluminium, free air: current-carrying capacity, methods E, F, G',
-  axes: [
-    { name: 'method', labels: ['E', 'F', 'G'] },
-    { name: 'loaded', labels: ['2', '3'] },
-    { name: 'formation', labels: ['multicore', 'flat-touching', 'trefoil', 'spaced-horizontal', 'spaced-vertical'] },
-    { name: 'conductorArea', unit: 'mm²', between: 'exact' },
-  ],
-  columns: [
-    ['E', '2', 'multicore'],
-    ['E', '3', 'multicore'],
-    ['F', '2', 'flat-touching'],
-    ['F', '3', 'trefoil'],
-    ['F', '3', 'flat-touching'],
-    ['G', '3', 'spaced-horizontal'],
-    ['G', '3', 'spaced-vertical'],
-  ],
-  rows: [
-    [2.5, 28, 24, null, null, null, null, null],
-    [4, 38, 32, null, null, null, null, null],
-    [6, 49, 42, null, null, null, null, null],
-    [10, 67, 58, null, null, null, null, null],
-    [16, 91, 77, null, null, null, null, null],
-    [25, 108, 97, 121, 103, 107, 138, 122],
-    [35, 135, 120, 150, 129, 135, 172, 153],
-    [50, 164, 146, 184, 159, 165, 210, 188],
-    [70, 211, 187, 237, 206, 215, 271, 244],
-    [95, 257, 227, 289, 253, 264, 332, 300],
-    [120, 300, 263, 337, 296, 308, 387, 351],
-    [150, 346, 304, 389, 343, 358, 448, 408],
-    [185, 397, 347, 447, 395, 413, 515, 470],
-    [240, 470, 409, 530, 471, 492, 611, 561],
-    [300, 543, 471, 613, 547, 571, 708, 652],
-    [400, null, null, 740, 663, 694, 856, 792],
-    [500, null, null, 856, 770, 806, 991, 921],
-    [630, null, null, 996, 899, 942, 1154, 1077],
-  ],
-  cell: 'tabulatedCapacity',
-  unit: 'A',
+  rows: `
+    method            E         E             F       F             F                 G               G
+    loaded            2         3             2       3             3                 3               3
+    formation multicore multicore flat-touching trefoil flat-touching spaced-horizontal spaced-vertical
+    2.5              28        24             -       -             -                 -               -
+    4                38        32             -       -             -                 -               -
+    6                49        42             -       -             -                 -               -
+    10               67        58             -       -             -                 -               -
+    16               91        77             -       -             -                 -               -
+    25              108        97           121     103           107               138             122
+    35              135       120           150     129           135               172             153
+    50              164       146           184     159           165               210             188
+    70              211       187           237     206           215               271             244
+    95              257       227           289     253           264               332             300
+    120             300       263           337     296           308               387             351
+    150             346       304           389     343           358               448             408
+    185             397       347           447     395           413               515             470
+    240             470       409           530     471           492               611             561
+    300             543       471           613     547           571               708             652
+    400               -         -           740     663           694               856             792
+    500               -         -           856     770           806               991             921
+    630               -         -           996     899           942              1154            1077`,
   source: {
-    document: 'IEC 60364-5-52',
-    edition: '2009',
     clause: 'Table B.52.13',
     provenance: 'memory',
     note: 'the numbering may differ in the edition as amended in 2024',

@@ -1,33 +1,27 @@
 import { table } from '../../../core/index.js';
+import { groundFactors } from '../../iec-family/factor-forms.js';
 
 /** Rating factor for ground temperatures other than 20 °C. IEC 60364-5-52 Table B.52.15. */
-export const tableB5215 = /* @__PURE__ */ table({
+export const tableB5215 = /* @__PURE__ */ table(groundFactors, {
   id: 'iec60364/b.52.15',
   title: 'Rating factor for ground temperature',
-  axes: [
-    { name: 'insulation', labels: ['thermoplastic-70', 'thermosetting-90'] },
-    { name: 'groundTemperature', unit: '°C', between: 'next-up', allowedBy: 'the safe side', below: 'first' },
-  ],
-  columns: [['thermoplastic-70'], ['thermosetting-90']],
-  rows: [
-    [10, 1.1, 1.07],
-    [15, 1.05, 1.04],
-    [20, 1, 1],
-    [25, 0.95, 0.96],
-    [30, 0.89, 0.93],
-    [35, 0.84, 0.89],
-    [40, 0.77, 0.85],
-    [45, 0.71, 0.8],
-    [50, 0.63, 0.76],
-    [55, 0.55, 0.71],
-    [60, 0.45, 0.65],
-    [65, null, 0.6],
-    [70, null, 0.53],
-    [75, null, 0.46],
-    [80, null, 0.38],
-  ],
-  cell: 'ambientFactor',
-  unit: '1',
+  rows: `
+    insulation thermoplastic-70 thermosetting-90
+    10                      1.1             1.07
+    15                     1.05             1.04
+    20                        1                1
+    25                     0.95             0.96
+    30                     0.89             0.93
+    35                     0.84             0.89
+    40                     0.77             0.85
+    45                     0.71              0.8
+    50                     0.63             0.76
+    55                     0.55             0.71
+    60                     0.45             0.65
+    65                        -              0.6
+    70                        -             0.53
+    75                        -             0.46
+    80                        -             0.38`,
   source: {
     document: 'IEC 60364-5-52',
     edition: '2009',

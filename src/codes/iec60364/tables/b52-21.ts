@@ -1,40 +1,14 @@
 import { table } from '../../../core/index.js';
+import { singleCoreTrayFactors } from '../../iec-family/factor-forms.js';
 
 /** Rating factor for groups of circuits of single-core cables on trays. IEC 60364-5-52 Table B.52.21. */
-export const tableB5221 = /* @__PURE__ */ table({
+export const tableB5221 = /* @__PURE__ */ table(singleCoreTrayFactors, {
   id: 'iec60364/b.52.21',
   title: 'Rating factor for three-phase circuits of single-core cables on trays',
-  axes: [
-    { name: 'formation', labels: ['flat touching', 'trefoil spaced'] },
-    { name: 'support', labels: ['perforated tray', 'vertical perforated tray', 'ladder, cleats'] },
-    { name: 'trays', labels: ['1', '2', '3'] },
-    { name: 'circuitsInGroup', unit: '1', between: 'next-up', allowedBy: 'the safe side' },
-  ],
-  columns: [
-    ['flat touching', 'perforated tray', '1'],
-    ['flat touching', 'perforated tray', '2'],
-    ['flat touching', 'perforated tray', '3'],
-    ['flat touching', 'vertical perforated tray', '1'],
-    ['flat touching', 'vertical perforated tray', '2'],
-    ['flat touching', 'ladder, cleats', '1'],
-    ['flat touching', 'ladder, cleats', '2'],
-    ['flat touching', 'ladder, cleats', '3'],
-    ['trefoil spaced', 'perforated tray', '1'],
-    ['trefoil spaced', 'perforated tray', '2'],
-    ['trefoil spaced', 'perforated tray', '3'],
-    ['trefoil spaced', 'vertical perforated tray', '1'],
-    ['trefoil spaced', 'vertical perforated tray', '2'],
-    ['trefoil spaced', 'ladder, cleats', '1'],
-    ['trefoil spaced', 'ladder, cleats', '2'],
-    ['trefoil spaced', 'ladder, cleats', '3'],
-  ],
-  rows: [
-    [1, 0.98, 0.96, 0.95, 0.96, 0.95, 1, 0.98, 0.97, 1, 0.97, 0.96, 1, 1, 1, 0.97, 0.96],
-    [2, 0.91, 0.87, 0.85, 0.86, 0.84, 0.97, 0.93, 0.9, 0.98, 0.93, 0.92, 0.91, 0.9, 1, 0.95, 0.94],
-    [3, 0.87, 0.81, 0.78, null, null, 0.96, 0.89, 0.86, 0.96, 0.89, 0.86, 0.89, 0.86, 1, 0.93, 0.9],
-  ],
-  cell: 'groupFactor',
-  unit: '1',
+  rows: `
+    1 0.98 0.96 0.95 0.96 0.95    1 0.98 0.97    1 0.97 0.96    1    1 1 0.97 0.96
+    2 0.91 0.87 0.85 0.86 0.84 0.97 0.93  0.9 0.98 0.93 0.92 0.91  0.9 1 0.95 0.94
+    3 0.87 0.81 0.78    -    - 0.96 0.89 0.86 0.96 0.89 0.86 0.89 0.86 1 0.93  0.9`,
   source: {
     document: 'IEC 60364-5-52',
     edition: '2009',

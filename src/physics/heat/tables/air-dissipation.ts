@@ -22,7 +22,6 @@ export const airDissipation = /* @__PURE__ */ table({
       ],
     },
   ],
-  columns: [['Z'], ['E'], ['g']],
   rows: [
     ['one-spaced', 0.21, 3.94, 0.6],
     ['two-touching-horizontal', 0.29, 2.35, 0.5],

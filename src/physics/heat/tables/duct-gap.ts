@@ -8,7 +8,6 @@ export const ductGap = /* @__PURE__ */ table({
     { name: 'constant', labels: ['U', 'V', 'Y'] },
     { name: 'duct', labels: ['plastic', 'earthenware', 'metal'] },
   ],
-  columns: [['U'], ['V'], ['Y']],
   rows: [
     ['plastic', 1.87, 0.312, 0.0037],
     ['earthenware', 1.87, 0.28, 0.0036],

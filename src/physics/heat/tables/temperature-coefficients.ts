@@ -5,7 +5,6 @@ export const temperatureCoefficients = /* @__PURE__ */ table({
   id: 'iec60287/temperature-coefficient',
   title: 'Temperature coefficient of the resistance of conductors at 20 °C',
   axes: [{ name: 'metal', labels: ['copper', 'aluminium'] }],
-  columns: [[]],
   rows: [
     ['copper', 0.00393],
     ['aluminium', 0.00403],

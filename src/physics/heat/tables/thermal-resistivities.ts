@@ -10,7 +10,6 @@ export const thermalResistivities = /* @__PURE__ */ table({
       labels: ['PVC', 'XLPE', 'EPR', 'PE', 'polychloroprene', 'fibre filler', 'PVC duct', 'concrete'],
     },
   ],
-  columns: [[]],
   rows: [
     ['PVC', 5],
     ['XLPE', 3.5],
