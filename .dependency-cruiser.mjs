@@ -9,6 +9,7 @@ const tower = [
   ['networks', 'guidance'],
   ['demand', 'charging'],
   ['products'],
+  ['calculation'],
   ['installation'],
   ['physics'],
   ['core'],

@@ -1,3 +1,4 @@
+import type { Calculator } from '../calculation/index.js';
 import type { Amount, CheckResult, Fact, Gap, Known, Sheet, Source, Verdict } from '../core/index.js';
 import type {
   Board,
@@ -141,6 +142,17 @@ export interface Findings {
   protectiveArea?: Known<SquareMillimetres>;
 }
 
+/** A group of checks that stands in the contents list of the code. */
+export interface Listed {
+  /** Figures of the contents list that rules of other groups ask for, until those stand in it too. */
+  readonly finds: readonly (keyof Findings)[];
+}
+/** What a contents list calculates: a circuit, with what rules outside the list have found. */
+export interface CircuitPlace extends CircuitCase {
+  /** What rules outside the list have found so far. */
+  readonly findings: Findings;
+}
+
 /** A rule: judges one aspect of a circuit, writes its sheet, and adds to the findings. */
 export type Rule = (circuit: CircuitCase, findings: Findings, sheet: Sheet) => readonly CheckResult[];
 
@@ -217,5 +229,7 @@ export interface WiringCode {
   /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */
   earthingOptions(circuit: CircuitCase, point: ChargePoint): readonly EarthingOption[];
   /** A rule for every aspect, or why there is none. */
-  readonly rules: { readonly [A in Aspect]: Rule | NotRequired };
+  readonly rules: { readonly [A in Aspect]: Rule | NotRequired | Listed };
+  /** Its contents list, for the groups that stand in it. */
+  readonly calculator?: Calculator;
 }

@@ -233,8 +233,10 @@ export type Evidence<C extends Check> =
             : never;
 
 /** The first part of every result of a check; written out, since bulk runs judge by the million. */
-function head({ id, title, weight, source, caution }: Check) {
-  return caution === undefined ? { check: id, title, weight, source } : { check: id, title, weight, source, caution };
+function head({ id, title, weight, source, caution }: Check): Writable<CheckResult> {
+  return (
+    caution === undefined ? { check: id, title, weight, source } : { check: id, title, weight, source, caution }
+  ) as Writable<CheckResult>;
 }
 
 const amount = (name: Name, value: number): Amount => ({ name, value, unit: termOf(name)?.unit ?? '' });
@@ -283,6 +285,27 @@ export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: st
 export const reaches = (value: number, limit: number): boolean =>
   value >= limit || limit - value <= 1e-12 * Math.abs(limit);
 
+/**
+ * The result of a comparison of two finite numbers.
+ * @param c the comparison
+ * @param value the value, in the unit of its role
+ * @param limit the limit, in the same unit
+ * @param because what the values rest on
+ */
+export function compared(c: Comparison, value: number, limit: number, because?: string): CheckResult {
+  const most = c.kind === 'at-most';
+  const fits = most ? reaches(limit, value) : reaches(value, limit);
+  const slack = most ? limit - value : value - limit;
+  const margin = (fits ? Math.max(0, slack) : slack) / Math.abs(limit);
+  const result: Writable<CheckResult> = head(c);
+  result.verdict = fits ? 'pass' : 'fail';
+  result.value = amount(c.value, value);
+  result.limit = amount(c.limit, limit);
+  if (Number.isFinite(margin)) result.margin = margin;
+  if (because !== undefined) result.because = because;
+  return result;
+}
+
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   for (const name in evidence) {
     const v = evidence[name];
@@ -291,20 +314,8 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   }
   switch (c.kind) {
     case 'at-most':
-    case 'at-least': {
-      const value = evidence[c.value] as number;
-      const limit = evidence[c.limit] as number;
-      const fits = c.kind === 'at-most' ? reaches(limit, value) : reaches(value, limit);
-      const slack = c.kind === 'at-most' ? limit - value : value - limit;
-      const margin = (fits ? Math.max(0, slack) : slack) / Math.abs(limit);
-      const result: Writable<CheckResult> = Object.assign(head(c), {
-        verdict: fits ? ('pass' as const) : ('fail' as const),
-        value: amount(c.value, value),
-        limit: amount(c.limit, limit),
-      });
-      if (Number.isFinite(margin)) result.margin = margin;
-      return result;
-    }
+    case 'at-least':
+      return compared(c, evidence[c.value] as number, evidence[c.limit] as number);
     case 'within': {
       const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
       return {

@@ -2,8 +2,10 @@ export * from './check.js';
 export * from './fact.js';
 export * from './formula.js';
 export * from './provenance.js';
+export { outOfRange, rangeGap } from './range.js';
 export { type Basis, type BasisFact, basisOf, type RestsOn, restsOn } from './rests-on.js';
 export * from './sheet.js';
+export * from './sheet-lines.js';
 export * from './source.js';
 export * from './table.js';
 export {
@@ -13,5 +15,6 @@ export {
   termOf,
   type Vocabulary,
   vocabulary,
+  within,
 } from './vocabulary/index.js';
 export * from './write.js';

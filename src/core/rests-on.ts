@@ -1,7 +1,7 @@
 import type { CheckResult } from './check.js';
 import { weakestOf } from './provenance.js';
+import type { SheetDocument, SheetLine } from './sheet-lines.js';
 import type { Provenance, Source } from './source.js';
-import type { SheetDocument, SheetLine } from './write.js';
 
 /** A definition that a result rests on. */
 export interface Basis {

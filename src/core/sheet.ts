@@ -1,7 +1,9 @@
-import { type Bounds, CalculationError, formatIn, type UnitOf } from '../units/index.js';
+import { type Bounds, CalculationError, type UnitOf } from '../units/index.js';
 import { type Check, type CheckResult, type Evidence, judge } from './check.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
+import { outOfRange } from './range.js';
+import type { Gathering, SheetLine } from './sheet-lines.js';
 import { citation } from './source.js';
 import type { Axis, Keys, Table } from './table.js';
 import { type Name, termOf, type Vocabulary, within } from './vocabulary/index.js';
@@ -10,8 +12,6 @@ import { type Name, termOf, type Vocabulary, within } from './vocabulary/index.j
 export type StepValues<I extends Name> = { readonly [N in I]: Known<Vocabulary[N]> };
 /** Keys of a look-up: each a value or the reasons why there is none. */
 export type KnownKeys<A extends readonly Axis[]> = { readonly [X in keyof Keys<A>]: Known<Keys<A>[X]> };
-/** How values of several parts are brought together. */
-export type Gathering = 'sum' | 'largest' | 'smallest';
 
 /**
  * What a calculation of several steps writes on. The silent sheet runs the same lines and keeps nothing, so a bulk run
@@ -50,6 +50,8 @@ export interface Sheet {
   result(result: CheckResult): CheckResult;
   /** A remark for the reader. */
   note(text: string): void;
+  /** Takes down lines that are made only when the sheet is written out; `next` gives the place of a new part, `place` that of this one. */
+  listed(lines: (next: () => string, place: string) => readonly SheetLine[]): void;
   /** The latest value of a role on this sheet or, failing that, on its parents. */
   latest<N extends Name>(name: N): Known<Vocabulary[N]> | undefined;
 }
@@ -87,6 +89,7 @@ export type Entry =
     }
   | { readonly kind: 'result'; readonly result: CheckResult }
   | { readonly kind: 'note'; readonly text: string }
+  | { readonly kind: 'listed'; lines(next: () => string, place: string): readonly SheetLine[] }
   | { readonly kind: 'part'; readonly part: Recorder };
 
 type AnyFormula = Formula | Relation;
@@ -104,17 +107,6 @@ function guardsOf(f: AnyFormula): Guards {
   }
   return found;
 }
-
-const outOfRange = (name: string, value: number, bounds: Bounds, source: string): string => {
-  const unit = termOf(name)?.unit ?? '';
-  const limit = [
-    bounds.least === undefined ? '' : `from ${formatIn(bounds.least, unit, 6)}`,
-    bounds.above === undefined ? '' : `above ${formatIn(bounds.above, unit, 6)}`,
-    bounds.most === undefined ? '' : `up to ${formatIn(bounds.most, unit, 6)}`,
-  ];
-  const written = Number.isFinite(value) ? formatIn(value, unit, 6) : 'not a finite number';
-  return `${name} is ${written}; ${source} holds ${limit.filter(Boolean).join(' ') || 'for finite values'}`;
-};
 
 /**
  * Evaluates a formula or relation and guards its ranges.
@@ -365,6 +357,10 @@ export class SilentSheet implements Sheet {
 
   note(text: string): void {
     this.keep(() => ({ kind: 'note', text }));
+  }
+
+  listed(lines: (next: () => string, place: string) => readonly SheetLine[]): void {
+    this.keep(() => ({ kind: 'listed', lines }));
   }
 
   latest<N extends Name>(name: N): Known<Vocabulary[N]> | undefined {

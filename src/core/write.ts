@@ -1,90 +1,14 @@
-import type { CheckResult } from './check.js';
-import { type Gap, isMissing, type Known } from './fact.js';
-import type { Constants } from './formula.js';
+import { isMissing, type Known } from './fact.js';
 import { cellProvenance } from './provenance.js';
-import type { Entry, Gathering, Recorder } from './sheet.js';
-import type { Provenance, Source } from './source.js';
+import type { Entry, Recorder } from './sheet.js';
+import type { Outcome, SheetDocument, SheetLine, Written } from './sheet-lines.js';
 import { termOf } from './vocabulary/index.js';
 
-/** A number with its role and unit, as a written line holds it. */
-export interface Written {
-  /** Role from the vocabulary, or name of a constant. */
-  readonly name: string;
-  readonly symbol: string;
-  readonly value: number;
-  readonly unit: string;
-}
-
-/** What a line gives, or the reasons why it gives nothing. */
-export type Outcome = { readonly gives: Written } | { readonly blocked: readonly Gap[] };
-
-/** A line of a written sheet: plain data. */
-export type SheetLine =
-  | ({ readonly kind: 'given'; readonly name: string; readonly words: string; readonly by?: string } & Outcome)
-  | {
-      readonly kind: 'label';
-      readonly name: string;
-      readonly value?: string;
-      readonly blocked?: readonly Gap[];
-      readonly by?: string;
-    }
-  | ({
-      readonly kind: 'look';
-      readonly table: string;
-      readonly title: string;
-      readonly keys: Readonly<Record<string, string | number>>;
-      readonly source: Source;
-      /** How well the cells are known that were read. */
-      readonly provenance?: Provenance;
-    } & Outcome)
-  | ({
-      readonly kind: 'step';
-      readonly formula: string;
-      readonly title: string;
-      readonly expression: string;
-      readonly uses: readonly Written[];
-      readonly constants?: Constants;
-      readonly source: Source;
-    } & Outcome)
-  | ({
-      readonly kind: 'run';
-      readonly procedure: string;
-      readonly title: string;
-      readonly method: string;
-      readonly input: unknown;
-      readonly source: Source;
-    } & Outcome)
-  | ({
-      readonly kind: 'gather';
-      readonly how: Gathering;
-      readonly from: string;
-      readonly to: string;
-      readonly parts: readonly string[];
-    } & Outcome)
-  | {
-      readonly kind: 'check';
-      readonly uses: readonly Written[];
-      readonly holds?: boolean;
-      readonly result: CheckResult;
-    }
-  | { readonly kind: 'result'; readonly result: CheckResult }
-  | { readonly kind: 'note'; readonly text: string }
-  | { readonly kind: 'part'; readonly part: SheetDocument };
-
-/** A calculation sheet as plain data: it can be stored, sent, printed, and verified by somebody else. */
-export interface SheetDocument {
-  readonly format: 'sheet/1';
-  /** Place in the whole: empty for the sheet itself, `2.1` for the first part of its second part. */
-  readonly place: string;
-  readonly title: string;
-  readonly lines: readonly SheetLine[];
-}
-
-const written = (name: string, value: number): Written => {
+export const written = (name: string, value: number): Written => {
   const term = termOf(name);
   return { name, symbol: term?.symbol ?? name, value, unit: term?.unit ?? '' };
 };
-const outcome = (name: string, value: Known<number>): Outcome =>
+export const outcome = (name: string, value: Known<number>): Outcome =>
   isMissing(value) ? { blocked: value.missing } : { gives: written(name, value) };
 const plainKeys = (keys: Readonly<Record<string, unknown>>, axes: readonly { readonly name: string }[]) =>
   Object.fromEntries(axes.map((a) => [a.name, keys[a.name]] as const).filter(([, v]) => !isMissing(v))) as Record<
@@ -113,18 +37,22 @@ export function writeSheet(sheet: Recorder, place = ''): SheetDocument {
 function writePart(sheet: Recorder, place: string, places: Map<unknown, string>): SheetDocument {
   places.set(sheet, place);
   let parts = 0;
-  const lines = sheet.entries.map((entry): SheetLine => {
-    if (entry.kind === 'part') {
-      parts++;
-      const at = place ? `${place}.${parts}` : `${parts}`;
-      return { kind: 'part', part: writePart(entry.part, at, places) };
-    }
-    return writeLine(entry, places);
+  const next = () => {
+    parts++;
+    return place ? `${place}.${parts}` : `${parts}`;
+  };
+  const lines = sheet.entries.flatMap((entry): readonly SheetLine[] => {
+    if (entry.kind === 'part') return [{ kind: 'part', part: writePart(entry.part, next(), places) }];
+    if (entry.kind === 'listed') return entry.lines(next, place);
+    return [writeLine(entry, places)];
   });
   return { format: 'sheet/1', place, title: sheet.title, lines };
 }
 
-function writeLine(entry: Exclude<Entry, { kind: 'part' }>, places: ReadonlyMap<unknown, string>): SheetLine {
+export function writeLine(
+  entry: Exclude<Entry, { kind: 'part' | 'listed' }>,
+  places: ReadonlyMap<unknown, string>,
+): SheetLine {
   switch (entry.kind) {
     case 'given':
       return {

@@ -1,8 +1,10 @@
+import { type Calculation, plain, Writer } from '../calculation/index.js';
 import {
   type Aspect,
   type AssessmentOptions,
   aspects,
   type CircuitCase,
+  type CircuitPlace,
   type Findings,
   type WiringCode,
 } from '../codes/wiring-code.js';
@@ -171,12 +173,23 @@ export function judgeAspects(
 ): readonly AspectResults[] {
   const circuit = circuitCase(installation, runId, options);
   const judged: AspectResults[] = [];
+  const calculation = calculationOf(code, circuit, findings);
   for (const aspect of aspects) {
-    const one = judgeAspect(code, aspect, circuit, findings, sheet.part(titles[aspect]));
+    const one = judgeAspect(code, aspect, circuit, findings, sheet.part(titles[aspect]), calculation);
     judged.push(one);
     if (stopAtFail && one.results.some(isFailed)) break;
   }
   return judged;
+}
+
+/** The contents list of a code at work on one circuit, and what writes its sheet. */
+interface Working {
+  readonly calculation: Calculation;
+  readonly writer: Writer;
+}
+function calculationOf(code: WiringCode, circuit: CircuitCase, findings: Findings): Working | undefined {
+  const calculation = code.calculator?.of({ ...circuit, findings } satisfies CircuitPlace);
+  return calculation && { calculation, writer: new Writer(calculation) };
 }
 
 /** Judges one aspect of a circuit, on a part of the sheet of its own. */
@@ -186,9 +199,21 @@ export function judgeAspect(
   circuit: CircuitCase,
   findings: Findings,
   part: Sheet,
+  working = calculationOf(code, circuit, findings),
 ): AspectResults {
   const rule = code.rules[aspect];
   if (typeof rule === 'function') return { aspect, results: rule(circuit, findings, part) };
+  if ('finds' in rule && working) {
+    const { calculation, writer } = working;
+    const results = calculation.results(aspect);
+    for (const name of rule.finds) {
+      const found = plain(name, calculation.figure(name));
+      if (found !== undefined) (findings as Record<string, unknown>)[name] = found;
+    }
+    part.listed((next, place) => writer.group(aspect, next, place));
+    return { aspect, results };
+  }
+  if (!('notRequired' in rule)) throw new Error(`${code.name} lists ${aspect} and has no contents list`);
   const check = statement({
     id: `${aspect}-rule`,
     title: titles[aspect],

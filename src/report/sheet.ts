@@ -6,6 +6,7 @@ import {
   type Gap,
   type SheetDocument,
   type SheetLine,
+  termOf,
   type Written,
 } from '../core/index.js';
 import { formatIn } from '../units/index.js';
@@ -135,6 +136,8 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
         comparisonWords(line.result),
         citation(line.result.source),
       ];
+    case 'same':
+      return ['', termOf(line.name)?.words ?? line.name, result(line), 'as above'];
     case 'note':
       return ['note', line.text, '', ''];
     default: {

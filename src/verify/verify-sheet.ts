@@ -69,6 +69,10 @@ const reasons: readonly string[] = ['no-rule', 'not-applicable'] satisfies Check
 /** One part of a sheet while it is read. */
 class Reader {
   readonly scope: Scope;
+  /** What lines with identifiers gave, anywhere on the sheet. */
+  private readonly byId: Map<string, Cell & { readonly name: string }>;
+  /** Identifier of the line that is read. */
+  private id: string | undefined;
   readonly results: CheckResult[] = [];
   /** Every number that the sheet has given so far. */
   private readonly written: Set<unknown>;
@@ -83,6 +87,7 @@ class Reader {
   ) {
     this.scope = new Scope(above?.scope.view());
     this.written = above?.written ?? new Set();
+    this.byId = above?.byId ?? new Map();
     if (above) this.above = above;
     this.parts.set(document.place, this);
   }
@@ -96,6 +101,7 @@ class Reader {
   read(): undefined {
     for (const line of this.document.lines) {
       this.at++;
+      this.id = line.id;
       try {
         this.kinds(line.kind === 'check' || line.kind === 'result' ? line.result : line);
         this.line(line);
@@ -126,6 +132,8 @@ class Reader {
         return this.run(line);
       case 'gather':
         return this.gather(line);
+      case 'same':
+        return this.same(line);
       case 'check':
         return this.check(line);
       case 'result':
@@ -159,8 +167,11 @@ class Reader {
   }
 
   private take(name: string, value: Cell['value'], mustServe = false): undefined {
-    this.scope.set(name, { value, line: this.at, mustServe, used: false });
+    const cell: Cell = { value, line: this.at, mustServe: mustServe && this.id === undefined, used: false };
     this.written.add(value);
+    if (this.id === undefined) return void this.scope.set(name, cell);
+    if (this.byId.has(this.id)) this.wrong(`${this.id} is given twice`);
+    this.byId.set(this.id, { ...cell, name });
   }
 
   /** A number on a line: its role, symbol and unit as the vocabulary has them. */
@@ -188,10 +199,10 @@ class Reader {
   }
 
   /** A value that a line uses: it must be the latest of its role. */
-  private tied(name: string, value: number | string | undefined, role = name): Known<number | string> {
-    const cell = this.scope.latest(role);
+  private tied(name: string, value: number | string | undefined, role = name, from?: string): Known<number | string> {
+    const cell = from === undefined ? this.scope.latest(role) : this.byId.get(from);
     if (!cell) {
-      this.wrong(`nothing above gives ${name}`);
+      this.wrong(`nothing above gives ${from ?? name}`);
       return value ?? missing();
     }
     cell.used = true;
@@ -233,7 +244,7 @@ class Reader {
     const due: Record<string, Known<number | string>> = {};
     for (const axis of table.axes) {
       const role = 'labels' in axis ? labelName(axis.name) : axis.name;
-      due[axis.name] = this.tied(axis.name, line.keys[axis.name], role);
+      due[axis.name] = this.tied(axis.name, line.keys[axis.name], role, line.ids?.[axis.name]);
     }
     for (const key of Object.keys(line.keys)) if (!(key in due)) this.wrong(`the table has no axis ${key}`);
     const cell = silent().look(table, due as never);
@@ -248,7 +259,7 @@ class Reader {
     const { kind, title, source, constants, inputs, output } = formula;
     const expression = kind === 'relation' ? `${formula.terms.join(' + ')} = 0` : formula.expression;
     this.quoted(line, { title, source, constants, expression });
-    const uses = this.used(line.uses, inputs);
+    const uses = this.used(line, inputs);
     const due = silent().step(formula, uses.due as never);
     const numbers = inputs.map((n) => uses.due[n]).filter((v) => typeof v === 'number');
     const unit = termOf(output)?.unit;
@@ -269,14 +280,17 @@ class Reader {
   }
 
   /** Numbers that a line uses against the roles that it has to use. */
-  private used(uses: readonly Written[], roles: readonly string[]) {
+  private used({ uses, ids }: Line<'step' | 'check'>, roles: readonly string[]) {
     const due: Record<string, Known<number>> = {};
     for (const use of uses) {
       this.amount(use);
       if (!roles.includes(use.name)) this.wrong(`${use.name} has no place here`);
     }
     if (new Set(uses.map((u) => u.name)).size < uses.length) this.wrong('a value stands twice');
-    for (const name of roles) due[name] = this.tied(name, uses.find((u) => u.name === name)?.value) as Known<number>;
+    for (const name of roles) {
+      const use = uses.find((u) => u.name === name);
+      due[name] = this.tied(name, use?.value, name, ids?.[name]) as Known<number>;
+    }
     return { due };
   }
 
@@ -305,15 +319,25 @@ class Reader {
     for (const part of this.parts.values()) if (part !== this) part.serve(leaves);
   }
 
+  /** Another figure under this name: of the same unit, with the same value. */
+  private same(line: Line<'same'>): undefined {
+    const value = 'gives' in line ? line.gives.value : undefined;
+    const given = this.byId.get(line.from);
+    if (termOf(given?.name ?? '')?.unit !== termOf(line.name)?.unit)
+      this.wrong(`${line.name} and ${line.from} differ in unit`);
+    this.outcome(line.name, line, this.tied(line.name, value, line.name, line.from) as Known<number>);
+  }
+
   private gather(line: Line<'gather'>): undefined {
     if (termOf(line.from)?.unit !== termOf(line.to)?.unit) this.wrong(`${line.from} and ${line.to} differ in unit`);
     if (new Set(line.parts).size < line.parts.length) this.wrong('a part is gathered twice');
     const sheet = silent();
     const parts = line.parts.map((place) => {
       const part = sheet.part(place);
+      const byId = line.id === undefined ? undefined : this.byId.get(place);
       const reader = this.find(place);
-      const cell = reader?.scope.ownLatest(line.from);
-      if (!reader) this.wrong(`there is no part ${place} above`);
+      const cell = byId ?? reader?.scope.ownLatest(line.from);
+      if (!reader && !byId) this.wrong(`there is no part ${place} above`);
       if (!cell) return part;
       cell.used = true;
       part.given(line.from as never, (typeof cell.value === 'object' ? { missing: cell.value } : cell.value) as never);
@@ -352,9 +376,9 @@ class Reader {
     switch (check.kind) {
       case 'at-most':
       case 'at-least':
-        return this.used(line.uses, [check.value, check.limit]).due;
+        return this.used(line, [check.value, check.limit]).due;
       case 'within':
-        return this.used(line.uses, [check.value, check.least, check.most]).due;
+        return this.used(line, [check.value, check.least, check.most]).due;
       case 'one-of':
         plain();
         for (const cell of this.scope.all()) if (cell.value === result.found) cell.used = true;

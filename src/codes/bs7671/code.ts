@@ -8,6 +8,7 @@ import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { aspects, type ConductorSize, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
+import { calculator } from './contents.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { pointEarthing } from './point-earthing.js';
 import { arcDetection } from './rules/arc-detection.js';
@@ -17,7 +18,6 @@ import { coordination } from './rules/coordination.js';
 import { disconnection } from './rules/disconnection.js';
 import { earthingAndBonding } from './rules/earthing-and-bonding.js';
 import { lineWithstand } from './rules/line-withstand.js';
-import { minimumSize } from './rules/minimum-size.js';
 import { protectiveConductor } from './rules/protective-conductor.js';
 import { residualCurrent } from './rules/residual-current.js';
 import { surgeProtection } from './rules/surge-protection.js';
@@ -37,7 +37,7 @@ const rulesOf = (edition: Edition): WiringCode['rules'] => ({
   'protective-conductor': protectiveConductor,
   'breaking-capacity': breakingCapacity,
   'terminal-temperature': terminalTemperature,
-  'minimum-size': minimumSize,
+  'minimum-size': { finds: [] },
   'earthing-and-bonding': earthingAndBonding,
   'charge-point-earthing': chargePointEarthingOf(edition),
   'surge-protection': surgeProtection,
@@ -96,5 +96,6 @@ export function bs7671(edition: string): WiringCode {
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
     earthingOptions: gap ? () => [] : pointEarthing,
     rules: gap ? closedRules(entered, gap) : rulesOf(entered),
+    calculator: calculator(),
   };
 }

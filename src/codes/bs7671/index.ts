@@ -22,7 +22,6 @@ export * from './rules/coordination.js';
 export * from './rules/disconnection.js';
 export * from './rules/earthing-and-bonding.js';
 export * from './rules/line-withstand.js';
-export * from './rules/minimum-size.js';
 export * from './rules/protective-conductor.js';
 export * from './rules/residual-current.js';
 export * from './rules/surge-protection.js';

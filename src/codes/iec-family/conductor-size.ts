@@ -1,6 +1,6 @@
-import { comparison, missing, type Sheet } from '../../core/index.js';
-import { type Celsius, celsius, type SquareMillimetres } from '../../units/index.js';
-import type { CircuitCase, Rule } from '../wiring-code.js';
+import { comparison, missing } from '../../core/index.js';
+import { type Celsius, celsius } from '../../units/index.js';
+import type { Rule } from '../wiring-code.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
 import { isBuried } from './rating-tables.js';
 
@@ -36,22 +36,6 @@ export const terminalsCoolEnough = /* @__PURE__ */ comparison({
     terminalTemperature: 'down',
   },
 });
-
-/**
- * The rule that a conductor is not smaller than the smallest one for its use.
- * @param smallest reads or states the smallest area on the sheet
- * @returns the rule, for the `rules` of a wiring code
- */
-export function minimumSizeRule(
-  smallest: (sheet: Sheet, circuit: CircuitCase) => { readonly area: SquareMillimetres; readonly by: string },
-): Rule {
-  return (circuit, _findings, sheet) => {
-    const conductorArea = sheet.given('conductorArea', circuit.run.cable.area);
-    const { area, by } = smallest(sheet, circuit);
-    const minimumArea = sheet.given('minimumArea', area, by);
-    return [sheet.check(areaNotBelowMinimum, { conductorArea, minimumArea })];
-  };
-}
 
 /** Terminals whose maker says nothing else. */
 const ordinaryTerminals: Celsius = /* @__PURE__ */ celsius(70);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import { arcDetection } from '../../../src/codes/bs7671/rules/arc-detection.js';
-import { minimumSize } from '../../../src/codes/bs7671/rules/minimum-size.js';
 import { residualCurrent } from '../../../src/codes/bs7671/rules/residual-current.js';
 import { surgeProtection } from '../../../src/codes/bs7671/rules/surge-protection.js';
 import { delayOf } from '../../../src/codes/iec-family/residual-position.js';
@@ -21,6 +21,7 @@ import {
 } from '../../../src/index.js';
 import { smoothCurrentBreakTimes } from '../../../src/products/iec62955/break-times.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
 
 const device = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
   position: 'origin-of-circuit',
@@ -291,7 +292,8 @@ test('of several devices that of the smallest rating protects; while one is not 
   expect(judge(inside)['residual-current-type']).toBe('not-determined');
 });
 test('smallest conductors, BS 7671 Table 52.3: 1 mm² for lighting, 1.5 mm² for power, 16 mm² of aluminium', () => {
-  const limit = (run: Partial<Run>) => minimumSize(caseOf(house([circuit(run)]), 'ev'), {}, silent())[0]?.limit?.value;
+  const limit = (run: Partial<Run>) =>
+    judged(bs7671('2018+A2:2022'), 'minimum-size', caseOf(house([circuit(run)]), 'ev'))[0]?.limit?.value;
   const lamp: Load = { kind: 'load', id: 'lamps', purpose: 'lighting', current: known(amperes(6)), lines: ['L1'] };
   const { cable } = circuit();
   expect(limit({ feeds: [lamp] })).toBe(1);

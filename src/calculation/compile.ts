@@ -1,0 +1,429 @@
+import {
+  citation,
+  type Formula,
+  type Gap,
+  isMissing,
+  missing,
+  outOfRange,
+  type Procedure,
+  type Relation,
+  rangeGap,
+  type Table,
+  termOf,
+  within,
+} from '../core/index.js';
+import { type Bounds, CalculationError } from '../units/index.js';
+import type { Directions, How, Line, Part } from './line.js';
+import { type Lines, List, type Node, type Placed, type Scopes, type Thing, thingsBelow, valueAt } from './lists.js';
+import { figureOfFact, isNumeric, leastOf, missingOf, mostOf, onlyWithin, plain, Span, spanOf } from './value.js';
+
+type Evaluate = (thing: Thing) => unknown;
+
+/** Reads an entry for a thing. */
+export interface Source {
+  readonly name: string;
+  readonly placed: Placed;
+  readonly get: Evaluate;
+}
+
+/** An object whose properties are read from an array: what a pure function sees of the figures, without a copy. */
+function viewOf(names: readonly string[], values: unknown[]): object {
+  const view = {};
+  names.forEach((name, i) => {
+    Object.defineProperty(view, name, { enumerable: true, get: () => values[i] });
+  });
+  return view;
+}
+
+/** The lists of a contents list with every line in its place. */
+export class Compiled {
+  readonly lists = new Map<string, List>();
+  readonly root: List;
+
+  constructor(scopes: Scopes, figures: Readonly<Record<string, Lines | undefined>>) {
+    let root: List | undefined;
+    for (const [name, scope] of Object.entries(scopes)) {
+      const above = scope.within === undefined ? undefined : this.lists.get(scope.within);
+      const list = new List(name, scope, above);
+      if (!above) root = list;
+      this.lists.set(name, list);
+    }
+    this.root = root as List;
+    const settle: (() => void)[] = [];
+    for (const [name, list] of this.lists)
+      for (const [entry, line] of Object.entries(figures[name] ?? {})) {
+        const placed = place(list, entry, line);
+        list.byName.set(entry, placed);
+        settle.push(() => {
+          placed.node = this.node(list, entry, line);
+        });
+      }
+    for (const make of settle) make();
+  }
+
+  /** An entry as a list sees it: its own, or that of a list above. */
+  source(list: List, name: string, by = 'a check'): Source {
+    let up = 0;
+    for (let at: List | undefined = list; at; at = at.above, up++) {
+      const placed = at.byName.get(name);
+      if (placed) return { name, placed, get: getter(placed, up) };
+    }
+    throw new Error(`nothing gives ${name}, which ${by} of ${list.name} needs`);
+  }
+
+  /** An entry of the things of a list below. */
+  below(of: string, by: string): Placed {
+    const [scope, name] = of.split('/') as [string, string];
+    const found = this.lists.get(scope)?.byName.get(name);
+    if (!found) throw new Error(`nothing gives ${of}, which ${by} needs`);
+    return found;
+  }
+
+  /** A part: an entry, or a line of its own that stands in the list without a name to others. */
+  part(list: List, part: Part, role: string, by = 'a check'): Source {
+    if (typeof part === 'string') return this.source(list, part, by);
+    const placed = place(list, role, part, by);
+    placed.node = this.node(list, role, part);
+    return { name: role, placed, get: getter(placed, 0) };
+  }
+
+  /** A line made ready for a list. */
+  private node(list: List, name: string, line: Line): Node {
+    const { how } = line;
+    const source = (n: string) => this.source(list, n, name);
+    const ready = (from: readonly Placed[], evaluate: Evaluate): Node => ({ line, from, evaluate });
+    const placedOf = (sources: readonly Source[]) => sources.map((s) => s.placed);
+    switch (how.kind) {
+      case 'set':
+        return ready([], () => how.value);
+      case 'open':
+        return ready([], () => ({ missing: how.gaps }));
+      case 'fact':
+        return ready([], factReader(name, how));
+      case 'same': {
+        const s = source(how.as);
+        return ready([s.placed], s.get);
+      }
+      case 'apply': {
+        const parts = how.from.map((p, i) => this.part(list, p, inputsOf(how.by)[i] as string, name));
+        return ready(placedOf(parts), apply(how.by, parts));
+      }
+      case 'derive': {
+        const needs = how.needs.map(source);
+        return ready(placedOf(needs), derived(name, how, needs));
+      }
+      case 'run': {
+        const needs = how.needs.map(source);
+        return ready(placedOf(needs), ran(how, needs));
+      }
+      case 'gather': {
+        const entry = this.below(how.of, name);
+        return ready([entry], gathering(how, entry));
+      }
+      case 'at': {
+        const entry = this.below(how.of, name);
+        const take = this.below(`${how.of.split('/')[0]}/${how.take}`, name);
+        return ready([entry, take], atWhich(how, entry, take));
+      }
+      case 'choose': {
+        const on = this.part(list, how.on, 'choice', name);
+        const ways = new Map(Object.entries(how.of).map(([label, l]) => [label, this.node(list, name, l)] as const));
+        const taken = (t: Thing): Node | undefined => {
+          const label = plain(on.name, on.get(t));
+          const way = ways.get(String(label));
+          if (!way && !isMissing(label)) throw new Error(`${name} has no way for ${on.name} ${String(label)}`);
+          return way;
+        };
+        const from = [on.placed, ...[...ways.values()].flatMap((w) => w.from)];
+        return {
+          line,
+          from,
+          taken,
+          evaluate: (t) => {
+            const way = taken(t);
+            return way ? way.evaluate(t) : plain(on.name, on.get(t));
+          },
+        };
+      }
+      case 'or-else': {
+        const first = this.part(list, how.first, name, name);
+        const then = this.node(list, name, how.then);
+        const given: Node = {
+          line: { how: { kind: 'same', as: first.name } },
+          from: [first.placed],
+          evaluate: first.get,
+        };
+        const taken = (t: Thing) => (isMissing(first.get(t)) ? then : given);
+        return { line, from: [first.placed, ...then.from], taken, evaluate: (t) => taken(t).evaluate(t) };
+      }
+      default: {
+        const never: never = how;
+        return never;
+      }
+    }
+  }
+}
+
+function place(list: List, name: string, line: Line, within?: string): Placed {
+  const node = undefined as unknown as Node; // made once every entry has its place
+  const placed: Placed = { name, list, index: list.lines.length, node, ...(within === undefined ? {} : { within }) };
+  list.lines.push(placed);
+  if (line.how.kind === 'fact') list.facts.push(placed.index);
+  return placed;
+}
+
+const getter = (placed: Placed, up: number): Evaluate => {
+  if (up === 0) return (t) => valueAt(t, placed);
+  if (up === 1) return (t) => valueAt(t.above as Thing, placed);
+  return (t) => {
+    let at = t;
+    for (let i = 0; i < up; i++) at = at.above as Thing;
+    return valueAt(at, placed);
+  };
+};
+
+function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate {
+  const called = how.called ?? name;
+  const term = termOf(name);
+  return (t) => {
+    const v = figureOfFact(called, how.read(t.place as never));
+    if (term && isNumeric(v))
+      for (const end of [leastOf(v), mostOf(v)])
+        if (!within(end, term))
+          throw new CalculationError('out-of-range', outOfRange(name, end, term, 'its role'), {
+            quantity: name,
+            value: end,
+            unit: term.unit,
+            bounds: term,
+            source: 'vocabulary',
+          });
+    return v;
+  };
+}
+
+export const inputsOf = (d: Formula | Relation | Table): readonly string[] =>
+  d.kind === 'table' ? d.axes.map((a) => a.name) : d.inputs;
+
+/** A definition of figures: of plain numbers at the cost of the arithmetic, of spans by their ends. */
+function apply(d: Formula | Relation | Table, from: readonly Source[]): Evaluate {
+  const n = from.length;
+  const names = inputsOf(d);
+  const values: unknown[] = new Array(n).fill(0);
+  const view = viewOf(names, values);
+  const point = d.kind === 'table' ? cellOf(d, view) : resultOf(d, names, values, view);
+  const odd = lifted(d, names, values, point);
+  return (t) => {
+    let simple = true;
+    for (let i = 0; i < n; i++) if (typeof (from[i] as Source).get(t) === 'object') simple = false;
+    // a line above may have run this one for another thing: the figures are put in place only now
+    for (let i = 0; i < n; i++) values[i] = (from[i] as Source).get(t);
+    return simple ? point() : odd();
+  };
+}
+
+const cellOf = (table: Table, view: object) => (): unknown =>
+  table.find(view as never) ??
+  missing({
+    kind: 'cell',
+    table: table.id,
+    explain: table.explain({ ...view } as never).message,
+    source: table.source,
+  });
+
+function resultOf(f: Formula | Relation, names: readonly string[], values: unknown[], view: object): () => unknown {
+  const bounds: readonly Bounds[] = names.map((name) => ({
+    ...termOf(name),
+    ...(f.valid as Readonly<Record<string, Bounds>> | undefined)?.[name],
+  }));
+  const own: Bounds = termOf(f.output) ?? {};
+  // as bare numbers: they are compared for every figure
+  const least = bounds.map((b) => b.least ?? -Number.MAX_VALUE);
+  const most = bounds.map((b) => b.most ?? Number.MAX_VALUE);
+  const above = bounds.map((b) => b.above ?? Number.NEGATIVE_INFINITY);
+  const call = f as (v: object) => number;
+  return () => {
+    for (let i = 0; i < names.length; i++) {
+      const v = values[i] as number;
+      if (!(v >= (least[i] as number) && v <= (most[i] as number) && v > (above[i] as number)))
+        return outside(f, names, values, bounds);
+    }
+    let y: number;
+    try {
+      y = call(view);
+    } catch (error) {
+      // an iteration without a solution is a finding about this circuit, not a crash of the whole calculation
+      if (!(error instanceof CalculationError)) throw error;
+      return missing({ kind: 'range', formula: f.id, explain: error.message });
+    }
+    return within(y, own) ? y : missing(rangeGap(f.id, f.output, y, own, f.id));
+  };
+}
+
+function outside(
+  f: Formula | Relation,
+  names: readonly string[],
+  values: readonly unknown[],
+  bounds: readonly Bounds[],
+) {
+  const gaps: Gap[] = names.flatMap((name, i) =>
+    within(values[i] as number, bounds[i] as Bounds)
+      ? []
+      : [rangeGap(f.id, name, values[i] as number, bounds[i] as Bounds, citation(f.source))],
+  );
+  return missing(...gaps);
+}
+
+/** Over spans: ends by the direction of each input; along the axis of a table every printed row between them as well. */
+function lifted(
+  d: Formula | Relation | Table,
+  names: readonly string[],
+  values: unknown[],
+  point: () => unknown,
+): () => unknown {
+  const direction: Directions = d.kind === 'table' ? {} : ((d as { direction?: Directions }).direction ?? {});
+  return () => {
+    if (values.some(isMissing)) return missingOf(values);
+    const spans = values.flatMap((v, i) => (v instanceof Span ? [{ i, name: names[i] as string, span: v }] : []));
+    const blind = spans.find((s) => d.kind !== 'table' && !direction[s.name]);
+    if (blind) return onlyWithin(blind.name, blind.span);
+    const results: unknown[] = [];
+    if (d.kind === 'table') {
+      const walk = (k: number): void => {
+        const s = spans[k];
+        if (!s) return void results.push(point());
+        const inside = d
+          .offers(s.name as never)
+          .filter((key) => (key as number) > s.span.least && (key as number) < s.span.most);
+        for (const key of [s.span.least, ...inside, s.span.most]) {
+          values[s.i] = key;
+          walk(k + 1);
+        }
+      };
+      walk(0);
+    } else
+      for (const low of [true, false]) {
+        for (const { i, name, span } of spans) values[i] = (direction[name] === 1) === low ? span.least : span.most;
+        results.push(point());
+      }
+    if (results.some(isMissing)) return missingOf(results);
+    return spanOf(Math.min(...(results as number[])), Math.max(...(results as number[])));
+  };
+}
+
+function derived(name: string, how: Extract<How, { kind: 'derive' }>, from: readonly Source[]): Evaluate {
+  const n = from.length;
+  const values: unknown[] = new Array(n).fill(undefined);
+  const give = how.give as (v: object) => unknown;
+  const view = viewOf(how.needs, values);
+  const direction = how.direction ?? {};
+  const range = (t: Thing): unknown => {
+    const all = from.map((s) => s.get(t));
+    if (how.sees === 'values' && all.some(isMissing)) return missingOf(all);
+    const blind = all.findIndex((v, i) => v instanceof Span && !direction[how.needs[i] as string]);
+    if (blind >= 0) {
+      if (how.sees === 'values') return onlyWithin(how.needs[blind] as string, all[blind] as Span);
+      all[blind] = onlyWithin(how.needs[blind] as string, all[blind] as Span);
+    }
+    const [a, b] = [true, false].map((low) => {
+      for (let i = 0; i < n; i++) {
+        const v = all[i];
+        values[i] = v instanceof Span ? ((direction[how.needs[i] as string] === 1) === low ? v.least : v.most) : v;
+      }
+      return give(view);
+    });
+    if (isMissing(a) || isMissing(b)) return missingOf([a, b]);
+    if (typeof a === 'number' && typeof b === 'number') return spanOf(Math.min(a, b), Math.max(a, b));
+    return a === b
+      ? a
+      : missing({ kind: 'fact', fact: name, obtain: 'it depends on a figure that is known only within a range' });
+  };
+  return (t) => {
+    for (let i = 0; i < n; i++) {
+      const v = (from[i] as Source).get(t);
+      if (typeof v === 'object' && (v instanceof Span || (how.sees === 'values' && isMissing(v)))) return range(t);
+    }
+    for (let i = 0; i < n; i++) values[i] = (from[i] as Source).get(t);
+    return give(view);
+  };
+}
+
+function ran(how: Extract<How, { kind: 'run' }>, from: readonly Source[]): Evaluate {
+  return (t) => {
+    const all = from.map((s) => plain(s.name, s.get(t)));
+    if (all.some(isMissing)) return missingOf(all);
+    const input = how.input(Object.fromEntries(from.map((s, i) => [s.name, all[i]])) as never);
+    return isMissing(input) ? input : procedureResult(how.procedure, input);
+  };
+}
+/** What a procedure gives, or why it gives nothing here. */
+export function procedureResult(procedure: Procedure, input: unknown): unknown {
+  const own: Bounds = termOf(procedure.output) ?? {};
+  try {
+    const y = procedure(input);
+    return within(y, own) ? y : missing(rangeGap(procedure.id, procedure.output, y, own, procedure.id));
+  } catch (error) {
+    if (!(error instanceof CalculationError)) throw error;
+    return missing({ kind: 'range', formula: procedure.id, explain: error.message });
+  }
+}
+
+const counted = (t: Thing, below: List, among: ((place: never) => boolean) | undefined): readonly Thing[] => {
+  const things = thingsBelow(t, below);
+  return among ? things.filter((x) => among(x.place as never)) : things;
+};
+
+function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evaluate {
+  const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
+  return (t) => {
+    const things = counted(t, entry.list, how.among);
+    if (things.length === 0)
+      return (
+        how.empty ??
+        (how.how === 'sum'
+          ? 0
+          : missing({ kind: 'fact', fact: entry.name, obtain: 'there is no part to take it from' }))
+      );
+    let [least, most] =
+      how.how === 'sum' ? [0, 0] : how.how === 'smallest' ? [Infinity, Infinity] : [-Infinity, -Infinity];
+    let gone = false;
+    for (const x of things) {
+      const v = valueAt(x, entry);
+      if (!isNumeric(v)) gone = true;
+      else {
+        least = put(least, leastOf(v));
+        most = put(most, mostOf(v));
+      }
+    }
+    return gone ? missingOf(things.map((x) => valueAt(x, entry))) : spanOf(least, most);
+  };
+}
+
+function atWhich(how: Extract<How, { kind: 'at' }>, entry: Placed, take: Placed): Evaluate {
+  const larger = how.how === 'largest';
+  return (t) => {
+    const things = counted(t, entry.list, how.among);
+    const open = things.find((x) => isMissing(valueAt(x, entry)));
+    if (open) return valueAt(open, take);
+    const best = things.reduce(
+      (end, x) =>
+        larger
+          ? Math.max(end, leastOf(valueAt(x, entry) as number))
+          : Math.min(end, mostOf(valueAt(x, entry) as number)),
+      larger ? -Infinity : Infinity,
+    );
+    // over spans several things may be the one
+    const may = things.filter((x) => {
+      const v = valueAt(x, entry) as number | Span;
+      return larger ? mostOf(v) >= best : leastOf(v) <= best;
+    });
+    const first = may[0];
+    if (!first) return missing({ kind: 'fact', fact: entry.name, obtain: 'there is no part to take it from' });
+    const plainly = may.every((x) => typeof valueAt(x, entry) === 'number');
+    const all = (plainly ? [first] : may).map((x) => valueAt(x, take));
+    if (all.some(isMissing)) return missingOf(all);
+    if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
+    return all.every((v) => v === all[0])
+      ? all[0]
+      : missing({ kind: 'fact', fact: take.name, obtain: 'it depends on a figure that is known only within a range' });
+  };
+}

@@ -1,0 +1,334 @@
+import {
+  type Alternatives,
+  type Span as Between,
+  type Check,
+  type CheckResult,
+  type Comparison,
+  compared,
+  type Gap,
+  isMissing,
+  judge,
+  type Known,
+  notDetermined,
+  notRequired,
+  type Statement,
+} from '../core/index.js';
+import type { Compiled, Source } from './compile.js';
+import type { KnownValues, NeedsOf, None, Part } from './line.js';
+import { type List, type Placed, type Thing, thingOf, thingsBelow } from './lists.js';
+import { missingOf, plain, Span } from './value.js';
+
+/** How a check of a contents list comes to its results. */
+type How =
+  | {
+      readonly kind: 'judge';
+      readonly check: Comparison | Between | Statement;
+      readonly evidence: Readonly<Record<string, Part>>;
+      readonly applies?: Part;
+      readonly because?: Part;
+    }
+  | {
+      readonly kind: 'any-of';
+      readonly check: Alternatives;
+      readonly of: readonly Judgement[];
+      readonly applies?: Part;
+      readonly because?: Part;
+    }
+  | { readonly kind: 'deciding'; readonly of: readonly Judgement[] }
+  | {
+      readonly kind: 'each';
+      readonly of: string;
+      readonly judgements: readonly Judgement[];
+      among?(thing: never): boolean;
+    }
+  | { readonly kind: 'choose'; readonly on: Part; readonly of: Readonly<Record<string, readonly Judgement[]>> }
+  | {
+      readonly kind: 'adjust';
+      readonly of: Judgement;
+      readonly needs: readonly string[];
+      change(result: CheckResult, values: never): CheckResult;
+    }
+  | { readonly kind: 'results'; readonly needs: readonly string[]; judge(values: never): readonly CheckResult[] };
+
+/** A check in a contents list, with what it draws on. `N` is what it needs. */
+export interface Judgement<N extends string = string> {
+  readonly how: How;
+  /** Types only. */
+  readonly needs?: N;
+}
+type JudgementNeeds<J> = J extends Judgement<infer N> ? N : J extends readonly Judgement<infer N>[] ? N : never;
+
+/** When a check applies (`true`, or in words why it does not), and what its verdict rests on. */
+interface About {
+  readonly applies?: Part;
+  readonly because?: Part;
+}
+type AboutNeeds<A> = { [K in keyof A]: NeedsOf<A[K]> }[keyof A];
+const judgement = <N extends string>(how: How): Judgement<N> => ({ how });
+
+/** A check that compares two figures, by their roles or by what plays their parts. */
+export const compare = <
+  const C extends { readonly kind: 'at-most' | 'at-least' | 'within'; readonly value: string },
+  const A extends About & { readonly as?: { readonly [K in Roles<C>]?: Part } } = None,
+>(
+  by: C,
+  about?: A,
+): Judgement<Exclude<Roles<C>, keyof A['as']> | AboutNeeds<A['as']> | AboutNeeds<Pick<A, keyof A & keyof About>>> => {
+  const { as = {}, ...rest } = (about ?? {}) as About & { as?: Readonly<Record<string, Part>> };
+  const check = by as unknown as Comparison | Between;
+  const roles = check.kind === 'within' ? [check.value, check.least, check.most] : [check.value, check.limit];
+  const evidence = Object.fromEntries(roles.map((r) => [r, (as as Readonly<Record<string, Part>>)[r] ?? r]));
+  return judgement({ kind: 'judge', check, evidence, ...rest });
+};
+type Roles<C> = C extends { readonly limit: infer L extends string; readonly value: infer V extends string }
+  ? V | L
+  : C extends {
+        readonly value: infer V extends string;
+        readonly least: infer L extends string;
+        readonly most: infer M extends string;
+      }
+    ? V | L | M
+    : never;
+
+/** A check of a statement: whether it holds, and why, each an entry or a line. */
+export const holds = <const H extends Part, const B extends Part, const A extends { readonly applies?: Part } = None>(
+  check: Statement,
+  whether: H,
+  because: B,
+  about?: A,
+): Judgement<NeedsOf<H> | NeedsOf<B> | AboutNeeds<A>> =>
+  judgement({ kind: 'judge', check, evidence: { holds: whether, because }, ...about });
+
+/** A check that passes when any of several does. */
+export const anyOf = <const J extends readonly Judgement[], const A extends About = None>(
+  check: Alternatives,
+  of: J,
+  about?: A,
+): Judgement<JudgementNeeds<J[number]> | AboutNeeds<A>> => judgement({ kind: 'any-of', check, of, ...about });
+
+/** Of several results the one that decides: the first that fails, else the first that is open, else the last. */
+export const deciding = <const J extends readonly Judgement[]>(of: J): Judgement<JudgementNeeds<J[number]>> =>
+  judgement({ kind: 'deciding', of });
+
+/** Checks for each thing of a list below, in order. */
+export const each = <const S extends string, const J extends readonly Judgement[], P = never>(
+  of: S,
+  judgements: J,
+  among?: (thing: P) => boolean,
+): Judgement<`${S}~${JudgementNeeds<J[number]>}`> =>
+  judgement({ kind: 'each', of, judgements, ...(among ? { among: among as never } : {}) });
+
+/** Checks by a label. */
+export const chosen = <const O extends Part, const F extends Readonly<Record<string, readonly Judgement[]>>>(
+  on: O,
+  of: F,
+): Judgement<NeedsOf<O> | JudgementNeeds<F[keyof F][number]>> => judgement({ kind: 'choose', on, of });
+
+/** A result seen in the light of other figures: a bound that acquits but does not condemn. */
+export const adjusted = <J extends Judgement, const N extends readonly string[]>(
+  of: J,
+  needs: N,
+  change: (result: CheckResult, values: KnownValues<N[number]>) => CheckResult,
+): Judgement<JudgementNeeds<J> | N[number]> => judgement({ kind: 'adjust', of, needs, change: change as never });
+
+/** Results that a function comes to from labels and from what is missing: for rules that read better so. */
+export const results = <const N extends readonly string[]>(
+  needs: N,
+  judgeBy: (values: KnownValues<N[number]>) => readonly CheckResult[],
+): Judgement<N[number]> => judgement({ kind: 'results', needs, judge: judgeBy as never });
+
+/** Takes down a result with what it was judged by, for a sheet. */
+export type Note = (
+  result: CheckResult,
+  evidence: readonly (readonly [role: string, entry: Placed, thing: Thing])[],
+) => void;
+/** Judges a thing and adds the results. */
+export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
+
+/** A check with what it draws on, for the things of a list. */
+export function compileJudgement(all: Compiled, list: List, { how }: Judgement): Judge {
+  const source = (part: Part, role: string) => all.part(list, part, role);
+  const inner = (of: readonly Judgement[], at = list): Judge => {
+    const judges = of.map((j) => compileJudgement(all, at, j));
+    return (t, into, note) => {
+      for (const j of judges) j(t, into, note);
+    };
+  };
+  const seen = (needs: readonly string[]) => {
+    const sources = needs.map((n) => all.source(list, n));
+    return (t: Thing) => Object.fromEntries(sources.map((s) => [s.name, plain(s.name, s.get(t))])) as never;
+  };
+  switch (how.kind) {
+    case 'judge': {
+      const { check } = how;
+      const evidence = Object.entries(how.evidence).map(([role, part]) => [role, source(part, role)] as const);
+      const numbers = check.kind === 'holds' ? [] : evidence;
+      if (check.kind === 'at-most' || check.kind === 'at-least') {
+        const [value, limit] = [check.value, check.limit].map(
+          (r) => evidence.find(([role]) => role === r)?.[1].get as Get,
+        );
+        return framed(all, list, how, numbers, (t, because) => {
+          const [v, l] = [(value as Get)(t), (limit as Get)(t)];
+          if (typeof v === 'number' && typeof l === 'number') return compared(check, v, l, because);
+          return judgeWide(check, { [check.value]: v, [check.limit]: l }, because);
+        });
+      }
+      return framed(all, list, how, numbers, (t, because) =>
+        judgeWide(check, Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)])), because),
+      );
+    }
+    case 'any-of': {
+      const of = inner(how.of);
+      return framed(all, list, how, [], (t, because, note) => {
+        const own: CheckResult[] = [];
+        of(t, own, note);
+        return judge(how.check, { results: own }, because);
+      });
+    }
+    case 'deciding': {
+      const of = inner(how.of);
+      return (t, into, note) => {
+        const own: CheckResult[] = [];
+        of(t, own, note);
+        into.push(decidingResult(own));
+      };
+    }
+    case 'each': {
+      const below = all.lists.get(how.of) as List;
+      const of = inner(how.judgements, below);
+      return (t, into, note) => {
+        for (const x of thingsBelow(t, below)) if (!how.among || how.among(x.place as never)) of(x, into, note);
+      };
+    }
+    case 'choose': {
+      const on = source(how.on, 'choice');
+      const ways = new Map(Object.entries(how.of).map(([label, of]) => [label, inner(of)] as const));
+      return (t, into, note) => ways.get(String(plain(on.name, on.get(t))))?.(t, into, note);
+    }
+    case 'adjust': {
+      const of = compileJudgement(all, list, how.of);
+      const values = seen(how.needs);
+      return (t, into, note) => {
+        const own: CheckResult[] = [];
+        of(t, own, note);
+        for (const r of own) {
+          const changed = how.change(r, values(t));
+          if (changed !== r) note?.(changed, []);
+          into.push(changed);
+        }
+      };
+    }
+    case 'results': {
+      const values = seen(how.needs);
+      return (t, into, note) => {
+        for (const r of how.judge(values(t))) {
+          note?.(r, []);
+          into.push(r);
+        }
+      };
+    }
+    default: {
+      const never: never = how;
+      return never;
+    }
+  }
+}
+type Get = (thing: Thing) => unknown;
+
+/** Asks first whether a check applies, and hands it what its verdict rests on. */
+function framed(
+  all: Compiled,
+  list: List,
+  { check, applies, because }: { readonly check: Check; readonly applies?: Part; readonly because?: Part },
+  evidence: readonly (readonly [role: string, source: Source])[],
+  judged: (thing: Thing, because: string | undefined, note: Note | undefined) => CheckResult,
+): Judge {
+  const asked = applies === undefined ? undefined : all.part(list, applies, 'applies');
+  const said = because === undefined ? undefined : all.part(list, because, 'because');
+  return (t, into, note) => {
+    const yes = asked ? plain(asked.name, asked.get(t)) : true;
+    if (yes !== true) {
+      const result = isMissing(yes)
+        ? notDetermined(check, ...yes.missing)
+        : notRequired(check, 'not-applicable', String(yes));
+      note?.(result, []);
+      into.push(result);
+      return;
+    }
+    const why = said?.get(t);
+    const result = judged(t, typeof why === 'string' ? why : undefined, note);
+    note?.(
+      result,
+      evidence.map(([role, s]) => [role, s.placed, thingOf(t, s.placed.list)] as const),
+    );
+    into.push(result);
+  };
+}
+
+/** Of several results the one that decides. */
+export const decidingResult = (of: readonly CheckResult[]): CheckResult =>
+  of.find((r) => r.verdict === 'fail') ?? of.find((r) => r.verdict === 'not-determined') ?? (of.at(-1) as CheckResult);
+
+/** A result that holds for some values in the span of a figure and not for others. */
+export interface WideResult extends CheckResult {
+  readonly depends?: true;
+}
+
+/** A check of figures that may be spans: what holds at the worse ends holds everywhere, what fails at the better ends fails everywhere. */
+function judgeWide(
+  check: Comparison | Between | Statement,
+  evidence: Record<string, unknown>,
+  because: string | undefined,
+): CheckResult {
+  if (!Object.values(evidence).some((v) => v instanceof Span)) return judge(check as Check, evidence as never, because);
+  const gone = missingOf(Object.values(evidence)).missing;
+  if (check.kind === 'holds' || gone.length > 0) return notDetermined(check, ...(gone as Gap[]));
+  const end = (role: string, most: boolean): number => {
+    const v = evidence[role] as Span | number;
+    return typeof v === 'number' ? v : most ? v.most : v.least;
+  };
+  const at = (worse: boolean): CheckResult => {
+    const found =
+      check.kind === 'within'
+        ? {}
+        : {
+            [check.value]: end(check.value, (check.kind === 'at-most') === worse),
+            [check.limit]: end(check.limit, (check.kind === 'at-least') === worse),
+          };
+    return judge(check, found as never, because);
+  };
+  if (check.kind === 'within') {
+    const one = (value: boolean) =>
+      judge(
+        check,
+        {
+          [check.value]: end(check.value, value),
+          [check.least]: end(check.least, true),
+          [check.most]: end(check.most, false),
+        } as never,
+        because,
+      );
+    const [low, high] = [one(false), one(true)];
+    if (low.verdict === 'pass' && high.verdict === 'pass') return high;
+    const out = end(check.value, false) > end(check.most, true) || end(check.value, true) < end(check.least, false);
+    return out ? (low.verdict === 'fail' ? low : high) : depends(check, evidence);
+  }
+  const worst = at(true);
+  if (worst.verdict === 'pass') return worst;
+  const best = at(false);
+  return best.verdict === 'fail' ? best : depends(check, evidence);
+}
+
+const depends = (check: Check, evidence: Record<string, unknown>): WideResult => ({
+  ...notDetermined(
+    check,
+    ...Object.entries(evidence).flatMap(([name, v]): Gap[] =>
+      v instanceof Span
+        ? [{ kind: 'fact', fact: name, obtain: `known only within a range, ${v.least} to ${v.most}` }]
+        : [],
+    ),
+  ),
+  depends: true,
+});
+
+export type { Known };

@@ -1,0 +1,105 @@
+import type { Line } from './line.js';
+
+/** Things of which a circuit has several, or the circuit itself: what a list of lines is written for. */
+export interface Scope<P = never, T = unknown> {
+  /** The scope whose things these belong to; the circuit itself belongs to none. */
+  readonly within?: string;
+  /** The things of one thing above, in order. */
+  things(above: P): readonly T[];
+  /** Heading of a thing on a sheet. */
+  title?(thing: T): string;
+}
+export type Scopes = Readonly<Record<string, Scope>>;
+/** Lines by the entry that they give. */
+export type Lines = Readonly<Record<string, Line>>;
+
+/** A line made ready: what works it out, and the entries that it may draw on, in whichever list they stand. */
+export interface Node {
+  readonly line: Line;
+  readonly from: readonly Placed[];
+  evaluate(thing: Thing): unknown;
+  /** Of a line that is one of several: the one that is taken for a thing. */
+  taken?(thing: Thing): Node | undefined;
+}
+
+/** A line in its place. */
+export interface Placed {
+  readonly name: string;
+  readonly list: List;
+  readonly index: number;
+  /** For what it stands without a name to others: the entry whose part it plays. */
+  readonly within?: string;
+  node: Node;
+}
+
+/** The lines of one scope. */
+export class List {
+  readonly lines: Placed[] = [];
+  readonly byName = new Map<string, Placed>();
+  readonly below: List[] = [];
+  /** Places of the lines that read facts. */
+  readonly facts: number[] = [];
+  readonly order: number;
+
+  constructor(
+    readonly name: string,
+    readonly scope: Scope,
+    readonly above?: List,
+  ) {
+    this.order = above ? above.below.push(this) - 1 : 0;
+  }
+}
+
+/** One thing of a scope with its figures, worked out when first asked for. */
+export class Thing {
+  readonly values: unknown[];
+  readonly below: (readonly Thing[] | undefined)[] = [];
+
+  constructor(
+    readonly list: List,
+    public place: unknown,
+    readonly above?: Thing,
+    readonly number = 0,
+  ) {
+    this.values = new Array(list.lines.length);
+  }
+
+  /** Things of a list directly below. */
+  children(list: List): readonly Thing[] {
+    let found = this.below[list.order];
+    if (!found) {
+      found = list.scope.things(this.place as never).map((place, i) => new Thing(list, place, this, i));
+      this.below[list.order] = found;
+    }
+    return found;
+  }
+}
+
+/** The value of a line for a thing. */
+export function valueAt(thing: Thing, placed: Placed): unknown {
+  let value = thing.values[placed.index];
+  if (value === undefined) {
+    value = placed.node.evaluate(thing);
+    thing.values[placed.index] = value;
+  }
+  return value;
+}
+
+/** Things of a list anywhere below a thing, in order. */
+export function thingsBelow(thing: Thing, list: List): readonly Thing[] {
+  if (list.above === thing.list) return thing.children(list);
+  return thingsBelow(thing, list.above as List).flatMap((t) => t.children(list));
+}
+
+/** The thing that an entry of a list above belongs to. */
+export function thingOf(thing: Thing, list: List): Thing {
+  let at = thing;
+  while (at.list !== list) at = at.above as Thing;
+  return at;
+}
+
+/** The things whose entries a line of a thing draws on: itself or one above, or all of a list below. */
+export const thingsOf = (thing: Thing, list: List): readonly Thing[] => {
+  for (let at: List | undefined = thing.list; at; at = at.above) if (at === list) return [thingOf(thing, list)];
+  return thingsBelow(thing, list);
+};

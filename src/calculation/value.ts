@@ -1,0 +1,41 @@
+import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from '../core/index.js';
+
+/** A quantity of which only the ends are known: what is worked out from it is bounded, not guessed. */
+export class Span {
+  constructor(
+    readonly least: number,
+    readonly most: number,
+  ) {}
+}
+
+/** A figure of a calculation: a number, the span that it lies in, a label or data, or the reasons why it is missing. */
+export type Figure = unknown;
+
+/** A span, or the number that both its ends are. */
+export const spanOf = (least: number, most: number): number | Span => (least === most ? least : new Span(least, most));
+export const leastOf = (v: number | Span): number => (typeof v === 'number' ? v : v.least);
+export const mostOf = (v: number | Span): number => (typeof v === 'number' ? v : v.most);
+export const isNumeric = (v: unknown): v is number | Span => typeof v === 'number' || v instanceof Span;
+
+/** What a fact says: its value, the span that it lies in, or what is missing. */
+export function figureOfFact(name: string, fact: unknown): Figure {
+  if (typeof fact !== 'object' || fact === null || !('state' in fact)) return fact;
+  const known = fact as Fact<unknown>;
+  if (known.state === 'between' && typeof known.least === 'number')
+    return spanOf(known.least, known.most as unknown as number);
+  return factValue(name, known);
+}
+
+/** Each gap once, in the order in which they were met. */
+export function missingOf(figures: Iterable<unknown>): Missing {
+  const gaps = new Map<string, Gap>();
+  for (const f of figures) if (isMissing(f)) for (const g of f.missing) gaps.set(JSON.stringify(g), g);
+  return { missing: [...gaps.values()] };
+}
+
+/** A span where a single value is asked for. */
+export const onlyWithin = (name: string, { least, most }: Span): Missing =>
+  missing({ kind: 'fact', fact: name, obtain: `known only within a range, ${least} to ${most}` });
+
+/** What is missing behind a figure that is none, or the figure where a plain function can take it. */
+export const plain = (name: string, v: Figure): Known<unknown> => (v instanceof Span ? onlyWithin(name, v) : v);

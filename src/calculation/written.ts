@@ -1,0 +1,195 @@
+import {
+  type CheckResult,
+  type Fact,
+  isMissing,
+  type Known,
+  outcome,
+  type SheetLine,
+  termOf,
+  type Written,
+  writeLine,
+  written,
+} from '../core/index.js';
+import { inputsOf } from './compile.js';
+import type { Calculation } from './contents.js';
+import { type Node, type Placed, type Thing, thingsOf } from './lists.js';
+import { onlyWithin, Span } from './value.js';
+
+/** Identifier of a thing within its circuit: empty for the circuit, `sections[2].` for its second section. */
+function idOf(thing: Thing): string {
+  return thing.above ? `${idOf(thing.above)}${thing.list.name}[${thing.number + 1}].` : '';
+}
+/** Identifier of a figure: what the sheet calls its circuit, the thing, the entry. */
+type Id = (thing: Thing, placed: Placed) => string;
+
+/** Heading of the things from the circuit down to one. */
+function titleOf(thing: Thing): string {
+  const own = thing.list.scope.title?.(thing.place as never) ?? `${thing.list.name} ${thing.number + 1}`;
+  return thing.above?.above ? `${titleOf(thing.above)}, ${own}` : own;
+}
+
+/** The line that counts for a thing: of several, the one that was taken. */
+function effective(thing: Thing, node: Node): Node {
+  const way = node.taken?.(thing);
+  return way ? effective(thing, way) : node;
+}
+
+/** Writes what a calculation worked out, each figure once, group by group. */
+export class Writer {
+  private readonly written = new Set<string>();
+  private circuit = '';
+  private readonly id: Id = (thing, { within, name }) =>
+    `${this.circuit}${idOf(thing)}${within === undefined ? '' : `${within}:`}${name}`;
+
+  constructor(private readonly calculation: Calculation) {}
+
+  /**
+   * The lines of a group of checks: what was worked out for it and not for a group before, then its results.
+   * @param group the group
+   * @param next gives the place of the next part
+   * @param place place of the part that the group stands on, itself a part of the sheet of the circuit
+   */
+  group(group: string, next: () => string, place: string): readonly SheetLine[] {
+    this.circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
+    const { id } = this;
+    const checks: SheetLine[] = [];
+    this.calculation.results(group, (result, evidence) => {
+      checks.push(
+        checkLine(
+          result,
+          evidence.map(([role, placed, thing]) => [role, id(thing, placed), thing.values[placed.index]]),
+        ),
+      );
+    });
+    const blocks: { readonly thing: Thing; readonly lines: SheetLine[] }[] = [];
+    const write = (thing: Thing, placed: Placed, asKey = false): void => {
+      const key = id(thing, placed);
+      const value = thing.values[placed.index];
+      // a label stands on the sheet where a table is read by it
+      if (value === undefined || this.written.has(key) || (typeof value === 'string' && !asKey)) return;
+      this.written.add(key);
+      const node = effective(thing, placed.node);
+      const { how } = node.line;
+      const read = how.kind === 'apply' && how.by.kind === 'table' ? node.from : [];
+      for (const from of placed.node.from)
+        for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
+      const line = lineOf(id, thing, placed, node, value);
+      if (!line) return;
+      const last = blocks.at(-1);
+      if (last?.thing === thing) last.lines.push(line);
+      else blocks.push({ thing, lines: [line] });
+    };
+    const walk = (thing: Thing): void => {
+      for (const placed of thing.list.byName.values()) write(thing, placed);
+      for (const below of thing.below) for (const t of below ?? []) walk(t);
+    };
+    walk(this.calculation.circuit);
+    const lines = blocks.flatMap(({ thing, lines: own }): readonly SheetLine[] =>
+      thing.above
+        ? [{ kind: 'part', part: { format: 'sheet/1', place: next(), title: titleOf(thing), lines: own } }]
+        : own,
+    );
+    return [...lines, ...checks];
+  }
+}
+
+/** A figure as a written line takes it. */
+const knownOf = (name: string, value: unknown): Known<number> =>
+  (value instanceof Span ? onlyWithin(name, value) : value) as Known<number>;
+
+/** A line of a sheet, or nothing for what only says which way is taken. */
+function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, value: unknown): SheetLine | undefined {
+  const { name } = placed;
+  const { how, clause } = line;
+  const own = { id: id(thing, placed), ...(clause ? { clause } : {}) };
+  const idOfPart = (p: Placed) => id(thingsOf(thing, p.list)[0] as Thing, p);
+  const role = termOf(name) !== undefined;
+  const plain = knownOf(name, value);
+  switch (how.kind) {
+    case 'apply': {
+      const values = Object.fromEntries(
+        inputsOf(how.by).map((input, i) => {
+          const p = from[i] as Placed;
+          return [input, knownOf(input, (thingsOf(thing, p.list)[0] as Thing).values[p.index])];
+        }),
+      );
+      const ids = Object.fromEntries(inputsOf(how.by).map((input, i) => [input, idOfPart(from[i] as Placed)]));
+      if (how.by.kind === 'table') {
+        const look = writeLine({ kind: 'look', table: how.by, keys: values, value: plain }, new Map());
+        return { ...look, ...own, ids };
+      }
+      return { ...writeLine({ kind: 'step', formula: how.by, values, value: plain }, new Map()), ...own, ids };
+    }
+    case 'run': {
+      const sources = Object.fromEntries(
+        how.needs.map((n, i) => [
+          n,
+          (thingsOf(thing, (from[i] as Placed).list)[0] as Thing).values[(from[i] as Placed).index],
+        ]),
+      );
+      const gone = Object.values(sources).some((v) => isMissing(v) || v instanceof Span);
+      const input = gone ? { missing: [] } : how.input(sources as never);
+      return {
+        ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, new Map()),
+        ...own,
+      } as SheetLine;
+    }
+    case 'gather':
+    case 'at': {
+      if (!role || typeof value === 'string') break;
+      if (how.kind === 'at') break;
+      const entry = from[0] as Placed;
+      const parts = thingsOf(thing, entry.list).filter((t) => !how.among || how.among(t.place as never));
+      if (parts.length === 0) break;
+      return {
+        kind: 'gather',
+        how: how.how,
+        from: entry.name,
+        to: name,
+        parts: parts.map((t) => id(t, entry)),
+        ...own,
+        ...outcome(name, plain),
+      };
+    }
+    case 'same':
+      if (!role) break;
+      return { kind: 'same', name, from: idOfPart(from[0] as Placed), ...own, ...outcome(name, plain) };
+    default:
+  }
+  if (role && (typeof plain === 'number' || isMissing(plain))) {
+    const by = byOf(thing, how);
+    return {
+      kind: 'given',
+      name,
+      words: termOf(name)?.words ?? '',
+      ...own,
+      ...(by ? { by } : {}),
+      ...outcome(name, plain),
+    };
+  }
+  if (typeof value === 'string') return { kind: 'label', name, value, ...own };
+  return undefined;
+}
+
+/** Who or what says a figure that is taken down. */
+function byOf(thing: Thing, how: Node['line']['how']): string | undefined {
+  if (how.kind === 'fact') {
+    const said = how.read(thing.place as never) as Fact<unknown> | undefined;
+    return how.by ?? (typeof said === 'object' && said !== null && 'by' in said ? said.by : undefined);
+  }
+  return 'by' in how && typeof how.by === 'string' ? how.by : undefined;
+}
+
+function checkLine(
+  result: CheckResult,
+  evidence: readonly (readonly [role: string, id: string, value: unknown])[],
+): SheetLine {
+  const statement = evidence.length === 0 && result.alternatives === undefined && result.value === undefined;
+  if (statement && (result.verdict === 'not-required' || result.verdict === 'not-determined'))
+    return { kind: 'result', result };
+  const uses = evidence.flatMap(([role, , value]): readonly Written[] =>
+    typeof value === 'number' ? [written(role, value)] : [],
+  );
+  const ids = Object.fromEntries(evidence.map(([role, id]) => [role, id]));
+  return { kind: 'check', uses, ...(statement ? { holds: result.verdict === 'pass' } : { ids }), result };
+}
