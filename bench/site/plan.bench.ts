@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { parseSurvey } from '../../src/io/index.js';
 import { planBlocks, renderHtml, renderText } from '../../src/report/index.js';
-import { planOf } from '../../src/site/index.js';
 import { verifySheet } from '../../src/verify/index.js';
+import { planInBritain } from '../../tests/support/plan.js';
 import { compare } from '../compare.js';
 
 const text = readFileSync('docs/examples/surveys/easy-home.json', 'utf8');
-const plan = planOf(parseSurvey(text));
+const plan = planInBritain(parseSurvey(text));
 const sheet = plan.options[0]?.sheet;
 if (!sheet) throw new Error('the example has no sheet');
 
@@ -14,7 +14,7 @@ export default [
   compare('the whole job for one house', {
     anchor: 'plan: four options, sheets recorded',
     ways: {
-      'plan: four options, sheets recorded': () => planOf(parseSurvey(text)),
+      'plan: four options, sheets recorded': () => planInBritain(parseSurvey(text)),
       'survey read and checked': () => parseSurvey(text),
       'report as text': () => renderText(planBlocks(plan)),
       'report as HTML with pictures and sheet': () => renderHtml(planBlocks(plan, { sheet: true }), plan.about.title),

@@ -2,6 +2,7 @@
 // node docs/examples/batch-to-csv.mjs docs/examples/surveys [prices.json] > jobs.csv
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { inGreatBritain } from 'ohmwright/great-britain';
 import { parseSurvey, readPriceBook } from 'ohmwright/io';
 import { planOf, quotationOf } from 'ohmwright/site';
 
@@ -29,7 +30,8 @@ for (const file of readdirSync(folder)
   .filter((f) => f.endsWith('.json'))
   .sort()) {
   try {
-    const plan = planOf(parseSurvey(readFileSync(join(folder, file), 'utf8')), { sheets: 'none' });
+    const survey = parseSurvey(readFileSync(join(folder, file), 'utf8'));
+    const plan = planOf(survey, { ...inGreatBritain(survey.code.edition), sheets: 'none' });
     const [option] = plan.options;
     const runs = option.points.map((p) => p.run);
     const known = (fact) => (fact.state === 'known' ? fact.value : 'open');

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { comparison, judge, overall, ratio } from 'ohmwright';
+import { inGreatBritain } from 'ohmwright/great-britain';
 import { readSurvey } from 'ohmwright/io';
 import { planOf } from 'ohmwright/site';
 
@@ -16,7 +17,8 @@ const firmsDrop = comparison({
 });
 
 const file = fileURLToPath(new URL('surveys/easy-home.json', import.meta.url));
-const plan = planOf(readSurvey(JSON.parse(readFileSync(file, 'utf8'))));
+const survey = readSurvey(JSON.parse(readFileSync(file, 'utf8')));
+const plan = planOf(survey, inGreatBritain(survey.code.edition));
 for (const { point, assessment } of plan.options[0].points) {
   const drop = assessment.results.find((r) => r.check === 'voltage-drop')?.value;
   const own = judge(firmsDrop, { dropRatio: ratio(drop.value), dropLimit: ratio(0.04) });

@@ -3,6 +3,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { inGreatBritain } from 'ohmwright/great-britain';
 import { parseSurvey } from 'ohmwright/io';
 import { planBlocks, renderHtml, renderMarkdown, renderText } from 'ohmwright/report';
 import { planOf } from 'ohmwright/site';
@@ -12,7 +13,8 @@ const file = process.argv[2] ?? fileURLToPath(new URL('surveys/easy-home.json', 
 const folder = process.argv[3] ?? 'reports';
 
 try {
-  const plan = planOf(parseSurvey(readFileSync(file, 'utf8')));
+  const survey = parseSurvey(readFileSync(file, 'utf8'));
+  const plan = planOf(survey, inGreatBritain(survey.code.edition));
   console.log(renderText(planBlocks(plan)));
   mkdirSync(folder, { recursive: true });
   const name = basename(file, '.json');

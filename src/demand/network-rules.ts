@@ -12,6 +12,8 @@ export interface NetworkRules {
   readonly country: string;
   /** Decides on these facts. */
   decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision;
+  /** Identifiers of those of its checks that are a matter of safety: the work must not go ahead while one fails. */
+  readonly safety: readonly string[];
   /** What the form for the network operator asks, in this order. */
   readonly form: readonly FormEntry[];
 }

@@ -85,10 +85,11 @@ function judgeLimit(sheet: TestSheet, reading: PlannedReading, value: number | b
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
  * import { judgeReadings } from 'ohmwright';
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { planOf } from 'ohmwright/site';
  *
- * const sheet = planOf(readSurvey(survey)).options[0]?.points[0]?.tests;
+ * const sheet = planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options[0]?.points[0]?.tests;
  * sheet && judgeReadings(sheet, {}).contradictions; // => []
  * ```
  */

@@ -68,11 +68,12 @@ function optionTable(plan: Plan): readonly Block[] {
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { planBlocks } from 'ohmwright/report';
  * import { planOf } from 'ohmwright/site';
  *
- * planBlocks(planOf(readSurvey(survey)))[0]?.kind; // => 'heading'
+ * planBlocks(planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')))[0]?.kind; // => 'heading'
  * ```
  */
 export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonly Block[] {

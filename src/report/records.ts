@@ -15,11 +15,12 @@ const rows = (fields: readonly { readonly title: string; readonly value?: string
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { recordBlocks } from 'ohmwright/report';
  * import { planOf, recordsOf } from 'ohmwright/site';
  *
- * const records = recordsOf(planOf(readSurvey(survey)));
+ * const records = recordsOf(planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')));
  * records && recordBlocks(records)[0]?.kind; // => 'heading'
  * ```
  */

@@ -20,11 +20,12 @@ const limits = (r: PlannedReading): string =>
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { testSheetBlocks } from 'ohmwright/report';
  * import { planOf } from 'ohmwright/site';
  *
- * const sheet = planOf(readSurvey(survey)).options[0]?.points[0]?.tests;
+ * const sheet = planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options[0]?.points[0]?.tests;
  * sheet && testSheetBlocks(sheet)[0]?.kind; // => 'heading'
  * ```
  */

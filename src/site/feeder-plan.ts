@@ -1,10 +1,9 @@
-import { bs7671Demand } from '../codes/bs7671/demand.js';
-import type { WiringCode } from '../codes/wiring-code.js';
 import { isMissing, overall, type Recorder } from '../core/index.js';
 import { feederDemandOf } from '../demand/index.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
+import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
 import { feederHoursOf } from './hours.js';
 import { withAllWanted } from './installed.js';
@@ -24,7 +23,7 @@ export function feedersOf(survey: Survey): readonly string[] {
 
 /** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
 export function feederPlan(
-  code: WiringCode,
+  { code, demand: rulesOfDemand }: Pick<Applicable, 'code' | 'demand'>,
   survey: Survey,
   installation: Installation,
   id: string,
@@ -32,7 +31,7 @@ export function feederPlan(
   sheet: Recorder,
 ): FeederPlan {
   const part = sheet.part(`Feeder ${id}`);
-  const demand = feederDemandOf(bs7671Demand, installation, id, demandOptions(survey), part.part('Demand'));
+  const demand = feederDemandOf(rulesOfDemand, installation, id, demandOptions(survey), part.part('Demand'));
   const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
     ? { ...survey.options.feederDemand }
     : { ...survey.options.feederDemand, [id]: demand.worst };

@@ -3,6 +3,7 @@
  *
  * @module ohmwright/site
  */
+export type * from './applicable.js';
 export * from './charge-time.js';
 export * from './definitions.js';
 export * from './hours.js';

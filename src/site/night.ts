@@ -253,10 +253,11 @@ function loadOf(
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { planOf } from 'ohmwright/site';
  *
- * const [option] = planOf(readSurvey(survey)).options;
+ * const [option] = planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options;
  * const [vehicle] = option?.night?.vehicles ?? [];
  * (vehicle?.quiet.after ?? 0) / 3600; // ≈ 4.5
  * vehicle?.busy?.after; // => undefined

@@ -2,6 +2,7 @@ import { isMissing, known } from '../core/index.js';
 import { type Adequacy, type FeederDemand, feederAdvice } from '../demand/index.js';
 import { type Board, pathTo, type Run } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
+import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
 import type { OptionId } from './plan.js';
 import type { Survey, WantedPoint } from './survey.js';
@@ -61,7 +62,12 @@ const pointsBelow = (survey: Survey, runId: string): readonly string[] => {
 
 const whole = (value: number) => Math.round(value * 10) / 10;
 
-function withLimiter(survey: Survey, supply: Adequacy, feeders: readonly FeederDemand[]): OptionSurvey {
+function withLimiter(
+  survey: Survey,
+  supply: Adequacy,
+  feeders: readonly FeederDemand[],
+  { tails }: TradeWords,
+): OptionSurvey {
   const id = 'with-limiter';
   const title = 'As wanted, with a limiter that holds the points back';
   const { board } = survey.installation;
@@ -84,7 +90,7 @@ function withLimiter(survey: Survey, supply: Adequacy, feeders: readonly FeederD
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
   }
   if (limiter.verdict === 'helps' && typeof limiter.limit === 'number') {
-    const name = 'load limiter of the charge points, current sensors on the meter tails';
+    const name = `load limiter of the charge points, current sensors on the ${tails}`;
     const limit = known(limiter.limit, 'least rating in the way');
     changed = { ...changed, control: { name, limit, controls: pointsOf(survey) } };
     changes.push(`${name}, set to ${limiter.limit} A`);
@@ -210,28 +216,31 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
  * @param survey the survey
  * @param supply adequacy of the supply as wanted
  * @param feeders demand of the feeders on the way, as wanted
+ * @param words words of the trade where the premises stand
  * @returns one entry for each way
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
  * import { bs7671Demand } from 'ohmwright/bs7671';
  * import { adequacyOf } from 'ohmwright/demand';
+ * import { britishWords } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { optionSurveys, withAllWanted } from 'ohmwright/site';
  *
  * const wanted = readSurvey(survey);
  * const supply = adequacyOf(bs7671Demand, withAllWanted(wanted), { premises: 'dwelling' });
- * optionSurveys(wanted, supply, [])[0]?.id; // => 'as-wanted'
+ * optionSurveys(wanted, supply, [], britishWords)[0]?.id; // => 'as-wanted'
  * ```
  */
 export function optionSurveys(
   survey: Survey,
   supply: Adequacy,
   feeders: readonly FeederDemand[],
+  words: TradeWords,
 ): readonly OptionSurvey[] {
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
-    withLimiter(survey, supply, feeders),
+    withLimiter(survey, supply, feeders, words),
     lowerSetting(survey, supply, feeders),
     largerFuse(survey, supply),
     threePhase(survey, supply),

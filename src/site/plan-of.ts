@@ -1,6 +1,3 @@
-import { bs7671 } from '../codes/bs7671/code.js';
-import { bs7671Demand } from '../codes/bs7671/demand.js';
-import type { WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
 import {
   adequacyOf,
@@ -10,10 +7,9 @@ import {
   notificationOf,
 } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
-import { codeOfPracticeMounting } from '../guidance/charging-code-of-practice/heights.js';
 import { withRun } from '../installation/index.js';
-import { greatBritain } from '../networks/gb-network/connection-rules.js';
-import { millimetres } from '../units/index.js';
+import { invalidInput, millimetres } from '../units/index.js';
+import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { withAllWanted } from './installed.js';
@@ -33,8 +29,8 @@ export interface Ranking {
   compare(a: OptionPlan, b: OptionPlan): number;
 }
 
-/** What a plan rests on beside the survey. */
-export interface PlanOptions {
+/** What a plan rests on beside the survey: what applies where the premises stand, and choices. */
+export interface PlanOptions extends Applicable {
   /** Rules for quantities and hours; common practice when absent. */
   readonly rules?: WorkRules;
   /** How options are ranked; `simplestFirst` when absent. */
@@ -83,32 +79,55 @@ export const simplestFirst: Ranking = {
     a.hours - b.hours,
 };
 
+/** A plan by another code, or by the rules of another country, than the survey names is none for it. */
+function refuseOthers({ code: asked, about }: Survey, { code, network }: Applicable): void {
+  const problems = [
+    ...(asked.id === code.name && asked.edition === code.edition
+      ? []
+      : [
+          { path: ['code'], message: `is ${asked.id}:${asked.edition}, but ${code.name}:${code.edition} is handed in` },
+        ]),
+    ...(about.country === network.country
+      ? []
+      : [
+          {
+            path: ['about', 'country'],
+            message: `is ${about.country}, but the rules of network operators in ${network.country} are handed in`,
+          },
+        ]),
+  ];
+  if (problems.length > 0) throw invalidInput('the survey', problems);
+}
+
 /**
  * Plans the charge points of a survey: several complete options, ranked.
  * @param survey the survey, as `readSurvey` gives it
- * @param options rules, ranking and what the notification needs
+ * @param options what applies where the premises stand, such as `inGreatBritain` gives; rules of the firm, ranking and
+ * what the notification needs
  * @returns plain, JSON-ready data; an unknown fact ends in `not-determined`
- * @throws CalculationError `unknown-definition` for an edition that is not entered
+ * @throws CalculationError `invalid-input` where the survey names another code, edition or country than is handed in
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { planOf } from 'ohmwright/site';
  *
- * planOf(readSurvey(survey)).options[0]?.title; // => 'As wanted, with a limiter that holds the points back'
+ * planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options[0]?.title; // => 'As wanted, with a limiter that holds the points back'
  * ```
  */
-export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
-  const code = bs7671(survey.code.edition);
+export function planOf(survey: Survey, options: PlanOptions): Plan {
+  refuseOthers(survey, options);
+  const { code, demand, words } = options;
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);
-  const asWanted = adequacyOf(bs7671Demand, wantedIn, demandOptions(survey));
-  const feeders = feedersOf(survey).map((id) => feederDemandOf(bs7671Demand, wantedIn, id, demandOptions(survey)));
+  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey));
+  const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey)));
   const discarded: DiscardedOption[] = [];
   const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
-  for (const option of optionSurveys(survey, asWanted, feeders)) {
+  for (const option of optionSurveys(survey, asWanted, feeders, words)) {
     if ('discarded' in option) discarded.push({ id: option.id, title: option.title, because: option.discarded });
-    else worked.push(optionPlan(code, option.survey, option, options));
+    else worked.push(optionPlan(option.survey, option, options));
   }
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const keep = options.sheets ?? 'first';
@@ -121,6 +140,7 @@ export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
       standing: code.standing,
       onSurveyDay: code.inForce(survey.about.date),
     },
+    words,
     options: worked.map(({ plan, sheet }, i) =>
       keep === 'all' || (keep === 'first' && i === 0) ? { ...plan, sheet } : plan,
     ),
@@ -130,18 +150,17 @@ export function planOf(survey: Survey, options: PlanOptions = {}): Plan {
 }
 
 function optionPlan(
-  code: WiringCode,
   survey: Survey,
   option: { readonly id: OptionId; readonly title: string; readonly changes: readonly string[] },
   options: PlanOptions,
 ) {
   const sheet = recorder(`${survey.about.title}: ${option.title}`);
-  const rules = options.rules ?? commonPractice;
+  const { code, demand, network, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
-  const supply = adequacyOf(bs7671Demand, wantedIn, demandOptions(survey), sheet.part('Supply'));
+  const supply = adequacyOf(demand, wantedIn, demandOptions(survey), sheet.part('Supply'));
   const notification = notificationOf(
-    bs7671Demand,
-    greatBritain,
+    demand,
+    network,
     wantedIn,
     { ...options.notification, ...demandOptions(survey) },
     sheet.part('Network operator'),
@@ -149,7 +168,7 @@ function optionPlan(
   // many assessments each: for few points, and not where every one runs over ranges
   const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
   const feederIds = feedersOf(survey);
-  const inOption = { code, survey, installation: wantedIn, rules, lengths, sheet };
+  const inOption = { ...options, survey, installation: wantedIn, rules, lengths, sheet };
   const points = survey.wanted.map((w) => pointPlan(inOption, w));
   const outlet = survey.work.outletHeight;
   const height =
@@ -158,9 +177,9 @@ function optionPlan(
       : outlet?.state === 'unknown'
         ? outlet
         : undefined;
-  const mounting = height ? mountingResults(codeOfPracticeMounting, { outlet: height }, sheet.part('Mounting')) : [];
+  const mounting = height ? mountingResults(options.mounting, { outlet: height }, sheet.part('Mounting')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
-  const feeders = feederIds.map((id) => feederPlan(code, survey, built, id, rules, sheet));
+  const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,
     built,
@@ -169,8 +188,8 @@ function optionPlan(
   );
   const results: readonly CheckResult[] = [
     ...supply.results,
-    // whether one has to ask first is no matter of passing; an unsafe cut-out is
-    ...notification.decision.results.filter((r) => r.check === 'cut-out-is-sound'),
+    // whether one has to ask first is no matter of passing; an unsafe service is
+    ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
     ...mounting,
     ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
     ...points.flatMap((p) => p.assessment.results),

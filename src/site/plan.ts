@@ -3,6 +3,7 @@ import type { Overall, SheetDocument } from '../core/index.js';
 import type { Adequacy, FeederDemand, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { Installation, Run } from '../installation/index.js';
+import type { TradeWords } from './applicable.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours } from './hours.js';
 import type { Night } from './night.js';
@@ -96,6 +97,8 @@ export interface Plan {
     readonly standing: string;
     readonly onSurveyDay: string;
   };
+  /** Words of the trade where the premises stand. */
+  readonly words: TradeWords;
   /** The options worked out, best first by the rule that is stated. */
   readonly options: readonly OptionPlan[];
   readonly rankedBy: string;

@@ -1,4 +1,3 @@
-import type { WiringCode } from '../codes/wiring-code.js';
 import type { Recorder } from '../core/index.js';
 import {
   assess,
@@ -11,6 +10,7 @@ import {
 } from '../design/index.js';
 import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius } from '../units/index.js';
+import type { Applicable } from './applicable.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
@@ -51,8 +51,7 @@ function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: C
 }
 
 /** What an option has settled before its points are planned. */
-export interface OptionCase {
-  readonly code: WiringCode;
+export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
   readonly survey: Survey;
   /** The installation with all that is wanted, sizes and ratings still open. */
   readonly installation: Installation;
@@ -66,7 +65,7 @@ const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run
 
 /** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
 export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
-  const { code, survey, installation, rules, lengths, sheet } = option;
+  const { code, words, survey, installation, rules, lengths, sheet } = option;
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
@@ -113,7 +112,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     assessment,
     earthing: code.earthingOptions(circuit, point),
     tests,
-    items: quantitiesOf(run, survey.work, rules, needs, sheet.part(`Quantities of ${point.id}`)),
+    items: quantitiesOf(run, survey.work, rules, needs, words, sheet.part(`Quantities of ${point.id}`)),
     hours: hoursOf(run, survey.work, rules, needs),
     ...(wanted.vehicle
       ? {

@@ -2,6 +2,7 @@ import { type Gap, isMissing, type Known, recorder, type Sheet } from '../core/i
 import type { Run, Stretch } from '../installation/index.js';
 import { hasResidual, kindWords, sizeWords } from '../installation/marking.js';
 import { metres, ratio } from '../units/index.js';
+import type { TradeWords } from './applicable.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
 import type { WorkFacts } from './survey.js';
 import type { WorkRules } from './work-rules.js';
@@ -72,7 +73,7 @@ function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
 }
 
 /** What occurs once for a job, however many points it has. */
-function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts): void {
+function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: TradeWords): void {
   const each = adder(items);
   conditional(
     items,
@@ -86,7 +87,7 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts): void {
     },
     'work.newEnclosure',
   );
-  if (work.replaceTails) each('tails', 'meter tails 25 mm², set', 1, 'where the tails are replaced', 'set');
+  if (work.replaceTails) each('tails', words.newTails, 1, 'where the tails are replaced', 'set');
   if (needs.electrode)
     each(
       'electrode',
@@ -105,18 +106,20 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts): void {
  * @param work facts about the work
  * @param rules rules for waste, terminations and fixings
  * @param needs what else the option needs
+ * @param words words of the trade where the premises stand
  * @param sheet where the lengths are worked out
  * @returns items with their quantities, or what stands in the way of one
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { britishWords } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { commonPractice, quantitiesOf } from 'ohmwright/site';
  *
  * const { wanted, work } = readSurvey(survey);
  * const run = wanted[0]?.run;
  * const needs = { electrode: false, surgeProtection: false, loadControl: false };
- * run && quantitiesOf(run, work, commonPractice, needs)[0]?.key; // => 'cable:flat-twin-and-earth:2:size to be decided'
+ * run && quantitiesOf(run, work, commonPractice, needs, britishWords)[0]?.key; // => 'cable:flat-twin-and-earth:2:size to be decided'
  * ```
  */
 export function quantitiesOf(
@@ -124,6 +127,7 @@ export function quantitiesOf(
   work: WorkFacts,
   rules: WorkRules,
   needs: ItemFacts,
+  words: TradeWords,
   sheet: Sheet = recorder('Quantities'),
 ): readonly Item[] {
   const items = runItems(run, rules, sheet);
@@ -147,7 +151,7 @@ export function quantitiesOf(
     );
   if (work.mounting === 'post') each('post', 'post and base for the point', 1, 'the point stands free', 'set');
   each('labels', 'labels and notices', 1, 'one for each circuit', 'set');
-  if (needs.first !== false) jobItems(items, work, needs);
+  if (needs.first !== false) jobItems(items, work, needs, words);
   return items.filter((item) => item.quantity !== 0);
 }
 

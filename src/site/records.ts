@@ -3,6 +3,7 @@ import type { ConnectionDecision, FormField } from '../demand/index.js';
 import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
 import { kindWords, sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
+import type { TradeWords } from './applicable.js';
 import type { OptionPlan, Plan, PointPlan } from './plan.js';
 
 /** A field of a record: plain text with its name, in a layout of our own. */
@@ -38,7 +39,7 @@ export interface Records {
     readonly duties: ConnectionDecision['duties'];
     readonly fields: readonly FormField[];
   };
-  /** What the householder is told, in plain words. */
+  /** What the user is told, in plain words. */
   readonly handover: readonly string[];
 }
 
@@ -58,7 +59,12 @@ const text = (fact: Surveyed, unit?: string): string | undefined => {
 const field = (id: string, title: string, value: string | undefined): RecordField =>
   value === undefined ? { id, title } : { id, title, value };
 
-function installationFields({ installation: { supply, board } }: OptionPlan): readonly RecordField[] {
+const heading = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
+function installationFields(
+  { installation: { supply, board } }: OptionPlan,
+  { tails, meterPoint }: TradeWords,
+): readonly RecordField[] {
   const { cutOut } = supply;
   return [
     field('system', 'Earthing system', text(supply.system)),
@@ -74,11 +80,11 @@ function installationFields({ installation: { supply, board } }: OptionPlan): re
         : undefined,
     ),
     field('main-switch', 'Main switch', text(board.mainSwitch?.rating, 'A')),
-    field('tails', 'Meter tails', text(supply.tails, 'mm²')),
+    field('tails', heading(tails), text(supply.tails, 'mm²')),
     field('earthing-conductor', 'Earthing conductor', text(supply.earthingConductor, 'mm²')),
     ...(supply.bonding ?? []).map((b) => field(`bonding-${b.what}`, `Main bonding, ${b.what}`, text(b.area, 'mm²'))),
     field('electrode', 'Earth electrode R_A', text(supply.electrode?.resistance, 'Ω')),
-    field('meter-point', 'Meter-point number', text(supply.meterPoint)),
+    field('meter-point', heading(meterPoint), text(supply.meterPoint)),
   ];
 }
 
@@ -120,7 +126,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
   ];
 }
 
-function handover(option: OptionPlan): readonly string[] {
+function handover(option: OptionPlan, { userTest }: TradeWords): readonly string[] {
   const lines: string[] = [];
   for (const { run, point, chargeTime } of option.points) {
     const setting = run.feeds.flatMap((o) =>
@@ -145,7 +151,7 @@ function handover(option: OptionPlan): readonly string[] {
       `A ${control.name} watches your supply${control.limit.state === 'known' ? ` and keeps it at or below ${formatIn(control.limit.value, 'A')}` : ''}. While the house draws much, the car charges slowly or waits; that is as intended.`,
     );
   lines.push(
-    'Press the test button of the residual current device every six months. If the device or the point switches off and does not come back, leave it off and call an electrician.',
+    `${userTest} If the device or the point switches off and does not come back, leave it off and call an electrician.`,
   );
   lines.push('Tell the electrician before another large load (shower, heat pump, oven, second charge point) is added.');
   return lines;
@@ -162,10 +168,11 @@ function handover(option: OptionPlan): readonly string[] {
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
  * import { readSurvey } from 'ohmwright/io';
  * import { planOf, recordsOf } from 'ohmwright/site';
  *
- * recordsOf(planOf(readSurvey(survey)))?.format; // => 'records/1'
+ * recordsOf(planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')))?.format; // => 'records/1'
  * ```
  */
 export function recordsOf(
@@ -180,7 +187,7 @@ export function recordsOf(
     format: 'records/1',
     option: option.title,
     code: plan.code,
-    installation: installationFields(option),
+    installation: installationFields(option, plan.words),
     circuits: option.points.map((p): CircuitRecord => {
       const read = own(readings, p.point);
       return {
@@ -191,6 +198,6 @@ export function recordsOf(
       };
     }),
     operator: { route: decision.route, duties: decision.duties, fields },
-    handover: handover(option),
+    handover: handover(option, plan.words),
   };
 }

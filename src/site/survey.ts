@@ -39,7 +39,7 @@ export interface WorkFacts {
   readonly newEnclosure?: Fact<boolean>;
   /** Whether an earth electrode is to be installed. */
   readonly electrode?: boolean;
-  /** Whether the meter tails are to be replaced. */
+  /** Whether the conductors between the meter and the installation are to be replaced. */
   readonly replaceTails?: boolean;
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
@@ -58,15 +58,15 @@ export interface Survey {
     readonly invented?: boolean;
     /** Day of the survey, `yyyy-mm-dd`. */
     readonly date: string;
-    /** Country whose network rules apply. */
-    readonly country: 'GB';
+    /** Country whose network rules apply, ISO 3166. */
+    readonly country: string;
     /** Dwelling, small site, or flats. */
     readonly premises: 'dwelling' | 'small-shop' | 'hotel' | 'workplace' | 'flats';
     /** Number of dwellings on the supply, for flats. */
     readonly dwellings?: number;
   };
   /** Wiring code and edition; there is no default. */
-  readonly code: { readonly id: 'BS 7671'; readonly edition: string };
+  readonly code: { readonly id: string; readonly edition: string };
   readonly installation: Installation;
   readonly wanted: readonly WantedPoint[];
   readonly options: AssessmentOptions;

@@ -22,8 +22,8 @@ import {
   writeSheet,
 } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { planOf } from '../../src/site/index.js';
 import { verifySheet } from '../../src/verify/index.js';
+import { planInBritain } from '../support/plan.js';
 import { surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 const source = (provenance: Source['provenance']): Source => ({ document: 'Rules of our own', provenance });
@@ -217,7 +217,7 @@ test('a sheet that claims more for its cells than is known is refused', () => {
 });
 
 describe.each(Object.keys(surveyDocuments))('the plan of %s', (name) => {
-  const plan = planOf(readSurvey(surveyDocument(name)), { sheets: 'all' });
+  const plan = planInBritain(readSurvey(surveyDocument(name)), { sheets: 'all' });
 
   test('says what it rests on that was recalled', () => {
     for (const option of plan.options) {

@@ -3,8 +3,9 @@ import MarkdownIt from 'markdown-it';
 import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import { readSurvey } from '../../src/io/index.js';
 import { planBlocks, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
-import { type Plan, planOf } from '../../src/site/index.js';
+import type { Plan } from '../../src/site/index.js';
 import { CalculationError } from '../../src/units/index.js';
+import { planInBritain } from '../support/plan.js';
 import type { Json } from '../support/surveys.js';
 
 type Node = DefaultTreeAdapterTypes.ChildNode;
@@ -147,12 +148,12 @@ export function runCase(document: Json, options: { readonly lengths: boolean; re
     const survey = readSurvey(document);
     if (forbidden(document)) breaches.push('a key that reaches a prototype was read');
     stage = 'planning';
-    const plan = planOf(survey, { lengths: options.lengths });
+    const plan = planInBritain(survey, { lengths: options.lengths });
     stage = 'reporting';
     ended = `planned: ${plan.options[0]?.overall.verdict ?? 'no option'}`;
     breaches.push(...breachesOf(plan, before));
     if (options.twice) {
-      const again = planOf(readSurvey(JSON.parse(before)), { lengths: options.lengths });
+      const again = planInBritain(readSurvey(JSON.parse(before)), { lengths: options.lengths });
       if (JSON.stringify(again) !== JSON.stringify(plan)) breaches.push('another plan the second time');
       const [first, second] = [reportsOf(plan), reportsOf(again)];
       for (const form of ['text', 'markdown', 'html'] as const)

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Formula, Relation } from '../../src/core/index.js';
 import { formatIn, termOf } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { planOf } from '../../src/site/index.js';
 import type { CaseFile } from '../support/evidence.js';
+import { planInBritain } from '../support/plan.js';
 import type { PublishedCase } from '../support/published.js';
 import { statedInputs } from './stated-inputs.js';
 import { type Call, callsOf } from './trace.js';
@@ -52,7 +52,7 @@ function fromSurveys(root: string, names: readonly string[]): ReadonlyMap<string
   const first = new Map<string, Worked>();
   for (const name of names) {
     const text = readFileSync(`${root}docs/examples/surveys/${name}.json`, 'utf8');
-    const { calls } = callsOf(() => planOf(readSurvey(JSON.parse(text))));
+    const { calls } = callsOf(() => planInBritain(readSurvey(JSON.parse(text))));
     const from = `Not published: a step of the plan for the invented survey \`${name}\`.`;
     for (const call of calls)
       if (!first.has(call.id) && Object.values(call.values).every((v) => v !== 0)) first.set(call.id, { call, from });

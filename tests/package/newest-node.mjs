@@ -22,13 +22,13 @@ for (const path of entries) {
   assert.deepEqual(names(require(specifier)), names(esm), specifier);
 }
 
-const [{ readSurvey }, { planOf }, { planBlocks, renderMarkdown }, { verifySheet }] = await Promise.all(
-  ['io', 'site', 'report', 'verify'].map((name) => import(`ohmwright/${name}`)),
-);
+const [{ readSurvey }, { planOf }, { inGreatBritain }, { planBlocks, renderMarkdown }, { verifySheet }] =
+  await Promise.all(['io', 'site', 'great-britain', 'report', 'verify'].map((name) => import(`ohmwright/${name}`)));
 const examples = new URL('docs/examples/', root);
 const surveys = readdirSync(new URL('surveys', examples)).filter((f) => f.endsWith('.json'));
 for (const file of surveys) {
-  const plan = planOf(readSurvey(JSON.parse(readFileSync(new URL(`surveys/${file}`, examples), 'utf8'))));
+  const survey = readSurvey(JSON.parse(readFileSync(new URL(`surveys/${file}`, examples), 'utf8')));
+  const plan = planOf(survey, inGreatBritain(survey.code.edition));
   const kept = readFileSync(new URL(`reports/${file.replace('.json', '.plan.md')}`, examples), 'utf8');
   assert.equal(renderMarkdown(planBlocks(plan)), kept, file);
   const sheet = plan.options[0]?.sheet;

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
 import { type Block, planBlocks } from '../../src/report/index.js';
-import { planOf } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { surveyDocuments } from '../support/surveys.js';
 
 const stepsOf = (name: string, option = 0): readonly string[] => {
-  const blocks = planBlocks(planOf(readSurvey(surveyDocuments[name])), { option });
+  const blocks = planBlocks(planInBritain(readSurvey(surveyDocuments[name])), { option });
   const at = blocks.findIndex((b) => b.kind === 'heading' && b.text === 'What to do next');
   const steps = blocks[at + 1] as Block | undefined;
   return steps?.kind === 'list' ? steps.items : [];

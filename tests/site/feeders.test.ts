@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
-import { planOf } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
 type Tree = { [key: string]: Json };
@@ -13,7 +13,7 @@ const garage = () => {
   (garden as Tree).length = '38 m';
   return { document, submain };
 };
-const planned = (document: Tree) => planOf(readSurvey(document), { sheets: 'none', lengths: false });
+const planned = (document: Tree) => planInBritain(readSurvey(document), { sheets: 'none', lengths: false });
 
 describe('feeders on the way to a point', () => {
   it('are judged at the demand of what is below them, and the options follow from it', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
-import { type Night, type OptionId, planOf } from '../../src/site/index.js';
+import type { Night, OptionId } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
 type Tree = { [key: string]: Json };
@@ -9,7 +10,7 @@ type Tree = { [key: string]: Json };
 function nightOfChanged(name: string, change: (document: Tree) => void, id?: OptionId): Night {
   const document = surveyDocument(name) as Tree;
   change(document);
-  const { options } = planOf(readSurvey(document), { sheets: 'none', lengths: false });
+  const { options } = planInBritain(readSurvey(document), { sheets: 'none', lengths: false });
   const night = (id === undefined ? options[0] : options.find((o) => o.id === id))?.night;
   if (!night) throw new Error('no night');
   return night;

@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { CheckResult } from '../../src/core/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { type OptionPlan, planOf, type Survey } from '../../src/site/index.js';
+import type { OptionPlan, Survey } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
 type Tree = { [key: string]: Json };
@@ -32,7 +33,7 @@ function document(name: string): Tree {
 
 const planned = (d: Json, survey?: (s: Survey) => Survey): OptionPlan => {
   const read = readSurvey(d);
-  const plan = planOf(survey ? survey(read) : read, { sheets: 'none', lengths: false });
+  const plan = planInBritain(survey ? survey(read) : read, { sheets: 'none', lengths: false });
   return plan.options.find((o) => o.id === 'as-wanted') as OptionPlan;
 };
 

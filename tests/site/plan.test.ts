@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { termOf } from '../../src/core/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { planBlocks, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
-import { type OptionPlan, planOf, simplestFirst } from '../../src/site/index.js';
+import { type OptionPlan, simplestFirst } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
 
-const plan = (name: string) => planOf(readSurvey(surveyDocuments[name]));
+const plan = (name: string) => planInBritain(readSurvey(surveyDocuments[name]));
 
 /** Every number in plain data. */
 function numbersIn(value: unknown): number[] {
@@ -64,7 +65,7 @@ describe('the plan of a survey', () => {
   it('names what an unknown fact blocks', () => {
     const document = surveyDocument('easy-home');
     (document.supply as { [key: string]: Json }).externalImpedance = { unknown: 'measure at the main switch' };
-    const open = planOf(readSurvey(document)).options[0];
+    const open = planInBritain(readSurvey(document)).options[0];
     expect(open?.overall.verdict).toBe('not-determined');
     const item = open?.unknown.find((u) => u.role === 'externalImpedance');
     expect(item).toMatchObject({
@@ -78,7 +79,7 @@ describe('the plan of a survey', () => {
   it('judges no circuit by an edition whose text was not available', () => {
     const document = surveyDocument('easy-home');
     document.code = { id: 'BS 7671', edition: '2018+A4:2026' };
-    for (const option of planOf(readSurvey(document)).options)
+    for (const option of planInBritain(readSurvey(document)).options)
       expect(option.points[0]?.assessment.overall.verdict).toBe('not-determined');
   });
 
@@ -98,7 +99,7 @@ describe('the plan of a survey', () => {
       words: 'fewest changes',
       compare: (a: OptionPlan, b: OptionPlan) => a.changes.length - b.changes.length,
     };
-    const ranked = planOf(readSurvey(surveyDocument('easy-home')), { ranking: fewestChanges, sheets: 'none' });
+    const ranked = planInBritain(readSurvey(surveyDocument('easy-home')), { ranking: fewestChanges, sheets: 'none' });
     expect(ranked.options[0]?.id).toBe('as-wanted');
     expect(ranked.rankedBy).toBe('fewest changes');
     expect(ranked.options.every((o) => o.sheet === undefined)).toBe(true);

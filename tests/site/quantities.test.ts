@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { britishWords } from '../../src/great-britain.js';
 import { known, recorder, unknown } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { commonPractice, hoursOf, type PriceBook, planOf, quantitiesOf, quotationOf } from '../../src/site/index.js';
+import { commonPractice, hoursOf, type PriceBook, quantitiesOf, quotationOf } from '../../src/site/index.js';
 import { amperes, metres, squareMillimetres } from '../../src/units/index.js';
+import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';
 
 const survey = readSurvey(surveyDocument('easy-home'));
@@ -14,7 +16,7 @@ const run = {
   device: { ...wanted.run.device, rating: known(amperes(40)) },
 };
 const needs = { electrode: false, surgeProtection: false, loadControl: false };
-const items = () => quantitiesOf(run, survey.work, commonPractice, needs, recorder('Quantities'));
+const items = () => quantitiesOf(run, survey.work, commonPractice, needs, britishWords, recorder('Quantities'));
 const find = (key: string) => items().find((i) => i.key.startsWith(key));
 
 describe('quantities', () => {
@@ -32,7 +34,7 @@ describe('quantities', () => {
   });
   it('counts a residual current device unless the overcurrent device is known to have one', () => {
     const separate = (kind: typeof run.device.kind) =>
-      quantitiesOf({ ...run, device: { ...run.device, kind } }, survey.work, commonPractice, needs).some(
+      quantitiesOf({ ...run, device: { ...run.device, kind } }, survey.work, commonPractice, needs, britishWords).some(
         (i) => i.key === 'residual-device',
       );
     expect(run.residual?.map((r) => r.position)).toEqual(['origin-of-circuit']);
@@ -45,7 +47,9 @@ describe('quantities', () => {
       ...run,
       stretches: [{ ...(run.stretches[0] as (typeof run.stretches)[number]), length: unknown('measure it') }],
     };
-    const cable = quantitiesOf(open, survey.work, commonPractice, needs).find((i) => i.key.startsWith('cable:'));
+    const cable = quantitiesOf(open, survey.work, commonPractice, needs, britishWords).find((i) =>
+      i.key.startsWith('cable:'),
+    );
     expect(cable?.quantity).toBeUndefined();
     expect(cable?.gaps?.[0]).toMatchObject({ kind: 'fact', obtain: 'measure it' });
     expect(hoursOf(open, survey.work, commonPractice, needs).complete).toBe(false);
@@ -60,6 +64,7 @@ describe('quantities', () => {
         survey.work,
         commonPractice,
         needs,
+        britishWords,
       )
         .filter((i) => i.key.startsWith('cable:') || i.key.startsWith('fixing:'))
         .reduce((sum, i) => sum + (i.quantity ?? 0), 0);
@@ -92,12 +97,14 @@ describe('several points', () => {
     const later = hoursOf(run, survey.work, commonPractice, { ...needs, first: false });
     // 0.75 h of survey, 40 minutes of travel and 0.25 h of setting up
     expect(first.typical - later.typical).toBeCloseTo(1 + 2 / 3, 9);
-    const keys = quantitiesOf(run, survey.work, commonPractice, { ...needs, first: false }).map((i) => i.key);
+    const keys = quantitiesOf(run, survey.work, commonPractice, { ...needs, first: false }, britishWords).map(
+      (i) => i.key,
+    );
     expect(keys).toContain('labels');
     expect(keys).not.toContain('records');
   });
   it('plans one survey, one travel and one set of records for a block of flats, and its new feeders', () => {
-    const [option] = planOf(readSurvey(surveyDocument('flats')), { sheets: 'none' }).options;
+    const [option] = planInBritain(readSurvey(surveyDocument('flats')), { sheets: 'none' }).options;
     const parts = [...(option?.points ?? []), ...(option?.feeders ?? [])];
     const times = (task: string) => parts.flatMap((p) => p.hours?.tasks ?? []).filter((t) => t.task === task).length;
     const sets = (key: string) => parts.flatMap((p) => p.items ?? []).filter((i) => i.key === key).length;

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
 import { recordBlocks, renderMarkdown } from '../../src/report/index.js';
-import { planOf, recordsOf } from '../../src/site/index.js';
+import { recordsOf } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';
 
-const plan = planOf(readSurvey(surveyDocument('easy-home')), { sheets: 'none' });
+const plan = planInBritain(readSurvey(surveyDocument('easy-home')), { sheets: 'none' });
 
 describe('records of a job', () => {
   const records = recordsOf(plan, 0, { drive: { continuity: 0.186, loop: 0.47, externalLoop: 0.28 } });

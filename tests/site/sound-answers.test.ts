@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
 import { planBlocks, renderText } from '../../src/report/index.js';
-import { planOf } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 type Tree = { [key: string]: Json };
 const changed = (name: string, change: (document: Tree) => void) => {
   const document = surveyDocument(name);
   change(document);
-  return planOf(readSurvey(document), { sheets: 'none', lengths: false });
+  return planInBritain(readSurvey(document), { sheets: 'none', lengths: false });
 };
 const at = (tree: Json | undefined, ...path: readonly (string | number)[]): Tree =>
   path.reduce((node, key) => (node as Tree)[key as string] as Tree, tree as Tree);
@@ -85,7 +85,7 @@ describe('answers that a person can rest on', () => {
   });
 
   it.each(Object.keys(surveyDocuments))('%s: each caution stands in the report once, in full', (name) => {
-    const plan = planOf(readSurvey(surveyDocument(name)), { sheets: 'none', lengths: false });
+    const plan = planInBritain(readSurvey(surveyDocument(name)), { sheets: 'none', lengths: false });
     const [option] = plan.options;
     const flat = renderText(planBlocks(plan)).replace(/\s+/g, ' ');
     const own = [

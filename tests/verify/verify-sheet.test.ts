@@ -20,9 +20,10 @@ import {
   writeSheet,
 } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { type OptionPlan, planOf } from '../../src/site/index.js';
+import type { OptionPlan } from '../../src/site/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { verifySheet } from '../../src/verify/index.js';
+import { planInBritain } from '../support/plan.js';
 import { surveyDocuments } from '../support/surveys.js';
 import { tampered } from '../support/tamper.js';
 
@@ -48,7 +49,7 @@ function drawn(open: boolean, seed: number): SheetDocument {
 
 describe('honest sheets', () => {
   test.each(Object.keys(surveyDocuments))('the plan of %s, also after a round trip through JSON', (name) => {
-    const { sheet } = planOf(readSurvey(surveyDocuments[name])).options[0] as OptionPlan;
+    const { sheet } = planInBritain(readSurvey(surveyDocuments[name])).options[0] as OptionPlan;
     expect(sheet).toBeDefined();
     expect(messages(JSON.parse(JSON.stringify(sheet)))).toEqual([]);
   });
@@ -60,13 +61,13 @@ describe('honest sheets', () => {
   test('an edition whose text was not available', () => {
     const document = structuredClone(surveyDocuments['easy-home']) as { code: unknown };
     document.code = { id: 'BS 7671', edition: '2018+A4:2026' };
-    expect(messages(planOf(readSurvey(document)).options[0]?.sheet as SheetDocument)).toEqual([]);
+    expect(messages(planInBritain(readSurvey(document)).options[0]?.sheet as SheetDocument)).toEqual([]);
   });
 });
 
 describe('tampered sheets', () => {
   test('every number, key and name of every line of the plan of the easy home', { timeout: 240_000 }, () => {
-    const sheet = planOf(readSurvey(surveyDocuments['easy-home'])).options[0]?.sheet as SheetDocument;
+    const sheet = planInBritain(readSurvey(surveyDocuments['easy-home'])).options[0]?.sheet as SheetDocument;
     // what a line repeats of its definition is changed on every seventh occasion, all else always
     const repeated = /\b(source|title|symbol|words|weight|caution|method|expression|format)\b/;
     const all = [...tampered(sheet, 1)].filter((t, i) => i % 7 === 0 || !repeated.test(t.what));

@@ -115,6 +115,7 @@ export const germany: NetworkRules = {
       ],
     };
   },
+  safety: [],
   form: [
     formEntries.address,
     formEntries.supply,

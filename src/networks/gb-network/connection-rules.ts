@@ -149,6 +149,7 @@ export const greatBritain: NetworkRules = {
       ],
     };
   },
+  safety: [c.cutOutIsSound.id],
   form: [
     formEntries.address,
     meterPointEntry,

@@ -1,0 +1,39 @@
+/**
+ * What applies in Great Britain, as one set: BS 7671 and the demand of the On-Site Guide, the distributors' rules, heights
+ * of the code of practice, words of the trade.
+ *
+ * @module ohmwright/great-britain
+ */
+import { bs7671 } from './codes/bs7671/code.js';
+import { bs7671Demand } from './codes/bs7671/demand.js';
+import { codeOfPracticeMounting } from './guidance/charging-code-of-practice/heights.js';
+import { greatBritain } from './networks/gb-network/connection-rules.js';
+import type { Applicable, TradeWords } from './site/applicable.js';
+
+/** Words of the trade in Great Britain. */
+export const britishWords: TradeWords = {
+  tails: 'meter tails',
+  newTails: 'meter tails 25 mm², set',
+  meterPoint: 'meter-point number',
+  userTest: 'Press the test button of the residual current device every six months.',
+};
+
+/**
+ * What applies to premises in Great Britain, for `planOf`.
+ * @param edition edition of BS 7671, by year and latest amendment
+ * @returns wiring code, demand, network operator, heights and words
+ * @throws CalculationError `unknown-definition` for an edition that is not entered
+ * @example
+ * ```ts
+ * import { inGreatBritain } from 'ohmwright/great-britain';
+ *
+ * inGreatBritain('2018+A2:2022').network.country; // => 'GB'
+ * ```
+ */
+export const inGreatBritain = (edition: string): Applicable => ({
+  code: bs7671(edition),
+  demand: bs7671Demand,
+  network: greatBritain,
+  mounting: codeOfPracticeMounting,
+  words: britishWords,
+});
