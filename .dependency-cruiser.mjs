@@ -65,11 +65,16 @@ const forbidden = [
     to: { path: '^src/products/', pathNot: '^src/products/iec\\d' },
   },
   {
+    name: 'neutral-layers-know-the-interface-of-codes-only',
+    from: { path: folder('design', 'site', 'report') },
+    to: { path: ['^src/codes/[^/]+/', folder('networks', 'guidance', 'products')] },
+  },
+  {
     name: 'root-entry-is-small',
     from: { path: '^src/index\\.ts$' },
     to: { path: '^src/', pathNot: folder(...root) },
   },
-  { name: 'nobody-imports-the-root-entry', from: { path: '^src/' }, to: { path: '^src/index\\.ts$' } },
+  { name: 'nobody-imports-an-entry', from: { path: '^src/' }, to: { path: '^src/[^/]+\\.ts$' } },
   { name: 'no-cycles', from: {}, to: { circular: true } },
   { name: 'no-node-built-ins', from: { path: '^src/' }, to: { dependencyTypes: ['core'] } },
   {

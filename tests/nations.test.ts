@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 
 const root = fileURLToPath(new URL('../src/', import.meta.url));
 /** Folders that name no nation. */
-const neutral = ['charging', 'demand'];
+const neutral = ['charging', 'demand', 'design', 'report', 'site'];
 
 const words: readonly RegExp[] = [
   /\b(Great Britain|Britain|British|United Kingdom|UK|England|Scotland|Scottish|Wales|Welsh|Ireland|Irish)\b/,
@@ -13,7 +13,9 @@ const words: readonly RegExp[] = [
   /'(GB|UK|IE|DE|AT|CH|FR|US)'/,
   /\b(BS|BS EN|EN|PAS|NF C|DIN|VDE|NFPA|SI) ?\d/,
   /\b(On-Site Guide|Guidance Note|Approved Document|Code of Practice|IET|ENA|EREC|G98|G99|ER P\d|NAV|EnWG|VDE)\b/,
-  /\b(bs7671|iec60364|gb-|de-network|nfc14100|MPAN|PME)/,
+  /\b(bs7671|iec60364|gb-|de-network|nfc14100|MPAN|PME|DNO|Part M\b|[Mm]eter tails)/,
+  // regulations and tables of a code
+  /\b[3-7]\d\d\.\d{1,3}(\.\d+)*\b|\bTable [4-7]/,
 ];
 /** The source without the examples of its doc comments, in which a caller hands in what is national. */
 const neutralText = (text: string): string => text.replace(/^ *\* @example\n( *\*(?!\/).*\n)*/gm, '');

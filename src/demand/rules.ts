@@ -9,11 +9,11 @@ export interface SupplyRules {
   readonly cutOut: Comparison<'demand', 'cutOutRating'>;
   /** The demand against the rating of a main switch. */
   readonly mainSwitch: Comparison<'demand', 'mainSwitchRating'>;
-  /** The demand against what the meter tails carry. */
+  /** The demand against what the tails carry. */
   readonly tails: Comparison<'demand', 'tailsCapacity'>;
   /** That the service feeds this installation alone. */
   readonly ownService: Statement;
-  /** Takes down what the meter tails carry, A, on a sheet. */
+  /** Takes down what the tails carry, A, on a sheet. */
   tailsCapacity(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amperes>;
   /** Ratings of the cut-out fuses of services with one or three line conductors, A, in ascending order. */
   services(phases: 1 | 3): readonly Amperes[];

@@ -81,6 +81,7 @@ const network: NetworkRules = {
     duties: [],
     cautions: [],
   }),
+  safety: [],
   form: [formEntries.installer, ({ facts }) => [{ id: 'volts', title: 'Voltage', value: facts.nominalVoltage }]],
 };
 const house = (...currents: number[]) =>
