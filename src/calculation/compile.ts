@@ -14,7 +14,17 @@ import {
 } from '../core/index.js';
 import { type Bounds, CalculationError } from '../units/index.js';
 import type { Directions, How, Line, Part } from './line.js';
-import { type Lines, List, type Node, type Placed, type Scopes, type Thing, thingsBelow, valueAt } from './lists.js';
+import {
+  type Lines,
+  List,
+  type Node,
+  type Placed,
+  type Scopes,
+  type Stale,
+  type Thing,
+  thingsBelow,
+  valueAt,
+} from './lists.js';
 import { figureOfFact, isNumeric, leastOf, missingOf, mostOf, onlyWithin, plain, Span, spanOf } from './value.js';
 
 type Evaluate = (thing: Thing) => unknown;
@@ -39,6 +49,8 @@ function viewOf(names: readonly string[], values: unknown[]): object {
 export class Compiled {
   readonly lists = new Map<string, List>();
   readonly root: List;
+  private draws: Set<Placed> = new Set();
+  private users?: ReadonlyMap<Placed, readonly Placed[]>;
 
   constructor(scopes: Scopes, figures: Readonly<Record<string, Lines | undefined>>) {
     let root: List | undefined;
@@ -61,14 +73,37 @@ export class Compiled {
     for (const make of settle) make();
   }
 
+  /** Begins a new account of the entries that are asked for from outside the lines, by checks. */
+  drawn(): ReadonlySet<Placed> {
+    this.draws = new Set();
+    return this.draws;
+  }
+
+  /** Everything that draws on some lines, themselves left out: what no longer holds when they change. */
+  affected(changed: ReadonlySet<Placed>): Stale {
+    this.users ??= usersOf(this.lists.values());
+    const entries = new Set(changed);
+    for (const placed of entries) for (const user of this.users.get(placed) ?? []) entries.add(user);
+    const places = new Map<List, number[]>();
+    for (const placed of entries) {
+      if (changed.has(placed)) continue;
+      const own = places.get(placed.list);
+      if (own) own.push(placed.index);
+      else places.set(placed.list, [placed.index]);
+    }
+    return { entries, places };
+  }
+
   /** An entry as a list sees it: its own, or that of a list above. */
-  source(list: List, name: string, by = 'a check'): Source {
+  source(list: List, name: string, by?: string): Source {
     let up = 0;
     for (let at: List | undefined = list; at; at = at.above, up++) {
       const placed = at.byName.get(name);
-      if (placed) return { name, placed, get: getter(placed, up) };
+      if (!placed) continue;
+      if (by === undefined) this.draws.add(placed);
+      return { name, placed, get: getter(placed, up) };
     }
-    throw new Error(`nothing gives ${name}, which ${by} of ${list.name} needs`);
+    throw new Error(`nothing gives ${name}, which ${by ?? 'a check'} of ${list.name} needs`);
   }
 
   /** An entry of the things of a list below. */
@@ -80,10 +115,11 @@ export class Compiled {
   }
 
   /** A part: an entry, or a line of its own that stands in the list without a name to others. */
-  part(list: List, part: Part, role: string, by = 'a check'): Source {
+  part(list: List, part: Part, role: string, by?: string): Source {
     if (typeof part === 'string') return this.source(list, part, by);
-    const placed = place(list, role, part, by);
+    const placed = place(list, role, part, by ?? `check ${list.lines.length}`);
     placed.node = this.node(list, role, part);
+    if (by === undefined) this.draws.add(placed);
     return { name: role, placed, get: getter(placed, 0) };
   }
 
@@ -164,11 +200,30 @@ export class Compiled {
   }
 }
 
+/** For each line those that draw on it. */
+function usersOf(lists: Iterable<List>): ReadonlyMap<Placed, readonly Placed[]> {
+  const users = new Map<Placed, Placed[]>();
+  for (const list of lists)
+    for (const placed of list.lines)
+      for (const from of placed.node.from) {
+        const own = users.get(from);
+        if (own) own.push(placed);
+        else users.set(from, [placed]);
+      }
+  return users;
+}
+
+/** Whether a line reads a fact, itself or in one of its ways. */
+const readsFact = ({ how }: Line): boolean =>
+  how.kind === 'fact' ||
+  (how.kind === 'choose' && Object.values(how.of).some(readsFact)) ||
+  (how.kind === 'or-else' && readsFact(how.then));
+
 function place(list: List, name: string, line: Line, within?: string): Placed {
   const node = undefined as unknown as Node; // made once every entry has its place
   const placed: Placed = { name, list, index: list.lines.length, node, ...(within === undefined ? {} : { within }) };
   list.lines.push(placed);
-  if (line.how.kind === 'fact') list.facts.push(placed.index);
+  if (readsFact(line)) list.facts.push(placed.index);
   return placed;
 }
 

@@ -1,8 +1,7 @@
-import type { CheckResult, Gap, Source } from '../core/index.js';
-import { Compiled } from './compile.js';
-import { compileJudgement, type Judge, type Judgement, type Note } from './judgement.js';
-import type { Entries, Line, NeedsOf, None } from './line.js';
-import { type Lines, type Scopes, Thing, valueAt } from './lists.js';
+import type { Source } from '../core/index.js';
+import type { Judgement } from './judgement.js';
+import type { Entries, Line, None } from './line.js';
+import type { Lines, Scopes } from './lists.js';
 
 /** Why a code has no check of a group. */
 export interface NoRule {
@@ -96,60 +95,3 @@ export const differing = <
   for (const [name, lines] of Object.entries(differences.figures ?? {})) figures[name] = { ...figures[name], ...lines };
   return { scopes: base.scopes, figures: figures as never, checks: { ...base.checks, ...differences.checks } as never };
 };
-
-/** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
-export class Calculator {
-  private compiled?: Compiled;
-  private readonly judges = new Map<string, readonly Judge[]>();
-
-  constructor(readonly contents: Contents) {}
-
-  /** @internal */
-  get lists(): Compiled {
-    if (!this.compiled) {
-      const { scopes, figures, checks } = this.contents;
-      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>);
-      for (const [group, of] of Object.entries(checks))
-        if (!('noRule' in of))
-          this.judges.set(
-            group,
-            of.map((j) => compileJudgement(compiled, compiled.root, j)),
-          );
-      this.compiled = compiled;
-    }
-    return this.compiled;
-  }
-
-  /** The calculation of one circuit. */
-  of(place: unknown): Calculation {
-    return new Calculation(this, new Thing(this.lists.root, place));
-  }
-
-  /** @internal */
-  judge(group: string, thing: Thing, note?: Note): readonly CheckResult[] {
-    const results: CheckResult[] = [];
-    for (const judge of this.judges.get(group) ?? []) judge(thing, results, note);
-    return results;
-  }
-}
-
-/** The figures and results of one circuit, worked out when asked for. */
-export class Calculation {
-  constructor(
-    readonly by: Calculator,
-    readonly circuit: Thing,
-  ) {}
-
-  /** A figure of the circuit by name. */
-  figure(name: string): unknown {
-    const placed = this.by.lists.root.byName.get(name);
-    return placed && valueAt(this.circuit, placed);
-  }
-
-  /** The results of a group of checks. */
-  results(group: string, note?: Note): readonly CheckResult[] {
-    return this.by.judge(group, this.circuit, note);
-  }
-}
-
-export type { Gap, NeedsOf };

@@ -1,3 +1,4 @@
+export * from './calculation.js';
 export * from './contents.js';
 export * from './judgement.js';
 export type { Labels } from './labels.js';

@@ -103,3 +103,9 @@ export const thingsOf = (thing: Thing, list: List): readonly Thing[] => {
   for (let at: List | undefined = thing.list; at; at = at.above) if (at === list) return [thingOf(thing, list)];
   return thingsBelow(thing, list);
 };
+
+/** Lines that no longer hold, and their places by list. */
+export interface Stale {
+  readonly entries: ReadonlySet<Placed>;
+  readonly places: ReadonlyMap<List, readonly number[]>;
+}

@@ -10,8 +10,8 @@ import {
   writeLine,
   written,
 } from '../core/index.js';
+import type { Calculation } from './calculation.js';
 import { inputsOf } from './compile.js';
-import type { Calculation } from './contents.js';
 import { type Node, type Placed, type Thing, thingsOf } from './lists.js';
 import { onlyWithin, Span } from './value.js';
 

@@ -1,0 +1,141 @@
+import { type CheckResult, isMissing } from '../core/index.js';
+import { Compiled } from './compile.js';
+import type { Contents } from './contents.js';
+import { compileJudgement, type Judge, type Note } from './judgement.js';
+import { type Lines, type Placed, type Stale, Thing, valueAt } from './lists.js';
+import { Span } from './value.js';
+
+/** A check made ready, and the entries that it draws on itself. */
+interface Ready {
+  readonly judge: Judge;
+  readonly draws: ReadonlySet<Placed>;
+}
+
+/** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
+export class Calculator {
+  private laidOut?: Compiled;
+  private readonly ready = new Map<string, readonly Ready[]>();
+
+  constructor(readonly contents: Contents) {}
+
+  /** @internal */
+  get lists(): Compiled {
+    if (!this.laidOut) {
+      const { scopes, figures, checks } = this.contents;
+      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>);
+      for (const [group, of] of Object.entries(checks)) {
+        if ('noRule' in of) continue;
+        this.ready.set(
+          group,
+          of.map((j) => {
+            const draws = compiled.drawn();
+            return { judge: compileJudgement(compiled, compiled.root, j), draws };
+          }),
+        );
+      }
+      this.laidOut = compiled;
+    }
+    return this.laidOut;
+  }
+
+  /** The calculation of one circuit. */
+  of(place: unknown): Calculation {
+    return new Calculation(this, new Thing(this.lists.root, place));
+  }
+
+  /** @internal */
+  checksOf = (group: string): readonly Ready[] => this.ready.get(group) ?? [];
+}
+
+/** The figures and results of one circuit, worked out when asked for and kept. */
+export class Calculation {
+  private readonly judged = new Map<Ready, readonly CheckResult[]>();
+
+  constructor(
+    private readonly by: Calculator,
+    public circuit: Thing,
+  ) {}
+
+  /** A figure of the circuit by name. */
+  figure(name: string): unknown {
+    const placed = this.by.lists.root.byName.get(name);
+    return placed && valueAt(this.circuit, placed);
+  }
+
+  /** The results of a group of checks. */
+  results(group: string, note?: Note): readonly CheckResult[] {
+    const results: CheckResult[] = [];
+    for (const check of this.by.checksOf(group)) {
+      let own = note ? undefined : this.judged.get(check);
+      if (!own) {
+        const found: CheckResult[] = [];
+        check.judge(this.circuit, found, note);
+        this.judged.set(check, found);
+        own = found;
+      }
+      for (const r of own) results.push(r);
+    }
+    return results;
+  }
+
+  /**
+   * Goes on with another circuit, or with other facts of the same: what does not depend on a fact that differs is kept.
+   * @param place the circuit
+   */
+  change(place: unknown): void {
+    const changed = new Set<Placed>();
+    if (!refresh(this.circuit, place, changed)) {
+      this.circuit = new Thing(this.by.lists.root, place);
+      this.judged.clear();
+      return;
+    }
+    const stale = this.by.lists.affected(changed);
+    forget(this.circuit, stale);
+    for (const check of this.judged.keys())
+      if ([...check.draws].some((d) => stale.entries.has(d))) this.judged.delete(check);
+  }
+}
+
+/** Reads the facts again; false where there are other things than before. */
+function refresh(thing: Thing, place: unknown, changed: Set<Placed>): boolean {
+  if (thing.place === place) return true;
+  const { list } = thing;
+  thing.place = place;
+  for (const index of list.facts) {
+    const before = thing.values[index];
+    if (before === undefined) continue;
+    const placed = list.lines[index] as Placed;
+    // a fact that is one of several ways is asked for again when the way is known
+    const now = placed.node.line.how.kind === 'fact' ? placed.node.evaluate(thing) : undefined;
+    if (now !== undefined && alike(before, now)) continue;
+    thing.values[index] = now;
+    changed.add(placed);
+  }
+  for (const below of list.below) {
+    const things = thing.below[below.order];
+    if (!things) continue;
+    const places = below.scope.things(place as never);
+    if (places.length !== things.length) return false;
+    for (let i = 0; i < things.length; i++) if (!refresh(things[i] as Thing, places[i], changed)) return false;
+  }
+  return true;
+}
+
+function forget(thing: Thing, stale: Stale): void {
+  for (const index of stale.places.get(thing.list) ?? []) thing.values[index] = undefined;
+  for (const below of thing.below) for (const t of below ?? []) forget(t, stale);
+}
+
+/** Whether two facts say the same. */
+function alike(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (a instanceof Span || b instanceof Span)
+    return a instanceof Span && b instanceof Span && a.least === b.least && a.most === b.most;
+  if (isMissing(a) !== isMissing(b)) return false;
+  const keys = Object.keys(a);
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((k) => alike((a as Record<string, unknown>)[k], (b as Record<string, unknown>)[k]))
+  );
+}
