@@ -1,7 +1,7 @@
 import { LEAST_CURRENT, type Simulation, simulate } from '../charging/index.js';
 import { type Fact, type Gap, isMissing, type Known } from '../core/index.js';
 import type { Adequacy, FeederDemand } from '../demand/index.js';
-import { type Board, type Installation, type Line, pathsOf, type Run } from '../installation/index.js';
+import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
 import { existingOf, heldNetwork, pointAt, ROOT } from './night-network.js';
 import { free, least, limitOf, used, type Vehicle, vehiclesOf } from './night-vehicles.js';
@@ -78,7 +78,6 @@ export interface Night {
 const STEP = /* @__PURE__ */ seconds(60);
 /** Steps from one value of the picture to the next. */
 const EVERY = 5;
-const LINES: readonly Line[] = ['L1', 'L2', 'L3'];
 
 const charges = (v: Vehicle): boolean => v.current >= (v.point.minimum ?? LEAST_CURRENT);
 
@@ -154,7 +153,7 @@ function nightBeside(
   const courses: Courses = new Map(
     [...coursesOf(runs)].map(([id, current]) => [
       id,
-      Object.fromEntries(LINES.flatMap((line) => (current[line] ? [[line, night(current[line])]] : []))),
+      Object.fromEntries(lineConductors.flatMap((line) => (current[line] ? [[line, night(current[line])]] : []))),
     ]),
   );
   return { charged, courses, minutes: night(runs[0]?.series?.minutes ?? []) };
@@ -208,7 +207,7 @@ function loadOf(
   const over = new Map<string, NightOver>();
   let [nearest, load]: [number, (() => NightLoad) | undefined] = [Number.NEGATIVE_INFINITY, undefined];
   for (const { board, limit, by } of limits)
-    for (const line of LINES) {
+    for (const line of lineConductors) {
       const here = [...stated, ...standing].flatMap((v) => {
         const current = behind(v, board) && used(v).includes(line) ? courses.get(v.point.id)?.[line] : undefined;
         return current ? [{ name: standing.includes(v) ? `${v.point.id}, nothing stated` : v.point.id, current }] : [];
@@ -295,7 +294,7 @@ export function nightOf(
   const existing = existingOf(installation, supply, feeders);
   const boards = new Map(all.flatMap((v) => v.boards.map((b) => [b.id, b] as const)));
   const open = [...boards.values()].flatMap((b) =>
-    LINES.flatMap((line) => {
+    lineConductors.flatMap((line) => {
       const found = existing(b, line);
       return isMissing(found) ? found.missing : [];
     }),

@@ -1,6 +1,7 @@
+import { LEAST_CURRENT } from '../charging/index.js';
 import { isMissing, known } from '../core/index.js';
 import { type Adequacy, type FeederDemand, feederAdvice } from '../demand/index.js';
-import { type Board, pathTo, type Run } from '../installation/index.js';
+import { type Board, lineConductors, pathTo, type Run } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
@@ -122,7 +123,8 @@ function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly Feeder
       discarded: 'the setting that fits is not known: facts of the supply or of a feeder are missing',
     };
   const value = amperes(Math.min(fitting, ...(rooms as readonly number[])));
-  if (value < 6) return { id, title, discarded: 'not even 6 A fits, the smallest current that a point can offer' };
+  if (value < LEAST_CURRENT)
+    return { id, title, discarded: `not even ${LEAST_CURRENT} A fits, the smallest current that a point can offer` };
   const [now] = survey.wanted.flatMap((w) =>
     w.run.feeds.flatMap((o) => (o.kind === 'charge-point' ? [o.setting] : [])),
   );
@@ -177,11 +179,12 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   if (!change)
     return { id, title, discarded: 'three phases alone would not carry it either, or the demand is not known' };
   const old = survey.installation.supply;
+  const [first, second] = lineConductors;
   const moved = survey.wanted.map((w): WantedPoint => {
     const run: Run = {
       ...w.run,
-      lines: ['L2'],
-      feeds: w.run.feeds.map((o) => (o.kind === 'charge-point' ? { ...o, lines: ['L2'] } : o)),
+      lines: [second],
+      feeds: w.run.feeds.map((o) => (o.kind === 'charge-point' ? { ...o, lines: [second] } : o)),
     };
     return { ...w, run };
   });
@@ -191,7 +194,7 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
     title,
     changes: [
       'three-phase supply, to be applied for',
-      'the points go on L2, the house stays on L1',
+      `the points go on ${second}, the house stays on ${first}`,
       'impedance and fault current have to be measured anew',
     ],
     survey: {
