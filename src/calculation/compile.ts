@@ -118,13 +118,13 @@ export class Compiled {
   part(list: List, part: Part, role: string, by?: string): Source {
     if (typeof part === 'string') return this.source(list, part, by);
     const placed = place(list, role, part, by ?? `check ${list.lines.length}`);
-    placed.node = this.node(list, role, part);
+    placed.node = this.node(list, role, part, `${by}:${role}`);
     if (by === undefined) this.draws.add(placed);
     return { name: role, placed, get: getter(placed, 0) };
   }
 
-  /** A line made ready for a list. */
-  private node(list: List, name: string, line: Line): Node {
+  /** A line made ready for a list; `path` tells parts of parts from one another. */
+  private node(list: List, name: string, line: Line, path = name): Node {
     const { how } = line;
     const source = (n: string) => this.source(list, n, name);
     const ready = (from: readonly Placed[], evaluate: Evaluate): Node => ({ line, from, evaluate });
@@ -141,7 +141,7 @@ export class Compiled {
         return ready([s.placed], s.get);
       }
       case 'apply': {
-        const parts = how.from.map((p, i) => this.part(list, p, inputsOf(how.by)[i] as string, name));
+        const parts = how.from.map((p, i) => this.part(list, p, inputsOf(how.by)[i] as string, path));
         return ready(placedOf(parts), apply(how.by, parts));
       }
       case 'derive': {
@@ -162,8 +162,10 @@ export class Compiled {
         return ready([entry, take], atWhich(how, entry, take));
       }
       case 'choose': {
-        const on = this.part(list, how.on, 'choice', name);
-        const ways = new Map(Object.entries(how.of).map(([label, l]) => [label, this.node(list, name, l)] as const));
+        const on = this.part(list, how.on, 'choice', path);
+        const ways = new Map(
+          Object.entries(how.of).map(([label, l]) => [label, this.node(list, name, l, path)] as const),
+        );
         const taken = (t: Thing): Node | undefined => {
           const label = plain(on.name, on.get(t));
           const way = ways.get(String(label));
@@ -182,8 +184,8 @@ export class Compiled {
         };
       }
       case 'or-else': {
-        const first = this.part(list, how.first, name, name);
-        const then = this.node(list, name, how.then);
+        const first = this.part(list, how.first, name, path);
+        const then = this.node(list, name, how.then, path);
         const given: Node = {
           line: { how: { kind: 'same', as: first.name } },
           from: [first.placed],
@@ -241,7 +243,7 @@ function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate
   const called = how.called ?? name;
   const term = termOf(name);
   return (t) => {
-    const v = figureOfFact(called, how.read(t.place as never));
+    const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), how.read(t.place as never));
     if (term && isNumeric(v))
       for (const end of [leastOf(v), mostOf(v)])
         if (!within(end, term))
@@ -355,11 +357,21 @@ function lifted(
         }
       };
       walk(0);
-    } else
-      for (const low of [true, false]) {
-        for (const { i, name, span } of spans) values[i] = (direction[name] === 1) === low ? span.least : span.most;
-        results.push(point());
-      }
+    } else {
+      // where the way depends on the other inputs, both ends are tried
+      const either = spans.filter((s) => direction[s.name] === 'either');
+      for (let ends = 0; ends < 2 ** either.length; ends++)
+        for (const low of [true, false]) {
+          for (const s of spans) {
+            const least =
+              direction[s.name] === 'either'
+                ? (ends >> either.indexOf(s)) % 2 === 0
+                : (direction[s.name] === 1) === low;
+            values[s.i] = least ? s.span.least : s.span.most;
+          }
+          results.push(point());
+        }
+    }
     if (results.some(isMissing)) return missingOf(results);
     return spanOf(Math.min(...(results as number[])), Math.max(...(results as number[])));
   };

@@ -147,7 +147,7 @@ export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
 
 /** A check with what it draws on, for the things of a list. */
 export function compileJudgement(all: Compiled, list: List, { how }: Judgement): Judge {
-  const source = (part: Part, role: string) => all.part(list, part, role);
+  const source = (part: Part, role: string) => all.part(list, part, role, 'check' in how ? how.check.id : undefined);
   const inner = (of: readonly Judgement[], at = list): Judge => {
     const judges = of.map((j) => compileJudgement(all, at, j));
     return (t, into, note) => {

@@ -20,13 +20,18 @@ export type Entry = keyof Entries & string;
 export type Part = string | Line;
 
 /** Which way a result moves with each input: 1 up with it, -1 down; an input left out has no direction. */
-export type Directions = Readonly<Record<string, 1 | -1 | undefined>>;
+export type Directions = Readonly<Record<string, 1 | -1 | 'either' | undefined>>;
 
 /** How a line gives its figure. */
 export type How =
   | { readonly kind: 'apply'; readonly by: Formula | Relation | Table; readonly from: readonly Part[] }
   | { readonly kind: 'set'; readonly value: unknown; readonly by?: string }
-  | { readonly kind: 'fact'; read(place: never): unknown; readonly called?: string; readonly by?: string }
+  | {
+      readonly kind: 'fact';
+      read(place: never): unknown;
+      readonly called?: string | ((place: never) => string);
+      readonly by?: string;
+    }
   | {
       readonly kind: 'derive';
       readonly needs: readonly string[];
@@ -140,13 +145,13 @@ export const set = <const V>(value: V, by?: string): Line<never, V> =>
   line({ kind: 'set', value, ...(by ? { by } : {}) });
 
 /** How a fact is called among what is missing, where its role does not say it, and where it comes from. */
-interface FactWords {
-  readonly called?: string;
+export interface FactWords<P = never> {
+  readonly called?: string | ((place: P) => string);
   readonly by?: string;
 }
 /** A fact of the thing that the list is of. */
-export const fact = <V, P = never>(read: (place: P) => Fact<V> | Known<V>, words: FactWords = {}): Line<never, V> =>
-  line({ kind: 'fact', read: read as never, ...words });
+export const fact = <V, P = never>(read: (place: P) => Fact<V> | Known<V>, words: FactWords<P> = {}): Line<never, V> =>
+  line({ kind: 'fact', read: read as never, ...(words as object) });
 
 /** What a function gives of values that are all there; what is missing is passed on. */
 export function derive<const N extends readonly string[], V>(

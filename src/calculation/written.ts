@@ -53,7 +53,9 @@ export class Writer {
     this.circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
     const { id } = this;
     const checks: SheetLine[] = [];
+    const judged: (readonly [thing: Thing, placed: Placed])[] = [];
     this.calculation.results(group, (result, evidence) => {
+      judged.push(...evidence.map(([, placed, thing]) => [thing, placed] as const));
       checks.push(
         checkLine(
           result,
@@ -84,6 +86,8 @@ export class Writer {
       for (const below of thing.below) for (const t of below ?? []) walk(t);
     };
     walk(this.calculation.circuit);
+    // what a check draws on without a name to others
+    for (const [thing, placed] of judged) write(thing, placed);
     const lines = blocks.flatMap(({ thing, lines: own }): readonly SheetLine[] =>
       thing.above
         ? [{ kind: 'part', part: { format: 'sheet/1', place: next(), title: titleOf(thing), lines: own } }]

@@ -15,8 +15,11 @@ export interface FormulaDefinition<I extends Name = Name, O extends Name = Name>
   /** The expression in the names of inputs and constants; temperatures stand as plain K, without offset. */
   readonly expression: string;
   readonly constants?: Constants;
-  /** Which way the result moves with each input over all that is valid: 1 up with it, -1 down; left out where neither holds. */
-  readonly direction?: { readonly [N in I]?: 1 | -1 };
+  /**
+   * Which way the result moves with each input over all that is valid: 1 up with it, -1 down, `either` up or down as the
+   * other inputs have it; left out where it turns.
+   */
+  readonly direction?: { readonly [N in I]?: 1 | -1 | 'either' };
   /** Ranges narrower than the vocabulary's, for this formula only. */
   readonly valid?: { readonly [N in I]?: Bounds };
   readonly source: Source;

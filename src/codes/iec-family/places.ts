@@ -1,4 +1,4 @@
-import { fact, type Line } from '../../calculation/index.js';
+import { type FactWords, fact, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
 import type { Run, Stretch } from '../../installation/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
@@ -33,13 +33,16 @@ export const circuitScopes = {
   },
 } as const;
 
-type Words = Parameters<typeof fact>[1];
 /** A fact of the circuit. */
-export const ofCircuit = <V>(read: (circuit: CircuitPlace) => Fact<V> | Known<V>, words?: Words): Line<never, V> =>
-  fact(read, words);
+export const ofCircuit = <V>(
+  read: (circuit: CircuitPlace) => Fact<V> | Known<V>,
+  words?: FactWords<CircuitPlace>,
+): Line<never, V> => fact(read, words);
 /** A fact of a section of its route. */
-export const ofSection = <V>(read: (place: SectionPlace) => Fact<V> | Known<V>, words?: Words): Line<never, V> =>
-  fact(read, words);
+export const ofSection = <V>(
+  read: (place: SectionPlace) => Fact<V> | Known<V>,
+  words?: FactWords<SectionPlace>,
+): Line<never, V> => fact(read, words);
 /** A fact of a run of the way from the origin. */
-export const ofRun = <V>(read: (place: RunPlace) => Fact<V> | Known<V>, words?: Words): Line<never, V> =>
+export const ofRun = <V>(read: (place: RunPlace) => Fact<V> | Known<V>, words?: FactWords<RunPlace>): Line<never, V> =>
   fact(read, words);
