@@ -1,5 +1,7 @@
 import type {
   Cable,
+  CableConstruction,
+  ConductorMaterial,
   EarthingSystem,
   GroupArrangement,
   OvercurrentKind,
@@ -33,4 +35,30 @@ export interface Labels {
   buried: boolean;
   /** How grouped circuits lie. */
   arrangement: GroupArrangement;
+  /** What a conductor is made of. */
+  metal: ConductorMaterial;
+  /** Class of a conductor: stranded, or flexible. */
+  conductorClass: '2' | '5';
+  /** Temperature at which a run is considered. */
+  consideredAt: 'cold' | 'operating';
+  /** Which conductor of a run it is. */
+  conductor: 'line' | 'protective' | 'armour' | 'conduit' | 'earthed armour';
+  /** Whether a conductor is of steel. */
+  steel: boolean;
+  /** Whose figure there is of the resistance of armour or conduit. */
+  steelFigure: 'maker' | 'table' | 'to accept';
+  /** How the resistance of what serves as protective conductor is found. */
+  protectivePath: 'conductor' | 'steel' | 'armour-and-separate' | 'conduit' | 'none';
+  /** How the area of the protective conductor is known. */
+  protectiveAreaFrom: 'survey' | 'line' | 'flat cable';
+  /** Whether the reactance of a run counts. */
+  reactanceCounts: boolean;
+  /** Whether a fault returns by the armour. */
+  viaArmour: boolean;
+  /** Metal by which a fault can return to earth, armour counted wherever there is one. */
+  earthReturn: 'protective conductor' | 'armour' | 'armour and conductor';
+  /** Way by which the current of a fault returns to the source. */
+  wayBack: 'neutral' | 'earth';
+  /** How a cable is built, as the table of protective conductors in flat cable has it. */
+  construction: CableConstruction;
 }

@@ -161,6 +161,7 @@ export const sumOfLineAndNeutral = /* @__PURE__ */ formula({
   inputs: ['lineResistance', 'neutralResistance'],
   output: 'segmentImpedance',
   expression: 'lineResistance + neutralResistance',
+  direction: { lineResistance: 1, neutralResistance: 1 },
   compute: ({ lineResistance, neutralResistance }) => lineResistance + neutralResistance,
   source: { document: 'physics', provenance: 'definition' },
 });

@@ -11,6 +11,7 @@ export const resistanceAtTemperature = /* @__PURE__ */ formula({
   output: 'resistancePerMetre',
   expression: 'resistancePerMetre20 * (1 + temperatureCoefficient * (conductorTemperature - reference))',
   constants: { reference: [20, 'K'] },
+  direction: { resistancePerMetre20: 1, conductorTemperature: 1 },
   compute: ({ resistancePerMetre20, temperatureCoefficient, conductorTemperature }) =>
     resistancePerMetre20 * (1 + temperatureCoefficient * (conductorTemperature - 20)),
   source: { document: 'IEC 60909-0', clause: 'conductor temperature', provenance: 'one-source' },
@@ -39,6 +40,7 @@ export const runResistance = /* @__PURE__ */ formula({
   inputs: ['resistancePerMetre', 'length', 'parallelConductors'],
   output: 'resistance',
   expression: 'resistancePerMetre * length / parallelConductors',
+  direction: { resistancePerMetre: 1, length: 1, parallelConductors: -1 },
   compute: ({ resistancePerMetre, length, parallelConductors }) => (resistancePerMetre * length) / parallelConductors,
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -50,6 +52,7 @@ export const runReactance = /* @__PURE__ */ formula({
   inputs: ['reactancePerMetre', 'length', 'parallelConductors'],
   output: 'reactance',
   expression: 'reactancePerMetre * length / parallelConductors',
+  direction: { reactancePerMetre: 1, length: 1, parallelConductors: -1 },
   compute: ({ reactancePerMetre, length, parallelConductors }) => (reactancePerMetre * length) / parallelConductors,
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -61,6 +64,7 @@ export const parallelProtectivePaths = /* @__PURE__ */ formula({
   inputs: ['armourResistance', 'separateResistance'],
   output: 'protectiveResistance',
   expression: 'armourResistance * separateResistance / (armourResistance + separateResistance)',
+  direction: { armourResistance: 1, separateResistance: 1 },
   compute: ({ armourResistance, separateResistance }) =>
     (armourResistance * separateResistance) / (armourResistance + separateResistance),
   source: { document: 'physics', provenance: 'definition' },
@@ -73,6 +77,7 @@ export const sumOfLineAndProtective = /* @__PURE__ */ formula({
   inputs: ['lineResistance', 'protectiveResistance'],
   output: 'lineAndProtectiveResistance',
   expression: 'lineResistance + protectiveResistance',
+  direction: { lineResistance: 1, protectiveResistance: 1 },
   compute: ({ lineResistance, protectiveResistance }) => lineResistance + protectiveResistance,
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -84,6 +89,7 @@ export const segmentImpedanceOf = /* @__PURE__ */ formula({
   inputs: ['lineAndProtectiveResistance', 'reactance'],
   output: 'segmentImpedance',
   expression: 'sqrt(lineAndProtectiveResistance^2 + reactance^2)',
+  direction: { lineAndProtectiveResistance: 1, reactance: 1 },
   compute: ({ lineAndProtectiveResistance: r, reactance: x }) => (x === 0 ? r : Math.sqrt(r * r + x * x)),
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -98,6 +104,7 @@ export const loopImpedanceOf = /* @__PURE__ */ formula({
   inputs: ['externalImpedance', 'circuitImpedance'],
   output: 'loopImpedance',
   expression: 'externalImpedance + circuitImpedance',
+  direction: { externalImpedance: 1, circuitImpedance: 1 },
   compute: ({ externalImpedance, circuitImpedance }) => externalImpedance + circuitImpedance,
   source: {
     document: 'BS 7671',
@@ -117,6 +124,7 @@ export const originImpedanceOf = /* @__PURE__ */ formula({
   inputs: ['externalImpedance', 'feederImpedance'],
   output: 'originImpedance',
   expression: 'externalImpedance + feederImpedance',
+  direction: { externalImpedance: 1, feederImpedance: 1 },
   compute: ({ externalImpedance, feederImpedance }) => externalImpedance + feederImpedance,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
 });

@@ -51,7 +51,8 @@ const linear = 'linear coefficient of the trade, 0.004 per kelvin for copper and
 const steel = 'BS 5467 data, 0.0045 per kelvin for steel, from memory';
 /** Where the reactance of cores comes from. */
 export const coreReactance = 'IEC 60364-5-52 Annex G, 0.08 mΩ/m for each conductor, from memory';
-const armourReactance = 'core 0.08 mΩ/m and armour 0.4 mΩ/m, a rule of thumb from memory';
+/** Where the reactance of armoured cable comes from. */
+export const armourReactance = 'core 0.08 mΩ/m and armour 0.4 mΩ/m, a rule of thumb from memory';
 
 /** Area above which the reactance of a cable counts, mm². */
 const reactiveAbove = 16;

@@ -1,6 +1,6 @@
 import { type FactWords, fact, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
-import type { Run, Stretch } from '../../installation/index.js';
+import type { Cable, Run, Stretch } from '../../installation/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
 
 /** A section of the route of the circuit. */
@@ -14,6 +14,33 @@ export interface RunPlace {
   readonly run: Run;
   /** Whether it is the circuit itself. */
   readonly own: boolean;
+}
+/** A section of the route of a run. */
+export interface RunSectionPlace extends RunPlace {
+  readonly section: Stretch;
+}
+/** A run at one of the temperatures at which its conductors are considered. */
+export interface TemperaturePlace extends RunPlace {
+  /** Cold at 20 °C, or as warm as in normal operation. */
+  readonly at: 'cold' | 'operating';
+}
+/** A conductor of a run that carries a fault current to earth, at a temperature. */
+export interface ConductorPlace extends TemperaturePlace {
+  /** Which; an armour is earthed whether or not it serves as protective conductor. */
+  readonly conductor: 'line' | 'protective' | 'armour' | 'conduit' | 'earthed armour';
+}
+/** A way by which the current of a fault in a run returns to the source. */
+export interface ReturnPlace extends TemperaturePlace {
+  readonly wayBack: 'neutral' | 'earth';
+}
+
+/** The conductors of a cable that lead a fault to earth, and its armour once more as far as it is earthed. */
+function conductorsOf({ construction, protective }: Cable): readonly ConductorPlace['conductor'][] {
+  const own: ConductorPlace['conductor'][] = ['line'];
+  if (protective === 'armour' || protective === 'armour-and-separate') own.push('armour');
+  if (protective === 'conduit') own.push('conduit');
+  else if (protective !== 'none' && protective !== 'armour') own.push('protective');
+  return own.includes('armour') || construction === 'armoured' ? [...own, 'earthed armour'] : own;
 }
 
 /** What a circuit has several of. */
@@ -31,6 +58,39 @@ export const circuitScopes = {
       [...circuit.path.feeders, circuit.run].map((run) => ({ circuit, run, own: run === circuit.run })),
     title: ({ run }: RunPlace) => run.id,
   },
+  runSections: {
+    within: 'runs',
+    things: (place: RunPlace): readonly RunSectionPlace[] =>
+      place.run.stretches.map((section) => ({ ...place, section })),
+    title: ({ section }: RunSectionPlace) => section.name,
+  },
+  temperatures: {
+    within: 'runs',
+    things: (place: RunPlace): readonly TemperaturePlace[] => [
+      { ...place, at: 'operating' },
+      { ...place, at: 'cold' },
+    ],
+    title: ({ at }: TemperaturePlace) => (at === 'cold' ? 'at 20 °C' : 'in normal operation'),
+  },
+  conductors: {
+    within: 'temperatures',
+    things: (place: TemperaturePlace): readonly ConductorPlace[] =>
+      conductorsOf(place.run.cable).map((conductor) => ({ ...place, conductor })),
+    title: ({ conductor }: ConductorPlace) =>
+      conductor === 'line' || conductor === 'protective' ? `${conductor} conductor` : conductor,
+  },
+  returns: {
+    within: 'temperatures',
+    things: (place: TemperaturePlace): readonly ReturnPlace[] => {
+      const { protective, construction } = place.run.cable;
+      const earthed = protective !== 'none' || construction === 'armoured';
+      return (earthed ? (['neutral', 'earth'] as const) : (['neutral'] as const)).map((wayBack) => ({
+        ...place,
+        wayBack,
+      }));
+    },
+    title: ({ wayBack }: ReturnPlace) => `back by ${wayBack}`,
+  },
 } as const;
 
 /** A fact of the circuit. */
@@ -46,3 +106,23 @@ export const ofSection = <V>(
 /** A fact of a run of the way from the origin. */
 export const ofRun = <V>(read: (place: RunPlace) => Fact<V> | Known<V>, words?: FactWords<RunPlace>): Line<never, V> =>
   fact(read, words);
+/** A fact of a section of a run. */
+export const ofRunSection = <V>(
+  read: (place: RunSectionPlace) => Fact<V> | Known<V>,
+  words?: FactWords<RunSectionPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a run at a temperature. */
+export const ofTemperature = <V>(
+  read: (place: TemperaturePlace) => Fact<V> | Known<V>,
+  words?: FactWords<TemperaturePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a conductor of a run. */
+export const ofConductor = <V>(
+  read: (place: ConductorPlace) => Fact<V> | Known<V>,
+  words?: FactWords<ConductorPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a way back to the source. */
+export const ofReturn = <V>(
+  read: (place: ReturnPlace) => Fact<V> | Known<V>,
+  words?: FactWords<ReturnPlace>,
+): Line<never, V> => fact(read, words);

@@ -101,6 +101,15 @@ export const faultTerms = {
   neutralResistance: { symbol: 'R_n', unit: 'Ω', least: 0, words: 'resistance of the neutral conductor' },
   /** Resistance of the protective conductor R_2, Ω, 0 and up. */
   protectiveResistance: { symbol: 'R_2', unit: 'Ω', least: 0, words: 'resistance of the protective conductor' },
+  /** Resistance by which a fault returns to earth, armour counted wherever there is one R_ret, Ω, 0 and up. */
+  earthReturnResistance: {
+    symbol: 'R_ret',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance by which a fault returns to earth, armour counted wherever there is one',
+  },
+  /** Least impedance by which a fault in a run returns Z_min, Ω, 0 and up. */
+  leastImpedance: { symbol: 'Z_min', unit: 'Ω', least: 0, words: 'least impedance by which a fault in a run returns' },
   /** Resistance of the armour R_arm, Ω, above 0. */
   armourResistance: { symbol: 'R_arm', unit: 'Ω', above: 0, words: 'resistance of the armour' },
   /** Resistance of a protective conductor beside the armour or conduit R_sep, Ω, above 0. */
