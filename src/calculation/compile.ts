@@ -115,10 +115,11 @@ export class Compiled {
   }
 
   /** A part: an entry, or a line of its own that stands in the list without a name to others. */
-  part(list: List, part: Part, role: string, by?: string): Source {
+  part(list: List, part: Part, role: string, by?: string, within = by ?? 'check'): Source {
     if (typeof part === 'string') return this.source(list, part, by);
-    const placed = place(list, role, part, by ?? `check ${list.lines.length}`);
-    placed.node = this.node(list, role, part, `${by}:${role}`);
+    const taken = list.lines.filter((l) => l.name === role && l.within?.replace(/ \d+$/, '') === within).length;
+    const placed = place(list, role, part, taken === 0 ? within : `${within} ${taken + 1}`);
+    placed.node = this.node(list, role, part, `${placed.within}:${role}`);
     if (by === undefined) this.draws.add(placed);
     return { name: role, placed, get: getter(placed, 0) };
   }
@@ -194,12 +195,50 @@ export class Compiled {
         const taken = (t: Thing) => (isMissing(first.get(t)) ? then : given);
         return { line, from: [first.placed, ...then.from], taken, evaluate: (t) => taken(t).evaluate(t) };
       }
+      case 'between-steps': {
+        const along = source(how.along);
+        const steps = how.steps.map(source);
+        const of = this.node(list, name, how.of, path);
+        return {
+          line,
+          from: [along.placed, ...placedOf(steps), ...of.from],
+          taken: () => of,
+          evaluate: (t) => {
+            const span = along.get(t);
+            if (!(span instanceof Span)) return of.evaluate(t);
+            return joined(
+              name,
+              endsAndSteps(
+                span,
+                steps.map((s) => s.get(t)),
+              ).map((x) => of.evaluate(t.where(along.placed, x))),
+            );
+          },
+        };
+      }
       default: {
         const never: never = how;
         return never;
       }
     }
   }
+}
+
+/** The ends of a span, and each step inside it with the nearest numbers on both sides. */
+function endsAndSteps({ least, most }: Span, steps: readonly unknown[]): readonly number[] {
+  const at = steps.filter(isNumeric).flatMap((s) => [leastOf(s), mostOf(s)]);
+  const ulp = 2 ** -53;
+  const both = at.flatMap((x) => [x - x * ulp, x, x + x * ulp > x ? x + x * ulp : x + 2 * x * ulp]);
+  return [least, ...both.filter((x) => x > least && x < most), most];
+}
+
+/** What holds wherever one of several figures does. */
+function joined(name: string, all: readonly unknown[]): unknown {
+  if (all.some(isMissing)) return missingOf(all);
+  if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
+  return all.every((v) => v === all[0])
+    ? all[0]
+    : missing({ kind: 'fact', fact: name, obtain: 'it depends on a figure that is known only within a range' });
 }
 
 /** For each line those that draw on it. */
@@ -219,7 +258,8 @@ function usersOf(lists: Iterable<List>): ReadonlyMap<Placed, readonly Placed[]> 
 const readsFact = ({ how }: Line): boolean =>
   how.kind === 'fact' ||
   (how.kind === 'choose' && Object.values(how.of).some(readsFact)) ||
-  (how.kind === 'or-else' && readsFact(how.then));
+  (how.kind === 'or-else' && readsFact(how.then)) ||
+  (how.kind === 'between-steps' && readsFact(how.of));
 
 function place(list: List, name: string, line: Line, within?: string): Placed {
   const node = undefined as unknown as Node; // made once every entry has its place
@@ -398,11 +438,7 @@ function derived(name: string, how: Extract<How, { kind: 'derive' }>, from: read
       }
       return give(view);
     });
-    if (isMissing(a) || isMissing(b)) return missingOf([a, b]);
-    if (typeof a === 'number' && typeof b === 'number') return spanOf(Math.min(a, b), Math.max(a, b));
-    return a === b
-      ? a
-      : missing({ kind: 'fact', fact: name, obtain: 'it depends on a figure that is known only within a range' });
+    return joined(name, [a, b]);
   };
   return (t) => {
     for (let i = 0; i < n; i++) {
@@ -486,11 +522,9 @@ function atWhich(how: Extract<How, { kind: 'at' }>, entry: Placed, take: Placed)
     const first = may[0];
     if (!first) return missing({ kind: 'fact', fact: entry.name, obtain: 'there is no part to take it from' });
     const plainly = may.every((x) => typeof valueAt(x, entry) === 'number');
-    const all = (plainly ? [first] : may).map((x) => valueAt(x, take));
-    if (all.some(isMissing)) return missingOf(all);
-    if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
-    return all.every((v) => v === all[0])
-      ? all[0]
-      : missing({ kind: 'fact', fact: take.name, obtain: 'it depends on a figure that is known only within a range' });
+    return joined(
+      take.name,
+      (plainly ? [first] : may).map((x) => valueAt(x, take)),
+    );
   };
 }

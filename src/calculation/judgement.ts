@@ -106,7 +106,7 @@ export const anyOf = <const J extends readonly Judgement[], const A extends Abou
   about?: A,
 ): Judgement<JudgementNeeds<J[number]> | AboutNeeds<A>> => judgement({ kind: 'any-of', check, of, ...about });
 
-/** Of several results the one that decides: the first that fails, else the first that is open, else the last. */
+/** Of several results the one that decides: the first that fails, else the first that is open, else the tightest. */
 export const deciding = <const J extends readonly Judgement[]>(of: J): Judgement<JudgementNeeds<J[number]>> =>
   judgement({ kind: 'deciding', of });
 
@@ -147,7 +147,8 @@ export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
 
 /** A check with what it draws on, for the things of a list. */
 export function compileJudgement(all: Compiled, list: List, { how }: Judgement): Judge {
-  const source = (part: Part, role: string) => all.part(list, part, role, 'check' in how ? how.check.id : undefined);
+  const source = (part: Part, role: string) =>
+    all.part(list, part, role, undefined, 'check' in how ? how.check.id : undefined);
   const inner = (of: readonly Judgement[], at = list): Judge => {
     const judges = of.map((j) => compileJudgement(all, at, j));
     return (t, into, note) => {
@@ -243,8 +244,8 @@ function framed(
   evidence: readonly (readonly [role: string, source: Source])[],
   judged: (thing: Thing, because: string | undefined, note: Note | undefined) => CheckResult,
 ): Judge {
-  const asked = applies === undefined ? undefined : all.part(list, applies, 'applies');
-  const said = because === undefined ? undefined : all.part(list, because, 'because');
+  const asked = applies === undefined ? undefined : all.part(list, applies, 'applies', undefined, check.id);
+  const said = because === undefined ? undefined : all.part(list, because, 'because', undefined, check.id);
   return (t, into, note) => {
     const yes = asked ? plain(asked.name, asked.get(t)) : true;
     if (yes !== true) {
@@ -265,9 +266,16 @@ function framed(
   };
 }
 
-/** Of several results the one that decides. */
-export const decidingResult = (of: readonly CheckResult[]): CheckResult =>
-  of.find((r) => r.verdict === 'fail') ?? of.find((r) => r.verdict === 'not-determined') ?? (of.at(-1) as CheckResult);
+/** Of several results the one that decides; of those that hold the one with the least margin, else the last. */
+export const decidingResult = (of: readonly CheckResult[]): CheckResult => {
+  const margins = of.flatMap((r) => r.margin ?? []);
+  return (
+    of.find((r) => r.verdict === 'fail') ??
+    of.find((r) => r.verdict === 'not-determined') ??
+    of.find((r) => r.margin === Math.min(...margins)) ??
+    (of.at(-1) as CheckResult)
+  );
+};
 
 /** A result that holds for some values in the span of a figure and not for others. */
 export interface WideResult extends CheckResult {

@@ -63,6 +63,7 @@ export type How =
   | { readonly kind: 'choose'; readonly on: Part; readonly of: Readonly<Record<string, Line>> }
   | { readonly kind: 'same'; readonly as: string }
   | { readonly kind: 'or-else'; readonly first: Part; readonly then: Line }
+  | { readonly kind: 'between-steps'; readonly along: string; readonly steps: readonly string[]; readonly of: Line }
   | { readonly kind: 'open'; readonly gaps: readonly Gap[] };
 
 /** A line of a contents list: where a figure comes from. `N` is what it needs, `V` what it gives. */
@@ -165,8 +166,8 @@ export function derive<const N extends readonly string[], V>(
 export const weigh = <const N extends readonly string[], V>(
   needs: N,
   give: (values: KnownValues<N[number]>) => Known<V>,
-  by?: string,
-): Line<N[number], V> => line({ kind: 'derive', needs, give: give as never, sees: 'gaps', ...(by ? { by } : {}) });
+  about: { readonly by?: string; readonly direction?: { readonly [K in N[number]]?: 1 | -1 } } = {},
+): Line<N[number], V> => line({ kind: 'derive', needs, give: give as never, sees: 'gaps', ...(about as object) });
 
 /** A figure by a procedure over what a function puts together. */
 export const run = <In, O extends Name, const N extends readonly string[]>(
@@ -236,6 +237,15 @@ export const orElse = <const P extends Part, L extends Line>(
   first: P,
   then: L,
 ): Line<NeedsOf<P> | NeedsOf<L>, GivesOf<P> | GivesOf<L>> => line({ kind: 'or-else', first, then });
+/**
+ * A line that moves one way with an entry of its own list, but for figures at which it jumps: over a span it is worked
+ * out at both ends and on both sides of each jump.
+ */
+export const betweenSteps = <const A extends string, const S extends readonly string[], L extends Line>(
+  along: A,
+  steps: S,
+  of: L,
+): Line<A | S[number] | NeedsOf<L>, GivesOf<L>> => line({ kind: 'between-steps', along, steps, of });
 /** What cannot be had, and why. */
 export const open = (...gaps: Gap[]): Line<never, never> => line({ kind: 'open', gaps });
 

@@ -64,6 +64,13 @@ export class Thing {
     this.values = new Array(list.lines.length);
   }
 
+  /** The same thing with one figure given: what draws on it is worked out anew. */
+  where(placed: Placed, value: unknown): Thing {
+    const one = new Thing(this.list, this.place, this.above, this.number);
+    one.values[placed.index] = value;
+    return one;
+  }
+
   /** Things of a list directly below. */
   children(list: List): readonly Thing[] {
     let found = this.below[list.order];
