@@ -1,3 +1,4 @@
+import { cableTables } from '../../src/codes/bs7671/cable-tables.js';
 import * as bs from '../../src/codes/bs7671/index.js';
 import { lawAtSize } from '../../src/codes/iec60364/annex-d.js';
 import * as iec from '../../src/codes/iec60364/index.js';
@@ -22,6 +23,7 @@ import {
   triangle,
   within,
 } from './guards.js';
+import { dropOfResistance, temperatureOf } from './laws.js';
 
 /** A table with its guards. */
 export interface Guarded {
@@ -106,14 +108,13 @@ function orderOf(table: Printed): Guard {
   return ordered(pairs);
 }
 
-const capacity = (table: Printed, ...more: Guard[]): Guarded => ({
+const capacity = (table: Printed, ...more: readonly Guard[]): Guarded => ({
   table,
   sort: 'capacity',
   guards: [positive, oneWay('rises'), orderOf(table), smooth(0.03), grain(halfAmpere), ...more],
 });
 
-const withLaw = (table: Printed, of: Counterpart, ...more: Guard[]): Guarded =>
-  capacity(table, equals('power law', lawOf(of)), sameAsIec(of), ...more);
+const withLaw = (of: Counterpart): readonly Guard[] => [equals('power law', lawOf(of)), sameAsIec(of)];
 
 /** Beyond rounding, ratios of columns wander less than this. */
 const wander = 0.004;
@@ -219,28 +220,9 @@ const iecAir = (table: Printed, metal: string): Guarded =>
     equals('power law', (column, size) => annexD(number(table), `${metal} ${airColumn[column] ?? column}`, size)),
   );
 
-/** mV/A/m due to resistance alone at operating temperature: 2 R and sqrt(3) R. */
-const loopDrop =
-  (temperature: number, metal: 'copper' | 'aluminium', kind: '2' | '5') =>
-  (column: string, size: number): number | undefined => {
-    const dc = column.startsWith('dc');
-    if (!dc && !column.endsWith(' r') && !(column.endsWith(' z') && size <= 16)) return undefined;
-    const at = bs.conductorResistance.columns.findIndex(([m, k]) => m === metal && k === kind);
-    const r20 = bs.conductorResistance.rows.find((r) => r[0] === size)?.[at + 1];
-    if (typeof r20 !== 'number') return undefined;
-    const alpha = metal === 'copper' ? 0.00393 : 0.00403;
-    return (column.startsWith('three') ? Math.sqrt(3) : 2) * r20 * (1 + alpha * (temperature - 20));
-  };
-
 const isReactance = (column: string): boolean => column.endsWith(' x');
 
-const drop = (
-  table: Printed,
-  temperature: number,
-  metal: 'copper' | 'aluminium',
-  kind: '2' | '5',
-  ...more: Guard[]
-): Guarded => ({
+const drop = (table: Printed, law: ReturnType<typeof dropOfResistance>, ...more: readonly Guard[]): Guarded => ({
   table,
   sort: 'drop',
   guards: [
@@ -248,10 +230,11 @@ const drop = (
     oneWay('falls', isReactance),
     smooth(0.06, (c) => !isReactance(c)),
     grain(halfDrop),
-    near('resistance', loopDrop(temperature, metal, kind), 0.96, 1.04),
-    within('resistance, rounded', loopDrop(temperature, metal, kind), halfDrop, 0.01),
+    near('resistance', law, 0.96, 1.04),
+    within('resistance, rounded', law, halfDrop, 0.01),
     triangle(halfDrop),
     phases(0.03),
+    oneFigure,
     ...more,
   ],
 });
@@ -296,60 +279,79 @@ const oneFigure: Guard = (table) =>
     return first === undefined ? undefined : printedCell(table, first, size);
   })(table);
 
-/** Every capacity and drop table, with its guards. */
-export const guarded: readonly Guarded[] = [
-  capacity(
+const enclosedTwin = (other: Printed): Guard =>
+  twin(other, (c, s) => (s <= 16 && c.includes('enclosed') ? c.replace('enclosed ', '') : undefined));
+
+/** What guards some cable tables of BS 7671 besides what guards them all. */
+const besidesAll: ReadonlyMap<Printed, readonly Guard[]> = new Map<Printed, readonly Guard[]>([
+  [
     bs.table4D5,
-    equals('103 is half of C', (c, s) => {
-      const whole = c === '103' ? printedCell(bs.table4D5, 'C', s) : undefined;
-      return whole === undefined ? undefined : Math.round(whole) / 2;
-    }),
-    equals('C is twice 103', (c, s) => {
-      const half = c === 'C' ? printedCell(bs.table4D5, '103', s) : undefined;
-      return half === undefined ? undefined : 2 * half;
-    }),
-    beside('101 to 100', (c) => (c === '101' ? '100' : undefined)),
-    beside('102 to 100', (c) => (c === '102' ? '100' : undefined)),
-    besides('C to 4D2A', bs.table4D2A, (c) => (c === 'C' || c === 'A' ? `${c} 2` : undefined)),
-  ),
-  withLaw(bs.table4D1A, { ...pvc, single: true }, ...singleRatios(bs.table4E1A)),
-  withLaw(bs.table4D2A, pvc),
-  capacity(
-    bs.table4D4A,
-    equals('power law', lawOf(pvcGround)),
-    sameAsIec(pvcGround),
-    besides('to 4E4A', bs.table4E4A),
-    ...multicoreRatios,
-  ),
-  withLaw(bs.table4E1A, { ...xlpe, single: true }, ...singleRatios(bs.table4D1A)),
-  withLaw(bs.table4E2A, xlpe),
-  capacity(
+    [
+      equals('103 is half of C', (c, s) => {
+        const whole = c === '103' ? printedCell(bs.table4D5, 'C', s) : undefined;
+        return whole === undefined ? undefined : Math.round(whole) / 2;
+      }),
+      equals('C is twice 103', (c, s) => {
+        const half = c === 'C' ? printedCell(bs.table4D5, '103', s) : undefined;
+        return half === undefined ? undefined : 2 * half;
+      }),
+      beside('101 to 100', (c) => (c === '101' ? '100' : undefined)),
+      beside('102 to 100', (c) => (c === '102' ? '100' : undefined)),
+      besides('C to 4D2A', bs.table4D2A, (c) => (c === 'C' || c === 'A' ? `${c} 2` : undefined)),
+    ],
+  ],
+  [bs.table4D1A, [...withLaw({ ...pvc, single: true }), ...singleRatios(bs.table4E1A)]],
+  [bs.table4D2A, withLaw(pvc)],
+  [bs.table4D4A, [...withLaw(pvcGround), besides('to 4E4A', bs.table4E4A), ...multicoreRatios]],
+  [bs.table4E1A, [...withLaw({ ...xlpe, single: true }), ...singleRatios(bs.table4D1A)]],
+  [bs.table4E2A, withLaw(xlpe)],
+  [
     bs.table4E4A,
-    equals('power law', lawOf(xlpeGround)),
-    sameAsIec(xlpeGround),
-    besides('to 4D4A', bs.table4D4A),
-    besides('to 4E2A', bs.table4E2A),
-    ...multicoreRatios,
-  ),
-  capacity(
-    bs.table4J4A,
-    equals('power law', lawOf(aluminiumGround)),
-    sameAsIec(aluminiumGround),
-    besides('to 4E4A', bs.table4E4A),
-    ...multicoreRatios,
-  ),
-  capacity(
+    [...withLaw(xlpeGround), besides('to 4D4A', bs.table4D4A), besides('to 4E2A', bs.table4E2A), ...multicoreRatios],
+  ],
+  [bs.table4J4A, [...withLaw(aluminiumGround), besides('to 4E4A', bs.table4E4A), ...multicoreRatios]],
+  [
     bs.table4F1A,
-    besides('to 4F2A', bs.table4F2A),
-    beside('three to two', (c) => (c === 'multicore 3' ? 'multicore 2' : undefined)),
-  ),
-  capacity(
+    [
+      besides('to 4F2A', bs.table4F2A),
+      beside('three to two', (c) => (c === 'multicore 3' ? 'multicore 2' : undefined)),
+    ],
+  ],
+  [
     bs.table4F2A,
-    besides('to 4F1A', bs.table4F1A),
-    beside('three to two', (c) => (c === 'multicore 3' ? 'multicore 2' : undefined)),
-    besides('to 4E2A', bs.table4E2A, (c) => (c.startsWith('multicore') ? c.replace('multicore', 'E') : undefined)),
-    besides('to 4E1A', bs.table4E1A, (c) => (c === 'single-core 2' ? 'F 2 flat-touching' : undefined)),
-  ),
+    [
+      besides('to 4F1A', bs.table4F1A),
+      beside('three to two', (c) => (c === 'multicore 3' ? 'multicore 2' : undefined)),
+      besides('to 4E2A', bs.table4E2A, (c) => (c.startsWith('multicore') ? c.replace('multicore', 'E') : undefined)),
+      besides('to 4E1A', bs.table4E1A, (c) => (c === 'single-core 2' ? 'F 2 flat-touching' : undefined)),
+    ],
+  ],
+  [bs.table4D5Drop, [twin(bs.table4D2B)]],
+  [bs.table4D1B, [...otherInsulation(bs.table4E1B, 1 / hot), enclosedTwin(bs.table4D2B)]],
+  [bs.table4D2B, [twin(bs.table4D4B), ...otherInsulation(bs.table4E2B, 1 / hot)]],
+  [bs.table4D4B, [twin(bs.table4D2B), ...otherInsulation(bs.table4E4B, 1 / hot)]],
+  [bs.table4E1B, [...otherInsulation(bs.table4D1B, hot), enclosedTwin(bs.table4E2B)]],
+  [bs.table4E2B, [twin(bs.table4E4B), ...otherInsulation(bs.table4D2B, hot)]],
+  [bs.table4E4B, [twin(bs.table4E2B), ...otherInsulation(bs.table4D4B, hot)]],
+]);
+
+/** The cable tables of BS 7671, each once, by the rows that say what they are for. */
+const british = new Map(
+  cableTables.flatMap(({ construction, material, insulation, capacity: table, drop: drops, dropFactor }) => {
+    const law = dropOfResistance(
+      { material, temperature: temperatureOf[insulation] },
+      construction === 'flexible' ? '5' : '2',
+    );
+    return [
+      [table.id, capacity(table, ...(besidesAll.get(table) ?? []))] as const,
+      ...(drops && !dropFactor ? [[drops.id, drop(drops, law, ...(besidesAll.get(drops) ?? []))] as const] : []),
+    ];
+  }),
+);
+
+/** Every table of capacities, drops and factors, with its guards. */
+export const guarded: readonly Guarded[] = [
+  ...british.values(),
   iecEnclosed(iec.tableB522, '2', iec.tableB523),
   iecEnclosed(iec.tableB523, '3', iec.tableB522),
   iecEnclosed(iec.tableB524, '4', iec.tableB525),
@@ -358,31 +360,5 @@ export const guarded: readonly Guarded[] = [
   iecAir(iec.tableB5211, 'aluminium'),
   iecAir(iec.tableB5212, 'copper'),
   iecAir(iec.tableB5213, 'aluminium'),
-  drop(bs.table4D5Drop, 70, 'copper', '2', twin(bs.table4D2B)),
-  drop(
-    bs.table4D1B,
-    70,
-    'copper',
-    '2',
-    oneFigure,
-    ...otherInsulation(bs.table4E1B, 1 / hot),
-    twin(bs.table4D2B, (c, s) => (s <= 16 && c.includes('enclosed') ? c.replace('enclosed ', '') : undefined)),
-  ),
-  drop(bs.table4D2B, 70, 'copper', '2', oneFigure, twin(bs.table4D4B), ...otherInsulation(bs.table4E2B, 1 / hot)),
-  drop(bs.table4D4B, 70, 'copper', '2', oneFigure, twin(bs.table4D2B), ...otherInsulation(bs.table4E4B, 1 / hot)),
-  drop(
-    bs.table4E1B,
-    90,
-    'copper',
-    '2',
-    oneFigure,
-    ...otherInsulation(bs.table4D1B, hot),
-    twin(bs.table4E2B, (c, s) => (s <= 16 && c.includes('enclosed') ? c.replace('enclosed ', '') : undefined)),
-  ),
-  drop(bs.table4E2B, 90, 'copper', '2', oneFigure, twin(bs.table4E4B), ...otherInsulation(bs.table4D2B, hot)),
-  drop(bs.table4E4B, 90, 'copper', '2', oneFigure, twin(bs.table4E2B), ...otherInsulation(bs.table4D4B, hot)),
-  drop(bs.table4J4B, 90, 'aluminium', '2', oneFigure),
-  drop(bs.table4F2B, 90, 'copper', '5', oneFigure),
-  drop(bs.table4F3B, 60, 'copper', '5'),
   ...guardedFactors,
 ];

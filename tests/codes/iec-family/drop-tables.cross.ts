@@ -1,22 +1,20 @@
+import { cableTables } from '../../../src/codes/bs7671/cable-tables.js';
 import * as bs from '../../../src/codes/bs7671/index.js';
 import { amperes, ohms, ratio, squareMillimetres, type Table, volts } from '../../../src/index.js';
 import { temperatureFactorOfResistance, voltageAtConstantCurrent } from '../../../src/physics/index.js';
 import type { CrossCheck, CrossResult } from '../../support/cross-check.js';
+import { temperatureOf } from '../../tables/laws.js';
 
-type Metal = 'copper' | 'aluminium';
 /** Tables of voltage drop, with the temperature, the metal and the class of conductor that they stand for. */
-const dropTables: readonly (readonly [table: Table, temperature: number, metal: Metal, conductorClass: '2' | '5'])[] = [
-  [bs.table4D5Drop, 70, 'copper', '2'],
-  [bs.table4D1B, 70, 'copper', '2'],
-  [bs.table4D2B, 70, 'copper', '2'],
-  [bs.table4D4B, 70, 'copper', '2'],
-  [bs.table4E1B, 90, 'copper', '2'],
-  [bs.table4E2B, 90, 'copper', '2'],
-  [bs.table4E4B, 90, 'copper', '2'],
-  [bs.table4J4B, 90, 'aluminium', '2'],
-  [bs.table4F2B, 90, 'copper', '5'],
-  [bs.table4F3B, 60, 'copper', '5'],
-] as unknown as never;
+const dropTables = [
+  ...new Map(
+    cableTables.flatMap(({ drop, dropFactor, insulation, material, construction }) =>
+      drop === undefined || dropFactor
+        ? []
+        : [[drop, [drop, temperatureOf[insulation], material, construction === 'flexible' ? '5' : '2'] as const]],
+    ),
+  ).values(),
+];
 
 /** Temperature coefficients of IEC 60287-1-1, 1/K. */
 const coefficients = { copper: 3.93e-3, aluminium: 4.03e-3 } as const;
@@ -31,7 +29,7 @@ const within = (differences: readonly number[], least: number, most: number): Cr
 const crowding = 120;
 
 /** The columns of a table by component, with their other keys. */
-const columnsOf = (t: Table, component: string) =>
+const columnsOf = (t: Pick<Table, 'columns'>, component: string) =>
   t.columns.flatMap((key, i) => (key.at(-1) === component || key.length === 1 ? [[key, i] as const] : []));
 
 /** The drop by resistance alone over that of the table, for every cell that prints it. */

@@ -1,3 +1,4 @@
+import { cableTables } from '../../../src/codes/bs7671/cable-tables.js';
 import * as bs from '../../../src/codes/bs7671/index.js';
 import * as iec from '../../../src/codes/iec60364/index.js';
 import {
@@ -9,6 +10,7 @@ import {
   millimetres,
   squareMillimetres,
 } from '../../../src/index.js';
+import type { CableConstruction } from '../../../src/installation/index.js';
 import { type HeatCable, type HeatSurroundings, heatBalance } from '../../../src/physics/heat/index.js';
 
 /** A tabulated capacity beside the computed one. */
@@ -161,6 +163,17 @@ const free = (table: Printed, metal: Metal, hot: 70 | 90) => [
 ];
 const armour = [onWall, inAir, inDuct] as const;
 
+/** The capacity tables of BS 7671 for cables of a construction. */
+const of = (
+  construction: CableConstruction,
+  compare: (table: Printed, metal: Metal, hot: 70 | 90) => readonly Compared[],
+): readonly Compared[] =>
+  cableTables.flatMap((row) =>
+    row.construction === construction
+      ? compare(row.capacity, row.material, row.insulation === 'thermoplastic-70' ? 70 : 90)
+      : [],
+  );
+
 /** What is compared: a column of a table with a cable and its surroundings. */
 const compared: readonly Compared[] = [
   ...enclosed,
@@ -168,12 +181,14 @@ const compared: readonly Compared[] = [
   ...free(iec.tableB5211, 'aluminium', 70),
   ...free(iec.tableB5212, 'copper', 90),
   ...free(iec.tableB5213, 'aluminium', 90),
-  ...singles(bs.table4D1A, 'copper', 70),
-  ...singles(bs.table4E1A, 'copper', 90),
-  ...multicore(bs.table4D2A, 70, (n) => unarmoured('copper', 70, n), 'multicore', [onWall, inAir]),
-  ...multicore(bs.table4E2A, 90, (n) => unarmoured('copper', 90, n), 'multicore', [onWall, inAir]),
-  ...multicore(bs.table4E4A, 90, (n) => armoured('copper', n), 'armoured', armour),
-  ...multicore(bs.table4J4A, 90, (n) => armoured('aluminium', n), 'armoured', armour),
+  ...of('single-core', (t, metal, hot) => singles(t, metal, hot)),
+  ...of('multicore', (t, metal, hot) =>
+    multicore(t, hot, (n) => unarmoured(metal, hot, n), 'multicore', [onWall, inAir]),
+  ),
+  // dimensions are listed of thermosetting armoured cable only
+  ...of('armoured', (t, metal, hot) =>
+    hot === 90 ? multicore(t, hot, (n) => armoured(metal, n), 'armoured', armour) : [],
+  ),
 ];
 
 /** The computed capacity for a cell, or undefined where no such cable is listed. */

@@ -1,13 +1,5 @@
-import {
-  conductorDiameters,
-  conductorResistance,
-  insulationThicknesses,
-  table4D2B,
-  table4D4B,
-  table4E2B,
-  table4E4B,
-  table4J4B,
-} from '../../../src/codes/bs7671/index.js';
+import { cableTables } from '../../../src/codes/bs7671/cable-tables.js';
+import { conductorDiameters, conductorResistance, insulationThicknesses } from '../../../src/codes/bs7671/index.js';
 import { celsius, hertz, ratio, squareMillimetres } from '../../../src/index.js';
 import {
   acResistance,
@@ -19,6 +11,7 @@ import {
   temperatureCoefficients,
 } from '../../../src/physics/heat/index.js';
 import { resistanceAtTemperature } from '../../../src/physics/index.js';
+import { temperatureOf } from '../../tables/laws.js';
 
 /** A printed resistive drop beside twice, or √3 times, the resistance to alternating current. */
 export interface DropDeviation {
@@ -35,13 +28,21 @@ export interface DropDeviation {
   readonly deviation: number;
 }
 
+/** The drop tables of multicore cable, armoured or not, each once. */
 const multicore = [
-  [table4D2B, 70, 'copper', 'PVC'],
-  [table4D4B, 70, 'copper', 'PVC'],
-  [table4E2B, 90, 'copper', 'XLPE'],
-  [table4E4B, 90, 'copper', 'XLPE'],
-  [table4J4B, 90, 'aluminium', 'XLPE'],
-] as const;
+  ...new Map(
+    cableTables.flatMap(({ construction, material, insulation, drop }) =>
+      drop && (construction === 'multicore' || construction === 'armoured')
+        ? [
+            [
+              drop,
+              [drop, temperatureOf[insulation], material, insulation === 'thermoplastic-70' ? 'PVC' : 'XLPE'] as const,
+            ],
+          ]
+        : [],
+    ),
+  ).values(),
+];
 
 /** The resistance of a core to alternating current at its largest temperature, by IEC 60287 and IEC 60228, Ω/m. */
 function resistances(
