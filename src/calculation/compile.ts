@@ -25,7 +25,18 @@ import {
   thingsBelow,
   valueAt,
 } from './lists.js';
-import { figureOfFact, isNumeric, leastOf, missingOf, mostOf, onlyWithin, plain, Span, spanOf } from './value.js';
+import {
+  figureOfFact,
+  isNumeric,
+  leastOf,
+  missingOf,
+  mostOf,
+  onlyWithin,
+  plain,
+  Span,
+  spanOf,
+  turnsWithin,
+} from './value.js';
 
 type Evaluate = (thing: Thing) => unknown;
 
@@ -236,9 +247,7 @@ function endsAndSteps({ least, most }: Span, steps: readonly unknown[]): readonl
 function joined(name: string, all: readonly unknown[]): unknown {
   if (all.some(isMissing)) return missingOf(all);
   if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
-  return all.every((v) => v === all[0])
-    ? all[0]
-    : missing({ kind: 'fact', fact: name, obtain: 'it depends on a figure that is known only within a range' });
+  return all.every((v) => v === all[0]) ? all[0] : turnsWithin(name);
 }
 
 /** For each line those that draw on it. */

@@ -59,8 +59,12 @@ type Misfits<F> = {
 type Whole<S, F, G> = [Lack<S, F, G>] extends [never]
   ? [Misfits<F>] extends [never]
     ? unknown
-    : { readonly 'given in another unit or kind': Misfits<F> }
-  : { readonly 'nothing gives': Lack<S, F, G> };
+    : Misfits<F> extends infer M
+      ? { readonly 'given in another unit or kind': M }
+      : never
+  : Lack<S, F, G> extends infer L
+    ? { readonly 'nothing gives': L }
+    : never;
 
 /**
  * A contents list, checked by the compiler: every entry that a line or a check needs is given by a line, in its unit.

@@ -16,7 +16,7 @@ import {
 import type { Compiled, Source } from './compile.js';
 import type { KnownValues, NeedsOf, None, Part } from './line.js';
 import { type List, type Placed, type Thing, thingOf, thingsBelow } from './lists.js';
-import { missingOf, plain, Span } from './value.js';
+import { isWideMissing, missingOf, onlyWithin, plain, Span } from './value.js';
 
 /** How a check of a contents list comes to its results. */
 type How =
@@ -213,7 +213,11 @@ export function compileJudgement(all: Compiled, list: List, { how }: Judgement):
         const own: CheckResult[] = [];
         of(t, own, note);
         for (const r of own) {
-          const changed = how.change(r, values(t));
+          const seen = values(t);
+          const changed = marked(how.change(r, seen), [
+            ...Object.values(seen),
+            ...(isWide(r) ? [onlyWithin('', new Span(0, 1))] : []),
+          ]);
           if (changed !== r) note?.(changed, []);
           into.push(changed);
         }
@@ -222,7 +226,10 @@ export function compileJudgement(all: Compiled, list: List, { how }: Judgement):
     case 'results': {
       const values = seen(how.needs);
       return (t, into, note) => {
-        for (const r of how.judge(values(t))) {
+        const seen = values(t);
+        const rests = Object.values(seen);
+        for (const found of how.judge(seen)) {
+          const r = marked(found, rests);
           note?.(r, []);
           into.push(r);
         }
@@ -250,7 +257,7 @@ function framed(
     const yes = asked ? plain(asked.name, asked.get(t)) : true;
     if (yes !== true) {
       const result = isMissing(yes)
-        ? notDetermined(check, ...yes.missing)
+        ? marked(notDetermined(check, ...yes.missing), [yes])
         : notRequired(check, 'not-applicable', String(yes));
       note?.(result, []);
       into.push(result);
@@ -277,10 +284,16 @@ export const decidingResult = (of: readonly CheckResult[]): CheckResult => {
   );
 };
 
-/** A result that holds for some values in the span of a figure and not for others. */
+/** A result that may come to something else where figures are known better than within a span. */
 export interface WideResult extends CheckResult {
-  readonly depends?: true;
+  readonly depends: true;
 }
+export const isWide = (r: CheckResult): boolean => 'depends' in r || (r.alternatives?.some(isWide) ?? false);
+/** A result that is open because something is known only within a span. */
+const marked = (result: CheckResult, rests: readonly unknown[]): CheckResult =>
+  result.verdict === 'not-determined' && rests.some(isWideMissing)
+    ? ({ ...result, depends: true } as WideResult)
+    : result;
 
 /** A check of figures that may be spans: what holds at the worse ends holds everywhere, what fails at the better ends fails everywhere. */
 function judgeWide(
@@ -288,9 +301,10 @@ function judgeWide(
   evidence: Record<string, unknown>,
   because: string | undefined,
 ): CheckResult {
-  if (!Object.values(evidence).some((v) => v instanceof Span)) return judge(check as Check, evidence as never, because);
+  const all = Object.values(evidence);
+  if (!all.some((v) => v instanceof Span)) return marked(judge(check as Check, evidence as never, because), all);
   const gone = missingOf(Object.values(evidence)).missing;
-  if (check.kind === 'holds' || gone.length > 0) return notDetermined(check, ...(gone as Gap[]));
+  if (check.kind === 'holds' || gone.length > 0) return marked(notDetermined(check, ...(gone as Gap[])), all);
   const end = (role: string, most: boolean): number => {
     const v = evidence[role] as Span | number;
     return typeof v === 'number' ? v : most ? v.most : v.least;

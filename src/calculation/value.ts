@@ -26,16 +26,35 @@ export function figureOfFact(name: string, fact: unknown): Figure {
   return factValue(name, known);
 }
 
+/** What is missing because figures are known only within spans: with the spans narrowed it may be had. */
+export interface WideMissing extends Missing {
+  readonly wide: true;
+}
+export const isWideMissing = (v: unknown): v is WideMissing => isMissing(v) && 'wide' in v;
+
 /** Each gap once, in the order in which they were met. */
 export function missingOf(figures: Iterable<unknown>): Missing {
   const gaps = new Map<string, Gap>();
-  for (const f of figures) if (isMissing(f)) for (const g of f.missing) gaps.set(JSON.stringify(g), g);
-  return { missing: [...gaps.values()] };
+  let wide = false;
+  for (const f of figures) {
+    if (!isMissing(f)) continue;
+    for (const g of f.missing) gaps.set(JSON.stringify(g), g);
+    if (isWideMissing(f)) wide = true;
+  }
+  const all: Missing = { missing: [...gaps.values()] };
+  return wide ? ({ ...all, wide } as WideMissing) : all;
 }
 
+const wideGap = (fact: string, obtain: string): WideMissing => ({
+  ...missing({ kind: 'fact', fact, obtain }),
+  wide: true,
+});
 /** A span where a single value is asked for. */
-export const onlyWithin = (name: string, { least, most }: Span): Missing =>
-  missing({ kind: 'fact', fact: name, obtain: `known only within a range, ${least} to ${most}` });
+export const onlyWithin = (name: string, { least, most }: Span): WideMissing =>
+  wideGap(name, `known only within a range, ${least} to ${most}`);
+/** A label that is not the same all over a span. */
+export const turnsWithin = (name: string): WideMissing =>
+  wideGap(name, 'it depends on a figure that is known only within a range');
 
 /** What is missing behind a figure that is none, or the figure where a plain function can take it. */
 export const plain = (name: string, v: Figure): Known<unknown> => (v instanceof Span ? onlyWithin(name, v) : v);
