@@ -28,6 +28,7 @@ import {
 import {
   figureOfFact,
   isNumeric,
+  isWideMissing,
   leastOf,
   missingOf,
   mostOf,
@@ -203,7 +204,10 @@ export class Compiled {
           from: [first.placed],
           evaluate: first.get,
         };
-        const taken = (t: Thing) => (isMissing(first.get(t)) ? then : given);
+        const taken = (t: Thing) => {
+          const v = first.get(t);
+          return isMissing(v) && !isWideMissing(v) ? then : given;
+        };
         return { line, from: [first.placed, ...then.from], taken, evaluate: (t) => taken(t).evaluate(t) };
       }
       case 'between-steps': {
@@ -485,6 +489,11 @@ const counted = (t: Thing, below: List, among: ((place: never) => boolean) | und
 };
 
 function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evaluate {
+  if (how.how === 'any')
+    return (t) => {
+      const all = counted(t, entry.list, how.among).map((x) => valueAt(x, entry));
+      return all.includes(true) || (all.some(isMissing) ? missingOf(all) : false);
+    };
   const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
   return (t) => {
     const things = counted(t, entry.list, how.among);

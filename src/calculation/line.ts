@@ -48,7 +48,7 @@ export type How =
     }
   | {
       readonly kind: 'gather';
-      readonly how: 'sum' | 'smallest' | 'largest';
+      readonly how: 'sum' | 'smallest' | 'largest' | 'any';
       readonly of: string;
       among?(thing: never): boolean;
       readonly empty?: unknown;
@@ -198,6 +198,10 @@ export const smallest = /* @__PURE__ */ gather('smallest');
 /** The largest over the things of a list below. */
 export const largest = /* @__PURE__ */ gather('largest');
 
+/** Whether a condition holds for any of the things of a list below. */
+export const any = <const F extends `${string}/${string}`>(of: F): Line<F, boolean> =>
+  line({ kind: 'gather', how: 'any', of });
+
 const atWhich =
   (how: 'smallest' | 'largest') =>
   <const F extends `${string}/${string}`, const T extends string, P = never>(
@@ -232,7 +236,7 @@ export const when = <const O extends Part, A extends Line, B extends Line>(
 /** Another entry under this name. */
 export const same = <const N extends string>(as: N): Line<N, N extends keyof Entries ? Entries[N] : unknown> =>
   line({ kind: 'same', as });
-/** A line, or another where the first is missing. */
+/** A line, or another where the first is missing; a figure that spans alone keep back is not missing. */
 export const orElse = <const P extends Part, L extends Line>(
   first: P,
   then: L,

@@ -141,7 +141,7 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
     case 'gather':
     case 'at': {
       if (!role || typeof value === 'string') break;
-      if (how.kind === 'at') break;
+      if (how.kind === 'at' || how.how === 'any') break;
       const entry = from[0] as Placed;
       const parts = thingsOf(thing, entry.list).filter((t) => !how.among || how.among(t.place as never));
       if (parts.length === 0) break;
