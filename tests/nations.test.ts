@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 
 const root = fileURLToPath(new URL('../src/', import.meta.url));
 /** Folders that name no nation. */
-const neutral = ['charging', 'demand', 'design', 'report', 'site'];
+const neutral = ['calculation', 'charging', 'demand', 'design', 'report', 'site'];
 
 const words: readonly RegExp[] = [
   /\b(Great Britain|Britain|British|United Kingdom|UK|England|Scotland|Scottish|Wales|Welsh|Ireland|Irish)\b/,
@@ -19,8 +19,8 @@ const words: readonly RegExp[] = [
 ];
 /** The source without the examples of its doc comments, in which a caller hands in what is national. */
 const neutralText = (text: string): string => text.replace(/^ *\* @example\n( *\*(?!\/).*\n)*/gm, '');
-const nationalIn = (folder: string) =>
-  readdirSync(root + folder, { recursive: true, encoding: 'utf8' })
+const nationalIn = (folder: string, recursive = true) =>
+  readdirSync(root + folder, { recursive, encoding: 'utf8' })
     .filter((path) => path.endsWith('.ts'))
     .flatMap((path) =>
       neutralText(readFileSync(`${root}${folder}/${path}`, 'utf8'))
@@ -31,6 +31,10 @@ const nationalIn = (folder: string) =>
 
 test.each(neutral)('%s', (folder) => {
   expect(nationalIn(folder)).toEqual([]);
+});
+
+test('what the neutral layers know of the codes', () => {
+  expect(nationalIn('codes', false)).toEqual([]);
 });
 
 test('the search finds what national folders name, and skips examples alone', () => {

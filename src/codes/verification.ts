@@ -69,6 +69,7 @@ export interface TestPlan {
   readonly loop: {
     readonly clause: string;
     readonly residualClause: string;
+    /** Largest reading, exact in temperature: of the cold over the hot resistance of the path, Ω. */
     limitOf(figures: {
       readonly loopImpedanceLimit: Ohms;
       readonly externalImpedance: Ohms;

@@ -67,7 +67,7 @@ export interface AssessmentOptions {
   readonly acceptMemoryFigures?: boolean;
   /** Temperature of the conductors before a fault, °C, where the real load may be counted instead of the table's. */
   readonly initialTemperature?: Celsius;
-  /** Standard of the BS 88-2 fuses in question: of 2008 (BS 88-2.2) or of 2010, printed from 2011 on. */
+  /** Issue of the product standard that the fuses follow, where the code prints figures of two. */
   readonly fuseEdition?: '2008' | '2011';
   /** A maker's let-through energy for the device at the prospective current, A²s. */
   readonly makersLetThrough?: number;
