@@ -16,7 +16,15 @@ export default {
   excludeInternal: true,
   excludeExternals: true,
   treatWarningsAsErrors: true,
-  intentionallyNotExported: ['TableDefinition.axes'], // seen where a type is read off a table's axes
+  // words of which a type is made, helper types of inference, and what is seen whole in the members of what is exported;
+  // other types that only occur within others carry @inline, and are shown where they occur
+  intentionallyNotExported: [
+    ...['aspects', 'lineConductors', 'purposes', 'spellings', 'Products', 'Quotients', 'Terms'],
+    ...['Axis', 'Calculator', 'Gathering', 'Keys', 'KnownKeys', 'SheetLineOfKind', 'StepValues'],
+    ...['AspectVerdict', 'Basis', 'BasisFact', 'Entry', 'PermittedInterval', 'Question', 'RangeReport'],
+    ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],
+  ],
+  intentionallyNotDocumented: ['ohmwright.Recorder.part'], // as Sheet.part says
   requiredToBeDocumented: ['Function', 'Class', 'Interface', 'TypeAlias', 'Variable', 'Method', 'Accessor'],
   validation: { notExported: true, invalidLink: true, notDocumented: true },
 };

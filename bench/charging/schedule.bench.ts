@@ -1,6 +1,7 @@
 import * as highsModule from 'highs';
-import { type ScheduleInput, type SchedulePolicy, schedule } from '../../src/charging/index.js';
+import { type ScheduleInput, schedule } from '../../src/charging/index.js';
 import { courseOf } from '../../src/charging/schedule/course.js';
+import type { SchedulePolicy } from '../../src/charging/schedule/input.js';
 import { type LinearForm, linearFormOf } from '../../src/charging/schedule/linear.js';
 import { amperes, hours, type Line, minutes, seconds, volts, wattHours } from '../../src/index.js';
 import { compare } from '../compare.js';

@@ -17,7 +17,7 @@ import {
   squareMillimetres,
 } from '../../src/index.js';
 import { parseSurvey } from '../../src/io/index.js';
-import { decidedRun } from '../../src/site/index.js';
+import { decidedRun } from '../../src/site/installed.js';
 
 const survey = parseSurvey(readFileSync('docs/examples/surveys/easy-home.json', 'utf8'));
 const [wanted] = survey.wanted;

@@ -17,7 +17,7 @@ import type { RunFigures, TestPlan } from './verification.js';
 export type * from './remedy.js';
 export type * from './verification.js';
 
-/** Why a code has no rule for an aspect. */
+/** Why a code has no rule for an aspect. @inline */
 export interface NotRequired {
   /** Why, in words. */
   readonly notRequired: string;
@@ -25,7 +25,7 @@ export interface NotRequired {
   readonly source?: Source;
 }
 
-/** What is not entered of a code, because its text was not available. */
+/** What is not entered of a code, because its text was not available. @inline */
 export interface NotEntered {
   /** What stands in the way. */
   readonly notEntered: Gap;
@@ -79,7 +79,7 @@ export interface AssessmentOptions {
   readonly premises?: Premises;
 }
 
-/** A state of load: current of each line conductor at nominal voltage, charge points at their full setting. */
+/** A state of load: current of each line conductor at nominal voltage, charge points at their full setting. @inline */
 export interface LoadState {
   /** What it is called. */
   readonly name: string;
@@ -87,7 +87,7 @@ export interface LoadState {
   readonly currents: readonly [Amperes, Amperes, Amperes];
 }
 
-/** Facts about premises that decide on surge protection and arc detection. */
+/** Facts about premises that decide on surge protection and arc detection. @inline */
 export interface Premises {
   /** What they are. */
   readonly kind: Fact<
@@ -142,7 +142,7 @@ export interface Findings {
   protectiveArea?: Known<SquareMillimetres>;
 }
 
-/** A group of checks that stands in the contents list of the code. */
+/** A group of checks that stands in the contents list of the code. @inline */
 export interface Listed {
   /** Figures of the contents list that rules of other groups ask for, until those stand in it too. */
   readonly finds: readonly (keyof Findings)[];
@@ -192,7 +192,7 @@ export interface EarthingOption {
   readonly results: readonly CheckResult[];
 }
 
-/** A size of conductor. */
+/** A size of conductor. @inline */
 export interface ConductorSize {
   /** Cross-section, mm². */
   readonly area: SquareMillimetres;

@@ -1,13 +1,13 @@
 import type { UnitOf } from '../units/index.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
-/** An axis of labels, in the order of the print. */
+/** An axis of labels, in the order of the print. @inline */
 export interface LabelAxis<L extends string = string> {
   readonly name: string;
   readonly labels: readonly L[];
 }
 
-/** An axis of numbers with a unit. */
+/** An axis of numbers with a unit. @inline */
 export interface NumberAxis<N extends Name = Name> {
   /** The role from the vocabulary that the numbers play. */
   readonly name: N;
@@ -21,7 +21,7 @@ export interface NumberAxis<N extends Name = Name> {
   readonly below?: 'first';
 }
 
-/** An axis of a table. */
+/** An axis of a table. @inline */
 export type Axis = LabelAxis | NumberAxis;
 
 /** Whether an axis is one of labels. */

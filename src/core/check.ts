@@ -6,7 +6,7 @@ import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
 /** What a check can end in. */
 export type Verdict = 'pass' | 'fail' | 'not-determined' | 'not-required';
 
-/** Which way an input makes a check worse: `up` when a larger value is worse. */
+/** Which way an input makes a check worse: `up` when a larger value is worse. @inline */
 export type Worse = { readonly [N in Name]?: 'up' | 'down' };
 
 /** What all checks have. */
@@ -35,7 +35,7 @@ export interface Comparison<V extends Name = Name, L extends Name = Name> extend
   readonly limit: L;
 }
 
-/** A check that a value lies between two limits. */
+/** A check that a value lies between two limits. @inline */
 export interface Span<V extends Name = Name, L extends Name = Name, M extends Name = Name> extends CheckBasis {
   readonly kind: 'within';
   /** Role of the value. */
@@ -46,7 +46,7 @@ export interface Span<V extends Name = Name, L extends Name = Name, M extends Na
   readonly most: M;
 }
 
-/** A check that a label is one of several. */
+/** A check that a label is one of several. @inline */
 export interface Membership extends CheckBasis {
   readonly kind: 'one-of';
   /** What the label says, in words. */
@@ -128,50 +128,14 @@ export function comparison<V extends Name, L extends SameUnit<V>>(
   return definition;
 }
 
-/**
- * Defines a check that a value lies between two limits of the same unit.
- * @param definition identifier, title, the roles of value and limits, weight, source, caution
- * @returns the check, to be judged by `judge` or on a sheet
- * @example
- * ```ts
- * import { judge, span, volts } from 'ohmwright';
- *
- * const window = span({
- *   id: 'voltage-in-window',
- *   title: 'The voltage lies in the window',
- *   value: 'pointVoltage',
- *   least: 'windowLower',
- *   most: 'windowUpper',
- *   weight: 'rule',
- *   source: { document: 'house rule', provenance: 'definition' },
- * });
- * judge(window, { pointVoltage: volts(226), windowLower: volts(207), windowUpper: volts(253) }).verdict; // => 'pass'
- * ```
- */
+/** Defines a check that a value lies between two limits of the same unit. */
 export function span<V extends Name, L extends SameUnit<V>, M extends SameUnit<V>>(
   definition: Omit<Span<V, L, M>, 'kind'>,
 ): Span<V, L, M> {
   return { ...definition, kind: 'within' };
 }
 
-/**
- * Defines a check that a label is one of several.
- * @param definition identifier, title, what the label says, weight, source, caution
- * @returns the check, to be judged by `judge` or on a sheet
- * @example
- * ```ts
- * import { judge, membership } from 'ohmwright';
- *
- * const type = membership({
- *   id: 'residual-type-allowed',
- *   title: 'The type of the device is allowed',
- *   subject: 'type of the residual current device',
- *   weight: 'rule',
- *   source: { document: 'house rule', provenance: 'definition' },
- * });
- * judge(type, { found: 'AC', allowed: ['A', 'F', 'B'] }).verdict; // => 'fail'
- * ```
- */
+/** Defines a check that a label is one of several. */
 export function membership(definition: Omit<Membership, 'kind'>): Membership {
   return { ...definition, kind: 'one-of' };
 }
@@ -218,7 +182,7 @@ export function alternatives(definition: Omit<Alternatives, 'kind'>): Alternativ
   return { ...definition, kind: 'any-of' };
 }
 
-/** What a check needs in order to be judged. */
+/** What a check needs in order to be judged. @inline */
 export type Evidence<C extends Check> =
   C extends Comparison<infer V, infer L>
     ? { readonly [N in V | L]: Known<Vocabulary[N]> }
@@ -287,10 +251,8 @@ export const reaches = (value: number, limit: number): boolean =>
 
 /**
  * The result of a comparison of two finite numbers.
- * @param c the comparison
  * @param value the value, in the unit of its role
  * @param limit the limit, in the same unit
- * @param because what the values rest on
  */
 export function compared(c: Comparison, value: number, limit: number, because?: string): CheckResult {
   const most = c.kind === 'at-most';
@@ -363,48 +325,13 @@ function anyOf(results: readonly CheckResult[]): Verdict {
   return 'fail';
 }
 
-/**
- * The result of a check that nothing requires here.
- * @param c the check
- * @param reason whether there is no such rule, or it does not apply here
- * @param because why, in words
- * @returns a result that is `not-required`, with its reason
- * @example
- * ```ts
- * import { notRequired, statement } from 'ohmwright';
- *
- * const labelled = statement({
- *   id: 'point-is-labelled',
- *   title: 'The point bears its label',
- *   weight: 'advice',
- *   source: { document: 'house rule', provenance: 'definition' },
- * });
- * notRequired(labelled, 'not-applicable', 'there is no point').verdict; // => 'not-required'
- * ```
- */
+/** The result of a check that nothing requires here. */
 export function notRequired(c: Check, reason: 'no-rule' | 'not-applicable', because: string): CheckResult {
   const { caution: _, ...rest } = head(c);
   return { ...rest, verdict: 'not-required', reason, because };
 }
 
-/**
- * The result of a check that cannot be judged.
- * @param c the check
- * @param gaps what stands in the way
- * @returns a result that is `not-determined`, with its gaps
- * @example
- * ```ts
- * import { notDetermined, statement } from 'ohmwright';
- *
- * const labelled = statement({
- *   id: 'point-is-labelled',
- *   title: 'The point bears its label',
- *   weight: 'advice',
- *   source: { document: 'house rule', provenance: 'definition' },
- * });
- * notDetermined(labelled, { kind: 'fact', fact: 'label', obtain: 'look' }).gaps?.length; // => 1
- * ```
- */
+/** The result of a check that cannot be judged. */
 export function notDetermined(c: Check, ...gaps: Gap[]): CheckResult {
   return { ...head(c), verdict: 'not-determined', gaps };
 }

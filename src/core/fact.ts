@@ -1,6 +1,6 @@
 import type { Source } from './source.js';
 
-/** What a survey knows: a value, and who says so. */
+/** What a survey knows: a value, and who says so. @inline */
 export interface KnownFact<T> {
   readonly state: 'known';
   readonly value: T;
@@ -8,7 +8,7 @@ export interface KnownFact<T> {
   readonly by?: string;
 }
 
-/** What a survey knows within a range. */
+/** What a survey knows within a range. @inline */
 export interface RangeFact<T> {
   readonly state: 'between';
   readonly least: T;
@@ -16,7 +16,7 @@ export interface RangeFact<T> {
   readonly by?: string;
 }
 
-/** What a survey does not know, and how it could be known. */
+/** What a survey does not know, and how it could be known. @inline */
 export interface UnknownFact {
   readonly state: 'unknown';
   readonly obtain?: string;
@@ -160,21 +160,7 @@ export function factValue<T>(name: string, fact: Fact<T>): Known<T> {
     : missing({ kind: 'fact', fact: name, obtain: `known only within a range, ${fact.least} to ${fact.most}` });
 }
 
-/**
- * Applies a function when all its arguments could be had, and collects the reasons otherwise.
- * @param values arguments, each a value or the reasons why there is none
- * @param then what to do with them
- * @returns what the function gives, or every reason why it could not be called
- * @example
- * ```ts
- * import { type Amperes, amperes, factValue, isMissing, known, unknown, whenKnown } from 'ohmwright';
- *
- * const rating = factValue<Amperes>('rating', known(amperes(32)));
- * const load = factValue<Amperes>('load', unknown());
- * whenKnown([rating], (a) => a * 2); // => 64
- * isMissing(whenKnown([rating, load], (a, b) => a - b)); // => true
- * ```
- */
+/** Applies a function when all its arguments could be had, and collects the reasons otherwise. */
 export function whenKnown<const A extends readonly unknown[], R>(
   values: { readonly [K in keyof A]: Known<A[K]> },
   then: (...values: A) => R,

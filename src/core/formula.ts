@@ -2,7 +2,7 @@ import type { Bounds } from '../units/index.js';
 import type { Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
-/** Named constants of an expression, each a number and its canonical unit. */
+/** Named constants of an expression, each a number and its canonical unit. @inline */
 export type Constants = Readonly<Record<string, readonly [value: number, unit: string]>>;
 
 /** What a formula is, apart from its code. */

@@ -15,15 +15,6 @@ const order: readonly Provenance[] = [
 /**
  * The weakest of several provenances, or undefined of none: `memory`, `common-practice`, `derived`, `one-source`,
  * `two-sources`, `definition`.
- * @param all provenances
- * @returns the weakest, or undefined of none
- * @example
- * ```ts
- * import { weakestOf } from 'ohmwright';
- *
- * weakestOf(['two-sources', 'memory', 'derived']); // => 'memory'
- * weakestOf([]); // => undefined
- * ```
  */
 export function weakestOf(all: Iterable<Provenance>): Provenance | undefined {
   const found = new Set(all);
@@ -51,17 +42,7 @@ function ofPrinted(t: Pick<Table, 'source' | 'provenanceOf'>, at: readonly (stri
 /**
  * How well the figure is known that a look-up gives: the weakest provenance among the cells that it draws on. Undefined
  * where the table has no cell for these keys.
- * @param t a table
  * @param keys its keys, labels or numbers in their canonical units
- * @returns the provenance, or undefined where there is no cell
- * @example
- * ```ts
- * import { cellProvenance, squareMillimetres } from 'ohmwright';
- * import { table4D5 } from 'ohmwright/bs7671';
- *
- * cellProvenance(table4D5, { method: 'C', conductorArea: squareMillimetres(1.5) }); // => 'one-source'
- * cellProvenance(table4D5, { method: 'C', conductorArea: squareMillimetres(6) }); // => 'memory'
- * ```
  */
 export function cellProvenance(
   t: Pick<Table, 'axes' | 'source' | 'provenanceOf' | 'find' | 'offers'>,

@@ -278,23 +278,7 @@ export function restsOn(sheet: SheetDocument): readonly RestsOn[] {
   return found;
 }
 
-/**
- * The definitions of one provenance that the judged results of a sheet rest on, each once.
- * @param sheet a written sheet
- * @param provenance the provenance, such as `memory`
- * @returns the definitions, each once, in the order of the sheet
- * @example
- * ```ts
- * import { amperes, basisOf, recorder, writeSheet } from 'ohmwright';
- * import { deviceCarriesLoad } from 'ohmwright/bs7671';
- *
- * const sheet = recorder('Device');
- * const designCurrent = sheet.given('designCurrent', amperes(32));
- * sheet.check(deviceCarriesLoad, { designCurrent, deviceRating: sheet.given('deviceRating', amperes(40)) });
- *
- * basisOf(writeSheet(sheet), 'two-sources').map((b) => b.id); // => ['device-carries-load']
- * ```
- */
+/** The definitions of one provenance that the judged results of a sheet rest on, each once. */
 export function basisOf(sheet: SheetDocument, provenance: Provenance): readonly Basis[] {
   const judged = restsOn(sheet).filter((r) => r.result.verdict === 'pass' || r.result.verdict === 'fail');
   return once(judged.flatMap((r) => r.basis)).filter((b) => b.provenance === provenance);

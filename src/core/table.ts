@@ -34,7 +34,7 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
   readonly notes?: readonly string[];
 }
 
-/** A table as it is written down: as its definition, with shorter forms of columns and rows. */
+/** A table as it is written down: as its definition, with shorter forms of columns and rows. @inline */
 export interface PrintedTable<A extends readonly Axis[] = readonly Axis[], O extends Name = Name>
   extends Omit<TableDefinition<A, O>, 'columns' | 'rows'> {
   /** As in the definition; absent where every combination of labels has a column, or the rows have head lines. */
@@ -46,14 +46,14 @@ export interface PrintedTable<A extends readonly Axis[] = readonly Axis[], O ext
   readonly rows: TableDefinition['rows'] | string;
 }
 
-/** What tables of one form have in common. */
+/** What tables of one form have in common. @inline */
 export interface TableForm<A extends readonly Axis[] = readonly Axis[], O extends Name = Name>
   extends Pick<PrintedTable<A, O>, 'axes' | 'columns' | 'cell' | 'unit' | 'per' | 'printed' | 'notes'> {
   /** The publication that prints them, where it is one. */
   readonly source?: Pick<Source, 'document' | 'edition'>;
 }
 
-/** A table of a form: what is its own. */
+/** A table of a form: what is its own. @inline */
 export interface TableOfForm
   extends Pick<PrintedTable, 'id' | 'title' | 'columns' | 'rows' | 'provenanceOf' | 'notes'> {
   /** Where it stands; what the form does not say of it. */
@@ -67,7 +67,7 @@ export type KeyOf<X> = X extends { readonly labels: readonly (infer L)[] }
     ? Vocabulary[N]
     : never;
 
-/** The keys of a look-up: one for each axis, by its name. */
+/** The keys of a look-up: one for each axis, by its name. @inline */
 export type Keys<A extends readonly Axis[]> = { readonly [X in A[number] as X['name']]: KeyOf<X> };
 
 /** A table, with its typed look-ups. */

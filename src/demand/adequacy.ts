@@ -23,7 +23,7 @@ import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
 import type { DemandRules, SupplyRules } from './rules.js';
 
-/** What is left on one line. */
+/** What is left on one line. @inline */
 export interface LineHeadroom {
   readonly line: Line;
   /** Maximum demand, A. */
@@ -34,14 +34,14 @@ export interface LineHeadroom {
   readonly headroomWithoutPoints: Known<Amperes>;
 }
 
-/** The largest setting of one charge point that fits without a load control. */
+/** The largest setting of one charge point that fits without a load control. @inline */
 export interface FittingSetting {
   readonly point: string;
   /** Largest whole-ampere setting from 6 A to 32 A, every other point at its own; 0 when not even 6 A fits. */
   readonly setting: Known<Amperes>;
 }
 
-/** Whether a limiter at the origin would help. */
+/** Whether a limiter at the origin would help. @inline */
 export interface LimiterAdvice {
   /** Limit at which it would be set, A: the least of the ratings in the way. */
   readonly limit: Known<Amperes>;
@@ -187,14 +187,7 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
     : { limit, ...found };
 }
 
-/**
- * Adequacy of a projection whose demand is known already.
- * @param rules what the supply is judged by
- * @param c the projection of the installation
- * @param demand its demand by all methods
- * @param sheet where the calculation is written
- * @returns results by element of the supply, and the decision
- */
+/** Adequacy of a projection whose demand is known already. */
 export function adequacyOfCase(rules: SupplyRules, c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
   const part = sheet.part('Adequacy of the supply');
   const lines = c.lines.map((line) => governingOn(demand, line));

@@ -4,7 +4,7 @@ import type { LineDemand } from './demand.js';
 import type { DemandCase } from './loads.js';
 import type { SupplyRules } from './rules.js';
 
-/** What another supply would change. */
+/** What another supply would change. @inline */
 export interface SupplyChange {
   readonly change: 'larger-fuse' | 'three-phase';
   /** Rating of the cut-out fuse, A. */

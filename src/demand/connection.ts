@@ -1,7 +1,7 @@
 import type { CheckResult, Known, Source } from '../core/index.js';
 import type { Amperes, Volts } from '../units/index.js';
 
-/** A device that a network operator wants to know of. */
+/** A device that a network operator wants to know of. @inline */
 export interface ConnectedDevice {
   readonly id: string;
   readonly kind: 'charge-point' | 'heat-pump' | 'generation' | 'storage';
@@ -14,7 +14,7 @@ export interface ConnectedDevice {
   readonly isNew: boolean;
 }
 
-/** Charge points that one control holds to a common limit. */
+/** Charge points that one control holds to a common limit. @inline */
 export interface JointLimit {
   /** Name of the control. */
   readonly name: string;
@@ -49,7 +49,7 @@ export interface ConnectionFacts {
   readonly completed?: string;
 }
 
-/** What has to be done, and by when. */
+/** What has to be done, and by when. @inline */
 export interface Duty {
   readonly id: string;
   readonly what: string;

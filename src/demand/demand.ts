@@ -10,7 +10,7 @@ import { halfHourReadings } from './methods/measured.js';
 import { daysCovered } from './methods/readings.js';
 import type { DemandRules } from './rules.js';
 
-/** Demand on one line by one method. */
+/** Demand on one line by one method. @inline */
 export interface LineDemand {
   readonly line: Line;
   /** Demand without the charge points, A. */
@@ -23,7 +23,7 @@ export interface LineDemand {
   readonly power: Known<VoltAmperes>;
 }
 
-/** What one method says. */
+/** What one method says. @inline */
 export interface MethodResult {
   readonly method: string;
   readonly title: string;

@@ -16,7 +16,7 @@ import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
 import type { DemandRules } from './rules.js';
 
-/** What a feeder has to carry, and whether the boards that it feeds are made for it. */
+/** What a feeder has to carry, and whether the boards that it feeds are made for it. @inline */
 export interface FeederDemand {
   readonly run: string;
   /** Demand of what is below it, by every method that knows a part of an installation. */
@@ -55,24 +55,6 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
 /**
  * The demand on a feeder, of what is below it alone: load controls count that act on boards below it, not one at the
  * origin, which does not see where the current goes.
- * @param rules methods, formulas and checks by which demand is found and judged, from a wiring code
- * @param installation the installation
- * @param runId name of the feeder
- * @param options premises and what else changes a demand; what a meter at the origin says does not count here
- * @param sheet where the calculation is written; nowhere when absent
- * @returns plain data
- * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each
- * problem
- * @example
- * ```ts
- * import garage from './garage-submain.json' with { type: 'json' };
- * import { bs7671Demand } from 'ohmwright/bs7671';
- * import { feederDemandOf } from 'ohmwright/demand';
- * import { readSurvey } from 'ohmwright/io';
- *
- * const { installation } = readSurvey(garage);
- * feederDemandOf(bs7671Demand, installation, 'garage submain', { premises: 'dwelling' }).worst; // => 21.32
- * ```
  */
 export function feederDemandOf(
   rules: DemandRules,
@@ -116,22 +98,7 @@ function judgeSwitch(rules: DemandRules, board: Board, found: LineDemand, sheet:
   return part.check(rules.supply.mainSwitch, { demand, mainSwitchRating });
 }
 
-/**
- * Whether charge points below a feeder ask more of it than it carries, and whether holding them back would cure that.
- * @param feeder demand of a feeder
- * @returns `carries` as it is, `limiter-helps` when the load without the points is carried, `too-small`, or `not-
- * determined`
- * @example
- * ```ts
- * import garage from './garage-submain.json' with { type: 'json' };
- * import { bs7671Demand } from 'ohmwright/bs7671';
- * import { feederAdvice, feederDemandOf } from 'ohmwright/demand';
- * import { readSurvey } from 'ohmwright/io';
- *
- * const { installation } = readSurvey(garage);
- * feederAdvice(feederDemandOf(bs7671Demand, installation, 'garage submain', { premises: 'dwelling' })); // => 'carries'
- * ```
- */
+/** Whether charge points below a feeder ask more of it than it carries, and whether holding them back would cure that. */
 export function feederAdvice({
   worst,
   existing,

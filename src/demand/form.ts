@@ -5,7 +5,7 @@ import type { ConnectionDecision, ConnectionFacts } from './connection.js';
 import type { Demand } from './demand.js';
 import type { NotificationOptions } from './notification-options.js';
 
-/** A field of a notification. */
+/** A field of a notification. @inline */
 export type FormField =
   | {
       readonly id: string;
@@ -63,7 +63,7 @@ function deviceFields(facts: ConnectionFacts, options: NotificationOptions): rea
     ]);
 }
 
-/** What the entries of a form are filled from. */
+/** What the entries of a form are filled from. @inline */
 export interface FormCase {
   /** The installation with the charge points wanted. */
   readonly installation: Installation;
@@ -77,7 +77,7 @@ export interface FormCase {
   readonly options: NotificationOptions;
 }
 
-/** An entry of a form: the fields that the survey fills, and those that are missing. */
+/** An entry of a form: the fields that the survey fills, and those that are missing. @inline */
 export type FormEntry = (c: FormCase) => readonly FormField[];
 
 /** Entries that forms of network operators have in common. */

@@ -12,7 +12,7 @@ import {
 } from '../installation/index.js';
 import { type Amperes, amperes, invalidInput, type Problem } from '../units/index.js';
 
-/** A load as the demand methods see it. */
+/** A load as the demand methods see it. @inline */
 export interface DemandLoad {
   readonly id: string;
   readonly purpose: Purpose;
@@ -31,7 +31,7 @@ export interface DemandLoad {
   readonly isNew: boolean;
 }
 
-/** A charge point as the demand methods see it. */
+/** A charge point as the demand methods see it. @inline */
 export interface DemandPoint {
   readonly id: string;
   /** Largest current that it is set to, A per line. */
@@ -45,7 +45,7 @@ export interface DemandPoint {
   readonly isNew: boolean;
 }
 
-/** A load control that acts on a board. */
+/** A load control that acts on a board. @inline */
 export interface DemandControl {
   readonly name: string;
   readonly board: string;
@@ -55,7 +55,7 @@ export interface DemandControl {
   readonly controls: readonly string[];
 }
 
-/** The loads of an installation as the demand methods see them: one projection of the tree. */
+/** The loads of an installation as the demand methods see them: one projection of the tree. @inline */
 export interface DemandCase {
   readonly installation: Installation;
   /** Line conductors of the supply; those in use where their number is not known. */
@@ -219,22 +219,7 @@ function addControl(
   walk.controls.push({ name: control.name, board: board.id, limit: upper(control.limit), controls: control.controls });
 }
 
-/**
- * The loads, charge points, sources and load controls of an installation, as the demand methods see them.
- * @param installation the installation
- * @returns the projection that the methods read
- * @throws CalculationError `invalid-input` with the path of each unknown purpose, negative current, and line
- * conductor
- * that does not exist
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { demandCase } from 'ohmwright/demand';
- * import { readSurvey } from 'ohmwright/io';
- *
- * demandCase(readSurvey(survey).installation).loads.length; // => 4
- * ```
- */
+/** The loads, charge points, sources and load controls of an installation, as the demand methods see them. */
 export function demandCase(installation: Installation): DemandCase {
   const { supply, board } = installation;
   const phases = supply.phases.state === 'known' ? supply.phases.value : undefined;

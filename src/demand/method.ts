@@ -3,10 +3,10 @@ import type { Line, Purpose } from '../installation/index.js';
 import type { Amperes, Ratio, WattHours } from '../units/index.js';
 import type { DemandCase, DemandLoad } from './loads.js';
 
-/** What premises a demand is for; guide tables differ by it. */
+/** What premises a demand is for; guide tables differ by it. @inline */
 export type Premises = 'dwelling' | 'small-shop' | 'small-hotel' | 'other';
 
-/** One half-hour reading of the supply meter. */
+/** One half-hour reading of the supply meter. @inline */
 export interface HalfHourReading {
   /** Start of the half-hour, ISO 8601 with its offset: `2026-01-05T17:30:00Z`. */
   readonly start: string;
@@ -44,7 +44,7 @@ export interface DemandOptions {
   };
 }
 
-/** Whether a method may be used here, and why. */
+/** Whether a method may be used here, and why. @inline */
 export type Applicability =
   | { readonly verdict: 'applicable' }
   | { readonly verdict: 'not-applicable'; readonly because: string }

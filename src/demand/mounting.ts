@@ -13,7 +13,7 @@ export interface Mounting {
   readonly gasMeter?: Fact<Millimetres>;
 }
 
-/** A part of a charge point whose height is asked for. */
+/** A part of a charge point whose height is asked for. @inline */
 export type MountingPart = 'outlet' | 'controls' | 'display';
 
 /** Heights that a guide asks of charge points: a value. */

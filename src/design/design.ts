@@ -11,7 +11,7 @@ import { type Permitted, permitted } from './permitted.js';
 import { pinned, rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
 
-/** A circuit that could be built: a cable of one size behind a device of one rating. */
+/** A circuit that could be built: a cable of one size behind a device of one rating. @inline */
 export interface Candidate {
   /** Place of the cable among the choices, from 0. */
   readonly choice: number;
@@ -23,7 +23,7 @@ export interface Candidate {
   readonly rating: Amperes;
 }
 
-/** A candidate that was not accepted. */
+/** A candidate that was not accepted. @inline */
 export interface PassedOver {
   readonly candidate: Candidate;
   /** Whether it fails, or could not be judged. */

@@ -7,7 +7,7 @@ import type { TestSheet } from './test-sheet.js';
 /** Readings that came back, by the names on the test sheet: numbers in the unit of the sheet, or yes and no. */
 export type Readings = Readonly<Record<string, number | boolean>>;
 
-/** Two readings, or a reading and a calculation, that cannot both be right. */
+/** Two readings, or a reading and a calculation, that cannot both be right. @inline */
 export interface Contradiction {
   readonly id:
     | 'loop-below-external'

@@ -3,7 +3,7 @@ import { type Amount, type Gap, isMissing, type Known, whenKnown } from '../core
 import type { Run } from '../installation/index.js';
 import type { Celsius, Ohms } from '../units/index.js';
 
-/** A limit of a reading. */
+/** A limit of a reading. @inline */
 export interface ReadingLimit {
   readonly kind: 'at-most' | 'at-least' | 'must-not-trip';
   /** The limit; absent where only a statement is asked. */
@@ -13,7 +13,7 @@ export interface ReadingLimit {
   readonly thumb?: true;
 }
 
-/** One reading of a test: what it should be and how far it may go. */
+/** One reading of a test: what it should be and how far it may go. @inline */
 export interface PlannedReading {
   /** Name under which the reading is handed back. */
   readonly id: string;
@@ -27,7 +27,7 @@ export interface PlannedReading {
   readonly note?: string;
 }
 
-/** What a test sheet is made for. */
+/** What a test sheet is made for. @inline */
 export interface TestSheetInput {
   /** The wiring code, for its tests. */
   readonly code: WiringCode;

@@ -65,19 +65,7 @@ function walk(node: unknown, meet: (range: RangeFact<number>, key: string, paren
   return into(node, '', {}, '');
 }
 
-/**
- * Facts of an installation that are known only within a range, in the order of the tree.
- * @param installation the installation
- * @returns each such fact with its role, unit and ends
- * @example
- * ```ts
- * import garage from './garage-submain.json' with { type: 'json' };
- * import { rangesOf } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- *
- * rangesOf(readSurvey(garage).installation)[0]?.role; // => 'externalImpedance'
- * ```
- */
+/** Facts of an installation that are known only within a range, in the order of the tree. */
 export function rangesOf(installation: Installation): readonly Range[] {
   const found: Range[] = [];
   walk(installation, (range, key, parent, where) => {

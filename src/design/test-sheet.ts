@@ -4,7 +4,7 @@ import { type Gap, isMissing, type Source } from '../core/index.js';
 import type { PlannedReading, TestSheetInput } from './planned-reading.js';
 import { readingsOf } from './test-readings.js';
 
-/** One test in its place. */
+/** One test in its place. @inline */
 export interface PlannedTest {
   readonly kind: TestKind;
   /** Place in the order, from 1. */

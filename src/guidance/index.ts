@@ -4,7 +4,7 @@
  * @module ohmwright/guidance
  */
 export { buildingMounting } from './approved-document-m/heights.js';
-export { electrodeInSoil, type Soil } from './bs7430/electrode-in-soil.js';
+export { electrodeInSoil } from './bs7430/electrode-in-soil.js';
 export { codeOfPracticeMounting } from './charging-code-of-practice/heights.js';
 export * from './definitions.js';
 export { buildingCurve, buildingCurveSecondReading } from './din18015/building-load.js';

@@ -1,7 +1,7 @@
 import type { Fact } from '../core/index.js';
 import type { Celsius, KelvinMetresPerWatt, Metres, OhmsPerMetre, SquareMillimetres } from '../units/index.js';
 
-/** How a cable is built, in the trade's words. */
+/** How a cable is built, in the trade's words. @inline */
 export type CableConstruction =
   | 'flat-twin-and-earth' // BS 6004, thermoplastic, bare protective conductor smaller than the lines
   | 'single-core' // non-armoured, in conduit, trunking, on tray or clipped
@@ -9,13 +9,13 @@ export type CableConstruction =
   | 'armoured' // multicore, steel-wire armour
   | 'flexible';
 
-/** What a conductor is made of. */
+/** What a conductor is made of. @inline */
 export type ConductorMaterial = 'copper' | 'aluminium';
 
 /** Insulation, by the largest conductor temperature it allows: thermoplastic 70 °C, thermosetting 90 °C. */
 export type Insulation = 'thermoplastic-70' | 'thermosetting-90' | 'thermosetting-60';
 
-/** What serves as protective conductor. */
+/** What serves as protective conductor. @inline */
 export type ProtectiveConductorKind =
   | 'core'
   | 'bare-core'
@@ -50,7 +50,7 @@ export interface Cable {
   readonly protectiveMaterial?: ConductorMaterial | 'steel';
 }
 
-/** Reference method of installation, as the tables name it. */
+/** Reference method of installation, as the tables name it. @inline */
 export type ReferenceMethod =
   | 'A'
   | 'A1'
@@ -70,7 +70,7 @@ export type ReferenceMethod =
   | '102'
   | '103';
 
-/** How grouped circuits lie. */
+/** How grouped circuits lie. @inline */
 export type GroupArrangement =
   | 'bunched' // in air, on a surface, embedded or enclosed
   | 'single-layer-wall'
@@ -101,7 +101,7 @@ export interface Group {
   readonly overloads?: 'simultaneous' | 'not-simultaneous';
 }
 
-/** How flexible cable lies on a drum, as the tables name it. */
+/** How flexible cable lies on a drum, as the tables name it. @inline */
 export type Drum =
   | 'radial, ventilated'
   | 'radial, unventilated'

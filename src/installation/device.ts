@@ -1,14 +1,14 @@
 import type { Fact } from '../core/index.js';
 import type { Amperes, Seconds } from '../units/index.js';
 
-/** Product standard and type of an overcurrent device. Old ones are here because old boards are. */
+/** Product standard and type of an overcurrent device. Old ones are here because old boards are. @inline */
 export type OvercurrentKind =
   | { readonly standard: 'EN 60898'; readonly type: 'B' | 'C' | 'D' }
   | { readonly standard: 'EN 61009'; readonly type: 'B' | 'C' | 'D' }
   | { readonly standard: 'BS 3871'; readonly type: '1' | '2' | '3' }
   | { readonly standard: 'BS 88-2' | 'BS 88-3' | 'BS 1361' | 'BS 1362' | 'BS 3036' };
 
-/** Where a device stands: an RCD at the origin, at the board and inside the point are different facts. */
+/** Where a device stands: an RCD at the origin, at the board and inside the point are different facts. @inline */
 export type DevicePosition = 'origin-of-installation' | 'origin-of-circuit' | 'along-circuit' | 'inside-equipment';
 
 /** An overcurrent device: fuse, circuit-breaker, or the overcurrent part of an RCBO. */
@@ -47,7 +47,7 @@ export interface ResidualDevice {
   readonly pointsServed?: number;
 }
 
-/** A switch-disconnector or main switch. */
+/** A switch-disconnector or main switch. @inline */
 export interface Switch {
   /** Rated current, A. */
   readonly rating: Fact<Amperes>;

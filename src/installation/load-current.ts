@@ -3,17 +3,7 @@ import { type Amperes, amperes } from '../units/index.js';
 import type { ChargePoint, Line, Load } from './load.js';
 import { type Board, outletsBelow, type Run } from './tree.js';
 
-/**
- * Whether an outlet feeds in rather than draws.
- * @param o a load or a charge point
- * @returns true for generation and for a point that feeds back
- * @example
- * ```ts
- * import { amperes, isSource, known } from 'ohmwright';
- *
- * isSource({ kind: 'load', id: 'roof', purpose: 'generation', lines: ['L1'], current: known(amperes(16)) }); // => true
- * ```
- */
+/** Whether an outlet feeds in rather than draws. */
 export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
 
 const sumOf = (outlets: readonly (Load | ChargePoint)[], line: Line): Known<number> =>
@@ -35,19 +25,6 @@ const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
 /**
  * Current of one line conductor of a run by what it feeds, without diversity: consumers with load controls at their
  * limits, or generation where that is the larger.
- * @param run a circuit or a feeder
- * @param line the line conductor
- * @returns the current, A, or the facts that are missing
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { lineCurrentOf, pathTo } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- * import { withAllWanted } from 'ohmwright/site';
- *
- * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
- * path && lineCurrentOf(path.run, 'L1'); // => 32
- * ```
  */
 export function lineCurrentOf(run: Run, line: Line): Known<number> {
   const outlets = outletsBelow(run);
@@ -78,18 +55,6 @@ export function lineCurrentOf(run: Run, line: Line): Known<number> {
 /**
  * Current of a run by what it feeds: the sum of loads and charge-point settings on the line most loaded, without
  * diversity; charge points under a load control count with its limit; generation counts where it is the larger.
- * @param run a circuit or a feeder
- * @returns the current, A per line, or the facts that are missing
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { connectedCurrentOf, pathTo } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- * import { withAllWanted } from 'ohmwright/site';
- *
- * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
- * path && connectedCurrentOf(path.run); // => 32
- * ```
  */
 export function connectedCurrentOf(run: Run): Known<Amperes> {
   const lines = run.lines.map((line) => lineCurrentOf(run, line));

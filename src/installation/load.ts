@@ -51,7 +51,7 @@ export interface Load {
   readonly standardCircuit?: boolean;
 }
 
-/** How an outdoor charge point on a PME supply is to be made safe; names of our own for the permitted arrangements. */
+/** How an outdoor charge point on a PME supply is to be made safe; names of our own for the permitted arrangements. @inline */
 export type ChargePointEarthing =
   | 'balanced-three-phase'
   | 'low-electrode'

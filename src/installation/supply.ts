@@ -2,12 +2,13 @@ import type { Fact } from '../core/index.js';
 import type { Amperes, Hertz, Metres, OhmMetres, Ohms, SquareMillimetres, Volts } from '../units/index.js';
 import type { OvercurrentDevice } from './device.js';
 
-/** Earthing system of the supply. TN-C-S with a combined conductor in the street is what the trade calls PME. */
+/** Earthing system of the supply. TN-C-S with a combined conductor in the street is what the trade calls PME. @inline */
 export type EarthingSystem = 'TN-S' | 'TN-C-S' | 'TT' | 'IT';
 
 /**
  * How an earthing conductor is laid: above ground or buried, and what it is protected against; `buried-protected` is
  * against corrosion and mechanical damage.
+ * @inline
  */
 export type EarthingConductorLaid =
   | 'above-ground'

@@ -107,44 +107,13 @@ export function pathTo(installation: Installation, id: string): Path | undefined
   return pathsOf(installation).find((p) => p.run.id === id);
 }
 
-/**
- * Loads and charge points fed through a run or a board, in the order of the tree.
- * @param from a run or a board
- * @returns the outlets, each once
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { outletsBelow } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- *
- * outletsBelow(readSurvey(survey).installation.board).length; // => 4
- * ```
- */
+/** Loads and charge points fed through a run or a board, in the order of the tree. */
 export function outletsBelow(from: Run | Board): readonly (Load | ChargePoint)[] {
   if ('runs' in from) return from.runs.flatMap(outletsBelow);
   return from.feeds.flatMap((o) => (o.kind === 'board' ? outletsBelow(o) : [o]));
 }
 
-/**
- * The installation with one run replaced, everything else as it was.
- * @param installation the installation
- * @param id name of the run
- * @param change what the run becomes
- * @returns a new installation; the given one is not changed
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { known, metres, pathTo, withRun } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- *
- * const { installation } = readSurvey(survey);
- * const longer = withRun(installation, 'cooker', (run) => ({
- *   ...run,
- *   stretches: run.stretches.map((stretch) => ({ ...stretch, length: known(metres(12)) })),
- * }));
- * pathTo(longer, 'cooker')?.run.stretches[0]?.length; // => { state: 'known', value: 12 }
- * ```
- */
+/** The installation with one run replaced, everything else as it was. */
 export function withRun(installation: Installation, id: string, change: (run: Run) => Run): Installation {
   const inBoard = (board: Board): Board => ({
     ...board,

@@ -14,36 +14,14 @@ function parts(day: string, path: string): readonly [year: number, month: number
 
 /**
  * The day that lies a number of days after another.
- * @param day `yyyy-mm-dd`
  * @param days whole days, 0 and up
- * @param path what the day is called in an error
- * @returns the day, `yyyy-mm-dd`
- * @throws CalculationError `invalid-input` when it is no day of the calendar
- * @example
- * ```ts
- * import { daysAfter } from 'ohmwright/networks';
- *
- * daysAfter('2026-11-25', 28); // => '2026-12-23'
- * daysAfter('2026-02-30', 28); // throws invalid-input
- * ```
  */
 export function daysAfter(day: string, days: number, path = 'day'): string {
   const [year, month, date] = parts(day, path);
   return iso(new Date(Date.UTC(year, month - 1, date + days)));
 }
 
-/**
- * The same day of the next calendar month, or its last day where there is none.
- * @param day `yyyy-mm-dd`
- * @returns the day, `yyyy-mm-dd`
- * @throws CalculationError `invalid-input` when it is no day of the calendar
- * @example
- * ```ts
- * import { monthAfter } from 'ohmwright/networks';
- *
- * monthAfter('2027-01-31'); // => '2027-02-28'
- * ```
- */
+/** The same day of the next calendar month, or its last day where there is none. */
 export function monthAfter(day: string): string {
   const [year, month, date] = parts(day, 'day');
   return iso(new Date(Date.UTC(year, month, Math.min(date, lastOf(year, month + 1)))));

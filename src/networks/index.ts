@@ -6,12 +6,9 @@
  */
 export { germany } from './de-network/connection-rules.js';
 export * from './definitions.js';
-export * from './due-dates.js';
 export { afterDiversity } from './gb-network/after-diversity.js';
-export { connectionProcess } from './gb-network/connection-checks.js';
 export { greatBritain } from './gb-network/connection-rules.js';
-export * from './gb-network/distributors.js';
-export { type MeterPoint, meterPointCheckDigit, readMeterPoint } from './gb-network/meter-point.js';
+export { meterPointCheckDigit, readMeterPoint } from './gb-network/meter-point.js';
 export { servicesOf } from './gb-network/service-fuses.js';
 export { smartChargingPeak } from './gb-smart-charging/peak-hours.js';
 export { riserMethod } from './nfc14100/riser-simultaneity.js';

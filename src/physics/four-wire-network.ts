@@ -2,7 +2,7 @@ import { procedure } from '../core/index.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { add, type Complex, complex, conjugate, divide, magnitude, multiply, polar, subtract } from './complex.js';
 
-/** A load on one line conductor of a node. */
+/** A load on one line conductor of a node. @inline */
 export type NodeLoad =
   | {
       /** Holds its current, A, at an angle behind its own voltage, radians. */
@@ -43,7 +43,7 @@ export interface FourWireNetwork {
   readonly sections: readonly FourWireSection[];
 }
 
-/** Voltages and currents of a solved network. */
+/** Voltages and currents of a solved network. @inline */
 export interface FourWireSolution {
   /** Voltage line to neutral at the far end of each section, V. */
   readonly voltages: readonly (readonly [number, number, number])[];
@@ -167,7 +167,7 @@ const solution = (ends: readonly Complex[][], flows: readonly Complex[][], sweep
   sweeps,
 });
 
-/** What `voltageInNetwork` reads: a network, and the place whose voltage is wanted. */
+/** What `voltageInNetwork` reads: a network, and the place whose voltage is wanted. @inline */
 export interface NetworkPlace {
   readonly network: FourWireNetwork;
   /** Place of the section in the list. */

@@ -10,14 +10,11 @@ export * from './fault-current.js';
 export {
   type FourWireNetwork,
   type FourWireSection,
-  type FourWireSolution,
-  type NetworkPlace,
-  type NodeLoad,
   solveRadial,
   voltageInNetwork,
 } from './four-wire-network.js';
 export * from './loop.js';
-export * from './lost-pen-network.js';
+export { type LostPenCase, lostPen, lostPenSolved, windowSight } from './lost-pen-network.js';
 export * from './meshed-peak.js';
 export * from './open-pen.js';
 export * from './ring.js';

@@ -1,7 +1,7 @@
 import { procedure } from '../core/index.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 
-/** A load behind a lost PEN conductor, unity power factor. */
+/** A load behind a lost PEN conductor, unity power factor. @inline */
 export interface LostPenLoad {
   /** Line conductor that it is on; 1 on a single phase. */
   readonly line: 1 | 2 | 3;
@@ -25,7 +25,7 @@ export interface LostPenCase {
   readonly sourceElectrode?: number;
 }
 
-/** What stands after the break. */
+/** What stands after the break. @inline */
 export interface LostPenState {
   /** Voltage of exposed metal to remote earth, V. */
   readonly touchVoltage: number;
@@ -183,7 +183,7 @@ export const lostPenSolved = /* @__PURE__ */ procedure({
   run: (c: LostPenCase) => lostPen(c).touchVoltage,
 });
 
-/** What a monitor between one line and neutral makes of a lost PEN conductor. */
+/** What a monitor between one line and neutral makes of a lost PEN conductor. @inline */
 export interface WindowSight {
   /** Voltage of exposed metal, V. */
   readonly touchVoltage: number;

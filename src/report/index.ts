@@ -9,6 +9,6 @@ export { recordBlocks } from './records.js';
 export { renderHtml } from './render-html.js';
 export { renderMarkdown } from './render-markdown.js';
 export { renderText } from './render-text.js';
-export { comparisonWords, gapWords, sheetBlocks } from './sheet.js';
+export { sheetBlocks } from './sheet.js';
 export * from './svg/index.js';
 export { testSheetBlocks } from './test-sheet.js';

@@ -1,6 +1,8 @@
 import type { PassedOver } from '../design/index.js';
 import { kindWords, sizeWords } from '../installation/marking.js';
-import type { FeederPlan, Night, PointPlan } from '../site/index.js';
+import type { PointPlan } from '../site/index.js';
+import type { Night } from '../site/night.js';
+import type { FeederPlan } from '../site/plan.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
 import { checks } from './plan-checks.js';

@@ -1,4 +1,5 @@
-import type { Charged, Night, NightLoad, OptionPlan, PointPlan, VehicleNight } from '../site/index.js';
+import type { OptionPlan, PointPlan } from '../site/index.js';
+import type { Charged, Night, NightLoad, VehicleNight } from '../site/night.js';
 import { formatIn } from '../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from './block.js';
 import { gapWords } from './sheet.js';

@@ -1,4 +1,5 @@
-import type { Hours, Item } from '../site/index.js';
+import type { Hours } from '../site/hours.js';
+import type { Item } from '../site/quantities.js';
 import { type Block, grid, heading } from './block.js';
 
 /** Hours to the hundredth. */

@@ -17,17 +17,7 @@ const inPercent: ReadonlySet<string> = new Set(['dropRatio', 'dropLimit']);
 const amount = (a: Amount | Written): string =>
   inPercent.has(a.name) ? `${formatIn(a.value * 100, '1', 4)} %` : formatIn(a.value, a.unit, 4);
 
-/**
- * Why a value could not be had, in words.
- * @param gap what stands in the way
- * @returns a phrase for a person
- * @example
- * ```ts
- * import { gapWords } from 'ohmwright/report';
- *
- * gapWords({ kind: 'fact', fact: 'cutOutRating', obtain: 'read its label' }); // => 'rating of the service cut-out fuse is not known (read its label)'
- * ```
- */
+/** Why a value could not be had, in words. */
 export function gapWords(gap: Gap): string {
   switch (gap.kind) {
     case 'fact':
@@ -57,27 +47,7 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
     ? `${line.gives.symbol} = ${amount(line.gives)}`
     : `not determined: ${line.blocked.map(gapWords).join('; ')}`;
 
-/**
- * What was compared in a check, in figures.
- * @param r the result
- * @returns a phrase for a person; empty where nothing was compared
- * @example
- * ```ts
- * import { amperes, comparison, judge } from 'ohmwright';
- * import { comparisonWords } from 'ohmwright/report';
- *
- * const carries = comparison({
- *   id: 'device-carries-load',
- *   title: 'The device carries the load',
- *   kind: 'at-least',
- *   value: 'deviceRating',
- *   limit: 'designCurrent',
- *   weight: 'rule',
- *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
- * });
- * comparisonWords(judge(carries, { deviceRating: amperes(32), designCurrent: amperes(30) })); // => '32 A against 30 A, margin 6.7 %'
- * ```
- */
+/** What was compared in a check, in figures. */
 export function comparisonWords(r: CheckResult): string {
   if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ') || alternativeWords(r);
   const more = r.because ? ` (${r.because})` : '';

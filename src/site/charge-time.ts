@@ -5,7 +5,7 @@ import { chargePowerFromCurrent, chargeTimeAtPower } from './formulas.js';
 import { stayOf } from './stay.js';
 import type { VehicleNeed } from './survey.js';
 
-/** How long a vehicle takes to charge at full current, and whether that is before it leaves. */
+/** How long a vehicle takes to charge at full current, and whether that is before it leaves. @inline */
 export interface ChargeTime {
   /** Time at the full current that point and vehicle share, s; absent when a fact is missing. */
   readonly seconds?: number;
@@ -17,14 +17,7 @@ export interface ChargeTime {
   readonly about: string;
 }
 
-/**
- * Time to charge at the full current that point and vehicle share, nominal voltage, nothing else limiting it.
- * @param point the charge point
- * @param need what the vehicle needs
- * @param voltage nominal voltage line to neutral, V, above 0
- * @param sheet where it is worked out
- * @returns time, s, and the power that it rests on, or what is missing
- */
+/** Time to charge at the full current that point and vehicle share, nominal voltage, nothing else limiting it. */
 export function chargeTimeOf(point: ChargePoint, need: VehicleNeed, voltage: Volts, sheet: Sheet): ChargeTime {
   const setting = point.setting.state === 'known' ? point.setting.value : undefined;
   const onBoard = need.onBoardCurrent.state === 'known' ? need.onBoardCurrent.value : undefined;

@@ -1,4 +1,5 @@
-import type { DemandOptions, Premises } from '../demand/index.js';
+import type { DemandOptions } from '../demand/index.js';
+import type { Premises } from '../demand/method.js';
 import type { Survey } from './survey.js';
 
 /** The premises as the guide tables of demand name them. */

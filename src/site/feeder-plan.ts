@@ -1,5 +1,5 @@
 import { isMissing, overall, type Recorder } from '../core/index.js';
-import { feederDemandOf } from '../demand/index.js';
+import { feederDemandOf } from '../demand/feeder.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';

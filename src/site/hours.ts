@@ -4,7 +4,7 @@ import type { ItemFacts } from './quantities.js';
 import type { WorkFacts } from './survey.js';
 import type { Task, WorkRules } from './work-rules.js';
 
-/** Hours of a task. */
+/** Hours of a task. @inline */
 export interface TaskHours {
   readonly task: Task;
   /** How often it occurs, or how many units of it. */
@@ -20,7 +20,7 @@ export interface TaskHours {
   readonly gaps?: readonly Gap[];
 }
 
-/** Hours of a job: by task, and in all. */
+/** Hours of a job: by task, and in all. @inline */
 export interface Hours {
   readonly tasks: readonly TaskHours[];
   /** Low estimates in all, h. */
@@ -85,25 +85,7 @@ function totals(tasks: readonly TaskHours[]): Hours {
   return { tasks, low: sum('low'), typical: sum('typical'), high: sum('high'), complete: tasks.every((t) => !t.gaps) };
 }
 
-/**
- * Hours by task for one charge point circuit; what occurs once for a job goes with its first point.
- * @param run the designed run
- * @param work facts about the work
- * @param rules hours by task and factors by containment
- * @param needs what else the option needs
- * @returns hours by task with their sums, h: low, typical, high
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { readSurvey } from 'ohmwright/io';
- * import { commonPractice, hoursOf } from 'ohmwright/site';
- *
- * const { wanted, work } = readSurvey(survey);
- * const run = wanted[0]?.run;
- * const needs = { electrode: false, surgeProtection: false, loadControl: false };
- * run && hoursOf(run, work, commonPractice, needs).tasks[0]?.task; // => 'survey and quotation'
- * ```
- */
+/** Hours by task for one charge point circuit; what occurs once for a job goes with its first point. */
 export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: ItemFacts): Hours {
   const tasks: TaskHours[] = [];
   const add = adder(tasks, rules);
@@ -125,22 +107,7 @@ export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: Item
   return totals(tasks);
 }
 
-/**
- * Hours by task for a new feeder; fixing and wiring the board at its end is not in the table and comes on top.
- * @param run the feeder
- * @param rules hours by task and factors by containment
- * @returns hours by task with their sums, h: low, typical, high
- * @example
- * ```ts
- * import garage from './garage-submain.json' with { type: 'json' };
- * import { pathTo } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- * import { commonPractice, feederHoursOf } from 'ohmwright/site';
- *
- * const run = pathTo(readSurvey(garage).installation, 'garage submain')?.run;
- * run && feederHoursOf(run, commonPractice).tasks[0]?.task; // => 'isolation, tails and protective device'
- * ```
- */
+/** Hours by task for a new feeder; fixing and wiring the board at its end is not in the table and comes on top. */
 export function feederHoursOf(run: Run, rules: WorkRules): Hours {
   const tasks: TaskHours[] = [];
   const add = adder(tasks, rules);

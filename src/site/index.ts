@@ -3,19 +3,12 @@
  *
  * @module ohmwright/site
  */
-export type * from './applicable.js';
-export * from './charge-time.js';
+export type { Applicable, TradeWords } from './applicable.js';
 export * from './definitions.js';
-export * from './hours.js';
-export * from './installed.js';
-export * from './night.js';
-export * from './option-survey.js';
-export * from './picture-data.js';
-export * from './plan.js';
-export * from './plan-of.js';
-export * from './price.js';
-export * from './quantities.js';
-export * from './records.js';
-export * from './survey.js';
-export * from './unknown-facts.js';
-export * from './work-rules.js';
+export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
+export type { OptionPlan, Plan, PointPlan } from './plan.js';
+export { type PlanOptions, planOf, type Ranking, simplestFirst } from './plan-of.js';
+export { type PriceBook, type Quotation, quotationOf } from './price.js';
+export { type Records, recordsOf } from './records.js';
+export type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
+export { commonPractice, type WorkRules } from './work-rules.js';

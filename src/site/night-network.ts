@@ -1,7 +1,8 @@
 import type { ChargingNetwork, CurrentProfile, NetworkNode, PerLine } from '../charging/index.js';
 import { isMissing, type Known } from '../core/index.js';
 import { governingOn } from '../demand/demand.js';
-import type { Adequacy, Demand, FeederDemand } from '../demand/index.js';
+import type { FeederDemand } from '../demand/feeder.js';
+import type { Adequacy, Demand } from '../demand/index.js';
 import { type Board, type Installation, type Line, pathTo } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import { limitOf, type Vehicle } from './night-vehicles.js';

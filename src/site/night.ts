@@ -1,6 +1,8 @@
-import { LEAST_CURRENT, type Simulation, simulate } from '../charging/index.js';
+import { type Simulation, simulate } from '../charging/index.js';
+import { LEAST_CURRENT } from '../charging/network/network.js';
 import { type Fact, type Gap, isMissing, type Known } from '../core/index.js';
-import type { Adequacy, FeederDemand } from '../demand/index.js';
+import type { FeederDemand } from '../demand/feeder.js';
+import type { Adequacy } from '../demand/index.js';
 import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
 import { existingOf, heldNetwork, pointAt, ROOT } from './night-network.js';
@@ -8,7 +10,7 @@ import { free, least, limitOf, used, type Vehicle, vehiclesOf } from './night-ve
 import { arrivalIn, type NightSpan, nightSpan } from './stay.js';
 import type { Survey } from './survey.js';
 
-/** How charging a vehicle goes in a night. */
+/** How charging a vehicle goes in a night. @inline */
 export interface Charged {
   /** Time from plugging in until the battery has what it needs, s; absent where it never has. */
   readonly after?: Seconds;
@@ -18,7 +20,7 @@ export interface Charged {
   readonly waited: Seconds;
 }
 
-/** The night of one vehicle. */
+/** The night of one vehicle. @inline */
 export interface VehicleNight {
   readonly point: string;
   /** When it is plugged in, s since midnight. */
@@ -31,7 +33,7 @@ export interface VehicleNight {
   readonly busy?: Charged;
 }
 
-/** Load of a night at one place, stacked by vehicle: what a picture of it shows. */
+/** Load of a night at one place, stacked by vehicle: what a picture of it shows. @inline */
 export interface NightLoad {
   /** Where, and on which line. */
   readonly place: string;
@@ -45,7 +47,7 @@ export interface NightLoad {
   readonly limitBy: string;
 }
 
-/** A place that carries more than it may: nothing holds back what is in use there. */
+/** A place that carries more than it may: nothing holds back what is in use there. @inline */
 export interface NightOver {
   /** Name of the board. */
   readonly place: string;
@@ -60,7 +62,7 @@ export interface NightOver {
   readonly over: Seconds;
 }
 
-/** A night in which all vehicles charge: plain data. */
+/** A night in which all vehicles charge: plain data. @inline */
 export interface Night {
   /** The vehicles, in the order of their points. */
   readonly vehicles: readonly VehicleNight[];
@@ -242,26 +244,6 @@ function loadOf(
 /**
  * A night in which all vehicles of a survey charge at once, on the limits that load controls hold: with everything else
  * at rest, and while everything else draws its maximum demand throughout.
- * @param survey what is wanted, and what the vehicles need
- * @param installation the installation of an option, its circuits decided
- * @param supply its maximum demand
- * @param feeders demand of the feeders on the way
- * @returns when each vehicle is ready or what it lacks, and the load where it comes nearest to its limit; undefined where
- * no vehicle is stated
- * @throws CalculationError `invalid-input`, as `simulate` does
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { inGreatBritain } from 'ohmwright/great-britain';
- * import { readSurvey } from 'ohmwright/io';
- * import { planOf } from 'ohmwright/site';
- *
- * const [option] = planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options;
- * const [vehicle] = option?.night?.vehicles ?? [];
- * (vehicle?.quiet.after ?? 0) / 3600; // ≈ 4.5
- * vehicle?.busy?.after; // => undefined
- * (vehicle?.busy?.missing ?? 0) / 1000; // ≈ 4.5
- * ```
  */
 export function nightOf(
   survey: Survey,

@@ -1,6 +1,7 @@
-import { LEAST_CURRENT } from '../charging/index.js';
+import { LEAST_CURRENT } from '../charging/network/network.js';
 import { isMissing, known } from '../core/index.js';
-import { type Adequacy, type FeederDemand, feederAdvice } from '../demand/index.js';
+import { type FeederDemand, feederAdvice } from '../demand/feeder.js';
+import type { Adequacy } from '../demand/index.js';
 import { type Board, lineConductors, pathTo, type Run } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
@@ -214,27 +215,7 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   };
 }
 
-/**
- * The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered.
- * @param survey the survey
- * @param supply adequacy of the supply as wanted
- * @param feeders demand of the feeders on the way, as wanted
- * @param words words of the trade where the premises stand
- * @returns one entry for each way
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { bs7671Demand } from 'ohmwright/bs7671';
- * import { adequacyOf } from 'ohmwright/demand';
- * import { britishWords } from 'ohmwright/great-britain';
- * import { readSurvey } from 'ohmwright/io';
- * import { optionSurveys, withAllWanted } from 'ohmwright/site';
- *
- * const wanted = readSurvey(survey);
- * const supply = adequacyOf(bs7671Demand, withAllWanted(wanted), { premises: 'dwelling' });
- * optionSurveys(wanted, supply, [], britishWords)[0]?.id; // => 'as-wanted'
- * ```
- */
+/** The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered. */
 export function optionSurveys(
   survey: Survey,
   supply: Adequacy,

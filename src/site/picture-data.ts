@@ -4,7 +4,7 @@ import { type Installation, type OvercurrentDevice, pathTo, type Run, type Suppl
 import { kindWords } from '../installation/marking.js';
 import type { Envelope } from '../physics/index.js';
 
-/** A band between the gates of a product standard: faster and slower edge as current in A and time in s. */
+/** A band between the gates of a product standard: faster and slower edge as current in A and time in s. @inline */
 export interface DeviceBand {
   readonly name: string;
   /** Faster edge. */
@@ -12,7 +12,7 @@ export interface DeviceBand {
   readonly slower: readonly (readonly [current: number, time: number])[];
 }
 
-/** What a time-current picture of a circuit shows. */
+/** What a time-current picture of a circuit shows. @inline */
 export interface TimeCurrentData {
   /** Bands of the devices whose product standard has gates here. */
   readonly series: readonly DeviceBand[];
@@ -32,31 +32,7 @@ function bandOf(code: WiringCode, device: OvercurrentDevice, what: string): read
   return [{ name: `${what}: ${kindWords(device.kind.value)} ${device.rating.value} A`, ...edges(limits) }];
 }
 
-/**
- * Bands and marks of the time-current picture of a circuit; nothing where its device has no gates here.
- * @param code the wiring code, for the limits of the devices
- * @param run the circuit
- * @param supply the supply, for the cut-out
- * @param findings figures of its assessment
- * @returns bands and marks, A and s, or undefined
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { amperes, assess, squareMillimetres } from 'ohmwright';
- * import { bs7671 } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- * import { decidedRun, timeCurrentOf, withAddedRun } from 'ohmwright/site';
- *
- * const { installation, wanted } = readSurvey(survey);
- * const [point] = wanted;
- * if (!point) throw new Error('no point is wanted');
- * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
- * const house = withAddedRun(installation, point.from, run);
- * const code = bs7671('2018+A2:2022');
- * const { findings } = assess(code, house, run.id);
- * timeCurrentOf(code, run, house.supply, findings)?.series.length; // => 1
- * ```
- */
+/** Bands and marks of the time-current picture of a circuit; nothing where its device has no gates here. */
 export function timeCurrentOf(
   code: WiringCode,
   run: Run,
@@ -77,7 +53,7 @@ export function timeCurrentOf(
   return { series, marks, times: [] };
 }
 
-/** What a picture of the voltage along the route shows: distances in m, voltages to neutral in V. */
+/** What a picture of the voltage along the route shows: distances in m, voltages to neutral in V. @inline */
 export interface VoltageAlongData {
   /** A line for each supply voltage. */
   readonly series: readonly {
@@ -91,26 +67,6 @@ export interface VoltageAlongData {
 /**
  * Voltage along the route by the tabulated drop, from the nominal and from the smallest supply voltage; nothing where a
  * length or a drop is open.
- * @param installation the installation
- * @param runId name of the circuit
- * @param findings figures of its assessment
- * @returns distances, m, and voltages, V, or undefined
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { amperes, assess, squareMillimetres } from 'ohmwright';
- * import { bs7671 } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- * import { decidedRun, voltageAlongOf, withAddedRun } from 'ohmwright/site';
- *
- * const { installation, wanted } = readSurvey(survey);
- * const [point] = wanted;
- * if (!point) throw new Error('no point is wanted');
- * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
- * const house = withAddedRun(installation, point.from, run);
- * const { findings } = assess(bs7671('2018+A2:2022'), house, run.id);
- * voltageAlongOf(house, run.id, findings)?.series.map((s) => s.name); // => ['from the nominal voltage', 'from the smallest supply voltage']
- * ```
  */
 export function voltageAlongOf(
   installation: Installation,

@@ -1,11 +1,6 @@
 import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
-import {
-  adequacyOf,
-  feederDemandOf,
-  mountingResults,
-  type NotificationOptions,
-  notificationOf,
-} from '../demand/index.js';
+import { feederDemandOf } from '../demand/feeder.js';
+import { adequacyOf, mountingResults, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
 import { withRun } from '../installation/index.js';
 import { invalidInput, millimetres } from '../units/index.js';

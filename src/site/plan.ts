@@ -1,6 +1,7 @@
 import type { EarthingOption } from '../codes/wiring-code.js';
 import type { Overall, SheetDocument } from '../core/index.js';
-import type { Adequacy, FeederDemand, Notification } from '../demand/index.js';
+import type { FeederDemand } from '../demand/feeder.js';
+import type { Adequacy, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { Installation, Run } from '../installation/index.js';
 import type { TradeWords } from './applicable.js';
@@ -34,7 +35,7 @@ export interface PointPlan {
   readonly voltageAlong?: VoltageAlongData;
 }
 
-/** What is found of a feeder on the way to a charge point. */
+/** What is found of a feeder on the way to a charge point. @inline */
 export interface FeederPlan {
   readonly run: string;
   readonly demand: FeederDemand;
@@ -47,7 +48,7 @@ export interface FeederPlan {
   readonly overall: Overall;
 }
 
-/** Names of the ways in which a survey can be answered. */
+/** Names of the ways in which a survey can be answered. @inline */
 export type OptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
 
 /** One complete way to do the job. */
@@ -78,7 +79,7 @@ export interface OptionPlan {
   readonly sheet?: SheetDocument;
 }
 
-/** A way that was not worked out, or not kept, and why. */
+/** A way that was not worked out, or not kept, and why. @inline */
 export interface DiscardedOption {
   readonly id: OptionId;
   /** What it would have been. */

@@ -14,7 +14,7 @@ export interface PriceBook {
   readonly taxBasisPoints: number;
 }
 
-/** A line of a quotation; amounts in the smallest coin. */
+/** A line of a quotation; amounts in the smallest coin. @inline */
 export interface PriceLine {
   readonly words: string;
   /** How much of it, in `unit`. */

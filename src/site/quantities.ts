@@ -7,7 +7,7 @@ import { cableToOrder, fixingsAlong } from './formulas.js';
 import type { WorkFacts } from './survey.js';
 import type { WorkRules } from './work-rules.js';
 
-/** An item of material, in neutral words. */
+/** An item of material, in neutral words. @inline */
 export interface Item {
   /** Stable key, for a price book. */
   readonly key: string;
@@ -102,25 +102,6 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: Trade
 /**
  * Items of material for one charge point circuit, from the stretches of its route; what occurs once for a job goes with
  * its first point.
- * @param run the designed run
- * @param work facts about the work
- * @param rules rules for waste, terminations and fixings
- * @param needs what else the option needs
- * @param words words of the trade where the premises stand
- * @param sheet where the lengths are worked out
- * @returns items with their quantities, or what stands in the way of one
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { britishWords } from 'ohmwright/great-britain';
- * import { readSurvey } from 'ohmwright/io';
- * import { commonPractice, quantitiesOf } from 'ohmwright/site';
- *
- * const { wanted, work } = readSurvey(survey);
- * const run = wanted[0]?.run;
- * const needs = { electrode: false, surgeProtection: false, loadControl: false };
- * run && quantitiesOf(run, work, commonPractice, needs, britishWords)[0]?.key; // => 'cable:flat-twin-and-earth:2:size to be decided'
- * ```
  */
 export function quantitiesOf(
   run: Run,
@@ -155,23 +136,7 @@ export function quantitiesOf(
   return items.filter((item) => item.quantity !== 0);
 }
 
-/**
- * Items of material for a new feeder and the boards at its end.
- * @param run the feeder
- * @param rules rules for waste, terminations and fixings
- * @param sheet where the lengths are worked out
- * @returns items with their quantities, or what stands in the way of one
- * @example
- * ```ts
- * import garage from './garage-submain.json' with { type: 'json' };
- * import { pathTo } from 'ohmwright';
- * import { readSurvey } from 'ohmwright/io';
- * import { commonPractice, feederQuantitiesOf } from 'ohmwright/site';
- *
- * const run = pathTo(readSurvey(garage).installation, 'garage submain')?.run;
- * run && feederQuantitiesOf(run, commonPractice)[0]?.key; // => 'cable:armoured:3:10 mm²'
- * ```
- */
+/** Items of material for a new feeder and the boards at its end. */
 export function feederQuantitiesOf(run: Run, rules: WorkRules, sheet: Sheet = recorder('Quantities')): readonly Item[] {
   const items = runItems(run, rules, sheet);
   const each = adder(items);

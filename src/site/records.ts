@@ -1,12 +1,13 @@
 import { own } from '../core/own.js';
-import type { ConnectionDecision, FormField } from '../demand/index.js';
+import type { FormField } from '../demand/form.js';
+import type { ConnectionDecision } from '../demand/index.js';
 import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
 import { kindWords, sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import type { OptionPlan, Plan, PointPlan } from './plan.js';
 
-/** A field of a record: plain text with its name, in a layout of our own. */
+/** A field of a record: plain text with its name, in a layout of our own. @inline */
 export interface RecordField {
   readonly id: string;
   readonly title: string;
@@ -14,7 +15,7 @@ export interface RecordField {
   readonly value?: string;
 }
 
-/** What is recorded of one circuit. */
+/** What is recorded of one circuit. @inline */
 export interface CircuitRecord {
   readonly point: string;
   /** Data for a certificate. */

@@ -1,6 +1,6 @@
 import { type CheckResult, factWords, type Gap, termOf } from '../core/index.js';
 
-/** A fact that is not known, how to obtain it, and what it blocks. */
+/** A fact that is not known, how to obtain it, and what it blocks. @inline */
 export interface UnknownItem {
   readonly fact: string;
   /** Its role in the vocabulary, where it has one. */
@@ -15,23 +15,7 @@ export interface UnknownItem {
 
 const gapsOf = (r: CheckResult): readonly Gap[] => [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)];
 
-/**
- * The facts behind results that could not be judged, each once, with what it blocks; those that a rule waits for first.
- * @param results results of checks
- * @returns facts with how to obtain each and what it blocks
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { assess } from 'ohmwright';
- * import { bs7671 } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- * import { unknownFacts } from 'ohmwright/site';
- *
- * const { installation } = readSurvey(survey);
- * const { results } = assess(bs7671('2018+A2:2022'), installation, 'cooker');
- * unknownFacts(results)[0]?.fact; // => 'kind of premises'
- * ```
- */
+/** The facts behind results that could not be judged, each once, with what it blocks; those that a rule waits for first. */
 export function unknownFacts(results: readonly CheckResult[]): readonly UnknownItem[] {
   const found = new Map<string, { role?: string; obtain?: string; blocks: Set<string>; decides: boolean }>();
   for (const result of results) {

@@ -3,5 +3,5 @@
  *
  * @module ohmwright/testing
  */
-export * from './installations.js';
-export * from './quantities.js';
+export { arbitraryInstallation, arbitraryRun, arbitrarySupply } from './installations.js';
+export { arbitraryFact, arbitraryQuantity } from './quantities.js';

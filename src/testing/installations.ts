@@ -50,11 +50,7 @@ const kinds: readonly OvercurrentKind[] = [
   { standard: 'BS 3036' },
 ];
 
-/**
- * Overcurrent devices of the kinds that are met in the field.
- * @param choices whether facts may be open
- * @returns a generator for fast-check
- */
+/** Overcurrent devices of the kinds that are met in the field. */
 export function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDevice> {
   return some<OvercurrentDevice, 'breakingCapacity' | 'conditionalRating' | 'energyClass' | 'groupingFactor'>(
     {
@@ -69,11 +65,7 @@ export function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<Overcur
   );
 }
 
-/**
- * Residual current devices.
- * @param choices whether facts may be open
- * @returns a generator for fast-check
- */
+/** Residual current devices. */
 export function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevice> {
   return some<ResidualDevice, Exclude<keyof ResidualDevice, 'position' | 'type' | 'rating'>>(
     {
@@ -106,11 +98,7 @@ const cables: readonly Pick<Cable, 'construction' | 'insulation' | 'cores' | 'pr
   { construction: 'single-core', insulation: 'thermoplastic-70', cores: 2, protective: 'conduit' },
 ];
 
-/**
- * Cables of the constructions that are met in houses.
- * @param choices whether facts may be open
- * @returns a generator for fast-check
- */
+/** Cables of the constructions that are met in houses. */
 export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
   const parts = fc.record({
     kind: pick(...cables),
@@ -130,11 +118,7 @@ export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
   }));
 }
 
-/**
- * Stretches of a route, in air or in the ground.
- * @param choices whether facts may be open
- * @returns a generator for fast-check
- */
+/** Stretches of a route, in air or in the ground. */
 export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
   const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded' | 'tray'>(
     {
@@ -190,12 +174,7 @@ export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretc
 
 const linesOf = (three: boolean): readonly Line[] => (three ? lineConductors : [lineConductors[0]]);
 
-/**
- * Charge points.
- * @param three whether the point is three-phase
- * @param choices whether facts may be open
- * @returns a generator for fast-check
- */
+/** Charge points. */
 export function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arbitrary<ChargePoint> {
   const electrode = some<NonNullable<ChargePoint['electrode']>, 'separation' | 'soilResistivity'>(
     {
@@ -250,12 +229,7 @@ export function arbitraryChargePoint(three: boolean, choices: FactChoices = {}):
   );
 }
 
-/**
- * Loads other than charge points.
- * @param three whether the load is three-phase
- * @param choices whether facts may be open
- * @returns a generator for fast-check
- */
+/** Loads other than charge points. */
 export function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
   return fc.record({
     kind: pick('load'),

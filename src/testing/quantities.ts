@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { between, type Fact, known, type Name, termOf, unknown, type Vocabulary } from '../core/index.js';
 
-/** How an arbitrary of facts is made. */
+/** How an arbitrary of facts is made. @inline */
 export interface FactChoices {
   /** Whether a fact may be unknown or a range; it is always known when absent. */
   readonly open?: boolean;

@@ -1,4 +1,4 @@
-/** A bound that a value must respect; absent ends are open. */
+/** A bound that a value must respect; absent ends are open. @inline */
 export interface Bounds {
   readonly least?: number;
   readonly most?: number;
@@ -13,7 +13,7 @@ export interface Problem {
   readonly message: string;
 }
 
-/** What each error code carries. The keys are the closed union of codes; they are part of the public face. */
+/** What each error code carries. The keys are the closed union of codes; they are part of the public face. @inline */
 export interface ErrorDetails {
   /** A number that is NaN or infinite was offered as a quantity. */
   readonly 'not-finite': { readonly unit: string; readonly value: number };
@@ -103,18 +103,7 @@ export function hasCode<C extends ErrorCode>(error: unknown, code: C): error is 
   return error instanceof Error && (error as { code?: unknown }).code === code && 'detail' in error;
 }
 
-/**
- * The error for malformed input, with every problem in its message.
- * @param what what was read, in words
- * @param problems everything that is wrong with it
- * @returns the error, to be thrown
- * @example
- * ```ts
- * import { invalidInput } from 'ohmwright';
- *
- * invalidInput('the survey', [{ path: ['boards', 0], message: 'has no name' }]).code; // => 'invalid-input'
- * ```
- */
+/** The error for malformed input, with every problem in its message. */
 export function invalidInput(what: string, problems: readonly Problem[]): CalculationError<'invalid-input'> {
   const lines = problems.map(({ path, message }) => `  ${path.length ? pathText(path) : '(the whole)'}: ${message}`);
   return new CalculationError('invalid-input', `${what} has ${problems.length} problem(s)\n${lines.join('\n')}`, {

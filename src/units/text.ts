@@ -6,15 +6,6 @@ import { type CanonicalUnit, type Spelling, spellings } from './spellings.js';
 /**
  * A number with at most this many significant figures, without a tail of zeros and never in exponent form.
  * @param value any finite number
- * @param figures significant figures, 1 and up
- * @returns the number as text, without a unit
- * @example
- * ```ts
- * import { formatNumber } from 'ohmwright';
- *
- * formatNumber(0.0074123); // => '0.00741'
- * formatNumber(12_345); // => '12345'
- * ```
  */
 export function formatNumber(value: number, figures = 3): string {
   if (value === 0) return '0';

@@ -4,4 +4,4 @@
  * @module ohmwright/verify
  */
 export type { Definition } from './definitions.js';
-export { type SheetProblem, type Verification, verifySheet } from './verify-sheet.js';
+export { type Verification, verifySheet } from './verify-sheet.js';

@@ -24,7 +24,7 @@ import { evaluateWithUnits, residualOf } from './expression.js';
 import { close, same, sameGaps } from './same.js';
 import { type Cell, labelName, Scope } from './scope.js';
 
-/** Something on a sheet that is not as it should be. */
+/** Something on a sheet that is not as it should be. @inline */
 export interface SheetProblem {
   /** Place of the part: empty for the sheet itself. */
   readonly place: string;

@@ -1,4 +1,5 @@
-import { cellProvenance, type Provenance, type Table } from '../../src/index.js';
+import { cellProvenance } from '../../src/core/provenance.js';
+import type { Provenance, Table } from '../../src/index.js';
 import { pagePlans } from '../handbook/pages.js';
 import { escaped, provenanceWords } from '../handbook/words.js';
 import { sizeBySize } from '../physics/heat/size-by-size.js';

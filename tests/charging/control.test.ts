@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { safeCurrents } from '../../src/charging/control/safe-currents.js';
 import {
   type ChargingNetwork,
   type ControlMeasurement,
@@ -10,7 +11,6 @@ import {
   judgeMainFuse,
   type PerLine,
   safeCurrentOf,
-  safeCurrents,
 } from '../../src/charging/index.js';
 import { amperes, type Line, ratio, seconds } from '../../src/index.js';
 import { linesOf, networks, node, perLine, point, rowsOf, way } from './networks.js';

@@ -1,4 +1,4 @@
-import type { SharingRule } from '../../src/charging/index.js';
+import type { SharingRule } from '../../src/charging/allocation/policy.js';
 
 /**
  * Small instances of sharing with known optimum. Provenance: derived; each was solved by exact rational arithmetic and

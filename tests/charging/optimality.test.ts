@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { allocate, type ChargingNetwork, type SharingRule } from '../../src/charging/index.js';
+import type { SharingRule } from '../../src/charging/allocation/policy.js';
+import { allocate, type ChargingNetwork } from '../../src/charging/index.js';
 import { expectLexicographic } from './lexicographic.js';
 import { linesOf, networks, rowsOf } from './networks.js';
 import { maximum } from './solver.js';

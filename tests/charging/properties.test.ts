@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type Allocation,
-  type AllocationPolicy,
-  allocate,
-  type ChargingNetwork,
-  type SharingRule,
-  type WaitingRule,
-} from '../../src/charging/index.js';
+import type { SharingRule, WaitingRule } from '../../src/charging/allocation/policy.js';
+import { type Allocation, type AllocationPolicy, allocate, type ChargingNetwork } from '../../src/charging/index.js';
 import { amperes, ratio, seconds } from '../../src/index.js';
 import { linesOf, networks, rowsOf, way } from './networks.js';
 

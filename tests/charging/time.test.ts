@@ -8,7 +8,6 @@ import {
   offPeakWindows,
   type PeakHours,
   startDelayOf,
-  type TimeWindow,
   windowsOf,
 } from '../../src/charging/index.js';
 import { inspection } from '../../src/charging/network/refuse.js';
@@ -16,7 +15,7 @@ import { momentOf, treeOrder } from '../../src/charging/network/tree-order.js';
 import { clockworkOf } from '../../src/charging/time/clockwork.js';
 import { inspectProfiles, valueInStep } from '../../src/charging/time/profiles.js';
 import { inspectSessions } from '../../src/charging/time/sessions.js';
-import { inspectHours } from '../../src/charging/time/windows.js';
+import { inspectHours, type TimeWindow } from '../../src/charging/time/windows.js';
 import { amperes, hours, pathText, seconds, wattHours } from '../../src/index.js';
 import { smartChargingPeak, startDelays } from '../../src/networks/index.js';
 import { node, perLine, point } from './networks.js';

@@ -1,17 +1,14 @@
 import { expect, test } from 'vitest';
+import { membership, notDetermined, notRequired, span } from '../../src/core/check.js';
 import {
   alternatives,
   amperes,
   type CheckResult,
   comparison,
   judge,
-  membership,
   missing,
-  notDetermined,
-  notRequired,
   overall,
   type Source,
-  span,
   statement,
 } from '../../src/index.js';
 

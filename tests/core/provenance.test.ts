@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { cellProvenance, table, weakestOf } from '../../src/index.js';
+import { cellProvenance, weakestOf } from '../../src/core/provenance.js';
+import { table } from '../../src/index.js';
 import { definitions } from '../../src/verify/definitions.js';
 
 test('the weakest of several', () => {

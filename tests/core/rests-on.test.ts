@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { membership } from '../../src/core/check.js';
+import { basisOf } from '../../src/core/rests-on.js';
 import {
   alternatives,
   amperes,
-  basisOf,
   comparison,
   formula,
-  membership,
   metres,
   missing,
   ohms,

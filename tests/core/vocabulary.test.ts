@@ -2,7 +2,8 @@
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
-import { evaluate, formula, metres, type Name, recorder, type Term, vocabulary, writeSheet } from '../../src/index.js';
+import type { Term } from '../../src/core/vocabulary/index.js';
+import { evaluate, formula, metres, type Name, recorder, vocabulary, writeSheet } from '../../src/index.js';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 // files that exist for the editor only

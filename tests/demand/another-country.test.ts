@@ -1,12 +1,12 @@
 /** The engine works through the rules of a country that it has never heard of: an invented one. */
 import { describe, expect, it } from 'vitest';
+import { feederDemandOf } from '../../src/demand/feeder.js';
+import { formEntries } from '../../src/demand/form.js';
 import {
   adequacyOf,
   type DemandMethod,
   type DemandRules,
   demandOf,
-  feederDemandOf,
-  formEntries,
   type NetworkRules,
   notificationOf,
 } from '../../src/demand/index.js';

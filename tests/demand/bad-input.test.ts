@@ -1,13 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
-import {
-  adequacyOf,
-  checkReadings,
-  demandOf,
-  demandOfDwellings,
-  type MeterReadings,
-  sumOfDwellings,
-} from '../../src/demand/index.js';
+import { adequacyOf, demandOf, demandOfDwellings, type MeterReadings, sumOfDwellings } from '../../src/demand/index.js';
+import { checkReadings } from '../../src/demand/methods/readings.js';
 import {
   amperes,
   hasCode,

@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  binomialProbabilities,
-  coincidentCharging,
-  coincidentCount,
-  coincidentPowerOf,
-  type PointGroup,
-  powerDistribution,
-} from '../../src/demand/index.js';
+import { coincidentCharging, coincidentCount, coincidentPowerOf, powerDistribution } from '../../src/demand/index.js';
+import { binomialProbabilities, type PointGroup } from '../../src/demand/many/coincidence.js';
 import { hasCode, hours, known, ratio, unknown, watts } from '../../src/index.js';
 
 /** Exact cumulated binomial probabilities for p = a/b, as whole numbers over b^n. */

@@ -1,5 +1,4 @@
 import {
-  binomialProbabilities,
   chargingProbability,
   coincidentCount,
   coincidentPowerOf,
@@ -9,6 +8,7 @@ import {
   powerDistribution,
   rootCoincidence,
 } from '../../src/demand/index.js';
+import { binomialProbabilities } from '../../src/demand/many/coincidence.js';
 import {
   amperes,
   hours,

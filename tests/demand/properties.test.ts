@@ -3,16 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { type DemandOptions, demandOf, demandOfDwellings, generalMethods } from '../../src/demand/index.js';
-import {
-  purposes as allPurposes,
-  amperes,
-  kilovoltAmperes,
-  kilowatts,
-  known,
-  type Line,
-  ratio,
-  wattHours,
-} from '../../src/index.js';
+import { amperes, kilovoltAmperes, kilowatts, known, type Line, ratio, wattHours } from '../../src/index.js';
+import { purposes as allPurposes } from '../../src/installation/load.js';
 import { by, groupMethods, type LoadSpec, point, premises } from './premises.js';
 
 // neither charge points, which no method diversifies, nor generation, which no demand counts

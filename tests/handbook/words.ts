@@ -1,4 +1,5 @@
-import { type Axis, citation, type Provenance, type Source, termOf } from '../../src/index.js';
+import type { Axis } from '../../src/core/axis.js';
+import { citation, type Provenance, type Source, termOf } from '../../src/index.js';
 import { symbolHtml } from './tex.js';
 
 const provenances: Readonly<Record<Provenance, string>> = {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hasCode } from '../../src/index.js';
-import { daysAfter, monthAfter } from '../../src/networks/index.js';
+import { daysAfter, monthAfter } from '../../src/networks/due-dates.js';
 
 describe('due dates', () => {
   it.each([

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as o from '../../src/index.js';
 import * as physics from '../../src/physics/index.js';
+import type { LostPenLoad, LostPenState } from '../../src/physics/lost-pen-network.js';
 import { expectPublished } from '../support/expect-published.js';
 import { cases } from './earthing.cases.js';
 import { lostPenByNodes, lostPenCases } from './star.js';
@@ -14,7 +15,7 @@ test('every case has a name of its own', () => expect(new Set(cases.map((c) => c
 const near = (ours: number, due: number, relative = 1e-9) =>
   expect(Math.abs(ours - due)).toBeLessThanOrEqual(relative * Math.max(Math.abs(due), 1e-3));
 const star = (i: readonly number[]) => i.map((current, k) => ({ line: (k + 1) as 1 | 2 | 3, current }));
-const at = (loads: readonly physics.LostPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
+const at = (loads: readonly LostPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
   physics.lostPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
 
 describe('lost PEN conductor, independent figures', () => {
@@ -187,9 +188,9 @@ describe('lost PEN conductor against a general nodal solution', () => {
     fc.assert(
       fc.property(fc.tuple(amps, amps, amps), fc.double({ min: 0.05, max: 2, noNaN: true }), (i, r) => {
         const loads = star(i).map((l, k) => ({ ...l, holds: (['resistance', 'current', 'power'] as const)[k] }));
-        let s: physics.LostPenState;
+        let s: LostPenState;
         try {
-          s = at(loads as physics.LostPenLoad[], [r]);
+          s = at(loads as LostPenLoad[], [r]);
         } catch (error) {
           if (o.hasCode(error, 'no-solution')) return;
           throw error;

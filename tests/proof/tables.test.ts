@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Axis, CalculationError, citation, type NumberAxis, type Table, termOf } from '../../src/index.js';
+import type { Axis, NumberAxis } from '../../src/core/axis.js';
+import { CalculationError, citation, type Table, termOf } from '../../src/index.js';
 import { spellings } from '../../src/units/spellings.js';
 import { definitions } from '../../src/verify/definitions.js';
 

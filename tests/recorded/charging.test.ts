@@ -1,14 +1,8 @@
 /** What sharing, control over time and schedules give in drawn networks. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  allocate,
-  relaxationsOf,
-  type ScheduleInput,
-  type SchedulePolicy,
-  schedule,
-  simulate,
-} from '../../src/charging/index.js';
+import { allocate, relaxationsOf, type ScheduleInput, schedule, simulate } from '../../src/charging/index.js';
+import type { SchedulePolicy } from '../../src/charging/schedule/input.js';
 import { ratio } from '../../src/index.js';
 import { networks } from '../charging/networks.js';
 import { inputs } from '../charging/schedule/inputs.js';

@@ -132,7 +132,7 @@ const isHidden = (member: ts.Symbol): boolean =>
     (d) => ts.getCombinedModifierFlags(d) & (ts.ModifierFlags.Private | ts.ModifierFlags.Protected),
   );
 
-/** Every public name of every entry, each once. */
+/** Every public name of every entry, each once, and the types that the reference shows inside them. */
 export function publicNames(root: string): readonly PublicName[] {
   const all = program(root);
   const checker = all.getTypeChecker();
@@ -146,6 +146,11 @@ export function publicNames(root: string): readonly PublicName[] {
       const internal = symbol.getJsDocTags(checker).some((t) => t.name === 'internal');
       if (!internal && !symbols.has(symbol)) symbols.set(symbol, s.name);
     }
+  }
+  for (const file of all.getSourceFiles()) {
+    const module = file.fileName.startsWith(`${root}src/`) && checker.getSymbolAtLocation(file);
+    for (const s of module ? checker.getExportsOfModule(module) : [])
+      if (s.getJsDocTags(checker).some((t) => t.name === 'inline')) symbols.set(s, s.name);
   }
   return [...symbols].map(([symbol, name]): PublicName => {
     const declaration = symbol.declarations?.[0];

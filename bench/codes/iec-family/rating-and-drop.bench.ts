@@ -1,7 +1,6 @@
 import {
   capacityAsInstalled,
   capacitySuffices,
-  coordination,
   deviceCarriesLoad,
   dropRatioOf,
   dropWithinLimit,
@@ -11,9 +10,10 @@ import {
   table4C1,
   table4D5,
   table4D5Drop,
-  voltageDrop,
   voltageDropTabulated,
 } from '../../../src/codes/bs7671/index.js';
+import { coordination } from '../../../src/codes/bs7671/rules/coordination.js';
+import { voltageDrop } from '../../../src/codes/bs7671/rules/voltage-drop.js';
 import type { CircuitCase, Findings } from '../../../src/codes/wiring-code.js';
 import { celsius, isMissing, known, metres, silent, squareMillimetres } from '../../../src/index.js';
 import type { Board, Installation, Run } from '../../../src/installation/index.js';

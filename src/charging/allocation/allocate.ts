@@ -8,7 +8,7 @@ import { decide, type Ruling } from './decide.js';
 import type { AllocationPolicy, NotPromised } from './policy.js';
 import { exceededPair } from './unbalance.js';
 
-/** What keeps a point from more current. */
+/** What keeps a point from more current. @inline */
 export type Binding =
   /** No vehicle wants current there. */
   | { readonly kind: 'no-vehicle' }
@@ -23,7 +23,7 @@ export type Binding =
   /** The policy itself: an equal share, a remainder that is left, a smallest current above the largest in whole steps. */
   | { readonly kind: 'policy' };
 
-/** What a point gets. */
+/** What a point gets. @inline */
 export interface PointAllocation {
   readonly id: string;
   /** Current on each line that the vehicle uses, A. */
@@ -33,7 +33,7 @@ export interface PointAllocation {
   readonly binding: Binding;
 }
 
-/** What comes together at a node. */
+/** What comes together at a node. @inline */
 export interface NodeAllocation {
   readonly id: string;
   /** Current on each line, other load and charging, A; negative when it exports. */
@@ -48,7 +48,7 @@ export interface NodeAllocation {
   readonly unbalance: Amperes;
 }
 
-/** A limit that other load alone exceeds. */
+/** A limit that other load alone exceeds. @inline */
 export interface Overload {
   readonly node: string;
   readonly line: Line;

@@ -9,6 +9,7 @@ import type { Amperes, Seconds } from '../../units/index.js';
  *   on three lines, get less than under max-min;
  * - `strict-priority`: by priority, each as much as it can have; max-min between equals;
  * - `equal-share`: each limit divided by the number of points behind it, whether a vehicle is there or not.
+ * @inline
  */
 export type SharingRule =
   | 'max-min-amperes'
@@ -24,6 +25,7 @@ export type SharingRule =
  * - `least-energy`: who has received least;
  * - `priority`: by the priority of the point, then who has waited longest;
  * - a rotation: the points of each node take turns, one place further with each period of the clock.
+ * @inline
  */
 export type WaitingRule =
   | 'longest-waiting'
@@ -52,7 +54,7 @@ export interface AllocationPolicy {
   readonly remainder?: 'share' | 'leave';
 }
 
-/** What a policy does not promise, by name. */
+/** What a policy does not promise, by name. @inline */
 export type NotPromised =
   | 'own-current-may-fall-when-capacity-rises'
   | 'neighbours-may-get-less-when-one-limit-rises'

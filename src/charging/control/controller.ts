@@ -11,7 +11,7 @@ import { excessTimeOf } from './reaction.js';
 import { type SafeCurrents, safeCurrents } from './safe-currents.js';
 import { type ControlMeasurement, type ControlSettings, inspectSettings } from './settings.js';
 
-/** What a controller remembers of a point: plain, JSON-ready. Times are clock values in s, currents in A. */
+/** What a controller remembers of a point: plain, JSON-ready. Times are clock values in s, currents in A. @inline */
 export interface PointMemory {
   /** The command that stands: 0 or at least the smallest current. */
   readonly command: number;

@@ -2,7 +2,7 @@ import { own } from '../../core/own.js';
 import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
 import type { ControlMeasurement, ControlSettings } from './settings.js';
 
-/** Why a measurement is not used. */
+/** Why a measurement is not used. @inline */
 export type MeasurementFault =
   | 'none' // there is no measurement
   | 'not-a-number' // a current or a time is no finite number, or a current of a vehicle is negative

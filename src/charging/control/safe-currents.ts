@@ -2,28 +2,13 @@ import { type Amperes, amperes } from '../../units/index.js';
 import { allocate } from '../allocation/allocate.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 
-/** Current of each point without word from meter or controller, A, by name. */
+/** Current of each point without word from meter or controller, A, by name. @inline */
 export type SafeCurrents = Readonly<Record<string, Amperes>>;
 
 /**
  * Current to which each point falls when the meter or the controller is silent, so that all together stay within every
  * limit beside the worst other load: equal parts, in whole steps, on every line that a point is wired to, with or
  * without a vehicle. Where a part would be under the smallest current, points late in the order of waiting get nothing.
- * @param network with the worst other load, A, as the load of its nodes
- * @param resolution unit of the currents, A, above 0; 1 A when absent
- * @returns current by name of the point, A: 0 or at least the smallest current
- * @throws CalculationError `invalid-input` with everything that is wrong with the network
- * @example
- * ```ts
- * import { amperes } from 'ohmwright';
- * import { safeCurrents } from 'ohmwright/charging';
- *
- * const line = (a: number) => [amperes(a), amperes(0), amperes(0)] as const;
- * const point = (id: string) => ({ id, node: 'intake', lines: ['L1'], most: amperes(32) }) as const;
- * const nodes = [{ id: 'intake', limit: line(100), load: line(70) }];
- * safeCurrents({ nodes, points: ['a', 'b', 'c', 'd'].map(point) }).a; // => 7
- * safeCurrents({ nodes, points: ['a', 'b', 'c', 'd', 'e', 'f'].map(point) }).f; // => 0
- * ```
  */
 export function safeCurrents(network: ChargingNetwork, resolution: Amperes = amperes(1)): SafeCurrents {
   // generation may fail together with the meter: it leaves no room

@@ -5,7 +5,7 @@ import { type ChargingNetwork, LEAST_CURRENT, type PerLine } from '../network/ne
 import { inspection } from '../network/refuse.js';
 import type { SafeCurrents } from './safe-currents.js';
 
-/** A meter at a node. */
+/** A meter at a node. @inline */
 export interface ControlMeter {
   readonly node: string;
   /** Whether it sees everything that passes the node, or the load other than the points. */

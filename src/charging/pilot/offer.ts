@@ -4,7 +4,7 @@ import { type Amperes, amperes, type Ratio, ratio } from '../../units/index.js';
 import { inspection } from '../network/refuse.js';
 import { offeredCurrentOf } from './offered-current.js';
 
-/** What a charge point puts on its pilot line. */
+/** What a charge point puts on its pilot line. @inline */
 export interface PilotOffer {
   /** Current that is offered, A; 0 when none is. */
   readonly current: Amperes;

@@ -16,10 +16,11 @@ import { inspectHours } from '../time/windows.js';
  *
  * The first two look at what is there now, as a controller does: they may miss a departure that another order would have
  * met. The last two deliver as much energy as limits allow before anything else.
+ * @inline
  */
 export type SchedulePolicy = 'earliest-deadline' | 'least-laxity' | 'minimum-cost' | 'valley-filling';
 
-/** Prices of energy that change with time, in any currency per kWh; below 0 where one is paid for using energy. */
+/** Prices of energy that change with time, in any currency per kWh; below 0 where one is paid for using energy. @inline */
 export interface PriceProfile extends RepeatingProfile<number> {}
 
 /** What is scheduled. Clock values are s since midnight of the first day. */

@@ -15,7 +15,7 @@ export interface Piece {
   readonly currents: Float64Array;
 }
 
-/** A stretch in which a vehicle charges. */
+/** A stretch in which a vehicle charges. @inline */
 export interface ChargingStretch {
   /** Begin, s since midnight of the first day. */
   readonly from: Seconds;
@@ -25,7 +25,7 @@ export interface ChargingStretch {
   readonly current: Amperes;
 }
 
-/** What a schedule gives a vehicle. */
+/** What a schedule gives a vehicle. @inline */
 export interface ScheduledSession {
   readonly id: string;
   readonly point: string;
@@ -41,7 +41,7 @@ export interface ScheduledSession {
   readonly cost?: number;
 }
 
-/** What comes together at a node. */
+/** What comes together at a node. @inline */
 export interface ScheduledNode {
   readonly id: string;
   /** Largest current on each line, other load and charging, A. */

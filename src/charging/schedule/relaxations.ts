@@ -16,7 +16,7 @@ export type Relaxation =
   /** The limits of these nodes are higher at all times, on each line that has one above 0, all by the same current. */
   | { readonly kind: 'more-capacity'; readonly nodes: readonly string[]; readonly more: Amperes };
 
-/** A relaxation, and what the schedule comes to with it. */
+/** A relaxation, and what the schedule comes to with it. @inline */
 export interface Cure {
   /** The change: the smallest of its kind to the resolution. */
   readonly relaxation: Relaxation;

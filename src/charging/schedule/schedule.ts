@@ -7,7 +7,7 @@ import { baseTotals, leastShortfall, type Optimum, type OptimumPolicy, optimumOf
 import { nodesOf, type Piece, type ScheduledNode, type ScheduledSession, sessionsOf } from './pieces.js';
 import { topUp, withSmallestCurrents } from './smallest-currents.js';
 
-/** What no schedule can better. */
+/** What no schedule can better. @inline */
 export interface ScheduleBound {
   /** The smallest shortfall of all vehicles together, Wh. */
   readonly shortfall: WattHours;
@@ -17,7 +17,7 @@ export interface ScheduleBound {
   readonly peak?: Watts;
 }
 
-/** What a schedule does not promise, by name. */
+/** What a schedule does not promise, by name. @inline */
 export type ScheduleNotPromised = 'may-miss-what-can-be-met' | 'not-the-best-with-smallest-currents';
 
 /** What a schedule does not promise, in words. */

@@ -17,7 +17,7 @@ export interface FullQuestion extends IntakeQuestion {
   readonly stay: StayAtIntake;
 }
 
-/** Whether it is full, and what the night was like. */
+/** Whether it is full, and what the night was like. @inline */
 export interface FullAnswer extends Omit<SessionOutcome, 'id' | 'point'> {
   /** Whether it has all that it needs when it leaves. */
   readonly full: boolean;

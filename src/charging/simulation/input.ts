@@ -7,7 +7,7 @@ import { inspectProfiles } from '../time/profiles.js';
 import { inspectSessions } from '../time/sessions.js';
 import { inspectHours } from '../time/windows.js';
 
-/** Current is shared anew at the begin of every step; vehicles follow at once. */
+/** Current is shared anew at the begin of every step; vehicles follow at once. @inline */
 export interface SharingAtOnce {
   /** How current is shared; the clock of a rotation is that of the simulation. */
   readonly policy: AllocationPolicy;

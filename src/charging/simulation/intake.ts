@@ -16,10 +16,10 @@ export interface IntakeQuestion
   readonly limits?: RepeatingProfile<PerLine>;
 }
 
-/** A point without its name and place. */
+/** A point without its name and place. @inline */
 export type PointAtIntake = Omit<NetworkPoint, 'id' | 'node' | 'connected' | 'waitingSince' | 'received'>;
 
-/** A stay without the name of its point. */
+/** A stay without the name of its point. @inline */
 export type StayAtIntake = Omit<ChargingSession, 'id' | 'point'>;
 
 /** The simulation of as many points at an intake as are asked for; points and stays are taken in turn. */

@@ -5,7 +5,7 @@ import type { PerLine } from '../network/network.js';
 import type { TreeOrder } from '../network/tree-order.js';
 import type { SimulationInput } from './input.js';
 
-/** What became of a vehicle. */
+/** What became of a vehicle. @inline */
 export interface SessionOutcome {
   readonly id: string;
   readonly point: string;
@@ -23,10 +23,10 @@ export interface SessionOutcome {
   readonly waited: Seconds;
 }
 
-/** A time on each line conductor in the order of `lineConductors`, s. */
+/** A time on each line conductor in the order of `lineConductors`, s. @inline */
 export type TimePerLine = readonly [Seconds, Seconds, Seconds];
 
-/** What a node saw. */
+/** What a node saw. @inline */
 export interface NodeOutcome {
   readonly id: string;
   /** Highest current on each line, A, other load and charging; negative when it exported throughout. */
@@ -44,7 +44,7 @@ export interface NodeOutcome {
   readonly longestAbove: TimePerLine;
 }
 
-/** Currents step by step. */
+/** Currents step by step. @inline */
 export interface SimulationSeries {
   /** Begin of each step, minutes since midnight of the first day. */
   readonly minutes: readonly number[];
@@ -62,7 +62,7 @@ export interface SimulationSeries {
   }[];
 }
 
-/** What a simulation does not promise, by name. */
+/** What a simulation does not promise, by name. @inline */
 export type SimulationNotPromised = 'less-energy-may-come-from-more-capacity';
 
 /** What is not promised of a simulation, in words. */

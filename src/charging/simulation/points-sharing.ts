@@ -20,7 +20,7 @@ export interface SharingQuestion extends IntakeQuestion {
   readonly upTo: number;
 }
 
-/** How it goes with a number of points. */
+/** How it goes with a number of points. @inline */
 export interface SharingAnswer {
   readonly points: number;
   /** Whether every vehicle has what it needs when it leaves. */

@@ -3,7 +3,7 @@ import { CalculationError } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
 import type { Simulation } from './outcome.js';
 
-/** Load of a node on a line step by step, stacked: what a picture of the night shows. */
+/** Load of a node on a line step by step, stacked: what a picture of the night shows. @inline */
 export interface StackedLoad {
   /** Begin of each step, minutes since midnight of the first day. */
   readonly minutes: readonly number[];

@@ -1,6 +1,6 @@
 import { CalculationError, type Seconds, seconds } from '../../units/index.js';
 
-/** What a random delay depends on. */
+/** What a random delay depends on. @inline */
 export interface RandomDelay {
   /** Seed of the site: a whole number. Sites must not share one, or their vehicles start together. */
   readonly seed: number;

@@ -2,7 +2,7 @@ import { type Seconds, seconds } from '../../units/index.js';
 import type { Inspection } from '../network/refuse.js';
 import { type RandomDelay, startDelayOf } from './start-delay.js';
 
-/** A stretch of time; clock values in s since midnight of the first day. */
+/** A stretch of time; clock values in s since midnight of the first day. @inline */
 export interface TimeWindow {
   /** Its begin, s. */
   readonly from: Seconds;
@@ -10,7 +10,7 @@ export interface TimeWindow {
   readonly to: Seconds;
 }
 
-/** Days of the week. */
+/** Days of the week. @inline */
 export type Weekday = 'Monday' | 'Tuesday' | 'Wednesday' | 'Thursday' | 'Friday' | 'Saturday' | 'Sunday';
 
 /** Hours of some days of the week in which vehicles do not charge by default. */

@@ -120,15 +120,7 @@ function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '
 /** The rating tables of BS 7671 Appendix 4. */
 export const ratingTables: RatingTables = { tabulated, ambient, group, insulation, soil, containsInsulation, overload };
 
-/**
- * Reads the tabulated drop of a cable.
- * @param sheet where it is written
- * @param cable the cable
- * @param stretch how single-core cables lie
- * @param system single- or three-phase
- * @param component r, x or z
- * @returns drop per ampere and metre, V/(A·m), or what is missing
- */
+/** Reads the tabulated drop of a cable. */
 export function dropRateOf(
   sheet: Sheet,
   cable: Cable,
@@ -171,26 +163,7 @@ function dropFormation(
   return system === 'three-phase' && stretch?.formation !== 'flat-touching' ? 'trefoil' : 'flat-touching';
 }
 
-/**
- * The table of capacities that serves a cable, or undefined where none is entered.
- * @param cable the cable
- * @returns its identifier and what its axes offer, or undefined
- * @example
- * ```ts
- * import { known, squareMillimetres } from 'ohmwright';
- * import { capacityTableOf } from 'ohmwright/bs7671';
- *
- * const cable = {
- *   construction: 'flat-twin-and-earth',
- *   material: 'copper',
- *   insulation: 'thermoplastic-70',
- *   cores: 2,
- *   area: known(squareMillimetres(6)),
- *   protective: 'bare-core',
- * } as const;
- * capacityTableOf(cable)?.id; // => 'bs7671/4d5'
- * ```
- */
+/** The table of capacities that serves a cable, or undefined where none is entered. */
 export function capacityTableOf(cable: Cable): Pick<Table, 'id' | 'offers'> | undefined {
   const [tables] = tablesFor(cable, false);
   if (!tables) return undefined;

@@ -30,7 +30,7 @@ import { earthSeparations } from './tables/722-separation.js';
 import { lostPenLimits } from './tables/722-touch-voltage.js';
 import { lineNeutralWindow } from './tables/722-window.js';
 
-/** What the arrangements are judged by. */
+/** What the arrangements are judged by. @inline */
 export interface EarthingQuestion {
   readonly supply: Supply;
   readonly point: ChargePoint;

@@ -21,12 +21,7 @@ const place = {
   none: '',
 } as const;
 
-/**
- * Judges every permitted arrangement for a charge point outdoors on a PME supply and writes it on a sheet.
- * @param sheet where the lines go
- * @param q supply, charge point, states of load
- * @returns one entry for each arrangement, in the order of the clause
- */
+/** Judges every permitted arrangement for a charge point outdoors on a PME supply and writes it on a sheet. */
 export function writeEarthingOptions(sheet: Sheet, q: EarthingQuestion): readonly EarthingOption[] {
   const phases = factValue('phases of the supply', q.supply.phases);
   const barred = place[q.supply.specialLocation ?? 'none'];

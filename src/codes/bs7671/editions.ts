@@ -3,7 +3,7 @@ import type { Gap, Provenance } from '../../core/index.js';
 /** Editions of BS 7671 that this library tells apart, by year and latest amendment. */
 export type Edition = '2018' | '2018+A1:2020' | '2018+A2:2022' | '2018+A3:2024' | '2018+A4:2026';
 
-/** What is known of an edition. */
+/** What is known of an edition. @inline */
 export interface EditionDates {
   /** Year and latest amendment, as cited after `BS 7671:`. */
   readonly edition: Edition;
@@ -123,17 +123,7 @@ export function standingOf(edition: Edition): string {
   return `${own}The edition in force since 15 October 2026 is BS 7671:2018+A4:2026; its text was not available, so what it alters is not known. The edition in force, local codes and licensed practice decide.`;
 }
 
-/**
- * The gap that stands in the way of a verdict by an edition whose text could not be had, or undefined.
- * @param edition year and latest amendment
- * @returns the gap, or undefined where the text is entered
- * @example
- * ```ts
- * import { editionGap } from 'ohmwright/bs7671';
- *
- * editionGap('2018+A2:2022'); // => undefined
- * ```
- */
+/** The gap that stands in the way of a verdict by an edition whose text could not be had, or undefined. */
 export function editionGap(edition: Edition): Gap | undefined {
   if (datesOf(edition).text === 'available') return undefined;
   return {

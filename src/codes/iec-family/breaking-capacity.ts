@@ -82,10 +82,6 @@ export const discriminationWithFeeder = /* @__PURE__ */ comparison({
 /**
  * Writes the largest prospective current at the origin of a run, from that at the origin of the installation and the
  * feeders ahead, cold, and adds to the findings.
- * @param sheet where it is written
- * @param circuit the circuit
- * @param findings what is found out
- * @returns prospective current, A, or what is missing
  */
 export function writeProspective(sheet: Sheet, circuit: CircuitCase, findings: Findings): Known<Amperes> {
   const { supply } = circuit.installation;
@@ -119,13 +115,7 @@ function acquitBehindFeeder(sheet: Sheet, result: CheckResult, findings: Finding
 const fact = <T>(name: string, given: Fact<T> | undefined, obtain: string): Known<T> =>
   given ? factValue(name, given) : missing({ kind: 'fact', fact: name, obtain });
 
-/**
- * Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet.
- * @param sheet where it is written
- * @param circuit the circuit
- * @param current largest prospective current at the device, A, 0 and up
- * @returns pass when either suffices, fail when neither does, else not determined
- */
+/** Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet. */
 export function judgeBreaking(sheet: Sheet, circuit: CircuitCase, current: Known<Amperes>): CheckResult {
   const { device } = circuit.run;
   const own = sheet.part('By itself');

@@ -43,8 +43,6 @@ const ordinaryTerminals: Celsius = /* @__PURE__ */ celsius(70);
 /**
  * The rule that terminals are not heated beyond what they are made for: the hottest stretch counts, whether or not it
  * reaches the terminals.
- * @param by where it is said that terminals of which nothing is known count as made for 70 °C
- * @returns the rule, for the `rules` of a wiring code
  */
 export function terminalTemperatureRule(by: string): Rule {
   return (circuit, findings, sheet) => {

@@ -226,8 +226,6 @@ const governing = (all: readonly StretchVerdict[]): StretchVerdict | undefined =
 /**
  * The rule that load, device and cable are coordinated over every stretch, for a wiring code of the IEC family. Each
  * stretch has its own factors; factors of different stretches never multiply; the governing stretch is named.
- * @param tables the code's tables
- * @returns the rule, for the `rules` of a wiring code
  */
 export function coordinationRule(tables: RatingTables): Rule {
   return (circuit: CircuitCase, findings: Findings, sheet: Sheet) => {

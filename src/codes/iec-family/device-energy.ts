@@ -212,9 +212,6 @@ function fuseEnergy(sheet: Sheet, q: EnergyQuestion, standard: Parameters<FuseCu
 /**
  * Writes the energy that a device lets through at a fault current: below 0.1 s the class limit or a bound, for fuses
  * from the published points. `letThrough` is the latest value of the sheet afterwards.
- * @param sheet the part of the sheet
- * @param q the device, the current and the options
- * @returns energy, whether it is a bound only, and what it rests on
  */
 export function writeDeviceEnergy(sheet: Sheet, q: EnergyQuestion): DeviceEnergy {
   if (q.options.makersLetThrough !== undefined) return makersValue(sheet, q.options.makersLetThrough);

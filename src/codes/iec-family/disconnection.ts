@@ -36,11 +36,7 @@ export interface DisconnectionFigures {
   printedLimit?(sheet: Sheet, circuit: CircuitCase, required: Known<Seconds>): Known<Ohms> | undefined;
 }
 
-/**
- * The rule that an earth fault is disconnected in time, for a wiring code of the IEC family.
- * @param figures what the code says: times, voltage factor, fuses
- * @returns the rule, for the `rules` of a wiring code
- */
+/** The rule that an earth fault is disconnected in time, for a wiring code of the IEC family. */
 export function disconnectionRule(figures: DisconnectionFigures): Rule {
   return (circuit, findings, sheet) => {
     const system = factValue('earthing system of the supply', circuit.installation.supply.system);
@@ -126,21 +122,7 @@ const joined = (...parts: readonly (string | undefined)[]): string | undefined =
   return said.length > 0 ? said.join(' ') : undefined;
 };
 
-/**
- * The named note for a value that lies between the exact and the printed limit.
- * @param value loop impedance, Ω, 0 and up
- * @param exact computed limit, Ω, 0 and up
- * @param printed printed limit, Ω, 0 and up
- * @returns the note, or nothing where the value lies elsewhere
- * @example
- * ```ts
- * import { ohms } from 'ohmwright';
- * import { betweenPrints } from 'ohmwright/bs7671';
- *
- * typeof betweenPrints(ohms(1.366), ohms(1.3656), ohms(1.37)); // => 'string'
- * betweenPrints(ohms(1.2), ohms(1.3656), ohms(1.37)); // => undefined
- * ```
- */
+/** The named note for a value that lies between the exact and the printed limit. */
 export function betweenPrints(
   value: Known<Ohms>,
   exact: Known<Ohms>,

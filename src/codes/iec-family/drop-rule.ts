@@ -228,8 +228,6 @@ function writeDrops(
 /**
  * The rule on voltage drop from the origin, existing feeders included, on every line: the tabulated drop of the worst is
  * judged, and the exact phasor solution gives the voltage at the point at both ends of the supply's tolerance.
- * @param figures the code's tables and limits
- * @returns the rule, for the `rules` of a wiring code
  */
 export function voltageDropRule(figures: DropFigures): Rule {
   return (circuit, findings, sheet) => {

@@ -1,6 +1,7 @@
 import { factValue, isMissing, type Known, missing, type Sheet, whenKnown } from '../../core/index.js';
 import { isSource, type Line, type Run } from '../../installation/index.js';
-import { type FourWireSection, type NodeLoad, runReactance, voltageInNetwork } from '../../physics/index.js';
+import type { NodeLoad } from '../../physics/four-wire-network.js';
+import { type FourWireSection, runReactance, voltageInNetwork } from '../../physics/index.js';
 import { amperes, ohms, ohmsPerMetre, ratio, type Volts, vars, watts } from '../../units/index.js';
 import type { CircuitCase, Findings } from '../wiring-code.js';
 import {

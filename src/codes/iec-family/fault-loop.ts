@@ -5,13 +5,7 @@ import { celsius, type Ohms, ohms } from '../../units/index.js';
 import type { CircuitCase, Findings } from '../wiring-code.js';
 import { writeImpedances } from './loop-impedance.js';
 
-/**
- * Writes the external earth fault loop impedance: as surveyed, or on TT from the electrode and the path of the network.
- * @param sheet where it is written
- * @param circuit the circuit
- * @param system earthing system of the supply
- * @returns Z_e, Ω, or what is missing
- */
+/** Writes the external earth fault loop impedance: as surveyed, or on TT from the electrode and the path of the network. */
 export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem): Known<Ohms> {
   const { supply } = circuit.installation;
   const electrode = supply.electrode?.resistance;
@@ -28,11 +22,6 @@ export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, syste
 /**
  * Writes the loop impedance of a circuit, hot, from Z_e, every feeder of its path and the circuit itself, and adds to
  * the findings; R_1+R_2 at 20 °C is found besides, for the tests.
- * @param sheet where it is written
- * @param circuit the circuit
- * @param system earthing system of the supply
- * @param findings what is found out
- * @returns Z_s at the far end, Ω, or what is missing, and the parts of the runs
  */
 export function writeLoopImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem, findings: Findings) {
   const { feeders, run } = circuit.path;

@@ -136,8 +136,6 @@ const singlesOnTray = (tables: GroupTables, stretch: Stretch, three: boolean): M
 /**
  * How the code's tables give the factor for the circuits beside a stretch, for more than four loaded cores in the cable
  * and for cable on a drum.
- * @param tables the code's tables
- * @returns reads the factor on the part of the sheet of one stretch
  */
 export const groupFactorOf =
   (tables: GroupTables) =>

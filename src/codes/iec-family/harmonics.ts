@@ -6,10 +6,6 @@ import { tableE521 } from './e52-1.js';
 /**
  * Writes the current from which a four- or five-core cable is chosen with third harmonics: by its lines up to 33 %, by
  * its neutral above.
- * @param sheet where it is written; `harmonicCurrent` is its latest value afterwards
- * @param designCurrent I_b, A, 0 and up
- * @param content third-harmonic current as a ratio of the line current
- * @returns the current, A, or what is missing
  */
 export function writeHarmonics(sheet: Sheet, designCurrent: Known<Amperes>, content: Fact<Ratio>): Known<Amperes> {
   const thirdHarmonic = sheet.given('thirdHarmonic', content);

@@ -8,11 +8,6 @@ import { operatingTemperatureOf, type RunTemperature, writeConductor, writeRunIm
 /**
  * Writes the resistance of a run for faults between live conductors as `segmentImpedance`: line and neutral of one size,
  * or the line alone, which is what a balanced three-phase fault sees and never more than the other.
- * @param sheet the part that belongs to the run
- * @param run feeder or circuit
- * @param withNeutral whether the neutral is counted
- * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
- * @returns resistance, Ω, or what is missing
  */
 export function writeFeederResistance(sheet: Sheet, run: Run, withNeutral: boolean, at: RunTemperature): Known<Ohms> {
   const hot = at === 'operating' ? operatingTemperatureOf(run.cable.insulation) : at;
@@ -36,10 +31,6 @@ function withArmour(cable: Cable): Cable {
 /**
  * Writes the least resistance of a cold single-phase run for the largest fault current as `segmentImpedance`: of line
  * and neutral, or of line and protective path where the fault may return to the source that way and that is less.
- * @param sheet the part that belongs to the run
- * @param run feeder or circuit
- * @param earthed whether the protective conductor leads back to the source by metal, as it does on TN
- * @returns resistance, Ω, or what is missing
  */
 export function writeLeastResistance(sheet: Sheet, run: Run, earthed: boolean): Known<Ohms> {
   const cold = celsius(20);

@@ -137,8 +137,6 @@ function farLineNeutral(sheet: Sheet, circuit: CircuitCase, figures: WithstandFi
 /**
  * The rule that line conductors are protected against fault current: 435.1 first, else the adiabatic equation at both
  * ends of the circuit.
- * @param figures what the code says of withstand
- * @returns the rule, for the `rules` of a wiring code
  */
 export function lineWithstandRule(figures: WithstandFigures): Rule {
   return (circuit, findings, sheet) => {

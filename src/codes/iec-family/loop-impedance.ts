@@ -29,17 +29,7 @@ import type { AssessmentOptions } from '../wiring-code.js';
 /** Temperature at which a run is considered: of normal operation, or one of the whole run, °C. */
 export type RunTemperature = 'operating' | Celsius;
 
-/**
- * Largest operating temperature of an insulation, °C.
- * @param insulation insulation of the cable
- * @returns the temperature, °C
- * @example
- * ```ts
- * import { operatingTemperatureOf } from 'ohmwright/bs7671';
- *
- * operatingTemperatureOf('thermosetting-90'); // => 90
- * ```
- */
+/** Largest operating temperature of an insulation, °C. */
 export const operatingTemperatureOf = (insulation: Cable['insulation']): Celsius =>
   celsius(insulation === 'thermosetting-90' ? 90 : insulation === 'thermosetting-60' ? 60 : 70);
 
@@ -57,22 +47,7 @@ export const armourReactance = 'core 0.08 mΩ/m and armour 0.4 mΩ/m, a rule of 
 /** Area above which the reactance of a cable counts, mm². */
 const reactiveAbove = 16;
 
-/**
- * Length of a run one way.
- * @param run the run
- * @returns the sum of its stretches, m, or the facts that are missing
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { pathTo } from 'ohmwright';
- * import { lengthOf } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- * import { withAllWanted } from 'ohmwright/site';
- *
- * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
- * path && lengthOf(path.run); // => 18
- * ```
- */
+/** Length of a run one way. */
 export function lengthOf(run: Run): Known<Metres> {
   const lengths = run.stretches.map((s) => factValue(`length of ${s.name}`, s.length));
   return whenKnown(lengths, (...all) => metres(all.reduce<number>((a, b) => a + b, 0)));
@@ -88,16 +63,7 @@ function giveParallel(sheet: Sheet, run: Run) {
   );
 }
 
-/**
- * Writes the resistance of one conductor of a run on a part of its own: `resistance` is its latest value afterwards.
- * @param sheet where the part is written
- * @param title heading of the part
- * @param run the run
- * @param metal what the conductor is made of
- * @param area its cross-section, mm², above 0
- * @param temperature temperature at which it is considered, °C, -60 to 1200
- * @returns the part that holds the line
- */
+/** Writes the resistance of one conductor of a run on a part of its own: `resistance` is its latest value afterwards. */
 export function writeConductor(
   sheet: Sheet,
   title: string,
@@ -123,43 +89,14 @@ export function writeConductor(
   return part;
 }
 
-/**
- * Whether the figures of an armour are recalled ones that have to be accepted.
- * @param cable the cable
- * @returns true for an armour that serves as protective conductor and whose figures are not seen in print
- * @example
- * ```ts
- * import { known, squareMillimetres } from 'ohmwright';
- * import { armourFromMemory } from 'ohmwright/bs7671';
- *
- * const cable = {
- *   construction: 'flat-twin-and-earth',
- *   material: 'copper',
- *   insulation: 'thermoplastic-70',
- *   cores: 2,
- *   area: known(squareMillimetres(6)),
- *   protective: 'bare-core',
- * } as const;
- * armourFromMemory(cable); // => false
- * ```
- */
+/** Whether the figures of an armour are recalled ones that have to be accepted. */
 export function armourFromMemory(cable: Cable): boolean {
   if (!cable.protective.startsWith('armour') || cable.protectiveImpedance) return false;
   const seen = armourResistances.provenanceOf ?? {};
   return cable.area.state !== 'known' || seen[String(cable.area.value)] !== 'one-source';
 }
 
-/**
- * What a verdict says that rests on recalled figures of armour, or nothing.
- * @param runs the runs of the path
- * @returns a note for the result, or undefined
- * @example
- * ```ts
- * import { restsOnArmour } from 'ohmwright/bs7671';
- *
- * restsOnArmour([]); // => undefined
- * ```
- */
+/** What a verdict says that rests on recalled figures of armour, or nothing. */
 export const restsOnArmour = (runs: readonly Run[]): string | undefined =>
   runs.some((r) => armourFromMemory(r.cable))
     ? 'Rests on resistances of steel wire armour from memory (grade C), accepted by option.'
@@ -207,13 +144,7 @@ function steelPath(
 const copperOr = (metal: Cable['protectiveMaterial'], otherwise: 'copper' | 'aluminium') =>
   metal === 'aluminium' || metal === 'copper' ? metal : otherwise;
 
-/**
- * Area of the copper or aluminium protective conductor of a run: as surveyed, or given by the construction of the cable.
- * @param sheet where a look-up is written
- * @param cable the cable
- * @param line area of its line conductors, mm², above 0
- * @returns area, mm², or what is missing
- */
+/** Area of the copper or aluminium protective conductor of a run: as surveyed, or given by the construction of the cable. */
 export function protectiveAreaOf(sheet: Sheet, cable: Cable, line: Known<SquareMillimetres>): Known<SquareMillimetres> {
   if (cable.protectiveArea) return factValue('area of the protective conductor', cable.protectiveArea);
   if (cable.protective === 'core') return line;
@@ -287,11 +218,6 @@ function protective(
 /**
  * Writes the impedance of line and protective conductor of one run on a sheet: `lineAndProtectiveResistance`,
  * `protectiveResistance` and `segmentImpedance` are its latest values afterwards.
- * @param sheet the part of the sheet that belongs to this run
- * @param run feeder or circuit
- * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
- * @param options whether recalled figures of armour are accepted
- * @returns impedance of the run, Ω, or what is missing
  */
 export function writeRunImpedance(
   sheet: Sheet,
@@ -325,14 +251,7 @@ export function writeRunImpedance(
   return sheet.step(segmentImpedanceOf, { lineAndProtectiveResistance, reactance });
 }
 
-/**
- * Writes the impedance of several runs in series, each in a part of its own.
- * @param sheet where the parts are written
- * @param runs feeders, and the circuit last
- * @param at temperature of the conductors, °C, -60 to 1200, or `operating`
- * @param options whether recalled figures of armour are accepted
- * @returns the parts, one a run
- */
+/** Writes the impedance of several runs in series, each in a part of its own. */
 export function writeImpedances(
   sheet: Sheet,
   runs: readonly Run[],

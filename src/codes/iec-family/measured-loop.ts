@@ -127,7 +127,7 @@ export const measuredDivision = /* @__PURE__ */ measuredCheck(
   'advice',
 );
 
-/** A reading and what it is compared with. */
+/** A reading and what it is compared with. @inline */
 export interface MeasuredLoop {
   /** Loop impedance as read, Ω. */
   readonly measured: Ohms;

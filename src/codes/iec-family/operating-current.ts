@@ -16,14 +16,7 @@ export type FuseCurrent = (
 /** Shortest time for which a circuit-breaker is bound by its standard, s. */
 export const shortestBreakerTime = 0.1;
 
-/**
- * Writes the current that operates an overcurrent device within a time on a sheet.
- * @param sheet where it is written
- * @param device the device
- * @param within the time, s, above 0
- * @param fuseCurrent how the wiring code reads fuses
- * @returns I_a, A, or what is missing
- */
+/** Writes the current that operates an overcurrent device within a time on a sheet. */
 export function writeOperatingCurrent(
   sheet: Sheet,
   device: OvercurrentDevice,

@@ -19,8 +19,6 @@ const noRule: Gap = {
 /**
  * A rule on thermal withstand that judges nothing where conductors lie in parallel: how a fault in one of them is fed
  * is not worked out.
- * @param rule the rule for a single conductor
- * @returns a rule that judges circuits of single conductors by the given one
  */
 export const ofSingleConductors =
   (rule: Rule): Rule =>

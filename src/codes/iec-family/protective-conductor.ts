@@ -240,11 +240,7 @@ function byTable(sheet: Sheet, circuit: CircuitCase, figures: WithstandFigures, 
   return sheet.check(protectiveByTable, { protectiveArea, minimumProtectiveArea });
 }
 
-/**
- * The rule that the protective conductor is large enough: adiabatic at both ends of the circuit, or by the table.
- * @param figures what the code says of withstand
- * @returns the rule, for the `rules` of a wiring code
- */
+/** The rule that the protective conductor is large enough: adiabatic at both ends of the circuit, or by the table. */
 export function protectiveConductorRule(figures: WithstandFigures): Rule {
   return (circuit, findings, sheet) => {
     const { cable } = circuit.run;

@@ -50,21 +50,7 @@ export const ratedCurrents = /* @__PURE__ */ table({
   },
 });
 
-/**
- * Rated currents of the device kind of a run, in ascending order; none where the kind is not known or not listed.
- * @param run the run
- * @returns rated currents, A
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { amperes } from 'ohmwright';
- * import { ratingsFor } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- *
- * const run = readSurvey(survey).wanted[0]?.run;
- * run && ratingsFor(run).includes(amperes(32)); // => true
- * ```
- */
+/** Rated currents of the device kind of a run, in ascending order; none where the kind is not known or not listed. */
 export function ratingsFor(run: Run): readonly Amperes[] {
   const { kind } = run.device;
   if (kind.state !== 'known' || kind.value.standard === 'BS 3871') return [];

@@ -45,28 +45,11 @@ export interface OverloadRules {
   readonly notSimultaneous: boolean;
 }
 
-/**
- * Whether a stretch is in the ground.
- * @param stretch the stretch
- * @returns true where the reference method is known and one of the ground
- * @example
- * ```ts
- * import { celsius, known, metres } from 'ohmwright';
- * import { isBuried } from 'ohmwright/bs7671';
- *
- * isBuried({ name: 'garden', length: known(metres(12)), method: known('D2'), ambient: known(celsius(20)) }); // => true
- * ```
- */
+/** Whether a stretch is in the ground. */
 export const isBuried = (stretch: Stretch): boolean =>
   stretch.method.state === 'known' && /^D/.test(stretch.method.value);
 
-/**
- * Writes the factor that needs no table: 1, with the reason.
- * @param sheet where it is written
- * @param name role of the factor
- * @param because why no table is asked, in words
- * @returns the factor 1
- */
+/** Writes the factor that needs no table: 1, with the reason. */
 export const noFactor = <
   N extends 'groupFactor' | 'insulationFactor' | 'soilFactor' | 'ambientFactor' | 'deviceFactor' | 'fuseFactor',
 >(
@@ -81,17 +64,6 @@ const deepest = 0.8;
 /**
  * Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
  * tables say, and the factors for it are not entered.
- * @param stretch a stretch in the ground
- * @param table identifier and source of the table that holds down to that depth
- * @returns what is missing, or undefined where the depth is not stated or not above 0.8 m
- * @example
- * ```ts
- * import { celsius, known, metres } from 'ohmwright';
- * import { table4B3, tooDeep } from 'ohmwright/bs7671';
- *
- * const trench = { name: 'trench', length: known(metres(10)), method: known('D'), ambient: known(celsius(15)) } as const;
- * tooDeep({ ...trench, depth: known(metres(0.6)) }, table4B3); // => undefined
- * ```
  */
 export function tooDeep(
   stretch: Stretch,
@@ -115,12 +87,7 @@ const soilNotStated = {
   obtain: 'assume 2.5 K·m/W by stating it, or have the soil measured',
 } as const;
 
-/**
- * How a code's table gives the factor for the soil around cables in the ground.
- * @param table the code's table, by laying and soil resistivity
- * @param layingOf whether a cable lies in ducts or direct in the ground
- * @returns reads the factor on the part of the sheet of one stretch
- */
+/** How a code's table gives the factor for the soil around cables in the ground. */
 export const soilFactorOf =
   (
     table: Table<readonly Axis[], 'soilFactor'>,

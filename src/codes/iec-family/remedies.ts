@@ -17,7 +17,7 @@ import {
 import type { CircuitCase, Findings, Remedy } from '../wiring-code.js';
 import { lengthOf, operatingTemperatureOf } from './loop-impedance.js';
 
-/** A conductor size and its resistance in normal operation. */
+/** A conductor size and its resistance in normal operation. @inline */
 export interface SizeOption {
   /** Size, mm². */
   readonly area: SquareMillimetres;

@@ -6,18 +6,7 @@ export { residualUpstream } from '../../installation/index.js';
 /** Largest rated residual current of which no selective device exists, A: EN 61008-1, from memory. */
 const neverSelective = 0.03;
 
-/**
- * Delay that a residual current device is judged by: as marked, else the slower one that it may have.
- * @param device the device
- * @returns the delay and what it rests on; a fact that is stated as unknown stays unknown
- * @example
- * ```ts
- * import { known, milliamperes } from 'ohmwright';
- * import { delayOf } from 'ohmwright/bs7671';
- *
- * delayOf({ position: 'origin-of-circuit', type: known('A'), rating: known(milliamperes(100)) }).delay; // => { state: 'known', value: 'selective' }
- * ```
- */
+/** Delay that a residual current device is judged by: as marked, else the slower one that it may have. */
 export function delayOf(device: ResidualDevice): {
   readonly delay: Fact<'general' | 'selective'>;
   readonly by?: string;

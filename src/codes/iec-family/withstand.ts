@@ -22,26 +22,7 @@ export interface WithstandFigures {
   readonly voltageFactors: { readonly most: readonly [number, string]; readonly least: readonly [number, string] };
 }
 
-/**
- * The result that decides among several that all have to pass.
- * @param results results, at least one
- * @returns the first that failed, else the first not determined, else the one with the least margin, else the last
- * @example
- * ```ts
- * import { judge, statement } from 'ohmwright';
- * import { decidingResult } from 'ohmwright/bs7671';
- *
- * const dry = statement({
- *   id: 'place-is-dry',
- *   title: 'The place is dry',
- *   weight: 'rule',
- *   source: { document: 'house rule', provenance: 'definition' },
- * });
- * const yes = judge(dry, { holds: true, because: 'seen' });
- * const no = judge(dry, { holds: false, because: 'seen' });
- * decidingResult([yes, no]).verdict; // => 'fail'
- * ```
- */
+/** The result that decides among several that all have to pass. */
 export const decidingResult = (results: readonly CheckResult[]): CheckResult => {
   const { failed, undetermined } = overall(results);
   const tightest = results.reduce<CheckResult | undefined>(
@@ -51,13 +32,7 @@ export const decidingResult = (results: readonly CheckResult[]): CheckResult => 
   return failed[0] ?? undetermined[0] ?? tightest ?? (results[results.length - 1] as CheckResult);
 };
 
-/**
- * A bound that a conductor does not withstand condemns nothing: the maker's figure decides.
- * @param sheet where the note is written
- * @param result result of the adiabatic check
- * @param energy energy that the device lets through, and whether it is a bound only
- * @returns the result as it is, or `not-determined` in the place of a failure by a bound
- */
+/** A bound that a conductor does not withstand condemns nothing: the maker's figure decides. */
 export function acquitOnly(sheet: Sheet, result: CheckResult, energy: DeviceEnergy): CheckResult {
   if (result.verdict !== 'fail' || !energy.bound) return result;
   const { check, title, weight, source, caution } = result;

@@ -46,7 +46,7 @@ export type AnnexDColumn = (typeof tableD521)['axes'][1]['labels'][number] exten
 
 type Segment = (typeof tableD521)['axes'][1]['labels'][number];
 
-/** What the law of a column gives for a size. */
+/** What the law of a column gives for a size. @inline */
 export interface AnnexDCapacity {
   /** Unrounded, A. */
   readonly computed: Amperes;

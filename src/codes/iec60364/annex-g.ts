@@ -32,12 +32,6 @@ const inService = { copper: 0.0225, aluminium: 0.036 } as const;
 /**
  * The drop per ampere and metre by Annex G: conductors at the resistivity of normal service, 0.08 mΩ/m, whatever the
  * insulation and the way of laying; three-phase between lines, single-phase go and return.
- * @param sheet where it is written
- * @param cable the cable
- * @param _stretch how it lies, which does not matter here
- * @param system single- or three-phase
- * @param component r, x or z
- * @returns drop per ampere and metre, V/(A·m), or what is missing
  */
 export function annexGDropRate(
   sheet: Sheet,

@@ -4,11 +4,8 @@
  * @module ohmwright/iec60364
  */
 
-export { type CableChoice, unarmouredBuild } from '../../products/iec60502/build.js';
-export * from '../iec-family/index.js';
-export * from '../wiring-code.js';
-export { type AnnexDCapacity, type AnnexDColumn, annexDCapacity } from './annex-d.js';
-export { annexGDropRate } from './annex-g.js';
+export { unarmouredBuild } from '../../products/iec60502/build.js';
+export type { Aspect, AssessmentOptions, CircuitCase, Findings, Rule, WiringCode } from '../wiring-code.js';
+export { annexDCapacity } from './annex-d.js';
 export * from './code.js';
 export * from './definitions.js';
-export { iecRatingTables } from './rating-tables.js';

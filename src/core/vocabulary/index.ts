@@ -74,24 +74,12 @@ export function termOf(name: string): Term | undefined {
   return terms.get(name);
 }
 
-/**
- * A fact in words: those of its role, or the text itself where it names no role.
- * @param fact a role, or words
- * @returns words for a person
- * @example
- * ```ts
- * import { factWords } from 'ohmwright';
- *
- * factWords('cutOutRating'); // => 'rating of the service cut-out fuse'
- * factWords('setting of drive'); // => 'setting of drive'
- * ```
- */
+/** A fact in words: those of its role, or the text itself where it names no role. */
 export const factWords = (fact: string): string => termOf(fact)?.words ?? fact;
 
 /**
  * Whether a number respects the bounds; NaN and infinities never do.
  * @param value the number
- * @param bounds least, most, above
  */
 export function within(value: number, bounds: Bounds): boolean {
   return (

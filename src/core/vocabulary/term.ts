@@ -1,6 +1,6 @@
 import type { Bounds, CanonicalUnit, Quantity } from '../../units/index.js';
 
-/** What the vocabulary says of one role that a quantity plays. */
+/** What the vocabulary says of one role that a quantity plays. @inline */
 export interface Term<U extends string = string> extends Bounds {
   /** Symbol as the trade writes it, `_` before a subscript: `I_b`. */
   readonly symbol: string;

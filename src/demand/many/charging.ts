@@ -3,7 +3,7 @@ import { type Ratio, ratio, type Seconds, type Watts, watts } from '../../units/
 import { coincidentPowerOf } from './coincidence.js';
 import { chargingProbability } from './formulas.js';
 
-/** Like charge points of a car park. */
+/** Like charge points of a car park. @inline */
 export interface ChargingGroup {
   /** Number of charge points, whole. */
   readonly count: number;

@@ -10,15 +10,6 @@ const MOST_SUMS = 2_000_000;
  * Probabilities of 0 to n successes of n independent trials, each to about n units of the last place.
  * @param n number of trials, whole, 0 and up
  * @param p probability of one success, 0 to 1
- * @returns n + 1 probabilities
- * @throws CalculationError `out-of-range` for a number of trials that is not whole or above two million, and for a
- * probability outside 0 to 1
- * @example
- * ```ts
- * import { binomialProbabilities } from 'ohmwright/demand';
- *
- * [...binomialProbabilities(2, 0.25)]; // => [0.5625, 0.375, 0.0625]
- * ```
  */
 export function binomialProbabilities(n: number, p: number): Float64Array {
   if (!Number.isSafeInteger(n) || n < 0 || n > MOST_SUMS) throw outside('number of trials', n, 0, MOST_SUMS);
@@ -80,7 +71,7 @@ const firstReaching = (sums: Float64Array, q: number): number => {
   return at < 0 ? sums.length - 1 : at;
 };
 
-/** Charge points of one kind on one supply. */
+/** Charge points of one kind on one supply. @inline */
 export interface CountQuestion {
   /** Number of charge points, whole. */
   readonly count: number;
@@ -108,7 +99,7 @@ export const coincidentCount = /* @__PURE__ */ procedure({
   },
 });
 
-/** Like charge points among others. */
+/** Like charge points among others. @inline */
 export interface PointGroup {
   /** Number of charge points, whole. */
   readonly count: number;
@@ -118,7 +109,7 @@ export interface PointGroup {
   readonly probability: number;
 }
 
-/** A sum of powers and its probability. */
+/** A sum of powers and its probability. @inline */
 export interface PowerProbability {
   /** Power, W. */
   readonly power: number;

@@ -36,23 +36,7 @@ function checkTimes(meter: MeterReadings, problems: Problem[]): void {
   }
 }
 
-/**
- * Checks half-hour readings: every start a time, half an hour apart, energies 0 Wh and up.
- * @param meter readings with season and margin
- * @returns nothing: it throws or it does not
- * @throws CalculationError `invalid-input` with the path of every gap, duplicate and wrong number
- * @example
- * ```ts
- * import { ratio, wattHours } from 'ohmwright';
- * import { checkReadings } from 'ohmwright/demand';
- *
- * const readings = [
- *   { start: '2026-01-05T17:00:00Z', energy: wattHours(1400) },
- *   { start: '2026-01-05T18:00:00Z', energy: wattHours(1600) },
- * ];
- * checkReadings({ readings, season: 'winter', margin: ratio(0.2) }); // throws invalid-input
- * ```
- */
+/** Checks half-hour readings: every start a time, half an hour apart, energies 0 Wh and up. */
 export function checkReadings(meter: MeterReadings): void {
   const problems: Problem[] = [];
   if (meter.readings.length === 0) problems.push({ path: ['readings'], message: 'holds no reading' });
@@ -68,20 +52,5 @@ export function checkReadings(meter: MeterReadings): void {
   if (problems.length > 0) throw invalidInput('the half-hour readings', problems);
 }
 
-/**
- * Whole days that readings cover.
- * @param meter readings without gaps
- * @returns whole days, 0 and up
- * @example
- * ```ts
- * import { ratio, wattHours } from 'ohmwright';
- * import { daysCovered } from 'ohmwright/demand';
- *
- * const readings = [
- *   { start: '2026-01-10T00:00:00Z', energy: wattHours(300) },
- *   { start: '2026-01-10T00:30:00Z', energy: wattHours(250) },
- * ];
- * daysCovered({ readings, season: 'winter', margin: ratio(0.2) }); // => 0
- * ```
- */
+/** Whole days that readings cover. */
 export const daysCovered = (meter: MeterReadings): number => Math.floor(meter.readings.length / 48);

@@ -21,7 +21,7 @@ export const meterPointPlausible = /* @__PURE__ */ statement({
     'Plausible, not proven: the digit lets about one slip in sixty through, and never sees a swap of the 3rd and 8th or the 6th and 11th digit.',
 });
 
-/** What a meter-point number says. */
+/** What a meter-point number says. @inline */
 export interface MeterPoint {
   readonly structure: 'core' | 'full' | 'northern-ireland' | 'unreadable';
   /** The core of 13 digits. */

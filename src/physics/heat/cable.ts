@@ -15,14 +15,14 @@ import type { ductGap } from './tables/duct-gap.js';
 import type { temperatureCoefficients } from './tables/temperature-coefficients.js';
 import type { thermalResistivities } from './tables/thermal-resistivities.js';
 
-/** A material whose thermal resistivity is known, such as `XLPE`. */
+/** A material whose thermal resistivity is known, such as `XLPE`. @inline */
 export type ThermalMaterial = (typeof thermalResistivities)['axes'][0]['labels'][number];
-/** How cables lie in free air, such as `one-on-wall` or `three-trefoil`. */
+/** How cables lie in free air, such as `one-on-wall` or `three-trefoil`. @inline */
 export type AirFormation = (typeof airDissipation)['axes'][1]['labels'][number];
-/** What a duct is made of. */
+/** What a duct is made of. @inline */
 export type DuctKind = (typeof ductGap)['axes'][1]['labels'][number];
 
-/** A round layer of a cable. */
+/** A round layer of a cable. @inline */
 export interface HeatLayer {
   readonly material: ThermalMaterial;
   /** Its thickness, mm. */
@@ -52,7 +52,7 @@ export interface HeatCable {
   readonly overallDiameter: Millimetres;
 }
 
-/** A buried neighbour with the same losses per length. */
+/** A buried neighbour with the same losses per length. @inline */
 export interface BuriedNeighbour {
   /** Distance to the side, axis to axis, m. */
   readonly offset: Metres;
@@ -60,7 +60,7 @@ export interface BuriedNeighbour {
   readonly depth: Metres;
 }
 
-/** Soil around a cable or a duct; it does not dry out. */
+/** Soil around a cable or a duct; it does not dry out. @inline */
 export interface Soil {
   /** Temperature of the ground without the cables, °C. */
   readonly groundTemperature: Celsius;

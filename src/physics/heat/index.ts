@@ -7,17 +7,7 @@ export * from './ac-resistance.js';
 export * from './air.js';
 export * from './armour.js';
 export { type HeatBalance, heatBalance } from './balance.js';
-export type {
-  AirFormation,
-  BuriedNeighbour,
-  DuctKind,
-  HeatCable,
-  HeatCase,
-  HeatLayer,
-  HeatSurroundings,
-  Soil,
-  ThermalMaterial,
-} from './cable.js';
+export type { HeatCable, HeatCase, HeatSurroundings } from './cable.js';
 export * from './duct.js';
 export * from './geometry.js';
 export * from './ground.js';

@@ -5,7 +5,7 @@ import { conductorDiameters } from '../iec60228/conductor-diameter.js';
 import { conductorResistance } from '../iec60228/conductor-resistance.js';
 import { insulationThicknesses } from './insulation-thickness.js';
 
-/** Which low-voltage cable is meant. */
+/** Which low-voltage cable is meant. @inline */
 export interface CableChoice {
   /** Metal of the conductors, of class 2. */
   readonly metal: 'copper' | 'aluminium';

@@ -1,7 +1,7 @@
 import { formatIn } from '../../units/index.js';
 import { axes, legend, lineSample, logarithmic, n, path, picture, strokes, text } from './picture.js';
 
-/** A curve, or a band between two curves, on a time-current picture. */
+/** A curve, or a band between two curves, on a time-current picture. @inline */
 export interface TimeCurrentSeries {
   /** What the legend says. */
   readonly name: string;

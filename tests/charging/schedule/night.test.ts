@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type ScheduleInput, type SchedulePolicy, schedule } from '../../../src/charging/index.js';
+import { type ScheduleInput, schedule } from '../../../src/charging/index.js';
+import type { SchedulePolicy } from '../../../src/charging/schedule/input.js';
 import { hours, kilowattHours, seconds, volts, wattHours } from '../../../src/index.js';
 import { smartChargingPeak } from '../../../src/networks/index.js';
 import { node, perLine, point } from '../networks.js';

@@ -1,13 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type Cure,
-  type Relaxation,
-  relaxationsOf,
-  relaxed,
-  type ScheduleInput,
-  schedule,
-} from '../../../src/charging/index.js';
+import { type Relaxation, relaxationsOf, relaxed, type ScheduleInput, schedule } from '../../../src/charging/index.js';
+import type { Cure } from '../../../src/charging/schedule/relaxations.js';
 import { amperes, hours, kilowattHours, seconds, volts, wattHours } from '../../../src/index.js';
 import { node, perLine, point } from '../networks.js';
 import { expectSound, inputs } from './inputs.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type ScheduleInput, type SchedulePolicy, schedule } from '../../../src/charging/index.js';
+import { type ScheduleInput, schedule } from '../../../src/charging/index.js';
+import type { SchedulePolicy } from '../../../src/charging/schedule/input.js';
 import { amperes, hours, seconds, volts, wattHours } from '../../../src/index.js';
 import { node, perLine, point } from '../networks.js';
 import { expectSound, inputs } from './inputs.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { breakingCapacity, disconnection } from '../../../src/codes/bs7671/index.js';
+import { breakingCapacity } from '../../../src/codes/bs7671/rules/breaking-capacity.js';
+import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
 import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
@@ -12,10 +13,10 @@ import {
   pathTo,
   type ResidualDevice,
   type Run,
-  residualUpstream,
   silent,
   squareMillimetres,
 } from '../../../src/index.js';
+import { residualUpstream } from '../../../src/installation/residual-upstream.js';
 import { caseOf, circuit, house } from '../../support/house.js';
 
 const rcd = (position: ResidualDevice['position'], rating = 30): ResidualDevice => ({

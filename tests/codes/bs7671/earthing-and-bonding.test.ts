@@ -1,14 +1,7 @@
 import { expect, test } from 'vitest';
 import { earthingAndBonding } from '../../../src/codes/bs7671/rules/earthing-and-bonding.js';
-import {
-  type EarthingConductorLaid,
-  known,
-  squareMillimetres as mm2,
-  ohms,
-  type Supply,
-  silent,
-  unknown,
-} from '../../../src/index.js';
+import { known, squareMillimetres as mm2, ohms, type Supply, silent, unknown } from '../../../src/index.js';
+import type { EarthingConductorLaid } from '../../../src/installation/supply.js';
 import { caseOf, circuit, house } from '../../support/house.js';
 
 const judge = (change: Partial<Supply>) => {

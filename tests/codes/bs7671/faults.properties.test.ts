@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  breakingCapacity,
   bs7671,
   compareMeasured,
   designFromMeasured,
-  disconnection,
   disconnectionRemedies,
   eightTenthsRule,
   measuredLimitExact,
-  protectiveConductor,
-  writeRunImpedance,
 } from '../../../src/codes/bs7671/index.js';
+import { breakingCapacity } from '../../../src/codes/bs7671/rules/breaking-capacity.js';
+import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
+import { protectiveConductor } from '../../../src/codes/bs7671/rules/protective-conductor.js';
+import { writeRunImpedance } from '../../../src/codes/iec-family/loop-impedance.js';
 import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
   adiabaticFactor,

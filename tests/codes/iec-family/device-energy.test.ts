@@ -1,13 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import {
-  disconnection,
-  lineWithstand,
-  protectiveConductor,
-  writeDeviceEnergy,
-  writeRunImpedance,
-} from '../../../src/codes/bs7671/index.js';
 import { withstandFigures } from '../../../src/codes/bs7671/rules/adiabatic.js';
+import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
 import { fuseCurrentOf } from '../../../src/codes/bs7671/rules/fuses.js';
+import { lineWithstand } from '../../../src/codes/bs7671/rules/line-withstand.js';
+import { protectiveConductor } from '../../../src/codes/bs7671/rules/protective-conductor.js';
+import { writeDeviceEnergy } from '../../../src/codes/iec-family/device-energy.js';
+import { writeRunImpedance } from '../../../src/codes/iec-family/loop-impedance.js';
 import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
   amperes,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { electrodeInSoil, type Soil, soilResistivities } from '../../../src/guidance/index.js';
+import type { Soil } from '../../../src/guidance/bs7430/electrode-in-soil.js';
+import { electrodeInSoil, soilResistivities } from '../../../src/guidance/index.js';
 import { metres } from '../../../src/index.js';
 import { rodResistance } from '../../../src/physics/index.js';
 

@@ -57,19 +57,6 @@ function deviceThere(point: ChargePoint, arrangement: Arrangement, sheet: Sheet)
 /**
  * Rated residual current that protects a charge point on an electrode of its own: of the devices ahead of the point. One
  * inside it leaves the terminals ahead of it, in the same metal, on the electrode with no protection.
- * @param path the way from the origin to the run of the point
- * @returns the smallest rating ahead of the point, A; unknown without such a device, or where a delay is set on it
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { pathTo } from 'ohmwright';
- * import { islandResidual } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- * import { withAllWanted } from 'ohmwright/site';
- *
- * const path = pathTo(withAllWanted(readSurvey(survey)), 'drive circuit');
- * path && islandResidual(path); // => { state: 'known', value: 0.03 }
- * ```
  */
 export function islandResidual(path: Path): Fact<Amperes> {
   const along = (path.run.residual ?? []).filter((r) => r.position === 'along-circuit');
@@ -161,11 +148,7 @@ function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Sheet): rea
   return softened([...option.results.filter((r) => r.check !== own), ...device], gaps);
 }
 
-/**
- * Earthing of charge points by an edition of BS 7671, Section 722.
- * @param edition edition whose wording rules; one whose text was not available ends in `not-determined`
- * @returns the rule, for the `rules` of a wiring code
- */
+/** Earthing of charge points by an edition of BS 7671, Section 722. */
 export const chargePointEarthingOf =
   (edition: Edition): Rule =>
   (circuit, findings, sheet) => {
