@@ -61,4 +61,30 @@ export interface Labels {
   wayBack: 'neutral' | 'earth';
   /** How a cable is built, as the table of protective conductors in flat cable has it. */
   construction: CableConstruction;
+  /** Whether the circuit has one line conductor. */
+  singlePhase: boolean;
+  /** Whether it is a final circuit with socket-outlets. */
+  finalSockets: boolean;
+  /** What the premises are. */
+  premises:
+    | 'dwelling'
+    | 'multiple-occupation'
+    | 'student-accommodation'
+    | 'care-home'
+    | 'higher-risk-residential'
+    | 'other';
+  /** Whether an arc fault detection device stands at the origin of the circuit. */
+  arcDetection: boolean;
+  /** Whether the overcurrent device is rated at 32 A or less. */
+  upTo32: boolean;
+  /** Whether the rule on arc detection applies, or why it does not. */
+  arcRuleApplies: true | string;
+  /** What the rule on arc detection asks in the premises. */
+  arcRule: 'required' | 'recommended';
+  /** Whether surge protection stands at a board on the way. */
+  surgeProtection: boolean;
+  /** Whether overvoltage could lead to injury, failure of a safety service, or heavy loss. */
+  overvoltageSerious: boolean;
+  /** Whether the owner has declared that the loss can be borne. */
+  surgeProtectionDeclined: boolean;
 }

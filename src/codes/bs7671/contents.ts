@@ -2,17 +2,21 @@ import { Calculator, contents } from '../../calculation/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
+import { arcDetection } from './groups/arc-detection.js';
 import { minimumSize } from './groups/minimum-size.js';
+import { surgeProtection } from './groups/surge-protection.js';
 
 /** BS 7671 as a contents list: where each figure comes from, and the checks by group. */
 const list = () => {
   const facts = sharedFacts();
   const way = conductors();
   const size = minimumSize();
+  const surge = surgeProtection();
+  const arc = arcDetection();
   return contents({
     scopes: circuitScopes,
     figures: {
-      circuit: { ...facts.circuit, ...size.circuit },
+      circuit: { ...facts.circuit, ...size.circuit, ...surge.circuit, ...arc.circuit },
       sections: facts.sections,
       runs: { ...facts.runs, ...way.runs },
       runSections: way.runSections,
@@ -22,6 +26,8 @@ const list = () => {
     },
     checks: {
       'minimum-size': size.checks,
+      'surge-protection': surge.checks,
+      'arc-detection': arc.checks,
     },
   });
 };

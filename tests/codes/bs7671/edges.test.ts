@@ -2,7 +2,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { earthingOptions } from '../../../src/codes/bs7671/earthing-options.js';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import { arcDetection } from '../../../src/codes/bs7671/rules/arc-detection.js';
 import { islandResidual } from '../../../src/codes/bs7671/rules/charge-point-earthing.js';
 import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
@@ -19,11 +18,11 @@ import {
   ratio,
   recorder,
   seconds,
-  silent,
   unknown,
   writeSheet,
 } from '../../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
 const load = (change: Partial<Load> = {}): Load => ({
@@ -57,7 +56,7 @@ test('additional protection asks for 30 mA, BS 7671 722.531.3.101, 411.3.3', () 
 
 describe('arc detection, BS 7671 421.1.7', () => {
   const premises: AssessmentOptions = { premises: { kind: known('care-home'), arcDetection: known(false) } };
-  const verdict = (run: Run) => arcDetection(caseOf(house([run]), run.id, premises), {}, silent())[0]?.verdict;
+  const verdict = (run: Run) => judged(code, 'arc-detection', caseOf(house([run]), run.id, premises))[0]?.verdict;
   const sockets = (rating: number, change: Partial<Run> = {}) =>
     circuit({ device: { ...circuit().device, rating: known(amperes(rating)) }, feeds: [load()], ...change });
   it('is asked of single-phase final circuits with socket-outlets up to 32 A', () => {

@@ -1,8 +1,6 @@
 import { expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import { arcDetection } from '../../../src/codes/bs7671/rules/arc-detection.js';
 import { residualCurrent } from '../../../src/codes/bs7671/rules/residual-current.js';
-import { surgeProtection } from '../../../src/codes/bs7671/rules/surge-protection.js';
 import { delayOf } from '../../../src/codes/iec-family/residual-position.js';
 import {
   amperes,
@@ -23,6 +21,7 @@ import { smoothCurrentBreakTimes } from '../../../src/products/iec62955/break-ti
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
+const code = bs7671('2018+A2:2022');
 const device = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
   position: 'origin-of-circuit',
   type: known('A'),
@@ -173,10 +172,10 @@ test('break times on smooth direct current', () => {
 test('surge protection: asked for, declined, not known', () => {
   const board = { surgeProtection: known(false) };
   const surge = (premises: object | undefined, b: Partial<Board> = board) =>
-    surgeProtection(
+    judged(
+      code,
+      'surge-protection',
       caseOf(house([circuit()], {}, b), 'ev', premises ? { premises: { kind: known('dwelling'), ...premises } } : {}),
-      {},
-      silent(),
     )[0]?.verdict;
   expect(surge(undefined)).toBe('not-determined');
   expect(surge({ overvoltageSerious: known(true) })).toBe('fail');
@@ -191,10 +190,10 @@ test('arc detection: required, advised, not asked for', () => {
     feeds: [{ kind: 'load', id: 'ring', purpose: 'socket-outlets', current: known(amperes(20)), lines: ['L1'] }],
   });
   const arc = (run: Run, kind?: 'multiple-occupation' | 'dwelling', fitted = false) =>
-    arcDetection(
+    judged(
+      code,
+      'arc-detection',
       caseOf(house([run]), 'ev', kind ? { premises: { kind: known(kind), arcDetection: known(fitted) } } : {}),
-      {},
-      silent(),
     ).map((r) => [r.verdict, r.weight]);
   expect(arc(sockets, 'multiple-occupation')).toEqual([['fail', 'rule']]);
   expect(arc(sockets, 'multiple-occupation', true)).toEqual([['pass', 'rule']]);
@@ -359,7 +358,7 @@ test('arc detection waits for the rating of the device', () => {
   ];
   const open = circuit({ feeds, device: { ...circuit().device, rating: unknown('its marking') } });
   const premises = { premises: { kind: known('care-home' as const), arcDetection: known(false) } };
-  const [result] = arcDetection(caseOf(house([open]), 'ev', premises), {}, silent());
+  const [result] = judged(code, 'arc-detection', caseOf(house([open]), 'ev', premises));
   expect(result?.verdict).toBe('not-determined');
   expect(result?.gaps).toMatchObject([{ obtain: 'its marking' }]);
 });
