@@ -64,6 +64,15 @@ export class Writer {
       );
     });
     const blocks: { readonly thing: Thing; readonly lines: SheetLine[] }[] = [];
+    const used = new Set<string>();
+    // the input of a procedure is put together from all that it draws on
+    const draw = (thing: Thing, { from }: Node): void => {
+      for (const f of from)
+        for (const t of thingsOf(thing, f.list)) {
+          used.add(id(t, f));
+          draw(t, f.node);
+        }
+    };
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
       const key = id(thing, placed);
       const value = thing.values[placed.index];
@@ -77,6 +86,7 @@ export class Writer {
         for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
       const line = lineOf(id, thing, placed, node, value);
       if (!line) return;
+      if (how.kind === 'run') draw(thing, node);
       const last = blocks.at(-1);
       if (last?.thing === thing) last.lines.push(line);
       else blocks.push({ thing, lines: [line] });
@@ -88,13 +98,23 @@ export class Writer {
     walk(this.calculation.circuit);
     // what a check draws on without a name to others
     for (const [thing, placed] of judged) write(thing, placed);
-    const lines = blocks.flatMap(({ thing, lines: own }): readonly SheetLine[] =>
-      thing.above
-        ? [{ kind: 'part', part: { format: 'sheet/1', place: next(), title: titleOf(thing), lines: own } }]
-        : own,
-    );
+    // a figure is taken down where a line uses it, not where a condition alone looks at it
+    for (const l of [...blocks.flatMap((b) => b.lines), ...checks]) for (const one of idsUsed(l)) used.add(one);
+    const lines = blocks.flatMap(({ thing, lines: all }): readonly SheetLine[] => {
+      const own = all.filter(
+        (l) => l.kind !== 'given' || used.has(l.id as string) || !this.written.delete(l.id as string),
+      );
+      if (!thing.above || own.length === 0) return own;
+      return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title: titleOf(thing), lines: own } }];
+    });
     return [...lines, ...checks];
   }
+}
+
+/** Identifiers of the figures that a line uses. */
+function idsUsed(line: SheetLine): readonly string[] {
+  const named = Object.values(line.ids ?? {});
+  return line.kind === 'gather' ? line.parts : line.kind === 'same' ? [line.from] : named;
 }
 
 /** A figure as a written line takes it. */
