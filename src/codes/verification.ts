@@ -2,7 +2,7 @@ import type { Known, Source } from '../core/index.js';
 import type { Insulation } from '../installation/index.js';
 import type { Amperes, Celsius, Ohms, Ratio, Seconds, Volts } from '../units/index.js';
 
-/** A test of initial verification, by what it is. */
+/** A test of initial verification, by what it is. @inline */
 export type TestKind =
   | 'continuity'
   | 'ring-continuity'
@@ -17,7 +17,7 @@ export type TestKind =
   | 'functional'
   | 'voltage-under-load';
 
-/** A test in the order of an edition. */
+/** A test in the order of an edition. @inline */
 export interface PlannedKind {
   /** What it is. */
   readonly kind: TestKind;
@@ -27,7 +27,7 @@ export interface PlannedKind {
   readonly clause: string;
 }
 
-/** What the conductors of a circuit or distribution circuit amount to at one temperature. */
+/** What the conductors of a circuit or distribution circuit amount to at one temperature. @inline */
 export interface RunFigures {
   /** Resistance of the line conductor, Ω. */
   readonly line: Known<Ohms>;
@@ -39,7 +39,7 @@ export interface RunFigures {
   readonly impedance: Known<Ohms>;
 }
 
-/** A rule of thumb for readings of the loop impedance, made for conductors of one insulation. */
+/** A rule of thumb for readings of the loop impedance, made for conductors of one insulation. @inline */
 export interface LoopRuleOfThumb {
   /** What the trade calls it. */
   readonly name: string;
@@ -51,7 +51,7 @@ export interface LoopRuleOfThumb {
   limitOf(figures: { readonly loopImpedanceLimit: Ohms }): Ohms;
 }
 
-/** What a wiring code says of initial verification in one of its editions. */
+/** What a wiring code says of initial verification in one of its editions. @inline */
 export interface TestPlan {
   /** Edition, as cited. */
   readonly edition: string;
