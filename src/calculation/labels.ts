@@ -87,4 +87,41 @@ export interface Labels {
   overvoltageSerious: boolean;
   /** Whether the owner has declared that the loss can be borne. */
   surgeProtectionDeclined: boolean;
+  /** Between which conductors the largest fault current flows. */
+  largestFault: 'between lines' | 'line and neutral' | 'line and neutral or earth';
+  /** That every distribution circuit ahead is counted in the prospective current. */
+  feedersCounted: true;
+  /** What has to be said of a prospective current behind a distribution circuit. */
+  saidOfProspective: string | false;
+  /** That a conditional rating is declared. */
+  ratingDeclared: true;
+  /** Whether a device breaks the prospective current by itself. */
+  ownBreaks: boolean;
+  /** Whether the prospective current is broken with the assembly or the device ahead. */
+  conditionalBreaks: boolean;
+  /** Kind of the overcurrent device, by the way in which its operating current is found. */
+  deviceFamily: DeviceFamily;
+  /** Kind of the device ahead, in the same way. */
+  aheadFamily: DeviceFamily;
+  /** Whether the standard of the fuse of the circuit, if it is one, has gates. */
+  gated: boolean;
+  /** Whether the standard of the fuse ahead, if it is one, has gates. */
+  aheadGated: boolean;
+  /** Kind of the device ahead. */
+  aheadKind: OvercurrentKind;
+  /** Type of a circuit-breaker. */
+  tripType: TripType;
+  /** Type of the circuit-breaker ahead. */
+  aheadType: TripType;
+  /** Whether figures from memory are accepted. */
+  acceptsMemory: boolean;
+  /** That there are figures by which to judge discrimination with a device ahead. */
+  discriminationKnown: true;
+  /** Whether the device of the circuit opens at once at the largest fault current. */
+  opensAtOnce: boolean;
+  /** What a verdict on discrimination rests on. */
+  discriminationRests: string;
 }
+
+type DeviceFamily = 'circuit-breaker' | 'old circuit-breaker' | 'fuse';
+type TripType = 'B' | 'C' | 'D' | '1' | '2' | '3' | 'none';

@@ -11,7 +11,6 @@ import { capacityTableOf } from './cable-tables.js';
 import { calculator } from './contents.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { pointEarthing } from './point-earthing.js';
-import { breakingCapacity } from './rules/breaking-capacity.js';
 import { chargePointEarthingOf } from './rules/charge-point-earthing.js';
 import { coordination } from './rules/coordination.js';
 import { disconnection } from './rules/disconnection.js';
@@ -33,7 +32,7 @@ const rulesOf = (edition: Edition): WiringCode['rules'] => ({
   'residual-current': residualCurrent,
   'line-withstand': lineWithstand,
   'protective-conductor': protectiveConductor,
-  'breaking-capacity': breakingCapacity,
+  'breaking-capacity': { finds: ['prospectiveAtOrigin'] },
   'terminal-temperature': terminalTemperature,
   'minimum-size': { finds: [] },
   'earthing-and-bonding': earthingAndBonding,

@@ -3,6 +3,7 @@ import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
 import { arcDetection } from './groups/arc-detection.js';
+import { breakingCapacity } from './groups/breaking-capacity.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { surgeProtection } from './groups/surge-protection.js';
 
@@ -10,21 +11,25 @@ import { surgeProtection } from './groups/surge-protection.js';
 const list = () => {
   const facts = sharedFacts();
   const way = conductors();
+  const breaking = breakingCapacity();
   const size = minimumSize();
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
     scopes: circuitScopes,
     figures: {
-      circuit: { ...facts.circuit, ...size.circuit, ...surge.circuit, ...arc.circuit },
+      circuit: { ...facts.circuit, ...breaking.circuit, ...size.circuit, ...surge.circuit, ...arc.circuit },
       sections: facts.sections,
       runs: { ...facts.runs, ...way.runs },
       runSections: way.runSections,
       temperatures: way.temperatures,
       conductors: way.conductors,
       returns: way.returns,
+      conditionalRatings: breaking.conditionalRatings,
+      ahead: breaking.ahead,
     },
     checks: {
+      'breaking-capacity': breaking.checks,
       'minimum-size': size.checks,
       'surge-protection': surge.checks,
       'arc-detection': arc.checks,

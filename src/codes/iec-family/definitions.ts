@@ -1,11 +1,5 @@
 /** Formulas, tables and checks that the codes share. */
-export {
-  breakingCapacityCheck,
-  conditionalBreakingCapacity,
-  discriminationCheck,
-  discriminationWithFeeder,
-  ownBreakingCapacity,
-} from './breaking-capacity.js';
+export * from './breaking-checks.js';
 export * from './capacity.js';
 export { areaNotBelowMinimum, terminalsCoolEnough } from './conductor-size.js';
 export * from './conductor-temperature.js';

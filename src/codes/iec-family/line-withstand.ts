@@ -18,10 +18,10 @@ import {
 } from '../../physics/index.js';
 import { type Amperes, type Ohms, ratio, seconds } from '../../units/index.js';
 import type { CircuitCase, Rule } from '../wiring-code.js';
-import { judgeBreaking, writeProspective } from './breaking-capacity.js';
 import { writeDeviceEnergy } from './device-energy.js';
 import { writeFeederResistance } from './line-neutral.js';
 import { writeOperatingCurrent } from './operating-current.js';
+import { judgeBreaking, writeProspective } from './prospective.js';
 
 import { acquitOnly, decidingResult, heatCaution, type WithstandFigures } from './withstand.js';
 import { loadAndHeat } from './worse.js';

@@ -1,6 +1,7 @@
 import { type FactWords, fact, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
-import type { Cable, Run, Stretch } from '../../installation/index.js';
+import type { Cable, OvercurrentDevice, Run, Stretch } from '../../installation/index.js';
+import type { Amperes } from '../../units/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
 
 /** A section of the route of the circuit. */
@@ -32,6 +33,30 @@ export interface ConductorPlace extends TemperaturePlace {
 /** A way by which the current of a fault in a run returns to the source. */
 export interface ReturnPlace extends TemperaturePlace {
   readonly wayBack: 'neutral' | 'earth';
+}
+
+/** A rating that is declared for the device together with others; without a rating where nothing is declared. */
+export interface ConditionalRatingPlace {
+  readonly circuit: CircuitPlace;
+  readonly of: 'device' | 'assembly' | 'nobody';
+  readonly rating?: Fact<Amperes>;
+}
+/** An overcurrent device ahead of the circuit's own: the cut-out, or that of a distribution circuit. */
+export interface AheadPlace {
+  readonly circuit: CircuitPlace;
+  readonly name: string;
+  readonly device: OvercurrentDevice;
+  readonly cutOut: boolean;
+}
+
+function conditionalRatingsOf(circuit: CircuitPlace): readonly ConditionalRatingPlace[] {
+  const { conditionalRating: device } = circuit.run.device;
+  const { conditionalRating: assembly } = circuit.board;
+  if (!device && !assembly) return [{ circuit, of: 'nobody' }];
+  return [
+    ...(device ? [{ circuit, of: 'device', rating: device } as const] : []),
+    ...(assembly ? [{ circuit, of: 'assembly', rating: assembly } as const] : []),
+  ];
 }
 
 /** The conductors of a cable that lead a fault to earth, and its armour once more as far as it is earthed. */
@@ -91,6 +116,19 @@ export const circuitScopes = {
     },
     title: ({ wayBack }: ReturnPlace) => `back by ${wayBack}`,
   },
+  conditionalRatings: {
+    within: 'circuit',
+    things: conditionalRatingsOf,
+    title: ({ of }: ConditionalRatingPlace) => `Declared for the ${of}`,
+  },
+  ahead: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly AheadPlace[] => [
+      { circuit, name: 'cut-out', device: circuit.installation.supply.cutOut, cutOut: true },
+      ...circuit.path.feeders.map(({ id, device }) => ({ circuit, name: `device of ${id}`, device, cutOut: false })),
+    ],
+    title: ({ name }: AheadPlace) => `Discrimination with the ${name}`,
+  },
 } as const;
 
 /** A fact of the circuit. */
@@ -125,4 +163,14 @@ export const ofConductor = <V>(
 export const ofReturn = <V>(
   read: (place: ReturnPlace) => Fact<V> | Known<V>,
   words?: FactWords<ReturnPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a rating that is declared for the device together with others. */
+export const ofConditionalRating = <V>(
+  read: (place: ConditionalRatingPlace) => Fact<V> | Known<V>,
+  words?: FactWords<ConditionalRatingPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of an overcurrent device ahead. */
+export const ofAhead = <V>(
+  read: (place: AheadPlace) => Fact<V> | Known<V>,
+  words?: FactWords<AheadPlace>,
 ): Line<never, V> => fact(read, words);

@@ -25,11 +25,11 @@ import {
 import { armourAreas } from '../../products/bs5467/armour.js';
 import { type Amperes, celsius, ratio, type SquareMillimetres, squareMillimetres } from '../../units/index.js';
 import type { CircuitCase, Findings, Rule } from '../wiring-code.js';
-import { writeProspective } from './breaking-capacity.js';
 import { writeDeviceEnergy } from './device-energy.js';
 import { shockCaution } from './disconnection-checks.js';
 import { writeExternalImpedance } from './fault-loop.js';
 import { protectiveAreaOf, writeImpedances } from './loop-impedance.js';
+import { writeProspective } from './prospective.js';
 import { residualUpstream } from './residual-position.js';
 
 import { acquitOnly, decidingResult, type WithstandFigures } from './withstand.js';

@@ -464,4 +464,34 @@ export const faultTerms = {
   inverseOffset: { symbol: 'c_rel', unit: 's', least: 0, words: 'added time of an inverse-time relay' },
   /** Exponent of an inverse-time relay a_rel, 1, above 0. */
   inverseExponent: { symbol: 'a_rel', unit: '1', above: 0, words: 'exponent of an inverse-time relay' },
+  /** Least impedance of the distribution circuits ahead, conductors cold Z_f,min, Ω, 0 and up. */
+  leastFeederImpedance: {
+    symbol: 'Z_f,min',
+    unit: 'Ω',
+    least: 0,
+    words: 'least impedance of the distribution circuits ahead, conductors cold',
+  },
+  /** Prospective current at the origin of the run, every run ahead counted I_pf, A, 0 and up. */
+  prospectiveAtOrigin: {
+    symbol: 'I_pf',
+    unit: 'A',
+    least: 0,
+    words: 'prospective current at the origin of the run, every run ahead counted',
+  },
+  /** Current at which a circuit-breaker trips at once, at the latest I_t, A, above 0. */
+  instantaneousTrip: {
+    symbol: 'I_t',
+    unit: 'A',
+    above: 0,
+    words: 'current at which a circuit-breaker trips at once, at the latest',
+  },
+  /** Current at which the device of the circuit clears in less than 0.1 s I_0.1, A, above 0. */
+  clearingCurrent: {
+    symbol: 'I_0.1',
+    unit: 'A',
+    above: 0,
+    words: 'current at which the device of the circuit clears in less than 0.1 s',
+  },
+  /** Rated current of the device ahead I_n,a, A, above 0. */
+  aheadRating: { symbol: 'I_n,a', unit: 'A', above: 0, words: 'rated current of the device ahead' },
 } satisfies Roles;

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { breakingCapacity } from '../../../src/codes/bs7671/rules/breaking-capacity.js';
-import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
-import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
+import type { Aspect, AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
   type CheckResult,
@@ -13,11 +12,11 @@ import {
   pathTo,
   type ResidualDevice,
   type Run,
-  silent,
   squareMillimetres,
 } from '../../../src/index.js';
 import { residualUpstream } from '../../../src/installation/residual-upstream.js';
 import { caseOf, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
 
 const rcd = (position: ResidualDevice['position'], rating = 30): ResidualDevice => ({
   position,
@@ -43,9 +42,9 @@ const submain = (inner: Run, change: Partial<Run> = {}): Run =>
     feeds: [{ kind: 'board', id: 'garage-board', runs: [inner] }],
     ...change,
   });
-const judge = (rule: typeof disconnection, installation: Installation, id = 'ev', options: AssessmentOptions = {}) => {
+const judge = (group: Aspect, installation: Installation, id = 'ev', options: AssessmentOptions = {}) => {
   const findings: Findings = {};
-  return { results: rule(caseOf(installation, id, options), findings, silent()), findings };
+  return { results: judged(bs7671('2018+A2:2022'), group, caseOf(installation, id, options), findings), findings };
 };
 const by = (results: readonly CheckResult[], id: string) => results.find((r) => r.check === id);
 
@@ -67,7 +66,7 @@ describe('residual current devices that stand upstream of the cable', () => {
 
 describe('disconnection of other circuits and devices', () => {
   const limit = (run: Run, options: AssessmentOptions = {}, id = 'ev') =>
-    judge(disconnection, house([run]), id, options).findings.loopImpedanceLimit;
+    judge('disconnection', house([run]), id, options).findings.loopImpedanceLimit;
   const fuse = (standard: 'BS 88-2' | 'BS 88-3' | 'BS 1361' | 'BS 3036', rating: number, existing = true) =>
     circuit({ existing, device: { kind: known({ standard }), rating: known(amperes(rating)) } });
 
@@ -86,14 +85,14 @@ describe('disconnection of other circuits and devices', () => {
     expect(limit(run, {}, 'garage')).toBeCloseTo(218.5 / 319.4, 10);
   });
   test('a fuse above 32 A on a final circuit has no printed current for 0.4 s: not determined, and it says so', () => {
-    const { results } = judge(disconnection, house([fuse('BS 88-3', 63)]));
+    const { results } = judge('disconnection', house([fuse('BS 88-3', 63)]));
     expect(results[0]?.verdict).toBe('not-determined');
     expect(JSON.stringify(results[0])).toMatch(/has no cell/);
   });
   test('on TT a submain has 1 s: the current of a fuse lies on the line between its points', () => {
     const run = submain(circuit(), { device: { kind: known({ standard: 'BS 88-2' }), rating: known(amperes(32)) } });
     const tt = { system: known('TT' as const), externalImpedance: known(ohms(60)) };
-    const { findings, results } = judge(disconnection, house([run], tt), 'garage', { fuseEdition: '2011' });
+    const { findings, results } = judge('disconnection', house([run], tt), 'garage', { fuseEdition: '2011' });
     expect(findings.loopImpedanceLimit).toBeCloseTo(218.5 / 179.829242, 6);
     expect(results[0]?.verdict).toBe('fail');
   });
@@ -107,7 +106,7 @@ describe('disconnection of other circuits and devices', () => {
     } as const;
     const device = { kind: known({ standard: 'BS 3036' } as const), rating: known(amperes(45)) };
     expect(limit(circuit({ device, feeds: [load], existing: true }))).toBeCloseTo(218.5 / 144.7, 10);
-    const inside = judge(disconnection, house([circuit({ device, existing: true })]));
+    const inside = judge('disconnection', house([circuit({ device, existing: true })]));
     expect(inside.results[0]?.verdict).toBe('not-determined');
   });
   test('old breakers by their upper band; an unknown kind is named', () => {
@@ -117,7 +116,7 @@ describe('disconnection of other circuits and devices', () => {
     });
     expect(limit(old)).toBeCloseTo(218.5 / 210, 10);
     const { results } = judge(
-      disconnection,
+      'disconnection',
       house([circuit({ device: { kind: { state: 'unknown' }, rating: known(amperes(30)) } })]),
     );
     expect(JSON.stringify(results[0])).toMatch(/kind of the overcurrent device/);
@@ -126,7 +125,7 @@ describe('disconnection of other circuits and devices', () => {
     const delayed = (delay: number) => {
       const device = { ...rcd('origin-of-circuit', 300), delayTime: known(delay as never) };
       const tt = { system: known('TT' as const), externalImpedance: known(ohms(60)) };
-      return judge(disconnection, house([circuit({ residual: [device] })], tt)).results[0]?.verdict;
+      return judge('disconnection', house([circuit({ residual: [device] })], tt)).results[0]?.verdict;
     };
     expect(delayed(0.3)).toBe('fail');
     expect(delayed(0.06)).toBe('not-determined');
@@ -142,7 +141,7 @@ describe('devices in series', () => {
       const own = circuit({ device: { ...circuit().device, conditionalRating: known(amperes(6000)) } });
       const run = { ...unknownRoute, feeds: [{ kind: 'board', id: 'b', runs: [own] } as const] };
       return by(
-        judge(breakingCapacity, house([run], { prospectiveCurrent: known(amperes(current)) })).results,
+        judge('breaking-capacity', house([run], { prospectiveCurrent: known(amperes(current)) })).results,
         'breaking-capacity',
       )?.verdict;
     };
@@ -150,7 +149,7 @@ describe('devices in series', () => {
   });
   test('a feeder reduces the prospective current, and its device is judged for discrimination', () => {
     const at = (current: number) =>
-      judge(breakingCapacity, house([submain(circuit())], { prospectiveCurrent: known(amperes(current)) }));
+      judge('breaking-capacity', house([submain(circuit())], { prospectiveCurrent: known(amperes(current)) }));
     const { results, findings } = at(16000);
     expect(findings.prospectiveAtOrigin as number).toBeLessThan(16000);
     // 20 m of 16 mm²: 23 mΩ a core, 70 mΩ of armour beside the core that returns, at right angles to 230 V/16 kA
@@ -160,7 +159,7 @@ describe('devices in series', () => {
     expect(by(results, 'discrimination-with-feeder-device')?.verdict).toBe('not-determined');
     expect(by(at(300).results, 'discrimination-with-feeder-device')?.verdict).toBe('pass');
     expect(by(at(300).results, 'breaking-capacity')?.because).toMatch(/upper bound/);
-    expect(by(judge(breakingCapacity, house([circuit()])).results, 'breaking-capacity')?.because).toBeUndefined();
+    expect(by(judge('breaking-capacity', house([circuit()])).results, 'breaking-capacity')?.because).toBeUndefined();
     // 150 A is below five times 32 A: neither device is bound to open first
     expect(by(at(150).results, 'discrimination-with-feeder-device')?.verdict).toBe('not-determined');
   });
@@ -181,7 +180,7 @@ describe('devices in series', () => {
         (cable, source, angle, system) => {
           const feeder = submain(circuit(), { cable: { ...submain(circuit()).cable, ...cable } });
           const s = { prospectiveCurrent: known(amperes(230 / source)), system: known(system) };
-          const found = judge(breakingCapacity, house([feeder], s)).findings.prospectiveAtOrigin as number;
+          const found = judge('breaking-capacity', house([feeder], s)).findings.prospectiveAtOrigin as number;
           const size = (r: number) => Math.hypot(source * Math.cos(angle) + r, source * Math.sin(angle));
           // 16 mm² 1.15, 25 mm² 0.727, 50 mm² 0.387, armour of 3 cores 3.5 mΩ/m, 20 m; conduit of no resistance
           const core = 0.023;
@@ -201,7 +200,7 @@ describe('devices in series', () => {
       const supply = { prospectiveCurrent: known(amperes(current)) };
       const options = accept ? { acceptMemoryFigures: true } : {};
       return by(
-        judge(breakingCapacity, house([circuit({ device })], supply), 'ev', options).results,
+        judge('breaking-capacity', house([circuit({ device })], supply), 'ev', options).results,
         'discrimination-with-cut-out',
       )?.verdict;
     };
@@ -215,7 +214,7 @@ describe('devices in series', () => {
     expect([verdict('BS 1361', 500), verdict('BS 3036', 500)]).toEqual(['not-determined', 'not-determined']);
     const old = { cutOut: { kind: known({ standard: 'BS 1361' as const }), rating: known(amperes(100)) } };
     const behindOld = judge(
-      breakingCapacity,
+      'breaking-capacity',
       house([circuit()], { ...old, prospectiveCurrent: known(amperes(500)) }),
       'ev',
       { acceptMemoryFigures: true },

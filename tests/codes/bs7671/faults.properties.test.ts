@@ -8,9 +8,6 @@ import {
   eightTenthsRule,
   measuredLimitExact,
 } from '../../../src/codes/bs7671/index.js';
-import { breakingCapacity } from '../../../src/codes/bs7671/rules/breaking-capacity.js';
-import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
-import { protectiveConductor } from '../../../src/codes/bs7671/rules/protective-conductor.js';
 import { writeRunImpedance } from '../../../src/codes/iec-family/loop-impedance.js';
 import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
@@ -30,11 +27,16 @@ import {
 } from '../../../src/index.js';
 import { adiabaticArea, faultEnergy } from '../../../src/physics/index.js';
 import { caseOf, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
 
-const judged = (installation: Installation, options: AssessmentOptions = {}) => {
+const code = bs7671('2018+A2:2022');
+
+const judgedAll = (installation: Installation, options: AssessmentOptions = {}) => {
   const findings: Findings = { capacity: amperes(47) };
   const c = caseOf(installation, 'ev', options);
-  const all = [disconnection, protectiveConductor, breakingCapacity].flatMap((rule) => rule(c, findings, silent()));
+  const all = (['disconnection', 'protective-conductor', 'breaking-capacity'] as const).flatMap((group) =>
+    judged(code, group, c, findings),
+  );
   return { findings, of: (id: string) => all.find((r) => r.check === id) as CheckResult };
 };
 const area = fc.constantFrom(1.5, 2.5, 4, 6, 10, 16);
@@ -64,14 +66,14 @@ describe('directions', () => {
     fc.assert(
       fc.property(run, impedance, impedance, (r, a, b) => {
         const verdict = (z: number) =>
-          judged(house([r], { externalImpedance: known(ohms(z)) })).of('automatic-disconnection').verdict;
+          judgedAll(house([r], { externalImpedance: known(ohms(z)) })).of('automatic-disconnection').verdict;
         const [low, high] = [Math.min(a, b), Math.max(a, b)];
         return verdict(high) !== 'pass' || verdict(low) === 'pass';
       }),
     );
   });
   test('a longer run, a smaller cable and a larger device never help disconnection', () => {
-    const margin = (r: Run) => judged(house([r])).of('automatic-disconnection').alternatives?.[0]?.margin as number;
+    const margin = (r: Run) => judgedAll(house([r])).of('automatic-disconnection').alternatives?.[0]?.margin as number;
     fc.assert(
       fc.property(run, fc.integer({ min: 1, max: 50 }), (r, more) => {
         const s = r.stretches[0]!;
@@ -88,7 +90,7 @@ describe('directions', () => {
   });
   test('a lower external impedance may turn a pass into something else for breaking capacity, withstand and discrimination', () => {
     const at = (z: number) =>
-      judged(
+      judgedAll(
         house([circuit({ device: { ...circuit().device, conditionalRating: known(amperes(6000)) } })], {
           externalImpedance: known(ohms(z)),
           prospectiveCurrent: known(amperes(230 / z)),
@@ -131,7 +133,7 @@ describe('directions', () => {
   test('a larger let-through or a smaller protective conductor never helps', () => {
     const margin = (energy: number, size: number) => {
       const r = circuit({ cable: { ...circuit().cable, protectiveArea: known(squareMillimetres(size)) } });
-      return judged(house([r]), { makersLetThrough: energy }).of('protective-conductor').alternatives?.[0]
+      return judgedAll(house([r]), { makersLetThrough: energy }).of('protective-conductor').alternatives?.[0]
         ?.margin as number;
     };
     fc.assert(
@@ -246,13 +248,13 @@ describe('remedies', () => {
         cable: { ...circuit().cable, area: known(squareMillimetres(size)) },
         stretches: [{ ...circuit().stretches[0]!, length: known(metres(110)) }],
       });
-    const { findings, of } = judged(house([at(6)]));
+    const { findings, of } = judgedAll(house([at(6)]));
     expect(of('automatic-disconnection').verdict).toBe('fail');
     const remedies = (edition: string, of = findings) => bs7671(edition).remedies(caseOf(house([at(6)]), 'ev'), of);
     const found = remedies('2018+A2:2022');
     if (!Array.isArray(found)) throw new Error('no remedies');
     expect(found[0]).toEqual({ change: 'cable', area: 10 });
-    expect(judged(house([at(10)])).of('automatic-disconnection').verdict).toBe('pass');
+    expect(judgedAll(house([at(10)])).of('automatic-disconnection').verdict).toBe('pass');
     expect(remedies('2018+A2:2022', {})).toHaveProperty('missing');
     // of an edition whose text was not available nothing is offered
     expect(remedies('2018+A4:2026')).toHaveProperty('missing');
@@ -280,7 +282,7 @@ test('a separate protective conductor in the open has to be 4 mm², and its encl
       },
       stretches: [containment ? { ...s, containment } : s],
     });
-    return judged(house([r])).of('separate-protective-conductor').verdict;
+    return judgedAll(house([r])).of('separate-protective-conductor').verdict;
   };
   expect([at(2.5, 'clipped'), at(4, 'clipped'), at(2.5, 'conduit'), at(2.5)]).toEqual([
     'fail',
@@ -294,8 +296,8 @@ test('every failing check on shock says that nothing may be energised on the str
   const long = circuit({ stretches: [{ ...circuit().stretches[0]!, length: known(metres(150)) }] });
   const findings: Findings = {};
   const c = caseOf(house([long]), 'ev', { makersLetThrough: 500000 });
-  const failed = [disconnection, protectiveConductor]
-    .flatMap((rule) => rule(c, findings, silent()))
+  const failed = (['disconnection', 'protective-conductor'] as const)
+    .flatMap((group) => judged(code, group, c, findings))
     .filter((r) => r.weight === 'rule' && r.verdict === 'fail');
   expect(failed.length).toBeGreaterThan(1);
   for (const r of failed) expect(r.caution).toMatch(/must not be energised on the strength of a calculation alone/);

@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { breakingCapacity } from '../../../src/codes/bs7671/rules/breaking-capacity.js';
-import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
-import { lineWithstand } from '../../../src/codes/bs7671/rules/line-withstand.js';
-import { protectiveConductor } from '../../../src/codes/bs7671/rules/protective-conductor.js';
-import type { AssessmentOptions, Findings, Rule } from '../../../src/codes/wiring-code.js';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
+import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
   type CheckResult,
@@ -12,20 +9,21 @@ import {
   milliohmsPerMetre,
   overall,
   recorder,
-  silent,
   squareMillimetres,
   unknown,
   writeSheet,
 } from '../../../src/index.js';
 import { caseOf, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
+
+const code = bs7671('2018+A2:2022');
 
 function judgeAll(installation: Installation = house([circuit()]), options: AssessmentOptions = {}) {
   const findings: Findings = { capacity: amperes(47) };
   const c = caseOf(installation, 'ev', options);
-  const of = (rule: Rule) => rule(c, findings, silent());
   const out: Record<string, CheckResult> = {};
-  for (const rule of [disconnection, lineWithstand, protectiveConductor, breakingCapacity])
-    for (const r of of(rule)) out[r.check] = r;
+  for (const group of ['disconnection', 'line-withstand', 'protective-conductor', 'breaking-capacity'] as const)
+    for (const r of judged(code, group, c, findings)) out[r.check] = r;
   return { out, findings };
 }
 const breaker = (capacity: number, rating = 32) => ({
@@ -50,8 +48,8 @@ describe('thermal withstand', () => {
     const sheet = recorder('Protective conductor');
     const findings: Findings = {};
     const c = caseOf(house([circuit()]), 'ev');
-    disconnection(c, findings, silent());
-    protectiveConductor(c, findings, sheet);
+    judged(code, 'disconnection', c, findings);
+    judged(code, 'protective-conductor', c, findings, sheet);
     const text = JSON.stringify(writeSheet(sheet));
     expect(text).toMatch(/energy limiting class 3 of EN 60898-1, a figure from memory \(grade C\)/);
   });

@@ -1,0 +1,60 @@
+import { alternatives, comparison } from '../../core/index.js';
+
+/** I_cn >= I_pf. BS 7671, 434.5.1. */
+export const ownBreakingCapacity = /* @__PURE__ */ comparison({
+  id: 'own-breaking-capacity',
+  title: 'The device breaks the prospective current at its place by itself',
+  kind: 'at-least',
+  value: 'breakingCapacity',
+  limit: 'maximumFaultCurrent',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
+  worse: { prospectiveCurrent: 'up', length: 'down' },
+});
+
+/** Conditional rating of the assembly, or back-up by the device ahead. BS 7671, 434.5.1, 536.5. */
+export const conditionalBreakingCapacity = /* @__PURE__ */ comparison({
+  id: 'conditional-breaking-capacity',
+  title: 'The assembly, or the device ahead as back-up, is declared for the prospective current',
+  kind: 'at-least',
+  value: 'breakingLimit',
+  limit: 'maximumFaultCurrent',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1, 536.5', provenance: 'two-sources' },
+  worse: { prospectiveCurrent: 'up', length: 'down' },
+});
+
+/** By itself or with what stands ahead. BS 7671, 434.5.1. */
+export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
+  id: 'breaking-capacity',
+  title: 'The prospective current at the device is broken safely',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
+  caution:
+    'A device that breaks more than it is made for can burst. The motor contribution of connected machines is not counted.',
+  worse: { prospectiveCurrent: 'up', length: 'down' },
+});
+
+/** The fuse ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
+export const discriminationCheck = /* @__PURE__ */ comparison({
+  id: 'discrimination-with-cut-out',
+  title: 'A fault in the circuit does not melt the fuse ahead',
+  kind: 'at-most',
+  value: 'maximumFaultCurrent',
+  limit: 'fuseHoldCurrent',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
+  worse: { prospectiveCurrent: 'up', length: 'down' },
+});
+
+/** The device of a feeder ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
+export const discriminationWithFeeder = /* @__PURE__ */ comparison({
+  id: 'discrimination-with-feeder-device',
+  title: 'A fault in the circuit does not trip the device of the feeder ahead',
+  kind: 'at-most',
+  value: 'maximumFaultCurrent',
+  limit: 'fuseHoldCurrent',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
+  worse: { prospectiveCurrent: 'up', length: 'down' },
+});
