@@ -3,7 +3,7 @@
  * @module ohmwright
  */
 
-// formulas, tables, procedures and checks of one's own
+// checks, and formulas, tables and procedures below
 export {
   type Alternatives,
   type Amount,
@@ -17,6 +17,7 @@ export {
   overall,
   reaches,
   type Statement,
+  span,
   statement,
   type Verdict,
 } from './core/check.js';

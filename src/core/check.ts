@@ -46,13 +46,6 @@ export interface Span<V extends Name = Name, L extends Name = Name, M extends Na
   readonly most: M;
 }
 
-/** A check that a label is one of several. @inline */
-export interface Membership extends CheckBasis {
-  readonly kind: 'one-of';
-  /** What the label says, in words. */
-  readonly subject: string;
-}
-
 /** A check of a plain statement. */
 export interface Statement extends CheckBasis {
   readonly kind: 'holds';
@@ -64,7 +57,7 @@ export interface Alternatives extends CheckBasis {
 }
 
 /** A check of any kind. */
-export type Check = Comparison | Span | Membership | Statement | Alternatives;
+export type Check = Comparison | Span | Statement | Alternatives;
 
 /** A value of a result, with its role and unit. */
 export interface Amount {
@@ -89,10 +82,6 @@ export interface CheckResult {
   readonly most?: Amount;
   /** What is left, relative to the limit: positive when the check passes. */
   readonly margin?: number;
-  /** The label or statement that was judged, in words. */
-  readonly found?: string;
-  /** The labels that would pass. */
-  readonly allowed?: readonly string[];
   readonly gaps?: readonly Gap[];
   /** Why nothing is required. */
   readonly reason?: 'no-rule' | 'not-applicable';
@@ -128,16 +117,31 @@ export function comparison<V extends Name, L extends SameUnit<V>>(
   return definition;
 }
 
-/** Defines a check that a value lies between two limits of the same unit. */
+/**
+ * Defines a check that a value lies between two limits of the same unit.
+ * @param definition identifier, title, roles of value, lower and upper limit, weight, source, caution
+ * @returns the check, to be judged by `judge` or on a sheet
+ * @example
+ * ```ts
+ * import { judge, millimetres, span } from 'ohmwright';
+ *
+ * const reachable = span({
+ *   id: 'within-reach',
+ *   title: 'The point is within reach',
+ *   value: 'mountingHeight',
+ *   least: 'leastHeight',
+ *   most: 'greatestHeight',
+ *   weight: 'rule',
+ *   source: { document: 'house rule', provenance: 'definition' },
+ * });
+ * const heights = { leastHeight: millimetres(750), greatestHeight: millimetres(1200) };
+ * judge(reachable, { mountingHeight: millimetres(1000), ...heights }).verdict; // => 'pass'
+ * ```
+ */
 export function span<V extends Name, L extends SameUnit<V>, M extends SameUnit<V>>(
   definition: Omit<Span<V, L, M>, 'kind'>,
 ): Span<V, L, M> {
   return { ...definition, kind: 'within' };
-}
-
-/** Defines a check that a label is one of several. */
-export function membership(definition: Omit<Membership, 'kind'>): Membership {
-  return { ...definition, kind: 'one-of' };
 }
 
 /**
@@ -188,13 +192,11 @@ export type Evidence<C extends Check> =
     ? { readonly [N in V | L]: Known<Vocabulary[N]> }
     : C extends Span<infer V, infer L, infer M>
       ? { readonly [N in V | L | M]: Known<Vocabulary[N]> }
-      : C extends Membership
-        ? { readonly found: Known<string>; readonly allowed: readonly string[] }
-        : C extends Statement
-          ? { readonly holds: Known<boolean>; readonly because: string }
-          : C extends Alternatives
-            ? { readonly results: readonly CheckResult[] }
-            : never;
+      : C extends Statement
+        ? { readonly holds: Known<boolean>; readonly because: string }
+        : C extends Alternatives
+          ? { readonly results: readonly CheckResult[] }
+          : never;
 
 /** The first part of every result of a check; written out, since bulk runs judge by the million. */
 function head({ id, title, weight, source, caution }: Check): Writable<CheckResult> {
@@ -209,7 +211,7 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  * Judges a check. A value that could not be had, or is no finite number, gives `not-determined` with its reasons; one that
  * misses its limit by no more than the rounding of binary numbers meets it.
  * @param c the check
- * @param evidence the values by role, or label, statement or results, by the kind of check
+ * @param evidence the values by role, or statement or results, by the kind of check
  * @param because what the values rest on, where a person has to know it with the verdict
  * @returns verdict, figures, margin, source and caution; plain, JSON-ready
  * @example
@@ -287,10 +289,6 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
         limit: amount(c.least, least),
         most: amount(c.most, most),
       };
-    }
-    case 'one-of': {
-      const { found, allowed } = evidence as { found: string; allowed: readonly string[] };
-      return { ...head(c), verdict: allowed.includes(found) ? 'pass' : 'fail', found, allowed };
     }
     case 'holds': {
       const { holds, because } = evidence as { holds: boolean; because: string };

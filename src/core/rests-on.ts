@@ -126,10 +126,9 @@ class Part {
           return node ? [node] : [];
         });
       case 'check': {
-        const { found, alternatives = [] } = line.result;
+        const { alternatives = [] } = line.result;
         return [
           ...line.uses.flatMap((use) => this.latest(use.name)),
-          ...(line.result.allowed && found !== undefined ? this.holding(new Set([found])) : []),
           ...alternatives.flatMap((one) => this.standing(JSON.stringify(one))),
         ];
       }

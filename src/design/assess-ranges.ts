@@ -90,7 +90,7 @@ function unexamined(
   const worst = points.all().find((p) => resultAt(p, key));
   const result = worst && resultAt(worst, key);
   if (!worst || !result) return undefined;
-  const { value: _v, limit: _l, most: _m, margin: _margin, found: _f, because: _b, alternatives: _a, ...rest } = result;
+  const { value: _v, limit: _l, most: _m, margin: _margin, because: _b, alternatives: _a, ...rest } = result;
   const gaps = [...reads].map((i) => {
     const { name, least, most } = ranges[i] as Range;
     const obtain = `known only from ${digits(least)} to ${digits(most)}: too many facts are ranges to look through them all`;

@@ -56,7 +56,6 @@ export function comparisonWords(r: CheckResult): string {
     const over = r.margin === undefined ? '' : `, margin ${formatIn(r.margin * 100, '1', 2)} %`;
     return `${amount(r.value)} against ${amount(r.limit)}${over}${more}`;
   }
-  if (r.found !== undefined) return `${r.found}; allowed: ${(r.allowed ?? []).join(', ')}`;
   return r.because ?? alternativeWords(r);
 }
 

@@ -12,7 +12,7 @@ import * as site from '../site/definitions.js';
 /** What a sheet may quote. */
 export type Definition = Formula | Relation | Procedure | Table | Check;
 
-const checkKinds: readonly unknown[] = ['at-most', 'at-least', 'within', 'one-of', 'holds', 'any-of'];
+const checkKinds: readonly unknown[] = ['at-most', 'at-least', 'within', 'holds', 'any-of'];
 
 /**
  * Whether a value is a formula, a relation, a procedure, a table or a check.

@@ -379,10 +379,6 @@ class Reader {
         return this.used(line, [check.value, check.limit]).due;
       case 'within':
         return this.used(line, [check.value, check.least, check.most]).due;
-      case 'one-of':
-        plain();
-        for (const cell of this.scope.all()) if (cell.value === result.found) cell.used = true;
-        return { found: result.found ?? open, allowed: result.allowed ?? [] };
       case 'holds':
         plain();
         return { holds: line.holds ?? open, because: result.because ?? '' };
@@ -415,7 +411,7 @@ class Reader {
     if (result.verdict !== 'not-required' && result.verdict !== 'not-determined')
       this.wrong(`${result.verdict} can only be the result of a check`);
     else if (result[open] === undefined || result[open]?.length === 0) this.wrong(`${result.verdict} has to say why`);
-    for (const key of ['value', 'limit', 'most', 'margin', 'found', 'allowed'] as const)
+    for (const key of ['value', 'limit', 'most', 'margin'] as const)
       if (result[key] !== undefined) this.wrong(`a result that was not judged has no ${key}`);
     this.results.push(result);
     const check = this.defined.checks.get(result.check);

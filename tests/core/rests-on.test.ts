@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { membership } from '../../src/core/check.js';
 import { basisOf } from '../../src/core/rests-on.js';
 import {
   alternatives,
@@ -76,7 +75,6 @@ const longest = procedure({
   source: source('common-practice'),
   run: (all: readonly number[]) => Math.max(...all),
 });
-const oneOf = membership({ id: 'own-method', title: 'a method', subject: 'method', ...about });
 const said = statement({ id: 'own-said', title: 'said', ...about });
 const either = alternatives({ id: 'own-either', title: 'either', ...about });
 
@@ -144,12 +142,15 @@ describe('what a result rests on', () => {
 
   test('the latest value of a role counts, and what a part was given from above', () => {
     const sheet = recorder('Latest');
-    sheet.label('method', 'C');
-    sheet.look(rates, { method: sheet.label('method', 'B', 'second look') });
+    sheet.given('dropLimit', ratio(0.03));
+    const dropLimit = sheet.given('dropLimit', ratio(0.05), 'second look');
     const part = sheet.part('below');
-    part.check(oneOf, { found: 'B', allowed: ['A', 'B'] });
-    sheet.look(rates, { method: sheet.label('method', 'C') });
-    expect(restsOn(writeSheet(sheet))[0]?.facts).toEqual([{ name: 'method', value: 'B', by: 'second look' }]);
+    part.check(limit, { dropRatio: part.given('dropRatio', ratio(0.02), 'seen'), dropLimit });
+    sheet.given('dropLimit', ratio(0.03));
+    expect(restsOn(writeSheet(sheet))[0]?.facts).toEqual([
+      { name: 'dropLimit', value: 0.05, by: 'second look' },
+      { name: 'dropRatio', value: 0.02, by: 'seen' },
+    ]);
   });
 
   test('a procedure rests on the lines whose values are in its input', () => {

@@ -120,8 +120,6 @@ function requirement(c: Check): string {
       return `Passes when ${role(c.value)} is at least ${role(c.limit)}.`;
     case 'within':
       return `Passes when ${role(c.value)} lies between ${role(c.least)} and ${role(c.most)}.`;
-    case 'one-of':
-      return `Passes when the ${escaped(c.subject)} is one of those allowed.`;
     case 'holds':
       return 'Passes when the statement holds.';
     case 'any-of':

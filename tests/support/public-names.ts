@@ -39,7 +39,7 @@ export interface PublicName {
   readonly quantities: readonly { readonly name: string; readonly unit: string; readonly doc: string }[];
 }
 
-const definitionType = /^(Formula|Relation|Procedure|Table|Comparison|Span|Membership|Statement|Alternatives)\b/;
+const definitionType = /^(Formula|Relation|Procedure|Table|Comparison|Span|Statement|Alternatives)\b/;
 
 function program(root: string): ts.Program {
   const host = { ...ts.sys, onUnRecoverableConfigFileDiagnostic: () => undefined };
