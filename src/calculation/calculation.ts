@@ -1,8 +1,18 @@
 import { type CheckResult, isMissing } from '../core/index.js';
 import { Compiled } from './compile.js';
 import type { Contents } from './contents.js';
-import { compileJudgement, type Judge, type Note } from './judgement.js';
-import { type Lines, type Placed, type Stale, Thing, valueAt } from './lists.js';
+import { compileJudgement, type Judgement } from './judgement.js';
+import {
+  type Judge,
+  type Lines,
+  type List,
+  type Note,
+  type Placed,
+  type Stale,
+  Thing,
+  thingsBelow,
+  valueAt,
+} from './lists.js';
 import { Span } from './value.js';
 
 /** A check made ready, and the entries that it draws on itself. */
@@ -22,7 +32,12 @@ export class Calculator {
   get lists(): Compiled {
     if (!this.laidOut) {
       const { scopes, figures, checks } = this.contents;
-      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>);
+      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>, (all, list, of) => {
+        const judges = of.map((j) => compileJudgement(all, list, j as Judgement));
+        return (t, into, note) => {
+          for (const judge of judges) judge(t, into, note);
+        };
+      });
       for (const [group, of] of Object.entries(checks)) {
         if ('noRule' in of) continue;
         this.ready.set(
@@ -60,6 +75,18 @@ export class Calculation {
   figure(name: string): unknown {
     const placed = this.by.lists.root.byName.get(name);
     return placed && valueAt(this.circuit, placed);
+  }
+
+  /** The things of a list below the circuit, each with its place and its figures by name. */
+  things(of: string): readonly { readonly place: unknown; figure(name: string): unknown }[] {
+    const list = this.by.lists.lists.get(of) as List;
+    return thingsBelow(this.circuit, list).map((thing) => ({
+      place: thing.place,
+      figure: (name) => {
+        const placed = list.byName.get(name);
+        return placed && valueAt(thing, placed);
+      },
+    }));
   }
 
   /** The results of a group of checks. */

@@ -1,4 +1,5 @@
 import {
+  type CheckResult,
   citation,
   type Formula,
   type Gap,
@@ -15,6 +16,7 @@ import {
 import { type Bounds, CalculationError } from '../units/index.js';
 import type { Directions, How, Line, Part } from './line.js';
 import {
+  type Judge,
   type Lines,
   List,
   type Node,
@@ -48,6 +50,15 @@ export interface Source {
   readonly get: Evaluate;
 }
 
+/** Where checks find what they draw on. */
+export interface Sources {
+  readonly lists: ReadonlyMap<string, List>;
+  source(list: List, name: string): Source;
+  part(list: List, part: Part, role: string, by?: string, within?: string): Source;
+}
+/** Makes checks of a list ready. */
+export type Judging = (all: Sources, list: List, of: readonly { readonly how: unknown }[]) => Judge;
+
 /** An object whose properties are read from an array: what a pure function sees of the figures, without a copy. */
 function viewOf(names: readonly string[], values: unknown[]): object {
   const view = {};
@@ -64,7 +75,11 @@ export class Compiled {
   private draws: Set<Placed> = new Set();
   private users?: ReadonlyMap<Placed, readonly Placed[]>;
 
-  constructor(scopes: Scopes, figures: Readonly<Record<string, Lines | undefined>>) {
+  constructor(
+    scopes: Scopes,
+    figures: Readonly<Record<string, Lines | undefined>>,
+    private readonly judging: Judging,
+  ) {
     let root: List | undefined;
     for (const [name, scope] of Object.entries(scopes)) {
       const above = scope.within === undefined ? undefined : this.lists.get(scope.within);
@@ -229,6 +244,30 @@ export class Compiled {
               ).map((x) => of.evaluate(t.where(along.placed, x))),
             );
           },
+        };
+      }
+      case 'judged': {
+        const from: Placed[] = [];
+        const kept = (s: Source): Source => {
+          from.push(s.placed);
+          return s;
+        };
+        const all: Sources = {
+          lists: this.lists,
+          source: (at, n) => kept(this.source(at, n, name)),
+          part: (at, part, role, _, within) => kept(this.part(at, part, role, name, `${path} ${within}`)),
+        };
+        const judges = Object.entries(how.of).map(([of, checks]) => [of, this.judging(all, list, checks)] as const);
+        const resultsOf = (t: Thing, judge: Judge) => {
+          const results: CheckResult[] = [];
+          judge(t, results);
+          return results;
+        };
+        return {
+          line,
+          from,
+          judges,
+          evaluate: (t) => Object.fromEntries(judges.map(([of, judge]) => [of, resultsOf(t, judge)])),
         };
       }
       default: {
@@ -496,7 +535,8 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
     };
   const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
   return (t) => {
-    const things = counted(t, entry.list, how.among);
+    // words in the place of a figure say why there is none
+    const things = counted(t, entry.list, how.among).filter((x) => typeof valueAt(x, entry) !== 'string');
     if (things.length === 0)
       return (
         how.empty ??

@@ -13,9 +13,9 @@ import {
   notRequired,
   type Statement,
 } from '../core/index.js';
-import type { Compiled, Source } from './compile.js';
-import type { KnownValues, NeedsOf, None, Part } from './line.js';
-import { type List, type Placed, type Thing, thingOf, thingsBelow } from './lists.js';
+import type { Source, Sources } from './compile.js';
+import type { KnownValues, Line, NeedsOf, None, Part } from './line.js';
+import { type Judge, type List, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
 import { isWideMissing, missingOf, onlyWithin, plain, Span } from './value.js';
 
 /** How a check of a contents list comes to its results. */
@@ -35,6 +35,7 @@ type How =
       readonly because?: Part;
     }
   | { readonly kind: 'deciding'; readonly of: readonly Judgement[] }
+  | { readonly kind: 'unless-failed'; readonly first: readonly Judgement[]; readonly then: readonly Judgement[] }
   | {
       readonly kind: 'each';
       readonly of: string;
@@ -110,6 +111,20 @@ export const anyOf = <const J extends readonly Judgement[], const A extends Abou
 export const deciding = <const J extends readonly Judgement[]>(of: J): Judgement<JudgementNeeds<J[number]>> =>
   judgement({ kind: 'deciding', of });
 
+/** Checks, and others that are asked only where none of them fails. */
+export const unlessFailed = <const A extends readonly Judgement[], const B extends readonly Judgement[]>(
+  first: A,
+  then: B,
+): Judgement<JudgementNeeds<A[number]> | JudgementNeeds<B[number]>> =>
+  judgement({ kind: 'unless-failed', first, then });
+
+/** The results of checks as an entry: what each of several ways would come to, so that lines and checks can weigh them. */
+export const judged = <const F extends Readonly<Record<string, readonly Judgement[]>>>(
+  of: F,
+): Line<JudgementNeeds<F[keyof F][number]>, Readonly<Record<string, readonly CheckResult[]>>> => ({
+  how: { kind: 'judged', of },
+});
+
 /** Checks for each thing of a list below, in order. */
 export const each = <const S extends string, const J extends readonly Judgement[], P = never>(
   of: S,
@@ -137,16 +152,8 @@ export const results = <const N extends readonly string[]>(
   judgeBy: (values: KnownValues<N[number]>) => readonly CheckResult[],
 ): Judgement<N[number]> => judgement({ kind: 'results', needs, judge: judgeBy as never });
 
-/** Takes down a result with what it was judged by, for a sheet. */
-export type Note = (
-  result: CheckResult,
-  evidence: readonly (readonly [role: string, entry: Placed, thing: Thing])[],
-) => void;
-/** Judges a thing and adds the results. */
-export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
-
 /** A check with what it draws on, for the things of a list. */
-export function compileJudgement(all: Compiled, list: List, { how }: Judgement): Judge {
+export function compileJudgement(all: Sources, list: List, { how }: Judgement): Judge {
   const source = (part: Part, role: string) =>
     all.part(list, part, role, undefined, 'check' in how ? how.check.id : undefined);
   const inner = (of: readonly Judgement[], at = list): Judge => {
@@ -192,6 +199,15 @@ export function compileJudgement(all: Compiled, list: List, { how }: Judgement):
         const own: CheckResult[] = [];
         of(t, own, note);
         into.push(decidingResult(own));
+      };
+    }
+    case 'unless-failed': {
+      const [first, then] = [inner(how.first), inner(how.then)];
+      return (t, into, note) => {
+        const own: CheckResult[] = [];
+        first(t, own, note);
+        for (const r of own) into.push(r);
+        if (!own.some((r) => r.weight === 'rule' && r.verdict === 'fail')) then(t, into, note);
       };
     }
     case 'each': {
@@ -245,7 +261,7 @@ type Get = (thing: Thing) => unknown;
 
 /** Asks first whether a check applies, and hands it what its verdict rests on. */
 function framed(
-  all: Compiled,
+  all: Sources,
   list: List,
   { check, applies, because }: { readonly check: Check; readonly applies?: Part; readonly because?: Part },
   evidence: readonly (readonly [role: string, source: Source])[],

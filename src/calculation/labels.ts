@@ -1,12 +1,16 @@
+import type { CheckResult } from '../core/index.js';
 import type {
   Cable,
   CableConstruction,
+  ChargePoint,
+  ChargePointEarthing,
   ConductorMaterial,
   EarthingSystem,
   GroupArrangement,
   OvercurrentKind,
   ReferenceMethod,
 } from '../installation/index.js';
+import type { Amperes } from '../units/index.js';
 
 /**
  * Facts of a circuit that are words or small data, by name, as the roles of the vocabulary are quantities by name. Lines
@@ -33,6 +37,48 @@ export interface Labels {
   runName: string;
   /** Whether a section lies in the ground. */
   buried: boolean;
+  /** Whether the circuit feeds a charge point. */
+  feedsChargePoint: boolean;
+  /** Phases of the supply. */
+  supplyPhases: 1 | 3;
+  /** Phases that the states of load are counted by: the single phase, the harder case, where they are not known. */
+  loadPhases: 1 | 3;
+  /** Whether the place permits the earth of a supply whose neutral is earth as well. */
+  combinedEarthAllowed: boolean;
+  /** Why it does not. */
+  combinedEarthBarred: string;
+  /** Whether a vehicle outdoors can be charged from a point. */
+  outdoors: boolean;
+  /** `true` where a charge point has to have one of the earthing arrangements, or why not. */
+  arrangementNeeded: true | string;
+  /** Line conductors that a charge point is on. */
+  pointLines: ChargePoint['lines'];
+  /** Device against a lost PEN conductor that is built into a charge point. */
+  openPenDevice: 'none' | 'touch-voltage-device' | 'line-neutral-window-device' | 'equal-device';
+  /** Earthing arrangement that is stated for a charge point. */
+  statedEarthing: ChargePointEarthing | 'none';
+  /** Earthing arrangement of a charge point, as stated or by the device that it has. */
+  earthingChosen: ChargePointEarthing | 'none';
+  /** Results of every earthing arrangement on offer to a charge point. */
+  earthingOffers: Readonly<Record<string, readonly CheckResult[]>>;
+  /** Arrangements that remain for it. */
+  earthingRemaining: readonly string[];
+  /** The arrangement that it is judged by. */
+  earthingJudged: Exclude<ChargePointEarthing, 'supply-earth'> | 'none';
+  /** Whether armour and protective conductor of the feed are separated from the earth of the point. */
+  feedSeparated: boolean;
+  /** Vehicles that the isolating transformer of a point supplies. */
+  vehiclesSeparated: number;
+  /** Currents of L1, L2 and L3 in each declared state of load, A. */
+  declaredCurrents: readonly (readonly [Amperes, Amperes, Amperes])[];
+  /** Whether in one of them the charge point runs at its full setting. */
+  pointDeclared: boolean;
+  /** What the states of load lack. */
+  loadStatesLack: 'nothing' | 'states' | 'point';
+  /** `true` where a state of load raises exposed metal above the limit without an electrode, or why not. */
+  electrodeNeeded: true | string;
+  /** Whether a state of load does. */
+  stateNeedsElectrode: boolean;
   /** How grouped circuits lie. */
   arrangement: GroupArrangement;
   /** What a conductor is made of. */

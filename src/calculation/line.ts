@@ -64,6 +64,8 @@ export type How =
   | { readonly kind: 'same'; readonly as: string }
   | { readonly kind: 'or-else'; readonly first: Part; readonly then: Line }
   | { readonly kind: 'between-steps'; readonly along: string; readonly steps: readonly string[]; readonly of: Line }
+  /** Checks by what they are of, written by `judged`. */
+  | { readonly kind: 'judged'; readonly of: Readonly<Record<string, readonly { readonly how: unknown }[]>> }
   | { readonly kind: 'open'; readonly gaps: readonly Gap[] };
 
 /** A line of a contents list: where a figure comes from. `N` is what it needs, `V` what it gives. */
@@ -250,6 +252,8 @@ export const betweenSteps = <const A extends string, const S extends readonly st
   steps: S,
   of: L,
 ): Line<A | S[number] | NeedsOf<L>, GivesOf<L>> => line({ kind: 'between-steps', along, steps, of });
+/** No figure, and why: where figures are gathered this one takes no part. */
+export const none = (because: string): Line<never, never> => line({ kind: 'set', value: because });
 /** What cannot be had, and why. */
 export const open = (...gaps: Gap[]): Line<never, never> => line({ kind: 'open', gaps });
 

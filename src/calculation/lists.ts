@@ -1,3 +1,4 @@
+import type { CheckResult } from '../core/index.js';
 import type { Line } from './line.js';
 
 /** Things of which a circuit has several, or the circuit itself: what a list of lines is written for. */
@@ -20,7 +21,17 @@ export interface Node {
   evaluate(thing: Thing): unknown;
   /** Of a line that is one of several: the one that is taken for a thing. */
   taken?(thing: Thing): Node | undefined;
+  /** Of a line that judges: its checks by what they are of. */
+  readonly judges?: readonly (readonly [of: string, judge: Judge])[];
 }
+
+/** Takes down a result with what it was judged by, for a sheet. */
+export type Note = (
+  result: CheckResult,
+  evidence: readonly (readonly [role: string, entry: Placed, thing: Thing])[],
+) => void;
+/** Judges a thing and adds the results. */
+export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
 
 /** A line in its place. */
 export interface Placed {

@@ -12,7 +12,7 @@ import {
 } from '../core/index.js';
 import type { Calculation } from './calculation.js';
 import { inputsOf } from './compile.js';
-import { type Node, type Placed, type Thing, thingsOf } from './lists.js';
+import { type Node, type Note, type Placed, type Thing, thingsOf } from './lists.js';
 import { onlyWithin, Span } from './value.js';
 
 /** Identifier of a thing within its circuit: empty for the circuit, `sections[2].` for its second section. */
@@ -37,6 +37,7 @@ function effective(thing: Thing, node: Node): Node {
 /** Writes what a calculation worked out, each figure once, group by group. */
 export class Writer {
   private readonly written = new Set<string>();
+  private readonly groups = new Set<string>();
   private circuit = '';
   private readonly id: Id = (thing, { within, name }) =>
     `${this.circuit}${idOf(thing)}${within === undefined ? '' : `${within}:`}${name}`;
@@ -52,18 +53,25 @@ export class Writer {
   group(group: string, next: () => string, place: string): readonly SheetLine[] {
     this.circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
     const { id } = this;
-    const checks: SheetLine[] = [];
-    const judged: (readonly [thing: Thing, placed: Placed])[] = [];
-    this.calculation.results(group, (result, evidence) => {
-      judged.push(...evidence.map(([, placed, thing]) => [thing, placed] as const));
-      checks.push(
-        checkLine(
-          result,
-          evidence.map(([role, placed, thing]) => [role, id(thing, placed), thing.values[placed.index]]),
-        ),
-      );
-    });
-    const blocks: { readonly thing: Thing; readonly lines: SheetLine[] }[] = [];
+    // a sheet that is written out again begins anew
+    if (this.groups.has(group)) for (const once of [this.groups, this.written]) once.clear();
+    this.groups.add(group);
+    const evidence: (readonly [role: string, entry: Placed, thing: Thing])[] = [];
+    const checked = (judge: (note: Note) => unknown): readonly SheetLine[] => {
+      const lines: SheetLine[] = [];
+      judge((result, of) => {
+        evidence.push(...of);
+        lines.push(
+          checkLine(
+            result,
+            of.map(([role, placed, thing]) => [role, id(thing, placed), thing.values[placed.index]]),
+          ),
+        );
+      });
+      return lines;
+    };
+    const checks = checked((note) => this.calculation.results(group, note));
+    const blocks: { readonly thing: Thing; readonly title?: string; readonly lines: SheetLine[] }[] = [];
     const used = new Set<string>();
     // the input of a procedure is put together from all that it draws on
     const draw = (thing: Thing, { from }: Node): void => {
@@ -84,11 +92,15 @@ export class Writer {
       const read = how.kind === 'apply' && how.by.kind === 'table' ? node.from : [];
       for (const from of placed.node.from)
         for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
+      for (const [of, judge] of node.judges ?? []) {
+        const title = `${titleOf(thing)}, ${of.replaceAll('-', ' ')}`;
+        blocks.push({ thing, title, lines: [...checked((note) => judge(thing, [], note))] });
+      }
       const line = lineOf(id, thing, placed, node, value);
       if (!line) return;
       if (how.kind === 'run') draw(thing, node);
       const last = blocks.at(-1);
-      if (last?.thing === thing) last.lines.push(line);
+      if (last?.thing === thing && last.title === undefined) last.lines.push(line);
       else blocks.push({ thing, lines: [line] });
     };
     const walk = (thing: Thing): void => {
@@ -97,15 +109,15 @@ export class Writer {
     };
     walk(this.calculation.circuit);
     // what a check draws on without a name to others
-    for (const [thing, placed] of judged) write(thing, placed);
+    for (const [, placed, thing] of evidence) write(thing, placed);
     // a figure is taken down where a line uses it, not where a condition alone looks at it
     for (const l of [...blocks.flatMap((b) => b.lines), ...checks]) for (const one of idsUsed(l)) used.add(one);
-    const lines = blocks.flatMap(({ thing, lines: all }): readonly SheetLine[] => {
+    const lines = blocks.flatMap(({ thing, title = titleOf(thing), lines: all }): readonly SheetLine[] => {
       const own = all.filter(
         (l) => l.kind !== 'given' || used.has(l.id as string) || !this.written.delete(l.id as string),
       );
       if (!thing.above || own.length === 0) return own;
-      return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title: titleOf(thing), lines: own } }];
+      return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title, lines: own } }];
     });
     return [...lines, ...checks];
   }
@@ -163,7 +175,9 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
       if (!role || typeof value === 'string') break;
       if (how.kind === 'at' || how.how === 'any') break;
       const entry = from[0] as Placed;
-      const parts = thingsOf(thing, entry.list).filter((t) => !how.among || how.among(t.place as never));
+      const parts = thingsOf(thing, entry.list).filter(
+        (t) => (!how.among || how.among(t.place as never)) && typeof t.values[entry.index] !== 'string',
+      );
       if (parts.length === 0) break;
       return {
         kind: 'gather',
@@ -208,9 +222,10 @@ function checkLine(
   result: CheckResult,
   evidence: readonly (readonly [role: string, id: string, value: unknown])[],
 ): SheetLine {
-  const statement = evidence.length === 0 && result.alternatives === undefined && result.value === undefined;
-  if (statement && (result.verdict === 'not-required' || result.verdict === 'not-determined'))
-    return { kind: 'result', result };
+  const bare = evidence.length === 0 && result.value === undefined;
+  const open = result.verdict === 'not-required' || result.verdict === 'not-determined';
+  if (bare && open && !result.alternatives?.length) return { kind: 'result', result };
+  const statement = bare && result.alternatives === undefined;
   const uses = evidence.flatMap(([role, , value]): readonly Written[] =>
     typeof value === 'number' ? [written(role, value)] : [],
   );

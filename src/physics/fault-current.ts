@@ -74,6 +74,7 @@ export const residualTouchVoltage = /* @__PURE__ */ formula({
   output: 'touchVoltage',
   expression: 'electrodeResistance * residualOperatingCurrent',
   compute: ({ electrodeResistance, residualOperatingCurrent }) => electrodeResistance * residualOperatingCurrent,
+  direction: { electrodeResistance: 1, residualOperatingCurrent: 1 },
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
 });
 

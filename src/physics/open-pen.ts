@@ -38,6 +38,7 @@ export const arithmeticSum = /* @__PURE__ */ formula({
   output: 'arithmeticSumCurrent',
   expression: 'lineCurrent1 + lineCurrent2 + lineCurrent3',
   compute: ({ lineCurrent1, lineCurrent2, lineCurrent3 }) => lineCurrent1 + lineCurrent2 + lineCurrent3,
+  direction: { lineCurrent1: 1, lineCurrent2: 1, lineCurrent3: 1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -50,6 +51,7 @@ export const lostPenFloating = /* @__PURE__ */ formula({
   expression: 'sourceFactor * nominalVoltage * vectorSumCurrent / arithmeticSumCurrent',
   compute: ({ sourceFactor, nominalVoltage, vectorSumCurrent, arithmeticSumCurrent }) =>
     (sourceFactor * nominalVoltage * vectorSumCurrent) / arithmeticSumCurrent,
+  direction: { sourceFactor: 1, nominalVoltage: 1, vectorSumCurrent: 1, arithmeticSumCurrent: -1 },
   source: { document: 'physics', clause: 'star point of resistive loads', provenance: 'derived' },
 });
 
@@ -79,6 +81,14 @@ export const lostPenTouchVoltage = /* @__PURE__ */ formula({
     electrodeResistance: ra,
     sourceElectrodeResistance: rb,
   }) => (c * vectorSumCurrent * ra) / (1 + (arithmeticSumCurrent * (ra + rb)) / nominalVoltage),
+  direction: {
+    sourceFactor: 1,
+    nominalVoltage: 1,
+    vectorSumCurrent: 1,
+    arithmeticSumCurrent: -1,
+    electrodeResistance: 1,
+    sourceElectrodeResistance: -1,
+  },
   source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
 });
 
@@ -92,6 +102,7 @@ export const lostPenSourceVoltage = /* @__PURE__ */ formula({
   compute: ({ touchVoltage, electrodeResistance, sourceElectrodeResistance }) =>
     (touchVoltage * sourceElectrodeResistance) / electrodeResistance,
   valid: { electrodeResistance: { above: 0 } },
+  direction: { touchVoltage: 1, electrodeResistance: -1, sourceElectrodeResistance: 1 },
   source: { document: 'physics', provenance: 'derived' },
 });
 
@@ -121,6 +132,14 @@ export const lostPenElectrodeLimit = /* @__PURE__ */ formula({
     arithmeticSumCurrent: sum,
     sourceElectrodeResistance: rb,
   }) => (u * (1 + (sum * rb) / u0)) / (c * vectorSumCurrent - (u * sum) / u0),
+  direction: {
+    touchVoltageLimit: 1,
+    sourceFactor: -1,
+    nominalVoltage: -1,
+    vectorSumCurrent: -1,
+    arithmeticSumCurrent: 1,
+    sourceElectrodeResistance: 1,
+  },
   source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
 });
 
@@ -137,6 +156,7 @@ export const publishedElectrodeLimit = /* @__PURE__ */ formula({
     'touchVoltageLimit * nominalVoltage / (installationCurrent * (sourceFactor * nominalVoltage - touchVoltageLimit))',
   compute: ({ touchVoltageLimit, nominalVoltage, sourceFactor, installationCurrent }) =>
     (touchVoltageLimit * nominalVoltage) / (installationCurrent * (sourceFactor * nominalVoltage - touchVoltageLimit)),
+  direction: { touchVoltageLimit: 1, nominalVoltage: -1, sourceFactor: -1, installationCurrent: -1 },
   source: {
     document: 'BS 7671',
     clause: 'Annex A722',
@@ -153,6 +173,19 @@ export const heldCurrentElectrodeLimit = /* @__PURE__ */ formula({
   output: 'electrodeLimit',
   expression: 'touchVoltageLimit / installationCurrent',
   compute: ({ touchVoltageLimit, installationCurrent }) => touchVoltageLimit / installationCurrent,
+  direction: { touchVoltageLimit: 1, installationCurrent: -1 },
+  source: { document: 'physics', provenance: 'definition' },
+});
+
+/** Power of a charge point alone at nominal voltage, which a charger that holds its power draws at any voltage. */
+export const heldPowerOf = /* @__PURE__ */ formula({
+  id: 'held-power-at-nominal-voltage',
+  title: 'Power that a charger holds, at nominal voltage',
+  inputs: ['chargeCurrent', 'nominalVoltage'],
+  output: 'heldPower',
+  expression: 'chargeCurrent * nominalVoltage',
+  compute: ({ chargeCurrent, nominalVoltage }) => chargeCurrent * nominalVoltage,
+  direction: { chargeCurrent: 1, nominalVoltage: 1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -165,6 +198,7 @@ export const heldPowerElectrodeLimit = /* @__PURE__ */ formula({
   expression: 'touchVoltageLimit * (supplyVoltage - touchVoltageLimit) / heldPower',
   compute: ({ touchVoltageLimit, supplyVoltage, heldPower }) =>
     (touchVoltageLimit * (supplyVoltage - touchVoltageLimit)) / heldPower,
+  direction: { supplyVoltage: 1, heldPower: -1 },
   source: {
     document: 'physics',
     provenance: 'derived',
@@ -180,6 +214,7 @@ export const heldPowerCollapse = /* @__PURE__ */ formula({
   output: 'collapseResistance',
   expression: 'supplyVoltage^2 / (4 * heldPower)',
   compute: ({ supplyVoltage, heldPower }) => supplyVoltage ** 2 / (4 * heldPower),
+  direction: { supplyVoltage: 1, heldPower: -1 },
   source: { document: 'physics', provenance: 'derived' },
 });
 
@@ -192,6 +227,7 @@ export const heldPowerTouchVoltage = /* @__PURE__ */ formula({
   expression: '(supplyVoltage - sqrt(supplyVoltage^2 - 4 * heldPower * electrodeResistance)) / 2',
   compute: ({ supplyVoltage: u, heldPower, electrodeResistance }) =>
     (2 * heldPower * electrodeResistance) / (u + Math.sqrt(u * u - 4 * heldPower * electrodeResistance)),
+  direction: { supplyVoltage: -1, heldPower: 1, electrodeResistance: 1 },
   source: { document: 'physics', provenance: 'derived' },
 });
 
@@ -221,5 +257,6 @@ export const windowMarginOf = /* @__PURE__ */ formula({
   output: 'windowMargin',
   expression: 'minimumSupplyVoltage - windowLower',
   compute: ({ minimumSupplyVoltage, windowLower }) => minimumSupplyVoltage - windowLower,
+  direction: { minimumSupplyVoltage: 1, windowLower: -1 },
   source: { document: 'physics', provenance: 'derived' },
 });

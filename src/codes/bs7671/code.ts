@@ -9,9 +9,8 @@ import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { aspects, type ConductorSize, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { calculator } from './contents.js';
+import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
-import { pointEarthing } from './point-earthing.js';
-import { chargePointEarthingOf } from './rules/charge-point-earthing.js';
 import { coordination } from './rules/coordination.js';
 import { disconnection } from './rules/disconnection.js';
 import { earthingAndBonding } from './rules/earthing-and-bonding.js';
@@ -25,7 +24,7 @@ import { type TestEdition, testPlan } from './test-plan.js';
 const sizesFor = (run: Run): readonly ConductorSize[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => ({ area: squareMillimetres(s as number) }));
 
-const rulesOf = (edition: Edition): WiringCode['rules'] => ({
+const rules = (): WiringCode['rules'] => ({
   coordination,
   'voltage-drop': voltageDrop,
   disconnection,
@@ -36,7 +35,7 @@ const rulesOf = (edition: Edition): WiringCode['rules'] => ({
   'terminal-temperature': terminalTemperature,
   'minimum-size': { finds: [] },
   'earthing-and-bonding': earthingAndBonding,
-  'charge-point-earthing': chargePointEarthingOf(edition),
+  'charge-point-earthing': { finds: [] },
   'surge-protection': { finds: [] },
   'arc-detection': { finds: [] },
 });
@@ -91,8 +90,8 @@ export function bs7671(edition: string): WiringCode {
     externalImpedance,
     remedies: (circuit, findings) => (gap ? missing(gap) : remediesOf(circuit, findings, 0.95)),
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
-    earthingOptions: gap ? () => [] : pointEarthing,
-    rules: gap ? closedRules(entered, gap) : rulesOf(entered),
+    earthingOptions: gap ? () => [] : earthingOptionsBy(calculator),
+    rules: gap ? closedRules(entered, gap) : rules(),
     calculator: calculator(),
   };
 }

@@ -4,6 +4,7 @@ import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
+import { chargePointEarthing } from './groups/charge-point-earthing.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { surgeProtection } from './groups/surge-protection.js';
 
@@ -13,12 +14,20 @@ const list = () => {
   const way = conductors();
   const breaking = breakingCapacity();
   const size = minimumSize();
+  const points = chargePointEarthing();
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
     scopes: circuitScopes,
     figures: {
-      circuit: { ...facts.circuit, ...breaking.circuit, ...size.circuit, ...surge.circuit, ...arc.circuit },
+      circuit: {
+        ...facts.circuit,
+        ...breaking.circuit,
+        ...size.circuit,
+        ...points.circuit,
+        ...surge.circuit,
+        ...arc.circuit,
+      },
       sections: facts.sections,
       runs: { ...facts.runs, ...way.runs },
       runSections: way.runSections,
@@ -27,10 +36,13 @@ const list = () => {
       returns: way.returns,
       conditionalRatings: breaking.conditionalRatings,
       ahead: breaking.ahead,
+      points: points.points,
+      loadStates: points.loadStates,
     },
     checks: {
       'breaking-capacity': breaking.checks,
       'minimum-size': size.checks,
+      'charge-point-earthing': points.checks,
       'surge-protection': surge.checks,
       'arc-detection': arc.checks,
     },

@@ -1,4 +1,4 @@
-import { alternatives, comparison, type Source, statement } from '../../core/index.js';
+import { alternatives, comparison, formula, type Source, statement } from '../../core/index.js';
 import { shockCaution } from '../iec-family/disconnection-checks.js';
 
 const clause = (where: string, provenance: Source['provenance'] = 'two-sources', note?: string): Source => ({
@@ -221,4 +221,21 @@ export const oneVehicleSeparated = /* @__PURE__ */ statement({
   id: 'one-vehicle-separated',
   title: 'An isolating transformer supplies one vehicle only',
   source: /* @__PURE__ */ clause('722.413.1.2', 'memory'),
+});
+
+/** Lowest voltage of a supply in Great Britain. Electricity Safety, Quality and Continuity Regulations 2002. */
+export const lowestSupplyVoltage = /* @__PURE__ */ formula({
+  id: 'lowest-supply-voltage',
+  title: 'Lowest voltage of a public supply in Great Britain',
+  inputs: ['nominalVoltage'],
+  output: 'minimumSupplyVoltage',
+  expression: 'permitted * nominalVoltage',
+  constants: { permitted: [0.94, '1'] },
+  compute: ({ nominalVoltage }) => 0.94 * nominalVoltage,
+  direction: { nominalVoltage: 1 },
+  source: {
+    document: 'Electricity Safety, Quality and Continuity Regulations 2002',
+    clause: 'regulation 27: 230 V -6 % +10 %',
+    provenance: 'memory',
+  },
 });

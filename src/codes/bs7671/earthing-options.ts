@@ -1,105 +1,43 @@
-import { type Amount, type CheckResult, factValue, overall, type Sheet, silent } from '../../core/index.js';
-import type { EarthingOption } from '../wiring-code.js';
-import {
-  balanced,
-  builtIn,
-  type EarthingQuestion,
-  island,
-  lowElectrode,
-  separation,
-  window,
-} from './earthing-arrangements.js';
-import * as c from './earthing-checks.js';
+import type { Calculator } from '../../calculation/index.js';
+import { type Amount, type CheckResult, overall } from '../../core/index.js';
+import type { PointPlace } from '../iec-family/places.js';
+import type { CircuitPlace, EarthingOption, WiringCode } from '../wiring-code.js';
 
-export type { EarthingQuestion } from './earthing-arrangements.js';
+const titles: Readonly<Record<EarthingOption['arrangement'], string>> = {
+  'balanced-three-phase': '(i) Balanced three-phase load',
+  'low-electrode': '(ii) Electrode',
+  'touch-voltage-device': '(iii) Touch-voltage device',
+  'line-neutral-window-device': '(iv) Line-neutral window device',
+  'equal-device': '(v) Device of equal safety',
+  'tt-island': 'Electrode of its own (TT)',
+  'electrical-separation': 'Electrical separation',
+};
 
-const place = {
-  'caravan-park': 'a caravan park',
-  marina: 'a marina',
-  'construction-site': 'a construction site',
-  'filling-station': 'a filling station',
-  none: '',
-} as const;
-
-/** Judges every permitted arrangement for a charge point outdoors on a PME supply and writes it on a sheet. */
-export function writeEarthingOptions(sheet: Sheet, q: EarthingQuestion): readonly EarthingOption[] {
-  const phases = factValue('phases of the supply', q.supply.phases);
-  const barred = place[q.supply.specialLocation ?? 'none'];
-  const option = (
-    arrangement: EarthingOption['arrangement'],
-    title: string,
-    usesSupplyEarth: boolean,
-    judge: (part: Sheet) => readonly CheckResult[],
-  ): EarthingOption => {
-    const part = sheet.part(title);
-    const results =
-      usesSupplyEarth && barred
-        ? [
-            part.check(c.combinedEarthAllowed, {
-              holds: false,
-              because: `the earth of a PME supply is barred in ${barred}, whatever device is added`,
-            }),
-          ]
-        : judge(part);
-    const { verdict, failed, undetermined } = overall(results);
-    return {
-      arrangement,
-      title,
-      possible: verdict,
-      because: reason(results, failed, undetermined),
-      figures: figuresOf(results),
-      results,
-    };
+/** The arrangements for a point as the contents list judges them: none indoors, nor on a supply without a PEN conductor to lose. */
+export const earthingOptionsBy =
+  (calculator: () => Calculator): WiringCode['earthingOptions'] =>
+  (circuit, point) => {
+    const calculation = calculator().of({ ...circuit, findings: {} } satisfies CircuitPlace);
+    const own = calculation.things('points').find(({ place }) => (place as PointPlace).point.id === point.id);
+    if (!own || typeof own.figure('arrangementNeeded') === 'string') return [];
+    const offers = own.figure('earthingOffers') as Readonly<
+      Record<EarthingOption['arrangement'], readonly CheckResult[]>
+    >;
+    return (Object.keys(offers) as EarthingOption['arrangement'][]).map((arrangement) => {
+      const results = offers[arrangement];
+      const { verdict, failed, undetermined } = overall(results);
+      return {
+        arrangement,
+        title: titles[arrangement],
+        possible: verdict,
+        because: reason(results, failed, undetermined),
+        figures: results.flatMap((r) => [...figure(r.value), ...figure(r.limit)]),
+        results,
+      };
+    });
   };
-  return [
-    option('balanced-three-phase', '(i) Balanced three-phase load', true, (s) => balanced(q, s, phases)),
-    option('low-electrode', '(ii) Electrode', true, (s) => lowElectrode(q, s, phases)),
-    option('touch-voltage-device', '(iii) Touch-voltage device', true, (s) => [
-      s.check(c.touchVoltageDevice, {
-        holds: true,
-        because: builtIn(
-          q,
-          'touch-voltage-device',
-          'such a device has to be fitted, with a reference of its own to true earth or to three lines',
-        ),
-      }),
-    ]),
-    option('line-neutral-window-device', '(iv) Line-neutral window device', true, (s) => window(q, s, phases)),
-    option('equal-device', '(v) Device of equal safety', true, (s) => [
-      s.check(c.equalDevice, {
-        holds: true,
-        because: builtIn(q, 'equal-device', 'such a device has to be fitted, its maker showing equal safety'),
-      }),
-    ]),
-    option('tt-island', 'Electrode of its own (TT)', false, (s) => island(q, s)),
-    option('electrical-separation', 'Electrical separation', false, (s) => separation(q, s)),
-  ];
-}
-
-/**
- * Which of the permitted arrangements remain for a charge point outdoors on a PME supply, and why each other fails.
- * Wording of BS 7671:2018 as amended by A1 to A3. Plain JSON; the installation must not be energised on the strength of
- * a calculation alone.
- * @param q supply, charge point, states of load
- * @returns one entry for each arrangement, in the order of the clause
- * @example
- * ```ts
- * import survey from './easy-home.json' with { type: 'json' };
- * import { earthingOptions } from 'ohmwright/bs7671';
- * import { readSurvey } from 'ohmwright/io';
- *
- * const { installation, wanted } = readSurvey(survey);
- * const outlet = wanted[0]?.run.feeds[0];
- * if (outlet?.kind !== 'charge-point') throw new Error('no point is wanted');
- * earthingOptions({ supply: installation.supply, point: outlet }).length; // => 7
- * ```
- */
-export function earthingOptions(q: EarthingQuestion): readonly EarthingOption[] {
-  return writeEarthingOptions(silent(), q);
-}
 
 const figure = (a: Amount | undefined): readonly Amount[] => (a ? [a] : []);
-const figuresOf = (results: readonly CheckResult[]) => results.flatMap((r) => [...figure(r.value), ...figure(r.limit)]);
 
 const written = (r: CheckResult): string => {
   if (r.value && r.limit)

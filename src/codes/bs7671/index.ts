@@ -22,5 +22,4 @@ export type {
 export * from './code.js';
 export * from './definitions.js';
 export { bs7671Demand } from './demand.js';
-export { earthingOptions } from './earthing-options.js';
 export { datesOf, type Edition, editionInForce, editions, standingOf } from './editions.js';

@@ -1,8 +1,8 @@
 import { type FactWords, fact, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
-import type { Cable, OvercurrentDevice, Run, Stretch } from '../../installation/index.js';
+import type { Cable, ChargePoint, OvercurrentDevice, Run, Stretch } from '../../installation/index.js';
 import type { Amperes } from '../../units/index.js';
-import type { CircuitPlace } from '../wiring-code.js';
+import type { CircuitPlace, LoadState } from '../wiring-code.js';
 
 /** A section of the route of the circuit. */
 export interface SectionPlace {
@@ -68,6 +68,20 @@ function conductorsOf({ construction, protective }: Cable): readonly ConductorPl
   return own.includes('armour') || construction === 'armoured' ? [...own, 'earthed armour'] : own;
 }
 
+/** A charge point that the circuit feeds. */
+export interface PointPlace {
+  readonly circuit: CircuitPlace;
+  readonly point: ChargePoint;
+}
+/** A state of load that a charge point can meet: one that is declared, or the point running alone. */
+export interface LoadStatePlace extends PointPlace {
+  readonly declared?: LoadState;
+}
+
+/** The states of load that are declared and in which anything runs. */
+export const declaredStates = ({ circuit }: PointPlace): readonly LoadState[] =>
+  (circuit.options.loadStates ?? []).filter(({ currents }) => currents.some((i) => i > 0));
+
 /** What a circuit has several of. */
 export const circuitScopes = {
   circuit: { things: (): readonly unknown[] => [] },
@@ -129,6 +143,21 @@ export const circuitScopes = {
     ],
     title: ({ name }: AheadPlace) => `Discrimination with the ${name}`,
   },
+  points: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly PointPlace[] =>
+      circuit.run.feeds.flatMap((point) => (point.kind === 'charge-point' ? [{ circuit, point }] : [])),
+    title: ({ point }: PointPlace) => point.id,
+  },
+  loadStates: {
+    within: 'points',
+    things: (place: PointPlace): readonly LoadStatePlace[] => {
+      const declared = declaredStates(place).map((state) => ({ ...place, declared: state }));
+      const never = place.circuit.options.pointNeverAlone !== undefined && declared.length > 0;
+      return never ? declared : [place, ...declared];
+    },
+    title: ({ declared }: LoadStatePlace) => `State of load: ${declared?.name ?? 'the point alone'}`,
+  },
 } as const;
 
 /** A fact of the circuit. */
@@ -173,4 +202,14 @@ export const ofConditionalRating = <V>(
 export const ofAhead = <V>(
   read: (place: AheadPlace) => Fact<V> | Known<V>,
   words?: FactWords<AheadPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a charge point of the circuit. */
+export const ofPoint = <V>(
+  read: (place: PointPlace) => Fact<V> | Known<V>,
+  words?: FactWords<PointPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a state of load. */
+export const ofLoadState = <V>(
+  read: (place: LoadStatePlace) => Fact<V> | Known<V>,
+  words?: FactWords<LoadStatePlace>,
 ): Line<never, V> => fact(read, words);

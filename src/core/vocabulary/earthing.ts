@@ -35,6 +35,13 @@ export const earthingTerms = {
     least: 0,
     words: 'resistance of the electrodes on the healthy side of the break',
   },
+  /** Resistance of the electrode of the charge point R_A,p, Ω, 0 and up. */
+  pointElectrodeResistance: {
+    symbol: 'R_A,p',
+    unit: 'Ω',
+    least: 0,
+    words: 'resistance of the electrode of the charge point',
+  },
   /** Largest electrode resistance that keeps the touch voltage R_A,max, Ω, above 0. */
   electrodeLimit: {
     symbol: 'R_A,max',

@@ -1,8 +1,6 @@
 /** What rules do exactly at their limits, and what they leave alone. */
 import { describe, expect, it, test } from 'vitest';
-import { earthingOptions } from '../../../src/codes/bs7671/earthing-options.js';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import { islandResidual } from '../../../src/codes/bs7671/rules/charge-point-earthing.js';
 import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
@@ -12,7 +10,6 @@ import {
   type Load,
   milliamperes,
   ohms,
-  pathTo,
   type ResidualDevice,
   type Run,
   ratio,
@@ -151,10 +148,9 @@ describe('what is not known stays open', () => {
 
 test('the window device is judged itself where the supply has one phase, and only there', () => {
   const results = (phases: 1 | 3) => {
-    const { supply } = house([circuit()], { phases: known(phases) });
-    const option = earthingOptions({ supply, point: chargePoint }).find(
-      (o) => o.arrangement === 'line-neutral-window-device',
-    );
+    const option = code
+      .earthingOptions(caseOf(house([circuit()], { phases: known(phases) }), 'ev'), chargePoint)
+      .find((o) => o.arrangement === 'line-neutral-window-device');
     return [option?.possible, option?.results.length];
   };
   expect(results(1)).toEqual(['pass', 2]);
@@ -187,14 +183,18 @@ test('the electrode of a point is judged by the smallest undelayed device ahead 
     type: known('A'),
     rating: known(milliamperes(rating)),
   });
+  // 1 Ω, so that the touch voltage in V is the rated residual current in A
+  const earthed = { ...chargePoint, electrode: { resistance: known(ohms(1)) } };
   const ahead = (...devices: ResidualDevice[]) => {
-    const run = circuit({ residual: devices });
-    const path = pathTo(house([run]), run.id);
-    return path && islandResidual(path);
+    const run = circuit({ residual: devices, feeds: [earthed] });
+    return code
+      .earthingOptions(caseOf(house([run]), run.id), earthed)
+      .find((o) => o.arrangement === 'tt-island')
+      ?.results.find((r) => r.check === 'island-touch-voltage')?.value?.value;
   };
-  expect(ahead(device(100), device(30))).toEqual(known(milliamperes(30)));
-  expect(ahead(device(30), device(100))).toEqual(known(milliamperes(30)));
-  expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, device(100))).toEqual(known(milliamperes(100)));
+  expect(ahead(device(100), device(30))).toBe(0.03);
+  expect(ahead(device(30), device(100))).toBe(0.03);
+  expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, device(100))).toBe(0.1);
 });
 
 test('a run may bear a name that every object inherits', () => {

@@ -4,7 +4,7 @@ import { table } from '../../../core/index.js';
 export const lostPenLimits = /* @__PURE__ */ table({
   id: 'bs7671/722.411.4.1-voltage',
   title: 'Largest voltage between main earthing terminal and earth after the loss of a PEN conductor',
-  axes: [{ name: 'arrangement', labels: ['balanced-three-phase', 'low-electrode', 'touch-voltage-device'] }],
+  axes: [{ name: 'earthing', labels: ['balanced-three-phase', 'low-electrode', 'touch-voltage-device'] }],
   rows: [
     ['balanced-three-phase', 70],
     ['low-electrode', 70],
