@@ -1,3 +1,5 @@
+import type { Calculator } from '../calculation/index.js';
+import { calculator } from '../codes/bs7671/contents.js';
 import { aspects } from '../codes/wiring-code.js';
 import {
   type Check,
@@ -21,6 +23,7 @@ import {
 import { within } from '../core/vocabulary/index.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
+import { type Addresses, addressesOf, notListed } from './listed.js';
 import { close, same, sameGaps } from './same.js';
 import { type Cell, labelName, Scope } from './scope.js';
 
@@ -83,6 +86,7 @@ class Reader {
     private readonly document: SheetDocument,
     private readonly defined: ById,
     private readonly problems: SheetProblem[],
+    private readonly addresses: Addresses,
     above?: Reader,
   ) {
     this.scope = new Scope(above?.scope.view());
@@ -104,6 +108,8 @@ class Reader {
       this.id = line.id;
       try {
         this.kinds(line.kind === 'check' || line.kind === 'result' ? line.result : line);
+        const other = notListed(line, this.addresses);
+        if (other) this.wrong(other);
         this.line(line);
       } catch (error) {
         this.wrong(`the line cannot be read: ${error instanceof Error ? error.message : String(error)}`);
@@ -428,18 +434,27 @@ class Reader {
     const due = this.document.place ? `${this.document.place}.${number}` : `${number}`;
     if (place !== due || this.parts.has(place)) this.wrong(`the part stands at ${due}, not at ${place}`);
     if (format !== 'sheet/1') this.wrong(`the format ${String(format)} is not known`);
-    const part = new Reader(line.part, this.defined, this.problems, this);
+    const part = new Reader(line.part, this.defined, this.problems, this.addresses, this);
     this.parts.set(due, part);
     part.read();
   }
 }
 
+let own: Addresses | undefined;
+/** The lines of the contents lists of this library, made when first asked for, and of others. */
+function addressesWith(codes: readonly Calculator[]): Addresses {
+  own ??= addressesOf([calculator()]);
+  return codes.length === 0 ? own : addressesOf([calculator(), ...codes]);
+}
+
 /**
  * Verifies a whole sheet by a second, independent calculation: every value that a line uses is the latest of its role,
  * tables are read again, expressions are evaluated with units by a general calculator, relations are checked by what
- * their terms leave, procedures are run again, and checks are judged again.
+ * their terms leave, procedures are run again, and checks are judged again. A line with an identifier has to be the one
+ * that a contents list has in its place.
  * @param document a written sheet; it may come from anybody
  * @param extra definitions of the reader's own that the sheet quotes
+ * @param codes contents lists of the reader's own by which it was worked out, beside those of this library
  * @returns everything that is wrong with it; it throws nothing
  * @example
  * ```ts
@@ -456,10 +471,14 @@ class Reader {
  * verifySheet(writeSheet(sheet)).ok; // => true
  * ```
  */
-export function verifySheet(document: SheetDocument, extra: readonly Definition[] = []): Verification {
+export function verifySheet(
+  document: SheetDocument,
+  extra: readonly Definition[] = [],
+  codes: readonly Calculator[] = [],
+): Verification {
   const problems: SheetProblem[] = [];
   try {
-    const reader = new Reader(document, allById(sortDefinitions(extra)), problems);
+    const reader = new Reader(document, allById(sortDefinitions(extra)), problems, addressesWith(codes));
     if (document.format !== 'sheet/1')
       problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
     if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });

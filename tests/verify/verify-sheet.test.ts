@@ -4,12 +4,15 @@ import { bs7671, table4D5, voltageDropTabulated } from '../../src/codes/bs7671/i
 import { assess } from '../../src/design/index.js';
 import {
   amperes,
+  type ChargePoint,
   formula,
+  known,
   metres,
   millivoltsPerAmpereMetre,
   ohms,
   pathTo,
   type Recorder,
+  type ResidualDevice,
   recorder,
   type SheetDocument,
   type SheetLine,
@@ -23,6 +26,8 @@ import { readSurvey } from '../../src/io/index.js';
 import type { OptionPlan } from '../../src/site/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { verifySheet } from '../../src/verify/index.js';
+import { caseOf, chargePoint, circuit, house } from '../support/house.js';
+import { judged } from '../support/judged.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocuments } from '../support/surveys.js';
 import { tampered } from '../support/tamper.js';
@@ -282,4 +287,37 @@ describe('documents from anybody', () => {
     expect(result.ok).toBe(false);
     expect(result.problems.length).toBeGreaterThan(0);
   });
+});
+
+test('a limit of the code that was changed together with everything that follows from it', () => {
+  const point: ChargePoint = {
+    ...chargePoint,
+    earthing: 'tt-island',
+    electrode: { resistance: known(ohms(80)), separation: known(metres(4)) },
+    feedSeparated: known(true),
+  };
+  const residual: readonly ResidualDevice[] = [
+    { position: 'origin-of-circuit', type: known('A'), rating: known(amperes(1)) },
+  ];
+  const sheet = written((s) => {
+    const one = caseOf(house([circuit({ feeds: [point], residual })]), 'ev');
+    judged(bs7671('2018+A2:2022'), 'charge-point-earthing', one, {}, s);
+  });
+  expect(messages(sheet)).toEqual([]);
+  // 80 Ω and 1 A are 80 V: 50 V made into 100 V, as a forger would who works out the rest again
+  const text = JSON.stringify(sheet)
+    .replaceAll('"name":"touchVoltageLimit","value":50', '"name":"touchVoltageLimit","value":100')
+    .replaceAll(
+      '"name":"touchVoltageLimit","symbol":"U_L","value":50',
+      '"name":"touchVoltageLimit","symbol":"U_L","value":100',
+    );
+  const forged = JSON.parse(text, (_, value) =>
+    value?.check === 'island-touch-voltage' && value.verdict === 'fail'
+      ? { ...value, verdict: 'pass', margin: 0.2 }
+      : value,
+  ) as SheetDocument;
+  expect(text).not.toBe(JSON.stringify(sheet));
+  for (const message of messages(forged))
+    expect(message).toContain('the contents list has another line in the place of');
+  expect(messages(forged).length).toBeGreaterThan(0);
 });
