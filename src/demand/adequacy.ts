@@ -188,7 +188,7 @@ function limiterAdvice(lines: readonly LineDemand[], limit: Known<Amperes>): Lim
 }
 
 /** Adequacy of a projection whose demand is known already. */
-export function adequacyOfCase(rules: SupplyRules, c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
+function adequacyOfCase(rules: SupplyRules, c: DemandCase, demand: Demand, sheet: Sheet): Adequacy {
   const part = sheet.part('Adequacy of the supply');
   const lines = c.lines.map((line) => governingOn(demand, line));
   const judged = lines.map((l) => judgeLine(rules, l, c.installation, lines.length > 1 ? 3 : 1, part.part(l.line)));

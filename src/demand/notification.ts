@@ -50,7 +50,7 @@ function devicesOf(c: DemandCase): readonly ConnectedDevice[] {
 }
 
 /** What the network operator's rules decide on, taken from a projection and its demand. */
-export function connectionFacts(c: DemandCase, demand: Demand, options: NotificationOptions): ConnectionFacts {
+function connectionFacts(c: DemandCase, demand: Demand, options: NotificationOptions): ConnectionFacts {
   const { supply } = c.installation;
   return {
     lines: c.lines.map((line) => ({ line, demand: governingOn(demand, line).demand })),
@@ -80,7 +80,7 @@ export function connectionFacts(c: DemandCase, demand: Demand, options: Notifica
 }
 
 /** Notification of a projection whose demand is known already. */
-export function notificationOfCase(
+function notificationOfCase(
   network: NetworkRules,
   c: DemandCase,
   demand: Demand,

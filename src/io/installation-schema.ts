@@ -29,7 +29,7 @@ const OVERCURRENT = z.union(
   },
 );
 
-export const device = named(
+const device = named(
   'device',
   record({
     kind: must(fact(OVERCURRENT)),
@@ -190,7 +190,7 @@ const load = named(
   }),
 );
 
-export const electrode = record({
+const electrode = record({
   resistance: must(factField('electrodeResistance')),
   soilResistivity: may(factField('earthResistivity')),
   separation: may(factField('length')),

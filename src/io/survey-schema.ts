@@ -1,6 +1,5 @@
 import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
-import type { Survey } from '../site/survey.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
   board,
@@ -85,5 +84,3 @@ export const surveySchema = record({
 
 /** What the schema reads, before it is arranged as a survey. */
 export type SurveyDocument = z.output<typeof surveySchema>;
-/** The part of a survey that stands in the document as it is. */
-export type SurveyAbout = Survey['about'];

@@ -20,9 +20,3 @@ export function daysAfter(day: string, days: number, path = 'day'): string {
   const [year, month, date] = parts(day, path);
   return iso(new Date(Date.UTC(year, month - 1, date + days)));
 }
-
-/** The same day of the next calendar month, or its last day where there is none. */
-export function monthAfter(day: string): string {
-  const [year, month, date] = parts(day, 'day');
-  return iso(new Date(Date.UTC(year, month, Math.min(date, lastOf(year, month + 1)))));
-}

@@ -39,7 +39,7 @@ export interface PlanOptions extends Applicable {
 }
 
 /** What is said with every plan. */
-export const planCaution =
+const planCaution =
   'This is a calculation from a survey, not an installation. It has to be checked on site and carried out, tested and certified by competent persons, to the edition in force, the network operator’s conditions and local rules.';
 
 const verdictRank = { pass: 0, 'not-determined': 1, fail: 2 } as const;

@@ -51,7 +51,7 @@ const kinds: readonly OvercurrentKind[] = [
 ];
 
 /** Overcurrent devices of the kinds that are met in the field. */
-export function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDevice> {
+function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDevice> {
   return some<OvercurrentDevice, 'breakingCapacity' | 'conditionalRating' | 'energyClass' | 'groupingFactor'>(
     {
       kind: arbitraryFact(pick(...kinds), choices),
@@ -66,7 +66,7 @@ export function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<Overcur
 }
 
 /** Residual current devices. */
-export function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevice> {
+function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevice> {
   return some<ResidualDevice, Exclude<keyof ResidualDevice, 'position' | 'type' | 'rating'>>(
     {
       position: pick('origin-of-installation', 'origin-of-circuit', 'along-circuit', 'inside-equipment'),
@@ -99,7 +99,7 @@ const cables: readonly Pick<Cable, 'construction' | 'insulation' | 'cores' | 'pr
 ];
 
 /** Cables of the constructions that are met in houses. */
-export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
+function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
   const parts = fc.record({
     kind: pick(...cables),
     material: fc.oneof({ weight: 6, arbitrary: pick('copper' as const) }, pick('aluminium' as const)),
@@ -119,7 +119,7 @@ export function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
 }
 
 /** Stretches of a route, in air or in the ground. */
-export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
+function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
   const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded' | 'tray'>(
     {
       arrangement: pick(
@@ -175,7 +175,7 @@ export function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretc
 const linesOf = (three: boolean): readonly Line[] => (three ? lineConductors : [lineConductors[0]]);
 
 /** Charge points. */
-export function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arbitrary<ChargePoint> {
+function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arbitrary<ChargePoint> {
   const electrode = some<NonNullable<ChargePoint['electrode']>, 'separation' | 'soilResistivity'>(
     {
       resistance: arbitraryFact(double(1, 300).map(ohms), choices),
@@ -230,7 +230,7 @@ export function arbitraryChargePoint(three: boolean, choices: FactChoices = {}):
 }
 
 /** Loads other than charge points. */
-export function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
+function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
   return fc.record({
     kind: pick('load'),
     id: pick('load'),

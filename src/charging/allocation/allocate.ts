@@ -124,7 +124,7 @@ const perLine = (values: Float64Array, v: number): PerLine => [
 ];
 
 /** A decision in words and names. */
-export function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Float64Array): Allocation {
+function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Float64Array): Allocation {
   const charging = chargingByNode(order, x);
   const total = charging.map((value, c) => value + moment.base[c]!);
   const points: PointAllocation[] = new Array(order.points.length);

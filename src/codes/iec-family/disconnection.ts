@@ -123,11 +123,7 @@ const joined = (...parts: readonly (string | undefined)[]): string | undefined =
 };
 
 /** The named note for a value that lies between the exact and the printed limit. */
-export function betweenPrints(
-  value: Known<Ohms>,
-  exact: Known<Ohms>,
-  printed: Known<Ohms> | undefined,
-): string | undefined {
+function betweenPrints(value: Known<Ohms>, exact: Known<Ohms>, printed: Known<Ohms> | undefined): string | undefined {
   if (typeof value !== 'number' || typeof exact !== 'number' || typeof printed !== 'number') return undefined;
   const [low, high] = exact < printed ? [exact, printed] : [printed, exact];
   if (!(value > low && value <= high)) return undefined;

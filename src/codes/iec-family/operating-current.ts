@@ -14,7 +14,7 @@ export type FuseCurrent = (
 ) => Known<Amperes>;
 
 /** Shortest time for which a circuit-breaker is bound by its standard, s. */
-export const shortestBreakerTime = 0.1;
+const shortestBreakerTime = 0.1;
 
 /** Writes the current that operates an overcurrent device within a time on a sheet. */
 export function writeOperatingCurrent(

@@ -65,10 +65,7 @@ const deepest = 0.8;
  * Why a cable in the ground cannot be rated for its depth, or undefined: deeper than 0.8 m it carries less than the
  * tables say, and the factors for it are not entered.
  */
-export function tooDeep(
-  stretch: Stretch,
-  table: { readonly id: string; readonly source: Source },
-): Missing | undefined {
+function tooDeep(stretch: Stretch, table: { readonly id: string; readonly source: Source }): Missing | undefined {
   if (!stretch.depth) return undefined;
   const depth = factValue(`depth of ${stretch.name}`, stretch.depth);
   if (isMissing(depth)) return depth;

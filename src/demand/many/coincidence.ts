@@ -52,7 +52,7 @@ function sumOf(values: Iterable<number>): number {
 }
 
 /** Cumulated probabilities, each sum compensated. */
-export function cumulated(probabilities: ArrayLike<number>): Float64Array {
+function cumulated(probabilities: ArrayLike<number>): Float64Array {
   const out = new Float64Array(probabilities.length);
   let sum = 0;
   let lost = 0;

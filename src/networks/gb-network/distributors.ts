@@ -1,6 +1,7 @@
-import type { Source } from '../../core/index.js';
-
-/** Distribution areas of Great Britain by the first two digits of the meter-point number. */
+/**
+ * Distribution areas of Great Britain by the first two digits of the meter-point number: industry data, in two sources. 24 and
+ * above belong to independent networks, whose area is not in the number (recalled).
+ */
 export const distributionAreas: Readonly<Record<string, string>> = {
   10: 'Eastern England',
   11: 'East Midlands',
@@ -16,12 +17,4 @@ export const distributionAreas: Readonly<Record<string, string>> = {
   21: 'South Wales',
   22: 'South West England',
   23: 'Yorkshire',
-};
-
-/** Where the areas come from; identifiers of 24 and above belong to independent networks, whose area is not in the number. */
-export const distributionAreasSource: Source = {
-  document: 'industry data',
-  clause: 'distributor identifiers',
-  provenance: 'two-sources',
-  note: 'that 24 and above are independent networks is recalled',
 };
