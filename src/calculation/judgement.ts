@@ -34,6 +34,7 @@ type How =
       readonly applies?: Part;
       readonly because?: Part;
     }
+  | { readonly kind: 'unjudged'; readonly check: Check; readonly why: Part }
   | { readonly kind: 'deciding'; readonly of: readonly Judgement[] }
   | { readonly kind: 'unless-failed'; readonly first: readonly Judgement[]; readonly then: readonly Judgement[] }
   | {
@@ -99,6 +100,10 @@ export const holds = <const H extends Part, const B extends Part, const A extend
   about?: A,
 ): Judgement<NeedsOf<H> | NeedsOf<B> | AboutNeeds<A>> =>
   judgement({ kind: 'judge', check, evidence: { holds: whether, because }, ...about });
+
+/** A check that is not judged here: why nothing is required, in words, or what is missing. */
+export const unjudged = <const W extends Part>(check: Check, why: W): Judgement<NeedsOf<W>> =>
+  judgement({ kind: 'unjudged', check, why });
 
 /** A check that passes when any of several does. */
 export const anyOf = <const J extends readonly Judgement[], const A extends About = None>(
@@ -185,6 +190,10 @@ export function compileJudgement(all: Sources, list: List, { how }: Judgement): 
         judgeWide(check, Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)])), because),
       );
     }
+    case 'unjudged':
+      return framed(all, list, { check: how.check, applies: how.why }, [], () => {
+        throw new Error(`${how.check.id} is judged where nothing says by what`);
+      });
     case 'any-of': {
       const of = inner(how.of);
       return framed(all, list, how, [], (t, because, note) => {

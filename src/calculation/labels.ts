@@ -5,6 +5,7 @@ import type {
   ChargePoint,
   ChargePointEarthing,
   ConductorMaterial,
+  EarthingConductorLaid,
   EarthingSystem,
   GroupArrangement,
   OvercurrentKind,
@@ -167,6 +168,18 @@ export interface Labels {
   opensAtOnce: boolean;
   /** What a verdict on discrimination rests on. */
   discriminationRests: string;
+  /** Whether the supply is earthed on its combined conductor: PME. */
+  pme: boolean;
+  /** Main protective bonding conductors. */
+  bonding: readonly unknown[];
+  /** Whether there are main protective bonding conductors. */
+  bondsFound: 'some' | 'none' | 'not known';
+  /** What a main protective bonding conductor bonds. */
+  bondName: string | undefined;
+  /** How the earthing conductor is laid. */
+  earthingConductorLaid: EarthingConductorLaid;
+  /** Whether it is stated how the earthing conductor is laid. */
+  laidStated: boolean;
 }
 
 type DeviceFamily = 'circuit-breaker' | 'old circuit-breaker' | 'fuse';

@@ -84,8 +84,9 @@ export class Writer {
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
       const key = id(thing, placed);
       const value = thing.values[placed.index];
-      // a label stands on the sheet where a table is read by it
-      if (value === undefined || this.written.has(key) || (typeof value === 'string' && !asKey)) return;
+      // a label stands on the sheet where a table is read by it, words in the place of a figure stand as they are
+      const words = typeof value === 'string' && !asKey && termOf(placed.name) === undefined;
+      if (value === undefined || this.written.has(key) || words) return;
       this.written.add(key);
       const node = effective(thing, placed.node);
       const { how } = node.line;
@@ -205,7 +206,7 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
       ...outcome(name, plain),
     };
   }
-  if (typeof value === 'string') return { kind: 'label', name, value, ...own };
+  if (typeof value === 'string') return role ? { kind: 'note', text: value } : { kind: 'label', name, value, ...own };
   return undefined;
 }
 

@@ -4,7 +4,6 @@
  * @module ohmwright/physics
  */
 export * from './adiabatic.js';
-export * from './earthing-conductor.js';
 export * from './electrodes.js';
 export * from './fault-current.js';
 export {

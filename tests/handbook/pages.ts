@@ -81,7 +81,7 @@ export const pagePlans: readonly PagePlan[] = [
     title: 'Thermal withstand and protective conductors',
     from: [
       'physics/adiabatic',
-      'physics/earthing-conductor',
+      'codes/bs7671/earthing-conductor',
       'codes/iec-family/line-withstand',
       'codes/iec-family/protective',
     ],

@@ -30,7 +30,6 @@ import {
   externalImpedanceOfElectrode,
   faultEnergy,
   gridImpedanceOf,
-  halfOfEarthingConductor,
   largestEarthFault,
   lineEarthFault,
   lineLineFault,
@@ -723,31 +722,6 @@ const conductors: readonly PublishedCase[] = [
     unit: 'mm²',
     tolerance: 0.5,
   },
-  // the print names sizes on sale: 8 mm² is sold as 10, 12.5 as 16, 17.5 as 25
-  ...(
-    [
-      [6, 6],
-      [10, 6],
-      [16, 10],
-      [25, 16],
-      [35, 25],
-    ] as const
-  ).map(
-    ([earthing, published]): PublishedCase => ({
-      id: `bonding-earthing-conductor-${earthing}-mm2`,
-      about: `main bonding without PME for an earthing conductor of ${earthing} mm², next size on sale`,
-      source: { document: 'Earth bonding cable size selection, guide of a supplier', where: 'table after BS 7671' },
-      provenance: 'one-source',
-      exercises: ['bonding-half-of-earthing-conductor'],
-      ours: () => {
-        const least = halfOfEarthingConductor({ minimumEarthingArea: squareMillimetres(earthing) });
-        return [6, 10, 16, 25].find((size) => size >= least) ?? Number.NaN;
-      },
-      published,
-      unit: 'mm²',
-      tolerance: 1e-9,
-    }),
-  ),
 ];
 
 // cable runs of a short-circuit study: mm², m, cables in parallel, R' and X' in mΩ/m; R, X and Z of the run in mΩ

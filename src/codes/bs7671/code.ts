@@ -13,7 +13,6 @@ import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { coordination } from './rules/coordination.js';
 import { disconnection } from './rules/disconnection.js';
-import { earthingAndBonding } from './rules/earthing-and-bonding.js';
 import { lineWithstand } from './rules/line-withstand.js';
 import { protectiveConductor } from './rules/protective-conductor.js';
 import { residualCurrent } from './rules/residual-current.js';
@@ -34,7 +33,7 @@ const rules = (): WiringCode['rules'] => ({
   'breaking-capacity': { finds: ['prospectiveAtOrigin'] },
   'terminal-temperature': terminalTemperature,
   'minimum-size': { finds: [] },
-  'earthing-and-bonding': earthingAndBonding,
+  'earthing-and-bonding': { finds: [] },
   'charge-point-earthing': { finds: [] },
   'surge-protection': { finds: [] },
   'arc-detection': { finds: [] },

@@ -5,6 +5,7 @@ import { circuitScopes } from '../iec-family/places.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
 import { chargePointEarthing } from './groups/charge-point-earthing.js';
+import { earthingAndBonding, earthingSizeScope } from './groups/earthing-and-bonding.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { surgeProtection } from './groups/surge-protection.js';
 
@@ -15,16 +16,18 @@ const list = () => {
   const breaking = breakingCapacity();
   const size = minimumSize();
   const points = chargePointEarthing();
+  const earth = earthingAndBonding();
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
-    scopes: circuitScopes,
+    scopes: { ...circuitScopes, earthingSizes: earthingSizeScope },
     figures: {
       circuit: {
         ...facts.circuit,
         ...breaking.circuit,
         ...size.circuit,
         ...points.circuit,
+        ...earth.circuit,
         ...surge.circuit,
         ...arc.circuit,
       },
@@ -38,11 +41,14 @@ const list = () => {
       ahead: breaking.ahead,
       points: points.points,
       loadStates: points.loadStates,
+      earthingSizes: earth.earthingSizes,
+      bonds: earth.bonds,
     },
     checks: {
       'breaking-capacity': breaking.checks,
       'minimum-size': size.checks,
       'charge-point-earthing': points.checks,
+      'earthing-and-bonding': earth.checks,
       'surge-protection': surge.checks,
       'arc-detection': arc.checks,
     },

@@ -1,7 +1,7 @@
 import { type FactWords, fact, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
 import type { Cable, ChargePoint, OvercurrentDevice, Run, Stretch } from '../../installation/index.js';
-import type { Amperes } from '../../units/index.js';
+import type { Amperes, SquareMillimetres } from '../../units/index.js';
 import type { CircuitPlace, LoadState } from '../wiring-code.js';
 
 /** A section of the route of the circuit. */
@@ -33,6 +33,12 @@ export interface ConductorPlace extends TemperaturePlace {
 /** A way by which the current of a fault in a run returns to the source. */
 export interface ReturnPlace extends TemperaturePlace {
   readonly wayBack: 'neutral' | 'earth';
+}
+/** A main protective bonding conductor. */
+export interface BondPlace {
+  /** What it bonds. */
+  readonly what: string;
+  readonly area: Fact<SquareMillimetres>;
 }
 
 /** A rating that is declared for the device together with others; without a rating where nothing is declared. */
@@ -158,6 +164,11 @@ export const circuitScopes = {
     },
     title: ({ declared }: LoadStatePlace) => `State of load: ${declared?.name ?? 'the point alone'}`,
   },
+  bonds: {
+    within: 'circuit',
+    things: ({ installation }: CircuitPlace): readonly BondPlace[] => installation.supply.bonding ?? [],
+    title: ({ what }: BondPlace) => `Main bonding of ${what || 'a part without a name'}`,
+  },
 } as const;
 
 /** A fact of the circuit. */
@@ -212,4 +223,9 @@ export const ofPoint = <V>(
 export const ofLoadState = <V>(
   read: (place: LoadStatePlace) => Fact<V> | Known<V>,
   words?: FactWords<LoadStatePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a main protective bonding conductor. */
+export const ofBond = <V>(
+  read: (bond: BondPlace) => Fact<V> | Known<V>,
+  words?: FactWords<BondPlace>,
 ): Line<never, V> => fact(read, words);

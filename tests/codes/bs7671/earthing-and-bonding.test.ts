@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
-import { earthingAndBonding } from '../../../src/codes/bs7671/rules/earthing-and-bonding.js';
-import { known, squareMillimetres as mm2, ohms, type Supply, silent, unknown } from '../../../src/index.js';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
+import { known, squareMillimetres as mm2, ohms, type Supply, unknown } from '../../../src/index.js';
 import type { EarthingConductorLaid } from '../../../src/installation/supply.js';
 import { caseOf, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
 
 const judge = (change: Partial<Supply>) => {
-  const results = earthingAndBonding(caseOf(house([circuit()], change), 'ev'), {}, silent());
+  const results = judged(bs7671('2018+A2:2022'), 'earthing-and-bonding', caseOf(house([circuit()], change), 'ev'));
   return results.map((r) => [r.check, r.verdict, r.limit?.value]);
 };
 const water = (area: number) => [{ what: 'water', area: known(mm2(area)) }];

@@ -5,6 +5,7 @@ import {
   eightTenthsRule,
   energyLimits,
   fuseOperatingCurrents,
+  halfOfEarthingConductor,
   heatCapacities,
   instantaneousBands,
   materialFactors,
@@ -756,6 +757,32 @@ const readingCases: readonly PublishedCase[] = [
   },
 ];
 
+// the print names sizes on sale: 8 mm² is sold as 10, 12.5 as 16, 17.5 as 25
+const bondingCases: readonly PublishedCase[] = (
+  [
+    [6, 6],
+    [10, 6],
+    [16, 10],
+    [25, 16],
+    [35, 25],
+  ] as const
+).map(
+  ([earthing, published]): PublishedCase => ({
+    id: `bonding-earthing-conductor-${earthing}-mm2`,
+    about: `main bonding without PME for an earthing conductor of ${earthing} mm², next size on sale`,
+    source: { document: 'Earth bonding cable size selection, guide of a supplier', where: 'table after BS 7671' },
+    provenance: 'one-source',
+    exercises: ['bonding-half-of-earthing-conductor'],
+    ours: () => {
+      const least = halfOfEarthingConductor({ minimumEarthingArea: squareMillimetres(earthing) });
+      return [6, 10, 16, 25].find((size) => size >= least) ?? Number.NaN;
+    },
+    published,
+    unit: 'mm²',
+    tolerance: 1e-9,
+  }),
+);
+
 /** Published figures of the protection tables. */
 export const cases: readonly PublishedCase[] = [
   ...breakerCases,
@@ -771,4 +798,5 @@ export const cases: readonly PublishedCase[] = [
   ...byTableCases,
   ...electrodeCases,
   ...readingCases,
+  ...bondingCases,
 ];

@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { formula } from '../../core/index.js';
 
 /**
  * Smallest earthing conductor by the table, of the material of the line conductors at the origin. BS 7671, 542.3.1,
@@ -11,6 +11,7 @@ export const tabulatedEarthing = /* @__PURE__ */ formula({
   output: 'minimumEarthingArea',
   expression: 'conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2',
   constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
+  direction: { conductorArea: 1 },
   compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '542.3.1, Table 54.7', provenance: 'two-sources' },
 });
@@ -26,6 +27,7 @@ export const halfOfEarthingConductor = /* @__PURE__ */ formula({
   output: 'minimumBondingArea',
   expression: 'min(max(minimumEarthingArea / 2, least), most)',
   constants: { least: [6, 'mm²'], most: [25, 'mm²'] },
+  direction: { minimumEarthingArea: 1 },
   compute: ({ minimumEarthingArea }) => Math.min(Math.max(minimumEarthingArea / 2, 6), 25),
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '544.1.1', provenance: 'two-sources' },
 });
