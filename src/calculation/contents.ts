@@ -99,3 +99,18 @@ export const differing = <
   for (const [name, lines] of Object.entries(differences.figures ?? {})) figures[name] = { ...figures[name], ...lines };
   return { scopes: base.scopes, figures: figures as never, checks: { ...base.checks, ...differences.checks } as never };
 };
+
+type Joined<L> = L extends readonly [infer A, ...infer R] ? A & Joined<R> : unknown;
+/**
+ * The lines of several groups as one list, in their order.
+ * @param groups lines by entry; what two of them give is refused when the list is made
+ */
+export function together<const L extends readonly Lines[]>(...groups: L): Joined<L> {
+  const all: Record<string, Line> = {};
+  for (const lines of groups)
+    for (const [name, line] of Object.entries(lines)) {
+      if (name in all) throw new Error(`two groups give ${name}`);
+      all[name] = line;
+    }
+  return all as Joined<L>;
+}

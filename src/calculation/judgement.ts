@@ -48,7 +48,7 @@ type How =
       readonly kind: 'adjust';
       readonly of: Judgement;
       readonly needs: readonly string[];
-      change(result: CheckResult, values: never): CheckResult;
+      change(result: CheckResult, values: never): CheckResult | readonly CheckResult[];
     }
   | { readonly kind: 'results'; readonly needs: readonly string[]; judge(values: never): readonly CheckResult[] };
 
@@ -144,11 +144,11 @@ export const chosen = <const O extends Part, const F extends Readonly<Record<str
   of: F,
 ): Judgement<NeedsOf<O> | JudgementNeeds<F[keyof F][number]>> => judgement({ kind: 'choose', on, of });
 
-/** A result seen in the light of other figures: a bound that acquits but does not condemn. */
+/** A result seen in the light of other figures: a bound that acquits but does not condemn, or with one that follows from it. */
 export const adjusted = <J extends Judgement, const N extends readonly string[]>(
   of: J,
   needs: N,
-  change: (result: CheckResult, values: KnownValues<N[number]>) => CheckResult,
+  change: (result: CheckResult, values: KnownValues<N[number]>) => CheckResult | readonly CheckResult[],
 ): Judgement<JudgementNeeds<J> | N[number]> => judgement({ kind: 'adjust', of, needs, change: change as never });
 
 /** Results that a function comes to from labels and from what is missing: for rules that read better so. */
@@ -239,12 +239,12 @@ export function compileJudgement(all: Sources, list: List, { how }: Judgement): 
         of(t, own, note);
         for (const r of own) {
           const seen = values(t);
-          const changed = marked(how.change(r, seen), [
-            ...Object.values(seen),
-            ...(isWide(r) ? [onlyWithin('', new Span(0, 1))] : []),
-          ]);
-          if (changed !== r) note?.(changed, []);
-          into.push(changed);
+          const rests = [...Object.values(seen), ...(isWide(r) ? [onlyWithin('', new Span(0, 1))] : [])];
+          for (const found of [how.change(r, seen)].flat()) {
+            const changed = marked(found, rests);
+            if (changed !== r) note?.(changed, []);
+            into.push(changed);
+          }
         }
       };
     }

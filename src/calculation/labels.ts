@@ -180,6 +180,32 @@ export interface Labels {
   earthingConductorLaid: EarthingConductorLaid;
   /** Whether it is stated how the earthing conductor is laid. */
   laidStated: boolean;
+  /** Earthing arrangement, as the tables of disconnection have it. */
+  earthing: 'TN' | 'TT';
+  /** Where the external impedance comes from. */
+  externalImpedanceFrom: 'survey' | 'electrode';
+  /** What a circuit serves. */
+  circuitServes: 'boards' | 'socket-outlets' | 'fixed equipment';
+  /** Whether the circuit is a final circuit in the scope of Table 41.1. */
+  inTable411: boolean;
+  /** Whether the required time is one for which the standard binds a circuit-breaker. */
+  breakerBound: boolean;
+  /** Edition of BS 88-2 that a fuse is taken for. */
+  bs88: 'BS 88-2' | 'BS 88-2.2';
+  /** Standard of a fuse, as the table of operating currents has it. */
+  fuseStandard: string;
+  /** Whether a time is printed for which fuses are tabulated, or lies between. */
+  requiredTimeIs: 'printed' | 'between';
+  /** Whether a limit of the loop impedance is printed for the circuit. */
+  inTable413: boolean;
+  /** Whether an armour on the way counts with a recalled figure. */
+  recalledArmour: boolean;
+  /** Whether the delay of a residual current device is stated. */
+  delayStated: boolean;
+  /** Delay of a residual current device. */
+  delay: 'general' | 'selective';
+  /** Whether a delay is set on a residual current device. */
+  delaySet: boolean;
 }
 
 type DeviceFamily = 'circuit-breaker' | 'old circuit-breaker' | 'fuse';

@@ -113,10 +113,10 @@ type OutputOf<D> = D extends FormulaLike
     : never;
 /** What plays the part of an input: the entry or line named for it, else the entry of its own name. */
 type Played<I extends string, A> = { [K in I]: K extends keyof A ? NeedsOf<A[K]> : K }[I];
-/** A renaming in which each part has the unit of the input that it plays. */
+/** A renaming in which each part has the unit of the input that it plays; the labels of an axis are the table's own. */
 type Fitting<A> = {
-  readonly [K in keyof A]: K extends keyof Entries
-    ? GivesOf<A[K]> extends Entries[K]
+  readonly [K in keyof A]: K extends keyof Vocabulary
+    ? GivesOf<A[K]> extends Vocabulary[K]
       ? A[K]
       : `${K & string} is played by something of another unit or kind`
     : A[K];

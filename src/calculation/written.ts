@@ -3,6 +3,7 @@ import {
   type Fact,
   isMissing,
   type Known,
+  type Missing,
   outcome,
   type SheetLine,
   termOf,
@@ -84,12 +85,12 @@ export class Writer {
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
       const key = id(thing, placed);
       const value = thing.values[placed.index];
-      // a label stands on the sheet where a table is read by it, words in the place of a figure stand as they are
-      const words = typeof value === 'string' && !asKey && termOf(placed.name) === undefined;
-      if (value === undefined || this.written.has(key) || words) return;
-      this.written.add(key);
+      if (value === undefined || this.written.has(key)) return;
       const node = effective(thing, placed.node);
       const { how } = node.line;
+      // a label stands on the sheet where a table is read by it, words in the place of a figure stand as they are
+      if (isLabel(placed, how, value) && !asKey) return;
+      this.written.add(key);
       const read = how.kind === 'apply' && how.by.kind === 'table' ? node.from : [];
       for (const from of placed.node.from)
         for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
@@ -123,6 +124,11 @@ export class Writer {
     return [...lines, ...checks];
   }
 }
+
+/** Whether an entry is a label, or would be if it were not missing. */
+const isLabel = ({ name }: Placed, { kind }: Node['line']['how'], value: unknown): boolean =>
+  termOf(name) === undefined &&
+  (typeof value === 'string' || (isMissing(value) && !['apply', 'run', 'gather', 'at'].includes(kind)));
 
 /** Identifiers of the figures that a line uses. */
 function idsUsed(line: SheetLine): readonly string[] {
@@ -207,6 +213,7 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
     };
   }
   if (typeof value === 'string') return role ? { kind: 'note', text: value } : { kind: 'label', name, value, ...own };
+  if (isLabel(placed, how, value)) return { kind: 'label', name, blocked: (value as Missing).missing, ...own };
   return undefined;
 }
 

@@ -10,6 +10,7 @@ export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
   inputs: ['nominalVoltage', 'minimumVoltageFactor', 'operatingCurrent'],
   output: 'loopImpedanceLimit',
   expression: 'nominalVoltage * minimumVoltageFactor / operatingCurrent',
+  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, operatingCurrent: -1 },
   compute: ({ nominalVoltage, minimumVoltageFactor, operatingCurrent }) =>
     (nominalVoltage * minimumVoltageFactor) / operatingCurrent,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
@@ -51,6 +52,7 @@ export const externalImpedanceOfElectrode = /* @__PURE__ */ formula({
   inputs: ['earthElectrode', 'networkEarth'],
   output: 'externalImpedance',
   expression: 'earthElectrode + networkEarth',
+  direction: { earthElectrode: 1, networkEarth: 1 },
   compute: ({ earthElectrode, networkEarth }) => earthElectrode + networkEarth,
   source: { document: 'ENA ER P23/1', edition: '1991', clause: 'Table 1', provenance: 'one-source' },
 });
@@ -62,6 +64,7 @@ export const electrodeAndProtective = /* @__PURE__ */ formula({
   inputs: ['earthElectrode', 'circuitProtectiveResistance'],
   output: 'electrodeResistance',
   expression: 'earthElectrode + circuitProtectiveResistance',
+  direction: { earthElectrode: 1, circuitProtectiveResistance: 1 },
   compute: ({ earthElectrode, circuitProtectiveResistance }) => earthElectrode + circuitProtectiveResistance,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
 });
@@ -73,8 +76,8 @@ export const residualTouchVoltage = /* @__PURE__ */ formula({
   inputs: ['electrodeResistance', 'residualOperatingCurrent'],
   output: 'touchVoltage',
   expression: 'electrodeResistance * residualOperatingCurrent',
-  compute: ({ electrodeResistance, residualOperatingCurrent }) => electrodeResistance * residualOperatingCurrent,
   direction: { electrodeResistance: 1, residualOperatingCurrent: 1 },
+  compute: ({ electrodeResistance, residualOperatingCurrent }) => electrodeResistance * residualOperatingCurrent,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
 });
 
@@ -85,8 +88,23 @@ export const residualLoopVoltage = /* @__PURE__ */ formula({
   inputs: ['loopImpedance', 'residualOperatingCurrent'],
   output: 'touchVoltage',
   expression: 'loopImpedance * residualOperatingCurrent',
+  direction: { loopImpedance: 1, residualOperatingCurrent: 1 },
   compute: ({ loopImpedance, residualOperatingCurrent }) => loopImpedance * residualOperatingCurrent,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 41.5', provenance: 'two-sources' },
+});
+
+/** Earth fault current over the rated residual operating current of a device. */
+export const residualMultipleOf = /* @__PURE__ */ formula({
+  id: 'residual-multiple',
+  title: 'Earth fault current over the rated residual operating current',
+  inputs: ['nominalVoltage', 'loopImpedance', 'residualOperatingCurrent'],
+  output: 'residualMultiple',
+  expression: 'nominalVoltage / loopImpedance / residualOperatingCurrent',
+  direction: { nominalVoltage: 1, loopImpedance: -1, residualOperatingCurrent: -1 },
+  compute: ({ nominalVoltage, loopImpedance, residualOperatingCurrent }) =>
+    nominalVoltage / loopImpedance / residualOperatingCurrent,
+  valid: { loopImpedance: { above: 0 } },
+  source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Current of a device from its multiple of the rated current. EN 60898-1, Table 7. */
@@ -96,6 +114,7 @@ export const operatingCurrentFromMultiple = /* @__PURE__ */ formula({
   inputs: ['deviceMultiple', 'deviceRating'],
   output: 'operatingCurrent',
   expression: 'deviceMultiple * deviceRating',
+  direction: { deviceMultiple: 1, deviceRating: 1 },
   compute: ({ deviceMultiple, deviceRating }) => deviceMultiple * deviceRating,
   source: { document: 'EN 60898-1', clause: 'Table 7', provenance: 'two-sources' },
 });

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/code.js';
-import { disconnection } from '../../src/codes/bs7671/rules/disconnection.js';
 import { type TestEdition, testPlan } from '../../src/codes/bs7671/test-plan.js';
 import { iec60364 } from '../../src/codes/iec60364/code.js';
 import type { Findings, WiringCode } from '../../src/codes/wiring-code.js';
 import { judgeReadings } from '../../src/design/judge-readings.js';
 import { testSheet } from '../../src/design/test-sheet.js';
-import { celsius, known, milliamperes, ohms, type Run, silent, unknown, volts } from '../../src/index.js';
+import { celsius, known, milliamperes, ohms, type Run, unknown, volts } from '../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../support/house.js';
+import { judged } from '../support/judged.js';
 
 // of 2008 the tests alone are entered: they go with the code of 2018 here
 const codeOf = (edition: TestEdition): WiringCode =>
@@ -31,7 +31,7 @@ function sheetOf(
     'ev',
   );
   const findings: Findings = { totalDrop: volts(4.67) };
-  disconnection(c, findings, silent());
+  judged(code, 'disconnection', c, findings);
   return testSheet({
     code,
     circuit: c,

@@ -12,7 +12,6 @@ import { calculator } from './contents.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { coordination } from './rules/coordination.js';
-import { disconnection } from './rules/disconnection.js';
 import { lineWithstand } from './rules/line-withstand.js';
 import { protectiveConductor } from './rules/protective-conductor.js';
 import { residualCurrent } from './rules/residual-current.js';
@@ -26,7 +25,7 @@ const sizesFor = (run: Run): readonly ConductorSize[] =>
 const rules = (): WiringCode['rules'] => ({
   coordination,
   'voltage-drop': voltageDrop,
-  disconnection,
+  disconnection: { finds: ['lineAndProtectiveCold', 'loopAtOrigin', 'loopImpedance', 'loopImpedanceLimit'] },
   'residual-current': residualCurrent,
   'line-withstand': lineWithstand,
   'protective-conductor': protectiveConductor,

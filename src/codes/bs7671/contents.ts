@@ -1,11 +1,13 @@
-import { Calculator, contents } from '../../calculation/index.js';
+import { Calculator, contents, together } from '../../calculation/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
 import { chargePointEarthing } from './groups/charge-point-earthing.js';
+import { disconnection } from './groups/disconnection.js';
 import { earthingAndBonding, earthingSizeScope } from './groups/earthing-and-bonding.js';
+import { fuseScope } from './groups/fuses.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { surgeProtection } from './groups/surge-protection.js';
 
@@ -14,25 +16,27 @@ const list = () => {
   const facts = sharedFacts();
   const way = conductors();
   const breaking = breakingCapacity();
+  const fault = disconnection();
   const size = minimumSize();
   const points = chargePointEarthing();
   const earth = earthingAndBonding();
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
-    scopes: { ...circuitScopes, earthingSizes: earthingSizeScope },
+    scopes: { ...circuitScopes, fuses: fuseScope, earthingSizes: earthingSizeScope },
     figures: {
-      circuit: {
-        ...facts.circuit,
-        ...breaking.circuit,
-        ...size.circuit,
-        ...points.circuit,
-        ...earth.circuit,
-        ...surge.circuit,
-        ...arc.circuit,
-      },
+      circuit: together(
+        facts.circuit,
+        fault.circuit,
+        breaking.circuit,
+        size.circuit,
+        points.circuit,
+        earth.circuit,
+        surge.circuit,
+        arc.circuit,
+      ),
       sections: facts.sections,
-      runs: { ...facts.runs, ...way.runs },
+      runs: together(facts.runs, way.runs),
       runSections: way.runSections,
       temperatures: way.temperatures,
       conductors: way.conductors,
@@ -43,8 +47,11 @@ const list = () => {
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
+      residualUpstream: fault.residualUpstream,
+      fuses: fault.fuses,
     },
     checks: {
+      disconnection: fault.checks,
       'breaking-capacity': breaking.checks,
       'minimum-size': size.checks,
       'charge-point-earthing': points.checks,

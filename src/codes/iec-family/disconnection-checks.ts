@@ -1,4 +1,5 @@
-import { alternatives, comparison, statement } from '../../core/index.js';
+import { alternatives, comparison, type Known, statement } from '../../core/index.js';
+import type { Ohms } from '../../units/index.js';
 
 /** What is said with every verdict on protection against electric shock. */
 export const shockCaution =
@@ -89,3 +90,25 @@ export const electrodeStable = /* @__PURE__ */ comparison({
   ),
   worse: { electrodeResistance: 'up' },
 });
+
+/**
+ * The named note for a value that lies between the exact and the printed limit.
+ * @param value loop impedance, Ω, 0 and up
+ * @param exact computed limit, Ω, 0 and up
+ * @param printed printed limit, Ω, 0 and up
+ * @returns the note, or nothing where the value lies elsewhere
+ * @example
+ * ```ts
+ * import { ohms } from 'ohmwright';
+ * import { betweenPrints } from 'ohmwright/bs7671';
+ *
+ * typeof betweenPrints(ohms(1.366), ohms(1.3656), ohms(1.37)); // => 'string'
+ * betweenPrints(ohms(1.2), ohms(1.3656), ohms(1.37)); // => undefined
+ * ```
+ */
+export function betweenPrints(value: Known<Ohms>, exact: Known<Ohms>, printed: Known<Ohms>): string | undefined {
+  if (typeof value !== 'number' || typeof exact !== 'number' || typeof printed !== 'number') return undefined;
+  const [low, high] = exact < printed ? [exact, printed] : [printed, exact];
+  if (!(value > low && value <= high)) return undefined;
+  return `Between exact and printed limit: ${value.toPrecision(4)} Ω lies between the computed ${exact.toPrecision(4)} Ω and the printed ${printed} Ω; the computed one decides.`;
+}

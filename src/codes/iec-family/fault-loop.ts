@@ -1,9 +1,61 @@
-import type { Known, Sheet } from '../../core/index.js';
-import type { EarthingSystem } from '../../installation/index.js';
+import { by, choose, type Line, sum } from '../../calculation/index.js';
+import { type Known, missing, type Sheet } from '../../core/index.js';
+import type { EarthingSystem, Supply } from '../../installation/index.js';
 import { externalImpedanceOfElectrode, loopImpedanceOf, originImpedanceOf } from '../../physics/index.js';
-import { celsius, type Ohms, ohms } from '../../units/index.js';
-import type { CircuitCase, Findings } from '../wiring-code.js';
-import { writeImpedances } from './loop-impedance.js';
+import { type Ohms, ohms } from '../../units/index.js';
+import type { CircuitCase } from '../wiring-code.js';
+import { ofCircuit, type TemperaturePlace } from './places.js';
+
+/** What a wiring code says of the earth fault loop. */
+export interface LoopFigures {
+  /** Clause of the loop impedance. */
+  readonly loopClause: string;
+  /** Earth fault path of the network on TT, without the electrode of the installation, Ω. */
+  readonly networkEarth: Line<never, Ohms>;
+}
+
+const hot = ({ at }: TemperaturePlace) => at === 'operating';
+const hotAhead = ({ at, own }: TemperaturePlace) => at === 'operating' && !own;
+const coldOwn = ({ at, own }: TemperaturePlace) => at === 'cold' && own;
+
+/** Whether the external impedance is surveyed, or to be had on TT from the electrode and the path of the network. */
+const externalImpedanceFromOf = ({ system, externalImpedance, electrode }: Supply) => {
+  const byElectrode = system.state === 'known' && system.value === 'TT' && electrode?.resistance.state !== 'unknown';
+  return byElectrode && electrode && externalImpedance.state === 'unknown' ? 'electrode' : 'survey';
+};
+
+/** What there is where the system is earthed and known. */
+const earthed = <L extends Line>(line: L) => choose('earthing', { TN: line, TT: line });
+
+/**
+ * The earth fault loop: from outside, ahead of the circuit and to its far end, with the conductors as warm as in normal
+ * operation; and what the tests find with them cold.
+ * @param figures what the code says of it
+ */
+export const faultLoop = ({ loopClause, networkEarth }: LoopFigures) => ({
+  externalImpedanceFrom: ofCircuit((c) => externalImpedanceFromOf(c.installation.supply)),
+  earthElectrode: ofCircuit(
+    ({ installation: { supply } }) =>
+      supply.electrode?.resistance ?? missing({ kind: 'fact', fact: 'earthElectrode', obtain: 'measure it' }),
+  ),
+  networkEarth,
+  externalImpedance: choose('externalImpedanceFrom', {
+    survey: ofCircuit((c) => c.installation.supply.externalImpedance),
+    electrode: by(externalImpedanceOfElectrode),
+  }),
+  loopAtOrigin: earthed(
+    by(originImpedanceOf, loopClause, {
+      feederImpedance: sum('temperatures/segmentImpedance', { among: hotAhead }),
+    }),
+  ),
+  loopImpedance: earthed(
+    by(loopImpedanceOf, loopClause, {
+      circuitImpedance: sum('temperatures/segmentImpedance', { among: hot }),
+    }),
+  ),
+  circuitProtectiveResistance: sum('temperatures/protectiveResistance', { among: hot }),
+  lineAndProtectiveCold: sum('temperatures/lineAndProtectiveResistance', { among: coldOwn }),
+});
 
 /** Writes the external earth fault loop impedance: as surveyed, or on TT from the electrode and the path of the network. */
 export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem): Known<Ohms> {
@@ -17,25 +69,4 @@ export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, syste
     return sheet.gather('sum', 'externalImpedance', 'externalImpedance', [part]);
   }
   return sheet.given('externalImpedance', supply.externalImpedance);
-}
-
-/**
- * Writes the loop impedance of a circuit, hot, from Z_e, every feeder of its path and the circuit itself, and adds to
- * the findings; R_1+R_2 at 20 °C is found besides, for the tests.
- */
-export function writeLoopImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem, findings: Findings) {
-  const { feeders, run } = circuit.path;
-  const externalImpedance = writeExternalImpedance(sheet, circuit, system);
-  const feederParts = writeImpedances(sheet, feeders, 'operating', circuit.options);
-  const [own] = writeImpedances(sheet, [run], 'operating', circuit.options);
-  const parts = own ? [...feederParts, own] : feederParts;
-  const feederImpedance = sheet.gather('sum', 'segmentImpedance', 'feederImpedance', feederParts);
-  findings.loopAtOrigin = sheet.step(originImpedanceOf, { externalImpedance, feederImpedance });
-  const circuitImpedance = sheet.gather('sum', 'segmentImpedance', 'circuitImpedance', parts);
-  const loopImpedance = sheet.step(loopImpedanceOf, { externalImpedance, circuitImpedance });
-  findings.loopImpedance = loopImpedance;
-  const cold = sheet.part('R_1+R_2 at 20 °C, for the tests');
-  const [coldPart] = writeImpedances(cold, [run], celsius(20), circuit.options);
-  findings.lineAndProtectiveCold = coldPart?.latest('lineAndProtectiveResistance') ?? ohms(0);
-  return { loopImpedance, parts };
 }

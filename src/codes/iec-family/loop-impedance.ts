@@ -96,12 +96,6 @@ export function armourFromMemory(cable: Cable): boolean {
   return cable.area.state !== 'known' || seen[String(cable.area.value)] !== 'one-source';
 }
 
-/** What a verdict says that rests on recalled figures of armour, or nothing. */
-export const restsOnArmour = (runs: readonly Run[]): string | undefined =>
-  runs.some((r) => armourFromMemory(r.cable))
-    ? 'Rests on resistances of steel wire armour from memory (grade C), accepted by option.'
-    : undefined;
-
 const acceptArmour = /* @__PURE__ */ missing({
   kind: 'fact',
   fact: 'resistance of the armour',

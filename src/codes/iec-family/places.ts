@@ -1,6 +1,14 @@
 import { type FactWords, fact, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
-import type { Cable, ChargePoint, OvercurrentDevice, Run, Stretch } from '../../installation/index.js';
+import {
+  type Cable,
+  type ChargePoint,
+  type OvercurrentDevice,
+  type ResidualDevice,
+  type Run,
+  residualUpstream,
+  type Stretch,
+} from '../../installation/index.js';
 import type { Amperes, SquareMillimetres } from '../../units/index.js';
 import type { CircuitPlace, LoadState } from '../wiring-code.js';
 
@@ -39,6 +47,13 @@ export interface BondPlace {
   /** What it bonds. */
   readonly what: string;
   readonly area: Fact<SquareMillimetres>;
+}
+/** A residual current device upstream of the whole circuit. */
+export interface ResidualUpstreamPlace {
+  readonly circuit: CircuitPlace;
+  readonly device: ResidualDevice;
+  /** Its place from the origin of the installation on, from 1. */
+  readonly number: number;
 }
 
 /** A rating that is declared for the device together with others; without a rating where nothing is declared. */
@@ -169,6 +184,12 @@ export const circuitScopes = {
     things: ({ installation }: CircuitPlace): readonly BondPlace[] => installation.supply.bonding ?? [],
     title: ({ what }: BondPlace) => `Main bonding of ${what || 'a part without a name'}`,
   },
+  residualUpstream: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly ResidualUpstreamPlace[] =>
+      residualUpstream(circuit.path).map((device, i) => ({ circuit, device, number: i + 1 })),
+    title: ({ number }: ResidualUpstreamPlace) => `residual current device ${number}`,
+  },
 } as const;
 
 /** A fact of the circuit. */
@@ -228,4 +249,9 @@ export const ofLoadState = <V>(
 export const ofBond = <V>(
   read: (bond: BondPlace) => Fact<V> | Known<V>,
   words?: FactWords<BondPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a residual current device upstream. */
+export const ofResidualUpstream = <V>(
+  read: (place: ResidualUpstreamPlace) => Fact<V> | Known<V>,
+  words?: FactWords<ResidualUpstreamPlace>,
 ): Line<never, V> => fact(read, words);

@@ -4,7 +4,7 @@ import type { ResidualDevice } from '../../installation/index.js';
 export { residualUpstream } from '../../installation/index.js';
 
 /** Largest rated residual current of which no selective device exists, A: EN 61008-1, from memory. */
-const neverSelective = 0.03;
+export const neverSelective = 0.03;
 
 /** Delay that a residual current device is judged by: as marked, else the slower one that it may have. */
 export function delayOf(device: ResidualDevice): {

@@ -29,6 +29,22 @@ export const faultTerms = {
     above: 0,
     words: 'current that operates the device in the required time',
   },
+  /** Current that operates the fuse within 0.4 s I_0.4, A, above 0. */
+  quickOperatingCurrent: {
+    symbol: 'I_0.4',
+    unit: 'A',
+    above: 0,
+    words: 'current that operates the fuse within 0.4 s',
+  },
+  /** Current that operates the fuse within 5 s I_5, A, above 0. */
+  slowOperatingCurrent: { symbol: 'I_5', unit: 'A', above: 0, words: 'current that operates the fuse within 5 s' },
+  /** Largest earth fault loop impedance as printed Z_s,print, Ω, above 0. */
+  printedImpedanceLimit: {
+    symbol: 'Z_s,print',
+    unit: 'Ω',
+    above: 0,
+    words: 'largest earth fault loop impedance as printed',
+  },
   /** Disconnection time required t_max, s, above 0. */
   requiredTime: { symbol: 't_max', unit: 's', above: 0, words: 'disconnection time required' },
   /** Disconnection time achieved t, s, 0 and up. */

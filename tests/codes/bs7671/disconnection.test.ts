@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { Findings } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
@@ -11,16 +11,18 @@ import {
   type Run,
   recorder,
   type Supply,
-  silent,
   squareMillimetres,
   unknown,
   writeSheet,
 } from '../../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
+
+const code = bs7671('2018+A2:2022');
 
 const run = (installation = house([circuit()]), id = 'ev', options = {}) => {
   const findings: Findings = {};
-  const results = disconnection(caseOf(installation, id, options), findings, silent());
+  const results = judged(code, 'disconnection', caseOf(installation, id, options), findings);
   return { results, findings, verdict: overall(results).verdict, first: results[0] };
 };
 
@@ -37,11 +39,8 @@ describe('automatic disconnection', () => {
 
   test('a run that feeds a board and an outlet of its own has the shorter time of the outlet', () => {
     const board = { kind: 'board', id: 'garage', runs: [] } as const;
-    const timeOf = (feeds: Run['feeds']) => {
-      const sheet = recorder('Disconnection');
-      disconnection(caseOf(house([circuit({ feeds })]), 'ev'), {}, sheet);
-      return sheet.latest('requiredTime');
-    };
+    const timeOf = (feeds: Run['feeds']) =>
+      code.calculator?.of({ ...caseOf(house([circuit({ feeds })]), 'ev'), findings: {} }).figure('requiredTime');
     // Table 41.1 and 411.3.2.3: 0.4 s for the point, 5 s for a distribution circuit alone
     expect(timeOf([chargePoint])).toBe(0.4);
     expect(timeOf([board])).toBe(5);
@@ -115,7 +114,7 @@ describe('automatic disconnection', () => {
   test('the silent sheet and the recorder come to the same results', () => {
     const sheet = recorder('Automatic disconnection');
     const c = caseOf(house([circuit()]), 'ev');
-    expect(disconnection(c, {}, sheet)).toEqual(disconnection(c, {}, silent()));
+    expect(judged(code, 'disconnection', c, {}, sheet)).toEqual(judged(code, 'disconnection', c));
     expect(JSON.parse(JSON.stringify(writeSheet(sheet)))).toEqual(writeSheet(sheet));
   });
 

@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import { withstandFigures } from '../../../src/codes/bs7671/rules/adiabatic.js';
-import { disconnection } from '../../../src/codes/bs7671/rules/disconnection.js';
 import { fuseCurrentOf } from '../../../src/codes/bs7671/rules/fuses.js';
-import { lineWithstand } from '../../../src/codes/bs7671/rules/line-withstand.js';
-import { protectiveConductor } from '../../../src/codes/bs7671/rules/protective-conductor.js';
 import { writeDeviceEnergy } from '../../../src/codes/iec-family/device-energy.js';
 import { writeRunImpedance } from '../../../src/codes/iec-family/loop-impedance.js';
 import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
@@ -21,6 +19,7 @@ import {
   unknown,
 } from '../../../src/index.js';
 import { caseOf, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
 
 const c = caseOf(house([circuit()]), 'ev');
 const ask = (device: OvercurrentDevice, current: number, options: AssessmentOptions = {}, residual?: ResidualDevice) =>
@@ -135,7 +134,9 @@ describe('withstand of other cables', () => {
     const installation = house([circuit(change)], supply);
     const own = caseOf(installation, 'ev', options);
     const findings = { capacity: amperes(47) };
-    return [disconnection, lineWithstand, protectiveConductor].flatMap((rule) => rule(own, findings, silent()));
+    return (['disconnection', 'line-withstand', 'protective-conductor'] as const).flatMap((group) =>
+      judged(bs7671('2018+A2:2022'), group, own, findings),
+    );
   };
   const verdict = (results: ReturnType<typeof judge>, id: string) => results.find((r) => r.check === id)?.verdict;
 
