@@ -14,10 +14,9 @@ import {
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { comparison, type Gap, isMissing, missing, silent, unknown } from '../../../core/index.js';
+import { comparison, type Gap, isMissing, missing, unknown } from '../../../core/index.js';
 import { squareMillimetres as mm2 } from '../../../units/index.js';
 import { shockCaution } from '../../iec-family/disconnection-checks.js';
-import { writeExternalImpedance } from '../../iec-family/fault-loop.js';
 import { ofBond, ofCircuit } from '../../iec-family/places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 import { halfOfEarthingConductor, tabulatedEarthing } from '../earthing-conductor.js';
@@ -95,7 +94,6 @@ export const earthingAndBonding = () => ({
   circuit: {
     pme: derive(['system'], ({ system }) => system === 'TN-C-S'),
     tailsArea: ofCircuit((c) => c.installation.supply.tails ?? unknown('read them off'), { called: 'meter tails' }),
-    externalImpedance: ofCircuit((c) => writeExternalImpedance(silent(), c, 'TT')),
     // main bonding
     supplyNeutralArea: ofCircuit(
       (c) => c.installation.supply.supplyNeutral ?? unknown('ask the distributor, or take the service cable'),
