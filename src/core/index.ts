@@ -7,6 +7,7 @@ export { type Basis, type BasisFact, basisOf, type RestsOn, restsOn } from './re
 export * from './sheet.js';
 export * from './sheet-lines.js';
 export * from './source.js';
+export * from './stated.js';
 export * from './table.js';
 export {
   factWords,

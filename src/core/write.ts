@@ -2,6 +2,7 @@ import { isMissing, type Known } from './fact.js';
 import { cellProvenance } from './provenance.js';
 import type { Entry, Recorder } from './sheet.js';
 import type { Outcome, SheetDocument, SheetLine, Written } from './sheet-lines.js';
+import { stated } from './stated.js';
 import { termOf } from './vocabulary/index.js';
 
 export const written = (name: string, value: number): Written => {
@@ -59,7 +60,7 @@ export function writeLine(
         kind: 'given',
         name: entry.name,
         words: termOf(entry.name)?.words ?? '',
-        ...(entry.by === undefined ? {} : { by: entry.by }),
+        ...stated({ by: entry.by }),
         ...outcome(entry.name, entry.value),
       };
     case 'label':
@@ -67,7 +68,7 @@ export function writeLine(
         kind: 'label',
         name: entry.name,
         ...(isMissing(entry.value) ? { blocked: entry.value.missing } : { value: entry.value }),
-        ...(entry.by === undefined ? {} : { by: entry.by }),
+        ...stated({ by: entry.by }),
       };
     case 'look': {
       const { id, title, source, axes, cell } = entry.table;
@@ -79,7 +80,7 @@ export function writeLine(
         title,
         keys,
         source,
-        ...(provenance ? { provenance } : {}),
+        ...stated({ provenance }),
         ...outcome(cell, entry.value),
       };
     }
@@ -93,7 +94,7 @@ export function writeLine(
         uses: f.inputs.flatMap((n) =>
           typeof entry.values[n] === 'number' ? [written(n, entry.values[n] as number)] : [],
         ),
-        ...(f.constants ? { constants: f.constants } : {}),
+        ...stated({ constants: f.constants }),
         source: f.source,
         ...outcome(f.output, entry.value),
       };

@@ -6,6 +6,7 @@ import {
   missing,
   type Sheet,
   silent,
+  stated,
   whenKnown,
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
@@ -34,12 +35,7 @@ export interface FeederDemand {
 /** The named method only where it knows a part of an installation: a meter at the origin does not. */
 function forPart(rules: DemandRules, { premises, governing, assembly, factors }: DemandOptions): DemandOptions {
   const divisible = methodsOf(rules).some((m) => m.id === governing && m.divisible);
-  return {
-    premises,
-    ...(assembly === undefined ? {} : { assembly }),
-    ...(factors === undefined ? {} : { factors }),
-    ...(divisible && governing !== undefined ? { governing } : {}),
-  };
+  return { premises, ...stated({ assembly, factors, governing: divisible ? governing : undefined }) };
 }
 
 const largest = (values: readonly Known<Amperes>[]): Known<Amperes> =>

@@ -1,4 +1,4 @@
-import { unknown } from '../core/index.js';
+import { stated, unknown } from '../core/index.js';
 import { type Board, type ChargePoint, outletsBelow, pathsOf, type Run } from '../installation/index.js';
 import type { Survey, WantedPoint } from '../site/survey.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
@@ -96,15 +96,15 @@ function arrange(d: SurveyDocument): Survey {
         id: `${id} circuit`,
         lines,
         device: { ...device, rating: undecided },
-        ...(residual ? { residual } : {}),
+        ...stated({ residual }),
         cable: choices[0] as Run['cable'],
         stretches: route,
         feeds: [chargePoint],
       };
-      return { from, run, cables: choices, ...(vehicle ? { vehicle } : {}) };
+      return { from, run, cables: choices, ...stated({ vehicle }) };
     }),
     options: d.options ?? {},
-    ...(d.demand ? { demand: d.demand } : {}),
+    ...stated({ demand: d.demand }),
     work: d.work ?? {},
   };
 }

@@ -1,4 +1,4 @@
-import { formula, procedure } from '../core/index.js';
+import { formula, procedure, stated } from '../core/index.js';
 import { CalculationError } from '../units/index.js';
 
 const iec60909 = 'IEC 60909-0';
@@ -318,8 +318,10 @@ export function warmed(element: RadialElement, temperature: number): RadialEleme
   return {
     name: element.name,
     line: at(element.line),
-    ...(element.zero ? { zero: at(element.zero) } : {}),
-    ...(element.neutral ? { neutral: at(element.neutral) } : {}),
-    ...(element.protective ? { protective: at(element.protective) } : {}),
+    ...stated({
+      zero: element.zero && at(element.zero),
+      neutral: element.neutral && at(element.neutral),
+      protective: element.protective && at(element.protective),
+    }),
   };
 }

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { stated } from '../core/index.js';
 import {
   type Board,
   type Cable,
@@ -112,9 +113,7 @@ function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
     ...kind,
     material,
     area,
-    ...(parallel === undefined ? {} : { parallel }),
-    ...(loadedCores === undefined ? {} : { loadedCores }),
-    ...(protectiveArea === undefined ? {} : { protectiveArea }),
+    ...stated({ parallel, loadedCores, protectiveArea }),
   }));
 }
 
@@ -315,11 +314,11 @@ export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<I
         surge: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
       })
       .map(({ supply, run, feeder, residual, conditional, surge }): Installation => {
-        const extras = {
-          ...(residual ? { residual: [residual] } : {}),
-          ...(conditional ? { conditionalRating: conditional } : {}),
-          ...(surge ? { surgeProtection: surge } : {}),
-        };
+        const extras = stated({
+          residual: residual && [residual],
+          conditionalRating: conditional,
+          surgeProtection: surge,
+        });
         if (!feeder) return { supply, board: { kind: 'board', id: 'db', runs: [run], ...extras } };
         const garage: Board = { kind: 'board', id: 'garage', runs: [run], ...extras };
         const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };

@@ -1,3 +1,4 @@
+import { stated } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import { type Line, lineConductors } from '../../installation/index.js';
 import { type Amperes, amperes, CalculationError, type Seconds } from '../../units/index.js';
@@ -180,14 +181,14 @@ function hold(
     points[id] = {
       ...without(memory, 'lingers', ...(stale ? (['rises'] as const) : [])),
       command,
-      ...(lingers ? { lingers } : {}),
+      ...stated({ lingers }),
     };
   }
   return {
-    state: { ...state, ...(clock === undefined ? {} : { clock }), points },
+    state: { ...state, ...stated({ clock }), points },
     commands: commandsOf(points),
     mode: stale ? 'safe' : 'holding',
-    ...(fault === undefined ? {} : { fault }),
+    ...stated({ fault }),
     overloaded: [],
   };
 }

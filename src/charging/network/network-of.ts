@@ -1,4 +1,4 @@
-import { type Fact, factValue, isMissing, type Known, type Missing } from '../../core/index.js';
+import { type Fact, factValue, isMissing, type Known, type Missing, stated } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import {
   type Board,
@@ -101,7 +101,7 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
         node: run.id,
         lines: point.lines,
         most: amperes(Math.min(setting, rating)),
-        ...(point.minimum === undefined ? {} : { least: point.minimum }),
+        ...stated({ least: point.minimum }),
       });
     }
   };
@@ -114,10 +114,4 @@ const nodeOf = (
   parent: string | undefined,
   limit: PerLine | undefined,
   more: { readonly load?: PerLine | undefined; readonly unbalance?: Amperes | undefined } = {},
-): NetworkNode => ({
-  id,
-  ...(parent === undefined ? {} : { parent }),
-  ...(limit ? { limit } : {}),
-  ...(more.load ? { load: more.load } : {}),
-  ...(more.unbalance === undefined ? {} : { unbalance: more.unbalance }),
-});
+): NetworkNode => ({ id, ...stated({ parent, limit, load: more.load, unbalance: more.unbalance }) });

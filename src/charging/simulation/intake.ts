@@ -1,3 +1,4 @@
+import { stated } from '../../core/index.js';
 import { hasCode, invalidInput } from '../../units/index.js';
 import type { NetworkNode, NetworkPoint, PerLine } from '../network/network.js';
 import { inspection, inspectNetwork } from '../network/refuse.js';
@@ -44,9 +45,11 @@ export function atIntake(
     step,
     voltage,
     control,
-    ...(load ? { load: [{ ...load, node: intake.id }] } : {}),
-    ...(limits ? { limits: [{ ...limits, node: intake.id }] } : {}),
-    ...(hours ? { hours } : {}),
+    ...stated({
+      load: load && [{ ...load, node: intake.id }],
+      limits: limits && [{ ...limits, node: intake.id }],
+      hours,
+    }),
   };
 }
 
