@@ -19,7 +19,6 @@ export type TestKind =
 
 /** A test in the order of an edition. @inline */
 export interface PlannedKind {
-  /** What it is. */
   readonly kind: TestKind;
   /** Before or after energising. */
   readonly state: 'dead' | 'live';
@@ -57,7 +56,6 @@ export interface TestPlan {
   readonly edition: string;
   /** Where the code speaks of verification, cited with every reading that is judged. */
   readonly source: Source;
-  /** The tests in their order. */
   readonly order: readonly PlannedKind[];
   /** Insulation: test voltage and smallest resistance, by what is connected. */
   readonly insulation: {

@@ -47,7 +47,6 @@ export interface CircuitCase {
   readonly designCurrent: Known<Amperes>;
   /** Nominal voltage line to earth U_0, V. */
   readonly nominalVoltage: Volts;
-  /** Whether the circuit feeds a charge point. */
   readonly feedsChargePoint: boolean;
   /** Options that change a figure and therefore have no default. */
   readonly options: AssessmentOptions;
@@ -81,7 +80,6 @@ export interface AssessmentOptions {
 
 /** A state of load: current of each line conductor at nominal voltage, charge points at their full setting. @inline */
 export interface LoadState {
-  /** What it is called. */
   readonly name: string;
   /** Currents of L1, L2 and L3, A; the first alone on a single phase. */
   readonly currents: readonly [Amperes, Amperes, Amperes];
@@ -178,17 +176,13 @@ export type Aspect = (typeof aspects)[number];
 
 /** An arrangement that a code has on offer to earth a charge point, and whether it remains for one. */
 export interface EarthingOption {
-  /** The arrangement. */
   readonly arrangement: Exclude<ChargePointEarthing, 'supply-earth'>;
   /** What it is, with its place in the clause. */
   readonly title: string;
   /** `pass` when it remains, `fail` when it does not, `not-determined` when a fact decides that is not known. */
   readonly possible: Verdict;
-  /** Why, in words. */
   readonly because: string;
-  /** Figures behind it. */
   readonly figures: readonly Amount[];
-  /** Results of its checks. */
   readonly results: readonly CheckResult[];
 }
 

@@ -29,8 +29,6 @@ export const isLabels = (axis: Axis): axis is LabelAxis => 'labels' in axis;
 
 /**
  * Places on an axis whose cells a key draws on, with the weight of the second one; undefined beyond the axis.
- * @param axis the axis
- * @param key label or number
  * @param keys what the axis offers, in order
  * @param places the place of each key that it offers
  */

@@ -5,10 +5,7 @@ type Key = string | number;
 /** What a word stands for on an axis; what is no number where one is due becomes NaN, which no table accepts. */
 const keyOn = (axis: Axis | undefined, word = ''): Key => (axis && isLabels(axis) ? word : Number(word || Number.NaN));
 
-/**
- * Every combination of the labels of some axes, the first axis slowest.
- * @param axes the axes
- */
+/** Every combination of the labels of some axes, the first axis slowest. */
 export const everyColumn = (axes: readonly Axis[]): Key[][] =>
   axes.reduce<Key[][]>(
     (columns, axis) =>

@@ -69,7 +69,6 @@ export interface FormCase {
   readonly installation: Installation;
   /** What the decision rests on. */
   readonly facts: ConnectionFacts;
-  /** The demand. */
   readonly demand: Demand;
   /** What the network operator's rules ask. */
   readonly decision: ConnectionDecision;

@@ -4,9 +4,7 @@ import type { FormEntry } from './form.js';
 
 /** Rules of a country's network operators: a value. */
 export interface NetworkRules {
-  /** Stable identifier. */
   readonly id: string;
-  /** What they are called. */
   readonly title: string;
   /** Country, ISO 3166. */
   readonly country: string;

@@ -8,10 +8,6 @@ import { rangesOf } from './ranges.js';
 /**
  * The first rule that a circuit does not meet, or its whole assessment where no rule fails: for searches, which pass over
  * most of what they try.
- * @param code the wiring code
- * @param installation the installation
- * @param runId name of the run
- * @param options choices that change a figure
  */
 export function firstFailure(
   code: WiringCode,

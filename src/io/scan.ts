@@ -8,7 +8,6 @@ const MOST_NODES = 200_000;
  * Looks for what no document may hold, before any schema sees it: keys that reach a prototype, nesting deeper than 60
  * levels, numbers that JSON does not know, values that are no plain data, and sheer size. Iterative, so that depth
  * cannot overflow the stack.
- * @param document anything
  */
 export function scan(document: unknown): readonly Problem[] {
   const problems: Problem[] = [];

@@ -61,7 +61,6 @@ export const printable = (text: string): string => text.replace(UNPRINTABLE, ' '
 /**
  * The same blocks with each caution once, in full, at the first place where it matters. Of a caution that holds an earlier
  * one only what is new is said.
- * @param blocks a report
  */
 export function cautionsOnce(blocks: readonly Block[]): readonly Block[] {
   const said: string[] = [];

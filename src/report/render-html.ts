@@ -1,9 +1,6 @@
 import { type Block, type Cell, printable, verdictWords } from './block.js';
 
-/**
- * Text made harmless inside HTML and SVG, attributes included.
- * @param text any text
- */
+/** Text made harmless inside HTML and SVG, attributes included. */
 export const escapeHtml = (text: string): string => printable(text).replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
 
 const STYLE = `

@@ -23,6 +23,5 @@ export interface Applicable {
   readonly network: NetworkRules;
   /** Heights that are asked of charge points. */
   readonly mounting: HeightRules;
-  /** Words of the trade. */
   readonly words: TradeWords;
 }

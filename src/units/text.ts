@@ -3,10 +3,7 @@ import { CalculationError } from './error.js';
 import type { Quantity } from './quantity.js';
 import { type CanonicalUnit, type Spelling, spellings } from './spellings.js';
 
-/**
- * A number with at most this many significant figures, without a tail of zeros and never in exponent form.
- * @param value any finite number
- */
+/** A number with at most this many significant figures, without a tail of zeros and never in exponent form. */
 export function formatNumber(value: number, figures = 3): string {
   if (value === 0) return '0';
   const magnitude = Math.floor(Math.log10(Math.abs(value)));

@@ -14,10 +14,7 @@ export type Definition = Formula | Relation | Procedure | Table | Check;
 
 const checkKinds: readonly unknown[] = ['at-most', 'at-least', 'within', 'holds', 'any-of'];
 
-/**
- * Whether a value is a formula, a relation, a procedure, a table or a check.
- * @param value whatever a module exports
- */
+/** Whether a value is a formula, a relation, a procedure, a table or a check. */
 export function isDefinition(value: unknown): value is Definition {
   if ((typeof value !== 'object' && typeof value !== 'function') || value === null) return false;
   const { kind, id, title, source } = value as { kind?: unknown; id?: unknown; title?: unknown; source?: unknown };
@@ -35,10 +32,7 @@ export interface Definitions {
   readonly checks: readonly Check[];
 }
 
-/**
- * Sorts definitions by their kind, each once.
- * @param all definitions
- */
+/** Sorts definitions by their kind, each once. */
 export function sortDefinitions(all: readonly Definition[]): Definitions {
   const once = [...new Set(all)];
   const of = <T>(...kinds: readonly unknown[]) => once.filter((d) => kinds.includes(d.kind)) as unknown as readonly T[];

@@ -111,7 +111,6 @@ function scopeOf(values: Readonly<Record<string, number>>, constants: Constants 
 
 /**
  * Evaluates the expression of a formula with units, apart from its code.
- * @param formula the formula
  * @param values its inputs, each in its canonical unit
  * @returns the result in its canonical unit
  * @throws Error when units do not fit, a symbol has no value, or the result is not finite
@@ -126,7 +125,6 @@ export function evaluateWithUnits(
 
 /**
  * The residual of a relation at a solution, over its largest term.
- * @param relation the relation
  * @param values its inputs and its output, each in its canonical unit
  * @throws Error when a term is of another unit than the first, or is not finite
  */

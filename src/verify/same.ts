@@ -2,8 +2,6 @@ import type { Gap } from '../core/index.js';
 
 /**
  * Whether two plain values are equal as JSON, whatever the order of their keys; absent and undefined are the same.
- * @param a any plain value
- * @param b any plain value
  */
 export function same(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
@@ -15,11 +13,7 @@ export function same(a: unknown, b: unknown): boolean {
   return true;
 }
 
-/**
- * Whether two lists hold the same gaps, in any order, each once.
- * @param a gaps
- * @param b gaps
- */
+/** Whether two lists hold the same gaps, in any order, each once. */
 export function sameGaps(a: readonly Gap[], b: readonly Gap[]): boolean {
   const within = (x: readonly Gap[], y: readonly Gap[]) => x.every((g) => y.some((h) => same(g, h)));
   return within(a, b) && within(b, a);
@@ -27,8 +21,6 @@ export function sameGaps(a: readonly Gap[], b: readonly Gap[]): boolean {
 
 /**
  * Whether two numbers agree to within the noise of a second calculation.
- * @param a any number
- * @param b any number
  * @param scale largest of the numbers that were added or subtracted on the way
  */
 export const close = (a: number, b: number, scale = 0): boolean =>

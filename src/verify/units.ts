@@ -116,7 +116,6 @@ const spelled: Readonly<Record<CanonicalUnit, string>> = {
 /**
  * A number with its unit, as the general calculator holds it; a ratio is a plain number.
  * @param value the number in the canonical unit
- * @param unit a canonical unit
  * @throws Error for a unit that is not listed
  */
 export function withUnit(value: number, unit: string): Unit | number {

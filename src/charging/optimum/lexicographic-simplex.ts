@@ -46,7 +46,6 @@ interface Stop {
  * Objectives follow one another without starting again: after each, variables and rows that would lower it are fixed.
  * The time goes with the number of limits that bind, squared, not with the number of limits.
  * @param upper largest value of each variable; the smallest is 0
- * @param rows constraints
  * @param levels how many times a level may be raised
  */
 export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels = 0): Programme {

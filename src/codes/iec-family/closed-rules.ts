@@ -3,10 +3,8 @@ import type { Aspect, Rule } from '../wiring-code.js';
 
 /**
  * The rule of an aspect whose text could not be had: nothing is judged by it.
- * @param aspect the aspect
  * @param code the code, as cited
  * @param source where the rule would stand
- * @param gap what is missing
  */
 export const closedRule =
   (aspect: Aspect, code: string, source: Source, gap: Gap): Rule =>

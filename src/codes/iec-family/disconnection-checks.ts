@@ -97,14 +97,6 @@ export const electrodeStable = /* @__PURE__ */ comparison({
  * @param exact computed limit, Ω, 0 and up
  * @param printed printed limit, Ω, 0 and up
  * @returns the note, or nothing where the value lies elsewhere
- * @example
- * ```ts
- * import { ohms } from 'ohmwright';
- * import { betweenPrints } from 'ohmwright/bs7671';
- *
- * typeof betweenPrints(ohms(1.366), ohms(1.3656), ohms(1.37)); // => 'string'
- * betweenPrints(ohms(1.2), ohms(1.3656), ohms(1.37)); // => undefined
- * ```
  */
 export function betweenPrints(value: Known<Ohms>, exact: Known<Ohms>, printed: Known<Ohms>): string | undefined {
   if (typeof value !== 'number' || typeof exact !== 'number' || typeof printed !== 'number') return undefined;

@@ -85,10 +85,7 @@ export interface Tap {
   readonly current: number;
 }
 
-/**
- * The outlets of a final circuit with their places and currents.
- * @param run the circuit
- */
+/** The outlets of a final circuit with their places and currents. */
 export function tapsOf(run: Run): Known<readonly Tap[]> {
   const outlets = outletsBelow(run);
   return whenKnown([lengthOf(run), ...outlets.map(currentOfOutlet)], (length, ...currents) =>
@@ -162,7 +159,6 @@ export interface FollowedLine {
 /**
  * The line conductors whose drop has to be worked out: every one that serves something, those that are loaded alike
  * once. A line that the circuit itself loads little may still be the worst, by what the feeders ahead of it carry.
- * @param circuit the circuit
  */
 export function linesFollowed(circuit: CircuitCase): readonly FollowedLine[] {
   const { run } = circuit;
@@ -185,7 +181,6 @@ export function linesFollowed(circuit: CircuitCase): readonly FollowedLine[] {
 /**
  * Cosine and sine of the phase angle of all that a run feeds, where every outlet's power factor is stated; charge
  * points and others whose power factor is not stated leave it open.
- * @param run the run
  */
 export function powerFactorOf(run: Run): { readonly cos: number; readonly sin: number } | undefined {
   const outlets = outletsBelow(run);

@@ -123,7 +123,6 @@ const reversed = (sections: readonly FourWireSection[], line: 0 | 1 | 2): readon
  * the neutral, every line with its own load, taps in their places. Which line follows which is seldom known: where it
  * matters, both phase sequences count.
  * @param sheet where the impedances are written
- * @param circuit the circuit
  * @param findings the temperature of the conductor
  * @param followed the line conductors whose voltage is wanted
  */

@@ -18,7 +18,6 @@ import { writeFeederResistance, writeLeastResistance } from './line-neutral.js';
  * Writes the largest prospective current at the origin of a run, from that at the origin of the installation and the
  * feeders ahead, cold, and adds to the findings.
  * @param sheet where it is written
- * @param circuit the circuit
  * @param findings what is found out
  * @returns prospective current, A, or what is missing
  */
@@ -50,7 +49,6 @@ const fact = <T>(name: string, given: Fact<T> | undefined, obtain: string): Know
 /**
  * Judges the breaking capacity of the device of a run, own or conditional; `maximumFaultCurrent` stands on the sheet.
  * @param sheet where it is written
- * @param circuit the circuit
  * @param current largest prospective current at the device, A, 0 and up
  * @returns pass when either suffices, fail when neither does, else not determined
  */

@@ -85,7 +85,6 @@ const sizes = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120] as const;
 
 /**
  * What could be changed on a circuit whose earth fault is not disconnected in time.
- * @param circuit the circuit
  * @param findings what the rule of disconnection found out
  * @param minimumVoltageFactor C_min, 1, above 0 to 1
  * @returns remedies, or what is missing to state them

@@ -77,10 +77,7 @@ export function termOf(name: string): Term | undefined {
 /** A fact in words: those of its role, or the text itself where it names no role. */
 export const factWords = (fact: string): string => termOf(fact)?.words ?? fact;
 
-/**
- * Whether a number respects the bounds; NaN and infinities never do.
- * @param value the number
- */
+/** Whether a number respects the bounds; NaN and infinities never do. */
 export function within(value: number, bounds: Bounds): boolean {
   return (
     Number.isFinite(value) &&
