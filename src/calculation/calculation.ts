@@ -1,5 +1,5 @@
 import { type CheckResult, isMissing } from '../core/index.js';
-import { Compiled } from './compile.js';
+import { Compiled, type Edited, type Judging } from './compile.js';
 import type { Contents } from './contents.js';
 import { compileJudgement, type Judgement } from './judgement.js';
 import {
@@ -21,23 +21,33 @@ interface Ready {
   readonly draws: ReadonlySet<Placed>;
 }
 
+/** Checks that a line gives the results of. */
+const judging: Judging = (all, list, of) => {
+  const judges = of.map((j) => compileJudgement(all, list, j as Judgement));
+  return (t, into, note) => {
+    for (const judge of judges) judge(t, into, note);
+  };
+};
+
 /** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
 export class Calculator {
   private laidOut?: Compiled;
   private readonly ready = new Map<string, readonly Ready[]>();
 
-  constructor(readonly contents: Contents) {}
+  /**
+   * @param contents the list
+   * @param code document that it is of, and the edition that its results cite
+   */
+  constructor(
+    readonly contents: Contents,
+    readonly code?: Edited,
+  ) {}
 
   /** @internal */
   get lists(): Compiled {
     if (!this.laidOut) {
       const { scopes, figures, checks } = this.contents;
-      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>, (all, list, of) => {
-        const judges = of.map((j) => compileJudgement(all, list, j as Judgement));
-        return (t, into, note) => {
-          for (const judge of judges) judge(t, into, note);
-        };
-      });
+      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>, judging, this.code);
       for (const [group, of] of Object.entries(checks)) {
         if ('noRule' in of) continue;
         this.ready.set(

@@ -1,5 +1,6 @@
 import {
   type CheckResult,
+  type Source as Cited,
   citation,
   type Formula,
   type Gap,
@@ -53,8 +54,15 @@ export interface Source {
 /** Where checks find what they draw on. */
 export interface Sources {
   readonly lists: ReadonlyMap<string, List>;
+  /** A check or result with the edition that is judged by, where it cites the code itself. */
+  cited<T extends { readonly source: Cited }>(of: T): T;
   source(list: List, name: string): Source;
   part(list: List, part: Part, role: string, by?: string, within?: string): Source;
+}
+/** The document that a contents list is of, and its edition. */
+export interface Edited {
+  readonly document: string;
+  readonly edition: string;
 }
 /** Makes checks of a list ready. */
 export type Judging = (all: Sources, list: List, of: readonly { readonly how: unknown }[]) => Judge;
@@ -79,6 +87,7 @@ export class Compiled {
     scopes: Scopes,
     figures: Readonly<Record<string, Lines | undefined>>,
     private readonly judging: Judging,
+    private readonly code?: Edited,
   ) {
     let root: List | undefined;
     for (const [name, scope] of Object.entries(scopes)) {
@@ -99,6 +108,13 @@ export class Compiled {
       }
     for (const make of settle) make();
   }
+
+  cited = <T extends { readonly source: Cited }>(of: T): T => {
+    const { document, edition, ...rest } = of.source;
+    return edition === undefined && document === this.code?.document
+      ? { ...of, source: { document, edition: this.code.edition, ...rest } }
+      : of;
+  };
 
   /** Begins a new account of the entries that are asked for from outside the lines, by checks. */
   drawn(): ReadonlySet<Placed> {
@@ -254,6 +270,7 @@ export class Compiled {
         };
         const all: Sources = {
           lists: this.lists,
+          cited: this.cited,
           source: (at, n) => kept(this.source(at, n, name)),
           part: (at, part, role, _, within) => kept(this.part(at, part, role, name, `${path} ${within}`)),
         };

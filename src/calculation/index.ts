@@ -1,4 +1,5 @@
 export * from './calculation.js';
+export type { Edited } from './compile.js';
 export * from './contents.js';
 export * from './judgement.js';
 export type { Labels } from './labels.js';

@@ -158,7 +158,8 @@ export const results = <const N extends readonly string[]>(
 ): Judgement<N[number]> => judgement({ kind: 'results', needs, judge: judgeBy as never });
 
 /** A check with what it draws on, for the things of a list. */
-export function compileJudgement(all: Sources, list: List, { how }: Judgement): Judge {
+export function compileJudgement(all: Sources, list: List, judgement: Judgement): Judge {
+  const how = 'check' in judgement.how ? citing(all, judgement.how) : judgement.how;
   const source = (part: Part, role: string) =>
     all.part(list, part, role, undefined, 'check' in how ? how.check.id : undefined);
   const inner = (of: readonly Judgement[], at = list): Judge => {
@@ -241,7 +242,7 @@ export function compileJudgement(all: Sources, list: List, { how }: Judgement): 
           const seen = values(t);
           const rests = [...Object.values(seen), ...(isWide(r) ? [onlyWithin('', new Span(0, 1))] : [])];
           for (const found of [how.change(r, seen)].flat()) {
-            const changed = marked(found, rests);
+            const changed = marked(all.cited(found), rests);
             if (changed !== r) note?.(changed, []);
             into.push(changed);
           }
@@ -254,7 +255,7 @@ export function compileJudgement(all: Sources, list: List, { how }: Judgement): 
         const seen = values(t);
         const rests = Object.values(seen);
         for (const found of how.judge(seen)) {
-          const r = marked(found, rests);
+          const r = marked(all.cited(found), rests);
           note?.(r, []);
           into.push(r);
         }
@@ -266,6 +267,10 @@ export function compileJudgement(all: Sources, list: List, { how }: Judgement): 
     }
   }
 }
+const citing = <H extends { readonly check: Check }>(all: Sources, how: H): H => ({
+  ...how,
+  check: all.cited(how.check),
+});
 type Get = (thing: Thing) => unknown;
 
 /** Asks first whether a check applies, and hands it what its verdict rests on. */

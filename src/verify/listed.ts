@@ -1,4 +1,4 @@
-import type { Calculator, Line, Placed } from '../calculation/index.js';
+import type { Calculator, Edited, Line, Placed } from '../calculation/index.js';
 import type { SheetLine } from '../core/index.js';
 
 /** A line of a contents list as a sheet can show it: of several ways each. */
@@ -8,7 +8,7 @@ interface Way {
 }
 
 /** Lines of contents lists by their address: an identifier without its circuit and the numbers of its things. */
-export type Addresses = ReadonlyMap<string, readonly Way[]>;
+type Addresses = ReadonlyMap<string, readonly Way[]>;
 
 const addressOf = (id: string): string => id.slice(id.lastIndexOf('/') + 1).replace(/\[\d+\]/g, '');
 
@@ -32,8 +32,14 @@ function waysOf(line: Line): readonly Line[] {
   }
 }
 
-/** The lines of contents lists by address. */
-export function addressesOf(calculators: readonly Calculator[]): Addresses {
+/** What sheets are held against: the lines of contents lists, and the editions that their results may cite. */
+export interface Listed {
+  readonly addresses: Addresses;
+  readonly editions: readonly Edited[];
+}
+
+/** What contents lists have. */
+export function listedIn(calculators: readonly Calculator[]): Listed {
   const found = new Map<string, Way[]>();
   for (const { lists } of calculators)
     for (const list of lists.lists.values())
@@ -42,11 +48,11 @@ export function addressesOf(calculators: readonly Calculator[]): Addresses {
         const ways = waysOf(placed.node.line).map((line) => ({ name: placed.name, line }));
         found.set(at, [...(found.get(at) ?? []), ...ways]);
       }
-  return found;
+  return { addresses: found, editions: calculators.flatMap(({ code }) => (code ? [code] : [])) };
 }
 
 /** What is wrong with a line that has an identifier, held against the contents lists. */
-export function notListed(line: SheetLine, addresses: Addresses): string | undefined {
+export function notListed(line: SheetLine, { addresses }: Listed): string | undefined {
   if (line.id === undefined || line.kind === 'check' || line.kind === 'result') return undefined;
   const ways = addresses.get(addressOf(line.id));
   if (!ways) return `no contents list has a line ${line.id}`;

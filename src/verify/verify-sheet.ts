@@ -1,5 +1,6 @@
 import type { Calculator } from '../calculation/index.js';
-import { calculator } from '../codes/bs7671/contents.js';
+import { calculatorOf } from '../codes/bs7671/calculators.js';
+import { editions } from '../codes/bs7671/editions.js';
 import { aspects } from '../codes/wiring-code.js';
 import {
   type Check,
@@ -23,7 +24,7 @@ import {
 import { within } from '../core/vocabulary/index.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
-import { type Addresses, addressesOf, notListed } from './listed.js';
+import { type Listed, listedIn, notListed } from './listed.js';
 import { close, same, sameGaps } from './same.js';
 import { type Cell, labelName, Scope } from './scope.js';
 
@@ -77,6 +78,8 @@ class Reader {
   /** Identifier of the line that is read. */
   private id: string | undefined;
   readonly results: CheckResult[] = [];
+  /** Edition by document that results cite. */
+  private readonly judgedBy: Map<string, string>;
   /** Every number that the sheet has given so far. */
   private readonly written: Set<unknown>;
   private readonly parts = new Map<string, Reader>();
@@ -86,12 +89,13 @@ class Reader {
     private readonly document: SheetDocument,
     private readonly defined: ById,
     private readonly problems: SheetProblem[],
-    private readonly addresses: Addresses,
+    private readonly listed: Listed,
     above?: Reader,
   ) {
     this.scope = new Scope(above?.scope.view());
     this.written = above?.written ?? new Set();
     this.byId = above?.byId ?? new Map();
+    this.judgedBy = above?.judgedBy ?? new Map();
     if (above) this.above = above;
     this.parts.set(document.place, this);
   }
@@ -108,7 +112,7 @@ class Reader {
       this.id = line.id;
       try {
         this.kinds(line.kind === 'check' || line.kind === 'result' ? line.result : line);
-        const other = notListed(line, this.addresses);
+        const other = notListed(line, this.listed);
         if (other) this.wrong(other);
         this.line(line);
       } catch (error) {
@@ -363,7 +367,7 @@ class Reader {
 
   private check(line: Line<'check'>): undefined {
     const { result } = line;
-    const check = this.defined.checks.get(result.check);
+    const check = this.edited(this.defined.checks.get(result.check), result);
     if (!check) return this.wrong(`there is no check ${result.check}`);
     this.results.push(result);
     const due = judge(check, this.evidence(check, line) as never, result.because);
@@ -371,6 +375,17 @@ class Reader {
     const { gaps: dueGaps, ...dueRest } = due;
     if (!same(rest, dueRest)) this.wrong(`the check ${check.id} comes to another result: ${due.verdict}`);
     if (!sameGaps(gaps ?? [], dueGaps ?? [])) this.wrong(`the check ${check.id} is blocked by other reasons`);
+  }
+
+  /** A check as it is cited by the edition that the sheet was worked out by: one throughout. */
+  private edited(check: Check | undefined, { source: { document, edition } }: CheckResult): Check | undefined {
+    if (check?.source.document !== document || check.source.edition !== undefined || edition === undefined)
+      return check;
+    const known = this.listed.editions.some((e) => e.document === document && e.edition === edition);
+    const before = this.judgedBy.get(document) ?? edition;
+    if (!known || before !== edition) this.wrong(`the sheet is judged by ${document}:${edition}, and by ${before}`);
+    this.judgedBy.set(document, before);
+    return { ...check, source: { ...check.source, edition } };
   }
 
   private evidence(check: Check, line: Line<'check'>): Readonly<Record<string, unknown>> {
@@ -420,7 +435,7 @@ class Reader {
     for (const key of ['value', 'limit', 'most', 'margin'] as const)
       if (result[key] !== undefined) this.wrong(`a result that was not judged has no ${key}`);
     this.results.push(result);
-    const check = this.defined.checks.get(result.check);
+    const check = this.edited(this.defined.checks.get(result.check), result);
     if (check) {
       const { title, weight, source, caution } = check;
       const words = result.verdict === 'not-required' && result.caution === undefined ? undefined : caution;
@@ -434,17 +449,18 @@ class Reader {
     const due = this.document.place ? `${this.document.place}.${number}` : `${number}`;
     if (place !== due || this.parts.has(place)) this.wrong(`the part stands at ${due}, not at ${place}`);
     if (format !== 'sheet/1') this.wrong(`the format ${String(format)} is not known`);
-    const part = new Reader(line.part, this.defined, this.problems, this.addresses, this);
+    const part = new Reader(line.part, this.defined, this.problems, this.listed, this);
     this.parts.set(due, part);
     part.read();
   }
 }
 
-let own: Addresses | undefined;
-/** The lines of the contents lists of this library, made when first asked for, and of others. */
-function addressesWith(codes: readonly Calculator[]): Addresses {
-  own ??= addressesOf([calculator()]);
-  return codes.length === 0 ? own : addressesOf([calculator(), ...codes]);
+let own: Listed | undefined;
+/** The contents lists of this library, laid out when first asked for, and others. */
+function listedWith(codes: readonly Calculator[]): Listed {
+  const ofEditions = () => editions.flatMap(({ edition }) => calculatorOf(edition) ?? []);
+  own ??= listedIn(ofEditions());
+  return codes.length === 0 ? own : listedIn([...ofEditions(), ...codes]);
 }
 
 /**
@@ -478,7 +494,7 @@ export function verifySheet(
 ): Verification {
   const problems: SheetProblem[] = [];
   try {
-    const reader = new Reader(document, allById(sortDefinitions(extra)), problems, addressesWith(codes));
+    const reader = new Reader(document, allById(sortDefinitions(extra)), problems, listedWith(codes));
     if (document.format !== 'sheet/1')
       problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
     if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });

@@ -8,7 +8,7 @@ import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { aspects, type ConductorSize, type WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
-import { calculator } from './contents.js';
+import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { coordination } from './rules/coordination.js';
@@ -75,6 +75,7 @@ export function bs7671(edition: string): WiringCode {
     );
   }
   const gap = editionGap(entered);
+  const calculator = calculatorOf(entered);
   return {
     id: 'bs7671',
     name: 'BS 7671',
@@ -88,8 +89,8 @@ export function bs7671(edition: string): WiringCode {
     externalImpedance,
     remedies: (circuit, findings) => (gap ? missing(gap) : remediesOf(circuit, findings, 0.95)),
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
-    earthingOptions: gap ? () => [] : earthingOptionsBy(calculator),
+    earthingOptions: calculator ? earthingOptionsBy(calculator) : () => [],
     rules: gap ? closedRules(entered, gap) : rules(),
-    calculator: calculator(),
+    ...(calculator ? { calculator } : {}),
   };
 }

@@ -1,4 +1,4 @@
-import { Calculator, contents, together } from '../../calculation/index.js';
+import { contents, together } from '../../calculation/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
@@ -11,8 +11,8 @@ import { fuseScope } from './groups/fuses.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { surgeProtection } from './groups/surge-protection.js';
 
-/** BS 7671 as a contents list: where each figure comes from, and the checks by group. */
-const list = () => {
+/** BS 7671:2018 as a contents list: where each figure comes from, and the checks by group. */
+export const bs7671Contents = () => {
   const facts = sharedFacts();
   const way = conductors();
   const breaking = breakingCapacity();
@@ -60,11 +60,4 @@ const list = () => {
       'arc-detection': arc.checks,
     },
   });
-};
-
-let made: Calculator | undefined;
-/** What calculates circuits by BS 7671; laid out when first asked for. */
-export const calculator = (): Calculator => {
-  made ??= new Calculator(list());
-  return made;
 };

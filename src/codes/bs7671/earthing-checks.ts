@@ -3,7 +3,6 @@ import { shockCaution } from '../iec-family/disconnection-checks.js';
 
 const clause = (where: string, provenance: Source['provenance'] = 'two-sources', note?: string): Source => ({
   document: 'BS 7671',
-  edition: '2018+A1:2020',
   clause: where,
   provenance,
   ...(note ? { note } : {}),
@@ -197,7 +196,7 @@ export const islandTouchLimit = /* @__PURE__ */ comparison({
   kind: 'at-most',
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
+  source: { document: 'BS 7671', clause: '411.5.3', provenance: 'two-sources' },
   worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
 });
 
@@ -210,7 +209,7 @@ export const islandElectrodeStable = /* @__PURE__ */ comparison({
   kind: 'at-most',
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 41.5, note', provenance: 'one-source' },
+  source: { document: 'BS 7671', clause: 'Table 41.5, note', provenance: 'one-source' },
   worse: { electrodeResistance: 'up' },
 });
 

@@ -15,9 +15,9 @@ const titles: Readonly<Record<EarthingOption['arrangement'], string>> = {
 
 /** The arrangements for a point as the contents list judges them: none indoors, nor on a supply without a PEN conductor to lose. */
 export const earthingOptionsBy =
-  (calculator: () => Calculator): WiringCode['earthingOptions'] =>
+  (calculator: Calculator): WiringCode['earthingOptions'] =>
   (circuit, point) => {
-    const calculation = calculator().of({ ...circuit, findings: {} } satisfies CircuitPlace);
+    const calculation = calculator.of({ ...circuit, findings: {} } satisfies CircuitPlace);
     const own = calculation.things('points').find(({ place }) => (place as PointPlace).point.id === point.id);
     if (!own || typeof own.figure('arrangementNeeded') === 'string') return [];
     const offers = own.figure('earthingOffers') as Readonly<

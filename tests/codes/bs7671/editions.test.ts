@@ -1,5 +1,27 @@
 import { describe, expect, test } from 'vitest';
 import { datesOf, editionGap, editionInForce, editions, standingOf } from '../../../src/codes/bs7671/editions.js';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
+import type { Aspect, AssessmentOptions } from '../../../src/codes/wiring-code.js';
+import { type ChargePoint, type Installation, known, type Supply } from '../../../src/index.js';
+import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { judged } from '../../support/judged.js';
+
+const entered = ['2018', '2018+A1:2020', '2018+A2:2022', '2018+A3:2024'] as const;
+type Entered = (typeof entered)[number];
+/** What each edition says of a group of checks: of each result its check, verdict and weight. */
+const byEdition = (group: Aspect, installation: Installation, options: AssessmentOptions = {}) =>
+  Object.fromEntries(
+    entered.map((edition) => [
+      edition,
+      judged(bs7671(edition), group, caseOf(installation, 'ev', options)).map(
+        (r) => `${r.check}: ${r.verdict}${r.weight === 'advice' ? ' (advice)' : ''}`,
+      ),
+    ]),
+  ) as unknown as Record<Entered, readonly string[]>;
+/** A house whose charge point outdoors is on a PME supply. */
+const outdoors = (point: Partial<ChargePoint>, supply: Partial<Supply> = {}) =>
+  house([circuit({ feeds: [{ ...chargePoint, ...point }] })], supply);
+
 
 describe('editions of BS 7671', () => {
   test('A2 and A3 end on the day on which A4 has to be followed', () => {
@@ -33,4 +55,15 @@ describe('editions of BS 7671', () => {
     }
     expect(datesOf('2018+A3:2024').withdrawn).toBe('2026-10-15');
   });
+});
+
+test('results cite the edition that they are judged by', () => {
+  for (const edition of entered) {
+    const results = judged(
+      bs7671(edition),
+      'charge-point-earthing',
+      caseOf(outdoors({ openPenDevice: known('touch-voltage-device') }), 'ev'),
+    );
+    expect(results[0]?.source).toMatchObject({ document: 'BS 7671', edition, clause: '722.411.4.1 (iii)' });
+  }
 });

@@ -4,7 +4,6 @@ import { ofCircuit } from '../../iec-family/places.js';
 
 const source = {
   document: 'BS 7671',
-  edition: '2018+A2:2022',
   clause: '421.1.7',
   provenance: 'memory',
   note: 'houses in multiple occupation and the limit of 32 A: one source',
