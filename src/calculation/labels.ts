@@ -64,8 +64,10 @@ export interface Labels {
   earthingOffers: Readonly<Record<string, readonly CheckResult[]>>;
   /** Arrangements that remain for it. */
   earthingRemaining: readonly string[];
+  /** Why the earth of a charge point does not do. */
+  notEarthed: string;
   /** The arrangement that it is judged by. */
-  earthingJudged: Exclude<ChargePointEarthing, 'supply-earth'> | 'none';
+  earthingJudged: ChargePointEarthing | 'none';
   /** Whether armour and protective conductor of the feed are separated from the earth of the point. */
   feedSeparated: boolean;
   /** Vehicles that the isolating transformer of a point supplies. */

@@ -7,6 +7,16 @@ import { breakingCapacity } from './groups/breaking-capacity.js';
 import { chargePointEarthing } from './groups/charge-point-earthing.js';
 import { disconnection } from './groups/disconnection.js';
 import { earthingAndBonding, earthingSizeScope } from './groups/earthing-and-bonding.js';
+import {
+  balancedThreePhase,
+  earthedBy,
+  electrodeOfItsOwn,
+  equalDevice,
+  lowElectrode,
+  separationForOneVehicle,
+  touchVoltageDevice,
+  windowDeviceOnOnePhase,
+} from './groups/earthing-arrangements.js';
 import { fuseScope } from './groups/fuses.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { surgeProtection } from './groups/surge-protection.js';
@@ -19,6 +29,15 @@ export const bs7671Contents = () => {
   const fault = disconnection();
   const size = minimumSize();
   const points = chargePointEarthing();
+  const earthed = earthedBy({
+    'balanced-three-phase': balancedThreePhase(),
+    'low-electrode': lowElectrode(),
+    'touch-voltage-device': touchVoltageDevice(),
+    'line-neutral-window-device': windowDeviceOnOnePhase(),
+    'equal-device': equalDevice(),
+    'tt-island': electrodeOfItsOwn(),
+    'electrical-separation': separationForOneVehicle(),
+  });
   const earth = earthingAndBonding();
   const surge = surgeProtection();
   const arc = arcDetection();
@@ -43,7 +62,7 @@ export const bs7671Contents = () => {
       returns: way.returns,
       conditionalRatings: breaking.conditionalRatings,
       ahead: breaking.ahead,
-      points: points.points,
+      points: together(points.points, earthed.points),
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
@@ -54,7 +73,7 @@ export const bs7671Contents = () => {
       disconnection: fault.checks,
       'breaking-capacity': breaking.checks,
       'minimum-size': size.checks,
-      'charge-point-earthing': points.checks,
+      'charge-point-earthing': earthed.checks,
       'earthing-and-bonding': earth.checks,
       'surge-protection': surge.checks,
       'arc-detection': arc.checks,

@@ -1,0 +1,288 @@
+import {
+  adjusted,
+  anyOf,
+  by,
+  chosen,
+  compare,
+  derive,
+  each,
+  holds,
+  type Judgement,
+  judged,
+  open,
+  set,
+  unlessFailed,
+  weigh,
+} from '../../../calculation/index.js';
+import { type CheckResult, type Fact, isMissing, type Known, type Statement, unknown } from '../../../core/index.js';
+import type { Path, ResidualDevice } from '../../../installation/index.js';
+import {
+  heldCurrentElectrodeLimit,
+  heldPowerElectrodeLimit,
+  heldPowerOf,
+  residualTouchVoltage,
+} from '../../../physics/index.js';
+import { type Amperes, ohms, volts } from '../../../units/index.js';
+import { ofPoint } from '../../iec-family/places.js';
+import { residualUpstream } from '../../iec-family/residual-position.js';
+import * as c from '../earthing-checks.js';
+import { earthSeparations } from '../tables/722-separation.js';
+import { lostPenLimits } from '../tables/722-touch-voltage.js';
+
+/** An arrangement: its checks as it could be made, and as they are where it is the one that is chosen. */
+interface Arrangement<A extends readonly Judgement[] = readonly Judgement[], B extends readonly Judgement[] = A> {
+  readonly offered: A;
+  readonly chosen: B;
+}
+const either = <const J extends readonly Judgement[]>(checks: J): Arrangement<J> => ({
+  offered: checks,
+  chosen: checks,
+});
+
+/** An arrangement that leaves the point on the earth of the supply, which is barred in some places. */
+const onSupplyEarth = <const J extends readonly Judgement[]>(checks: J) =>
+  [
+    chosen('combinedEarthAllowed', {
+      true: checks,
+      false: [holds(c.combinedEarthAllowed, set(false), 'combinedEarthBarred')],
+    }),
+  ] as const;
+
+/** A device, which could be fitted, and which has to be there where it is the one that is chosen. */
+const device = <const J extends readonly Judgement[]>(
+  check: Statement,
+  kind: string,
+  otherwise: string,
+  around: (device: Judgement<'openPenDevice'>) => J,
+) => ({
+  offered: onSupplyEarth(
+    around(
+      holds(
+        check,
+        set(true),
+        weigh(['openPenDevice'], ({ openPenDevice }) =>
+          openPenDevice === kind ? 'the charge point has such a device' : otherwise,
+        ),
+      ),
+    ),
+  ),
+  chosen: onSupplyEarth(
+    around(
+      holds(
+        check,
+        derive(['openPenDevice'], ({ openPenDevice }) => openPenDevice === kind),
+        weigh(['openPenDevice'], ({ openPenDevice }) =>
+          isMissing(openPenDevice) ? 'not known' : `device found: ${openPenDevice.replaceAll('-', ' ')}`,
+        ),
+      ),
+    ),
+  ),
+});
+
+const stateAskedFor = (fact: string) =>
+  open({
+    kind: 'fact',
+    fact,
+    obtain: 'currents of each line in every state that can occur, the charge points at full current',
+  });
+/** Why the declared states of load do not do, where no state fails already. */
+const statesDeclared = () =>
+  chosen('loadStatesLack', {
+    nothing: [],
+    states: [holds(c.loadStatesDeclared, stateAskedFor('states of load of the installation'), set(''))],
+    point: [
+      holds(
+        c.loadStatesDeclared,
+        stateAskedFor('a state of load in which the charge point runs at its full setting'),
+        set(''),
+      ),
+    ],
+  });
+
+/** (i) Balanced three-phase load: the voltage of the earth after the loss of the PEN conductor, state by state. */
+export const balancedThreePhase = () =>
+  either(
+    onSupplyEarth([
+      holds(
+        c.threePhaseInstallation,
+        derive(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 3),
+        weigh(['supplyPhases'], ({ supplyPhases }) =>
+          supplyPhases === 1 ? 'the supply has a single phase' : 'the supply has three phases',
+        ),
+      ),
+      chosen('supplyPhases', {
+        1: [],
+        3: [
+          unlessFailed(
+            [
+              compare(c.balancedKeepsLimit, {
+                as: {
+                  touchVoltageLimit: by(lostPenLimits, '722.411.4.1 (i)', { earthing: set('balanced-three-phase') }),
+                },
+              }),
+            ],
+            [statesDeclared()],
+          ),
+        ],
+      }),
+    ]),
+  );
+
+/** (ii) An electrode low enough to hold that voltage down. */
+export const lowElectrode = () =>
+  either(
+    onSupplyEarth([
+      unlessFailed([compare(c.electrodeKeepsLimit, { applies: 'electrodeNeeded' })], [statesDeclared()]),
+      chosen('electrodeNeeded', {
+        true: [
+          compare(c.electrodeForHeldCurrent, {
+            as: { electrodeLimit: by(heldCurrentElectrodeLimit, undefined, { installationCurrent: 'chargeCurrent' }) },
+          }),
+          compare(c.electrodeForHeldPower, {
+            as: {
+              electrodeLimit: by(heldPowerElectrodeLimit, undefined, {
+                supplyVoltage: 'minimumSupplyVoltage',
+                heldPower: by(heldPowerOf),
+              }),
+            },
+          }),
+        ],
+      }),
+    ]),
+  );
+
+/** (iii) A device that measures the voltage of exposed metal to earth. */
+export const touchVoltageDevice = () =>
+  device(
+    c.touchVoltageDevice,
+    'touch-voltage-device',
+    'such a device has to be fitted, with a reference of its own to true earth or to three lines',
+    (fitted) => [fitted],
+  );
+
+/** (iv) A device that watches line against neutral, on a single phase. */
+export const windowDeviceOnOnePhase = () =>
+  device(c.windowDevice, 'line-neutral-window-device', 'such a device has to be fitted', (fitted) => [
+    unlessFailed(
+      [
+        holds(
+          c.singlePhaseInstallation,
+          derive(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 1),
+          weigh(['supplyPhases'], ({ supplyPhases }) =>
+            supplyPhases === 3
+              ? 'on three phases the reading of one line can stay inside 207 to 253 V while exposed metal is above 70 V'
+              : 'the supply is to have one phase',
+          ),
+        ),
+      ],
+      [fitted],
+    ),
+  ]);
+
+/** (v) A device of equal safety. */
+export const equalDevice = () =>
+  device(c.equalDevice, 'equal-device', 'such a device has to be fitted, its maker showing equal safety', (fitted) => [
+    fitted,
+  ]);
+
+/** An electrode of its own: separated from everything on the earth of the supply. */
+export const electrodeOfItsOwn = () =>
+  either([
+    holds(
+      c.islandFeedSeparated,
+      'feedSeparated',
+      set('armour or protective conductor that is carried through brings the earth of the supply to the island'),
+    ),
+    compare(c.islandOutOfReach, {
+      as: { requiredSeparation: by(earthSeparations, '417.3', { place: set('arms-reach') }) },
+    }),
+    compare(c.islandTouchLimit, {
+      as: {
+        touchVoltage: by(residualTouchVoltage, '411.5.3', {
+          electrodeResistance: 'pointElectrodeResistance',
+          residualOperatingCurrent: ofPoint(({ circuit }) => residualAhead(circuit.path)),
+        }),
+        touchVoltageLimit: set(volts(50), 'BS 7671 411.5.3'),
+      },
+    }),
+    compare(c.islandElectrodesApart, {
+      as: { requiredSeparation: by(earthSeparations, undefined, { place: set('buried') }) },
+    }),
+    compare(c.islandElectrodeStable, {
+      as: {
+        electrodeResistance: 'pointElectrodeResistance',
+        electrodeLimit: set(ohms(200), 'BS 7671 Table 41.5, note'),
+      },
+    }),
+  ]);
+
+/** An isolating transformer for one vehicle. */
+export const separationForOneVehicle = () =>
+  either([
+    holds(
+      c.oneVehicleSeparated,
+      derive(['vehiclesSeparated'], ({ vehiclesSeparated }) => vehiclesSeparated === 1),
+      set('a second vehicle on the transformer joins two vehicle bodies'),
+    ),
+  ]);
+
+/**
+ * Rated residual current that protects a charge point on an electrode of its own: the smallest of the undelayed devices
+ * ahead of the point. One inside it leaves the terminals ahead of it, in the same metal, on the electrode with no protection.
+ */
+function residualAhead(path: Path): Fact<Amperes> {
+  const along = (path.run.residual ?? []).filter((r) => r.position === 'along-circuit');
+  const ahead = [...residualUpstream(path), ...along];
+  if (ahead.length === 0)
+    return unknown('a residual current device ahead of the point; one inside it does not protect its terminals');
+  const prompt = ahead.filter((r) => r.delayTime === undefined);
+  if (prompt.length === 0) return unknown('a device without a set delay: 0.2 s is allowed on TT');
+  const size = (r: ResidualDevice) => (r.rating.state === 'known' ? r.rating.value : Number.POSITIVE_INFINITY);
+  const best = prompt.reduce((least, r) => (size(r) < size(least) ? r : least));
+  // one whose rating is not known may be the smallest
+  const open = prompt.find((r) => r.rating.state !== 'known');
+  return open && size(best) > 0.03 ? open.rating : best.rating;
+}
+
+/** A failure that rests on a fact that is not known is no failure yet. */
+function noFailureYet(
+  result: CheckResult,
+  facts: { readonly outdoors: Known<boolean>; readonly system: Known<string> },
+): CheckResult {
+  const gaps = [facts.outdoors, facts.system].flatMap((f) => (isMissing(f) ? f.missing : []));
+  if (result.verdict !== 'fail' || gaps.length === 0) return result;
+  const { value: _value, limit: _limit, margin: _margin, ...rest } = result;
+  return { ...rest, verdict: 'not-determined', gaps };
+}
+
+/** What the arrangements of an edition give: every one of them judged, and the checks of the one that is chosen. */
+export const earthedBy = <
+  const A extends Readonly<Record<string, Arrangement<readonly Judgement[], readonly Judgement[]>>>,
+>(
+  arrangements: A,
+) => {
+  type Checks<W extends 'offered' | 'chosen'> = { readonly [K in keyof A]: A[K][W] };
+  const checksOf = <W extends 'offered' | 'chosen'>(way: W) =>
+    Object.fromEntries(Object.entries(arrangements).map(([name, a]) => [name, a[way]])) as unknown as Checks<W>;
+  return {
+    points: { earthingOffers: judged(checksOf('offered')) },
+    checks: [
+      chosen('feedsChargePoint', {
+        false: [anyOf(c.chargePointEarthed, [], { applies: set('The circuit feeds no charge point.') })],
+        true: [
+          each('points', [
+            adjusted(
+              chosen('earthingJudged', {
+                ...checksOf('chosen'),
+                none: [anyOf(c.chargePointEarthed, [], { applies: 'arrangementChosen', because: 'notEarthed' })],
+              }),
+              ['outdoors', 'system'],
+              noFailureYet,
+            ),
+            chosen('earthingChosen', { 'line-neutral-window-device': [compare(c.windowLeavesDrop)] }),
+          ]),
+        ],
+      }),
+    ],
+  } as const;
+};
