@@ -9,6 +9,7 @@ import type {
   EarthingSystem,
   GroupArrangement,
   OvercurrentKind,
+  ProtectiveConductorKind,
   ReferenceMethod,
 } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
@@ -208,6 +209,50 @@ export interface Labels {
   delay: 'general' | 'selective';
   /** Whether a delay is set on a residual current device. */
   delaySet: boolean;
+  /** Whether a maker's figure is given for the let-through energy. */
+  makersGiven: boolean;
+  /** Energy limiting class by which a circuit-breaker is judged. */
+  energyClass: '1' | '2' | '3';
+  /** Which fault it is: conductor and end. */
+  fault: 'line, near' | 'line, far' | 'protective, near' | 'protective, far';
+  /** Whether the residual current device that sees the fault is of the general kind. */
+  residualGeneral: boolean;
+  /** How a circuit-breaker clears a fault. */
+  breakerClears: 'at once' | 'by the residual current device' | 'late';
+  /** Whether the prospective current guards the current of a fault. */
+  guarded: boolean;
+  /** Whether the limit of its class holds for a circuit-breaker at the fault current. */
+  classApplies: boolean;
+  /** Whether that limit has a figure. */
+  classKnown: boolean;
+  /** How a fuse clears a fault, by its published points. */
+  fuseClears: 'after 5 s' | 'on the curve' | 'within 0.4 s' | 'within 5 s';
+  /** Whether the let-through energy is known as an upper bound only. */
+  energyIsBound: boolean;
+  /** What a let-through energy rests on. */
+  energyRests: string | false;
+  /** Whether the real load counts for the temperature before a fault. */
+  realLoad: boolean;
+  /** Whether the line conductors have 300 mm² at most. */
+  upTo300: boolean;
+  /** Insulation of the line conductors, as the table of k has it. */
+  lineInsulation: string;
+  /** Insulation of a protective conductor, as the table of k has it. */
+  protectiveInsulation: string;
+  /** Insulation on an armour, as the table of k has it. */
+  armourInsulation: string;
+  /** Whether conductors lie in parallel. */
+  inParallel: boolean;
+  /** Whether the rule on line conductors behind an overload device applies, or why it does not. */
+  overloadSuffices: true | string;
+  /** What serves as protective conductor of the circuit. */
+  protectiveKind: ProtectiveConductorKind;
+  /** Where the area of an armour comes from. */
+  armourAreaFrom: 'survey' | 'table' | 'to accept';
+  /** Whether the area of an armour is a recalled figure. */
+  armourRecalled: boolean;
+  /** What a verdict on an armour rests on. */
+  armourRests: string | false;
 }
 
 type DeviceFamily = 'circuit-breaker' | 'old circuit-breaker' | 'fuse';

@@ -8,6 +8,7 @@ export const materialFactorOf = /* @__PURE__ */ formula({
   output: 'materialFactor',
   expression: 'sqrt(conductorHeatCapacity * (reciprocalCoefficient + reference) / conductorResistivity)',
   constants: { reference: [20, 'K'] },
+  direction: { conductorHeatCapacity: 1, reciprocalCoefficient: 1, conductorResistivity: -1 },
   compute: ({ conductorHeatCapacity, reciprocalCoefficient, conductorResistivity }) =>
     Math.sqrt((conductorHeatCapacity * (reciprocalCoefficient + 20)) / conductorResistivity),
   source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
@@ -24,6 +25,7 @@ export const adiabaticFactorOf = /* @__PURE__ */ formula({
   output: 'adiabaticFactor',
   expression:
     'materialFactor * sqrt(log((reciprocalCoefficient + finalTemperature) / (reciprocalCoefficient + initialTemperature)))',
+  direction: { materialFactor: 1, reciprocalCoefficient: -1, initialTemperature: -1, finalTemperature: 1 },
   compute: ({ materialFactor, reciprocalCoefficient: b, initialTemperature, finalTemperature }) =>
     materialFactor * Math.sqrt(Math.log((b + finalTemperature) / (b + initialTemperature))),
   source: { document: 'IEC 60364-5-54', clause: 'Annex A', provenance: 'one-source' },
@@ -36,6 +38,7 @@ export const faultEnergy = /* @__PURE__ */ formula({
   inputs: ['faultCurrent', 'faultTime'],
   output: 'letThrough',
   expression: 'faultCurrent^2 * faultTime',
+  direction: { faultCurrent: 1, faultTime: 1 },
   compute: ({ faultCurrent, faultTime }) => faultCurrent * faultCurrent * faultTime,
   valid: { faultTime: { most: 5 } },
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 543.1.3', provenance: 'two-sources' },
@@ -48,6 +51,7 @@ export const withstandEnergyOf = /* @__PURE__ */ formula({
   inputs: ['adiabaticFactor', 'conductorArea'],
   output: 'withstandEnergy',
   expression: '(adiabaticFactor * conductorArea)^2',
+  direction: { adiabaticFactor: 1, conductorArea: 1 },
   compute: ({ adiabaticFactor, conductorArea }) => (adiabaticFactor * conductorArea) ** 2,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
 });
@@ -59,6 +63,7 @@ export const adiabaticArea = /* @__PURE__ */ formula({
   inputs: ['letThrough', 'adiabaticFactor'],
   output: 'minimumProtectiveArea',
   expression: 'sqrt(letThrough) / adiabaticFactor',
+  direction: { letThrough: 1, adiabaticFactor: -1 },
   compute: ({ letThrough, adiabaticFactor }) => Math.sqrt(letThrough) / adiabaticFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
 });
@@ -70,6 +75,7 @@ export const longestFaultTime = /* @__PURE__ */ formula({
   inputs: ['adiabaticFactor', 'conductorArea', 'faultCurrent'],
   output: 'maximumFaultTime',
   expression: '(adiabaticFactor * conductorArea / faultCurrent)^2',
+  direction: { adiabaticFactor: 1, conductorArea: 1, faultCurrent: -1 },
   compute: ({ adiabaticFactor, conductorArea, faultCurrent }) =>
     ((adiabaticFactor * conductorArea) / faultCurrent) ** 2,
   valid: { faultCurrent: { above: 0 } },
@@ -86,6 +92,7 @@ export const directComponentFactor = /* @__PURE__ */ formula({
   output: 'thermalFactor',
   expression:
     '(exp(4 * frequency * faultTime * log(peakFactor - 1)) - 1) / (2 * frequency * faultTime * log(peakFactor - 1))',
+  direction: { peakFactor: 1, frequency: -1, faultTime: -1 },
   compute: ({ peakFactor, frequency, faultTime }) => {
     const decay = frequency * faultTime * Math.log(peakFactor - 1);
     return Math.expm1(4 * decay) / (2 * decay);
@@ -109,6 +116,7 @@ export const boundedFaultEnergy = /* @__PURE__ */ formula({
   inputs: ['faultCurrent', 'faultTime', 'thermalFactor'],
   output: 'letThrough',
   expression: 'faultCurrent^2 * faultTime * (1 + thermalFactor)',
+  direction: { faultCurrent: 1, faultTime: 1, thermalFactor: 1 },
   compute: ({ faultCurrent, faultTime, thermalFactor }) =>
     faultCurrent * faultCurrent * faultTime * (1 + thermalFactor),
   source: {
@@ -119,6 +127,18 @@ export const boundedFaultEnergy = /* @__PURE__ */ formula({
   },
 });
 
+/** Energy of a fault that a circuit-breaker clears at once: the bound for its time, or the limit of its class if less. */
+export const lesserEnergy = /* @__PURE__ */ formula({
+  id: 'lesser-energy',
+  title: 'Let-through energy: the bound for the time or the limit of the class, whichever is less',
+  inputs: ['boundedEnergy', 'classEnergy'],
+  output: 'letThrough',
+  expression: 'min(boundedEnergy, classEnergy)',
+  direction: { boundedEnergy: 1, classEnergy: 1 },
+  compute: ({ boundedEnergy, classEnergy }) => Math.min(boundedEnergy, classEnergy),
+  source: { document: 'physics', provenance: 'definition', note: 'both are upper bounds' },
+});
+
 /** Share of the fault current that the armour takes beside another protective conductor. */
 export const armourShare = /* @__PURE__ */ formula({
   id: 'armour-share',
@@ -126,6 +146,7 @@ export const armourShare = /* @__PURE__ */ formula({
   inputs: ['armourResistance', 'separateResistance'],
   output: 'pathShare',
   expression: 'separateResistance / (armourResistance + separateResistance)',
+  direction: { armourResistance: -1, separateResistance: 1 },
   compute: ({ armourResistance, separateResistance }) => separateResistance / (armourResistance + separateResistance),
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -137,6 +158,7 @@ export const separateShare = /* @__PURE__ */ formula({
   inputs: ['armourResistance', 'separateResistance'],
   output: 'pathShare',
   expression: 'armourResistance / (armourResistance + separateResistance)',
+  direction: { armourResistance: 1, separateResistance: -1 },
   compute: ({ armourResistance, separateResistance }) => armourResistance / (armourResistance + separateResistance),
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -148,6 +170,7 @@ export const adiabaticAreaOfShare = /* @__PURE__ */ formula({
   inputs: ['letThrough', 'adiabaticFactor', 'pathShare'],
   output: 'minimumProtectiveArea',
   expression: 'pathShare * sqrt(letThrough) / adiabaticFactor',
+  direction: { letThrough: 1, adiabaticFactor: -1, pathShare: 1 },
   compute: ({ letThrough, adiabaticFactor, pathShare }) => (pathShare * Math.sqrt(letThrough)) / adiabaticFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
 });
@@ -160,6 +183,7 @@ export const tabulatedProtective = /* @__PURE__ */ formula({
   output: 'tabulatedProtectiveArea',
   expression: 'conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2',
   constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
+  direction: { conductorArea: 1 },
   compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'two-sources' },
 });
@@ -171,6 +195,7 @@ export const tabulatedProtectiveOther = /* @__PURE__ */ formula({
   inputs: ['tabulatedProtectiveArea', 'lineFactor', 'protectiveFactor'],
   output: 'minimumProtectiveArea',
   expression: 'tabulatedProtectiveArea * lineFactor / protectiveFactor',
+  direction: { tabulatedProtectiveArea: 1, lineFactor: 1, protectiveFactor: -1 },
   compute: ({ tabulatedProtectiveArea, lineFactor, protectiveFactor }) =>
     (tabulatedProtectiveArea * lineFactor) / protectiveFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'one-source' },

@@ -23,6 +23,7 @@ export const earthFaultCurrentOf = /* @__PURE__ */ formula({
   inputs: ['nominalVoltage', 'minimumVoltageFactor', 'loopImpedance'],
   output: 'earthFaultCurrent',
   expression: 'nominalVoltage * minimumVoltageFactor / loopImpedance',
+  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, loopImpedance: -1 },
   compute: ({ nominalVoltage, minimumVoltageFactor, loopImpedance }) =>
     (nominalVoltage * minimumVoltageFactor) / loopImpedance,
   valid: { loopImpedance: { above: 0 } },
@@ -36,6 +37,7 @@ export const largestEarthFault = /* @__PURE__ */ formula({
   inputs: ['nominalVoltage', 'maximumVoltageFactor', 'originImpedance'],
   output: 'maximumFaultCurrent',
   expression: 'nominalVoltage * maximumVoltageFactor / originImpedance',
+  direction: { nominalVoltage: 1, maximumVoltageFactor: 1, originImpedance: -1 },
   compute: ({ nominalVoltage, maximumVoltageFactor, originImpedance }) =>
     (nominalVoltage * maximumVoltageFactor) / originImpedance,
   valid: { originImpedance: { above: 0 } },
@@ -126,6 +128,7 @@ export const leastOriginImpedance = /* @__PURE__ */ formula({
   inputs: ['externalImpedance', 'feederImpedance'],
   output: 'originImpedance',
   expression: 'sqrt(externalImpedance^2 + feederImpedance^2)',
+  direction: { externalImpedance: 1, feederImpedance: 1 },
   compute: ({ externalImpedance: a, feederImpedance: b }) => (b === 0 ? a : Math.sqrt(a * a + b * b)),
   source: {
     document: 'physics',
@@ -141,6 +144,7 @@ export const prospectiveBehindFeeders = /* @__PURE__ */ formula({
   inputs: ['nominalVoltage', 'prospectiveCurrent', 'feederImpedance'],
   output: 'maximumFaultCurrent',
   expression: 'nominalVoltage / sqrt((nominalVoltage / prospectiveCurrent)^2 + feederImpedance^2)',
+  direction: { nominalVoltage: 1, prospectiveCurrent: 1, feederImpedance: -1 },
   compute: ({ nominalVoltage: u, prospectiveCurrent, feederImpedance: z }) =>
     z === 0 ? prospectiveCurrent : u / Math.sqrt((u / prospectiveCurrent) ** 2 + z * z),
   valid: { prospectiveCurrent: { above: 0 } },
@@ -158,6 +162,7 @@ export const sourceImpedanceOf = /* @__PURE__ */ formula({
   inputs: ['nominalVoltage', 'prospectiveCurrent'],
   output: 'sourceImpedance',
   expression: 'nominalVoltage / prospectiveCurrent',
+  direction: { nominalVoltage: 1, prospectiveCurrent: -1 },
   compute: ({ nominalVoltage, prospectiveCurrent }) => nominalVoltage / prospectiveCurrent,
   valid: { prospectiveCurrent: { above: 0 } },
   source: { document: 'Guidance Note 3', clause: 'prospective fault current', provenance: 'two-sources' },
@@ -170,6 +175,7 @@ export const lineNeutralLoop = /* @__PURE__ */ formula({
   inputs: ['sourceImpedance', 'circuitImpedance'],
   output: 'lineNeutralImpedance',
   expression: 'sourceImpedance + circuitImpedance',
+  direction: { sourceImpedance: 1, circuitImpedance: 1 },
   compute: ({ sourceImpedance, circuitImpedance }) => sourceImpedance + circuitImpedance,
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -193,6 +199,7 @@ export const smallestLineNeutralFault = /* @__PURE__ */ formula({
   inputs: ['nominalVoltage', 'minimumVoltageFactor', 'lineNeutralImpedance'],
   output: 'minimumFaultCurrent',
   expression: 'nominalVoltage * minimumVoltageFactor / lineNeutralImpedance',
+  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, lineNeutralImpedance: -1 },
   compute: ({ nominalVoltage, minimumVoltageFactor, lineNeutralImpedance }) =>
     (nominalVoltage * minimumVoltageFactor) / lineNeutralImpedance,
   valid: { lineNeutralImpedance: { above: 0 } },
@@ -215,5 +222,21 @@ export const doubledReading = /* @__PURE__ */ formula({
     clause: 'prospective fault current',
     provenance: 'two-sources',
     note: 'exact where line and neutral have the same impedance back to the star point; else an approximation',
+  },
+});
+
+/** The larger of a fault current and the prospective current, where the impedance may be less than declared. */
+export const largerFaultCurrent = /* @__PURE__ */ formula({
+  id: 'larger-fault-current',
+  title: 'Fault current, or the prospective current where that is larger',
+  inputs: ['faultCurrent', 'maximumFaultCurrent'],
+  output: 'guardedCurrent',
+  expression: 'max(faultCurrent, maximumFaultCurrent)',
+  direction: { faultCurrent: 1, maximumFaultCurrent: 1 },
+  compute: ({ faultCurrent, maximumFaultCurrent }) => Math.max(faultCurrent, maximumFaultCurrent),
+  source: {
+    document: 'physics',
+    provenance: 'definition',
+    note: 'a declared impedance may be higher than the real one',
   },
 });

@@ -27,7 +27,7 @@ const energy = (slow: boolean) =>
         circuit: {
           faultCurrent: fact((p: Place) => p.current),
           operatingCurrent: set(amperes(100)),
-          trips: derive(
+          opensAtOnce: derive(
             ['faultCurrent', 'operatingCurrent'],
             ({ faultCurrent, operatingCurrent }) => faultCurrent >= operatingCurrent,
             { direction: { faultCurrent: 1, operatingCurrent: -1 } },
@@ -36,7 +36,7 @@ const energy = (slow: boolean) =>
             'faultCurrent',
             ['operatingCurrent'],
             when(
-              'trips' as never,
+              'opensAtOnce',
               by(faultEnergy, undefined, { faultTime: set(seconds(0.1)) }),
               slow
                 ? by(faultEnergy, undefined, { faultTime: set(seconds(5)) })
@@ -46,7 +46,7 @@ const energy = (slow: boolean) =>
         },
       },
       checks: {},
-    } as never),
+    }),
   );
 const at = (current: Fact<Amperes>, slow = true) => energy(slow).of({ current }).figure('letThrough');
 

@@ -12,8 +12,6 @@ import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { coordination } from './rules/coordination.js';
-import { lineWithstand } from './rules/line-withstand.js';
-import { protectiveConductor } from './rules/protective-conductor.js';
 import { residualCurrent } from './rules/residual-current.js';
 import { terminalTemperature } from './rules/terminal-temperature.js';
 import { voltageDrop } from './rules/voltage-drop.js';
@@ -27,8 +25,8 @@ const rules = (): WiringCode['rules'] => ({
   'voltage-drop': voltageDrop,
   disconnection: { finds: ['lineAndProtectiveCold', 'loopAtOrigin', 'loopImpedance', 'loopImpedanceLimit'] },
   'residual-current': residualCurrent,
-  'line-withstand': lineWithstand,
-  'protective-conductor': protectiveConductor,
+  'line-withstand': { finds: [] },
+  'protective-conductor': { finds: ['protectiveArea'] },
   'breaking-capacity': { finds: ['prospectiveAtOrigin'] },
   'terminal-temperature': terminalTemperature,
   'minimum-size': { finds: [] },

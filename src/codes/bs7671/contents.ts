@@ -18,7 +18,9 @@ import {
   windowDeviceOnOnePhase,
 } from './groups/earthing-arrangements.js';
 import { fuseScope } from './groups/fuses.js';
+import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
+import { protectiveConductor } from './groups/protective-conductor.js';
 import { surgeProtection } from './groups/surge-protection.js';
 
 /** BS 7671:2018 as a contents list: where each figure comes from, and the checks by group. */
@@ -27,6 +29,8 @@ export const bs7671Contents = () => {
   const way = conductors();
   const breaking = breakingCapacity();
   const fault = disconnection();
+  const withstand = lineWithstand();
+  const protective = protectiveConductor();
   const size = minimumSize();
   const points = chargePointEarthing();
   const earthed = earthedBy({
@@ -48,6 +52,8 @@ export const bs7671Contents = () => {
         facts.circuit,
         fault.circuit,
         breaking.circuit,
+        withstand.circuit,
+        protective.circuit,
         size.circuit,
         points.circuit,
         earth.circuit,
@@ -68,9 +74,12 @@ export const bs7671Contents = () => {
       bonds: earth.bonds,
       residualUpstream: fault.residualUpstream,
       fuses: fault.fuses,
+      faults: together(withstand.faults, protective.faults),
     },
     checks: {
       disconnection: fault.checks,
+      'line-withstand': withstand.checks,
+      'protective-conductor': protective.checks,
       'breaking-capacity': breaking.checks,
       'minimum-size': size.checks,
       'charge-point-earthing': earthed.checks,

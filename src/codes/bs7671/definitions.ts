@@ -26,6 +26,7 @@ export * from '../../products/iec60949/material-constants.js';
 export * from '../../products/iec62955/break-times.js';
 export * from '../../products/vde0298/tables/4-many-cores.js';
 export * from '../iec-family/definitions.js';
+export * from './breaking-checks.js';
 export { controlledDemand, demandWithinCutOut, demandWithinMainSwitch, demandWithPoints } from './demand.js';
 export * from './earthing-checks.js';
 export * from './earthing-conductor.js';
@@ -34,3 +35,4 @@ export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-
 export { surgeProtected } from './groups/surge-protection.js';
 export * from './residual-checks.js';
 export * from './tables/index.js';
+export * from './withstand-checks.js';

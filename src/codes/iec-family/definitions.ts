@@ -1,5 +1,4 @@
 /** Formulas, tables and checks that the codes share. */
-export * from './breaking-checks.js';
 export * from './capacity.js';
 export { areaNotBelowMinimum, terminalsCoolEnough } from './conductor-size.js';
 export * from './conductor-temperature.js';
@@ -12,7 +11,6 @@ export {
   residualTouchLimit,
 } from './disconnection-checks.js';
 export * from './e52-1.js';
-export { lineNeutralClears, lineProtectedByOverload, lineWithstandCheck, lineWithstands } from './line-withstand.js';
 export {
   designFromMeasured,
   divisionRule,
@@ -23,12 +21,5 @@ export {
   measuredLimitByRatio,
   measuredLimitExact,
 } from './measured-loop.js';
-export { parallelConductorsWithstand } from './parallel-conductors.js';
-export {
-  protectiveByTable,
-  protectiveConductorCheck,
-  protectiveWithstands,
-  separateProtectiveLarge,
-} from './protective-conductor.js';
 export { ratedCurrents } from './rated-currents.js';
 export * from './voltage-drop.js';

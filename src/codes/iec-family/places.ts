@@ -70,6 +70,15 @@ export interface AheadPlace {
   readonly cutOut: boolean;
 }
 
+/** A fault that a conductor of the circuit has to withstand. */
+export interface FaultPlace {
+  readonly circuit: CircuitPlace;
+  /** Between live conductors, or to earth. */
+  readonly conductor: 'line' | 'protective';
+  /** At the origin of the circuit, where most flows, or at its far end. */
+  readonly end: 'near' | 'far';
+}
+
 function conditionalRatingsOf(circuit: CircuitPlace): readonly ConditionalRatingPlace[] {
   const { conditionalRating: device } = circuit.run.device;
   const { conditionalRating: assembly } = circuit.board;
@@ -190,6 +199,14 @@ export const circuitScopes = {
       residualUpstream(circuit.path).map((device, i) => ({ circuit, device, number: i + 1 })),
     title: ({ number }: ResidualUpstreamPlace) => `residual current device ${number}`,
   },
+  faults: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly FaultPlace[] =>
+      (['line', 'protective'] as const).flatMap((conductor) =>
+        (['near', 'far'] as const).map((end) => ({ circuit, conductor, end })),
+      ),
+    title: ({ conductor, end }: FaultPlace) => `${conductor} conductor, fault at the ${end} end`,
+  },
 } as const;
 
 /** A fact of the circuit. */
@@ -254,4 +271,9 @@ export const ofBond = <V>(
 export const ofResidualUpstream = <V>(
   read: (place: ResidualUpstreamPlace) => Fact<V> | Known<V>,
   words?: FactWords<ResidualUpstreamPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a fault. */
+export const ofFault = <V>(
+  read: (place: FaultPlace) => Fact<V> | Known<V>,
+  words?: FactWords<FaultPlace>,
 ): Line<never, V> => fact(read, words);

@@ -510,4 +510,41 @@ export const faultTerms = {
   },
   /** Rated current of the device ahead I_n,a, A, above 0. */
   aheadRating: { symbol: 'I_n,a', unit: 'A', above: 0, words: 'rated current of the device ahead' },
+  /** Fault current, or the prospective current where that is larger I_k,g, A, 0 and up. */
+  guardedCurrent: {
+    symbol: 'I_k,g',
+    unit: 'A',
+    least: 0,
+    words: 'fault current, or the prospective current where that is larger',
+  },
+  /** Current at which the residual current device clears in its shortest time 5 I_Δn, A, above 0. */
+  residualClearing: {
+    symbol: '5 I_Δn',
+    unit: 'A',
+    above: 0,
+    words: 'current at which the residual current device clears in its shortest time',
+  },
+  /** Bound of the let-through energy of a fault cleared in less than 0.1 s I²t_0.1, A²s, 0 and up. */
+  boundedEnergy: {
+    symbol: 'I²t_0.1',
+    unit: 'A²s',
+    least: 0,
+    words: 'bound of the let-through energy of a fault cleared in less than 0.1 s',
+  },
+  /** Limit of the let-through energy by the class of the circuit-breaker I²t_class, A²s, 0 and up. */
+  classEnergy: {
+    symbol: 'I²t_class',
+    unit: 'A²s',
+    least: 0,
+    words: 'limit of the let-through energy by the class of the circuit-breaker',
+  },
+  /** Factor k of the armour k_arm, A·√s/mm², above 0. */
+  armourFactor: { symbol: 'k_arm', unit: 'A·√s/mm²', above: 0, words: 'factor k of the armour' },
+  /** Largest earth fault current, conductors cold, at the origin of the run I_f,max, A, 0 and up. */
+  largestEarthFaultCurrent: {
+    symbol: 'I_f,max',
+    unit: 'A',
+    least: 0,
+    words: 'largest earth fault current, conductors cold, at the origin of the run',
+  },
 } satisfies Roles;

@@ -1,16 +1,16 @@
 import { adjusted, anyOf, compare, each } from '../../../calculation/index.js';
 import { type CheckResult, isMissing, notDetermined } from '../../../core/index.js';
 import { breaking } from '../../iec-family/breaking-capacity.js';
+import { data, discrimination } from '../../iec-family/discrimination.js';
+import { overcurrentDevice } from '../../iec-family/overcurrent-device.js';
+import type { AheadPlace } from '../../iec-family/places.js';
 import {
   breakingCapacityCheck,
   conditionalBreakingCapacity,
   discriminationCheck,
   discriminationWithFeeder,
   ownBreakingCapacity,
-} from '../../iec-family/breaking-checks.js';
-import { data, discrimination } from '../../iec-family/discrimination.js';
-import { overcurrentDevice } from '../../iec-family/overcurrent-device.js';
-import type { AheadPlace } from '../../iec-family/places.js';
+} from '../breaking-checks.js';
 
 type Discrimination = typeof discriminationCheck | typeof discriminationWithFeeder;
 

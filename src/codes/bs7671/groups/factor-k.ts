@@ -1,0 +1,72 @@
+import { by, derive, type Line, set, weigh, when } from '../../../calculation/index.js';
+import { isMissing } from '../../../core/index.js';
+import type { Cable } from '../../../installation/index.js';
+import { adiabaticFactorOf } from '../../../physics/index.js';
+import { materialFactors, reciprocalCoefficients } from '../../../products/iec60949/material-constants.js';
+import type { Celsius } from '../../../units/index.js';
+import { ofCircuit } from '../../iec-family/places.js';
+import { table431Final, table431Initial } from '../tables/43-1.js';
+import { table543Final, table543Initial } from '../tables/54-3.js';
+import { table544Final, table544Initial } from '../tables/54-4.js';
+
+const thermoplastic = (upTo300: boolean) => `70 °C thermoplastic, ${upTo300 ? 'up to' : 'above'} 300 mm²`;
+const lineInsulationOf = ({ insulation }: Cable, upTo300: boolean) => {
+  if (insulation === 'thermosetting-90') return '90 °C thermosetting (XLPE)';
+  return insulation === 'thermosetting-60' ? '60 °C thermosetting (rubber)' : thermoplastic(upTo300);
+};
+
+type Temperature = Line<'lineInsulation' | 'protectiveInsulation' | 'armourInsulation', Celsius>;
+
+/** Factor k from the material constants, with the temperatures of the table unless the real load is to be counted. */
+const factor = (clause: string, metal: Line<never, string>, initial: Temperature, final: Temperature) =>
+  by(adiabaticFactorOf, clause, {
+    materialFactor: by(materialFactors, undefined, { property: set('value'), metal }),
+    reciprocalCoefficient: by(reciprocalCoefficients, undefined, { property: set('value'), metal }),
+    initialTemperature: when(
+      'realLoad',
+      ofCircuit((c) => c.options.initialTemperature as Celsius, { by: 'real load, as the options say' }),
+      initial,
+    ),
+    finalTemperature: final,
+  });
+
+/** Factor k of the line conductors, of a protective conductor in the cable, and of the armour. BS 7671 Tables 43.1, 54.3, 54.4. */
+export const factorsK = () => {
+  const line = ofCircuit((c) => (c.run.cable.material === 'aluminium' ? 'aluminium' : 'copper'));
+  const protective = ofCircuit((c) => (c.run.cable.protectiveMaterial === 'aluminium' ? 'aluminium' : 'copper'));
+  const steel = set('steel');
+  const ofLine = { metal: line, insulation: 'lineInsulation' } as const;
+  const ofProtective = { metal: protective, insulation: 'protectiveInsulation' } as const;
+  const ofArmour = { metal: steel, insulation: 'armourInsulation' } as const;
+  return {
+    realLoad: ofCircuit((c) => c.options.initialTemperature !== undefined),
+    upTo300: weigh(['conductorArea'], ({ conductorArea }) => isMissing(conductorArea) || conductorArea <= 300, {
+      direction: { conductorArea: -1 },
+    }),
+    lineInsulation: derive(['cable', 'upTo300'], ({ cable, upTo300 }) => lineInsulationOf(cable, upTo300)),
+    protectiveInsulation: derive(['cable', 'upTo300'], ({ cable, upTo300 }) =>
+      cable.insulation === 'thermosetting-90' ? '90 °C thermosetting' : thermoplastic(upTo300),
+    ),
+    armourInsulation: derive(['cable'], ({ cable }) =>
+      cable.insulation === 'thermosetting-90' ? '90 °C thermosetting' : '70 °C thermoplastic',
+    ),
+    lineFactor: factor(
+      '434.5.2',
+      line,
+      by(table431Initial, 'Table 43.1', ofLine),
+      by(table431Final, 'Table 43.1', ofLine),
+    ),
+    protectiveFactor: factor(
+      '543.1.3',
+      protective,
+      by(table543Initial, 'Table 54.3', ofProtective),
+      by(table543Final, 'Table 54.3', ofProtective),
+    ),
+    armourFactor: factor(
+      '543.1.3',
+      steel,
+      by(table544Initial, 'Table 54.4', ofArmour),
+      by(table544Final, 'Table 54.4', ofArmour),
+    ),
+  };
+};

@@ -1,0 +1,119 @@
+import { alternatives, comparison, statement } from '../../core/index.js';
+import { shockCaution } from '../iec-family/disconnection-checks.js';
+import { loadAndHeat } from '../iec-family/worse.js';
+
+/** Heat of a fault, said with every verdict on it. */
+const heatCaution =
+  'A conductor that does not withstand the fault burns its insulation or parts before the device has cleared: the next fault is then without protection.';
+
+/** Withstand of the line conductor, k²S² >= I²t. BS 7671, 434.5.2. */
+export const lineWithstands = /* @__PURE__ */ comparison({
+  id: 'line-conductor-adiabatic',
+  title: 'The line conductor withstands the energy that the device lets through',
+  kind: 'at-least',
+  value: 'withstandEnergy',
+  limit: 'letThrough',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
+  caution: heatCaution,
+  worse: { letThrough: 'up', conductorArea: 'down' },
+});
+
+/** By 435.1, behind a device that protects against overload and breaks the fault, line conductors count as protected. */
+export const lineProtectedByOverload = /* @__PURE__ */ comparison({
+  id: 'line-conductor-behind-overload-device',
+  title: 'The device protects the line conductor against overload and breaks the fault current',
+  kind: 'at-most',
+  value: 'deviceRating',
+  limit: 'capacity',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '435.1', provenance: 'one-source' },
+});
+
+/** Either way. BS 7671, 434.5.2, 435.1. */
+export const lineWithstandCheck = /* @__PURE__ */ alternatives({
+  id: 'line-withstand',
+  title: 'The line conductor is protected against fault current',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 435.1', provenance: 'two-sources' },
+  caution: heatCaution,
+  worse: loadAndHeat,
+});
+
+/** The smallest line-neutral fault current operates the overcurrent device within 5 s. BS 7671, 434.5.2. */
+export const lineNeutralClears = /* @__PURE__ */ comparison({
+  id: 'line-neutral-fault-clears',
+  title: 'The smallest line-neutral fault current operates the overcurrent device within 5 s',
+  kind: 'at-least',
+  value: 'minimumFaultCurrent',
+  limit: 'operatingCurrent',
+  weight: 'advice',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'one-source' },
+  caution: 'A residual current device does not see a fault between line and neutral.',
+  worse: {
+    length: 'up',
+    prospectiveCurrent: 'down',
+    externalImpedance: 'up',
+    designCurrent: 'up',
+    ambientTemperature: 'up',
+    groundTemperature: 'up',
+    circuitsInGroup: 'up',
+    soilResistivity: 'up',
+    insulatedLength: 'up',
+  },
+});
+
+/** S >= √(I²t)/k for the protective conductor. BS 7671, 543.1.3. */
+export const protectiveWithstands = /* @__PURE__ */ comparison({
+  id: 'protective-conductor-adiabatic',
+  title: 'The protective conductor is at least as large as the adiabatic equation asks',
+  kind: 'at-least',
+  value: 'protectiveArea',
+  limit: 'minimumProtectiveArea',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
+  caution: shockCaution,
+  worse: { letThrough: 'up', protectiveArea: 'down' },
+});
+
+/** S >= S of Table 54.7. BS 7671, 543.1.4, Table 54.7. */
+export const protectiveByTable = /* @__PURE__ */ comparison({
+  id: 'protective-conductor-by-table',
+  title: 'The protective conductor is at least as large as the table asks',
+  kind: 'at-least',
+  value: 'protectiveArea',
+  limit: 'minimumProtectiveArea',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.4, Table 54.7', provenance: 'two-sources' },
+  worse: { protectiveArea: 'down' },
+});
+
+/** Either way. BS 7671, 543.1.1. */
+export const protectiveConductorCheck = /* @__PURE__ */ alternatives({
+  id: 'protective-conductor',
+  title: 'The protective conductor is large enough',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.1', provenance: 'two-sources' },
+  caution: shockCaution,
+});
+
+/** A protective conductor that is neither in a cable nor enclosed: 4 mm², so that it lasts. BS 7671, 543.1.1. */
+export const separateProtectiveLarge = /* @__PURE__ */ comparison({
+  id: 'separate-protective-conductor',
+  title: 'A protective conductor of its own is large enough to last',
+  kind: 'at-least',
+  value: 'protectiveArea',
+  limit: 'minimumProtectiveArea',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.1', provenance: 'two-sources' },
+  worse: { protectiveArea: 'down' },
+});
+
+/** Conductors in parallel withstand a fault in one of them, fed from both of its ends. BS 7671 434.4. */
+export const parallelConductorsWithstand = /* @__PURE__ */ statement({
+  id: 'parallel-conductors-under-fault',
+  title: 'Each of the conductors in parallel withstands a fault, fed from both of its ends',
+  weight: 'rule',
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.4', provenance: 'memory' },
+  caution: 'A fault in one of several conductors in parallel is fed by the others from its far end as well.',
+});
