@@ -138,7 +138,7 @@ export const each = <const S extends string, const J extends readonly Judgement[
 ): Judgement<`${S}~${JudgementNeeds<J[number]>}`> =>
   judgement({ kind: 'each', of, judgements, ...(among ? { among: among as never } : {}) });
 
-/** Checks by a label. */
+/** Checks by a label; where it is missing, those of the first way are open. */
 export const chosen = <const O extends Part, const F extends Readonly<Record<string, readonly Judgement[]>>>(
   on: O,
   of: F,
@@ -230,7 +230,20 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
     case 'choose': {
       const on = source(how.on, 'choice');
       const ways = new Map(Object.entries(how.of).map(([label, of]) => [label, inner(of)] as const));
-      return (t, into, note) => ways.get(String(plain(on.name, on.get(t))))?.(t, into, note);
+      const [first] = ways.values();
+      return (t, into, note) => {
+        const label = plain(on.name, on.get(t));
+        if (!isMissing(label)) return ways.get(String(label))?.(t, into, note);
+        // which of the ways holds is not known: the checks of the first stay open
+        const own: CheckResult[] = [];
+        first?.(t, own);
+        for (const { check, title, weight, source, caution } of own) {
+          const head = { check, title, weight, source, ...(caution === undefined ? {} : { caution }) };
+          const open = marked({ ...head, verdict: 'not-determined', gaps: label.missing }, [label]);
+          note?.(open, []);
+          into.push(open);
+        }
+      };
     }
     case 'adjust': {
       const of = compileJudgement(all, list, how.of);

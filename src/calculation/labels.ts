@@ -5,12 +5,15 @@ import type {
   ChargePoint,
   ChargePointEarthing,
   ConductorMaterial,
+  Drum,
   EarthingConductorLaid,
   EarthingSystem,
   GroupArrangement,
+  Insulation,
   OvercurrentKind,
   ProtectiveConductorKind,
   ReferenceMethod,
+  Stretch,
 } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
 
@@ -85,6 +88,55 @@ export interface Labels {
   stateNeedsElectrode: boolean;
   /** How grouped circuits lie. */
   arrangement: GroupArrangement;
+  /** Insulation of the cable. */
+  insulation: Insulation;
+  /** Whether the circuit is a ring. */
+  ring: boolean;
+  /** Whether the rule for ring final circuits holds. */
+  ringRule: boolean;
+  /** Whether the third-harmonic content of the load is stated. */
+  harmonicsKnown: boolean;
+  /** Whether the cable is chosen with third harmonics. */
+  harmonicsCount: boolean;
+  /** Conductor by which a cable is chosen with third harmonics. */
+  chosenBy: 'line' | 'neutral';
+  /** Reference method as the tables of the code list it. */
+  listedMethod: ReferenceMethod;
+  /** Whether a flexible cable is in the tables of cords. */
+  cord: boolean;
+  /** Table of capacities for the cable. */
+  capacityTable: string;
+  /** How single-core cables lie, as surveyed. */
+  laid: NonNullable<Stretch['formation']> | 'not stated';
+  /** How cables lie, as the tables of capacity have it. */
+  formation: string;
+  /** Table of factors for the temperature around the cable. */
+  ambientTable: 'air' | 'ground' | 'flexible, 90 °C' | 'flexible, 60 °C' | 'cord' | 'none';
+  /** What is said of the circuits beside a section. */
+  grouping: 'none' | 'sets in parallel' | 'unequal' | 'tray or ceiling' | 'side by side';
+  /** How the circuits beside a section lie, as the tables of group factors have it. */
+  lay:
+    | 'touching'
+    | 'ceiling'
+    | 'direct'
+    | 'ducts, multicore'
+    | 'ducts, single-core'
+    | 'trays, multicore'
+    | 'trays, single-core'
+    | 'trays not described'
+    | 'single-core, one phase';
+  /** Drum on which flexible cable is wound. */
+  drum: Drum;
+  /** How thermal insulation around the cable counts. */
+  insulationCounts: 'in the method' | 'by a factor' | 'none';
+  /** How a cable lies in the ground. */
+  laying: 'ducts' | 'direct';
+  /** Whether the circuits of a group are overloaded together. */
+  overloads: 'simultaneous' | 'not-simultaneous';
+  /** Name of the section that uses its capacity most. */
+  governingStretch: string;
+  /** Its figures. */
+  governingFigures: object;
   /** What a conductor is made of. */
   metal: ConductorMaterial;
   /** Class of a conductor: stranded, or flexible. */

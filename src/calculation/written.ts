@@ -177,10 +177,14 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
         ...own,
       } as SheetLine;
     }
-    case 'gather':
     case 'at': {
-      if (!role || typeof value === 'string') break;
-      if (how.kind === 'at' || how.how === 'any') break;
+      const take = from[1] as Placed;
+      const which = thingsOf(thing, take.list).find((t) => t.values[take.index] === value);
+      if (!role || !which || typeof value === 'string') break;
+      return { kind: 'same', name, from: id(which, take), ...own, ...outcome(name, plain) };
+    }
+    case 'gather': {
+      if (!role || how.how === 'any' || typeof value === 'string') break;
       const entry = from[0] as Placed;
       const parts = thingsOf(thing, entry.list).filter(
         (t) => (!how.among || how.among(t.place as never)) && typeof t.values[entry.index] !== 'string',

@@ -1,5 +1,5 @@
 import type { Calculator, Edited, Line, Placed } from '../calculation/index.js';
-import type { SheetLine } from '../core/index.js';
+import type { SheetDocument, SheetLine } from '../core/index.js';
 
 /** A line of a contents list as a sheet can show it: of several ways each. */
 interface Way {
@@ -8,7 +8,7 @@ interface Way {
 }
 
 /** Lines of contents lists by their address: an identifier without its circuit and the numbers of its things. */
-type Addresses = ReadonlyMap<string, readonly Way[]>;
+export type Addresses = ReadonlyMap<string, readonly Way[]>;
 
 const addressOf = (id: string): string => id.slice(id.lastIndexOf('/') + 1).replace(/\[\d+\]/g, '');
 
@@ -22,7 +22,7 @@ function waysOf(line: Line): readonly Line[] {
   const { how } = line;
   switch (how.kind) {
     case 'choose':
-      return Object.values(how.of).flatMap(waysOf);
+      return [line, ...Object.values(how.of).flatMap(waysOf)];
     case 'or-else':
       return [{ how: { kind: 'same', as: '' } }, ...waysOf(how.then)];
     case 'between-steps':
@@ -34,25 +34,52 @@ function waysOf(line: Line): readonly Line[] {
 
 /** What sheets are held against: the lines of contents lists, and the editions that their results may cite. */
 export interface Listed {
-  readonly addresses: Addresses;
+  readonly codes: readonly Addresses[];
   readonly editions: readonly Edited[];
 }
 
 /** What contents lists have. */
 export function listedIn(calculators: readonly Calculator[]): Listed {
+  return { codes: calculators.map(addressesOf), editions: calculators.flatMap(({ code }) => (code ? [code] : [])) };
+}
+function addressesOf({ lists }: Calculator): Addresses {
   const found = new Map<string, Way[]>();
-  for (const { lists } of calculators)
-    for (const list of lists.lists.values())
-      for (const placed of list.lines) {
-        const at = placeOf(placed);
-        const ways = waysOf(placed.node.line).map((line) => ({ name: placed.name, line }));
-        found.set(at, [...(found.get(at) ?? []), ...ways]);
-      }
-  return { addresses: found, editions: calculators.flatMap(({ code }) => (code ? [code] : [])) };
+  for (const list of lists.lists.values())
+    for (const placed of list.lines) {
+      const at = placeOf(placed);
+      const ways = waysOf(placed.node.line).map((line) => ({ name: placed.name, line }));
+      found.set(at, [...(found.get(at) ?? []), ...ways]);
+    }
+  return found;
+}
+
+const circuitOf = (id: string): string => id.slice(0, id.lastIndexOf('/') + 1);
+
+/** The contents list by which each circuit of a sheet is worked out: all its lines stand in one, or most do. */
+export function listsOf(document: SheetDocument, { codes }: Listed): (id: string) => Addresses {
+  const circuits = new Map<string, SheetLine[]>();
+  const walk = (lines: readonly SheetLine[]): void => {
+    for (const line of lines) {
+      if (line?.kind === 'part') walk(line.part?.lines ?? []);
+      if (typeof line?.id !== 'string') continue;
+      const circuit = circuitOf(line.id);
+      const own = circuits.get(circuit);
+      if (own) own.push(line);
+      else circuits.set(circuit, [line]);
+    }
+  };
+  walk(document.lines);
+  const listOf = new Map<string, Addresses>();
+  for (const [circuit, lines] of circuits) {
+    const whole = codes.find((code) => lines.every((line) => !notListed(line, code)));
+    const misfits = codes.map((code) => (whole ? 0 : lines.filter((line) => notListed(line, code)).length));
+    listOf.set(circuit, whole ?? (codes[misfits.indexOf(Math.min(...misfits))] as Addresses));
+  }
+  return (id) => listOf.get(circuitOf(id)) as Addresses;
 }
 
 /** What is wrong with a line that has an identifier, held against the contents lists. */
-export function notListed(line: SheetLine, { addresses }: Listed): string | undefined {
+export function notListed(line: SheetLine, addresses: Addresses): string | undefined {
   if (line.id === undefined || line.kind === 'check' || line.kind === 'result') return undefined;
   const ways = addresses.get(addressOf(line.id));
   if (!ways) return `no contents list has a line ${line.id}`;
@@ -74,10 +101,13 @@ function fits(line: SheetLine, { name, line: { how } }: Way): boolean {
     case 'gather':
       return name === line.to && how.kind === 'gather' && how.how === line.how;
     case 'same':
-      return name === line.name && how.kind === 'same';
+      return name === line.name && (how.kind === 'same' || how.kind === 'at');
     case 'label':
+      if (how.kind === 'choose') return name === line.name && 'blocked' in line;
       return name === line.name && (how.kind !== 'set' || how.value === line.value);
     case 'given':
+      // of several ways none is taken where it is not known which
+      if (how.kind === 'choose') return name === line.name && 'blocked' in line;
       return name === line.name && (how.kind !== 'set' || ('gives' in line && how.value === line.gives.value));
     default:
       return true;

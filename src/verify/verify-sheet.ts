@@ -1,6 +1,7 @@
 import type { Calculator } from '../calculation/index.js';
 import { calculatorOf } from '../codes/bs7671/calculators.js';
 import { editions } from '../codes/bs7671/editions.js';
+import { calculator as iec60364 } from '../codes/iec60364/contents.js';
 import { aspects } from '../codes/wiring-code.js';
 import {
   type Check,
@@ -24,7 +25,7 @@ import {
 import { within } from '../core/vocabulary/index.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
-import { type Listed, listedIn, notListed } from './listed.js';
+import { type Addresses, type Listed, listedIn, listsOf, notListed } from './listed.js';
 import { close, same, sameGaps } from './same.js';
 import { type Cell, labelName, Scope } from './scope.js';
 
@@ -90,6 +91,7 @@ class Reader {
     private readonly defined: ById,
     private readonly problems: SheetProblem[],
     private readonly listed: Listed,
+    private readonly listOf: (id: string) => Addresses,
     above?: Reader,
   ) {
     this.scope = new Scope(above?.scope.view());
@@ -112,7 +114,7 @@ class Reader {
       this.id = line.id;
       try {
         this.kinds(line.kind === 'check' || line.kind === 'result' ? line.result : line);
-        const other = notListed(line, this.listed);
+        const other = line.id === undefined ? undefined : notListed(line, this.listOf(line.id));
         if (other) this.wrong(other);
         this.line(line);
       } catch (error) {
@@ -449,7 +451,7 @@ class Reader {
     const due = this.document.place ? `${this.document.place}.${number}` : `${number}`;
     if (place !== due || this.parts.has(place)) this.wrong(`the part stands at ${due}, not at ${place}`);
     if (format !== 'sheet/1') this.wrong(`the format ${String(format)} is not known`);
-    const part = new Reader(line.part, this.defined, this.problems, this.listed, this);
+    const part = new Reader(line.part, this.defined, this.problems, this.listed, this.listOf, this);
     this.parts.set(due, part);
     part.read();
   }
@@ -458,7 +460,7 @@ class Reader {
 let own: Listed | undefined;
 /** The contents lists of this library, laid out when first asked for, and others. */
 function listedWith(codes: readonly Calculator[]): Listed {
-  const ofEditions = () => editions.flatMap(({ edition }) => calculatorOf(edition) ?? []);
+  const ofEditions = () => [...editions.flatMap(({ edition }) => calculatorOf(edition) ?? []), iec60364()];
   own ??= listedIn(ofEditions());
   return codes.length === 0 ? own : listedIn([...ofEditions(), ...codes]);
 }
@@ -494,7 +496,9 @@ export function verifySheet(
 ): Verification {
   const problems: SheetProblem[] = [];
   try {
-    const reader = new Reader(document, allById(sortDefinitions(extra)), problems, listedWith(codes));
+    const listed = listedWith(codes);
+    const defined = allById(sortDefinitions(extra));
+    const reader = new Reader(document, defined, problems, listed, listsOf(document, listed));
     if (document.format !== 'sheet/1')
       problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
     if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });

@@ -1,4 +1,5 @@
 import {
+  bs7671,
   capacityAsInstalled,
   capacitySuffices,
   deviceCarriesLoad,
@@ -12,9 +13,8 @@ import {
   table4D5Drop,
   voltageDropTabulated,
 } from '../../../src/codes/bs7671/index.js';
-import { coordination } from '../../../src/codes/bs7671/rules/coordination.js';
-import { voltageDrop } from '../../../src/codes/bs7671/rules/voltage-drop.js';
 import type { CircuitCase, Findings } from '../../../src/codes/wiring-code.js';
+import { judgeAspect } from '../../../src/design/assess-at.js';
 import { celsius, isMissing, known, metres, silent, squareMillimetres } from '../../../src/index.js';
 import type { Board, Installation, Run } from '../../../src/installation/index.js';
 import { conductorResistance } from '../../../src/products/iec60228/conductor-resistance.js';
@@ -243,15 +243,16 @@ function silentSheet(): Float64Array {
   return kept;
 }
 
-/** The rules of the code on a silent sheet: every check, the temperature, and both exact voltages. */
+const code = bs7671('2018+A2:2022');
+/** The groups of checks of the code on a silent sheet: every check, the temperature, and both exact voltages. */
 function rules(): Float64Array {
   for (let i = 0; i < COUNT; i++) {
     const sheet = silent();
     const findings: Findings = {};
     const circuit = cases[i]!;
     const results = [
-      ...coordination(circuit, findings, sheet.part('rating')),
-      ...voltageDrop(circuit, findings, sheet.part('drop')),
+      ...judgeAspect(code, 'coordination', circuit, findings, sheet.part('rating')).results,
+      ...judgeAspect(code, 'voltage-drop', circuit, findings, sheet.part('drop')).results,
     ];
     const k = i * FIGURES;
     kept[k] = findings.capacity as number;

@@ -1,3 +1,4 @@
+import { by, derive, type Line, set } from '../../calculation/index.js';
 import {
   type Axis,
   factValue,
@@ -9,20 +10,16 @@ import {
   type Sheet,
   type Table,
 } from '../../core/index.js';
-import type { Cable, CableConstruction, ConductorMaterial, Insulation, Stretch } from '../../installation/index.js';
+import type {
+  Cable,
+  CableConstruction,
+  ConductorMaterial,
+  Insulation,
+  ReferenceMethod,
+  Stretch,
+} from '../../installation/index.js';
 import { type Amperes, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
-import type { RatingTables } from '../iec-family/rating-tables.js';
 import { dropRateCorrected } from '../iec-family/voltage-drop.js';
-import {
-  ambient,
-  containsInsulation,
-  group,
-  insulation,
-  isCord,
-  leastOfFlexible,
-  overload,
-  soil,
-} from './rating-factors.js';
 import * as appendix4 from './tables/index.js';
 
 /** @internal A pair of tables of Appendix 4 and the cables that it is for. */
@@ -39,6 +36,13 @@ export interface CableTables {
   /** Factor on the printed drop for this insulation, and where it stands. */
   readonly dropFactor?: readonly [factor: number, by: string];
 }
+
+/** @internal Smallest size of the tables of flexible cables, mm²; below it there are cords. */
+export const leastOfFlexible = 4;
+
+/** Whether a flexible cable is in the tables of cords. */
+const isCord = (cable: Cable): boolean =>
+  cable.construction === 'flexible' && cable.area.state === 'known' && cable.area.value < leastOfFlexible;
 
 const hotCords = [1.09, 'BS 7671:2018+A2:2022 Table 4F3B, insulation for 90 °C'] as const;
 
@@ -70,7 +74,8 @@ const tablesFor = (cable: Cable, cords: boolean): readonly CableTables[] =>
       (t.cords ?? false) === cords,
   );
 
-const noTable = (cable: Cable): Missing =>
+/** @internal Why there is no table for a cable. */
+export const noTable = (cable: Cable): Missing =>
   missing({
     kind: 'cell',
     // the first table of multicore cable stands for the appendix
@@ -79,13 +84,13 @@ const noTable = (cable: Cable): Missing =>
     source: appendix4.table4D2A.source,
   });
 
-/** The letter under which BS 7671 lists an IEC method. */
-const bsMethod = (method: string): string => method.replace(/^([ABD])[12]$/, '$1');
+/** @internal The letter under which BS 7671 lists an IEC method. */
+export const bsMethod = (method: ReferenceMethod) => method.replace(/^([ABD])[12]$/, '$1') as ReferenceMethod;
 
 /** Reads a table by those of the keys that it has axes for, in their order; for another label it says what it has. */
-function look<O extends 'tabulatedCapacity' | 'dropRate'>(
+function look(
   sheet: Sheet,
-  table: Table<readonly Axis[], O>,
+  table: Table<readonly Axis[], 'dropRate'>,
   from: Readonly<Record<string, string | Missing | Cable['area']>>,
 ) {
   const keys: Record<string, Known<string | number>> = {};
@@ -96,29 +101,28 @@ function look<O extends 'tabulatedCapacity' | 'dropRate'>(
   return sheet.look(table, keys as KnownKeys<readonly Axis[]>);
 }
 
-function formationOf(method: string, loaded: '2' | '3', stretch: Stretch): string {
-  if (method === 'A' || method === 'B') return 'enclosed';
-  if (method === 'C') return loaded === '2' ? 'flat-touching' : 'flat-or-trefoil';
-  return stretch.formation ?? (loaded === '2' ? 'flat-touching' : 'trefoil');
-}
+/** @internal The table of capacities of a cable for a number of loaded conductors. */
+export const capacityTableFor = (cable: Cable, cord: boolean, loaded: '2' | '3') =>
+  tablesFor(cable, cord).find((t) => (t.loaded ?? loaded) === loaded)?.capacity;
 
-function tabulated(sheet: Sheet, cable: Cable, stretch: Stretch, loaded: '2' | '3'): Known<Amperes> {
-  const tables = tablesFor(cable, isCord(cable)).find((t) => (t.loaded ?? loaded) === loaded);
-  if (!tables) return sheet.given('tabulatedCapacity', noTable(cable));
-  const known = factValue(`method of ${stretch.name}`, stretch.method);
-  const method = isMissing(known) ? known : bsMethod(known);
-  return look(sheet, tables.capacity, {
-    conductorArea: cable.area,
-    system: loaded === '3' ? 'three-phase' : 'single-phase',
-    method,
-    build: 'multicore',
-    loaded,
-    formation: isMissing(method) ? method : formationOf(method, loaded, stretch),
-  });
-}
-
-/** The rating tables of BS 7671 Appendix 4. */
-export const ratingTables: RatingTables = { tabulated, ambient, group, insulation, soil, containsInsulation, overload };
+/** @internal How each table of capacities is read: by those of the keys that it has axes for. */
+export const readCapacity = () => {
+  const keys = {
+    method: 'listedMethod',
+    system: derive(['loaded'], ({ loaded }) => (loaded === '3' ? 'three-phase' : 'single-phase')),
+    build: set('multicore'),
+  };
+  return Object.fromEntries(
+    cableTables.map(({ capacity }) => [
+      capacity.id,
+      // the tables differ in their axes: these are all that any of them has
+      by(capacity, undefined, keys as never) as unknown as Line<
+        'listedMethod' | 'loaded' | 'formation' | 'conductorArea',
+        Amperes
+      >,
+    ]),
+  );
+};
 
 /** Reads the tabulated drop of a cable. */
 export function dropRateOf(

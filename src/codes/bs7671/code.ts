@@ -11,9 +11,7 @@ import { capacityTableOf } from './cable-tables.js';
 import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
-import { coordination } from './rules/coordination.js';
 import { residualCurrent } from './rules/residual-current.js';
-import { terminalTemperature } from './rules/terminal-temperature.js';
 import { voltageDrop } from './rules/voltage-drop.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
@@ -21,14 +19,14 @@ const sizesFor = (run: Run): readonly ConductorSize[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => ({ area: squareMillimetres(s as number) }));
 
 const rules = (): WiringCode['rules'] => ({
-  coordination,
+  coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
   'voltage-drop': voltageDrop,
   disconnection: { finds: ['lineAndProtectiveCold', 'loopAtOrigin', 'loopImpedance', 'loopImpedanceLimit'] },
   'residual-current': residualCurrent,
   'line-withstand': { finds: [] },
   'protective-conductor': { finds: ['protectiveArea'] },
   'breaking-capacity': { finds: ['prospectiveAtOrigin'] },
-  'terminal-temperature': terminalTemperature,
+  'terminal-temperature': { finds: [] },
   'minimum-size': { finds: [] },
   'earthing-and-bonding': { finds: [] },
   'charge-point-earthing': { finds: [] },

@@ -5,6 +5,7 @@ import { circuitScopes } from '../iec-family/places.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
 import { chargePointEarthing } from './groups/charge-point-earthing.js';
+import { coordination } from './groups/coordination.js';
 import { disconnection } from './groups/disconnection.js';
 import { earthingAndBonding, earthingSizeScope } from './groups/earthing-and-bonding.js';
 import {
@@ -22,13 +23,16 @@ import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { surgeProtection } from './groups/surge-protection.js';
+import { terminals } from './groups/terminals.js';
 
 /** BS 7671:2018 as a contents list: where each figure comes from, and the checks by group. */
 export const bs7671Contents = () => {
   const facts = sharedFacts();
   const way = conductors();
+  const rating = coordination();
   const breaking = breakingCapacity();
   const fault = disconnection();
+  const terminal = terminals();
   const withstand = lineWithstand();
   const protective = protectiveConductor();
   const size = minimumSize();
@@ -50,8 +54,10 @@ export const bs7671Contents = () => {
     figures: {
       circuit: together(
         facts.circuit,
+        rating.circuit,
         fault.circuit,
         breaking.circuit,
+        terminal.circuit,
         withstand.circuit,
         protective.circuit,
         size.circuit,
@@ -60,7 +66,7 @@ export const bs7671Contents = () => {
         surge.circuit,
         arc.circuit,
       ),
-      sections: facts.sections,
+      sections: together(facts.sections, rating.sections),
       runs: together(facts.runs, way.runs),
       runSections: way.runSections,
       temperatures: way.temperatures,
@@ -77,10 +83,12 @@ export const bs7671Contents = () => {
       faults: together(withstand.faults, protective.faults),
     },
     checks: {
+      coordination: rating.checks,
       disconnection: fault.checks,
       'line-withstand': withstand.checks,
       'protective-conductor': protective.checks,
       'breaking-capacity': breaking.checks,
+      'terminal-temperature': terminal.checks,
       'minimum-size': size.checks,
       'charge-point-earthing': earthed.checks,
       'earthing-and-bonding': earth.checks,

@@ -8,6 +8,7 @@ export const capacityAsInstalled = /* @__PURE__ */ formula({
   inputs: ['tabulatedCapacity', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
   output: 'capacity',
   expression: 'tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor',
+  direction: { tabulatedCapacity: 1, ambientFactor: 1, groupFactor: 1, insulationFactor: 1, soilFactor: 1 },
   compute: ({ tabulatedCapacity, ambientFactor, groupFactor, insulationFactor, soilFactor }) =>
     tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5', provenance: 'memory' },
@@ -20,6 +21,7 @@ export const capacityInParallel = /* @__PURE__ */ formula({
   inputs: ['tabulatedCapacity', 'parallelConductors'],
   output: 'tabulatedCapacity',
   expression: 'tabulatedCapacity * parallelConductors',
+  direction: { tabulatedCapacity: 1, parallelConductors: 1 },
   compute: ({ tabulatedCapacity, parallelConductors }) => tabulatedCapacity * parallelConductors,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '523.7', provenance: 'memory' },
 });
@@ -40,6 +42,15 @@ export const requiredForOverload = /* @__PURE__ */ formula({
   output: 'requiredCapacity',
   expression:
     'deviceRating / (ambientFactor * groupFactor * insulationFactor * soilFactor * fuseFactor * deviceFactor)',
+  direction: {
+    deviceRating: 1,
+    ambientFactor: -1,
+    groupFactor: -1,
+    insulationFactor: -1,
+    soilFactor: -1,
+    fuseFactor: -1,
+    deviceFactor: -1,
+  },
   compute: (v) =>
     v.deviceRating /
     (v.ambientFactor * v.groupFactor * v.insulationFactor * v.soilFactor * v.fuseFactor * v.deviceFactor),
@@ -58,6 +69,7 @@ export const requiredForLoad = /* @__PURE__ */ formula({
   inputs: ['designCurrent', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
   output: 'requiredCapacity',
   expression: 'designCurrent / (ambientFactor * groupFactor * insulationFactor * soilFactor)',
+  direction: { designCurrent: 1, ambientFactor: -1, groupFactor: -1, insulationFactor: -1, soilFactor: -1 },
   compute: (v) => v.designCurrent / (v.ambientFactor * v.groupFactor * v.insulationFactor * v.soilFactor),
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5.1.2', provenance: 'one-source' },
 });
@@ -79,6 +91,16 @@ export const requiredNotTogether = /* @__PURE__ */ formula({
   output: 'requiredCapacity',
   expression:
     'sqrt((deviceRating / (fuseFactor * deviceFactor))^2 + 0.48 * designCurrent^2 * (1 - groupFactor^2) / groupFactor^2) / (ambientFactor * insulationFactor * soilFactor)',
+  direction: {
+    deviceRating: 1,
+    designCurrent: 1,
+    ambientFactor: -1,
+    groupFactor: -1,
+    insulationFactor: -1,
+    soilFactor: -1,
+    fuseFactor: -1,
+    deviceFactor: -1,
+  },
   compute: (v) =>
     Math.sqrt(
       (v.deviceRating / (v.fuseFactor * v.deviceFactor)) ** 2 +
@@ -95,6 +117,42 @@ export const requiredNotTogether = /* @__PURE__ */ formula({
   },
 });
 
+/** The larger of two capacities that a grouped circuit requires when the group is not overloaded together. BS 7671 Appendix 4, 5.1.2. */
+export const largerRequirement = /* @__PURE__ */ formula({
+  id: 'required-capacity-larger',
+  title: 'The larger of the capacities that the load and one circuit in overload require',
+  inputs: ['requiredByLoad', 'requiredByOverload'],
+  output: 'requiredCapacity',
+  expression: 'max(requiredByLoad, requiredByOverload)',
+  direction: { requiredByLoad: 1, requiredByOverload: 1 },
+  compute: ({ requiredByLoad, requiredByOverload }) => Math.max(requiredByLoad, requiredByOverload),
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5.1.2', provenance: 'one-source' },
+});
+
+/** Share of the tabulated capacity that is required: where it is largest, a section governs. Definition. */
+export const capacityUseOf = /* @__PURE__ */ formula({
+  id: 'capacity-use',
+  title: 'Share of the capacity that is required',
+  inputs: ['requiredCapacity', 'tabulatedCapacity'],
+  output: 'capacityUse',
+  expression: 'requiredCapacity / tabulatedCapacity',
+  direction: { requiredCapacity: 1, tabulatedCapacity: -1 },
+  compute: ({ requiredCapacity, tabulatedCapacity }) => requiredCapacity / tabulatedCapacity,
+  source: { document: 'Definition', provenance: 'definition' },
+});
+
+/** Current that a section of a ring final circuit carries for long: not more than its capacity. BS 7671 433.1.204. */
+export const ringSectionLoad = /* @__PURE__ */ formula({
+  id: 'ring-section-load',
+  title: 'Current that a section of a ring carries for long',
+  inputs: ['designCurrent', 'capacity'],
+  output: 'designCurrent',
+  expression: 'min(designCurrent, capacity)',
+  direction: { designCurrent: 1, capacity: 1 },
+  compute: ({ designCurrent, capacity }) => Math.min(designCurrent, capacity),
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.204', provenance: 'one-source' },
+});
+
 /** Largest rated current of the device that the capacity as installed allows. BS 7671 433.1. */
 export const deviceLimitOf = /* @__PURE__ */ formula({
   id: 'device-limit',
@@ -102,6 +160,7 @@ export const deviceLimitOf = /* @__PURE__ */ formula({
   inputs: ['capacity', 'fuseFactor', 'deviceFactor'],
   output: 'deviceLimit',
   expression: 'capacity * fuseFactor * deviceFactor',
+  direction: { capacity: 1, fuseFactor: 1, deviceFactor: 1 },
   compute: ({ capacity, fuseFactor, deviceFactor }) => capacity * fuseFactor * deviceFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1, Appendix 4, 5.1', provenance: 'memory' },
 });
@@ -113,6 +172,7 @@ export const conventionalCurrentOf = /* @__PURE__ */ formula({
   inputs: ['deviceRating', 'conventionalMultiple'],
   output: 'conventionalOperatingCurrent',
   expression: 'deviceRating * conventionalMultiple',
+  direction: { deviceRating: 1, conventionalMultiple: 1 },
   compute: ({ deviceRating, conventionalMultiple }) => deviceRating * conventionalMultiple,
   source: { document: 'Product standards', clause: 'conventional currents', provenance: 'two-sources' },
 });
@@ -124,6 +184,7 @@ export const overloadLimitOf = /* @__PURE__ */ formula({
   inputs: ['capacity'],
   output: 'overloadLimit',
   expression: '1.45 * capacity',
+  direction: { capacity: 1 },
   compute: ({ capacity }) => 1.45 * capacity,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (iii)', provenance: 'memory' },
 });
@@ -135,6 +196,7 @@ export const deviceShareOf = /* @__PURE__ */ formula({
   inputs: ['deviceRating', 'deviceGroupFactor'],
   output: 'deviceShare',
   expression: 'deviceRating * deviceGroupFactor',
+  direction: { deviceRating: 1, deviceGroupFactor: 1 },
   compute: ({ deviceRating, deviceGroupFactor }) => deviceRating * deviceGroupFactor,
   source: { document: "Maker's data", provenance: 'definition', note: 'the factor is an input' },
 });
@@ -146,6 +208,7 @@ export const unequalGroupFactor = /* @__PURE__ */ formula({
   inputs: ['groupedCircuits'],
   output: 'groupFactor',
   expression: '1 / sqrt(groupedCircuits)',
+  direction: { groupedCircuits: -1 },
   compute: ({ groupedCircuits }) => 1 / Math.sqrt(groupedCircuits),
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'B.52.5', provenance: 'one-source' },
 });
@@ -157,6 +220,7 @@ export const groupWithCores = /* @__PURE__ */ formula({
   inputs: ['groupFactor', 'coresFactor'],
   output: 'groupFactor',
   expression: 'groupFactor * coresFactor',
+  direction: { groupFactor: 1, coresFactor: 1 },
   compute: ({ groupFactor, coresFactor }) => groupFactor * coresFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 5', provenance: 'memory' },
 });
@@ -168,6 +232,7 @@ export const groupWithDrum = /* @__PURE__ */ formula({
   inputs: ['groupFactor', 'drumFactor'],
   output: 'groupFactor',
   expression: 'groupFactor * drumFactor',
+  direction: { groupFactor: 1, drumFactor: 1 },
   compute: ({ groupFactor, drumFactor }) => groupFactor * drumFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Tables 4F, notes', provenance: 'one-source' },
 });
@@ -179,6 +244,7 @@ export const neutralOfThirdHarmonics = /* @__PURE__ */ formula({
   inputs: ['designCurrent', 'thirdHarmonic'],
   output: 'harmonicNeutralCurrent',
   expression: '3 * thirdHarmonic * designCurrent',
+  direction: { designCurrent: 1, thirdHarmonic: 1 },
   compute: ({ designCurrent, thirdHarmonic }) => 3 * thirdHarmonic * designCurrent,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex E', provenance: 'memory' },
 });
@@ -190,6 +256,7 @@ export const harmonicCurrentOfLine = /* @__PURE__ */ formula({
   inputs: ['designCurrent', 'harmonicFactor'],
   output: 'harmonicCurrent',
   expression: 'designCurrent / harmonicFactor',
+  direction: { designCurrent: 1, harmonicFactor: -1 },
   compute: ({ designCurrent, harmonicFactor }) => designCurrent / harmonicFactor,
   source: {
     document: 'IEC 60364-5-52',
@@ -207,6 +274,7 @@ export const harmonicCurrentOfNeutral = /* @__PURE__ */ formula({
   inputs: ['harmonicNeutralCurrent', 'harmonicFactor'],
   output: 'harmonicCurrent',
   expression: 'harmonicNeutralCurrent / harmonicFactor',
+  direction: { harmonicNeutralCurrent: 1, harmonicFactor: -1 },
   compute: ({ harmonicNeutralCurrent, harmonicFactor }) => harmonicNeutralCurrent / harmonicFactor,
   source: {
     document: 'IEC 60364-5-52',

@@ -1,8 +1,9 @@
-import { comparison, missing } from '../../core/index.js';
-import { type Celsius, celsius } from '../../units/index.js';
-import type { Rule } from '../wiring-code.js';
+import { compare, set, when } from '../../calculation/index.js';
+import { comparison, unknown } from '../../core/index.js';
+import { celsius } from '../../units/index.js';
+import { isBuried } from './facts.js';
 import { operatingTemperatureOf } from './loop-impedance.js';
-import { isBuried } from './rating-tables.js';
+import { ofCircuit } from './places.js';
 
 /** S >= S_min. BS 7671, 524.1, Table 52.3. */
 export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
@@ -37,30 +38,26 @@ export const terminalsCoolEnough = /* @__PURE__ */ comparison({
   },
 });
 
-/** Terminals whose maker says nothing else. */
-const ordinaryTerminals: Celsius = /* @__PURE__ */ celsius(70);
-
 /**
- * The rule that terminals are not heated beyond what they are made for: the hottest stretch counts, whether or not it
- * reaches the terminals.
+ * Terminals are not heated beyond what they are made for: the hottest section counts, whether or not it reaches them.
+ * @param check the check, as the code cites it
+ * @param by where it is said that terminals of which nothing is known count as made for 70 °C
  */
-export function terminalTemperatureRule(by: string): Rule {
-  return (circuit, findings, sheet) => {
-    const hottest = findings.hottestConductor ?? missing({ kind: 'fact', fact: 'temperature of the conductor' });
-    const conductorTemperature = sheet.given('conductorTemperature', hottest, 'hottest stretch at the design current');
-    const stated = circuit.run.terminalTemperature;
-    const terminalTemperature =
-      stated === undefined || stated.state === 'unknown'
-        ? sheet.given('terminalTemperature', ordinaryTerminals, by)
-        : sheet.given('terminalTemperature', stated);
-    const { insulation } = circuit.run.cable;
-    const buried = circuit.run.stretches.some(isBuried);
-    return [
-      sheet.check(
-        terminalsCoolEnough,
-        { conductorTemperature, terminalTemperature },
-        `Insulation for ${operatingTemperatureOf(insulation)} °C${buried ? ', partly in the ground' : ''}; computed from the share of the capacity that the load takes.`,
-      ),
-    ];
-  };
-}
+export const terminals = (check: typeof terminalsCoolEnough, by: string) => ({
+  circuit: {
+    terminalTemperature: when(
+      ofCircuit(({ run }) => run.terminalTemperature !== undefined && run.terminalTemperature.state !== 'unknown'),
+      ofCircuit(({ run }) => run.terminalTemperature ?? unknown()),
+      set(celsius(70), by),
+    ),
+  },
+  checks: [
+    compare(check, {
+      as: { conductorTemperature: 'hottestConductor' },
+      because: ofCircuit(({ run }) => {
+        const buried = run.stretches.some(isBuried) ? ', partly in the ground' : '';
+        return `Insulation for ${operatingTemperatureOf(run.cable.insulation)} °C${buried}; computed from the share of the capacity that the load takes.`;
+      }),
+    }),
+  ],
+});

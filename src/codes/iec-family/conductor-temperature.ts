@@ -9,6 +9,13 @@ export const temperatureAtPartialLoad = /* @__PURE__ */ formula({
   expression:
     'ambientTemperature + (designCurrent / (tabulatedCapacity * groupFactor))^2 * (operatingTemperature - reference)',
   constants: { reference: [30, '°C'] },
+  direction: {
+    designCurrent: 1,
+    tabulatedCapacity: -1,
+    groupFactor: -1,
+    ambientTemperature: 1,
+    operatingTemperature: 1,
+  },
   compute: (v) =>
     v.ambientTemperature +
     (v.designCurrent / (v.tabulatedCapacity * v.groupFactor)) ** 2 * (v.operatingTemperature - 30),
@@ -29,6 +36,7 @@ export const temperatureAtShareOfCapacity = /* @__PURE__ */ formula({
   inputs: ['designCurrent', 'capacity', 'ambientTemperature', 'operatingTemperature'],
   output: 'conductorTemperature',
   expression: 'ambientTemperature + (designCurrent / capacity)^2 * (operatingTemperature - ambientTemperature)',
+  direction: { designCurrent: 'either', capacity: 'either', ambientTemperature: 'either', operatingTemperature: 1 },
   compute: (v) =>
     v.ambientTemperature + (v.designCurrent / v.capacity) ** 2 * (v.operatingTemperature - v.ambientTemperature),
   valid: { capacity: { above: 0 } },
@@ -70,6 +78,13 @@ export const dropCorrectionGroupFull = /* @__PURE__ */ formula({
   expression:
     '(beta + operatingTemperature - (ambientFactor^2 * groupFactor^2 - designCurrent^2 / tabulatedCapacity^2) * (operatingTemperature - reference)) / (beta + operatingTemperature)',
   constants: { beta: [230, 'K'], reference: [30, '°C'] },
+  direction: {
+    ambientFactor: -1,
+    groupFactor: -1,
+    designCurrent: 1,
+    tabulatedCapacity: -1,
+    operatingTemperature: 'either',
+  },
   compute: (v) =>
     (230 +
       v.operatingTemperature -
@@ -90,6 +105,7 @@ export const dropCorrectionAtTemperature = /* @__PURE__ */ formula({
   output: 'temperatureCorrection',
   expression: '(beta + conductorTemperature) / (beta + operatingTemperature)',
   constants: { beta: [230, 'K'] },
+  direction: { conductorTemperature: 1, operatingTemperature: -1 },
   compute: ({ conductorTemperature, operatingTemperature }) =>
     (230 + conductorTemperature) / (230 + operatingTemperature),
   source: {

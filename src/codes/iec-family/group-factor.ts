@@ -1,170 +1,178 @@
-import {
-  type Axis,
-  factValue,
-  isMissing,
-  type Known,
-  type Missing,
-  missing,
-  type Sheet,
-  type Table,
-} from '../../core/index.js';
-import type { Cable, GroupArrangement, Stretch } from '../../installation/index.js';
+import { by, choose, derive, type Line, open, orElse, set, when } from '../../calculation/index.js';
+import { type Fact, known, missing, type Table, unknown } from '../../core/index.js';
+import type { Group } from '../../installation/index.js';
 import { tableManyCores } from '../../products/vde0298/tables/4-many-cores.js';
 import { type Ratio, ratio } from '../../units/index.js';
-import { groupWithCores, groupWithDrum, unequalGroupFactor } from './capacity.js';
-import { isBuried, noFactor } from './rating-tables.js';
+import { unequalGroupFactor } from './capacity.js';
+import type { directFactors, ductFactors, singleCoreTrayFactors, trayFactors } from './factor-forms.js';
+import { ofCircuit, ofSection, type SectionPlace } from './places.js';
 
-/** Cables that lie in air without trays of their own. */
-export type TouchingArrangement = Exclude<GroupArrangement, 'direct-in-ground' | 'ducts-in-ground'>;
+type Factors<F extends { readonly axes: readonly unknown[] }> = Table<
+  F['axes'] extends infer A extends Table['axes'] ? A : never,
+  'groupFactor'
+>;
 
-/** A table of group factors; what it has no label for, it says itself. */
-export type GroupTable = Table<readonly Axis[], 'groupFactor'>;
-
-/** What a wiring code says of groups: its tables, read with keys that the sheet has. */
-export interface GroupTables {
-  /** Cables on a surface, bunched or in a single layer; the number is written where a table is read with it. */
-  touching(sheet: Sheet, arrangement: TouchingArrangement, circuitsInGroup: () => Known<Ratio>): Known<Ratio>;
-  /** Cables direct in the ground, by clearance and circuits. */
-  readonly direct: GroupTable;
-  /** Multicore cables in buried ducts, by clearance and circuits. */
-  readonly ductsOfMulticore: GroupTable;
-  /** Single-core cables in buried ducts, by clearance and circuits. */
-  readonly ductsOfSingles: GroupTable;
-  /** Multicore cables on trays or ladders, by support, spacing, trays and circuits. */
-  readonly trays: GroupTable;
-  /** Three-phase circuits of single-core cables on trays or ladders, by formation, support, trays and circuits. */
-  readonly traysOfSingles: GroupTable;
-  /** Factor for cable on a drum, where the code has one. */
-  readonly drum?: (sheet: Sheet, drum: NonNullable<Stretch['drum']>) => Known<Ratio>;
+/** What a wiring code says of groups. */
+export interface GroupTables<T extends string, C extends string> {
+  /** Cables on a surface, bunched or in a single layer. */
+  readonly touching: Line<T, Ratio>;
+  /** Cables in a single layer under a ceiling. */
+  readonly ceiling: Line<C, Ratio>;
+  /** Cables direct in the ground. */
+  readonly direct: Factors<typeof directFactors>;
+  /** Multicore cables in buried ducts. */
+  readonly ductsOfMulticore: Factors<typeof ductFactors>;
+  /** Single-core cables in buried ducts. */
+  readonly ductsOfSingles: Factors<typeof ductFactors>;
+  /** Multicore cables on trays or ladders. */
+  readonly trays: Factors<typeof trayFactors>;
+  /** Three-phase circuits of single-core cables on trays or ladders. */
+  readonly traysOfSingles: Factors<typeof singleCoreTrayFactors>;
   /** Clause by which circuits below 30 % are left out. */
   readonly lightClause: string;
 }
 
-/** The printed clearance at or below a real one: the safe side. */
-function clearance(spacing: number | undefined, printed: readonly number[]): string {
-  const fits = printed.filter((p) => spacing !== undefined && spacing >= p).at(-1);
-  return fits === undefined ? 'touching' : `${fits} m`;
+/** What is said of the circuits beside a section. */
+function groupingOf({ circuit, section: { group } }: SectionPlace) {
+  if (!group) return (circuit.run.cable.parallel ?? 1) > 1 ? 'sets in parallel' : 'none';
+  if (group.unequal) return 'unequal';
+  // under a ceiling and on some trays one cable alone has a factor already
+  return group.tray || group.arrangement === 'single-layer-ceiling' ? 'tray or ceiling' : 'side by side';
 }
 
-/** Circuits beside a stretch, without those that carry too little to count. */
-function groupFactor(tables: GroupTables, sheet: Sheet, cable: Cable, stretch: Stretch, three: boolean): Known<Ratio> {
-  const { group } = stretch;
-  if (!group && (cable.parallel ?? 1) > 1)
-    return sheet.given(
-      'groupFactor',
+/** How they lie, as the tables have it. */
+function layOf({ circuit, section: { group } }: SectionPlace) {
+  const single = circuit.run.cable.construction === 'single-core';
+  const three = circuit.phases === 3;
+  switch (group?.arrangement) {
+    case 'direct-in-ground':
+      return 'direct';
+    case 'ducts-in-ground':
+      return single ? 'ducts, single-core' : 'ducts, multicore';
+    default: {
+      if (group?.tray && !single) return 'trays, multicore';
+      if (group?.tray && three) return 'trays, single-core';
+      if (single && (group?.tray || /tray|ladder/.test(group?.arrangement ?? '')))
+        return three ? 'trays not described' : 'single-core, one phase';
+      return group?.arrangement === 'single-layer-ceiling' ? 'ceiling' : 'touching';
+    }
+  }
+}
+
+/** Circuits that count: without those that carry too little. */
+function counted({ circuits, lightlyLoaded: light = 0 }: Group, clause: string): Fact<Ratio> {
+  const less = (n: number) => ratio(Math.max(1, n - light));
+  const by =
+    light > 0
+      ? { by: `${light} of them never above 30 % of their grouped rating, left out (${clause})` }
+      : circuits.state !== 'unknown' && circuits.by
+        ? { by: circuits.by }
+        : {};
+  switch (circuits.state) {
+    case 'known':
+      return { state: 'known', value: less(circuits.value), ...by };
+    case 'between':
+      return { state: 'between', least: less(circuits.least), most: less(circuits.most), ...by };
+    default:
+      return circuits;
+  }
+}
+
+/** The printed clearance at or below a real one: the safe side. */
+const clearance = (printed: readonly number[]) =>
+  ofSection(({ section: { group } }) => {
+    const fits = printed.filter((p) => group?.spacing !== undefined && group.spacing >= p).at(-1);
+    return (fits === undefined ? 'touching' : `${fits} m`) as '0.25 m';
+  });
+
+type Tray = NonNullable<Group['tray']>;
+const tray = <V>(read: (tray: Tray, place: SectionPlace) => V) =>
+  ofSection((place): V => read(place.section.group?.tray as Tray, place));
+
+/** Factor for the circuits beside a section, and the one for more than four loaded cores in the cable. */
+export const groupFactor = <T extends string, C extends string>(tables: GroupTables<T, C>) => {
+  const support = tray((t) => t.support);
+  const trays = tray((t) => String(t.trays) as '1');
+  const spacing = tray((t) => (t.spaced ? 'spaced' : 'touching'));
+  const formation = tray((t, { section }) => {
+    const lie = section.formation === 'flat-touching' ? 'flat' : 'trefoil';
+    return `${lie} ${t.spaced ? 'spaced' : 'touching'}` as 'flat touching';
+  });
+  const printed = choose('lay', {
+    touching: tables.touching,
+    ceiling: tables.ceiling,
+    direct: by(tables.direct, undefined, { clearance: clearance([0.125, 0.25, 0.5]) }),
+    'ducts, multicore': by(tables.ductsOfMulticore, undefined, { clearance: clearance([0.25, 0.5, 1]) }),
+    'ducts, single-core': by(tables.ductsOfSingles, undefined, { clearance: clearance([0.25, 0.5, 1]) }),
+    'trays, multicore': by(tables.trays, undefined, { support, spacing, trays }),
+    'trays, single-core': by(tables.traysOfSingles, undefined, { formation, support, trays }),
+    'trays not described': ofSection<Ratio>(({ section }) =>
       missing({
         kind: 'fact',
-        fact: `group of ${stretch.name}`,
+        fact: `trays of ${section.name}`,
+        obtain: 'see how many trays or ladders lie one above the other and how they are built',
+      }),
+    ),
+    'single-core, one phase': open({
+      kind: 'cell',
+      table: tables.traysOfSingles.id,
+      explain: `${tables.traysOfSingles.source.clause} lists three-phase circuits of single-core cables, not single-phase ones`,
+      source: tables.traysOfSingles.source,
+    }),
+  });
+  const alone = derive(['circuitsInGroup'], ({ circuitsInGroup }) => circuitsInGroup <= 1, {
+    direction: { circuitsInGroup: -1 },
+  });
+  const grouped = choose('grouping', {
+    none: set(ratio(1), 'no other circuit beside it'),
+    'sets in parallel': ofSection<Ratio>(({ section }) =>
+      missing({
+        kind: 'fact',
+        fact: `group of ${section.name}`,
         obtain:
           'conductors in parallel warm one another: say how they lie, each set counted as a circuit; 1 when far apart',
       }),
-    );
-  if (!group) return noFactor(sheet, 'groupFactor', 'no other circuit beside it');
-  const circuits = factValue(`circuits beside ${stretch.name}`, group.circuits);
-  const light = group.lightlyLoaded ?? 0;
-  const by =
-    light > 0
-      ? `${light} of them never above 30 % of their grouped rating, left out (${tables.lightClause})`
-      : undefined;
-  const counted: Known<Ratio> = isMissing(circuits) ? circuits : ratio(Math.max(1, circuits - light));
-  if (group.unequal) {
-    const groupedCircuits = sheet.given('groupedCircuits', counted, by);
-    return sheet.step(unequalGroupFactor, { groupedCircuits });
-  }
-  const alone = group.tray === undefined && group.arrangement !== 'single-layer-ceiling';
-  if (counted === 1 && alone) return noFactor(sheet, 'groupFactor', by ?? 'alone');
-  const count = () => sheet.given('circuitsInGroup', counted, by);
-  const single = cable.construction === 'single-core';
-  switch (group.arrangement) {
-    case 'direct-in-ground':
-      return read(sheet, tables.direct, { clearance: clearance(group.spacing, [0.125, 0.25, 0.5]) }, count());
-    case 'ducts-in-ground': {
-      const ducts = single ? tables.ductsOfSingles : tables.ductsOfMulticore;
-      return read(sheet, ducts, { clearance: clearance(group.spacing, [0.25, 0.5, 1]) }, count());
-    }
-    default: {
-      const { tray } = group;
-      if (tray && !single) {
-        const spacing = tray.spaced ? 'spaced' : 'touching';
-        return read(sheet, tables.trays, { support: tray.support, spacing, trays: String(tray.trays) }, count());
-      }
-      if (tray && three) {
-        const lie = stretch.formation === 'flat-touching' ? 'flat' : 'trefoil';
-        const formation = `${lie} ${tray.spaced ? 'spaced' : 'touching'}`;
-        return read(
-          sheet,
-          tables.traysOfSingles,
-          { formation, support: tray.support, trays: String(tray.trays) },
-          count(),
-        );
-      }
-      if (single && (group.tray || /tray|ladder/.test(group.arrangement)))
-        return sheet.given('groupFactor', singlesOnTray(tables, stretch, three));
-      return tables.touching(sheet, group.arrangement, count);
-    }
-  }
-}
-
-/** Reads a table by labels and the number of circuits. */
-function read(
-  sheet: Sheet,
-  table: GroupTable,
-  labels: Readonly<Record<string, string>>,
-  circuitsInGroup: Known<Ratio>,
-): Known<Ratio> {
-  const keys = Object.entries(labels).map(([name, label]) => [name, sheet.label(name, label)]);
-  return sheet.look(table, { ...Object.fromEntries(keys), circuitsInGroup });
-}
-
-/** Why single-core cables on a tray have no factor. */
-const singlesOnTray = (tables: GroupTables, stretch: Stretch, three: boolean): Missing =>
-  missing(
-    three
-      ? {
-          kind: 'fact',
-          fact: `trays of ${stretch.name}`,
-          obtain: 'see how many trays or ladders lie one above the other and how they are built',
-        }
-      : {
-          kind: 'cell',
-          table: tables.traysOfSingles.id,
-          explain: `${tables.traysOfSingles.source.clause} lists three-phase circuits of single-core cables, not single-phase ones`,
-          source: tables.traysOfSingles.source,
-        },
+    ),
+    unequal: by(unequalGroupFactor, undefined, { groupedCircuits: 'circuitsInGroup' }),
+    'tray or ceiling': printed,
+    'side by side': when(alone, set(ratio(1), 'alone'), printed),
+  });
+  const upTo10 = orElse(
+    derive(['conductorArea'], ({ conductorArea }) => conductorArea <= 10, { direction: { conductorArea: -1 } }),
+    set(true), // an area that is not known is missing in the capacity as well
   );
-
-/**
- * How the code's tables give the factor for the circuits beside a stretch, for more than four loaded cores in the cable
- * and for cable on a drum.
- */
-export const groupFactorOf =
-  (tables: GroupTables) =>
-  (sheet: Sheet, cable: Cable, stretch: Stretch, three: boolean): Known<Ratio> => {
-    let factor = groupFactor(tables, sheet, cable, stretch, three);
-    if (cable.loadedCores)
-      factor = sheet.step(groupWithCores, { groupFactor: factor, coresFactor: manyCores(sheet, cable, stretch) });
-    if (stretch.drum && tables.drum) {
-      const drumFactor = tables.drum(sheet, stretch.drum);
-      factor = sheet.step(groupWithDrum, { groupFactor: factor, drumFactor });
-    }
-    return factor;
-  };
-
-/** Factor for more than four loaded cores: in air, up to 10 mm². */
-function manyCores(sheet: Sheet, cable: Cable, stretch: Stretch): Known<Ratio> {
-  const loaded = factValue('loaded cores of the cable', cable.loadedCores ?? { state: 'unknown' });
-  if (!isMissing(loaded) && loaded <= 4) return sheet.given('coresFactor', ratio(1), 'not more than four loaded cores');
-  const area = factValue('area of the conductors', cable.area);
-  if (isBuried(stretch) || (!isMissing(area) && area > 10))
-    return sheet.given(
-      'coresFactor',
-      missing({
-        kind: 'cell',
-        table: tableManyCores.id,
-        explain: 'the factors for more than four loaded cores are for cables in air with conductors of up to 10 mm²',
-        source: tableManyCores.source,
+  const noCoresFactor = open({
+    kind: 'cell',
+    table: tableManyCores.id,
+    explain: 'the factors for more than four loaded cores are for cables in air with conductors of up to 10 mm²',
+    source: tableManyCores.source,
+  });
+  return {
+    circuit: {
+      loadedCores: ofCircuit(({ run }) => (run.cable.loadedCores ?? unknown()) as Fact<Ratio>, {
+        called: 'loaded cores of the cable',
       }),
-    );
-  const loadedCores = sheet.given('loadedCores', isMissing(loaded) ? loaded : ratio(loaded));
-  return sheet.look(tableManyCores, { loadedCores });
-}
+    },
+    sections: {
+      grouping: ofSection(groupingOf),
+      lay: ofSection(layOf),
+      arrangement: ofSection(({ section }) => section.group?.arrangement ?? missing()),
+      circuitsInGroup: ofSection(
+        ({ section }) => (section.group ? counted(section.group, tables.lightClause) : known(ratio(1))),
+        { called: ({ section }) => `circuits beside ${section.name}` },
+      ),
+      coresFactor: when(
+        orElse(
+          derive(['loadedCores'], ({ loadedCores }) => loadedCores <= 4, { direction: { loadedCores: -1 } }),
+          set(false),
+        ),
+        set(ratio(1), 'not more than four loaded cores'),
+        when('buried', noCoresFactor, when(upTo10, by(tableManyCores), noCoresFactor)),
+      ),
+    },
+    grouped,
+  };
+};
+
+/** Whether more than four cores of one cable carry load together. */
+export const manyCores = () => ofSection(({ circuit }) => circuit.run.cable.loadedCores !== undefined);

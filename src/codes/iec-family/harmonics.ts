@@ -1,18 +1,34 @@
-import { type Fact, isMissing, type Known, type Sheet } from '../../core/index.js';
-import type { Amperes, Ratio } from '../../units/index.js';
+import { by, choose, derive, orElse, set } from '../../calculation/index.js';
+import { unknown } from '../../core/index.js';
+import type { CircuitPlace } from '../wiring-code.js';
 import { harmonicCurrentOfLine, harmonicCurrentOfNeutral, neutralOfThirdHarmonics } from './capacity.js';
 import { tableE521 } from './e52-1.js';
+import { ofCircuit } from './places.js';
+
+/** Whether a circuit has three phases and a neutral: harmonics add up in it. */
+export const withNeutral = ({ phases, run }: CircuitPlace) => phases === 3 && run.cable.cores >= 4;
 
 /**
- * Writes the current from which a four- or five-core cable is chosen with third harmonics: by its lines up to 33 %, by
- * its neutral above.
+ * The current from which a four- or five-core cable is chosen with third harmonics: by its lines up to 33 %, by its
+ * neutral above.
  */
-export function writeHarmonics(sheet: Sheet, designCurrent: Known<Amperes>, content: Fact<Ratio>): Known<Amperes> {
-  const thirdHarmonic = sheet.given('thirdHarmonic', content);
-  const byLine = isMissing(thirdHarmonic) || tableE521.find({ chosenBy: 'line', thirdHarmonic }) !== undefined;
-  const chosenBy = sheet.label('chosenBy', byLine ? 'line' : 'neutral', 'the one that the table has a factor for');
-  const harmonicFactor = sheet.look(tableE521, { chosenBy, thirdHarmonic });
-  if (byLine) return sheet.step(harmonicCurrentOfLine, { designCurrent, harmonicFactor });
-  const harmonicNeutralCurrent = sheet.step(neutralOfThirdHarmonics, { designCurrent, thirdHarmonic });
-  return sheet.step(harmonicCurrentOfNeutral, { harmonicNeutralCurrent, harmonicFactor });
-}
+export const thirdHarmonics = () => ({
+  harmonicsKnown: ofCircuit(({ run }) => run.thirdHarmonic !== undefined && run.thirdHarmonic.state !== 'unknown'),
+  // a content that is asked for and not known leaves open what the cable is chosen for
+  harmonicsCount: ofCircuit((c) => withNeutral(c) && c.run.thirdHarmonic !== undefined),
+  thirdHarmonic: ofCircuit(({ run }) => run.thirdHarmonic ?? unknown()),
+  chosenBy: orElse(
+    derive(
+      ['thirdHarmonic'],
+      ({ thirdHarmonic }) => (tableE521.find({ chosenBy: 'line', thirdHarmonic }) === undefined ? 'neutral' : 'line'),
+      { direction: { thirdHarmonic: 1 } },
+    ),
+    set('line'),
+  ),
+  harmonicFactor: by(tableE521),
+  harmonicNeutralCurrent: by(neutralOfThirdHarmonics),
+  harmonicCurrent: choose('chosenBy', {
+    line: by(harmonicCurrentOfLine),
+    neutral: by(harmonicCurrentOfNeutral),
+  }),
+});

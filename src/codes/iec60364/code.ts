@@ -1,15 +1,14 @@
 import { type Gap, missing, type Source } from '../../core/index.js';
 import { CalculationError, volts } from '../../units/index.js';
 import { closedRule } from '../iec-family/closed-rules.js';
-import { terminalTemperatureRule } from '../iec-family/conductor-size.js';
-import { coordinationRule } from '../iec-family/coordination.js';
 import { type DropFigures, voltageDropRule } from '../iec-family/drop-rule.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
-import { type Aspect, aspects, type Rule, type WiringCode } from '../wiring-code.js';
+import { aspects, type WiringCode } from '../wiring-code.js';
 import { annexGDropRate } from './annex-g.js';
-import { iecRatingTables, iecSizesFor } from './rating-tables.js';
+import { calculator } from './contents.js';
+import { iecSizesFor } from './rating-tables.js';
 
 const edition = '2009';
 
@@ -42,12 +41,10 @@ const gap: Gap = {
 
 const notEntered: Source = { document: 'IEC 60364', provenance: 'memory', note: 'text not available' };
 
-const open = (): Readonly<Partial<Record<Aspect, Rule>>> => ({
-  coordination: coordinationRule(iecRatingTables),
+const open = (): Readonly<Partial<WiringCode['rules']>> => ({
+  coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
   'voltage-drop': voltageDropRule(dropFigures),
-  'terminal-temperature': terminalTemperatureRule(
-    'terminals count as made for 70 °C unless their maker says otherwise, IEC 60364-5-52:2009 523.1, from memory',
-  ),
+  'terminal-temperature': { finds: [] },
 });
 
 /**
@@ -90,5 +87,6 @@ export function iec60364(wanted: string): WiringCode {
     rules: Object.fromEntries(
       aspects.map((a) => [a, rules[a] ?? closedRule(a, 'IEC 60364', notEntered, gap)]),
     ) as unknown as WiringCode['rules'],
+    calculator: calculator(),
   };
 }

@@ -17,6 +17,17 @@ export const cableTerms = {
   tabulatedCapacity: { symbol: 'I_t', unit: 'A', above: 0, words: 'tabulated current-carrying capacity' },
   /** Tabulated capacity that the circuit requires I_t,min, A, 0 and up. */
   requiredCapacity: { symbol: 'I_t,min', unit: 'A', least: 0, words: 'tabulated capacity that the circuit requires' },
+  /** Tabulated capacity that the load alone requires I_t,b, A, 0 and up. */
+  requiredByLoad: { symbol: 'I_t,b', unit: 'A', least: 0, words: 'tabulated capacity that the load alone requires' },
+  /** Tabulated capacity that one circuit in overload requires I_t,n, A, 0 and up. */
+  requiredByOverload: {
+    symbol: 'I_t,n',
+    unit: 'A',
+    least: 0,
+    words: 'tabulated capacity that one circuit in overload requires',
+  },
+  /** Share of the capacity that is required I_t,min/I_t, 1, 0 and up. */
+  capacityUse: { symbol: 'I_t,min/I_t', unit: '1', least: 0, words: 'share of the capacity that is required' },
   /** Rating factor for ambient temperature C_a, 1, above 0. */
   ambientFactor: { symbol: 'C_a', unit: '1', above: 0, words: 'rating factor for ambient temperature' },
   /** Rating factor for grouping C_g, 1, above 0. */
@@ -243,6 +254,14 @@ export const cableTerms = {
     least: 30,
     most: 250,
     words: 'largest conductor temperature that the terminals allow',
+  },
+  /** Temperature of the conductor where it is hottest θ_max, °C, -60 to 1200. */
+  hottestConductor: {
+    symbol: 'θ_max',
+    unit: '°C',
+    least: -60,
+    most: 1200,
+    words: 'temperature of the conductor where it is hottest',
   },
   /** Smallest permitted conductor area S_min, mm², above 0. */
   minimumArea: { symbol: 'S_min', unit: 'mm²', above: 0, words: 'smallest permitted conductor area' },

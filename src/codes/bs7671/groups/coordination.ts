@@ -1,0 +1,249 @@
+import {
+  by,
+  choose,
+  chosen,
+  compare,
+  derive,
+  each,
+  open,
+  orElse,
+  same,
+  set,
+  when,
+} from '../../../calculation/index.js';
+import { type Known, missing, type Table } from '../../../core/index.js';
+import { type Amperes, amperes, metres, ratio } from '../../../units/index.js';
+import * as checks from '../../iec-family/capacity.js';
+import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
+import {
+  checksOfLoad,
+  checksOfSection,
+  governingSection,
+  inParallel,
+  loadAndDevice,
+  surroundings,
+} from '../../iec-family/coordination.js';
+import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
+import { ofSection } from '../../iec-family/places.js';
+import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
+import { bsMethod, capacityTableFor, leastOfFlexible, noTable, readCapacity } from '../cable-tables.js';
+import * as appendix4 from '../tables/index.js';
+
+/** What a table does not print, as a gap. */
+const notPrinted = ({ id, source }: Pick<Table, 'id' | 'source'>, explain: string) =>
+  open({ kind: 'cell', table: id, explain, source });
+
+/** The table of capacities for the cable, and what it is read by. BS 7671 Appendix 4, Tables 4D to 4J. */
+const tabulatedCapacity = () => {
+  const one = choose('capacityTable', {
+    ...readCapacity(),
+    none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
+  });
+  return {
+    circuit: {
+      cord: orElse(
+        derive(
+          ['cable', 'conductorArea'],
+          (v) => v.cable.construction === 'flexible' && v.conductorArea < leastOfFlexible,
+          {
+            direction: { conductorArea: -1 },
+          },
+        ),
+        set(false),
+      ),
+      capacityTable: derive(
+        ['cable', 'cord', 'loaded'],
+        ({ cable, cord, loaded }) => capacityTableFor(cable, cord, loaded)?.id ?? 'none',
+      ),
+    },
+    sections: {
+      listedMethod: derive(['method'], ({ method }) => bsMethod(method)),
+      laid: ofSection(({ section }) => section.formation ?? 'not stated'),
+      formation: derive(['listedMethod', 'loaded', 'laid'], ({ listedMethod: method, loaded, laid }) => {
+        if (method === 'A' || method === 'B') return 'enclosed';
+        if (method === 'C') return loaded === '2' ? 'flat-touching' : 'flat-or-trefoil';
+        return laid !== 'not stated' ? laid : loaded === '2' ? 'flat-touching' : 'trefoil';
+      }),
+      tabulatedCapacity: when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one),
+    },
+  };
+};
+
+/** Factor C_a: of flexible cables none is taken above the reference where none is printed. BS 7671 Tables 4B1, 4B2, 4F. */
+const ambientFactor = () => {
+  const reference = set(ratio(1), 'not above 30 °C, for which the table of capacity is');
+  const others = 'the factors entered above 30 °C are those of the 90 °C cables of Table 4F2A';
+  const above = derive(['ambientTemperature'], ({ ambientTemperature }) => ambientTemperature > 30, {
+    direction: { ambientTemperature: 1 },
+  });
+  return {
+    ambientTable: derive(['cable', 'cord', 'buried'], ({ cable, cord, buried }) => {
+      if (cable.construction === 'flexible' && !buried)
+        return cord ? 'cord' : cable.insulation === 'thermosetting-90' ? 'flexible, 90 °C' : 'flexible, 60 °C';
+      return cable.insulation === 'thermosetting-60' ? 'none' : buried ? 'ground' : 'air';
+    }),
+    ambientFactor: choose('ambientTable', {
+      air: by(appendix4.table4B1),
+      ground: by(appendix4.table4B2),
+      none: notPrinted(appendix4.table4B1, 'Table 4B1 has no column for 60 °C insulation'),
+      'flexible, 90 °C': when(above, by(appendix4.table4FAmbient), reference),
+      'flexible, 60 °C': when(above, notPrinted(appendix4.table4FAmbient, others), reference),
+      cord: when(above, notPrinted(appendix4.table4F3A, others), reference),
+    }),
+  };
+};
+
+/** Factor C_g. BS 7671 Tables 4C1 to 4C5 and the notes of Tables 4F. */
+const grouping = () => {
+  const { circuit, sections, grouped } = groupFactor({
+    touching: by(appendix4.table4C1),
+    ceiling: notPrinted(appendix4.table4C1, 'Table 4C1, as entered here, has no row for cables under a ceiling'),
+    direct: appendix4.table4C2,
+    ductsOfMulticore: appendix4.table4C3Multicore,
+    ductsOfSingles: appendix4.table4C3SingleCore,
+    trays: appendix4.table4C4,
+    traysOfSingles: appendix4.table4C5,
+    lightClause: 'BS 7671 523.5',
+  });
+  const factor = when(manyCores(), by(checks.groupWithCores, undefined, { groupFactor: grouped }), grouped);
+  return {
+    circuit,
+    sections: {
+      ...sections,
+      drum: ofSection(({ section }) => section.drum ?? missing()),
+      drumFactor: by(appendix4.table4FDrum),
+      groupFactor: when(
+        ofSection(({ section }) => section.drum !== undefined),
+        by(checks.groupWithDrum, undefined, { groupFactor: factor }),
+        factor,
+      ),
+    },
+  };
+};
+
+/** Factor C_i. BS 7671 523.9, Table 52.2. */
+const insulationFactor = () => ({
+  ...thermalInsulation(/^(A[12]?|10[0-3])$/),
+  insulationFactor: choose('insulationCounts', {
+    none: set(ratio(1), 'no thermal insulation around the cable'),
+    'in the method': set(ratio(1), 'the reference method already contains the insulation'),
+    'by a factor': when(
+      uninsulated(),
+      set(ratio(1), 'no length in thermal insulation'),
+      when(
+        derive(['conductorArea'], ({ conductorArea }) => conductorArea > 10, { direction: { conductorArea: 1 } }),
+        notPrinted(appendix4.table52_2, 'Table 52.2 is for conductors of up to 10 mm²'),
+        by(appendix4.table52_2, '523.9', {
+          insulatedLength: derive(['insulatedLength'], (v) => metres(Math.min(v.insulatedLength, 0.5)), {
+            by: 'from 0.5 m up the factor stays the same (523.9)',
+            direction: { insulatedLength: 1 },
+          }),
+        }),
+      ),
+    ),
+  }),
+});
+
+/** Multiples of the rated current at which a device operates within its conventional time. */
+const conventionalMultiple = () => {
+  const breaker = set(ratio(1.45), 'EN 60898: conventional tripping current 1.45 I_n');
+  const fuse = set(ratio(1.45), 'fuse in its enclosure counts as 1.45 I_n, BS 7671 433.1.202, from memory');
+  const notEntered = (standard: string) =>
+    open({
+      kind: 'fact',
+      fact: `conventional operating current of a device to ${standard}`,
+      obtain: 'the product standard',
+    });
+  return choose(
+    derive(['deviceKind'], ({ deviceKind }) => deviceKind.standard),
+    {
+      'EN 60898': breaker,
+      'EN 61009': breaker,
+      'BS 88-2': fuse,
+      'BS 88-3': fuse,
+      'BS 1361': fuse,
+      'BS 3036': set(ratio(2), 'BS 3036: fusing factor 2'),
+      'BS 1362': notEntered('BS 1362'),
+      'BS 3871': notEntered('BS 3871'),
+    },
+  );
+};
+
+/** Load, device and cable are coordinated over every section. BS 7671 433.1, Appendix 4. */
+export const coordination = () => {
+  const tabulated = tabulatedCapacity();
+  const group = grouping();
+  const ofSections = checksOfSection(checks);
+  return {
+    circuit: {
+      ...loadAndDevice(),
+      ...tabulated.circuit,
+      ...group.circuit,
+      fuseFactor: when(
+        derive(['deviceKind'], ({ deviceKind }) => deviceKind.standard === 'BS 3036'),
+        set(ratio(0.725), 'BS 3036 overload device, BS 7671 433.1.202'),
+        set(ratio(1), 'no semi-enclosed fuse'),
+      ),
+      conventionalMultiple: conventionalMultiple(),
+      // behind a device whose rating is not known it counts as any other circuit
+      ringRule: when(
+        'ring',
+        orElse(
+          derive(['deviceRating'], ({ deviceRating }) => deviceRating === 30 || deviceRating === 32),
+          set(false),
+        ),
+        set(false),
+      ),
+      ringCapacity: set(amperes(20), 'BS 7671 433.1.204, ring final circuit behind 30 A or 32 A'),
+      ...governingSection(),
+    },
+    sections: {
+      ...tabulated.sections,
+      ...ambientFactor(),
+      ...group.sections,
+      ...insulationFactor(),
+      ...soilFactor(
+        appendix4.table4B3,
+        ofSection(({ section }) => (section.containment === 'duct' ? 'ducts' : 'direct')),
+      ),
+      capacity: by(checks.capacityAsInstalled, 'Appendix 4, 5'),
+      conductorTemperature: by(temperatureAtShareOfCapacity, undefined, {
+        // no part of a ring is to carry more than its capacity for long
+        designCurrent: when(
+          'harmonicsCount',
+          same('harmonicCurrent'),
+          when('ringRule', by(checks.ringSectionLoad, '433.1.204'), same('designCurrent')),
+        ),
+        ambientTemperature: surroundings(),
+      }),
+      deviceFactor: when(
+        'buried',
+        set(ratio(0.9), 'in the ground with overload protection, BS 7671 Appendix 4, 5.1'),
+        set(ratio(1), 'not in the ground'),
+      ),
+      overloads: ofSection(({ section }) => section.group?.overloads ?? 'simultaneous'),
+      requiredByLoad: by(checks.requiredForLoad, 'Appendix 4, 5.1.2'),
+      requiredByOverload: by(checks.requiredNotTogether, 'Appendix 4, 5.1.2'),
+      requiredCapacity: choose('overloads', {
+        simultaneous: by(checks.requiredForOverload, 'Appendix 4, 5.1'),
+        'not-simultaneous': by(checks.largerRequirement, 'Appendix 4, 5.1.2'),
+      }),
+      overloadLimit: by(checks.overloadLimitOf, '433.1.1 (iii)'),
+      capacityUse: when(
+        'ringRule',
+        by(checks.capacityUseOf, undefined, { requiredCapacity: 'ringCapacity', tabulatedCapacity: 'capacity' }),
+        by(checks.capacityUseOf),
+      ),
+    },
+    checks: [
+      ...checksOfLoad(checks),
+      each('sections', [
+        ofSections.insulation,
+        chosen('ringRule', {
+          true: [compare(checks.ringCarriesEnough, { because: 'sectionName' })],
+          false: [...ofSections.overload, chosen('overloads', { simultaneous: [ofSections.conventional] })],
+        }),
+      ]),
+    ],
+  };
+};

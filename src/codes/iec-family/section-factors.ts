@@ -1,0 +1,65 @@
+import { by, derive, type Line, orElse, set, when } from '../../calculation/index.js';
+import { type Known, missing, type Table, unknown } from '../../core/index.js';
+import { metres, type Ratio, ratio } from '../../units/index.js';
+import type { soilFactors } from './factor-forms.js';
+import { ofSection } from './places.js';
+
+/** Largest depth for which the figures of cables in the ground are, m. */
+const deepest = 0.8;
+
+/**
+ * Factor for the soil around cables in the ground: deeper than 0.8 m they carry less than the tables say, and the
+ * factors for it are not entered.
+ */
+export const soilFactor = <N extends string>(
+  table: Table<(typeof soilFactors)['axes'], 'soilFactor'>,
+  laying: Line<N, 'ducts' | 'direct'>,
+) => ({
+  depth: when(
+    ofSection(({ section }) => section.depth !== undefined),
+    ofSection(({ section }) => section.depth ?? unknown(), { called: ({ section }) => `depth of ${section.name}` }),
+    set(metres(deepest), 'not stated; the figures hold down to it'),
+  ),
+  soilResistivity: ofSection(
+    ({ section }) => section.soilResistivity ?? unknown('assume 2.5 K·m/W by stating it, or have the soil measured'),
+  ),
+  laying,
+  soilFactor: when(
+    'buried',
+    when(
+      derive(['depth'], ({ depth }) => depth <= deepest, { direction: { depth: -1 } }),
+      by(table),
+      derive(
+        ['depth'],
+        ({ depth }): Known<Ratio> =>
+          missing({
+            kind: 'cell',
+            table: table.id,
+            explain: `the figures for cables in the ground hold down to ${deepest} m; factors for greater depth, here ${depth} m, are not entered`,
+            source: table.source,
+          }),
+      ),
+    ),
+    set(ratio(1), 'not in the ground'),
+  ),
+});
+
+/** Whether and how thermal insulation around the cable counts. */
+export const thermalInsulation = (containedBy: RegExp) => ({
+  insulatedLength: ofSection(({ section }) => section.insulated ?? unknown(), {
+    called: ({ section }) => `insulated length of ${section.name}`,
+  }),
+  insulationCounts: ofSection(({ section: { method, insulated } }) =>
+    method.state === 'known' && containedBy.test(method.value)
+      ? 'in the method'
+      : insulated === undefined
+        ? 'none'
+        : 'by a factor',
+  ),
+});
+/** Whether the length in thermal insulation is none; one that is not known counts as some. */
+export const uninsulated = () =>
+  orElse(
+    derive(['insulatedLength'], ({ insulatedLength }) => insulatedLength === 0, { direction: { insulatedLength: -1 } }),
+    set(false),
+  );
