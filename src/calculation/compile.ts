@@ -25,7 +25,7 @@ import {
   type Scopes,
   type Stale,
   type Thing,
-  thingsBelow,
+  thingsOf,
   valueAt,
 } from './lists.js';
 import {
@@ -539,9 +539,13 @@ export function procedureResult(procedure: Procedure, input: unknown): unknown {
   }
 }
 
-const counted = (t: Thing, below: List, among: ((place: never) => boolean) | undefined): readonly Thing[] => {
-  const things = thingsBelow(t, below);
-  return among ? things.filter((x) => among(x.place as never)) : things;
+const counted = (
+  t: Thing,
+  list: List,
+  among: ((place: never, here: never) => boolean) | undefined,
+): readonly Thing[] => {
+  const things = thingsOf(t, list);
+  return among ? things.filter((x) => among(x.place as never, t.place as never)) : things;
 };
 
 function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evaluate {
@@ -549,6 +553,11 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
     return (t) => {
       const all = counted(t, entry.list, how.among).map((x) => valueAt(x, entry));
       return all.includes(true) || (all.some(isMissing) ? missingOf(all) : false);
+    };
+  if (how.how === 'list')
+    return (t) => {
+      const all = counted(t, entry.list, how.among).map((x) => plain(entry.name, valueAt(x, entry)));
+      return all.some(isMissing) ? missingOf(all) : all;
     };
   const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
   return (t) => {

@@ -15,7 +15,8 @@ import type {
   ReferenceMethod,
   Stretch,
 } from '../installation/index.js';
-import type { Amperes } from '../units/index.js';
+import type { FourWireSection } from '../physics/index.js';
+import type { Amperes, Metres, Ohms, Volts } from '../units/index.js';
 
 /**
  * Facts of a circuit that are words or small data, by name, as the roles of the vocabulary are quantities by name. Lines
@@ -161,6 +162,58 @@ export interface Labels {
   earthReturn: 'protective conductor' | 'armour' | 'armour and conductor';
   /** Way by which the current of a fault returns to the source. */
   wayBack: 'neutral' | 'earth';
+  /** Whether a circuit is wired as single- or three-phase, as the tables of drop have it. */
+  phaseSystem: 'single-phase' | 'three-phase';
+  /** How single-core cables lie, as the tables of drop have it. */
+  dropFormation: 'enclosed' | 'flat-touching' | 'trefoil' | 'spaced';
+  /** How the drop per ampere and metre is put together: as tabulated, at a power factor, or at any. */
+  rateKind: 'as tabulated' | 'at a power factor' | 'at the worst angle';
+  /** Whether the tabulated drop has its resistive and reactive parts for the size. */
+  rateInParts: boolean;
+  /** How the drop is corrected for the temperature of the conductor. */
+  dropCorrection: 'none' | 'neighbours-at-full-load' | 'group-at-same-load';
+  /** Whether several conductors in parallel make each conductor of a run. */
+  inParallel: boolean;
+  /** Whether the current of the line alone gives the drop of a run: one line, or all loaded alike. */
+  lineAlone: boolean;
+  /** Whether loads are tapped along a run. */
+  tapped: boolean;
+  /** Name of a line that is followed, with those that are loaded as it is. */
+  lineName: string;
+  /** Names of the runs of the way, from the origin. */
+  wayNames: readonly string[];
+  /** Drop of each run on the line that is followed. */
+  dropSteps: readonly Volts[];
+  /** What each run adds to the drop. */
+  dropAlong: readonly { readonly run: string; readonly drop: Volts }[];
+  /** Resistance and reactance of a conductor of each run, and its length, from the origin. */
+  wayResistances: readonly Ohms[];
+  /** The same of reactances. */
+  wayReactances: readonly Ohms[];
+  /** The same of lengths. */
+  wayLengths: readonly Metres[];
+  /** The way as a network with what each run and each tap draws. */
+  dropNetwork: { readonly sections: readonly FourWireSection[]; readonly section: number };
+  /** What the runs of the way draw when a line is followed. */
+  lineDraws: readonly unknown[];
+  /** Place of the line that is followed: 0 for L1. */
+  followedPlace: 0 | 1 | 2;
+  /** Whether a network is considered in the other phase sequence. */
+  reversedSequence: boolean;
+  /** Several lines have a drop, and the worst is named. */
+  severalLines: boolean;
+  /** The line with the largest drop, and those with the smallest and the largest voltage. */
+  worstLine: string;
+  /** The same. */
+  lowestLine: string;
+  /** The same. */
+  highestLine: string;
+  /** Whether the circuit feeds a point with a device that watches the voltage between line and neutral. */
+  windowed: boolean;
+  /** Whether the circuit feeds lighting among others. */
+  feedsLighting: boolean;
+  /** Who sets the limit of the drop. */
+  dropLimitBy: 'the code' | 'the user';
   /** How a cable is built, as the table of protective conductors in flat cable has it. */
   construction: CableConstruction;
   /** Whether the circuit has one line conductor. */

@@ -45,12 +45,14 @@ export type How =
       readonly procedure: Procedure;
       readonly needs: readonly string[];
       input(values: never): unknown;
+      /** What it makes of its needs, by role, for the sheet. */
+      writes?(input: never): readonly (readonly [role: Name, value: number, by: string])[];
     }
   | {
       readonly kind: 'gather';
-      readonly how: 'sum' | 'smallest' | 'largest' | 'any';
+      readonly how: 'sum' | 'smallest' | 'largest' | 'any' | 'list';
       readonly of: string;
-      among?(thing: never): boolean;
+      among?(thing: never, here: never): boolean;
       readonly empty?: unknown;
     }
   | {
@@ -58,7 +60,7 @@ export type How =
       readonly how: 'smallest' | 'largest';
       readonly of: string;
       readonly take: string;
-      among?(thing: never): boolean;
+      among?(thing: never, here: never): boolean;
     }
   | { readonly kind: 'choose'; readonly on: Part; readonly of: Readonly<Record<string, Line>> }
   | { readonly kind: 'same'; readonly as: string }
@@ -176,21 +178,28 @@ export const run = <In, O extends Name, const N extends readonly string[]>(
   procedure: Procedure<In, O>,
   needs: N,
   input: (values: Values<N[number]>) => NoInfer<In>,
-  clause?: string,
+  writes?: (input: In) => readonly (readonly [role: Name, value: number, by: string])[],
 ): Line<N[number], Vocabulary[O]> =>
-  line({ kind: 'run', procedure: procedure as unknown as Procedure, needs, input: input as never }, clause);
+  line({
+    kind: 'run',
+    procedure: procedure as unknown as Procedure,
+    needs,
+    input: input as never,
+    ...(writes ? { writes: writes as never } : {}),
+  });
 
 type InList<F> = F extends `${string}/${infer R}` ? (R extends keyof Entries ? Entries[R] : unknown) : never;
-interface Gathered<P> {
-  readonly among?: (thing: P) => boolean;
+interface Gathered<P, H> {
+  /** Which things count, by their places; `here` is the thing that gathers. */
+  readonly among?: (thing: P, here: H) => boolean;
   readonly empty?: unknown;
   readonly clause?: string;
 }
 const gather =
   (how: 'sum' | 'smallest' | 'largest') =>
-  <const F extends `${string}/${string}`, P = never>(
+  <const F extends `${string}/${string}`, P = never, H = never>(
     of: F,
-    { clause, ...about }: Gathered<P> = {},
+    { clause, ...about }: Gathered<P, H> = {},
   ): Line<F, InList<F>> =>
     line({ kind: 'gather', how, of, ...(about as object) }, clause);
 /** The sum over the things of a list below, `list/entry`; 0 over none. */
@@ -199,6 +208,12 @@ export const sum = /* @__PURE__ */ gather('sum');
 export const smallest = /* @__PURE__ */ gather('smallest');
 /** The largest over the things of a list below. */
 export const largest = /* @__PURE__ */ gather('largest');
+/** The entries of the things of a list, in order, for a procedure; missing where one of them is. */
+export const listOf = <const F extends `${string}/${string}`, P = never, H = never>(
+  of: F,
+  among?: (thing: P, here: H) => boolean,
+): Line<F, readonly InList<F>[]> =>
+  line({ kind: 'gather', how: 'list', of, ...(among ? { among: among as never } : {}) });
 
 /** Whether a condition holds for any of the things of a list below. */
 export const any = <const F extends `${string}/${string}`>(of: F): Line<F, boolean> =>

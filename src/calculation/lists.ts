@@ -116,11 +116,16 @@ export function thingOf(thing: Thing, list: List): Thing {
   return at;
 }
 
-/** The things whose entries a line of a thing draws on: itself or one above, or all of a list below. */
-export const thingsOf = (thing: Thing, list: List): readonly Thing[] => {
+const isBelow = (list: List, above: List): boolean =>
+  list.above !== undefined && (list.above === above || isBelow(list.above, above));
+
+/** The things whose entries a line of a thing draws on: itself or one above, or all of a list below it or beside it. */
+export function thingsOf(thing: Thing, list: List): readonly Thing[] {
   for (let at: List | undefined = thing.list; at; at = at.above) if (at === list) return [thingOf(thing, list)];
-  return thingsBelow(thing, list);
-};
+  let at = thing;
+  while (!isBelow(list, at.list)) at = at.above as Thing;
+  return thingsBelow(at, list);
+}
 
 /** Lines that no longer hold, and their places by list. */
 export interface Stale {

@@ -100,10 +100,11 @@ export class Writer {
       }
       const line = lineOf(id, thing, placed, node, value);
       if (!line) return;
+      const made = madeOf(thing, node);
       if (how.kind === 'run') draw(thing, node);
       const last = blocks.at(-1);
-      if (last?.thing === thing && last.title === undefined) last.lines.push(line);
-      else blocks.push({ thing, lines: [line] });
+      if (last?.thing === thing && last.title === undefined) last.lines.push(...made, line);
+      else blocks.push({ thing, lines: [...made, line] });
     };
     const walk = (thing: Thing): void => {
       for (const placed of thing.list.byName.values()) write(thing, placed);
@@ -164,18 +165,8 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
       return { ...writeLine({ kind: 'step', formula: how.by, values, value: plain }, new Map()), ...own, ids };
     }
     case 'run': {
-      const sources = Object.fromEntries(
-        how.needs.map((n, i) => [
-          n,
-          (thingsOf(thing, (from[i] as Placed).list)[0] as Thing).values[(from[i] as Placed).index],
-        ]),
-      );
-      const gone = Object.values(sources).some((v) => isMissing(v) || v instanceof Span);
-      const input = gone ? { missing: [] } : how.input(sources as never);
-      return {
-        ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, new Map()),
-        ...own,
-      } as SheetLine;
+      const input = inputOf(thing, { line, from }) ?? { missing: [] };
+      return { ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, new Map()), ...own };
     }
     case 'at': {
       const take = from[1] as Placed;
@@ -184,10 +175,12 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
       return { kind: 'same', name, from: id(which, take), ...own, ...outcome(name, plain) };
     }
     case 'gather': {
-      if (!role || how.how === 'any' || typeof value === 'string') break;
+      if (!role || how.how === 'any' || how.how === 'list' || typeof value === 'string') break;
       const entry = from[0] as Placed;
       const parts = thingsOf(thing, entry.list).filter(
-        (t) => (!how.among || how.among(t.place as never)) && typeof t.values[entry.index] !== 'string',
+        (t) =>
+          (!how.among || how.among(t.place as never, thing.place as never)) &&
+          typeof t.values[entry.index] !== 'string',
       );
       if (parts.length === 0) break;
       return {
@@ -219,6 +212,31 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
   if (typeof value === 'string') return role ? { kind: 'note', text: value } : { kind: 'label', name, value, ...own };
   if (isLabel(placed, how, value)) return { kind: 'label', name, blocked: (value as Missing).missing, ...own };
   return undefined;
+}
+
+/** What a procedure is given for a thing, or nothing where something is missing. */
+function inputOf(thing: Thing, { line: { how }, from }: Pick<Node, 'line' | 'from'>): unknown {
+  if (how.kind !== 'run') return undefined;
+  const values = how.needs.map((n, i) => {
+    const p = from[i] as Placed;
+    return [n, (thingsOf(thing, p.list)[0] as Thing).values[p.index]] as const;
+  });
+  if (values.some(([, v]) => isMissing(v) || v instanceof Span)) return undefined;
+  return how.input(Object.fromEntries(values) as never);
+}
+
+/** What a procedure makes of its needs, each under its role, so that no number of it stands nowhere. */
+function madeOf(thing: Thing, node: Node): readonly SheetLine[] {
+  const { how } = node.line;
+  const input = how.kind === 'run' && how.writes ? inputOf(thing, node) : undefined;
+  if (how.kind !== 'run' || input === undefined || isMissing(input)) return [];
+  return (how.writes?.(input as never) ?? []).map(([name, value, by]) => ({
+    kind: 'given' as const,
+    name,
+    words: termOf(name)?.words ?? '',
+    by,
+    ...outcome(name, value),
+  }));
 }
 
 /** Who or what says a figure that is taken down. */

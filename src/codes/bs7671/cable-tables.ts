@@ -1,25 +1,13 @@
 import { by, derive, type Line, set } from '../../calculation/index.js';
-import {
-  type Axis,
-  factValue,
-  isMissing,
-  type Known,
-  type KnownKeys,
-  type Missing,
-  missing,
-  type Sheet,
-  type Table,
-} from '../../core/index.js';
+import { type Axis, type Missing, missing, type Table } from '../../core/index.js';
 import type {
   Cable,
   CableConstruction,
   ConductorMaterial,
   Insulation,
   ReferenceMethod,
-  Stretch,
 } from '../../installation/index.js';
-import { type Amperes, ratio, type VoltsPerAmpereMetre } from '../../units/index.js';
-import { dropRateCorrected } from '../iec-family/voltage-drop.js';
+import type { Amperes } from '../../units/index.js';
 import * as appendix4 from './tables/index.js';
 
 /** @internal A pair of tables of Appendix 4 and the cables that it is for. */
@@ -39,10 +27,6 @@ export interface CableTables {
 
 /** @internal Smallest size of the tables of flexible cables, mm²; below it there are cords. */
 export const leastOfFlexible = 4;
-
-/** Whether a flexible cable is in the tables of cords. */
-const isCord = (cable: Cable): boolean =>
-  cable.construction === 'flexible' && cable.area.state === 'known' && cable.area.value < leastOfFlexible;
 
 const hotCords = [1.09, 'BS 7671:2018+A2:2022 Table 4F3B, insulation for 90 °C'] as const;
 
@@ -87,20 +71,6 @@ export const noTable = (cable: Cable): Missing =>
 /** @internal The letter under which BS 7671 lists an IEC method. */
 export const bsMethod = (method: ReferenceMethod) => method.replace(/^([ABD])[12]$/, '$1') as ReferenceMethod;
 
-/** Reads a table by those of the keys that it has axes for, in their order; for another label it says what it has. */
-function look(
-  sheet: Sheet,
-  table: Table<readonly Axis[], 'dropRate'>,
-  from: Readonly<Record<string, string | Missing | Cable['area']>>,
-) {
-  const keys: Record<string, Known<string | number>> = {};
-  for (const [name, key] of Object.entries(from))
-    if (table.axes.some((a) => a.name === name))
-      keys[name] =
-        name === 'conductorArea' ? sheet.given(name, key as Cable['area']) : sheet.label(name, key as string | Missing);
-  return sheet.look(table, keys as KnownKeys<readonly Axis[]>);
-}
-
 /** @internal The table of capacities of a cable for a number of loaded conductors. */
 export const capacityTableFor = (cable: Cable, cord: boolean, loaded: '2' | '3') =>
   tablesFor(cable, cord).find((t) => (t.loaded ?? loaded) === loaded)?.capacity;
@@ -124,47 +94,15 @@ export const readCapacity = () => {
   );
 };
 
-/** Reads the tabulated drop of a cable. */
-export function dropRateOf(
-  sheet: Sheet,
-  cable: Cable,
-  stretch: Stretch | undefined,
-  system: 'single-phase' | 'three-phase',
-  component: 'r' | 'x' | 'z',
-): Known<VoltsPerAmpereMetre> {
-  const rows = tablesFor(cable, isCord(cable));
-  const printing = (part: string) =>
-    rows.find((t) => t.drop?.offers('system').includes(system) && t.drop.offers('component').includes(part));
-  // a table of one figure, for small sizes, has it for r and z
-  const part = component === 'r' && !printing('r') ? 'z' : component;
-  const { drop, dropFactor } = printing(part) ?? {};
-  if (!drop) return sheet.given('dropRate', noTable(cable));
-  const known = stretch ? factValue(`method of ${stretch.name}`, stretch.method) : 'C';
-  const size = { conductorArea: cable.area };
-  const labels = {
-    system,
-    component: part,
-    formation: isMissing(known) ? known : dropFormation(bsMethod(known), system, stretch),
-    build: 'multicore',
-  };
-  const read = (at: Sheet) => look(at, drop, isCord(cable) ? { ...labels, ...size } : { ...size, ...labels });
-  if (!dropFactor) return read(sheet);
-  const tabulatedPart = sheet.part('Tabulated, at 60 °C');
-  read(tabulatedPart);
-  return sheet.step(dropRateCorrected, {
-    resistiveRate: sheet.gather('sum', 'dropRate', 'resistiveRate', [tabulatedPart]),
-    temperatureCorrection: sheet.given('temperatureCorrection', ratio(dropFactor[0]), dropFactor[1]),
-  });
-}
-
-function dropFormation(
-  method: string,
-  system: 'single-phase' | 'three-phase',
-  stretch: Stretch | undefined,
-): 'enclosed' | 'flat-touching' | 'trefoil' | 'spaced' {
-  if (method === 'A' || method === 'B') return 'enclosed';
-  if (stretch?.formation?.startsWith('spaced') || method === 'G') return 'spaced';
-  return system === 'three-phase' && stretch?.formation !== 'flat-touching' ? 'trefoil' : 'flat-touching';
+/** @internal The table that prints the drop of a cable, or a part of it; a table of one figure, for small sizes, has it for r and z. */
+export function dropTableFor(cable: Cable, area: number | undefined, system: string, part: 'r' | 'x' | 'z') {
+  const cords = cable.construction === 'flexible' && area !== undefined && area < leastOfFlexible;
+  const rows = tablesFor(cable, cords);
+  const printing = (of: string) =>
+    rows.find((t) => t.drop?.offers('system').includes(system) && t.drop.offers('component').includes(of));
+  const printed = part === 'r' && !printing('r') ? 'z' : part;
+  const { drop, dropFactor } = printing(printed) ?? {};
+  return drop && { drop, dropFactor, part: printed };
 }
 
 /** The table of capacities that serves a cable, or undefined where none is entered. */

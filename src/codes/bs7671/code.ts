@@ -12,7 +12,6 @@ import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { residualCurrent } from './rules/residual-current.js';
-import { voltageDrop } from './rules/voltage-drop.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
@@ -20,7 +19,9 @@ const sizesFor = (run: Run): readonly ConductorSize[] =>
 
 const rules = (): WiringCode['rules'] => ({
   coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
-  'voltage-drop': voltageDrop,
+  'voltage-drop': {
+    finds: ['totalDrop', 'dropAlong', 'lowestSupply', 'dropLimit', 'voltageAtLowestSupply', 'voltageAtHighestSupply'],
+  },
   disconnection: { finds: ['lineAndProtectiveCold', 'loopAtOrigin', 'loopImpedance', 'loopImpedanceLimit'] },
   'residual-current': residualCurrent,
   'line-withstand': { finds: [] },

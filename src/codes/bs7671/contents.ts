@@ -24,6 +24,7 @@ import { minimumSize } from './groups/minimum-size.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { surgeProtection } from './groups/surge-protection.js';
 import { terminals } from './groups/terminals.js';
+import { voltageDrop } from './groups/voltage-drop.js';
 
 /** BS 7671:2018 as a contents list: where each figure comes from, and the checks by group. */
 export const bs7671Contents = () => {
@@ -31,6 +32,7 @@ export const bs7671Contents = () => {
   const way = conductors();
   const rating = coordination();
   const breaking = breakingCapacity();
+  const drop = voltageDrop();
   const fault = disconnection();
   const terminal = terminals();
   const withstand = lineWithstand();
@@ -55,6 +57,7 @@ export const bs7671Contents = () => {
       circuit: together(
         facts.circuit,
         rating.circuit,
+        drop.circuit,
         fault.circuit,
         breaking.circuit,
         terminal.circuit,
@@ -67,8 +70,13 @@ export const bs7671Contents = () => {
         arc.circuit,
       ),
       sections: together(facts.sections, rating.sections),
-      runs: together(facts.runs, way.runs),
+      runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,
+      rates: drop.rates,
+      runLines: drop.runLines,
+      pieces: drop.pieces,
+      lines: drop.lines,
+      sequences: drop.sequences,
       temperatures: way.temperatures,
       conductors: way.conductors,
       returns: way.returns,
@@ -84,6 +92,7 @@ export const bs7671Contents = () => {
     },
     checks: {
       coordination: rating.checks,
+      'voltage-drop': drop.checks,
       disconnection: fault.checks,
       'line-withstand': withstand.checks,
       'protective-conductor': protective.checks,

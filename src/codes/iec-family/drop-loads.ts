@@ -1,4 +1,4 @@
-import { factValue, isMissing, type Known, whenKnown } from '../../core/index.js';
+import { factValue, isMissing, type Known, type Missing, whenKnown } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import {
   type ChargePoint,
@@ -8,8 +8,11 @@ import {
   lineCurrentOf,
   outletsBelow,
   type Run,
+  rangesIn,
+  rising,
 } from '../../installation/index.js';
-import type { CircuitCase } from '../wiring-code.js';
+import { amperes } from '../../units/index.js';
+import type { AssessmentOptions, CircuitCase } from '../wiring-code.js';
 import { lengthOf } from './loop-impedance.js';
 
 /** Currents of L1, L2 and L3, A. */
@@ -26,6 +29,13 @@ export interface DropSection {
 /** What a run of a path carries. */
 export interface RunLoad {
   readonly run: Run;
+  readonly options: AssessmentOptions;
+  /** Whether it is the circuit itself. */
+  readonly itself: boolean;
+  /** The line that is followed. */
+  readonly followed: Line;
+  /** Whether loads are tapped along it. */
+  readonly tapped: boolean;
   /** Where its current comes from, in words. */
   readonly by: string;
   /** Current of each line conductor at its origin, A. */
@@ -43,17 +53,22 @@ const each = (make: (line: Line) => number): LineCurrents => [make('L1'), make('
 
 const isFeeder = (run: Run) => run.feeds.some((o) => o.kind === 'board');
 
-/** Currents of a run by line, and where they come from. */
-function currentsOf(circuit: CircuitCase, run: Run, followed: Line): Pick<RunLoad, 'by' | 'currents'> {
+/** Currents of a run by line, and where they come from; they only rise with the load below it and its device. */
+function currentsOf(
+  options: AssessmentOptions,
+  run: Run,
+  itself: boolean,
+  followed: Line,
+): Pick<RunLoad, 'by' | 'currents'> {
   const onAll = (current: Known<number>) => whenKnown([current], (c) => each((l) => (run.lines.includes(l) ? c : 0)));
-  const declared = own(circuit.options.feederDemand, run.id);
+  const declared = own(options.feederDemand, run.id);
   if (declared !== undefined && isFeeder(run))
     return { by: 'declared demand of the feeder, on each of its lines', currents: onAll(declared) };
   const loads = whenKnown(
     lines.map((line) => (run.lines.includes(line) ? lineCurrentOf(run, line) : 0)),
     (...all) => all as unknown as LineCurrents,
   );
-  if (run === circuit.run) return { by: 'load of the circuit', currents: loads };
+  if (itself) return { by: 'load of the circuit', currents: loads };
   const rating = factValue(`rating of the device of ${run.id}`, run.device.rating);
   if (isMissing(loads))
     return {
@@ -68,6 +83,20 @@ function currentsOf(circuit: CircuitCase, run: Run, followed: Line): Pick<RunLoa
     currents: whenKnown([loads, rating], (all, r) => each((l) => Math.min(all[placeOf(l)], r))),
   };
 }
+
+/**
+ * Current of a run on the line that is followed, or on all the others together.
+ * @param load what the run carries
+ * @param which the line itself, or the others
+ */
+export const currentOn = ({ options, run, itself, followed }: RunLoad, which: 'own' | 'others') =>
+  rising(run, (r) => {
+    const { currents } = currentsOf(options, r, itself, followed);
+    return whenKnown([currents], (all) => {
+      const one = all[placeOf(followed)];
+      return amperes(which === 'own' ? one : all[0] + all[1] + all[2] - one);
+    });
+  });
 
 const currentOfOutlet = (o: Load | ChargePoint): Known<number> =>
   o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting);
@@ -110,14 +139,14 @@ function piecesOf(run: Run, taps: readonly Tap[], length: number): readonly Drop
 }
 
 /** What a run of the path carries: by line, and piece by piece where loads are tapped along it. */
-function loadOf(circuit: CircuitCase, run: Run, followed: Line): RunLoad {
-  const { by, currents } = currentsOf(circuit, run, followed);
+function loadOf(options: AssessmentOptions, run: Run, itself: boolean, followed: Line): RunLoad {
+  const { by, currents } = currentsOf(options, run, itself, followed);
   const length = lengthOf(run);
   const tapped = !isFeeder(run) && !run.ring && run.feeds.some((o) => o.kind === 'load' && o.at !== undefined);
   const sections: Known<readonly DropSection[]> = tapped
     ? whenKnown([tapsOf(run), length], (taps, l) => piecesOf(run, taps, l))
     : whenKnown([currents, length], (c, l) => [{ length: l, currents: c }]);
-  return { run, by, currents, sections };
+  return { run, options, itself, followed, tapped, by, currents, sections };
 }
 
 /** The line conductors of a circuit on which something is connected: a drop is one up to the terminals of a load. */
@@ -138,9 +167,11 @@ function loadingOf(run: Run, loads: readonly RunLoad[], line: Line): string {
       )
       .sort(),
   );
-  const carried = loads.map(({ currents, sections }) => [
+  const carried = loads.map(({ currents, sections, run: r, options, itself, followed }) => [
     whenKnown([currents], own),
     whenKnown([sections], (all) => all.map((s) => own(s.currents))),
+    // what is known only within a range is alike where it is the same fact and alike at both of its ends
+    rising(r, (at) => whenKnown([currentsOf(options, at, itself, followed).currents], own)),
   ]);
   return JSON.stringify([carried, taps]);
 }
@@ -154,6 +185,8 @@ export interface FollowedLine {
   readonly loads: readonly RunLoad[];
   /** Whether the two other lines are loaded alike, so that the phase sequence is of no account. */
   readonly othersAlike: boolean;
+  /** Whether they are loaded as this one is. */
+  readonly balanced: boolean;
 }
 
 /**
@@ -163,16 +196,18 @@ export interface FollowedLine {
 export function linesFollowed(circuit: CircuitCase): readonly FollowedLine[] {
   const { run } = circuit;
   const runs = [...circuit.path.feeders, run];
+  const { options } = circuit;
   const polyphase = runs.some((r) => r.lines.length > 1);
   const found = new Map<string, FollowedLine>();
   for (const line of linesServed(run)) {
-    const loads = runs.map((r) => loadOf(circuit, r, line));
+    const loads = runs.map((r) => loadOf(options, r, r === run, line));
     const loading = (of: Line) => (polyphase ? loadingOf(run, loads, of) : '');
     const alike = found.get(loading(line));
     if (alike) found.set(loading(line), { ...alike, name: `${alike.name}, ${line}` });
     else {
       const [one, other] = lines.filter((l) => l !== line).map(loading);
-      found.set(loading(line), { line, name: line, loads, othersAlike: one === other });
+      const balanced = one === other && one === loading(line);
+      found.set(loading(line), { line, name: line, loads, othersAlike: one === other, balanced });
     }
   }
   return [...found.values()];
@@ -181,15 +216,23 @@ export function linesFollowed(circuit: CircuitCase): readonly FollowedLine[] {
 /**
  * Cosine and sine of the phase angle of all that a run feeds, where every outlet's power factor is stated; charge
  * points and others whose power factor is not stated leave it open.
+ * @param run the run
+ * @returns undefined where a power factor or a current is not known; what is missing where it turns with currents that are known within ranges
  */
-export function powerFactorOf(run: Run): { readonly cos: number; readonly sin: number } | undefined {
+export function powerFactorOf(run: Run): { readonly cos: number; readonly sin: number } | Missing | undefined {
   const outlets = outletsBelow(run);
+  const factors = outlets.map((o) => (o.kind === 'load' ? o.powerFactor : undefined));
+  if (factors.includes(undefined)) return undefined;
+  const [first] = factors;
+  const sine = (cos: number) => Math.sqrt(Math.max(0, 1 - cos ** 2));
+  const ranged = rangesIn(run.feeds).length > 0;
+  if (ranged && first !== undefined && factors.every((f) => f === first)) return { cos: first, sin: sine(first) };
   let [active, reactive] = [0, 0];
-  for (const o of outlets) {
+  for (const [i, o] of outlets.entries()) {
     const current = currentOfOutlet(o);
-    if (o.kind !== 'load' || o.powerFactor === undefined || isMissing(current)) return undefined;
-    active += current * o.powerFactor;
-    reactive += current * Math.sqrt(Math.max(0, 1 - o.powerFactor ** 2));
+    if (isMissing(current)) return ranged ? ({ ...current, wide: true } as Missing) : undefined;
+    active += current * (factors[i] as number);
+    reactive += current * sine(factors[i] as number);
   }
   const apparent = Math.hypot(active, reactive);
   return apparent > 0 ? { cos: active / apparent, sin: reactive / apparent } : undefined;

@@ -1,5 +1,5 @@
 import { type FactWords, fact, type Line } from '../../calculation/index.js';
-import type { Fact, Known } from '../../core/index.js';
+import { type Fact, isMissing, type Known } from '../../core/index.js';
 import {
   type Cable,
   type ChargePoint,
@@ -11,6 +11,7 @@ import {
 } from '../../installation/index.js';
 import type { Amperes, SquareMillimetres } from '../../units/index.js';
 import type { CircuitPlace, LoadState } from '../wiring-code.js';
+import { type DropSection, type FollowedLine, linesFollowed, type RunLoad } from './drop-loads.js';
 
 /** A section of the route of the circuit. */
 export interface SectionPlace {
@@ -27,6 +28,28 @@ export interface RunPlace {
 /** A section of the route of a run. */
 export interface RunSectionPlace extends RunPlace {
   readonly section: Stretch;
+}
+/** A line conductor that is followed from the origin to the end of the circuit. */
+export interface LinePlace {
+  readonly circuit: CircuitPlace;
+  readonly of: FollowedLine;
+}
+/** The network of a followed line in one of the phase sequences that there can be. */
+export interface SequencePlace extends LinePlace {
+  readonly reversed: boolean;
+}
+/** A run on a followed line. */
+export interface RunLinePlace extends RunPlace {
+  readonly of: FollowedLine;
+  readonly load: RunLoad;
+}
+/** A piece of a run between two taps, on a followed line. */
+export interface PiecePlace extends RunLinePlace {
+  readonly piece: Known<DropSection>;
+}
+/** A section of a run over which the tabulated drop is the same. */
+export interface RatePlace extends RunPlace {
+  readonly section: Stretch | undefined;
 }
 /** A run at one of the temperatures at which its conductors are considered. */
 export interface TemperaturePlace extends RunPlace {
@@ -112,6 +135,20 @@ export interface LoadStatePlace extends PointPlace {
 export const declaredStates = ({ circuit }: PointPlace): readonly LoadState[] =>
   (circuit.options.loadStates ?? []).filter(({ currents }) => currents.some((i) => i > 0));
 
+/** The lines of a circuit that are followed, found once. */
+const followed = /* @__PURE__ */ new WeakMap<CircuitPlace, readonly FollowedLine[]>();
+export function followedLines(circuit: CircuitPlace): readonly FollowedLine[] {
+  let found = followed.get(circuit);
+  if (!found) {
+    found = linesFollowed(circuit);
+    followed.set(circuit, found);
+  }
+  return found;
+}
+/** The one piece of a run that is not in pieces: its current and length are those of the run, or what is missing of its taps. */
+const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
+  isMissing(sections) ? sections : (sections[0] as DropSection);
+
 /** What a circuit has several of. */
 export const circuitScopes = {
   circuit: { things: (): readonly unknown[] => [] },
@@ -132,6 +169,46 @@ export const circuitScopes = {
     things: (place: RunPlace): readonly RunSectionPlace[] =>
       place.run.stretches.map((section) => ({ ...place, section })),
     title: ({ section }: RunSectionPlace) => section.name,
+  },
+  rates: {
+    within: 'runs',
+    // only single-core cables drop more or less by how they lie
+    things: (place: RunPlace): readonly RatePlace[] => {
+      const { cable, stretches } = place.run;
+      const differ = cable.construction === 'single-core' && stretches.length > 1;
+      return (differ ? stretches : [stretches[0]]).map((section) => ({ ...place, section }));
+    },
+    title: ({ section, run }: RatePlace) => section?.name ?? run.id,
+  },
+  runLines: {
+    within: 'runs',
+    things: (place: RunPlace): readonly RunLinePlace[] =>
+      followedLines(place.circuit).flatMap((of) => {
+        const load = of.loads.find((l) => l.run === place.run);
+        return load ? [{ ...place, of, load }] : [];
+      }),
+    title: ({ of }: RunLinePlace) => of.name,
+  },
+  pieces: {
+    within: 'runLines',
+    things: (place: RunLinePlace): readonly PiecePlace[] => {
+      const { sections, tapped } = place.load;
+      return (tapped && !isMissing(sections) ? sections : [missingPiece(sections)]).map((piece) => ({
+        ...place,
+        piece,
+      }));
+    },
+  },
+  lines: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly LinePlace[] => followedLines(circuit).map((of) => ({ circuit, of })),
+    title: ({ of }: LinePlace) => of.name,
+  },
+  sequences: {
+    within: 'lines',
+    things: (place: LinePlace): readonly SequencePlace[] =>
+      (place.of.othersAlike ? [false] : [false, true]).map((reversed) => ({ ...place, reversed })),
+    title: ({ reversed }: SequencePlace) => (reversed ? 'the other phase sequence' : 'one phase sequence'),
   },
   temperatures: {
     within: 'runs',
@@ -276,4 +353,29 @@ export const ofResidualUpstream = <V>(
 export const ofFault = <V>(
   read: (place: FaultPlace) => Fact<V> | Known<V>,
   words?: FactWords<FaultPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a section of a run over which the tabulated drop is the same. */
+export const ofRate = <V>(
+  read: (place: RatePlace) => Fact<V> | Known<V>,
+  words?: FactWords<RatePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a run on a followed line. */
+export const ofRunLine = <V>(
+  read: (place: RunLinePlace) => Fact<V> | Known<V>,
+  words?: FactWords<RunLinePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a piece of a run. */
+export const ofPiece = <V>(
+  read: (place: PiecePlace) => Fact<V> | Known<V>,
+  words?: FactWords<PiecePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a followed line. */
+export const ofLineFollowed = <V>(
+  read: (place: LinePlace) => Fact<V> | Known<V>,
+  words?: FactWords<LinePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of the network of a followed line. */
+export const ofSequence = <V>(
+  read: (place: SequencePlace) => Fact<V> | Known<V>,
+  words?: FactWords<SequencePlace>,
 ): Line<never, V> => fact(read, words);

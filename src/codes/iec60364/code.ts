@@ -1,12 +1,10 @@
 import { type Gap, missing, type Source } from '../../core/index.js';
-import { CalculationError, volts } from '../../units/index.js';
+import { CalculationError } from '../../units/index.js';
 import { closedRule } from '../iec-family/closed-rules.js';
-import { type DropFigures, voltageDropRule } from '../iec-family/drop-rule.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { aspects, type WiringCode } from '../wiring-code.js';
-import { annexGDropRate } from './annex-g.js';
 import { calculator } from './contents.js';
 import { iecSizesFor } from './rating-tables.js';
 
@@ -15,23 +13,6 @@ const edition = '2009';
 /** What has to be said wherever a verdict by this code is printed. */
 const standing =
   'IEC 60364-5-52:2009, recalled in large part and not compared with the print; what its amendment of 2024 alters is not known. Rating and voltage drop only: the other parts of IEC 60364 are not entered. Checks that are shared with BS 7671 cite its clauses; Chapters 41 to 43 and 52 carry the same numbers in IEC 60364. The edition in force, national codes and licensed practice decide.';
-
-/** What Annex G and the standard voltages say of drop. */
-const dropFigures: DropFigures = {
-  rate: annexGDropRate,
-  // the parts follow from a formula, for every size
-  wholeRateUpTo: 0,
-  limit: {
-    lighting: 0.03,
-    other: 0.05,
-    by: 'IEC 60364-5-52:2009 Table G.52.1, installations fed from a public network, from memory',
-  },
-  supply: {
-    least: /* @__PURE__ */ volts(207),
-    most: /* @__PURE__ */ volts(253),
-    by: 'IEC 60038: 230 V +10 % -10 %, from memory',
-  },
-};
 
 const gap: Gap = {
   kind: 'edition',
@@ -43,7 +24,9 @@ const notEntered: Source = { document: 'IEC 60364', provenance: 'memory', note: 
 
 const open = (): Readonly<Partial<WiringCode['rules']>> => ({
   coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
-  'voltage-drop': voltageDropRule(dropFigures),
+  'voltage-drop': {
+    finds: ['totalDrop', 'dropAlong', 'lowestSupply', 'dropLimit', 'voltageAtLowestSupply', 'voltageAtHighestSupply'],
+  },
   'terminal-temperature': { finds: [] },
 });
 

@@ -214,6 +214,24 @@ export const cableTerms = {
   },
   /** Voltage at the point U_p, V, 0 and up. */
   pointVoltage: { symbol: 'U_p', unit: 'V', least: 0, words: 'voltage at the point' },
+  /** Voltage at the point at the smallest supply voltage U_p,min, V, 0 and up. */
+  voltageAtLowestSupply: {
+    symbol: 'U_p,min',
+    unit: 'V',
+    least: 0,
+    words: 'voltage at the point at the smallest supply voltage',
+  },
+  /** Voltage at the point at the largest supply voltage U_p,max, V, 0 and up. */
+  voltageAtHighestSupply: {
+    symbol: 'U_p,max',
+    unit: 'V',
+    least: 0,
+    words: 'voltage at the point at the largest supply voltage',
+  },
+  /** Smallest supply voltage to be counted with U_s,min, V, above 0. */
+  lowestSupply: { symbol: 'U_s,min', unit: 'V', above: 0, words: 'smallest supply voltage to be counted with' },
+  /** Largest supply voltage to be counted with U_s,max, V, above 0. */
+  highestSupply: { symbol: 'U_s,max', unit: 'V', above: 0, words: 'largest supply voltage to be counted with' },
   /** Smallest voltage that a voltage-window device accepts U_min, V, above 0. */
   windowLow: { symbol: 'U_min', unit: 'V', above: 0, words: 'smallest voltage that a voltage-window device accepts' },
   /** Largest voltage that a voltage-window device accepts U_max, V, above 0. */

@@ -79,10 +79,6 @@ export const chargePointEarthing = () => ({
     minimumSupplyVoltage: by(lowestSupplyVoltage),
     windowLower: by(lineNeutralWindow, '722.411.4.1 (iv)', { end: set('lower') }),
     windowMargin: by(windowMarginOf),
-    totalDrop: ofCircuit(
-      (circuit) =>
-        circuit.findings.totalDrop ?? missing({ kind: 'fact', fact: 'totalDrop', obtain: 'from the voltage drop' }),
-    ),
   },
   points: {
     outdoors: ofPoint(({ point }) => point.outdoors, { called: 'whether a vehicle can be charged outdoors' }),
