@@ -346,8 +346,6 @@ export interface Labels {
   protectiveInsulation: string;
   /** Insulation on an armour, as the table of k has it. */
   armourInsulation: string;
-  /** Whether conductors lie in parallel. */
-  inParallel: boolean;
   /** Whether the rule on line conductors behind an overload device applies, or why it does not. */
   overloadSuffices: true | string;
   /** What serves as protective conductor of the circuit. */
