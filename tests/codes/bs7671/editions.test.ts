@@ -22,7 +22,6 @@ const byEdition = (group: Aspect, installation: Installation, options: Assessmen
 const outdoors = (point: Partial<ChargePoint>, supply: Partial<Supply> = {}) =>
   house([circuit({ feeds: [{ ...chargePoint, ...point }] })], supply);
 
-
 describe('editions of BS 7671', () => {
   test('A2 and A3 end on the day on which A4 has to be followed', () => {
     for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const) {

@@ -50,12 +50,6 @@ export const lineWithstand = () => {
       quickOperatingCurrent: largest('fuses/quickOperatingCurrent'),
       slowOperatingCurrent: largest('fuses/slowOperatingCurrent'),
       inParallel: ofCircuit((c) => (c.run.cable.parallel ?? 1) > 1),
-      capacity: ofCircuit(
-        (c) =>
-          c.findings.capacity ??
-          missing({ kind: 'fact', fact: 'current-carrying capacity', obtain: 'from the rule of coordination' }),
-        { by: 'governing section' },
-      ),
       withstandEnergy: by(withstandEnergyOf, '434.5.2', { adiabaticFactor: 'lineFactor' }),
       // 435.1 counts a device that breaks the fault and limits its energy
       overloadSuffices: weigh(
@@ -63,7 +57,9 @@ export const lineWithstand = () => {
         ({ ownBreaks, conditionalBreaks, deviceKind, energyClass }) => {
           if (ownBreaks !== true && conditionalBreaks !== true) {
             const unknown = missingOf([ownBreaks, conditionalBreaks]);
-            return unknown.missing.length > 0 ? unknown : missing({ kind: 'fact', fact: 'breaking capacity that is enough' });
+            return unknown.missing.length > 0
+              ? unknown
+              : missing({ kind: 'fact', fact: 'breaking capacity that is enough' });
           }
           if (!isMissing(deviceKind) && deviceKind.standard === 'BS 3036')
             return 'A rewirable fuse is judged by the adiabatic equation.';
