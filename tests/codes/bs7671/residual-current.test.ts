@@ -313,6 +313,24 @@ test('a cable concealed less than 50 mm deep needs the device itself, BS 7671 52
   const open = [{ ...circuit().stretches[0], concealedShallow: unknown('open the wall') }] as Run['stretches'];
   expect(judge([circuit({ ...inside, stretches: open })])['residual-current-position']).toBe('not-determined');
 });
+test('a device of unknown rating may be the one that protects: that is neither a pass nor a fail', () => {
+  const beside = (rating: ResidualDevice['rating']) =>
+    judge([
+      circuit({ residual: [device({ rating: known(milliamperes(100)) }), device({ rating })], feeds: [point()] }),
+    ]);
+  expect(beside(unknown())['residual-current-rating']).toBe('not-determined');
+  expect(beside(known(milliamperes(100)))['residual-current-rating']).toBe('fail');
+  expect(beside(known(milliamperes(30)))['residual-current-rating']).toBe('pass');
+  // the only device is the one that protects, whatever its rating
+  const alone = (type: 'A' | 'AC') =>
+    judge([
+      circuit({
+        feeds: [point({ residual: device({ position: 'inside-equipment', rating: unknown(), type: known(type) }) })],
+      }),
+    ])['residual-current-type'];
+  expect(alone('A')).toBe('pass');
+  expect(alone('AC')).toBe('fail');
+});
 test('one outlet that is no heater of water, or that feeds back, is enough', () => {
   const outlet = (purpose: Load['purpose']): Load => ({
     kind: 'load',

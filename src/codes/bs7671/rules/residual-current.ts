@@ -197,7 +197,7 @@ function loads(circuit: CircuitCase, sheet: Sheet): CheckResult[] {
   if (sockets || shallow)
     results.push(
       device
-        ? rating(sheet.part('Additional protection'), device)
+        ? rating(sheet.part('Additional protection'), device, upstream)
         : sheet.result(
             notDetermined(c.additionalProtection, ask('residual current device of the circuit', 'the board')),
           ),

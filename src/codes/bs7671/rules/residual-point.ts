@@ -52,9 +52,11 @@ export function cableDepends(circuit: CircuitCase): Known<boolean> {
     : false;
 }
 
-/** Whether a device gives additional protection. */
-export function rating(sheet: Sheet, device: ResidualDevice): CheckResult {
-  if (delayed(device) && !(device.rating.state === 'known' && device.rating.value > 0.03))
+/** Whether a device gives additional protection, or while it does not, one of the others whose rating is not known may. */
+export function rating(sheet: Sheet, device: ResidualDevice, others: readonly ResidualDevice[]): CheckResult {
+  const prompt = !delayed(device) && device.rating.state === 'known' && device.rating.value <= 0.03;
+  const open = prompt || device.rating.state === 'unknown' ? [] : others.filter((d) => d.rating.state === 'unknown');
+  if ((delayed(device) && !(device.rating.state === 'known' && device.rating.value > 0.03)) || open.some(delayed))
     return sheet.result(
       notDetermined(
         c.additionalProtection,
@@ -64,7 +66,7 @@ export function rating(sheet: Sheet, device: ResidualDevice): CheckResult {
         ),
       ),
     );
-  const residualOperatingCurrent = sheet.given('residualOperatingCurrent', device.rating);
+  const residualOperatingCurrent = sheet.given('residualOperatingCurrent', (open[0] ?? device).rating);
   const residualLimit = sheet.given('residualLimit', milliamperes(30), 'BS 7671 722.531.3.101; 411.3.3');
   return sheet.check(c.additionalProtection, { residualOperatingCurrent, residualLimit });
 }
@@ -101,13 +103,12 @@ export function judgePoint(circuit: CircuitCase, point: ChargePoint, sheet: Shee
         ),
       ),
     ];
-  const results = [rating(sheet, device)];
+  const every = [...upstream, ...(point.residual ? [point.residual] : [])];
+  const results = [rating(sheet, device, every)];
   // of several devices the prompt one with the smallest rating protects the point: while that is not known of each,
   // nobody can say which
-  const open = [...upstream, ...(point.residual ? [point.residual] : [])].filter(
-    (d) => d.rating.state === 'unknown' || d.delay?.state === 'unknown',
-  );
-  if (open.length > 0 && (upstream.length > 1 || point.residual)) {
+  const open = every.filter((d) => d.rating.state === 'unknown' || d.delay?.state === 'unknown');
+  if (open.length > 0 && every.length > 1) {
     const gap = ask('which residual current device has the smallest rating', 'the marking of each device on the way');
     results.push(sheet.result(notDetermined(c.residualTypeSuits, gap)));
     results.push(sheet.result(notDetermined(c.residualOpensAllLive, gap)));
