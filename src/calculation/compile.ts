@@ -547,6 +547,8 @@ const counted = (
   const things = thingsOf(t, list);
   return among ? things.filter((x) => among(x.place as never, t.place as never)) : things;
 };
+/** Words in the place of a figure say why there is none. */
+const hasFigure = (entry: Placed) => (thing: Thing) => typeof valueAt(thing, entry) !== 'string';
 
 function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evaluate {
   if (how.how === 'any')
@@ -561,8 +563,7 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
     };
   const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
   return (t) => {
-    // words in the place of a figure say why there is none
-    const things = counted(t, entry.list, how.among).filter((x) => typeof valueAt(x, entry) !== 'string');
+    const things = counted(t, entry.list, how.among).filter(hasFigure(entry));
     if (things.length === 0)
       return (
         how.empty ??
@@ -588,7 +589,7 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
 function atWhich(how: Extract<How, { kind: 'at' }>, entry: Placed, take: Placed): Evaluate {
   const larger = how.how === 'largest';
   return (t) => {
-    const things = counted(t, entry.list, how.among);
+    const things = counted(t, entry.list, how.among).filter(hasFigure(entry));
     const open = things.find((x) => isMissing(valueAt(x, entry)));
     if (open) return valueAt(open, take);
     const best = things.reduce(

@@ -187,9 +187,11 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
           return judgeWide(check, { [check.value]: v, [check.limit]: l }, because);
         });
       }
-      return framed(all, list, how, numbers, (t, because) =>
-        judgeWide(check, Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)])), because),
-      );
+      return framed(all, list, how, numbers, (t, because) => {
+        const found = Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)]));
+        // a statement that is open gives no reason why it holds
+        return judgeWide(check, isMissing(found.holds) ? { holds: found.holds } : found, because);
+      });
     }
     case 'unjudged':
       return framed(all, list, { check: how.check, applies: how.why }, [], () => {

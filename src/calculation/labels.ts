@@ -356,6 +356,68 @@ export interface Labels {
   armourRecalled: boolean;
   /** What a verdict on an armour rests on. */
   armourRests: string | false;
+  /** Whether the circuit feeds a charge point. */
+  feedsPoint: boolean;
+  /** Whether a cable, or a section of it, is concealed less than 50 mm deep. */
+  concealedShallow: boolean;
+  /** Whether a circuit without a charge point needs additional protection. */
+  additionalAsked: boolean;
+  /** Whether everything that the circuit feeds heats water and has no direct-current component. */
+  resistiveOnly: boolean;
+  /** Where the first residual current device stands. */
+  residualPlace: 'upstream' | 'inside' | 'none';
+  /** Whether the cable itself depends on a residual current device. */
+  cableDepends: boolean;
+  /** Whether the circuit can feed back. */
+  feedsBack: boolean;
+  /** Whether any circuit of the board can feed back. */
+  boardFedBack: boolean;
+  /** Whether there is a residual current device that may give additional protection. */
+  deviceThere: boolean;
+  /** Whether there are several such devices. */
+  severalDevices: boolean;
+  /** Whether rating or delay of a residual current device are not known. */
+  markingOpen: boolean;
+  /** That it is known which of the devices protects. */
+  protectingKnown: true;
+  /** Whether a residual current device is, or may be, delayed. */
+  mayBeDelayed: boolean;
+  /** Whether a residual current device is of at most 30 mA and without delay. */
+  prompt: boolean;
+  /** Whether one of the devices is. */
+  promptThere: boolean;
+  /** Whether a residual current device is, or may be, of at most 30 mA, but delayed. */
+  smallButDelayed: boolean;
+  /** Whether the device that protects is such a one. */
+  protectsOnlyLate: boolean;
+  /** Type of a residual current device: what residual waveforms it detects. */
+  residualType: 'AC' | 'A' | 'F' | 'B';
+  /** Whether a residual current device opens all live conductors. */
+  opensAllLive: boolean;
+  /** Whether a residual current device may be fed from both sides. */
+  bidirectional: boolean;
+  /** Whether a charge point detects 6 mA of direct current. */
+  directCurrentDetection: boolean;
+  /** Whether smooth direct current through a charge point is detected, by its device or beside it. */
+  smoothDetected: boolean;
+  /** Number of charge points behind a residual current device. */
+  pointsBehind: number;
+  /** Whether a residual current device serves one charge point at most. */
+  servesOnePoint: boolean;
+  /** Whether a residual current device is of at most 30 mA and serves one charge point alone. */
+  ownOfPoint: boolean;
+  /** Whether there is such a device upstream. */
+  pointHasOwn: boolean;
+  /** Whether a charge point has a residual current device of its own. */
+  ownDevice: boolean;
+  /** Whether smooth direct current through a residual current device is to be judged. */
+  smoothAsked: 'asked' | 'not asked' | 'type not known';
+  /** Delay of the residual current device ahead. */
+  aheadDelay: 'general' | 'selective';
+  /** Whether two residual current devices that follow one another are selective. */
+  residualSelective: boolean;
+  /** What limits the current through a residual current device. */
+  loadLimitedBy: 'both' | 'the device ahead' | 'the devices below';
 }
 
 type DeviceFamily = 'circuit-breaker' | 'old circuit-breaker' | 'fuse';

@@ -11,7 +11,6 @@ import { capacityTableOf } from './cable-tables.js';
 import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
-import { residualCurrent } from './rules/residual-current.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
@@ -23,7 +22,7 @@ const rules = (): WiringCode['rules'] => ({
     finds: ['totalDrop', 'dropAlong', 'lowestSupply', 'dropLimit', 'voltageAtLowestSupply', 'voltageAtHighestSupply'],
   },
   disconnection: { finds: ['lineAndProtectiveCold', 'loopAtOrigin', 'loopImpedance', 'loopImpedanceLimit'] },
-  'residual-current': residualCurrent,
+  'residual-current': { finds: [] },
   'line-withstand': { finds: [] },
   'protective-conductor': { finds: ['protectiveArea'] },
   'breaking-capacity': { finds: ['prospectiveAtOrigin'] },

@@ -2,6 +2,7 @@ import { contents, together } from '../../calculation/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
+import { residualScopes } from '../iec-family/residual-places.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
 import { chargePointEarthing } from './groups/charge-point-earthing.js';
@@ -22,6 +23,7 @@ import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
+import { residualCurrent } from './groups/residual-current.js';
 import { surgeProtection } from './groups/surge-protection.js';
 import { terminals } from './groups/terminals.js';
 import { voltageDrop } from './groups/voltage-drop.js';
@@ -35,6 +37,7 @@ export const bs7671Contents = () => {
   const drop = voltageDrop();
   const fault = disconnection();
   const terminal = terminals();
+  const residual = residualCurrent();
   const withstand = lineWithstand();
   const protective = protectiveConductor();
   const size = minimumSize();
@@ -52,13 +55,14 @@ export const bs7671Contents = () => {
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
-    scopes: { ...circuitScopes, fuses: fuseScope, earthingSizes: earthingSizeScope },
+    scopes: { ...circuitScopes, ...residualScopes, fuses: fuseScope, earthingSizes: earthingSizeScope },
     figures: {
       circuit: together(
         facts.circuit,
         rating.circuit,
         drop.circuit,
         fault.circuit,
+        residual.circuit,
         breaking.circuit,
         terminal.circuit,
         withstand.circuit,
@@ -69,7 +73,7 @@ export const bs7671Contents = () => {
         surge.circuit,
         arc.circuit,
       ),
-      sections: together(facts.sections, rating.sections),
+      sections: together(facts.sections, rating.sections, residual.sections),
       runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,
       rates: drop.rates,
@@ -86,7 +90,15 @@ export const bs7671Contents = () => {
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
-      residualUpstream: fault.residualUpstream,
+      residualUpstream: together(fault.residualUpstream, residual.residualUpstream),
+      additional: residual.additional,
+      protecting: residual.protecting,
+      pointsBehind: residual.pointsBehind,
+      residualInside: residual.residualInside,
+      residualPairs: residual.residualPairs,
+      residualOnBoard: residual.residualOnBoard,
+      servedRuns: residual.servedRuns,
+      infeeds: residual.infeeds,
       fuses: fault.fuses,
       faults: together(withstand.faults, protective.faults),
     },
@@ -94,6 +106,7 @@ export const bs7671Contents = () => {
       coordination: rating.checks,
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
+      'residual-current': residual.checks,
       'line-withstand': withstand.checks,
       'protective-conductor': protective.checks,
       'breaking-capacity': breaking.checks,

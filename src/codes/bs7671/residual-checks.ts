@@ -1,4 +1,4 @@
-import { comparison, statement } from '../../core/index.js';
+import { comparison, formula, statement } from '../../core/index.js';
 import { shockCaution } from '../iec-family/disconnection-checks.js';
 
 const bs = (clause: string, provenance: 'two-sources' | 'one-source' | 'memory' = 'two-sources') =>
@@ -119,4 +119,32 @@ export const boardCarriesInfeed = /* @__PURE__ */ comparison({
   limit: 'boardInfeed',
   source: /* @__PURE__ */ bs('551.7.2', 'memory'),
   worse: { boardRating: 'down' },
+});
+
+/** Largest standing protective-conductor current through a residual current device. BS 7671, 531.3.2. */
+export const standingCurrentLimitOf = /* @__PURE__ */ formula({
+  id: 'standing-current-limit',
+  title: 'Largest standing protective-conductor current: 30 % of the rated residual current',
+  inputs: ['residualOperatingCurrent'],
+  output: 'standingCurrentLimit',
+  expression: 'share * residualOperatingCurrent',
+  constants: { share: [0.3, '1'] },
+  direction: { residualOperatingCurrent: 1 },
+  compute: ({ residualOperatingCurrent }) => 0.3 * residualOperatingCurrent,
+  source: /* @__PURE__ */ bs('531.3.2', 'memory'),
+});
+
+/**
+ * Largest current through a residual current device: what the device ahead lets through, or the devices below together,
+ * diversity not counted. BS 7671, 536.4.
+ */
+export const residualLoadOf = /* @__PURE__ */ formula({
+  id: 'residual-current-device-load',
+  title: 'Current that the overcurrent devices let through a residual current device',
+  inputs: ['aheadRating', 'servedRating'],
+  output: 'residualLoad',
+  expression: 'min(aheadRating, servedRating)',
+  direction: { aheadRating: 1, servedRating: 1 },
+  compute: ({ aheadRating, servedRating }) => Math.min(aheadRating, servedRating),
+  source: /* @__PURE__ */ bs('536.4', 'one-source'),
 });

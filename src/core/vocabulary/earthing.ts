@@ -128,12 +128,33 @@ export const earthingTerms = {
     above: 0,
     words: 'largest rated residual operating current permitted',
   },
+  /** Rated residual operating current of a device that may give additional protection I_Δn,p, A, above 0. */
+  protectingCurrent: {
+    symbol: 'I_Δn,p',
+    unit: 'A',
+    above: 0,
+    words: 'rated residual operating current of a device that may give additional protection',
+  },
+  /** Rated residual operating current of the device ahead I_Δn,a, A, above 0. */
+  aheadResidualCurrent: {
+    symbol: 'I_Δn,a',
+    unit: 'A',
+    above: 0,
+    words: 'rated residual operating current of the device ahead',
+  },
   /** Rated current of the residual current device I_n,RCD, A, above 0. */
   residualRatedCurrent: {
     symbol: 'I_n,RCD',
     unit: 'A',
     above: 0,
     words: 'rated current of the residual current device',
+  },
+  /** Rated currents of the overcurrent devices that it serves, together ΣI_n,s, A, 0 and up. */
+  servedRating: {
+    symbol: 'ΣI_n,s',
+    unit: 'A',
+    least: 0,
+    words: 'rated currents of the overcurrent devices that it serves, together',
   },
   /** Largest current that can flow through the residual current device I_RCD, A, 0 and up. */
   residualLoad: {

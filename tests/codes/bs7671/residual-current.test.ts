@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import { residualCurrent } from '../../../src/codes/bs7671/rules/residual-current.js';
 import { delayOf } from '../../../src/codes/iec-family/residual-position.js';
+import type { CircuitCase } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
   type Board,
@@ -12,9 +12,9 @@ import {
   type ResidualDevice,
   type Run,
   recorder,
+  type Sheet,
   type Supply,
   seconds,
-  silent,
   unknown,
 } from '../../../src/index.js';
 import { smoothCurrentBreakTimes } from '../../../src/products/iec62955/break-times.js';
@@ -41,12 +41,14 @@ const judge = (
   s: Partial<Supply> = {},
   b: Partial<Board> = {},
 ): Record<string, string | undefined> => {
-  const results = residualCurrent(caseOf(house(runs, s, b), 'ev'), {}, silent());
+  const results = residualCurrent(caseOf(house(runs, s, b), 'ev'));
   return Object.fromEntries(results.map((r) => [r.check, r.verdict]));
 };
 const one = (d: Partial<ResidualDevice> = {}, p: Partial<ChargePoint> = {}) => [
   circuit({ residual: [device(d)], feeds: [point(p)] }),
 ];
+
+const residualCurrent = (c: CircuitCase, sheet?: Sheet) => judged(code, 'residual-current', c, {}, sheet);
 
 test('a charge point on type A, 30 mA, with detection of direct current', () => {
   const r = judge(one());
@@ -73,7 +75,7 @@ test('standing currents add up in a device that several points share', () => {
       }),
     );
     const ahead = device({ type: known('B'), rating: known(milliamperes(100)), delay: known('selective') });
-    return residualCurrent(caseOf(house(runs, {}, { residual: [ahead] }), 'ev'), {}, silent())
+    return residualCurrent(caseOf(house(runs, {}, { residual: [ahead] }), 'ev'))
       .filter((r) => r.check === 'standing-current')
       .map((r) => r.verdict);
   };
@@ -118,8 +120,6 @@ test('two points with 6 mA detectors can pass 12 mA through one device', () => {
         house([...one(), second], {}, { residual: [device({ type: known(type), rating: known(milliamperes(100)) })] }),
         'ev',
       ),
-      {},
-      silent(),
     ).find((r) => r.check === 'smooth-current-upstream');
   expect(both('A')).toMatchObject({ verdict: 'fail', value: { value: 0.012 }, limit: { value: 0.006 } });
   expect(both('F')).toMatchObject({ verdict: 'fail', limit: { value: 0.01 } });
@@ -159,8 +159,8 @@ test('what feeds back: devices and board', () => {
 });
 test('failing shock checks carry their caution; silent and recorded sheets agree', () => {
   const c = caseOf(house(one({ type: known('AC') })), 'ev');
-  const results = residualCurrent(c, {}, silent());
-  expect(residualCurrent(c, {}, recorder('Residual current'))).toEqual(results);
+  const results = residualCurrent(c);
+  expect(residualCurrent(c, recorder('Residual current'))).toEqual(results);
   for (const r of results.filter((x) => x.verdict === 'fail'))
     expect(r.caution).toContain('must not be energised on the strength of a calculation alone');
 });
@@ -209,8 +209,6 @@ test('overload counts the circuits that the device serves, and no others', () =>
         house(runs, {}, { residual: [device({ ratedCurrent: known(amperes(63)), ...(serves ? { serves } : {}) })] }),
         'ev',
       ),
-      {},
-      silent(),
     ).find((r) => r.check === 'residual-current-device-overload');
   expect(serving(['ev'])).toMatchObject({ verdict: 'pass', limit: { value: 32 } });
   expect(serving(['ev', 'c1'])).toMatchObject({ verdict: 'fail', limit: { value: 64 } });
@@ -222,11 +220,9 @@ test('overload counts the circuits that the device serves, and no others', () =>
 test('a board carries what is ahead and what feeds back, not what only draws', () => {
   const back = circuit({ residual: [device()], feeds: [point({ bidirectional: true })] });
   const others = [circuit({ id: 'c1' }), circuit({ id: 'c2' })];
-  const found = residualCurrent(
-    caseOf(house([back, ...others], {}, { rating: known(amperes(132)) }), 'ev'),
-    {},
-    silent(),
-  ).find((r) => r.check === 'board-rating');
+  const found = residualCurrent(caseOf(house([back, ...others], {}, { rating: known(amperes(132)) }), 'ev')).find(
+    (r) => r.check === 'board-rating',
+  );
   expect(found).toMatchObject({ verdict: 'pass', limit: { value: 132 } });
 });
 test('type AC is left for heaters of water alone, BS 7671 531.3.3', () => {
@@ -264,8 +260,6 @@ test('of three devices each is judged against the one above it', () => {
         ),
         'ev',
       ),
-      {},
-      silent(),
     )
       .filter((r) => r.check === 'residual-current-selectivity')
       .map((r) => r.verdict);

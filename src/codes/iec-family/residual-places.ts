@@ -1,0 +1,179 @@
+import { type FactWords, fact, type Line } from '../../calculation/index.js';
+import type { Fact, Known } from '../../core/index.js';
+import {
+  type Board,
+  type ChargePoint,
+  type Load,
+  type OvercurrentDevice,
+  outletsBelow,
+  type ResidualDevice,
+  type Run,
+  residualUpstream,
+} from '../../installation/index.js';
+import type { CircuitPlace } from '../wiring-code.js';
+import type { PointPlace, ResidualUpstreamPlace } from './places.js';
+
+/** What additional protection is given to: a charge point, or the circuit where it feeds none. */
+export interface AdditionalPlace {
+  readonly circuit: CircuitPlace;
+  readonly point?: ChargePoint;
+}
+/** A residual current device that may give it: upstream of the cable, or inside the charge point. */
+export interface ProtectingPlace {
+  readonly device: ResidualDevice;
+  readonly number: number;
+}
+/** A residual current device inside a charge point. */
+export interface ResidualInsidePlace {
+  readonly point: ChargePoint;
+  readonly device: ResidualDevice;
+}
+/** A residual current device, and the one that follows it on the way of the current. */
+export interface ResidualPairPlace {
+  readonly above: ResidualDevice;
+  readonly below: ResidualDevice;
+  readonly number: number;
+}
+/** A residual current device on the board that the circuit leaves, with a rated current of its own. */
+export interface ResidualOnBoardPlace {
+  readonly circuit: CircuitPlace;
+  readonly device: NonNullable<Board['residual']>[number];
+  readonly number: number;
+}
+/** Something that can feed the board: the device ahead, or a circuit that can feed back. */
+export interface InfeedPlace {
+  readonly name: string;
+  readonly device: OvercurrentDevice;
+}
+
+/** Whether an outlet can feed back. */
+export const feedsBack = (o: Load | ChargePoint): boolean =>
+  o.kind === 'charge-point' ? o.bidirectional === true : o.purpose === 'generation' || o.purpose === 'storage';
+
+/** The overcurrent device ahead of the board that the circuit leaves. */
+export const deviceAhead = ({ path, installation }: CircuitPlace): OvercurrentDevice =>
+  path.feeders.at(-1)?.device ?? installation.supply.cutOut;
+
+/** Whether a device on a board serves a run that leaves it. */
+const serves = ({ serves: named }: ResidualDevice & { readonly serves?: readonly string[] }, run: Run) =>
+  named === undefined || named.includes(run.id);
+
+/** Charge points whose current passes a device, wherever it stands on the way to the run. */
+export function pointsBehind({ circuit: { path, run }, device }: ResidualUpstreamPlace): readonly ChargePoint[] {
+  const own = [...path.feeders, run].find((r) => r.residual?.includes(device));
+  const board = path.boards.find((b) => b.residual?.includes(device));
+  const behind = own ? [own] : (board?.runs.filter((r) => serves(device, r)) ?? []);
+  return behind.flatMap(outletsBelow).filter((o) => o.kind === 'charge-point');
+}
+
+/** Devices that may give additional protection, from the origin on. */
+export const protectingDevices = ({ circuit, point }: AdditionalPlace): readonly ResidualDevice[] => [
+  ...residualUpstream(circuit.path),
+  ...(point?.residual ? [point.residual] : []),
+];
+
+/** Residual current devices in the order in which the current passes them. */
+const inSeries = ({ path, run }: CircuitPlace): readonly ResidualDevice[] => [
+  ...residualUpstream(path),
+  ...run.feeds.flatMap((o) => (o.kind === 'charge-point' && o.residual ? [o.residual] : [])),
+];
+
+/** Of what there are several where residual current devices are judged. */
+export const residualScopes = {
+  additional: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly AdditionalPlace[] =>
+      circuit.feedsChargePoint
+        ? circuit.run.feeds.flatMap((point) => (point.kind === 'charge-point' ? [{ circuit, point }] : []))
+        : [{ circuit }],
+    title: ({ point }: AdditionalPlace) => (point ? `Residual current device of ${point.id}` : 'Additional protection'),
+  },
+  protecting: {
+    within: 'additional',
+    things: (place: AdditionalPlace): readonly ProtectingPlace[] =>
+      protectingDevices(place).map((device, i) => ({ device, number: i + 1 })),
+    title: ({ number }: ProtectingPlace) => `device ${number} from the origin`,
+  },
+  pointsBehind: {
+    within: 'residualUpstream',
+    things: pointsBehind,
+    title: ({ id }: ChargePoint) => id,
+  },
+  residualInside: {
+    within: 'points',
+    things: ({ point }: PointPlace): readonly ResidualInsidePlace[] =>
+      point.residual ? [{ point, device: point.residual }] : [],
+    title: () => 'residual current device inside it',
+  },
+  residualPairs: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly ResidualPairPlace[] => {
+      const series = inSeries(circuit);
+      return series.slice(1).map((below, i) => ({ above: series[i] as ResidualDevice, below, number: i + 1 }));
+    },
+    title: ({ number }: ResidualPairPlace) => `Residual current devices ${number} and ${number + 1} from the origin`,
+  },
+  residualOnBoard: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly ResidualOnBoardPlace[] =>
+      (circuit.board.residual ?? [])
+        .map((device, i) => ({ circuit, device, number: i + 1 }))
+        .filter(({ device }) => device.ratedCurrent !== undefined && serves(device, circuit.run)),
+    title: ({ number }: ResidualOnBoardPlace) => `Residual current device ${number} on the board`,
+  },
+  servedRuns: {
+    within: 'residualOnBoard',
+    things: ({ circuit, device }: ResidualOnBoardPlace): readonly Run[] =>
+      circuit.board.runs.filter((r) => serves(device, r)),
+    title: ({ id }: Run) => id,
+  },
+  infeeds: {
+    within: 'circuit',
+    things: (circuit: CircuitPlace): readonly InfeedPlace[] => [
+      { name: 'device ahead', device: deviceAhead(circuit) },
+      ...circuit.board.runs
+        .filter((r) => outletsBelow(r).some(feedsBack))
+        .map(({ id, device }) => ({ name: id, device })),
+    ],
+    title: ({ name }: InfeedPlace) => `Infeed: ${name}`,
+  },
+} as const;
+
+/** A fact of what additional protection is given to. */
+export const ofAdditional = <V>(
+  read: (place: AdditionalPlace) => Fact<V> | Known<V>,
+  words?: FactWords<AdditionalPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a device that may give additional protection. */
+export const ofProtecting = <V>(
+  read: (device: ResidualDevice) => Fact<V> | Known<V>,
+  words?: FactWords<ProtectingPlace>,
+): Line<never, V> => fact(({ device }: ProtectingPlace) => read(device), words);
+/** A fact of a charge point behind a residual current device. */
+export const ofPointBehind = <V>(
+  read: (point: ChargePoint) => Fact<V> | Known<V>,
+  words?: FactWords<ChargePoint>,
+): Line<never, V> => fact(read, words);
+/** A fact of a residual current device inside a charge point. */
+export const ofResidualInside = <V>(
+  read: (place: ResidualInsidePlace) => Fact<V> | Known<V>,
+  words?: FactWords<ResidualInsidePlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of two residual current devices that follow one another. */
+export const ofResidualPair = <V>(
+  read: (pair: ResidualPairPlace) => Fact<V> | Known<V>,
+  words?: FactWords<ResidualPairPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a residual current device on the board. */
+export const ofResidualOnBoard = <V>(
+  read: (place: ResidualOnBoardPlace) => Fact<V> | Known<V>,
+  words?: FactWords<ResidualOnBoardPlace>,
+): Line<never, V> => fact(read, words);
+/** A fact of a run behind it. */
+export const ofServedRun = <V>(read: (run: Run) => Fact<V> | Known<V>, words?: FactWords<Run>): Line<never, V> =>
+  fact(read, words);
+/** A fact of what can feed the board. */
+export const ofInfeed = <V>(
+  read: (infeed: InfeedPlace) => Fact<V> | Known<V>,
+  words?: FactWords<InfeedPlace>,
+): Line<never, V> => fact(read, words);
