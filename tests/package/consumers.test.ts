@@ -5,8 +5,10 @@ import { entries } from '../support/entries.js';
 import { install, type Project } from '../support/packed.js';
 
 const tsc = join(process.cwd(), 'node_modules/typescript/bin/tsc');
-const names = entries.map(({ name }) => name);
-const imports = entries.map(({ name, specifier }) => `import * as ${name} from '${specifier}';`).join('\n');
+/** The entries, each under a name that a variable may have. */
+const named = entries.map(({ name, specifier }) => ({ name: name.replaceAll('-', '_'), specifier }));
+const names = named.map(({ name }) => name);
+const imports = named.map(({ name, specifier }) => `import * as ${name} from '${specifier}';`).join('\n');
 const uses = `export const all = { ${names.join(', ')} };\n`;
 
 let project: Project;
@@ -21,7 +23,7 @@ const report = `console.log(JSON.stringify(Object.fromEntries(Object.entries(all
 
 test('ES modules and CommonJS see the same exports', () => {
   project.write('esm.mjs', `${imports}\n${uses}${report}`);
-  const requires = entries.map(({ name, specifier }) => `const ${name} = require('${specifier}');`).join('\n');
+  const requires = named.map(({ name, specifier }) => `const ${name} = require('${specifier}');`).join('\n');
   project.write('cjs.cjs', `${requires}\nconst all = { ${names.join(', ')} };\n${report}`);
   const esm = seen('esm.mjs');
   expect(Object.keys(esm)).toEqual(names);

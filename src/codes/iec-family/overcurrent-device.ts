@@ -15,7 +15,7 @@ export const typeOf = (kind: OvercurrentKind) => ('type' in kind ? kind.type : '
 /** Whether the standard of a fuse has gates; those of BS 1361, BS 1362 and BS 3036 have none. */
 export const hasGates = ({ standard }: OvercurrentKind): boolean => standard === 'BS 88-2' || standard === 'BS 88-3';
 /** The current at a gate that a fuse does not have. */
-export const noGate = open({ kind: 'fact', fact: 'gate of the fuse' });
+export const noGate = /* @__PURE__ */ open({ kind: 'fact', fact: 'gate of the fuse' });
 
 /** How the overcurrent device of the circuit opens at once, by its standard. */
 export const overcurrentDevice = () => ({

@@ -60,7 +60,7 @@ const duty = (id: string, what: string, document: string, clause: string): Duty 
 });
 
 /** Rules of the network operators of Germany for charging equipment. */
-export const germany: NetworkRules = {
+export const germany: NetworkRules = /* @__PURE__ */ (() => ({
   id: 'de-network',
   title: 'Notice, consent, unbalance and control of charging equipment in Germany',
   country: 'DE',
@@ -126,4 +126,4 @@ export const germany: NetworkRules = {
     formEntries.route,
     formEntries.installer,
   ],
-};
+}))();

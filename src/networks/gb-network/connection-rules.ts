@@ -118,7 +118,7 @@ function dutiesOf(route: Route, sources: readonly CheckResult[], facts: Connecti
 }
 
 /** Rules of the distributors of Great Britain: connect and notify, or apply first. */
-export const greatBritain: NetworkRules = {
+export const greatBritain: NetworkRules = /* @__PURE__ */ (() => ({
   id: 'gb-network',
   title: 'Connect and notify, or apply first, in Great Britain',
   country: 'GB',
@@ -161,4 +161,4 @@ export const greatBritain: NetworkRules = {
     formEntries.route,
     formEntries.installer,
   ],
-};
+}))();
