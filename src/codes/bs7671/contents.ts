@@ -13,11 +13,9 @@ import {
   balancedThreePhase,
   earthedBy,
   electrodeOfItsOwn,
-  equalDevice,
   lowElectrode,
   separationForOneVehicle,
   touchVoltageDevice,
-  windowDeviceOnOnePhase,
 } from './groups/earthing-arrangements.js';
 import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
@@ -46,8 +44,6 @@ export const bs7671Contents = () => {
     'balanced-three-phase': balancedThreePhase(),
     'low-electrode': lowElectrode(),
     'touch-voltage-device': touchVoltageDevice(),
-    'line-neutral-window-device': windowDeviceOnOnePhase(),
-    'equal-device': equalDevice(),
     'tt-island': electrodeOfItsOwn(),
     'electrical-separation': separationForOneVehicle(),
   });

@@ -66,3 +66,22 @@ test('results cite the edition that they are judged by', () => {
     expect(results[0]?.source).toMatchObject({ document: 'BS 7671', edition, clause: '722.411.4.1 (iii)' });
   }
 });
+
+describe('arrangements that earth a charge point, 722.411.4.1', () => {
+  // A1:2020 brought (iv) and (v): training provider's summary of Section 722 as amended, January 2021, and a trade article
+  test.each(['line-neutral-window-device', 'equal-device'] as const)('%s came with A1', (device) => {
+    const found = byEdition('charge-point-earthing', outdoors({ openPenDevice: known(device) }));
+    expect(found['2018']).toContain('charge-point-earthing: fail');
+    for (const edition of ['2018+A1:2020', '2018+A2:2022', '2018+A3:2024'] as const) {
+      expect(found[edition]).toContain(`${device}: pass`);
+      expect(found[edition].filter((r) => r.endsWith(': fail'))).toEqual([]);
+    }
+    const options = bs7671('2018').earthingOptions(caseOf(outdoors({}), 'ev'), chargePoint);
+    expect(options.map((o) => o.arrangement)).not.toContain(device);
+  });
+
+  test('the touch-voltage device stands in every edition', () => {
+    const found = byEdition('charge-point-earthing', outdoors({ openPenDevice: known('touch-voltage-device') }));
+    for (const edition of entered) expect(found[edition]).toEqual(['touch-voltage-device: pass']);
+  });
+});

@@ -1,0 +1,29 @@
+import { differing } from '../../../calculation/index.js';
+import { bs7671Contents } from '../contents.js';
+import {
+  balancedThreePhase,
+  earthedBy,
+  electrodeOfItsOwn,
+  equalDevice,
+  lowElectrode,
+  separationForOneVehicle,
+  touchVoltageDevice,
+  windowDeviceOnOnePhase,
+} from '../groups/earthing-arrangements.js';
+
+/** A1:2020, which altered Section 722 alone: arrangements (iv) and (v) of 722.411.4.1 are new. */
+export const a1Contents = () => {
+  const earthed = earthedBy({
+    'balanced-three-phase': balancedThreePhase(),
+    'low-electrode': lowElectrode(),
+    'touch-voltage-device': touchVoltageDevice(),
+    'line-neutral-window-device': windowDeviceOnOnePhase(),
+    'equal-device': equalDevice(),
+    'tt-island': electrodeOfItsOwn(),
+    'electrical-separation': separationForOneVehicle(),
+  });
+  return differing(bs7671Contents(), {
+    figures: { points: earthed.points },
+    checks: { 'charge-point-earthing': earthed.checks },
+  });
+};
