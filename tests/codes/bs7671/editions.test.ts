@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { datesOf, editionGap, editionInForce, editions, standingOf } from '../../../src/codes/bs7671/editions.js';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { Aspect, AssessmentOptions } from '../../../src/codes/wiring-code.js';
-import { type ChargePoint, type Installation, known, type Supply } from '../../../src/index.js';
+import { amperes, type ChargePoint, type Installation, known, ohms, type Supply } from '../../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
@@ -83,5 +83,26 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
   test('the touch-voltage device stands in every edition', () => {
     const found = byEdition('charge-point-earthing', outdoors({ openPenDevice: known('touch-voltage-device') }));
     for (const edition of entered) expect(found[edition]).toEqual(['touch-voltage-device: pass']);
+  });
+
+  // A2:2022 deleted (i): two persons on a forum of the institution that publishes the standard; its wording under A1 in two texts
+  const balanced = { earthing: 'balanced-three-phase', lines: ['L1', 'L2', 'L3'] } as const;
+  const options = { loadStates: [{ name: 'evening', currents: [80, 70, 70].map(amperes) as never }] };
+  test('a balanced three-phase load is an arrangement up to A1, and none since A2', () => {
+    const found = byEdition('charge-point-earthing', outdoors(balanced, { phases: known(3) }), options);
+    for (const edition of ['2018', '2018+A1:2020'] as const)
+      expect(found[edition]).toEqual(['three-phase-installation: pass', 'lost-pen-balanced-load: pass']);
+    for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const)
+      expect(found[edition]).toEqual(['charge-point-earthing: fail']);
+  });
+  test('on a single phase it is none in any edition', () => {
+    const found = byEdition('charge-point-earthing', outdoors({ earthing: 'balanced-three-phase' }));
+    for (const edition of entered) expect(found[edition].some((r) => r.endsWith(': fail'))).toBe(true);
+  });
+  test('an electrode that holds the voltage down stands in every edition', () => {
+    const supply = { electrode: { resistance: known(ohms(1)) } };
+    const alone = { loadStates: [{ name: 'the point', currents: [32, 0, 0].map(amperes) as never }] };
+    const found = byEdition('charge-point-earthing', outdoors({ earthing: 'low-electrode' }, supply), alone);
+    for (const edition of entered) expect(found[edition][0]).toBe('lost-pen-low-electrode: pass');
   });
 });

@@ -1,0 +1,27 @@
+import { differing } from '../../../calculation/index.js';
+import {
+  earthedBy,
+  electrodeOfItsOwn,
+  equalDevice,
+  lowElectrode,
+  separationForOneVehicle,
+  touchVoltageDevice,
+  windowDeviceOnOnePhase,
+} from '../groups/earthing-arrangements.js';
+import { a1Contents } from './a1-2020.js';
+
+/** A2:2022. 722.411.4.1: (i), the balanced three-phase load, is deleted. */
+export const a2Contents = () => {
+  const earthed = earthedBy({
+    'low-electrode': lowElectrode(),
+    'touch-voltage-device': touchVoltageDevice(),
+    'line-neutral-window-device': windowDeviceOnOnePhase(),
+    'equal-device': equalDevice(),
+    'tt-island': electrodeOfItsOwn(),
+    'electrical-separation': separationForOneVehicle(),
+  });
+  return differing(a1Contents(), {
+    figures: { points: earthed.points },
+    checks: { 'charge-point-earthing': earthed.checks },
+  });
+};
