@@ -121,7 +121,16 @@ export const windowDevice = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
-/** That device is for single-phase installations only. BS 7671, 722.411.4.1 (iv). */
+/** What such a device cannot see on three phases. */
+export const windowSeesLostPen = /* @__PURE__ */ statement({
+  weight: 'advice',
+  caution: shockCaution,
+  id: 'line-neutral-window-sight',
+  title: 'The voltage of the line that is watched shows that the PEN conductor is lost',
+  source: { document: 'physics', clause: 'star point of the loads', provenance: 'derived' },
+});
+
+/** That device is for single-phase installations only. BS 7671:2018+A1:2020, 722.411.4.1 (iv). */
 export const singlePhaseInstallation = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,

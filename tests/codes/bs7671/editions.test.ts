@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { datesOf, editionGap, editionInForce, editions, standingOf } from '../../../src/codes/bs7671/editions.js';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { Aspect, AssessmentOptions } from '../../../src/codes/wiring-code.js';
-import { amperes, type ChargePoint, type Installation, known, ohms, type Supply } from '../../../src/index.js';
+import { amperes, type ChargePoint, type Installation, known, ohms, type Supply, unknown } from '../../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
@@ -104,5 +104,31 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
     const alone = { loadStates: [{ name: 'the point', currents: [32, 0, 0].map(amperes) as never }] };
     const found = byEdition('charge-point-earthing', outdoors({ earthing: 'low-electrode' }, supply), alone);
     for (const edition of entered) expect(found[edition][0]).toBe('lost-pen-low-electrode: pass');
+  });
+
+  // A2:2022 dropped "single-phase installation" from (iv): three threads on a forum of the institution that publishes the standard
+  test('the window device on three phases: not under A1, since A2 with advice of what it does not see', () => {
+    const device = { openPenDevice: known('line-neutral-window-device') } as const;
+    const found = byEdition('charge-point-earthing', outdoors(device, { phases: known(3) }));
+    const margin = 'line-neutral-window-margin: not-determined (advice)';
+    expect(found['2018']).toEqual(['charge-point-earthing: fail', margin]);
+    expect(found['2018+A1:2020']).toEqual(['single-phase-installation: fail', margin]);
+    for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const)
+      expect(found[edition]).toEqual([
+        'line-neutral-window-device: pass',
+        'line-neutral-window-sight: fail (advice)',
+        margin,
+      ]);
+    // chosen and not fitted it fails in every edition
+    const absent = { earthing: 'line-neutral-window-device', openPenDevice: known('none') } as const;
+    const without = byEdition('charge-point-earthing', outdoors(absent, { phases: known(3) }));
+    for (const edition of entered) expect(without[edition].some((r) => r.endsWith(': fail'))).toBe(true);
+  });
+  test('on one phase nothing is advised, on an unknown number the advice stays open', () => {
+    const device = { openPenDevice: known('line-neutral-window-device') } as const;
+    const sight = (phases: Supply['phases']) =>
+      byEdition('charge-point-earthing', outdoors(device, { phases }))['2018+A2:2022'][1];
+    expect(sight(known(1))).toBe('line-neutral-window-margin: not-determined (advice)');
+    expect(sight(unknown())).toBe('line-neutral-window-sight: not-determined (advice)');
   });
 });

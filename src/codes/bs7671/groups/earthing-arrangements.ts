@@ -160,6 +160,9 @@ export const touchVoltageDevice = () =>
     (fitted) => [fitted],
   );
 
+const onePhase = () => derive(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 1);
+const blindOnThree = 'the reading of one line can stay inside 207 to 253 V while exposed metal is above 70 V';
+
 /** (iv) A device that watches line against neutral, on a single phase. */
 export const windowDeviceOnOnePhase = () =>
   device(c.windowDevice, 'line-neutral-window-device', 'such a device has to be fitted', (fitted) => [
@@ -167,15 +170,32 @@ export const windowDeviceOnOnePhase = () =>
       [
         holds(
           c.singlePhaseInstallation,
-          derive(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 1),
+          onePhase(),
           weigh(['supplyPhases'], ({ supplyPhases }) =>
-            supplyPhases === 3
-              ? 'on three phases the reading of one line can stay inside 207 to 253 V while exposed metal is above 70 V'
-              : 'the supply is to have one phase',
+            supplyPhases === 3 ? `on three phases ${blindOnThree}` : 'the supply is to have one phase',
           ),
         ),
       ],
       [fitted],
+    ),
+  ]);
+
+/** (iv) The same on any supply; on three phases it does not see every lost PEN conductor. */
+export const windowDevice = () =>
+  device(c.windowDevice, 'line-neutral-window-device', 'such a device has to be fitted', (fitted) => [
+    fitted,
+    chosen(
+      weigh(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 1),
+      {
+        true: [],
+        false: [
+          holds(
+            c.windowSeesLostPen,
+            onePhase(),
+            set(`${blindOnThree}: a device that measures the voltage to earth, or against three lines, is better`),
+          ),
+        ],
+      },
     ),
   ]);
 
