@@ -59,7 +59,7 @@ const itSystem: Gap = {
 };
 
 /** What the size of the earthing conductor is found by; the largest of them counts. */
-interface SizingPlace {
+export interface SizingPlace {
   readonly circuit: CircuitPlace;
   readonly sizedBy: 'as it is laid' | 'by the meter tails' | 'by the main bonding';
 }
