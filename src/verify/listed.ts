@@ -22,7 +22,8 @@ function waysOf(line: Line): readonly Line[] {
   const { how } = line;
   switch (how.kind) {
     case 'choose':
-      return [line, ...Object.values(how.of).flatMap(waysOf)];
+      // none where it is not known which is to be taken
+      return [{ how: { kind: 'open', gaps: [] } }, ...Object.values(how.of).flatMap(waysOf)];
     case 'or-else':
       return [{ how: { kind: 'same', as: '' } }, ...waysOf(how.then)];
     case 'between-steps':
@@ -106,9 +107,9 @@ function fits(line: SheetLine, { name, line: { how } }: Way): boolean {
       if (how.kind === 'choose') return name === line.name && 'blocked' in line;
       return name === line.name && (how.kind !== 'set' || how.value === line.value);
     case 'given':
-      // of several ways none is taken where it is not known which
-      if (how.kind === 'choose') return name === line.name && 'blocked' in line;
-      return name === line.name && (how.kind !== 'set' || ('gives' in line && how.value === line.gives.value));
+      if (name !== line.name || how.kind === 'apply' || how.kind === 'run') return false;
+      if (how.kind === 'open') return 'blocked' in line;
+      return how.kind !== 'set' || ('gives' in line && how.value === line.gives.value);
     default:
       return true;
   }

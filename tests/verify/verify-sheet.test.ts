@@ -321,3 +321,21 @@ test('a limit of the code that was changed together with everything that follows
     expect(message).toContain('the contents list has another line in the place of');
   expect(messages(forged).length).toBeGreaterThan(0);
 });
+
+test('a figure that is worked out cannot be taken down as given', () => {
+  const sheet = written((s) => {
+    judged(bs7671('2018+A2:2022'), 'disconnection', caseOf(house([circuit()]), 'ev'), {}, s);
+  });
+  expect(messages(sheet)).toEqual([]);
+  // the same loop impedance, said to be measured
+  const lines = sheet.lines.map((line): SheetLine => {
+    if (line.kind !== 'step' || line.id !== 'loopImpedance' || !('gives' in line)) return line;
+    const { id, clause, gives } = line;
+    const words = 'earth fault loop impedance at the far end';
+    return { kind: 'given', name: 'loopImpedance', words, gives, id, ...(clause ? { clause } : {}) };
+  });
+  expect(lines).not.toEqual(sheet.lines);
+  expect(messages({ ...sheet, lines })).toEqual([
+    expect.stringMatching(/the contents list has another line in the place of loopImpedance$/),
+  ]);
+});
