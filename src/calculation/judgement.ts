@@ -399,3 +399,25 @@ const depends = (check: Check, evidence: Record<string, unknown>): WideResult =>
 });
 
 export type { Known };
+
+/** The definitions of the checks of a group. */
+export function checksOf(of: readonly Judgement[]): readonly Check[] {
+  return of.flatMap(({ how }): readonly Check[] => {
+    const own = 'check' in how ? [how.check as Check] : [];
+    switch (how.kind) {
+      case 'each':
+        return checksOf(how.judgements);
+      case 'adjust':
+        return checksOf([how.of]);
+      case 'choose':
+        return checksOf(Object.values(how.of).flat());
+      case 'unless-failed':
+        return checksOf([...how.first, ...how.then]);
+      case 'any-of':
+      case 'deciding':
+        return [...own, ...checksOf(how.of)];
+      default:
+        return own;
+    }
+  });
+}

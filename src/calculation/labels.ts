@@ -276,7 +276,7 @@ export interface Labels {
   opensAtOnce: boolean;
   /** What a verdict on discrimination rests on. */
   discriminationRests: string;
-  /** Whether the supply is earthed on its combined conductor: PME. */
+  /** Whether the supply is earthed on its combined conductor. */
   pme: boolean;
   /** Main protective bonding conductors. */
   bonding: readonly unknown[];
@@ -294,12 +294,12 @@ export interface Labels {
   externalImpedanceFrom: 'survey' | 'electrode';
   /** What a circuit serves. */
   circuitServes: 'boards' | 'socket-outlets' | 'fixed equipment';
-  /** Whether the circuit is a final circuit in the scope of Table 41.1. */
+  /** Whether the circuit is a final circuit in the scope of the shorter disconnection times. */
   inTable411: boolean;
   /** Whether the required time is one for which the standard binds a circuit-breaker. */
   breakerBound: boolean;
-  /** Edition of BS 88-2 that a fuse is taken for. */
-  bs88: 'BS 88-2' | 'BS 88-2.2';
+  /** Edition of its standard that a fuse is taken for. */
+  bs88: string;
   /** Standard of a fuse, as the table of operating currents has it. */
   fuseStandard: string;
   /** Whether a time is printed for which fuses are tabulated, or lies between. */

@@ -121,7 +121,7 @@ export interface Findings {
   /** Voltage drop from the origin to the end of the run, V: of its lines the largest. */
   totalDrop?: Known<Volts>;
   /** Voltage drop to neutral of each run from the origin on, by its name, V: on the line where all of it is largest. */
-  dropAlong?: readonly { readonly run: string; readonly drop: Known<Volts> }[];
+  dropAlong?: Known<readonly { readonly run: string; readonly drop: Known<Volts> }[]>;
   /** Largest permitted drop from the origin, as a share of the nominal voltage. */
   dropLimit?: Known<Ratio>;
   /** Smallest supply voltage to be counted with, V. */

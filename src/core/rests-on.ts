@@ -73,7 +73,7 @@ class Part {
   constructor(
     private readonly sheet: SheetDocument,
     private readonly seen: ReadonlyMap<string, Node>,
-    private readonly order: { next: number },
+    private readonly order: { next: number; readonly byId: Map<string, Node> },
     private readonly above?: Part,
   ) {}
 
@@ -97,6 +97,7 @@ class Part {
     const name = line.kind === 'label' ? label(line.name) : roleOf(line);
     if (name !== undefined) this.own.set(name, node);
     this.all.push(node);
+    if (line.id !== undefined) this.order.byId.set(line.id, node);
   }
 
   private node(line: Exclude<SheetLine, { kind: 'part' | 'note' }>): Node {
@@ -111,6 +112,13 @@ class Part {
   }
 
   private drawnOn(line: Exclude<SheetLine, { kind: 'part' | 'note' }>): readonly Node[] {
+    const named = (ids: readonly string[]) => ids.flatMap((id) => this.order.byId.get(id) ?? []);
+    if (line.kind === 'same') return named([line.from]);
+    if (line.kind === 'gather' && line.id !== undefined) return named(line.parts);
+    if (line.ids) {
+      const { alternatives = [] } = line.kind === 'check' ? line.result : {};
+      return [...named(Object.values(line.ids)), ...alternatives.flatMap((one) => this.standing(JSON.stringify(one)))];
+    }
     switch (line.kind) {
       case 'look':
         return Object.entries(line.keys).flatMap(([axis, key]) =>
@@ -267,7 +275,7 @@ const eachOnce = <T>(all: readonly T[]): readonly T[] => [...new Map(all.map((x)
  */
 export function restsOn(sheet: SheetDocument): readonly RestsOn[] {
   const found: RestsOn[] = [];
-  for (const [line, result, node, place] of new Part(sheet, new Map(), { next: 0 }).read()) {
+  for (const [line, result, node, place] of new Part(sheet, new Map(), { next: 0, byId: new Map() }).read()) {
     const nodes = reached(node);
     const basis = once(nodes.flatMap((n) => n.basis ?? []));
     const facts = eachOnce(nodes.flatMap((n) => n.fact ?? []));

@@ -48,6 +48,8 @@ export interface Sheet {
   check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult;
   /** Takes down a result that was decided without a comparison: not required, or not determined. */
   result(result: CheckResult): CheckResult;
+  /** Is told of a check of a contents list that is judged. */
+  told(check: Check): void;
   /** A remark for the reader. */
   note(text: string): void;
   /** Takes down lines that are made only when the sheet is written out; `next` gives the place of a new part, `place` that of this one. */
@@ -358,6 +360,8 @@ export class SilentSheet implements Sheet {
   note(text: string): void {
     this.keep(() => ({ kind: 'note', text }));
   }
+
+  told(_check: Check): void {}
 
   listed(lines: (next: () => string, place: string) => readonly SheetLine[]): void {
     this.keep(() => ({ kind: 'listed', lines }));

@@ -1,4 +1,4 @@
-import { type Calculation, plain, Writer } from '../calculation/index.js';
+import { type Calculation, checksOf, plain, Writer } from '../calculation/index.js';
 import {
   type Aspect,
   type AssessmentOptions,
@@ -205,6 +205,8 @@ export function judgeAspect(
   if (typeof rule === 'function') return { aspect, results: rule(circuit, findings, part) };
   if ('finds' in rule && working) {
     const { calculation, writer } = working;
+    const listed = code.calculator?.contents.checks[aspect] ?? [];
+    for (const check of 'noRule' in listed ? [] : checksOf(listed)) part.told(check);
     const results = calculation.results(aspect);
     for (const name of rule.finds) {
       const found = plain(name, calculation.figure(name));

@@ -22,6 +22,9 @@ class WorseSheet extends SilentSheet {
   override part(): Sheet {
     return new WorseSheet(this.worse, this.view());
   }
+  override told(check: Check): void {
+    if (check.worse) this.worse.set(check.id, check.worse);
+  }
   override check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
     if (check.worse) this.worse.set(check.id, check.worse);
     return super.check(check, evidence, because);

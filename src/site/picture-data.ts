@@ -74,6 +74,7 @@ export function voltageAlongOf(
   findings: Findings,
 ): VoltageAlongData | undefined {
   const { dropAlong = [], dropLimit, lowestSupply } = findings;
+  if (isMissing(dropAlong)) return undefined;
   const along: (readonly [number, number])[] = [[0, 0]];
   const stretches: { name: string; end: number }[] = [];
   let [end, dropped] = [0, 0];

@@ -25,6 +25,9 @@ class Listener extends SilentSheet {
   override part(): Sheet {
     return new Listener(this.heard, this.view());
   }
+  override told(check: Check): void {
+    if (check.worse) this.heard.set(check.id, check.worse);
+  }
   override check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
     if (check.worse) this.heard.set(check.id, check.worse);
     return super.check(check, evidence, because);

@@ -33,7 +33,6 @@ import {
   amperes,
   metres,
   millivoltsPerAmpereMetre,
-  type Ohms,
   ohmsPerMetre,
   perKelvin,
   ratio,
@@ -254,7 +253,7 @@ export const voltageDropOf = (rules: DropRules) => ({
           lineDraws as readonly RunDraw[],
           wayResistances.map((r, i) => ({
             r,
-            x: wayReactances[i] as Ohms,
+            x: wayReactances[i] ?? 0,
             length: wayLengths[i] as number,
           })),
           nominalVoltage,

@@ -25,6 +25,7 @@ import {
   type AmpereSquaredSeconds,
   type Amperes,
   ampereSquaredSeconds,
+  amperes,
   hertz,
   ratio,
   seconds,
@@ -98,7 +99,7 @@ export const letThrough = () => ({
     residualGeneral: ofFault(isGeneral),
     residualClearing: derive(
       ['residualOperatingCurrent'],
-      ({ residualOperatingCurrent: rated }): Known<Amperes> => (5 * rated) as Amperes,
+      ({ residualOperatingCurrent: rated }): Known<Amperes> => amperes(5 * rated),
       { direction: { residualOperatingCurrent: 1 } },
     ),
     breakerClears: weigh(

@@ -20,7 +20,7 @@ import {
   vectorSum,
   windowMarginOf,
 } from '../../../physics/index.js';
-import { type Amperes, amperes, ohms, ratio } from '../../../units/index.js';
+import { amperes, ohms, ratio } from '../../../units/index.js';
 import { declaredStates, ofCircuit, ofLoadState, ofPoint } from '../../iec-family/places.js';
 import { lowestSupplyVoltage } from '../earthing-checks.js';
 import { lostPenLimits } from '../tables/722-touch-voltage.js';
@@ -39,7 +39,7 @@ const lineCurrent = (k: 0 | 1 | 2) =>
   choose(
     ofLoadState(({ declared }) => (declared ? 'declared' : 'alone') as 'declared' | 'alone'),
     {
-      declared: ofLoadState(({ declared }) => declared?.currents[k] as Amperes, { by: 'declared state of load' }),
+      declared: ofLoadState(({ declared }) => amperes(declared?.currents[k] ?? 0), { by: 'declared state of load' }),
       alone: choose('loadPhases', {
         1: k === 0 ? same('chargeCurrent') : set(amperes(0)),
         3: when(

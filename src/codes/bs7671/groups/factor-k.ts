@@ -3,7 +3,7 @@ import { isMissing } from '../../../core/index.js';
 import type { Cable } from '../../../installation/index.js';
 import { adiabaticFactorOf } from '../../../physics/index.js';
 import { materialFactors, reciprocalCoefficients } from '../../../products/iec60949/material-constants.js';
-import type { Celsius } from '../../../units/index.js';
+import { type Celsius, celsius } from '../../../units/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import { table431Final, table431Initial } from '../tables/43-1.js';
 import { table543Final, table543Initial } from '../tables/54-3.js';
@@ -24,7 +24,7 @@ const factor = (clause: string, metal: Line<never, string>, initial: Temperature
     reciprocalCoefficient: by(reciprocalCoefficients, undefined, { property: set('value'), metal }),
     initialTemperature: when(
       'realLoad',
-      ofCircuit((c) => c.options.initialTemperature as Celsius, { by: 'real load, as the options say' }),
+      ofCircuit((c) => celsius(c.options.initialTemperature ?? 0), { by: 'real load, as the options say' }),
       initial,
     ),
     finalTemperature: final,
