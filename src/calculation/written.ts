@@ -74,12 +74,14 @@ export class Writer {
     const checks = checked((note) => this.calculation.results(group, note));
     const blocks: { readonly thing: Thing; readonly title?: string; readonly lines: SheetLine[] }[] = [];
     const used = new Set<string>();
-    // the input of a procedure is put together from all that it draws on
+    // the input of a procedure is put together from figures, by functions and lists that have no line of their own
     const draw = (thing: Thing, { from }: Node): void => {
       for (const f of from)
         for (const t of thingsOf(thing, f.list)) {
           used.add(id(t, f));
-          draw(t, f.node);
+          const { how } = effective(t, f.node).line;
+          const silent = how.kind === 'derive' || (how.kind === 'gather' && how.how === 'list');
+          if (silent && termOf(f.name) === undefined) draw(t, f.node);
         }
     };
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
@@ -180,7 +182,9 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
       const parts = thingsOf(thing, entry.list).filter(
         (t) =>
           (!how.among || how.among(t.place as never, thing.place as never)) &&
-          typeof t.values[entry.index] !== 'string',
+          typeof t.values[entry.index] !== 'string' &&
+          // what is missing rests on what is missing alone
+          (!isMissing(plain) || isMissing(t.values[entry.index])),
       );
       if (parts.length === 0) break;
       return {
