@@ -109,8 +109,10 @@ const exactVoltage = (supply: 'lowestSupply' | 'highestSupply') =>
   );
 
 /** The line that a verdict rests on, where there are several. */
-const worstLineWords = weigh(['worstLine', 'severalLines', 'totalDrop'], ({ worstLine, severalLines, totalDrop }) =>
-  severalLines === true && !isMissing(totalDrop) ? `${String(worstLine)}, where the drop is largest` : undefined,
+const worstLineWords = /* @__PURE__ */ weigh(
+  ['worstLine', 'severalLines', 'totalDrop'],
+  ({ worstLine, severalLines, totalDrop }) =>
+    severalLines === true && !isMissing(totalDrop) ? `${String(worstLine)}, where the drop is largest` : undefined,
 );
 const windowWords = (line: 'lowestLine' | 'highestLine', where: string) =>
   weigh([line, 'severalLines'], (v) =>

@@ -57,7 +57,7 @@ const smallestAsked: Gap = {
 };
 const typeWords = { called: 'type of the residual current device' };
 const detectionWords = { called: 'detection of 6 mA direct current' };
-const detectionAsked = unknown('the charge point’s instructions');
+const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
 
 /** Whether a device is, or may be, delayed: a delay leaves a person on the fault for as long as it lasts. */
 const mayBeDelayed = ({ delay, delayTime }: ResidualDevice): boolean =>

@@ -11,7 +11,7 @@ const wayFactor = () =>
     'single-phase': set(ratio(2), 'go and return'),
     'three-phase': set(ratio(Math.sqrt(3)), 'balanced, between lines'),
   });
-const material = derive(['cable'], ({ cable }) => cable.material);
+const material = /* @__PURE__ */ derive(['cable'], ({ cable }) => cable.material);
 const service = 'IEC 60364-5-52:2009 Annex G: 1.25 times the resistivity at 20 °C, from memory';
 
 /** Drop of the resistance of a cable, whatever its insulation and the way of laying. */
