@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { Span } from '../../../src/calculation/index.js';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import { writeRunImpedance } from '../../../src/codes/iec-family/loop-impedance.js';
 import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
+  between,
   celsius,
   isMissing,
   known,
@@ -98,6 +100,44 @@ describe('energy that a circuit-breaker lets through', () => {
   test('an old breaker has no class', () => {
     const old: OvercurrentDevice = { kind: known({ standard: 'BS 3871', type: '2' }), rating: known(amperes(30)) };
     expect(ask(old, 500).energy).toBeCloseTo(bound(500), 6);
+  });
+});
+
+describe('energy at a current that is known within a range', () => {
+  const over = (device: OvercurrentDevice, least: number, most: number, residual: readonly ResidualDevice[] = []) => {
+    const current = (i: number) => ohms((1.1 * 230) / i);
+    const supply = {
+      externalImpedance: between(current(most), current(least)),
+      prospectiveCurrent: known(amperes(least)),
+    };
+    return figures(caseOf(house([circuit({ device, residual })], supply), 'ev'), 'faults/letThrough')[2];
+  };
+  const selective: ResidualDevice = {
+    position: 'origin-of-circuit',
+    type: known('A'),
+    rating: known(milliamperes(100)),
+    delay: known('selective'),
+  };
+  test('is that of both sides where the circuit-breaker takes over from the residual current device, at 320 A', () => {
+    const energy = over(breaker('C', 32), 300, 322, [selective]) as Span;
+    expect(energy.least).toBeCloseTo(300 ** 2 * 0.15, 6);
+    expect(energy.most).toBeCloseTo(320 ** 2 * 0.15, 6);
+    expect(energy.most).toBeGreaterThan(bound(322));
+    expect(over(breaker('C', 32), 320, 330, [selective])).toEqual(new Span(bound(320), bound(330)));
+  });
+  test('is not known where a part of it trips nothing at once', () => {
+    expect(isMissing(over(breaker('C', 32), 300, 322))).toBe(true);
+    expect(isMissing(over(fuse('BS 88-3', 32), 120, 200))).toBe(true);
+  });
+  test('is that of the class up to the marked capacity, beyond it the bound alone', () => {
+    const energy = over(breaker('B', 32), 5900, 6100) as Span;
+    expect(energy.least).toBe(45000);
+    expect(energy.most).toBeCloseTo(bound(6100), 3);
+  });
+  test('falls along the curve of a fuse to its last point', () => {
+    const energy = over(fuse('BS 88-3', 32), 140.2, 400) as Span;
+    expect(energy.most).toBeCloseTo(140.2 ** 2 * 5, 6);
+    expect(energy.least).toBeCloseTo(239.6 ** 2 * 0.4, 6);
   });
 });
 
