@@ -16,8 +16,12 @@ export interface FoundRange {
   readonly where: string;
 }
 
-/** Walks a tree and hands every range to `meet`; what it returns takes the place of the range. */
-function walk(node: unknown, meet: (found: FoundRange) => unknown): unknown {
+/**
+ * A tree with something in the place of every range; what it shares with the given one stays the same object.
+ * @param tree an installation or a part of it
+ * @param meet what takes the place of a range, asked in the order of the tree
+ */
+export function replaceRanges<T>(tree: T, meet: (found: FoundRange) => unknown): T {
   const into = (value: unknown, key: string, parent: Tree, where: string): unknown => {
     if (typeof value !== 'object' || value === null) return value;
     if (isRange(value)) return value.least < value.most ? meet({ fact: value, key, parent, where }) : value;
@@ -30,25 +34,25 @@ function walk(node: unknown, meet: (found: FoundRange) => unknown): unknown {
       });
       return changed ? items : value;
     }
-    const tree = value as Tree;
-    const name = tree.id ?? tree.name;
+    const node = value as Tree;
+    const name = node.id ?? node.name;
     const here = typeof name === 'string' ? name : where;
     let copy: Record<string, unknown> | undefined;
-    for (const k in tree) {
-      const now = into(tree[k], k, tree, here);
-      if (now === tree[k]) continue;
-      copy ??= { ...tree };
+    for (const k in node) {
+      const now = into(node[k], k, node, here);
+      if (now === node[k]) continue;
+      copy ??= { ...node };
       copy[k] = now;
     }
-    return copy ?? tree;
+    return copy ?? node;
   };
-  return into(node, '', {}, '');
+  return into(tree, '', {}, '') as T;
 }
 
 /** The facts of a tree that are known only within a range, in the order of the tree. */
 export function rangesIn(tree: unknown): readonly FoundRange[] {
   const found: FoundRange[] = [];
-  walk(tree, (range) => {
+  replaceRanges(tree, (range) => {
     found.push(range);
     return range.fact;
   });
@@ -62,11 +66,11 @@ export function rangesIn(tree: unknown): readonly FoundRange[] {
  */
 export function narrowed<T>(tree: T, ends: readonly (readonly [least: number, most: number])[]): T {
   let next = 0;
-  return walk(tree, ({ fact }) => {
+  return replaceRanges(tree, ({ fact }) => {
     const [least, most] = ends[next++] as readonly [number, number];
     const { state: _state, least: _least, most: _most, ...said } = fact;
     return least === most ? { ...said, state: 'known', value: least } : { ...said, state: 'between', least, most };
-  }) as T;
+  });
 }
 
 /**
