@@ -1,15 +1,4 @@
-import type {
-  Fact,
-  Formula,
-  Gap,
-  Known,
-  Missing,
-  Name,
-  Procedure,
-  Relation,
-  Table,
-  Vocabulary,
-} from '../core/index.js';
+import type { Fact, Formula, Gap, Known, Name, Procedure, Relation, Table, Vocabulary } from '../core/index.js';
 import type { Labels } from './labels.js';
 
 /** Everything that a line may give or need, by name: quantities of the vocabulary, and labels. */
@@ -157,6 +146,11 @@ export interface FactWords<P = never> {
 /** A fact of the thing that the list is of. */
 export const fact = <V, P = never>(read: (place: P) => Fact<V> | Known<V>, words: FactWords<P> = {}): Line<never, V> =>
   line({ kind: 'fact', read: read as never, ...(words as object) });
+/** Facts of things of one scope: `fact` with the type of their place settled. */
+export const factOf =
+  <P>() =>
+  <V>(read: (place: P) => Fact<V> | Known<V>, words?: FactWords<P>): Line<never, V> =>
+    fact(read, words);
 
 /** What a function gives of values that are all there; what is missing is passed on. */
 export function derive<const N extends readonly string[], V>(
@@ -271,5 +265,3 @@ export const betweenSteps = <const A extends string, const S extends readonly st
 export const none = (because: string): Line<never, never> => line({ kind: 'set', value: because });
 /** What cannot be had, and why. */
 export const open = (...gaps: Gap[]): Line<never, never> => line({ kind: 'open', gaps });
-
-export type { Missing };

@@ -1,4 +1,4 @@
-import { type FactWords, fact, type Line } from '../../calculation/index.js';
+import { factOf } from '../../calculation/index.js';
 import { type Fact, isMissing, type Known } from '../../core/index.js';
 import {
   type Cable,
@@ -287,95 +287,40 @@ export const circuitScopes = {
 } as const;
 
 /** A fact of the circuit. */
-export const ofCircuit = <V>(
-  read: (circuit: CircuitPlace) => Fact<V> | Known<V>,
-  words?: FactWords<CircuitPlace>,
-): Line<never, V> => fact(read, words);
+export const ofCircuit = /* @__PURE__ */ factOf<CircuitPlace>();
 /** A fact of a section of its route. */
-export const ofSection = <V>(
-  read: (place: SectionPlace) => Fact<V> | Known<V>,
-  words?: FactWords<SectionPlace>,
-): Line<never, V> => fact(read, words);
+export const ofSection = /* @__PURE__ */ factOf<SectionPlace>();
 /** A fact of a run of the way from the origin. */
-export const ofRun = <V>(read: (place: RunPlace) => Fact<V> | Known<V>, words?: FactWords<RunPlace>): Line<never, V> =>
-  fact(read, words);
+export const ofRun = /* @__PURE__ */ factOf<RunPlace>();
 /** A fact of a section of a run. */
-export const ofRunSection = <V>(
-  read: (place: RunSectionPlace) => Fact<V> | Known<V>,
-  words?: FactWords<RunSectionPlace>,
-): Line<never, V> => fact(read, words);
+export const ofRunSection = /* @__PURE__ */ factOf<RunSectionPlace>();
 /** A fact of a run at a temperature. */
-export const ofTemperature = <V>(
-  read: (place: TemperaturePlace) => Fact<V> | Known<V>,
-  words?: FactWords<TemperaturePlace>,
-): Line<never, V> => fact(read, words);
+export const ofTemperature = /* @__PURE__ */ factOf<TemperaturePlace>();
 /** A fact of a conductor of a run. */
-export const ofConductor = <V>(
-  read: (place: ConductorPlace) => Fact<V> | Known<V>,
-  words?: FactWords<ConductorPlace>,
-): Line<never, V> => fact(read, words);
+export const ofConductor = /* @__PURE__ */ factOf<ConductorPlace>();
 /** A fact of a way back to the source. */
-export const ofReturn = <V>(
-  read: (place: ReturnPlace) => Fact<V> | Known<V>,
-  words?: FactWords<ReturnPlace>,
-): Line<never, V> => fact(read, words);
+export const ofReturn = /* @__PURE__ */ factOf<ReturnPlace>();
 /** A fact of a rating that is declared for the device together with others. */
-export const ofConditionalRating = <V>(
-  read: (place: ConditionalRatingPlace) => Fact<V> | Known<V>,
-  words?: FactWords<ConditionalRatingPlace>,
-): Line<never, V> => fact(read, words);
+export const ofConditionalRating = /* @__PURE__ */ factOf<ConditionalRatingPlace>();
 /** A fact of an overcurrent device ahead. */
-export const ofAhead = <V>(
-  read: (place: AheadPlace) => Fact<V> | Known<V>,
-  words?: FactWords<AheadPlace>,
-): Line<never, V> => fact(read, words);
+export const ofAhead = /* @__PURE__ */ factOf<AheadPlace>();
 /** A fact of a charge point of the circuit. */
-export const ofPoint = <V>(
-  read: (place: PointPlace) => Fact<V> | Known<V>,
-  words?: FactWords<PointPlace>,
-): Line<never, V> => fact(read, words);
+export const ofPoint = /* @__PURE__ */ factOf<PointPlace>();
 /** A fact of a state of load. */
-export const ofLoadState = <V>(
-  read: (place: LoadStatePlace) => Fact<V> | Known<V>,
-  words?: FactWords<LoadStatePlace>,
-): Line<never, V> => fact(read, words);
+export const ofLoadState = /* @__PURE__ */ factOf<LoadStatePlace>();
 /** A fact of a main protective bonding conductor. */
-export const ofBond = <V>(
-  read: (bond: BondPlace) => Fact<V> | Known<V>,
-  words?: FactWords<BondPlace>,
-): Line<never, V> => fact(read, words);
+export const ofBond = /* @__PURE__ */ factOf<BondPlace>();
 /** A fact of a residual current device upstream. */
-export const ofResidualUpstream = <V>(
-  read: (place: ResidualUpstreamPlace) => Fact<V> | Known<V>,
-  words?: FactWords<ResidualUpstreamPlace>,
-): Line<never, V> => fact(read, words);
+export const ofResidualUpstream = /* @__PURE__ */ factOf<ResidualUpstreamPlace>();
 /** A fact of a fault. */
-export const ofFault = <V>(
-  read: (place: FaultPlace) => Fact<V> | Known<V>,
-  words?: FactWords<FaultPlace>,
-): Line<never, V> => fact(read, words);
+export const ofFault = /* @__PURE__ */ factOf<FaultPlace>();
 /** A fact of a section of a run over which the tabulated drop is the same. */
-export const ofRate = <V>(
-  read: (place: RatePlace) => Fact<V> | Known<V>,
-  words?: FactWords<RatePlace>,
-): Line<never, V> => fact(read, words);
+export const ofRate = /* @__PURE__ */ factOf<RatePlace>();
 /** A fact of a run on a followed line. */
-export const ofRunLine = <V>(
-  read: (place: RunLinePlace) => Fact<V> | Known<V>,
-  words?: FactWords<RunLinePlace>,
-): Line<never, V> => fact(read, words);
+export const ofRunLine = /* @__PURE__ */ factOf<RunLinePlace>();
 /** A fact of a piece of a run. */
-export const ofPiece = <V>(
-  read: (place: PiecePlace) => Fact<V> | Known<V>,
-  words?: FactWords<PiecePlace>,
-): Line<never, V> => fact(read, words);
+export const ofPiece = /* @__PURE__ */ factOf<PiecePlace>();
 /** A fact of a followed line. */
-export const ofLineFollowed = <V>(
-  read: (place: LinePlace) => Fact<V> | Known<V>,
-  words?: FactWords<LinePlace>,
-): Line<never, V> => fact(read, words);
+export const ofLineFollowed = /* @__PURE__ */ factOf<LinePlace>();
 /** A fact of the network of a followed line. */
-export const ofSequence = <V>(
-  read: (place: SequencePlace) => Fact<V> | Known<V>,
-  words?: FactWords<SequencePlace>,
-): Line<never, V> => fact(read, words);
+export const ofSequence = /* @__PURE__ */ factOf<SequencePlace>();

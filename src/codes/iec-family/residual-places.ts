@@ -1,4 +1,4 @@
-import { type FactWords, fact, type Line } from '../../calculation/index.js';
+import { type FactWords, fact, factOf, type Line } from '../../calculation/index.js';
 import type { Fact, Known } from '../../core/index.js';
 import {
   type Board,
@@ -140,40 +140,21 @@ export const residualScopes = {
 } as const;
 
 /** A fact of what additional protection is given to. */
-export const ofAdditional = <V>(
-  read: (place: AdditionalPlace) => Fact<V> | Known<V>,
-  words?: FactWords<AdditionalPlace>,
-): Line<never, V> => fact(read, words);
+export const ofAdditional = /* @__PURE__ */ factOf<AdditionalPlace>();
 /** A fact of a device that may give additional protection. */
 export const ofProtecting = <V>(
   read: (device: ResidualDevice) => Fact<V> | Known<V>,
   words?: FactWords<ProtectingPlace>,
 ): Line<never, V> => fact(({ device }: ProtectingPlace) => read(device), words);
 /** A fact of a charge point behind a residual current device. */
-export const ofPointBehind = <V>(
-  read: (point: ChargePoint) => Fact<V> | Known<V>,
-  words?: FactWords<ChargePoint>,
-): Line<never, V> => fact(read, words);
+export const ofPointBehind = /* @__PURE__ */ factOf<ChargePoint>();
 /** A fact of a residual current device inside a charge point. */
-export const ofResidualInside = <V>(
-  read: (place: ResidualInsidePlace) => Fact<V> | Known<V>,
-  words?: FactWords<ResidualInsidePlace>,
-): Line<never, V> => fact(read, words);
+export const ofResidualInside = /* @__PURE__ */ factOf<ResidualInsidePlace>();
 /** A fact of two residual current devices that follow one another. */
-export const ofResidualPair = <V>(
-  read: (pair: ResidualPairPlace) => Fact<V> | Known<V>,
-  words?: FactWords<ResidualPairPlace>,
-): Line<never, V> => fact(read, words);
+export const ofResidualPair = /* @__PURE__ */ factOf<ResidualPairPlace>();
 /** A fact of a residual current device on the board. */
-export const ofResidualOnBoard = <V>(
-  read: (place: ResidualOnBoardPlace) => Fact<V> | Known<V>,
-  words?: FactWords<ResidualOnBoardPlace>,
-): Line<never, V> => fact(read, words);
+export const ofResidualOnBoard = /* @__PURE__ */ factOf<ResidualOnBoardPlace>();
 /** A fact of a run behind it. */
-export const ofServedRun = <V>(read: (run: Run) => Fact<V> | Known<V>, words?: FactWords<Run>): Line<never, V> =>
-  fact(read, words);
+export const ofServedRun = /* @__PURE__ */ factOf<Run>();
 /** A fact of what can feed the board. */
-export const ofInfeed = <V>(
-  read: (infeed: InfeedPlace) => Fact<V> | Known<V>,
-  words?: FactWords<InfeedPlace>,
-): Line<never, V> => fact(read, words);
+export const ofInfeed = /* @__PURE__ */ factOf<InfeedPlace>();

@@ -1,5 +1,4 @@
-import { by, choose, derive, type FactWords, fact, type Line, run, set } from '../../../calculation/index.js';
-import type { Fact, Known } from '../../../core/index.js';
+import { by, choose, derive, factOf, run, set } from '../../../calculation/index.js';
 import { currentOnCurve } from '../../../physics/index.js';
 import { seconds } from '../../../units/index.js';
 import type { CircuitPlace } from '../../wiring-code.js';
@@ -30,8 +29,7 @@ export const fuseScope = {
       : `fuse to ${bs88}`,
 } as const;
 
-const ofFuse = <V>(read: (place: FusePlace) => Fact<V> | Known<V>, words?: FactWords<FusePlace>): Line<never, V> =>
-  fact(read, words);
+const ofFuse = /* @__PURE__ */ factOf<FusePlace>();
 
 const appendix3 = 'Appendix 3';
 
