@@ -1,8 +1,8 @@
 import { compare, set, when } from '../../calculation/index.js';
 import { comparison, unknown } from '../../core/index.js';
 import { celsius } from '../../units/index.js';
+import { operatingTemperatureOf } from './conductor-constants.js';
 import { isBuried } from './facts.js';
-import { operatingTemperatureOf } from './loop-impedance.js';
 import { ofCircuit } from './places.js';
 
 /** S >= S_min. BS 7671, 524.1, Table 52.3. */

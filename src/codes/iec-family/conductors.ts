@@ -14,17 +14,24 @@ import { armourResistances } from '../../products/bs5467/armour.js';
 import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
 import { celsius, ohms, ohmsPerMetre, perKelvin, ratio } from '../../units/index.js';
-import { armourFromMemory, armourReactance, coreReactance, operatingTemperatureOf } from './loop-impedance.js';
+import {
+  acceptArmour,
+  armourFromMemory,
+  armourReactance,
+  armourReactanceBy,
+  coreReactance,
+  coreReactanceBy,
+  metalCoefficient,
+  metalCoefficientBy,
+  notReactiveBy,
+  operatingTemperatureOf,
+  reactiveAbove,
+  steelCoefficient,
+  steelCoefficientBy,
+  steelTemperatureOf,
+} from './conductor-constants.js';
 import { type ConductorPlace, ofConductor, ofReturn, ofRun, ofRunSection, ofTemperature } from './places.js';
 
-/** Area above which the reactance of a cable counts, mm². */
-const reactiveAbove = 16;
-
-const acceptArmour: Gap = {
-  kind: 'fact',
-  fact: 'resistance of the armour',
-  obtain: 'from the maker of the cable; for this size the figure here is recalled (grade C) and has to be accepted',
-};
 const noConduit: Gap = {
   kind: 'fact',
   fact: 'resistance of the protective conductor',
@@ -64,12 +71,6 @@ const steelFigureOf = ({ run: { cable }, conductor, circuit }: ConductorPlace) =
   const accepted = circuit.options.acceptMemoryFigures === true || conductor === 'earthed armour';
   return accepted || cable.area.state === 'unknown' || !armourFromMemory(cable) ? 'table' : 'to accept';
 };
-/** Tables of k assume armour at 60 °C and conduit at 50 °C, with conductors of 90 °C inside 80 °C and 60 °C. */
-const steelTemperatureOf = ({ run: { cable }, conductor }: ConductorPlace) => {
-  const hotter = cable.insulation === 'thermosetting-90';
-  return celsius(conductor === 'conduit' ? (hotter ? 60 : 50) : hotter ? 80 : 60);
-};
-
 const ofLine = ({ conductor }: ConductorPlace) => conductor === 'line';
 const ofProtective = ({ conductor }: ConductorPlace) => conductor === 'protective';
 const ofSteel = ({ conductor }: ConductorPlace) => conductor === 'armour' || conductor === 'conduit';
@@ -105,8 +106,8 @@ export const conductors = () => ({
     viaArmour: ofRun((r) => r.run.cable.protective.startsWith('armour')),
     reactancePerMetre: when(
       'viaArmour',
-      set(ohmsPerMetre(0.48e-3), armourReactance),
-      set(ohmsPerMetre(0.16e-3), coreReactance),
+      set(ohmsPerMetre(armourReactance), armourReactanceBy),
+      set(ohmsPerMetre(2 * coreReactance), coreReactanceBy),
     ),
     earthReturn: ofRun((r) => earthReturnOf(r.run.cable)),
   },
@@ -123,11 +124,7 @@ export const conductors = () => ({
       none: open(noProtective),
     }),
     lineAndProtectiveResistance: by(sumOfLineAndProtective),
-    reactance: when(
-      'reactanceCounts',
-      by(runReactance),
-      set(ohms(0), 'neglected up to 16 mm², as the tables of voltage drop do'),
-    ),
+    reactance: when('reactanceCounts', by(runReactance), set(ohms(0), notReactiveBy)),
     segmentImpedance: by(segmentImpedanceOf),
     // between live conductors, the neutral of the size of the lines
     lineNeutralImpedance: by(sumOfLineAndNeutral, undefined, { neutralResistance: 'lineResistance' }),
@@ -158,11 +155,17 @@ export const conductors = () => ({
     }),
     temperatureCoefficient: when(
       'steel',
-      set(perKelvin(0.0045), 'BS 5467 data, 0.0045 per kelvin for steel, from memory'),
-      set(perKelvin(0.004), 'linear coefficient of the trade, 0.004 per kelvin for copper and aluminium'),
+      set(perKelvin(steelCoefficient), steelCoefficientBy),
+      set(perKelvin(metalCoefficient), metalCoefficientBy),
     ),
     conductorTemperature: choose('consideredAt', {
-      operating: when('steel', ofConductor(steelTemperatureOf), same('operatingTemperature')),
+      operating: when(
+        'steel',
+        ofConductor(({ run, conductor }) =>
+          steelTemperatureOf(run.cable.insulation, conductor === 'conduit' ? 'conduit' : 'armour'),
+        ),
+        same('operatingTemperature'),
+      ),
       cold: set(celsius(20)),
     }),
     resistancePerMetre: by(resistanceAtTemperature),

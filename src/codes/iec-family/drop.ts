@@ -40,10 +40,10 @@ import {
   type VoltsPerAmpereMetre,
   volts,
 } from '../../units/index.js';
+import { coreReactance, coreReactanceBy, metalCoefficient, metalCoefficientBy } from './conductor-constants.js';
 import { dropCorrectionAtTemperature, dropCorrectionGroupFull } from './conductor-temperature.js';
 import { currentOn, placeOf, powerFactorOf } from './drop-loads.js';
 import { drawsOf, networkOf, type RunDraw, reversed, sectionFigures } from './exact-drop.js';
-import { coreReactance } from './loop-impedance.js';
 import {
   followedLines,
   type LinePlace,
@@ -186,10 +186,7 @@ export const voltageDropOf = (rules: DropRules) => ({
           metal: ofRun((r) => r.run.cable.material),
           conductorClass: ofRun(({ run: { cable } }) => (cable.construction === 'flexible' ? '5' : '2')),
         }),
-        temperatureCoefficient: set(
-          perKelvin(0.004),
-          'linear coefficient of the trade, 0.004 per kelvin for copper and aluminium',
-        ),
+        temperatureCoefficient: set(perKelvin(metalCoefficient), metalCoefficientBy),
         conductorTemperature: when(
           ofRun((r) => r.own),
           orElse('hottestConductor', same('operatingTemperature')),
@@ -198,7 +195,7 @@ export const voltageDropOf = (rules: DropRules) => ({
       }),
     }),
     reactance: by(runReactance, undefined, {
-      reactancePerMetre: set(ohmsPerMetre(0.08e-3), coreReactance),
+      reactancePerMetre: set(ohmsPerMetre(coreReactance), coreReactanceBy),
     }),
   },
   // each run on each line that is followed, piece by piece where loads are tapped

@@ -1,5 +1,5 @@
 import { type ChargePoint, type Load, outletsBelow, type Run, type Stretch } from '../../installation/index.js';
-import { operatingTemperatureOf } from './loop-impedance.js';
+import { operatingTemperatureOf } from './conductor-constants.js';
 import { ofCircuit, ofRun, ofSection } from './places.js';
 
 const feedsNoBoard = (run: Run) => run.feeds.every((o) => o.kind !== 'board');

@@ -13,7 +13,6 @@ import { flatCableProtective } from '../../products/bs6004/protective-conductors
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
 import {
   type Celsius,
-  celsius,
   type Metres,
   metres,
   type Ohms,
@@ -25,27 +24,25 @@ import {
   type SquareMillimetres,
 } from '../../units/index.js';
 import type { AssessmentOptions } from '../wiring-code.js';
+import {
+  acceptArmour,
+  armourFromMemory,
+  armourReactance,
+  armourReactanceBy,
+  coreReactance,
+  coreReactanceBy,
+  metalCoefficient,
+  metalCoefficientBy,
+  notReactiveBy,
+  operatingTemperatureOf,
+  reactiveAbove,
+  steelCoefficient,
+  steelCoefficientBy,
+  steelTemperatureOf,
+} from './conductor-constants.js';
 
 /** Temperature at which a run is considered: of normal operation, or one of the whole run, °C. */
 export type RunTemperature = 'operating' | Celsius;
-
-/** Largest operating temperature of an insulation, °C. */
-export const operatingTemperatureOf = (insulation: Cable['insulation']): Celsius =>
-  celsius(insulation === 'thermosetting-90' ? 90 : insulation === 'thermosetting-60' ? 60 : 70);
-
-/** Temperature of the armour in normal operation, °C: as the table of k for armour assumes it. */
-const armourTemperatureOf = (insulation: Cable['insulation']): Celsius =>
-  celsius(insulation === 'thermosetting-90' ? 80 : 60);
-
-const linear = 'linear coefficient of the trade, 0.004 per kelvin for copper and aluminium';
-const steel = 'BS 5467 data, 0.0045 per kelvin for steel, from memory';
-/** Where the reactance of cores comes from. */
-export const coreReactance = 'IEC 60364-5-52 Annex G, 0.08 mΩ/m for each conductor, from memory';
-/** Where the reactance of armoured cable comes from. */
-export const armourReactance = 'core 0.08 mΩ/m and armour 0.4 mΩ/m, a rule of thumb from memory';
-
-/** Area above which the reactance of a cable counts, mm². */
-const reactiveAbove = 16;
 
 /** Length of a run one way. */
 export function lengthOf(run: Run): Known<Metres> {
@@ -77,7 +74,7 @@ export function writeConductor(
   const conductorClass = part.label('conductorClass', run.cable.construction === 'flexible' ? '5' : '2');
   const conductorArea = part.given('conductorArea', area);
   const resistancePerMetre20 = part.look(conductorResistance, { metal: label, conductorClass, conductorArea });
-  const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(0.004), linear);
+  const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(metalCoefficient), metalCoefficientBy);
   const conductorTemperature = part.given('conductorTemperature', temperature);
   const resistancePerMetre = part.step(resistanceAtTemperature, {
     resistancePerMetre20,
@@ -88,19 +85,6 @@ export function writeConductor(
   part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run) });
   return part;
 }
-
-/** Whether the figures of an armour are recalled ones that have to be accepted. */
-export function armourFromMemory(cable: Cable): boolean {
-  if (!cable.protective.startsWith('armour') || cable.protectiveImpedance) return false;
-  const seen = armourResistances.provenanceOf ?? {};
-  return cable.area.state !== 'known' || seen[String(cable.area.value)] !== 'one-source';
-}
-
-const acceptArmour = /* @__PURE__ */ missing({
-  kind: 'fact',
-  fact: 'resistance of the armour',
-  obtain: 'from the maker of the cable; for this size the figure here is recalled (grade C) and has to be accepted',
-});
 
 /** Writes the resistance of armour or conduit of a run, as a part of its own whose latest `resistance` it is. */
 function steelPath(
@@ -117,13 +101,13 @@ function steelPath(
   if (cable.protectiveImpedance)
     resistancePerMetre20 = part.given('resistancePerMetre20', cable.protectiveImpedance, "the maker's figure");
   else if (armourFromMemory(cable) && options.acceptMemoryFigures !== true && !isMissing(area))
-    resistancePerMetre20 = part.given('resistancePerMetre20', acceptArmour);
+    resistancePerMetre20 = part.given('resistancePerMetre20', missing(acceptArmour));
   else {
     const cores = part.given('cores', ratio(cable.cores));
     const conductorArea = part.given('conductorArea', area);
     resistancePerMetre20 = part.look(armourResistances, { cores, conductorArea });
   }
-  const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(0.0045), steel);
+  const temperatureCoefficient = part.given('temperatureCoefficient', perKelvin(steelCoefficient), steelCoefficientBy);
   const conductorTemperature = part.given('conductorTemperature', temperature);
   const resistancePerMetre = part.step(resistanceAtTemperature, {
     resistancePerMetre20,
@@ -158,7 +142,7 @@ function protective(
 ): Known<Ohms> {
   const { cable } = run;
   const hot = at === 'operating' ? operatingTemperatureOf(cable.insulation) : at;
-  const hotArmour = at === 'operating' ? armourTemperatureOf(cable.insulation) : at;
+  const hotArmour = at === 'operating' ? steelTemperatureOf(cable.insulation, 'armour') : at;
   const metal = copperOr(cable.protectiveMaterial, cable.protective === 'core' ? cable.material : 'copper');
   const none = (obtain: string) =>
     sheet.given(
@@ -192,8 +176,7 @@ function protective(
       return sheet.step(parallelProtectivePaths, { armourResistance, separateResistance });
     }
     case 'conduit': {
-      // Tables 54.5 and A.54.5 of k assume steel conduit at 50 °C, with 90 °C conductors inside 60 °C
-      const warm = at === 'operating' ? celsius(cable.insulation === 'thermosetting-90' ? 60 : 50) : at;
+      const warm = at === 'operating' ? steelTemperatureOf(cable.insulation, 'conduit') : at;
       if (cable.protectiveImpedance)
         return sheet.gather('sum', 'resistance', 'protectiveResistance', [
           steelPath(sheet, 'Conduit', run, line, warm, options),
@@ -228,13 +211,13 @@ export function writeRunImpedance(
   const viaArmour = run.cable.protective.startsWith('armour');
   const counts = typeof line === 'number' && line > reactiveAbove;
   if (!counts) {
-    const reactance = sheet.given('reactance', ohms(0), 'neglected up to 16 mm², as the tables of voltage drop do');
+    const reactance = sheet.given('reactance', ohms(0), notReactiveBy);
     return sheet.step(segmentImpedanceOf, { lineAndProtectiveResistance, reactance });
   }
   const reactancePerMetre = sheet.given(
     'reactancePerMetre',
-    ohmsPerMetre(viaArmour ? 0.48e-3 : 0.16e-3),
-    viaArmour ? armourReactance : coreReactance,
+    ohmsPerMetre(viaArmour ? armourReactance : 2 * coreReactance),
+    viaArmour ? armourReactanceBy : coreReactanceBy,
   );
   const length = sheet.given('length', lengthOf(run), 'all stretches');
   const reactance = sheet.step(runReactance, {

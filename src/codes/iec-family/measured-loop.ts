@@ -1,8 +1,8 @@
 import { type CheckResult, comparison, formula, judge, notRequired } from '../../core/index.js';
 import type { Insulation } from '../../installation/index.js';
 import { type Celsius, celsius, type Ohms, perKelvin } from '../../units/index.js';
+import { metalCoefficient, operatingTemperatureOf } from './conductor-constants.js';
 import { shockCaution } from './disconnection-checks.js';
-import { operatingTemperatureOf } from './loop-impedance.js';
 
 const appendix3 = {
   document: 'BS 7671',
@@ -160,7 +160,7 @@ export function compareMeasured(m: MeasuredLoop): readonly CheckResult[] {
   const exact = measuredLimitExact({
     loopImpedanceLimit: m.limit,
     externalImpedance: m.external,
-    temperatureCoefficient: perKelvin(0.004),
+    temperatureCoefficient: perKelvin(metalCoefficient),
     testTemperature: m.testTemperature,
     operatingTemperature: celsius(operatingTemperatureOf(m.insulation)),
   });

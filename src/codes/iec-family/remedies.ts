@@ -15,7 +15,8 @@ import {
   volts,
 } from '../../units/index.js';
 import type { CircuitCase, Findings, Remedy } from '../wiring-code.js';
-import { lengthOf, operatingTemperatureOf } from './loop-impedance.js';
+import { metalCoefficient, operatingTemperatureOf } from './conductor-constants.js';
+import { lengthOf } from './loop-impedance.js';
 
 /** A conductor size and its resistance in normal operation. @inline */
 export interface SizeOption {
@@ -99,7 +100,7 @@ export function remediesOf(
   const unknown = missing({ kind: 'fact', fact: 'figures of the rule of disconnection' });
   const area = factValue('area of the line conductor', cable.area);
   const external = factValue('externalImpedance', circuit.installation.supply.externalImpedance);
-  const hot = 1 + 0.004 * (operatingTemperatureOf(cable.insulation) - 20);
+  const hot = 1 + metalCoefficient * (operatingTemperatureOf(cable.insulation) - 20);
   const perMetre = (size: number, metal: 'copper' | 'aluminium') => {
     const cold = conductorResistance.find({
       metal,

@@ -16,6 +16,7 @@ import { type CheckResult, type Gap, judge, missing, notDetermined } from '../..
 import type { Run } from '../../../installation/index.js';
 import { loopImpedanceLimitOf } from '../../../physics/index.js';
 import { ohms, ratio, volts } from '../../../units/index.js';
+import { armourFromMemory } from '../../iec-family/conductor-constants.js';
 import {
   automaticDisconnection,
   betweenPrints,
@@ -24,7 +25,6 @@ import {
   overcurrentPreferred,
 } from '../../iec-family/disconnection-checks.js';
 import { faultLoop } from '../../iec-family/fault-loop.js';
-import { armourFromMemory } from '../../iec-family/loop-impedance.js';
 import { operatingCurrent } from '../../iec-family/operating-current.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import { residualDevicesDisconnect, residualUpstream } from '../../iec-family/residual-disconnection.js';

@@ -1,7 +1,7 @@
 import { by, choose, derive, set } from '../../../calculation/index.js';
 import { ohmMillimetres, ohmsPerMetre, ratio, volts } from '../../../units/index.js';
+import { coreReactance, coreReactanceBy } from '../../iec-family/conductor-constants.js';
 import { type DropRules, voltageDropOf } from '../../iec-family/drop.js';
-import { coreReactance } from '../../iec-family/loop-impedance.js';
 import { dropRateAtWorstAngle, dropWithinLimit, insideWindow } from '../../iec-family/voltage-drop.js';
 import { dropRateOfReactance, dropRateOfResistivity } from '../annex-g.js';
 
@@ -27,7 +27,7 @@ const resistive = () =>
 const reactive = () =>
   by(dropRateOfReactance, 'Annex G', {
     wayFactor: wayFactor(),
-    reactancePerMetre: set(ohmsPerMetre(0.08e-3), coreReactance),
+    reactancePerMetre: set(ohmsPerMetre(coreReactance), coreReactanceBy),
   });
 
 const rules = (): DropRules => ({
