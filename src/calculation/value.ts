@@ -1,3 +1,4 @@
+import { eachOnce } from '../core/each-once.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from '../core/index.js';
 
 /** A quantity of which only the ends are known: what is worked out from it is bounded, not guessed. */
@@ -30,25 +31,24 @@ export function figureOfFact(name: string, fact: unknown): Figure {
 export interface WideMissing extends Missing {
   readonly wide: true;
 }
+/** What is missing, as something that may be had with the spans narrowed. */
+export const widened = (gone: Missing): WideMissing => ({ ...gone, wide: true });
 export const isWideMissing = (v: unknown): v is WideMissing => isMissing(v) && 'wide' in v;
 
 /** Each gap once, in the order in which they were met. */
 export function missingOf(figures: Iterable<unknown>): Missing {
-  const gaps = new Map<string, Gap>();
+  const gaps: Gap[] = [];
   let wide = false;
   for (const f of figures) {
     if (!isMissing(f)) continue;
-    for (const g of f.missing) gaps.set(JSON.stringify(g), g);
+    gaps.push(...f.missing);
     if (isWideMissing(f)) wide = true;
   }
-  const all: Missing = { missing: [...gaps.values()] };
-  return wide ? ({ ...all, wide } as WideMissing) : all;
+  const all: Missing = { missing: eachOnce(gaps) };
+  return wide ? widened(all) : all;
 }
 
-const wideGap = (fact: string, obtain: string): WideMissing => ({
-  ...missing({ kind: 'fact', fact, obtain }),
-  wide: true,
-});
+const wideGap = (fact: string, obtain: string): WideMissing => widened(missing({ kind: 'fact', fact, obtain }));
 /** A span where a single value is asked for. */
 export const onlyWithin = (name: string, { least, most }: Span): WideMissing =>
   wideGap(name, `known only within a range, ${least} to ${most}`);

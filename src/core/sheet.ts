@@ -1,5 +1,6 @@
 import { type Bounds, CalculationError, type UnitOf } from '../units/index.js';
 import { type Check, type CheckResult, type Evidence, judge } from './check.js';
+import { eachOnce } from './each-once.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
 import { outOfRange } from './range.js';
@@ -159,7 +160,7 @@ function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>):
       gaps.push({ kind: 'range', formula: f.id, explain: outOfRange(name, v, bounds, citation(f.source)) });
     }
   }
-  if (gaps) return { missing: unique(gaps) };
+  if (gaps) return { missing: eachOnce(gaps) };
   let result: number;
   try {
     result = f(values as never);
@@ -174,20 +175,13 @@ function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>):
     : missing({ kind: 'range', formula: f.id, explain: outOfRange(f.output, result, bounds, f.id) });
 }
 
-/** Each gap once: the same unknown fact may block a step through several of its inputs. */
-function unique(gaps: readonly Gap[]): readonly Gap[] {
-  if (gaps.length < 2) return gaps;
-  const seen = new Map(gaps.map((g) => [JSON.stringify(g), g] as const));
-  return [...seen.values()];
-}
-
 function readTable(table: Table, keys: Readonly<Record<string, unknown>>): Known<number> {
   const gaps: Gap[] = [];
   for (const axis of table.axes) {
     const key = keys[axis.name];
     if (isMissing(key)) gaps.push(...key.missing);
   }
-  if (gaps.length > 0) return { missing: unique(gaps) };
+  if (gaps.length > 0) return { missing: eachOnce(gaps) };
   const found = table.find(keys as never);
   return (
     found ??
@@ -203,7 +197,7 @@ function gatherValues(how: Gathering, values: readonly (Known<number> | undefine
         ? v.missing
         : [],
   );
-  if (gaps.length > 0) return { missing: unique(gaps) };
+  if (gaps.length > 0) return { missing: eachOnce(gaps) };
   const numbers = values as readonly number[];
   if (how === 'sum') return numbers.reduce((a, b) => a + b, 0);
   if (numbers.length === 0) return missing({ kind: 'fact', fact: from, obtain: 'there is no part to take it from' });

@@ -1,5 +1,6 @@
 import { type Simulation, simulate } from '../charging/index.js';
 import { LEAST_CURRENT } from '../charging/network/network.js';
+import { eachOnce } from '../core/each-once.js';
 import { type Fact, type Gap, isMissing, type Known } from '../core/index.js';
 import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy } from '../demand/index.js';
@@ -291,7 +292,7 @@ export function nightOf(
     over,
     gaps: unjudged,
   } = busy ? loadOf(installation, stated, standing, busy, demand) : { load: undefined, over: [], gaps: [] };
-  const once = new Map([...gaps, ...open, ...unjudged].map((gap) => [JSON.stringify(gap), gap]));
+  const once = eachOnce([...gaps, ...open, ...unjudged]);
   return {
     vehicles: stated.map((v) => ({
       point: v.point.id,
@@ -303,6 +304,6 @@ export function nightOf(
     about,
     ...(load ? { load } : {}),
     over,
-    gaps: [...once.values()],
+    gaps: once,
   };
 }

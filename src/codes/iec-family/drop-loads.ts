@@ -1,3 +1,4 @@
+import { widened } from '../../calculation/index.js';
 import { factValue, isMissing, type Known, type Missing, whenKnown } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import {
@@ -230,7 +231,7 @@ export function powerFactorOf(run: Run): { readonly cos: number; readonly sin: n
   let [active, reactive] = [0, 0];
   for (const [i, o] of outlets.entries()) {
     const current = currentOfOutlet(o);
-    if (isMissing(current)) return ranged ? ({ ...current, wide: true } as Missing) : undefined;
+    if (isMissing(current)) return ranged ? widened(current) : undefined;
     active += current * (factors[i] as number);
     reactive += current * sine(factors[i] as number);
   }

@@ -1,4 +1,5 @@
-import { isMissing, type Known, type Missing, type Name, whenKnown } from '../../core/index.js';
+import { widened } from '../../calculation/index.js';
+import { isMissing, type Known, type Name, whenKnown } from '../../core/index.js';
 import { isSource, type Line, type Run, rangesIn } from '../../installation/index.js';
 import type { NodeLoad } from '../../physics/four-wire-network.js';
 import type { FourWireSection } from '../../physics/index.js';
@@ -69,7 +70,7 @@ export function drawsOf(of: FollowedLine, circuit: Run): Known<readonly RunDraw[
   });
   const draws = whenKnown(all, (...known) => known as unknown as readonly RunDraw[]);
   const narrower = isMissing(draws) && of.loads.some(({ run }) => rangesIn(run).length > 0);
-  return narrower ? ({ ...draws, wide: true } as Missing) : draws;
+  return narrower ? widened(draws) : draws;
 }
 
 /**
