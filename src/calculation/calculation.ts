@@ -1,7 +1,7 @@
 import { type CheckResult, isMissing } from '../core/index.js';
 import { Compiled, type Edited, type Judging } from './compile.js';
 import type { Contents } from './contents.js';
-import { compileJudgement, type Judgement } from './judgement.js';
+import { compileJudgement, compileJudgements, type Judgement } from './judgement.js';
 import {
   type Judge,
   type Lines,
@@ -22,11 +22,12 @@ interface Ready {
 }
 
 /** Checks that a line gives the results of. */
-const judging: Judging = (all, list, of) => {
-  const judges = of.map((j) => compileJudgement(all, list, j as Judgement));
-  return (t, into, note) => {
-    for (const judge of judges) judge(t, into, note);
-  };
+const judging: Judging = (all, list, of) => compileJudgements(all, list, of as readonly Judgement[]);
+
+/** A figure of a thing by name. */
+const figureOf = (thing: Thing, name: string): unknown => {
+  const placed = thing.list.byName.get(name);
+  return placed && valueAt(thing, placed);
 };
 
 /** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
@@ -83,8 +84,7 @@ export class Calculation {
 
   /** A figure of the circuit by name. */
   figure(name: string): unknown {
-    const placed = this.by.lists.root.byName.get(name);
-    return placed && valueAt(this.circuit, placed);
+    return figureOf(this.circuit, name);
   }
 
   /** The things of a list below the circuit, each with its place and its figures by name. */
@@ -92,10 +92,7 @@ export class Calculation {
     const list = this.by.lists.lists.get(of) as List;
     return thingsBelow(this.circuit, list).map((thing) => ({
       place: thing.place,
-      figure: (name) => {
-        const placed = list.byName.get(name);
-        return placed && valueAt(thing, placed);
-      },
+      figure: (name) => figureOf(thing, name),
     }));
   }
 

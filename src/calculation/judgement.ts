@@ -8,7 +8,6 @@ import {
   type Gap,
   isMissing,
   judge,
-  type Known,
   notDetermined,
   notRequired,
   type Statement,
@@ -157,17 +156,20 @@ export const results = <const N extends readonly string[]>(
   judgeBy: (values: KnownValues<N[number]>) => readonly CheckResult[],
 ): Judgement<N[number]> => judgement({ kind: 'results', needs, judge: judgeBy as never });
 
+/** Checks made ready for the things of a list, each in turn. */
+export function compileJudgements(all: Sources, list: List, of: readonly Judgement[]): Judge {
+  const judges = of.map((j) => compileJudgement(all, list, j));
+  return (t, into, note) => {
+    for (const j of judges) j(t, into, note);
+  };
+}
+
 /** A check with what it draws on, for the things of a list. */
 export function compileJudgement(all: Sources, list: List, judgement: Judgement): Judge {
   const how = 'check' in judgement.how ? citing(all, judgement.how) : judgement.how;
   const source = (part: Part, role: string) =>
     all.part(list, part, role, undefined, 'check' in how ? how.check.id : undefined);
-  const inner = (of: readonly Judgement[], at = list): Judge => {
-    const judges = of.map((j) => compileJudgement(all, at, j));
-    return (t, into, note) => {
-      for (const j of judges) j(t, into, note);
-    };
-  };
+  const inner = (of: readonly Judgement[], at = list) => compileJudgements(all, at, of);
   const seen = (needs: readonly string[]) => {
     const sources = needs.map((n) => all.source(list, n));
     return (t: Thing) => Object.fromEntries(sources.map((s) => [s.name, plain(s.name, s.get(t))])) as never;
@@ -397,8 +399,6 @@ const depends = (check: Check, evidence: Record<string, unknown>): WideResult =>
   ),
   depends: true,
 });
-
-export type { Known };
 
 /** The definitions of the checks of a group. */
 export function checksOf(of: readonly Judgement[]): readonly Check[] {

@@ -5,6 +5,7 @@ import {
   derive,
   holds,
   largest,
+  open,
   same,
   set,
   smallest,
@@ -42,6 +43,14 @@ export const loadAndDevice = () => ({
   }),
   conventionalOperatingCurrent: by(conventionalCurrentOf),
 });
+
+/** A device of whose standard the conventional operating current is not entered. */
+export const conventionalNotEntered = (standard: string) =>
+  open({
+    kind: 'fact',
+    fact: `conventional operating current of a device to ${standard}`,
+    obtain: 'the product standard',
+  });
 
 /** The section that uses its capacity most and its figures, and what holds of all sections. */
 export const governingSection = () => {

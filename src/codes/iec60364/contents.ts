@@ -1,4 +1,4 @@
-import { Calculator, contents } from '../../calculation/index.js';
+import { Calculator, contents, together } from '../../calculation/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
@@ -16,9 +16,9 @@ const list = () => {
   return contents({
     scopes: circuitScopes,
     figures: {
-      circuit: { ...facts.circuit, ...rating.circuit, ...drop.circuit, ...terminal.circuit },
-      sections: { ...facts.sections, ...rating.sections },
-      runs: { ...facts.runs, ...way.runs, ...drop.runs },
+      circuit: together(facts.circuit, rating.circuit, drop.circuit, terminal.circuit),
+      sections: together(facts.sections, rating.sections),
+      runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,
       rates: drop.rates,
       runLines: drop.runLines,

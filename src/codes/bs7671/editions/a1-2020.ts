@@ -11,17 +11,20 @@ import {
   windowDeviceOnOnePhase,
 } from '../groups/earthing-arrangements.js';
 
-/** A1:2020, which altered Section 722 alone: arrangements (iv) and (v) of 722.411.4.1 are new. */
+/** The arrangements of 722.411.4.1: (iv) and (v) are new. */
+export const a1Arrangements = () => ({
+  'balanced-three-phase': balancedThreePhase(),
+  'low-electrode': lowElectrode(),
+  'touch-voltage-device': touchVoltageDevice(),
+  'line-neutral-window-device': windowDeviceOnOnePhase(),
+  'equal-device': equalDevice(),
+  'tt-island': electrodeOfItsOwn(),
+  'electrical-separation': separationForOneVehicle(),
+});
+
+/** A1:2020, which altered Section 722 alone. */
 export const a1Contents = () => {
-  const earthed = earthedBy({
-    'balanced-three-phase': balancedThreePhase(),
-    'low-electrode': lowElectrode(),
-    'touch-voltage-device': touchVoltageDevice(),
-    'line-neutral-window-device': windowDeviceOnOnePhase(),
-    'equal-device': equalDevice(),
-    'tt-island': electrodeOfItsOwn(),
-    'electrical-separation': separationForOneVehicle(),
-  });
+  const earthed = earthedBy(a1Arrangements());
   return differing(bs7671Contents(), {
     figures: { points: earthed.points },
     checks: { 'charge-point-earthing': earthed.checks },

@@ -18,6 +18,7 @@ import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-tempera
 import {
   checksOfLoad,
   checksOfSection,
+  conventionalNotEntered,
   governingSection,
   inParallel,
   loadAndDevice,
@@ -148,12 +149,6 @@ const insulationFactor = () => ({
 const conventionalMultiple = () => {
   const breaker = set(ratio(1.45), 'EN 60898: conventional tripping current 1.45 I_n');
   const fuse = set(ratio(1.45), 'fuse in its enclosure counts as 1.45 I_n, BS 7671 433.1.202, from memory');
-  const notEntered = (standard: string) =>
-    open({
-      kind: 'fact',
-      fact: `conventional operating current of a device to ${standard}`,
-      obtain: 'the product standard',
-    });
   return choose(
     derive(['deviceKind'], ({ deviceKind }) => deviceKind.standard),
     {
@@ -163,8 +158,8 @@ const conventionalMultiple = () => {
       'BS 88-3': fuse,
       'BS 1361': fuse,
       'BS 3036': set(ratio(2), 'BS 3036: fusing factor 2'),
-      'BS 1362': notEntered('BS 1362'),
-      'BS 3871': notEntered('BS 3871'),
+      'BS 1362': conventionalNotEntered('BS 1362'),
+      'BS 3871': conventionalNotEntered('BS 3871'),
     },
   );
 };

@@ -9,6 +9,7 @@ import {
   cableLoad,
   checksOfLoad,
   checksOfSection,
+  conventionalNotEntered,
   governingSection,
   inParallel,
   loadAndDevice,
@@ -74,23 +75,17 @@ const tabulatedCapacity = () => {
 /** Conventional operating currents: breakers by their standard, gG fuses by the table of IEC 60269. */
 const conventionalMultiple = () => {
   const breaker = set(ratio(1.45), 'EN 60898: conventional tripping current 1.45 I_n');
-  const notEntered = (standard: string) =>
-    open({
-      kind: 'fact',
-      fact: `conventional operating current of a device to ${standard}`,
-      obtain: 'the product standard',
-    });
   return choose(
     derive(['deviceKind'], ({ deviceKind }) => deviceKind.standard),
     {
       'EN 60898': breaker,
       'EN 61009': breaker,
       'BS 88-2': by(ggConventional, undefined, { edge: set('fusing') }),
-      'BS 88-3': notEntered('BS 88-3'),
-      'BS 1361': notEntered('BS 1361'),
-      'BS 1362': notEntered('BS 1362'),
-      'BS 3036': notEntered('BS 3036'),
-      'BS 3871': notEntered('BS 3871'),
+      'BS 88-3': conventionalNotEntered('BS 88-3'),
+      'BS 1361': conventionalNotEntered('BS 1361'),
+      'BS 1362': conventionalNotEntered('BS 1362'),
+      'BS 3036': conventionalNotEntered('BS 3036'),
+      'BS 3871': conventionalNotEntered('BS 3871'),
     },
   );
 };
