@@ -30,7 +30,10 @@ import { earthSeparations } from '../tables/722-separation.js';
 import { lostPenLimits } from '../tables/722-touch-voltage.js';
 
 /** An arrangement: its checks as it could be made, and as they are where it is the one that is chosen. */
-export interface Arrangement<A extends readonly Judgement[] = readonly Judgement[], B extends readonly Judgement[] = A> {
+export interface Arrangement<
+  A extends readonly Judgement[] = readonly Judgement[],
+  B extends readonly Judgement[] = A,
+> {
   readonly offered: A;
   readonly chosen: B;
 }
