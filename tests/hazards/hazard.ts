@@ -1,0 +1,91 @@
+import type { Verdict } from '../../src/core/index.js';
+import {
+  type AssessmentOptions,
+  assess,
+  type CheckResult,
+  type Installation,
+  type WiringCode,
+} from '../../src/index.js';
+import { readSurvey } from '../../src/io/index.js';
+import { type Json, surveyDocument } from '../support/surveys.js';
+
+/** What an installation is told: what all of it amounts to, and the results behind that. */
+export interface Told {
+  readonly verdict: Verdict;
+  readonly results: readonly CheckResult[];
+}
+
+/** An installation, in words, and what it is told. */
+export interface Case {
+  /** What is built, in a sentence. */
+  readonly what: string;
+  /** What the library says of it. */
+  told(): Told;
+}
+
+/** A way in which people are hurt or property burns, and the sound installation beside it. */
+export interface Hazard {
+  /** Unique, in lower case with hyphens: its anchor in the book. */
+  readonly id: string;
+  readonly title: string;
+  /** What happens, to whom, in plain words. */
+  readonly harm: string;
+  /** Document, edition and clause, and how well it is known. */
+  readonly clause: string;
+  /** What must not be said. */
+  readonly mustNotSay: string;
+  /** The check that has to object, where it is one: it must not pass. */
+  readonly check?: string;
+  /** Must not pass. */
+  readonly unsafe: Case;
+  /** Must pass. */
+  readonly sound: Case;
+}
+
+/** Hazards of one kind: a chapter of the book. A file `*.hazards.ts` exports it as `chapter`. */
+export interface Chapter {
+  readonly title: string;
+  readonly introduction: string;
+  readonly hazards: readonly Hazard[];
+}
+
+/** What one circuit is told by a code. */
+export const assessed = (
+  code: WiringCode,
+  installation: Installation,
+  run: string,
+  options: AssessmentOptions = {},
+): Told => {
+  const { overall, results } = assess(code, installation, run, options);
+  return { verdict: overall.verdict, results };
+};
+
+/** A change of a document: the path with dots (`board.runs.3.cable.area`) and what stands there; undefined leaves it out. */
+export type Change = readonly [path: string, value: Json | undefined];
+
+/** One of the invented surveys with changes. */
+export function changedSurvey(name: string, changes: readonly Change[]): Json {
+  const document = surveyDocument(name);
+  for (const [path, value] of changes) {
+    const keys = path.split('.');
+    const last = keys.pop() as string;
+    let at = document as Record<string, Json>;
+    for (const key of keys) {
+      const next = at[key];
+      if (typeof next !== 'object' || next === null) throw new Error(`${name} has nothing at ${path}`);
+      at = next as Record<string, Json>;
+    }
+    if (value === undefined) delete at[last];
+    else at[last] = value;
+  }
+  return document;
+}
+
+/** What an existing circuit of a changed survey is told. */
+export const surveyed = (
+  code: WiringCode,
+  name: string,
+  changes: readonly Change[],
+  run: string,
+  options: AssessmentOptions = {},
+): Told => assessed(code, readSurvey(changedSurvey(name, changes)).installation, run, options);
