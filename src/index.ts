@@ -55,7 +55,7 @@ export { type Name, termOf, type Vocabulary, vocabulary } from './core/vocabular
 export { writeSheet } from './core/write.js';
 // assessment of a circuit
 export * from './design/assess.js';
-export type { Assessment } from './design/assess-at.js';
+export type { Assessment } from './design/assessment.js';
 export * from './design/circuit-case.js';
 export {
   cheapestFirst,

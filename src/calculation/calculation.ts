@@ -1,13 +1,15 @@
-import { type CheckResult, isMissing } from '../core/index.js';
+import { type CheckResult, isMissing, statement } from '../core/index.js';
 import { Compiled, type Edited, type Judging } from './compile.js';
-import type { Contents } from './contents.js';
-import { compileJudgement, compileJudgements, type Judgement } from './judgement.js';
+import type { Contents, Group, Groups } from './contents.js';
+import { compileJudgement, compileJudgements, type Judgement, unjudged } from './judgement.js';
+import { none, open } from './line.js';
 import {
   type Judge,
   type Lines,
   type List,
   type Note,
   type Placed,
+  type Scopes,
   type Stale,
   Thing,
   thingsBelow,
@@ -30,8 +32,23 @@ const figureOf = (thing: Thing, name: string): unknown => {
   return placed && valueAt(thing, placed);
 };
 
+/** The checks of a group; where there are none, one that says why. */
+function judgementsOf(group: string, of: Group, code: Edited | undefined): readonly Judgement[] {
+  if (!('noRule' in of || 'notEntered' in of)) return of;
+  const words = group.replaceAll('-', ' ');
+  const { document = '', edition = '' } = code ?? {};
+  if ('noRule' in of) {
+    const source = of.source ?? { document, edition, provenance: 'memory' as const };
+    const title = words[0]?.toUpperCase() + words.slice(1);
+    return [unjudged(statement({ id: `${group}-rule`, title, weight: 'rule', source }), none(of.noRule))];
+  }
+  const title = `The circuit meets ${document} on ${words}`;
+  const check = statement({ id: `${group}-by-edition`, title, weight: 'rule', source: of.source });
+  return [unjudged(check, open(of.notEntered))];
+}
+
 /** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
-export class Calculator {
+export class Calculator<G extends Groups = Groups> {
   private laidOut?: Compiled;
   private readonly ready = new Map<string, readonly Ready[]>();
 
@@ -40,7 +57,7 @@ export class Calculator {
    * @param code document that it is of, and the edition that its results cite
    */
   constructor(
-    readonly contents: Contents,
+    readonly contents: Contents<Scopes, { readonly [list: string]: Lines }, G>,
     readonly code?: Edited,
   ) {}
 
@@ -50,10 +67,9 @@ export class Calculator {
       const { scopes, figures, checks } = this.contents;
       const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>, judging, this.code);
       for (const [group, of] of Object.entries(checks)) {
-        if ('noRule' in of) continue;
         this.ready.set(
           group,
-          of.map((j) => {
+          judgementsOf(group, of, this.code).map((j) => {
             const draws = compiled.drawn();
             return { judge: compileJudgement(compiled, compiled.root, j), draws };
           }),
@@ -96,6 +112,11 @@ export class Calculation {
     }));
   }
 
+  /** Whether a fact that was asked for is known only within a range. */
+  meetsSpans(): boolean {
+    return hasSpans(this.circuit);
+  }
+
   /** The results of a group of checks. */
   results(group: string, note?: Note): readonly CheckResult[] {
     const results: CheckResult[] = [];
@@ -129,6 +150,10 @@ export class Calculation {
       if ([...check.draws].some((d) => stale.entries.has(d))) this.judged.delete(check);
   }
 }
+
+const hasSpans = (thing: Thing): boolean =>
+  thing.list.facts.some((index) => thing.values[index] instanceof Span) ||
+  thing.below.some((things) => things?.some(hasSpans));
 
 /** Reads the facts again; false where there are other things than before. */
 function refresh(thing: Thing, place: unknown, changed: Set<Placed>): boolean {

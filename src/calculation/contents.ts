@@ -1,4 +1,4 @@
-import type { Source } from '../core/index.js';
+import type { Gap, Source } from '../core/index.js';
 import type { Judgement } from './judgement.js';
 import type { Entries, Line, None } from './line.js';
 import type { Lines, Scopes } from './lists.js';
@@ -10,8 +10,16 @@ export interface NoRule {
   /** Where that is said, if anywhere. */
   readonly source?: Source;
 }
+/** What is not entered of a code, because its text was not available. */
+export interface NotEntered {
+  readonly notEntered: Gap;
+  /** Where it would stand. */
+  readonly source: Source;
+}
+/** The checks of a group, or why there are none. */
+export type Group = readonly Judgement[] | NoRule | NotEntered;
 /** The checks of each group. */
-export type Groups = Readonly<Record<string, readonly Judgement[] | NoRule>>;
+export type Groups = Readonly<Record<string, Group>>;
 
 /** A contents list: where each figure of a circuit comes from, list by list, and the checks by group. */
 export interface Contents<

@@ -15,7 +15,7 @@ import {
 import type { Source, Sources } from './compile.js';
 import type { KnownValues, Line, NeedsOf, None, Part } from './line.js';
 import { type Judge, type List, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
-import { isWideMissing, missingOf, onlyWithin, plain, Span } from './value.js';
+import { isWideMissing, missingOf, onlyWithin, plain, Span, spanWords } from './value.js';
 
 /** How a check of a contents list comes to its results. */
 type How =
@@ -333,13 +333,17 @@ export const decidingResult = (of: readonly CheckResult[]): CheckResult => {
 
 /** A result that may come to something else where figures are known better than within a span. */
 export interface WideResult extends CheckResult {
-  readonly depends: true;
+  /** Whether its figures are bounded, or one is lacking because something behind it is known only within a span. */
+  readonly depends: 'bounded' | 'lacking';
 }
 export const isWide = (r: CheckResult): boolean => 'depends' in r || (r.alternatives?.some(isWide) ?? false);
+/** Whether the figures of such a result are bounded: with narrower spans it comes nearer to a verdict. */
+export const isBounded = (r: CheckResult): boolean =>
+  'depends' in r ? (r as WideResult).depends === 'bounded' : (r.alternatives?.some(isBounded) ?? false);
 /** A result that is open because something is known only within a span. */
 const marked = (result: CheckResult, rests: readonly unknown[]): CheckResult =>
   result.verdict === 'not-determined' && rests.some(isWideMissing)
-    ? ({ ...result, depends: true } as WideResult)
+    ? ({ ...result, depends: 'lacking' } as WideResult)
     : result;
 
 /** A check of figures that may be spans: what holds at the worse ends holds everywhere, what fails at the better ends fails everywhere. */
@@ -392,12 +396,10 @@ const depends = (check: Check, evidence: Record<string, unknown>): WideResult =>
   ...notDetermined(
     check,
     ...Object.entries(evidence).flatMap(([name, v]): Gap[] =>
-      v instanceof Span
-        ? [{ kind: 'fact', fact: name, obtain: `known only within a range, ${v.least} to ${v.most}` }]
-        : [],
+      v instanceof Span ? [{ kind: 'fact', fact: name, obtain: spanWords(v) }] : [],
     ),
   ),
-  depends: true,
+  depends: 'bounded',
 });
 
 /** The definitions of the checks of a group. */

@@ -143,7 +143,7 @@ export interface Labels {
   /** Class of a conductor: stranded, or flexible. */
   conductorClass: '2' | '5';
   /** Temperature at which a run is considered. */
-  consideredAt: 'cold' | 'operating';
+  consideredAt: 'cold' | 'operating' | 'test';
   /** Which conductor of a run it is. */
   conductor: 'line' | 'protective' | 'armour' | 'conduit' | 'earthed armour';
   /** Whether a conductor is of steel. */

@@ -49,9 +49,11 @@ export function missingOf(figures: Iterable<unknown>): Missing {
 }
 
 const wideGap = (fact: string, obtain: string): WideMissing => widened(missing({ kind: 'fact', fact, obtain }));
+/** What is said of a figure of which only the ends are known. */
+export const spanWords = ({ least, most }: Span): string =>
+  `known only within a range, ${+least.toPrecision(4)} to ${+most.toPrecision(4)}`;
 /** A span where a single value is asked for. */
-export const onlyWithin = (name: string, { least, most }: Span): WideMissing =>
-  wideGap(name, `known only within a range, ${least} to ${most}`);
+export const onlyWithin = (name: string, span: Span): WideMissing => wideGap(name, spanWords(span));
 /** A label that is not the same all over a span. */
 export const turnsWithin = (name: string): WideMissing =>
   wideGap(name, 'it depends on a figure that is known only within a range');

@@ -1,5 +1,5 @@
-import type { Calculator } from '../calculation/index.js';
-import type { Amount, CheckResult, Fact, Gap, Known, Sheet, Source, Verdict } from '../core/index.js';
+import type { Calculation, Calculator, Group } from '../calculation/index.js';
+import type { Amount, CheckResult, Fact, Gap, Known, Verdict } from '../core/index.js';
 import type {
   Board,
   ChargePoint,
@@ -17,21 +17,13 @@ import type { RunFigures, TestPlan } from './verification.js';
 export type * from './remedy.js';
 export type * from './verification.js';
 
-/** Why a code has no rule for an aspect. @inline */
-export interface NotRequired {
-  /** Why, in words. */
-  readonly notRequired: string;
-  /** Where that is said, if anywhere. */
-  readonly source?: Source;
-}
-
 /** What is not entered of a code, because its text was not available. @inline */
 export interface NotEntered {
   /** What stands in the way. */
   readonly notEntered: Gap;
 }
 
-/** One circuit as a rule sees it: the installation, the way to the run, and what has been worked out before. */
+/** One circuit: the installation, the way to the run, and what follows from them alone. */
 export interface CircuitCase {
   /** The whole installation. */
   readonly installation: Installation;
@@ -43,8 +35,8 @@ export interface CircuitCase {
   readonly board: Board;
   /** Whether the circuit has one or three loaded line conductors. */
   readonly phases: 1 | 3;
-  /** Design current I_b, A. */
-  readonly designCurrent: Known<Amperes>;
+  /** Design current I_b, A; the ends that it lies between where a load is known only within a range. */
+  readonly designCurrent: Known<Amperes> | Fact<Amperes>;
   /** Nominal voltage line to earth U_0, V. */
   readonly nominalVoltage: Volts;
   readonly feedsChargePoint: boolean;
@@ -99,60 +91,44 @@ export interface Premises {
   readonly arcDetection?: Fact<boolean>;
 }
 
-/** What the aspects find out for those that follow: figures shared between rules, so that nobody computes them twice. */
-export interface Findings {
+/** Figures of a circuit that are asked for by name: each a value, or the reasons why there is none. */
+export interface CircuitFigures {
   /** Current-carrying capacity of the governing stretch, A. */
-  capacity?: Known<Amperes>;
-  /** Figures of the governing stretch from which the conductor's real temperature follows. */
-  governingFigures?: {
-    readonly tabulatedCapacity: Known<Amperes>;
-    readonly ambientFactor: Known<Ratio>;
-    readonly groupFactor: Known<Ratio>;
-    readonly conductorTemperature: Known<Celsius>;
-  };
+  readonly capacity?: Known<Amperes>;
   /** Temperature of the conductor at the design current in the stretch where it is hottest, °C. */
-  hottestConductor?: Known<Celsius>;
+  readonly hottestConductor?: Known<Celsius>;
   /** Name of the governing stretch. */
-  governingStretch?: string;
+  readonly governingStretch?: Known<string>;
   /** Voltage at the point at the smallest supply voltage, V: of its lines the lowest. */
-  voltageAtLowestSupply?: Known<Volts>;
+  readonly voltageAtLowestSupply?: Known<Volts>;
   /** Voltage at the point at the largest supply voltage, V: of its lines the highest. */
-  voltageAtHighestSupply?: Known<Volts>;
+  readonly voltageAtHighestSupply?: Known<Volts>;
   /** Voltage drop from the origin to the end of the run, V: of its lines the largest. */
-  totalDrop?: Known<Volts>;
+  readonly totalDrop?: Known<Volts>;
   /** Voltage drop to neutral of each run from the origin on, by its name, V: on the line where all of it is largest. */
-  dropAlong?: Known<readonly { readonly run: string; readonly drop: Known<Volts> }[]>;
+  readonly dropAlong?: Known<readonly { readonly run: string; readonly drop: Known<Volts> }[]>;
   /** Largest permitted drop from the origin, as a share of the nominal voltage. */
-  dropLimit?: Known<Ratio>;
+  readonly dropLimit?: Known<Ratio>;
   /** Smallest supply voltage to be counted with, V. */
-  lowestSupply?: Volts;
+  readonly lowestSupply?: Known<Volts>;
+  /** External earth fault loop impedance, Ω. */
+  readonly externalImpedance?: Known<Ohms>;
   /** R_1+R_2 of the run at 20 °C, Ω. */
-  lineAndProtectiveCold?: Known<Ohms>;
+  readonly lineAndProtectiveCold?: Known<Ohms>;
   /** Loop impedance at the origin of the run, hot, Ω. */
-  loopAtOrigin?: Known<Ohms>;
+  readonly loopAtOrigin?: Known<Ohms>;
   /** Loop impedance at the end of the run, hot, Ω. */
-  loopImpedance?: Known<Ohms>;
+  readonly loopImpedance?: Known<Ohms>;
   /** Largest loop impedance for the disconnection time, Ω. */
-  loopImpedanceLimit?: Known<Ohms>;
+  readonly loopImpedanceLimit?: Known<Ohms>;
   /** Largest prospective current at the origin of the run, A. */
-  prospectiveAtOrigin?: Known<Amperes>;
+  readonly prospectiveAtOrigin?: Known<Amperes>;
   /** Area of the protective conductor, mm². */
-  protectiveArea?: Known<SquareMillimetres>;
+  readonly protectiveArea?: Known<SquareMillimetres>;
 }
 
-/** A group of checks that stands in the contents list of the code. @inline */
-export interface Listed {
-  /** Figures of the contents list that rules of other groups ask for, until those stand in it too. */
-  readonly finds: readonly (keyof Findings)[];
-}
-/** What a contents list calculates: a circuit, with what rules outside the list have found. */
-export interface CircuitPlace extends CircuitCase {
-  /** What rules outside the list have found so far. */
-  readonly findings: Findings;
-}
-
-/** A rule: judges one aspect of a circuit, writes its sheet, and adds to the findings. */
-export type Rule = (circuit: CircuitCase, findings: Findings, sheet: Sheet) => readonly CheckResult[];
+/** What a contents list calculates. */
+export type CircuitPlace = CircuitCase;
 
 /** Everything that the design of a circuit asks of any wiring code, in the order in which it is asked. */
 export const aspects = [
@@ -194,7 +170,7 @@ export interface ConductorSize {
   readonly name?: string;
 }
 
-/** A wiring code as a value. A code that forgets an aspect does not compile; "no such rule" has to be said. */
+/** A wiring code as a value. */
 export interface WiringCode {
   /** Short identifier. */
   readonly id: string;
@@ -212,18 +188,16 @@ export interface WiringCode {
   ratingsFor(run: Run): readonly Amperes[];
   /** Time-current limits of an overcurrent device by its product standard, A and s; undefined where none are entered. */
   timeCurrentLimits(device: OvercurrentDevice): Envelope | undefined;
-  /** What the conductors of a run amount to at a temperature, °C, or in normal operation. */
-  runFigures(run: Run, at: Celsius | 'operating', options: AssessmentOptions): RunFigures;
-  /** External earth fault loop impedance, Ω. */
-  externalImpedance(circuit: CircuitCase): Known<Ohms>;
+  /** Its contents list. A code that forgets an aspect does not compile: that it has no check, or none entered, has to be said. */
+  readonly calculator: Calculator<{ readonly [A in Aspect]: Group }>;
+  /** Figures of a calculation by name. */
+  figures(calculation: Calculation): CircuitFigures;
+  /** What the conductors of a run amount to in normal operation, or at the temperature of the test. */
+  runFigures(calculation: Calculation, run: Run, at: 'operating' | 'test'): RunFigures;
   /** What could be changed where an earth fault is not disconnected in time, or what is missing to say so. */
-  remedies(circuit: CircuitCase, findings: Findings): Known<readonly Remedy[]>;
+  remedies(circuit: CircuitCase, figures: CircuitFigures): Known<readonly Remedy[]>;
   /** The tests of initial verification in this edition. */
   readonly tests: TestPlan | NotEntered;
   /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */
   earthingOptions(circuit: CircuitCase, point: ChargePoint): readonly EarthingOption[];
-  /** A rule for every aspect, or why there is none. */
-  readonly rules: { readonly [A in Aspect]: Rule | NotRequired | Listed };
-  /** Its contents list, for the groups that stand in it. */
-  readonly calculator?: Calculator;
 }

@@ -1,14 +1,15 @@
-import type { AssessmentOptions, Findings, WiringCode } from '../codes/wiring-code.js';
-import { type Sheet, silent } from '../core/index.js';
+import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
+import type { Sheet } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-import { type Assessment, assessmentOf, judgeAspects } from './assess-at.js';
-import { assessRanges } from './assess-ranges.js';
+import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
+import { overRanges, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';
+import { Working } from './working.js';
 
 /**
  * Assesses one circuit or feeder of an installation by every aspect of a wiring code, in order. Where facts are known
- * only within a range, every check is taken at its own worst point: it passes when it passes for the whole range, fails
- * when it fails for the whole range, and is `not-determined` otherwise, with the values for which it holds.
+ * only within a range, figures are bounded over it: a check passes when it passes for the whole range, fails when it fails
+ * for the whole range, and is `not-determined` otherwise, with the values for which it holds.
  * @param code the wiring code
  * @param installation the installation
  * @param runId name of the run
@@ -42,10 +43,17 @@ export function assess(
   installation: Installation,
   runId: string,
   options: AssessmentOptions = {},
-  sheet: Sheet = silent(),
+  sheet?: Sheet,
 ): Assessment {
-  const ranges = rangesOf(installation);
-  if (ranges.length > 0) return assessRanges(code, installation, runId, options, sheet, ranges);
-  const findings: Findings = {};
-  return assessmentOf(code, runId, judgeAspects(code, installation, runId, options, sheet, findings), findings);
+  const working = new Working(code, installation, runId, options);
+  const whole = working.judged();
+  if (!working.calculation.meetsSpans()) {
+    if (sheet) writeCircuit(working, sheet);
+    return assessmentOf(working, whole);
+  }
+  const circuit = { code, installation, run: runId, options, ranges: rangesOf(installation) };
+  const { judged, checks } = overRanges(circuit, whole);
+  if (sheet) writeCorners(circuit, whole, sheet);
+  const assessment = assessmentOf(working, judged);
+  return { ...assessment, ranges: rangeReport(circuit, checks, assessment.overall.verdict, judged) };
 }

@@ -1,12 +1,11 @@
 import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
-import type { Known } from '../core/index.js';
 import { own } from '../core/own.js';
-import { type Board, connectedCurrentOf, type Installation, pathsOf } from '../installation/index.js';
-import { type Amperes, CalculationError } from '../units/index.js';
+import { type Board, connectedCurrentOf, type Installation, pathsOf, rising } from '../installation/index.js';
+import { CalculationError } from '../units/index.js';
 
 /**
  * The case of one run, read from the tree: the way from the origin, its line conductors, and its design current by what
- * it feeds. A feeder may have its demand declared in the options instead.
+ * it feeds, between two ends where that is known only within a range. A feeder may have its demand declared in the options instead.
  * @param installation the installation
  * @param runId name of the run
  * @param options choices that change a figure
@@ -38,7 +37,7 @@ export function circuitCase(installation: Installation, runId: string, options: 
   const declared = run.feeds.some((o): o is Board => o.kind === 'board')
     ? own(options.feederDemand, run.id)
     : undefined;
-  const designCurrent: Known<Amperes> = declared ?? connectedCurrentOf(run);
+  const designCurrent = declared ?? rising(run, connectedCurrentOf);
   return {
     installation,
     path,

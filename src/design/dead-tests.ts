@@ -4,7 +4,7 @@ import { type Ohms, ohms } from '../units/index.js';
 import { atLeast, lacking, maybe, type PlannedReading, runAt, type TestCase } from './planned-reading.js';
 
 export function continuity(input: TestCase): readonly PlannedReading[] {
-  const cold = runAt(input, input.circuit.run, input.testTemperature);
+  const cold = runAt(input, input.circuit.run, 'test');
   return [
     {
       id: 'continuity',
@@ -25,7 +25,7 @@ export function continuity(input: TestCase): readonly PlannedReading[] {
 export function ring(input: TestCase): readonly PlannedReading[] {
   const { run } = input.circuit;
   if (run.ring !== true) return [];
-  const { line, protective } = runAt(input, run, input.testTemperature);
+  const { line, protective } = runAt(input, run, 'test');
   // a run is reckoned from its board to the farthest point: a quarter of each conductor from end to end
   const ends = (quarter: Known<Ohms>): Known<Ohms> => whenKnown([quarter], (r) => ohms(4 * r));
   const lineNeutral = whenKnown([ends(line)], (r) =>

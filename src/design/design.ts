@@ -4,12 +4,11 @@ import { known } from '../core/index.js';
 import { type Cable, type Installation, type Run, withRun } from '../installation/index.js';
 import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from '../units/index.js';
 import { assess } from './assess.js';
-import type { Assessment } from './assess-at.js';
+import type { Assessment } from './assessment.js';
 import { circuitCase } from './circuit-case.js';
-import { firstFailure } from './first-failure.js';
 import { type Permitted, permitted } from './permitted.js';
-import { pinned, rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
+import { Working } from './working.js';
 
 /** A circuit that could be built: a cable of one size behind a device of one rating. @inline */
 export interface Candidate {
@@ -113,35 +112,6 @@ function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): reado
   });
 }
 
-/**
- * The first check that fails with all ranged facts at their smallest and again with all at their largest. Such a
- * candidate cannot hold for the whole range, and need not be judged at every point inside it.
- */
-function failsAtBothEnds(
-  code: WiringCode,
-  installation: Installation,
-  runId: string,
-  options: AssessmentOptions,
-): CheckResult | undefined {
-  const ranges = rangesOf(installation);
-  if (ranges.length === 0) return undefined;
-  const at = (end: 'least' | 'most') =>
-    pinned(
-      installation,
-      ranges.map((r) => r[end]),
-      () => undefined,
-    );
-  const below = firstFailure(code, at('least'), runId, options);
-  if (!('verdict' in below)) return undefined;
-  const above = firstFailure(code, at('most'), runId, options);
-  if (!('verdict' in above)) return undefined;
-  const same = (a: CheckResult, b: CheckResult) => a.check === b.check && a.because === b.because;
-  if (same(below, above)) return above;
-  // another rule may fail at both ends behind the first
-  const all = assess(code, at('least'), runId, options).overall.failed;
-  return assess(code, at('most'), runId, options).overall.failed.find((r) => all.some((b) => same(b, r)));
-}
-
 const nothingOffered = (run: Run): readonly Gap[] => [
   {
     kind: 'fact',
@@ -186,26 +156,30 @@ export function design(
   const { run } = circuitCase(installation, runId, assessing);
   const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));
   const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
+  const working = new Working(code, installation, runId, assessing);
   const passedOver: PassedOver[] = [];
   let open: { readonly at: number; readonly assessment: Assessment } | undefined;
   let accepted: Assessment | undefined;
   for (const candidate of candidates) {
-    const barred = failsAtBothEnds(code, built(candidate), runId, assessing);
+    const house = built(candidate);
+    working.change(house, assessing);
+    const barred = working.firstFailure();
     if (barred) {
       passedOver.push({ candidate, verdict: 'fail', check: barred });
       continue;
     }
-    const found = firstFailure(code, built(candidate), runId, assessing);
-    if ('verdict' in found) {
-      passedOver.push({ candidate, verdict: 'fail', check: found });
-      continue;
-    }
+    const found = assess(code, house, runId, assessing);
     if (found.overall.verdict === 'pass') {
       accepted = found;
       break;
     }
-    open ??= { at: passedOver.length, assessment: found };
-    passedOver.push({ candidate, verdict: 'not-determined', check: found.overall.undetermined[0] as CheckResult });
+    const [failed] = found.overall.failed;
+    if (!failed) open ??= { at: passedOver.length, assessment: found };
+    passedOver.push({
+      candidate,
+      verdict: failed ? 'fail' : 'not-determined',
+      check: failed ?? (found.overall.undetermined[0] as CheckResult),
+    });
   }
   const at = accepted ? passedOver.length : open?.at;
   const chosen = at === undefined ? undefined : candidates[at];

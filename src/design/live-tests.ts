@@ -36,14 +36,14 @@ function byThumb(rule: LoopRuleOfThumb | undefined, runs: readonly Run[], limit:
 }
 
 export function loop(input: TestCase): readonly PlannedReading[] {
-  const { circuit, findings, plan } = input;
+  const { circuit, figures, plan } = input;
   const system = factValue('earthing system of the supply', circuit.installation.supply.system);
-  const external = input.code.externalImpedance(circuit);
+  const external = figures.externalImpedance ?? missing({ kind: 'fact', fact: 'external earth fault loop impedance' });
   const runs = [...circuit.path.feeders, circuit.run];
-  const cold = sum(runs.map((r) => runAt(input, r, input.testTemperature).impedance));
+  const cold = sum(runs.map((r) => runAt(input, r, 'test').impedance));
   const hot = sum(runs.map((r) => runAt(input, r, 'operating').impedance));
   const expected = whenKnown([external, cold], (e, c) => e + c);
-  const limit = findings.loopImpedanceLimit ?? missing({ kind: 'fact', fact: 'largest loop impedance' });
+  const limit = figures.loopImpedanceLimit ?? missing({ kind: 'fact', fact: 'largest loop impedance' });
   const exact = whenKnown([limit, external, cold, hot], (max, e, c, h) =>
     plan.loop.limitOf({
       loopImpedanceLimit: max,
@@ -52,7 +52,7 @@ export function loop(input: TestCase): readonly PlannedReading[] {
     }),
   );
   // where the overcurrent device is too slow, or on TT, disconnection rests on the residual current device
-  const { loopImpedance } = findings;
+  const { loopImpedance } = figures;
   const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
   const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
   const thumb = byThumb(plan.loop.ruleOfThumb, runs, limit);
@@ -101,9 +101,9 @@ export function loop(input: TestCase): readonly PlannedReading[] {
 }
 
 export function prospective(input: TestCase): readonly PlannedReading[] {
-  const { circuit, findings } = input;
+  const { circuit, figures } = input;
   const at =
-    findings.prospectiveAtOrigin ?? factValue('prospectiveCurrent', circuit.installation.supply.prospectiveCurrent);
+    figures.prospectiveAtOrigin ?? factValue('prospectiveCurrent', circuit.installation.supply.prospectiveCurrent);
   const { device } = circuit.run;
   const own = device.breakingCapacity ? factValue('breaking capacity', device.breakingCapacity) : missing();
   const declared = [device.conditionalRating, circuit.board.conditionalRating].flatMap((f) =>
@@ -222,10 +222,10 @@ export function electrode(input: TestCase): readonly PlannedReading[] {
 }
 
 export function underLoad(input: TestCase): readonly PlannedReading[] {
-  const { circuit, findings, plan } = input;
+  const { circuit, figures, plan } = input;
   const u = circuit.nominalVoltage;
   const drop =
-    findings.totalDrop ?? missing({ kind: 'fact', fact: 'voltage drop', obtain: 'from the rule of voltage drop' });
+    figures.totalDrop ?? missing({ kind: 'fact', fact: 'voltage drop', obtain: 'from the rule of voltage drop' });
   return [
     {
       id: 'voltage',

@@ -1,12 +1,11 @@
+import { isWide } from '../calculation/index.js';
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
-import { type CheckResult, type Gap, termOf } from '../core/index.js';
+import { type CheckResult, type Fact, type Gap, known, termOf } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
-
-import type { PermittedInterval } from './assess-at.js';
 import { circuitCase } from './circuit-case.js';
-import { firstFailure } from './first-failure.js';
-import { intervalsOf, type Seen, scan } from './scan.js';
-import { type Question, variationOf } from './vary.js';
+import { each, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
+import { type Question, type Variation, variationOf } from './vary.js';
+import { Working } from './working.js';
 
 /** The values of one quantity for which a circuit passes, everything else as surveyed: plain, JSON-ready. */
 export interface Permitted {
@@ -24,8 +23,8 @@ export interface Permitted {
   readonly name: string;
   /** Its unit. */
   readonly unit: string;
-  /** What was examined: the ends, and how many values between them before the ends were narrowed down. */
-  readonly examined: { readonly least: number; readonly most: number; readonly values: number };
+  /** The ends of what was examined. */
+  readonly examined: { readonly least: number; readonly most: number };
   /** The intervals in ascending order; none when the circuit fails everywhere. */
   readonly intervals: readonly PermittedInterval[];
   /** Checks that fail first somewhere in what was examined, each once, in the order in which they appear. */
@@ -36,8 +35,9 @@ export interface Permitted {
 
 /**
  * The values of one quantity for which a circuit passes, as intervals whose ends name the check that fails beyond:
- * permitted lengths, largest load, sizes, ratings, highest ambient temperature, largest grouping. The whole range is
- * scanned, because what passes need not be one interval; each end is then narrowed down between two assessed values.
+ * permitted lengths, largest load, sizes, ratings, highest ambient temperature, largest grouping. Each end lies
+ * between two values that were assessed, at most a millimetre, a milliampere or a hundredth of a kelvin apart; all values
+ * between the ends of an interval are judged at once, because what passes need not be one interval.
  * @param code the wiring code
  * @param installation the installation
  * @param runId name of the run
@@ -65,18 +65,17 @@ export function permitted(
 ): Permitted {
   const { run } = circuitCase(installation, runId, options);
   const variation = variationOf(code, installation, run, question, options);
-  const look = (value: number): Seen => {
-    const [changed, chosen] = variation.at(value);
-    const found = firstFailure(code, changed, runId, chosen);
-    return 'verdict' in found
-      ? { value, verdict: 'fail', check: found }
-      : { value, verdict: found.overall.verdict, check: found.overall.undetermined[0] };
-  };
-  const seen = variation.gaps.length > 0 ? [] : scan(look, variation.values, variation.between);
+  const { values, between } = variation;
+  const [least, most] = [values[0] ?? 0, values.at(-1) ?? 0];
+  const seen =
+    variation.gaps.length > 0 || values.length === 0
+      ? []
+      : between === undefined
+        ? each(looker(code, installation, runId, options, variation), values)
+        : regions(looker(code, installation, runId, options, variation), least, most, between);
   const barred = new Map<string, CheckResult>();
   for (const s of seen)
     if (s.verdict === 'fail' && s.check && !barred.has(s.check.check)) barred.set(s.check.check, s.check);
-  const { values } = variation;
   return {
     run: runId,
     code: code.name,
@@ -85,9 +84,56 @@ export function permitted(
     question,
     name: variation.name,
     unit: termOf(variation.name)?.unit ?? '',
-    examined: { least: values[0] ?? 0, most: values.at(-1) ?? 0, values: values.length },
+    examined: { least, most },
     intervals: intervalsOf(seen),
     barredBy: [...barred.values()],
     gaps: variation.gaps,
+  };
+}
+
+/** Judges a circuit at values of what is varied, or over all values between two at once. */
+function looker(
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  options: AssessmentOptions,
+  { at }: Variation,
+): Look {
+  const working = new Working(code, installation, runId, options);
+  const change = (value: Fact<number>): boolean => {
+    const varied = at(value);
+    if (varied) working.change(...varied);
+    return varied !== undefined;
+  };
+  const open = (): CheckResult | undefined =>
+    working
+      .judged()
+      .flatMap((j) => j.results)
+      .find((r) => r.weight === 'rule' && r.verdict === 'not-determined');
+  return {
+    at(value) {
+      change(known(value, 'varied'));
+      const failed = working.firstFailure();
+      if (failed) return { verdict: 'fail', check: failed };
+      const check = open();
+      return check ? { verdict: 'not-determined', check } : { verdict: 'pass' };
+    },
+    over(least, most) {
+      if (!change({ state: 'between', least, most })) return undefined;
+      if (working.firstFailure()) return 'fail';
+      const rules = working
+        .judged()
+        .flatMap((j) => j.results)
+        .filter((r) => r.weight === 'rule');
+      if (rules.some(isWide)) return undefined;
+      return rules.some((r) => r.verdict === 'not-determined') ? 'not-determined' : 'pass';
+    },
+    marginAt(check, value) {
+      change(known(value, 'varied'));
+      return working
+        .judged()
+        .flatMap((j) => j.results)
+        .find((r) => r.check === check)?.margin;
+    },
   };
 }

@@ -1,4 +1,5 @@
-import type { CircuitCase, Findings, RunFigures, TestPlan, WiringCode } from '../codes/wiring-code.js';
+import type { Calculation } from '../calculation/index.js';
+import type { CircuitCase, CircuitFigures, RunFigures, TestPlan, WiringCode } from '../codes/wiring-code.js';
 import { type Amount, type Gap, isMissing, type Known, whenKnown } from '../core/index.js';
 import type { Run } from '../installation/index.js';
 import type { Celsius, Ohms } from '../units/index.js';
@@ -32,8 +33,6 @@ export interface TestSheetInput {
   /** The wiring code, for its tests. */
   readonly code: WiringCode;
   readonly circuit: CircuitCase;
-  /** What its assessment found out. */
-  readonly findings: Findings;
   /** Temperature of the conductors on the day, °C. */
   readonly testTemperature: Celsius;
   /** Whether electronics stay connected during the insulation test. */
@@ -44,6 +43,9 @@ export interface TestSheetInput {
 export interface TestCase extends TestSheetInput {
   /** The tests of the edition. */
   readonly plan: TestPlan;
+  /** The circuit at the temperature of the test, and its figures by name. */
+  readonly calculation: Calculation;
+  readonly figures: CircuitFigures;
 }
 
 /** An amount with its name and unit. */
@@ -63,8 +65,8 @@ export const lacking = (limit: Known<number>): Pick<PlannedReading, 'limitGaps'>
   isMissing(limit) ? { limitGaps: limit.missing } : {};
 
 /** The figures of a run at a temperature, as the code works them out. */
-export const runAt = ({ code, circuit }: TestCase, run: Run, at: Celsius | 'operating'): RunFigures =>
-  code.runFigures(run, at, circuit.options);
+export const runAt = ({ code, calculation }: TestCase, run: Run, at: 'operating' | 'test'): RunFigures =>
+  code.runFigures(calculation, run, at);
 
 /** A sum, where every part is known. */
 export const sum = (values: readonly Known<Ohms>[]): Known<number> =>

@@ -1,6 +1,6 @@
 import { type Name, termOf } from '../core/index.js';
-import { type FoundRange, type Installation, rangesIn, replaceRanges } from '../installation/index.js';
-import type { RangedFact } from './assess-at.js';
+import { type FoundRange, type Installation, rangesIn } from '../installation/index.js';
+import type { RangedFact } from './range-report.js';
 
 /** A range in the tree, with what is known of it. */
 export interface Range extends RangedFact {
@@ -50,29 +50,4 @@ export function rangesOf(installation: Installation): readonly Range[] {
     });
   }
   return found;
-}
-
-/**
- * The installation with every range at one value, which tells when it is read.
- * @param installation the installation
- * @param values a value for each range, in the order of the tree
- * @param read is told the place of the range whose value is read
- */
-export function pinned(
-  installation: Installation,
-  values: readonly number[],
-  read: (place: number) => void,
-): Installation {
-  let next = 0;
-  return replaceRanges(installation, ({ fact }) => {
-    const place = next++;
-    return {
-      state: 'known',
-      get value() {
-        read(place);
-        return values[place];
-      },
-      ...(fact.by === undefined ? {} : { by: fact.by }),
-    };
-  });
 }

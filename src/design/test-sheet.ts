@@ -44,12 +44,12 @@ export interface TestSheet {
 
 /**
  * What each dead and live test of a designed circuit should read, with limits, in the order of its edition.
- * @param input wiring code, circuit, findings of its assessment, temperature of the day, electronics
+ * @param input wiring code, circuit, temperature of the day, electronics
  * @returns the test sheet, plain data
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
- * import { amperes, assess, celsius, circuitCase, squareMillimetres, testSheet } from 'ohmwright';
+ * import { amperes, celsius, circuitCase, squareMillimetres, testSheet } from 'ohmwright';
  * import { bs7671 } from 'ohmwright/bs7671';
  * import { readSurvey } from 'ohmwright/io';
  * import { decidedRun, withAddedRun } from 'ohmwright/site';
@@ -64,7 +64,6 @@ export interface TestSheet {
  * const sheet = testSheet({
  *   code,
  *   circuit: circuitCase(house, run.id),
- *   findings: assess(code, house, run.id).findings,
  *   testTemperature: celsius(15),
  *   electronics: 'disconnected',
  * });
@@ -72,11 +71,11 @@ export interface TestSheet {
  * ```
  */
 export function testSheet(input: TestSheetInput): TestSheet {
-  const { code, circuit, findings } = input;
+  const { code, circuit, testTemperature } = input;
   const head = {
     format: 'test-sheet/1',
     circuit: circuit.run.id,
-    testTemperature: input.testTemperature,
+    testTemperature,
     electronics: input.electronics,
   } as const;
   const plan = code.tests;
@@ -89,13 +88,20 @@ export function testSheet(input: TestSheetInput): TestSheet {
       gaps: [plan.notEntered],
       cautions: [code.standing],
     };
+  const calculation = code.calculator.of({ ...circuit, options: { ...circuit.options, testTemperature } });
+  const figures = code.figures(calculation);
   const tests = plan.order
-    .map(({ kind, state, clause }) => ({ kind, state, clause, readings: readingsOf[kind]({ ...input, plan }) }))
+    .map(({ kind, state, clause }) => ({
+      kind,
+      state,
+      clause,
+      readings: readingsOf[kind]({ ...input, plan, calculation, figures }),
+    }))
     .filter((t) => t.readings.length > 0)
     .map(
       (t, i): PlannedTest => ({ kind: t.kind, place: i + 1, state: t.state, clause: t.clause, readings: t.readings }),
     );
-  const drop = findings.totalDrop;
+  const drop = figures.totalDrop;
   return {
     ...head,
     edition: plan.edition,

@@ -10,7 +10,7 @@ import {
   type Stretch,
   withRun,
 } from '../installation/index.js';
-import { amperes, celsius, metres, squareMillimetres } from '../units/index.js';
+import { amperes, celsius, type Metres, metres, squareMillimetres } from '../units/index.js';
 
 /** What is varied while everything else stays as surveyed. */
 export type Question =
@@ -47,32 +47,19 @@ export type Question =
       readonly arrangement?: GroupArrangement;
     };
 
-/** A question made ready: values to examine, and the case at a value. */
+/** A question made ready: what to examine, and the case with a value. */
 export interface Variation {
   /** Role of the value in the vocabulary. */
   readonly name: Name;
-  /** Values to examine, in ascending order. */
+  /** Values to examine, in ascending order; the ends, where there are values between them. */
   readonly values: readonly number[];
-  /** Whether there are values between them, and how close an end is to be found. */
+  /** How close an end is to be found, where there are values between the ends. */
   readonly between: number | undefined;
-  /** The installation and the options at a value. */
-  at(value: number): readonly [Installation, AssessmentOptions];
+  /** The installation and the options with a value, or with all values between two; undefined where these cannot be said at once. */
+  at(value: Fact<number>): readonly [Installation, AssessmentOptions] | undefined;
   /** Why the question cannot be put. */
   readonly gaps: readonly Gap[];
 }
-
-/** Ratio of neighbours when lengths and loads are scanned. */
-const RATIO = 1.08;
-
-function geometric(least: number, most: number): readonly number[] {
-  const steps = Math.max(1, Math.ceil(Math.log(most / least) / Math.log(RATIO)));
-  const values = Array.from({ length: steps + 1 }, (_, i) => least * (most / least) ** (i / steps));
-  values[steps] = most;
-  return values;
-}
-
-const steady = (least: number, most: number): readonly number[] =>
-  Array.from({ length: most - least + 1 }, (_, i) => least + i);
 
 const inGround = (s: Stretch) => s.method.state === 'known' && s.method.value.startsWith('D');
 
@@ -80,26 +67,40 @@ const inGround = (s: Stretch) => s.method.state === 'known' && s.method.value.st
 const largestOf = (fact: Fact<number>): number | undefined =>
   fact.state === 'known' ? fact.value : fact.state === 'between' ? fact.most : undefined;
 
+/** What is a share of a value, or of all values between two. */
+const shareOf = <V extends number>(value: Fact<number>, share: number, make: (n: number) => V): Fact<V> =>
+  value.state === 'known'
+    ? { ...value, value: make(value.value * share) }
+    : value.state === 'between'
+      ? { ...value, least: make(value.least * share), most: make(value.most * share) }
+      : value;
+
+const isTapped = (o: Run['feeds'][number]): o is Load & { readonly at: Metres } =>
+  o.kind === 'load' && o.at !== undefined;
+
 /** The run with its route, and what is tapped along it, of another length. */
-function withLength(run: Run, stretch: string | undefined, value: number): Run {
+function withLength(run: Run, stretch: string | undefined, value: Fact<number>): Run | undefined {
   const only = stretch ?? (run.stretches.length === 1 ? run.stretches[0]?.name : undefined);
   if (only !== undefined)
     return {
       ...run,
-      stretches: run.stretches.map((s) => (s.name === only ? { ...s, length: known(metres(value)) } : s)),
+      stretches: run.stretches.map((s) => (s.name === only ? { ...s, length: shareOf(value, 1, metres) } : s)),
     };
+  // where taps move with the length, their distances are single values
+  if (value.state !== 'known' && run.feeds.some(isTapped)) return undefined;
   const total = run.stretches.reduce((sum, s) => sum + (largestOf(s.length) ?? 0), 0);
-  const scale = value / total;
   return {
     ...run,
-    stretches: run.stretches.map((s) => ({ ...s, length: known(metres((largestOf(s.length) ?? 0) * scale)) })),
-    feeds: run.feeds.map((o) => (o.kind === 'load' && o.at !== undefined ? { ...o, at: metres(o.at * scale) } : o)),
+    stretches: run.stretches.map((s) => ({ ...s, length: shareOf(value, (largestOf(s.length) ?? 0) / total, metres) })),
+    feeds: run.feeds.map((o) =>
+      value.state === 'known' && isTapped(o) ? { ...o, at: metres((o.at * value.value) / total) } : o,
+    ),
   };
 }
 
-function withLoad(run: Run, value: number, drawn: number | undefined): Run {
+function withLoad(run: Run, value: Fact<number>, drawn: number | undefined): Run {
   const scaled = (fact: Fact<number>) =>
-    known(amperes(drawn === undefined ? value : ((largestOf(fact) ?? 0) * value) / drawn));
+    shareOf(value, drawn === undefined ? 1 : (largestOf(fact) ?? 0) / drawn, amperes);
   return {
     ...run,
     feeds: run.feeds.map((o) =>
@@ -157,8 +158,15 @@ export function variationOf(
   options: AssessmentOptions,
 ): Variation {
   const over =
+    (change: (run: Run, value: Fact<number>) => Run | undefined): Variation['at'] =>
+    (value) => {
+      const varied = change(run, value);
+      return varied && [withRun(installation, run.id, () => varied), options];
+    };
+  const single =
     (change: (run: Run, value: number) => Run): Variation['at'] =>
-    (value) => [withRun(installation, run.id, (r) => change(r, value)), options];
+    (value) =>
+      value.state === 'known' ? [withRun(installation, run.id, (r) => change(r, value.value)), options] : undefined;
   const named = 'stretch' in question ? question.stretch : undefined;
   const wanted = (s: Stretch) => named === undefined || s.name === named;
   const known1 = named === undefined || run.stretches.some(wanted);
@@ -175,7 +183,7 @@ export function variationOf(
       ];
       return {
         name: 'length',
-        values: geometric(0.5, 5000),
+        values: [0.5, 5000],
         between: 1e-3,
         at: over((r, v) => withLength(r, named, v)),
         gaps,
@@ -185,9 +193,12 @@ export function variationOf(
       if (run.feeds.some((o) => o.kind === 'board'))
         return {
           name: 'designCurrent',
-          values: geometric(0.1, 2000),
+          values: [0.1, 2000],
           between: 1e-3,
-          at: (v) => [installation, { ...options, feederDemand: { ...options.feederDemand, [run.id]: amperes(v) } }],
+          at: (v) =>
+            v.state === 'known'
+              ? [installation, { ...options, feederDemand: { ...options.feederDemand, [run.id]: amperes(v.value) } }]
+              : undefined,
           gaps: [],
         };
       const outlets = run.feeds as readonly (Load | ChargePoint)[];
@@ -202,7 +213,7 @@ export function variationOf(
             : [{ kind: 'fact', fact: `load of ${run.id}`, obtain: 'say what it feeds' }];
       return {
         name: 'designCurrent',
-        values: geometric(0.1, 2000),
+        values: [0.1, 2000],
         between: 1e-3,
         at: over((r, v) => withLoad(r, v, lone || isMissing(drawn) ? undefined : drawn)),
         gaps,
@@ -213,7 +224,7 @@ export function variationOf(
         name: 'conductorArea',
         values: code.sizesFor(run).map((size) => size.area),
         between: undefined,
-        at: over((r, v) => withArea(r, v)),
+        at: single((r, v) => withArea(r, v)),
         gaps: noValues(code.sizesFor(run), `sizes of the cable of ${run.id}`, 'the code has no table for this cable'),
       };
     case 'rating':
@@ -221,7 +232,7 @@ export function variationOf(
         name: 'deviceRating',
         values: code.ratingsFor(run),
         between: undefined,
-        at: over((r, v) => ({ ...r, device: { ...r.device, rating: known(amperes(v), 'varied') } })),
+        at: single((r, v) => ({ ...r, device: { ...r.device, rating: known(amperes(v), 'varied') } })),
         gaps: noValues(code.ratingsFor(run), `ratings of the device of ${run.id}`, 'say what kind of device it is'),
       };
     case 'ambient':
@@ -230,9 +241,9 @@ export function variationOf(
       const fits = (s: Stretch) => wanted(s) && inGround(s) === ground;
       return {
         name: ground ? 'groundTemperature' : 'ambientTemperature',
-        values: steady(-20, 95),
+        values: [-20, 95],
         between: 1e-2,
-        at: over((r, v) => changed(r, fits, (s) => ({ ...s, ambient: known(celsius(v), 'varied') }))),
+        at: over((r, v) => changed(r, fits, (s) => ({ ...s, ambient: shareOf(v, 1, celsius) }))),
         gaps: run.stretches.some(fits) ? [] : [noStretch(`stretch in ${ground ? 'the ground' : 'air'}`)],
       };
     }
@@ -241,9 +252,9 @@ export function variationOf(
       const fits = (s: Stretch) => wanted(s) && (s.group !== undefined || arrangement !== undefined);
       return {
         name: 'circuitsInGroup',
-        values: steady(1, 30),
+        values: Array.from({ length: 30 }, (_, i) => i + 1),
         between: undefined,
-        at: over((r, v) =>
+        at: single((r, v) =>
           changed(r, fits, (s) => ({
             ...s,
             group: {

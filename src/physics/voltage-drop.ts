@@ -91,6 +91,7 @@ export const dropOnRing = /* @__PURE__ */ formula({
   inputs: ['dropRate', 'designCurrent', 'length', 'ringPosition'],
   output: 'voltageDrop',
   expression: 'dropRate * designCurrent * length * ringPosition * (1 - ringPosition)',
+  direction: { dropRate: 1, designCurrent: 1, length: 1 },
   compute: ({ dropRate, designCurrent, length, ringPosition }) =>
     dropRate * designCurrent * length * ringPosition * (1 - ringPosition),
   source: { document: 'Circuit theory', clause: 'two resistances in parallel', provenance: 'derived' },

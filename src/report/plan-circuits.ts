@@ -126,8 +126,8 @@ export function pointBlocks(point: PointPlan, night: Night | undefined): readonl
   return [
     heading(2, `Charge point ${point.point}`),
     { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
-    ...(point.assessment.findings.governingStretch
-      ? [paragraph(`The stretch that decides the size: ${point.assessment.findings.governingStretch}.`)]
+    ...(point.assessment.figures.governingStretch
+      ? [paragraph(`The stretch that decides the size: ${point.assessment.figures.governingStretch}.`)]
       : []),
     ...chargeBlocks(point, night),
     ...checks(point.assessment.results),

@@ -1,4 +1,4 @@
-import type { Findings, WiringCode } from '../codes/wiring-code.js';
+import type { CircuitFigures, WiringCode } from '../codes/wiring-code.js';
 import { isMissing } from '../core/index.js';
 import { type Installation, type OvercurrentDevice, pathTo, type Run, type Supply } from '../installation/index.js';
 import { kindWords } from '../installation/marking.js';
@@ -37,11 +37,11 @@ export function timeCurrentOf(
   code: WiringCode,
   run: Run,
   supply: Supply,
-  findings: Findings,
+  figures: CircuitFigures,
 ): TimeCurrentData | undefined {
   const series = [...bandOf(code, run.device, run.id), ...bandOf(code, supply.cutOut, 'cut-out')];
   if (series.length === 0) return undefined;
-  const { loopImpedance, prospectiveAtOrigin } = findings;
+  const { loopImpedance, prospectiveAtOrigin } = figures;
   const marks = [
     ...(typeof loopImpedance === 'number' && loopImpedance > 0
       ? [{ name: 'earth fault', current: supply.nominalVoltage / loopImpedance }]
@@ -71,9 +71,9 @@ export interface VoltageAlongData {
 export function voltageAlongOf(
   installation: Installation,
   runId: string,
-  findings: Findings,
+  figures: CircuitFigures,
 ): VoltageAlongData | undefined {
-  const { dropAlong = [], dropLimit, lowestSupply } = findings;
+  const { dropAlong = [], dropLimit, lowestSupply } = figures;
   if (isMissing(dropAlong)) return undefined;
   const along: (readonly [number, number])[] = [[0, 0]];
   const stretches: { name: string; end: number }[] = [];
@@ -94,7 +94,7 @@ export function voltageAlongOf(
   return {
     series: [
       from('from the nominal voltage', nominalVoltage),
-      ...(lowestSupply === undefined ? [] : [from('from the smallest supply voltage', lowestSupply)]),
+      ...(typeof lowestSupply !== 'number' ? [] : [from('from the smallest supply voltage', lowestSupply)]),
     ],
     limits:
       dropLimit === undefined || isMissing(dropLimit)

@@ -88,7 +88,6 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
   const tests = testSheet({
     code,
     circuit,
-    findings: assessment.findings,
     testTemperature: survey.options.testTemperature ?? celsius(20),
     electronics: 'disconnected',
   });
@@ -103,8 +102,8 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
       .length,
     first: wanted === survey.wanted[0],
   };
-  const timeCurrent = timeCurrentOf(code, run, supply, assessment.findings);
-  const voltageAlong = voltageAlongOf(built, run.id, assessment.findings);
+  const timeCurrent = timeCurrentOf(code, run, supply, assessment.figures);
+  const voltageAlong = voltageAlongOf(built, run.id, assessment.figures);
   return {
     point: point.id,
     run,

@@ -92,7 +92,7 @@ function installationFields(
 function circuitFields({ run, point, assessment }: PointPlan): readonly RecordField[] {
   const { device, cable } = run;
   const kind = device.kind.state === 'known' ? device.kind.value : undefined;
-  const { loopImpedanceLimit, capacity, totalDrop } = assessment.findings;
+  const { loopImpedanceLimit, capacity, totalDrop } = assessment.figures;
   const number = (value: unknown, unit: string) => (typeof value === 'number' ? formatIn(value, unit, 4) : undefined);
   return [
     field('circuit', 'Circuit', run.id),

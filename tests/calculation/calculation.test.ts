@@ -14,7 +14,7 @@ const circuit = (change: Partial<ToyCircuit> = {}): ToyCircuit => ({
   ...change,
 });
 const toy = calculator();
-const all = (c: Calculation) => ['warmth', 'drop', 'nothing'].flatMap((g) => c.results(g));
+const all = (c: Calculation) => ['warmth', 'drop'].flatMap((g) => c.results(g));
 const verdicts = (c: Calculation) => all(c).map((r) => [r.check, r.verdict]);
 
 describe('a calculation', () => {
@@ -33,6 +33,7 @@ describe('a calculation', () => {
     ]);
     expect(all(c)[1]).toMatchObject({ because: 'loft', margin: 0 });
     expect(c.figure('nobody')).toBeUndefined();
+    expect(c.results('nothing')).toMatchObject([{ check: 'nothing-rule', verdict: 'not-required' }]);
   });
 
   it('carries what is missing to the checks that need it, and to no other', () => {

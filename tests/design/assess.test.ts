@@ -76,7 +76,7 @@ describe('assess', () => {
     expect(find(declared, 'device-carries-load')?.verdict).toBe('pass');
     // the drop from the origin counts the feeder at the rating of its device, 32 A, and the circuit
     const inner = assess(smallCode, installation, 'ev');
-    expect(inner.findings.totalDrop).toBeCloseTo(2 * 4.672, 10);
+    expect(inner.figures.totalDrop).toBeCloseTo(2 * 4.672, 10);
     const held = house([
       circuit({
         id: 'submain',
@@ -101,9 +101,9 @@ describe('assess', () => {
       ],
     });
     const found = assess(smallCode, house([run]), 'ev');
-    expect(found.findings.governingStretch).toBe('bunched');
+    expect(found.figures.governingStretch).toBe('bunched');
     // 47 A times C_g 0.70, never times C_a of the other stretch
-    expect(found.findings.capacity).toBeCloseTo(47 * 0.7, 10);
+    expect(found.figures.capacity).toBeCloseTo(47 * 0.7, 10);
   });
 
   it('does not take C_i on top of a method that contains the insulation', () => {
@@ -119,7 +119,7 @@ describe('assess', () => {
       ],
     });
     const found = assess(smallCode, house([run]), 'ev');
-    expect(found.findings.capacity).toBeCloseTo(27, 10);
+    expect(found.figures.capacity).toBeCloseTo(27, 10);
     expect(find(found, 'insulation-counted-once')?.verdict).toBe('pass');
     expect(find(found, 'tabulated-capacity')?.verdict).toBe('fail');
   });

@@ -4,10 +4,10 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { checksOf } from '../../src/calculation/index.js';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import type { Check, CheckResult, Evidence, Name, Sheet, Worse } from '../../src/core/index.js';
-import { SilentSheet } from '../../src/core/sheet.js';
-import { judgeAspects } from '../../src/design/assess-at.js';
+import type { CheckResult, Name, Worse } from '../../src/core/index.js';
+import { Working } from '../../src/design/working.js';
 import type { Installation } from '../../src/installation/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { hasCode } from '../../src/units/index.js';
@@ -15,30 +15,17 @@ import { hasCode } from '../../src/units/index.js';
 const code = bs7671('2018+A2:2022');
 type Tree = { [key: string]: unknown };
 
-/** Keeps the directions that checks declare. */
-class Listener extends SilentSheet {
-  readonly heard: Map<string, Worse>;
-  constructor(heard: Map<string, Worse>, above?: ConstructorParameters<typeof SilentSheet>[0]) {
-    super(above);
-    this.heard = heard;
-  }
-  override part(): Sheet {
-    return new Listener(this.heard, this.view());
-  }
-  override told(check: Check): void {
-    if (check.worse) this.heard.set(check.id, check.worse);
-  }
-  override check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult {
-    if (check.worse) this.heard.set(check.id, check.worse);
-    return super.check(check, evidence, because);
-  }
-}
+/** The directions that checks declare. */
+const heard: ReadonlyMap<string, Worse> = new Map(
+  Object.values(code.calculator.contents.checks)
+    .flatMap((of) => ('noRule' in of || 'notEntered' in of ? [] : checksOf(of)))
+    .flatMap((check) => (check.worse ? [[check.id, check.worse] as const] : [])),
+);
 
-/** Results by aspect, check and count, and the directions that were declared. */
+/** Results by aspect, check and count. */
 function judged(installation: Installation) {
-  const heard = new Map<string, Worse>();
   const results = new Map<string, CheckResult>();
-  for (const { aspect, results: own } of judgeAspects(code, installation, 'ev', {}, new Listener(heard), {})) {
+  for (const { aspect, results: own } of new Working(code, installation, 'ev', {}).judged()) {
     const count = new Map<string, number>();
     for (const r of own) {
       const nth = count.get(r.check) ?? 0;

@@ -51,9 +51,9 @@ function sayOf(
   if (!pathTo(installation, run)) return undefined;
   const sheet = recorder('recorded');
   try {
-    const { results, findings } = assess(code, installation, run, choice, sheet);
+    const { results, figures } = assess(code, installation, run, choice, sheet);
     const summary = `${run} fail: ${names(results, 'fail')}; open: ${names(results, 'not-determined')}`;
-    return { summary, all: { results, findings, sheet: writeSheet(sheet) } };
+    return { summary, all: { results, figures, sheet: writeSheet(sheet) } };
   } catch (error) {
     if (!hasCode(error, 'invalid-input')) throw error;
     return { summary: `${run} refused`, all: error.message };

@@ -1,10 +1,14 @@
+import { Calculator } from '../../src/calculation/index.js';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { aspects, type NotRequired, type WiringCode } from '../../src/codes/wiring-code.js';
+import { aspects, type WiringCode } from '../../src/codes/wiring-code.js';
 import { amperes, squareMillimetres } from '../../src/index.js';
 
 const whole = bs7671('2018+A2:2022');
 const mine = ['coordination', 'voltage-drop', 'terminal-temperature', 'minimum-size'];
-const none: NotRequired = { notRequired: 'not part of this code of a test' };
+const { contents } = whole.calculator;
+const checks = Object.fromEntries(
+  aspects.map((a) => [a, mine.includes(a) ? contents.checks[a] : { noRule: 'not part of this code of a test' }]),
+) as unknown as typeof contents.checks;
 
 /** A code with the rules on rating and drop only. */
 export const smallCode: WiringCode = {
@@ -17,7 +21,5 @@ export const smallCode: WiringCode = {
   ratingsFor: () => [6, 10, 16, 20, 25, 32, 40, 50, 63].map(amperes),
   tests: { notEntered: { kind: 'edition', edition: 'a code for tests', explain: 'it asks for no tests' } },
   earthingOptions: () => [],
-  rules: Object.fromEntries(
-    aspects.map((a) => [a, mine.includes(a) ? whole.rules[a] : none]),
-  ) as unknown as WiringCode['rules'],
+  calculator: new Calculator({ ...contents, checks }, { document: 'BS 7671', edition: whole.edition }),
 };

@@ -301,7 +301,7 @@ test('a limit of the code that was changed together with everything that follows
   ];
   const sheet = written((s) => {
     const one = caseOf(house([circuit({ feeds: [point], residual })]), 'ev');
-    judged(bs7671('2018+A2:2022'), 'charge-point-earthing', one, {}, s);
+    judged(bs7671('2018+A2:2022'), 'charge-point-earthing', one, s);
   });
   expect(messages(sheet)).toEqual([]);
   // 80 Ω and 1 A are 80 V: 50 V made into 100 V, as a forger would who works out the rest again
@@ -324,7 +324,7 @@ test('a limit of the code that was changed together with everything that follows
 
 test('a figure that is worked out cannot be taken down as given', () => {
   const sheet = written((s) => {
-    judged(bs7671('2018+A2:2022'), 'disconnection', caseOf(house([circuit()]), 'ev'), {}, s);
+    judged(bs7671('2018+A2:2022'), 'disconnection', caseOf(house([circuit()]), 'ev'), s);
   });
   expect(messages(sheet)).toEqual([]);
   // the same loop impedance, said to be measured

@@ -13,8 +13,7 @@ import {
   table4D5Drop,
   voltageDropTabulated,
 } from '../../../src/codes/bs7671/index.js';
-import type { CircuitCase, Findings } from '../../../src/codes/wiring-code.js';
-import { judgeAspect } from '../../../src/design/assess-at.js';
+import type { CircuitCase } from '../../../src/codes/wiring-code.js';
 import { celsius, isMissing, known, metres, silent, squareMillimetres } from '../../../src/index.js';
 import type { Board, Installation, Run } from '../../../src/installation/index.js';
 import { conductorResistance } from '../../../src/products/iec60228/conductor-resistance.js';
@@ -247,18 +246,13 @@ const code = bs7671('2018+A2:2022');
 /** The groups of checks of the code on a silent sheet: every check, the temperature, and both exact voltages. */
 function rules(): Float64Array {
   for (let i = 0; i < COUNT; i++) {
-    const sheet = silent();
-    const findings: Findings = {};
-    const circuit = cases[i]!;
-    const results = [
-      ...judgeAspect(code, 'coordination', circuit, findings, sheet.part('rating')).results,
-      ...judgeAspect(code, 'voltage-drop', circuit, findings, sheet.part('drop')).results,
-    ];
+    const calculation = code.calculator.of(cases[i]!);
+    const results = [...calculation.results('coordination'), ...calculation.results('voltage-drop')];
     const k = i * FIGURES;
-    kept[k] = findings.capacity as number;
-    kept[k + 1] = findings.totalDrop as number;
-    kept[k + 2] = findings.voltageAtLowestSupply as number;
-    kept[k + 3] = findings.voltageAtHighestSupply as number;
+    kept[k] = calculation.figure('capacity') as number;
+    kept[k + 1] = calculation.figure('totalDrop') as number;
+    kept[k + 2] = calculation.figure('voltageAtLowestSupply') as number;
+    kept[k + 3] = calculation.figure('voltageAtHighestSupply') as number;
     kept[k + 4] = results.every((r) => r.verdict === 'pass') ? 1 : 0;
   }
   return kept;

@@ -1,47 +1,19 @@
-import { type Gap, missing, type Source } from '../../core/index.js';
+import { missing } from '../../core/index.js';
 import type { Run } from '../../installation/index.js';
 import { CalculationError, squareMillimetres } from '../../units/index.js';
-import { closedRule } from '../iec-family/closed-rules.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { remediesOf } from '../iec-family/remedies.js';
-import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
+import { circuitFigures, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
-import { aspects, type ConductorSize, type WiringCode } from '../wiring-code.js';
+import type { ConductorSize, WiringCode } from '../wiring-code.js';
 import { capacityTableOf } from './cable-tables.js';
 import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
-import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
+import { editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => ({ area: squareMillimetres(s as number) }));
-
-const rules = (): WiringCode['rules'] => ({
-  coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
-  'voltage-drop': {
-    finds: ['totalDrop', 'dropAlong', 'lowestSupply', 'dropLimit', 'voltageAtLowestSupply', 'voltageAtHighestSupply'],
-  },
-  disconnection: { finds: ['lineAndProtectiveCold', 'loopAtOrigin', 'loopImpedance', 'loopImpedanceLimit'] },
-  'residual-current': { finds: [] },
-  'line-withstand': { finds: [] },
-  'protective-conductor': { finds: ['protectiveArea'] },
-  'breaking-capacity': { finds: ['prospectiveAtOrigin'] },
-  'terminal-temperature': { finds: [] },
-  'minimum-size': { finds: [] },
-  'earthing-and-bonding': { finds: [] },
-  'charge-point-earthing': { finds: [] },
-  'surge-protection': { finds: [] },
-  'arc-detection': { finds: [] },
-});
-
-/** What an edition says whose text could not be had: nothing can be judged by it, aspect by aspect. */
-function closedRules(edition: Edition, gap: Gap): WiringCode['rules'] {
-  const code = `BS 7671:${edition}`;
-  const source: Source = { document: 'BS 7671', edition, provenance: 'memory', note: 'text not available' };
-  return Object.fromEntries(
-    aspects.map((a) => [a, closedRule(a, code, source, gap)]),
-  ) as unknown as WiringCode['rules'];
-}
 
 /**
  * BS 7671 as a wiring code, by edition; there is no default edition.
@@ -81,12 +53,11 @@ export function bs7671(edition: string): WiringCode {
     sizesFor,
     ratingsFor,
     timeCurrentLimits,
+    calculator,
+    figures: circuitFigures,
     runFigures,
-    externalImpedance,
-    remedies: (circuit, findings) => (gap ? missing(gap) : remediesOf(circuit, findings, 0.95)),
+    remedies: (circuit, figures) => (gap ? missing(gap) : remediesOf(circuit, figures, 0.95)),
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
-    earthingOptions: calculator ? earthingOptionsBy(calculator) : () => [],
-    rules: gap ? closedRules(entered, gap) : rules(),
-    ...(calculator ? { calculator } : {}),
+    earthingOptions: earthingOptionsBy(calculator),
   };
 }

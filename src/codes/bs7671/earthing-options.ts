@@ -1,7 +1,7 @@
 import type { Calculator } from '../../calculation/index.js';
 import { type Amount, type CheckResult, overall } from '../../core/index.js';
 import type { PointPlace } from '../iec-family/places.js';
-import type { CircuitPlace, EarthingOption, WiringCode } from '../wiring-code.js';
+import type { EarthingOption, WiringCode } from '../wiring-code.js';
 
 const titles: Readonly<Record<EarthingOption['arrangement'], string>> = {
   'balanced-three-phase': '(i) Balanced three-phase load',
@@ -15,12 +15,12 @@ const titles: Readonly<Record<EarthingOption['arrangement'], string>> = {
 
 /** The arrangements for a point as the contents list judges them: none indoors, nor on a supply without a PEN conductor to lose. */
 export const earthingOptionsBy =
-  (calculator: Calculator): WiringCode['earthingOptions'] =>
+  (calculator: Pick<Calculator, 'of'>): WiringCode['earthingOptions'] =>
   (circuit, point) => {
-    const calculation = calculator.of({ ...circuit, findings: {} } satisfies CircuitPlace);
+    const calculation = calculator.of(circuit);
     const own = calculation.things('points').find(({ place }) => (place as PointPlace).point.id === point.id);
     if (!own || typeof own.figure('arrangementNeeded') === 'string') return [];
-    const offers = own.figure('earthingOffers') as Readonly<
+    const offers = (own.figure('earthingOffers') ?? {}) as Readonly<
       Record<EarthingOption['arrangement'], readonly CheckResult[]>
     >;
     return (Object.keys(offers) as EarthingOption['arrangement'][]).map((arrangement) => {

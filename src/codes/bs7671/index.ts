@@ -14,9 +14,8 @@ export type {
   Aspect,
   AssessmentOptions,
   CircuitCase,
+  CircuitFigures,
   EarthingOption,
-  Findings,
-  Rule,
   WiringCode,
 } from '../wiring-code.js';
 export * from './code.js';

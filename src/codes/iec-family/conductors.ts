@@ -167,6 +167,9 @@ export const conductors = () => ({
         same('operatingTemperature'),
       ),
       cold: set(celsius(20)),
+      test: ofConductor(({ circuit }) => circuit.options.testTemperature ?? celsius(20), {
+        by: 'temperature of the test',
+      }),
     }),
     resistancePerMetre: by(resistanceAtTemperature),
     resistance: by(runResistance),

@@ -1,9 +1,8 @@
 import { by, choose, type Line, sum } from '../../calculation/index.js';
-import { type Known, missing, type Sheet } from '../../core/index.js';
-import type { EarthingSystem, Supply } from '../../installation/index.js';
+import { missing } from '../../core/index.js';
+import type { Supply } from '../../installation/index.js';
 import { externalImpedanceOfElectrode, loopImpedanceOf, originImpedanceOf } from '../../physics/index.js';
-import { type Ohms, ohms } from '../../units/index.js';
-import type { CircuitCase } from '../wiring-code.js';
+import type { Ohms } from '../../units/index.js';
 import { ofCircuit, type TemperaturePlace } from './places.js';
 
 /** What a wiring code says of the earth fault loop. */
@@ -56,17 +55,3 @@ export const faultLoop = ({ loopClause, networkEarth }: LoopFigures) => ({
   circuitProtectiveResistance: sum('temperatures/protectiveResistance', { among: hot }),
   lineAndProtectiveCold: sum('temperatures/lineAndProtectiveResistance', { among: coldOwn }),
 });
-
-/** Writes the external earth fault loop impedance: as surveyed, or on TT from the electrode and the path of the network. */
-export function writeExternalImpedance(sheet: Sheet, circuit: CircuitCase, system: EarthingSystem): Known<Ohms> {
-  const { supply } = circuit.installation;
-  const electrode = supply.electrode?.resistance;
-  if (system === 'TT' && supply.externalImpedance.state === 'unknown' && electrode && electrode.state !== 'unknown') {
-    const part = sheet.part('Earth fault path of a TT supply');
-    const earthElectrode = part.given('earthElectrode', electrode);
-    const networkEarth = part.given('networkEarth', ohms(21), 'customary largest value of the network, ENA ER P23/1');
-    part.step(externalImpedanceOfElectrode, { earthElectrode, networkEarth });
-    return sheet.gather('sum', 'externalImpedance', 'externalImpedance', [part]);
-  }
-  return sheet.given('externalImpedance', supply.externalImpedance);
-}

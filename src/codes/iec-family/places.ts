@@ -53,8 +53,8 @@ export interface RatePlace extends RunPlace {
 }
 /** A run at one of the temperatures at which its conductors are considered. */
 export interface TemperaturePlace extends RunPlace {
-  /** Cold at 20 °C, or as warm as in normal operation. */
-  readonly at: 'cold' | 'operating';
+  /** Cold at 20 °C, as warm as in normal operation, or as at the test. */
+  readonly at: 'cold' | 'operating' | 'test';
 }
 /** A conductor of a run that carries a fault current to earth, at a temperature. */
 export interface ConductorPlace extends TemperaturePlace {
@@ -215,8 +215,10 @@ export const circuitScopes = {
     things: (place: RunPlace): readonly TemperaturePlace[] => [
       { ...place, at: 'operating' },
       { ...place, at: 'cold' },
+      ...(place.circuit.options.testTemperature === undefined ? [] : [{ ...place, at: 'test' } as const]),
     ],
-    title: ({ at }: TemperaturePlace) => (at === 'cold' ? 'at 20 °C' : 'in normal operation'),
+    title: ({ at }: TemperaturePlace) =>
+      ({ cold: 'at 20 °C', operating: 'in normal operation', test: 'at the temperature of the test' })[at],
   },
   conductors: {
     within: 'temperatures',

@@ -14,7 +14,7 @@ import {
   type Volts,
   volts,
 } from '../../units/index.js';
-import type { CircuitCase, Findings, Remedy } from '../wiring-code.js';
+import type { CircuitCase, CircuitFigures, Remedy } from '../wiring-code.js';
 import { metalCoefficient, operatingTemperatureOf } from './conductor-constants.js';
 import { lengthOf } from './loop-impedance.js';
 
@@ -86,18 +86,18 @@ const sizes = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120] as const;
 
 /**
  * What could be changed on a circuit whose earth fault is not disconnected in time.
- * @param findings what the rule of disconnection found out
+ * @param figures figures of its assessment
  * @param minimumVoltageFactor C_min, 1, above 0 to 1
  * @returns remedies, or what is missing to state them
  */
 export function remediesOf(
   circuit: CircuitCase,
-  findings: Findings,
+  figures: CircuitFigures,
   minimumVoltageFactor: number,
 ): Known<readonly Remedy[]> {
   const { run } = circuit;
   const { cable } = run;
-  const unknown = missing({ kind: 'fact', fact: 'figures of the rule of disconnection' });
+  const unknown = missing({ kind: 'fact', fact: 'figures of disconnection' });
   const area = factValue('area of the line conductor', cable.area);
   const external = factValue('externalImpedance', circuit.installation.supply.externalImpedance);
   const hot = 1 + metalCoefficient * (operatingTemperatureOf(cable.insulation) - 20);
@@ -125,9 +125,9 @@ export function remediesOf(
     [
       area,
       external,
-      findings.loopAtOrigin ?? unknown,
-      findings.loopImpedance ?? unknown,
-      findings.loopImpedanceLimit ?? unknown,
+      figures.loopAtOrigin ?? unknown,
+      figures.loopImpedance ?? unknown,
+      figures.loopImpedanceLimit ?? unknown,
       lengthOf(run),
     ],
     (size, supply, origin, loop, limit, length) =>

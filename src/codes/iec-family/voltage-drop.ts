@@ -8,6 +8,7 @@ export const voltageDropTabulated = /* @__PURE__ */ formula({
   inputs: ['dropRate', 'designCurrent', 'length'],
   output: 'voltageDrop',
   expression: 'dropRate * designCurrent * length',
+  direction: { dropRate: 1, designCurrent: 1, length: 1 },
   compute: ({ dropRate, designCurrent, length }) => dropRate * designCurrent * length,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'two-sources' },
 });
@@ -19,6 +20,7 @@ export const dropRateAtPowerFactor = /* @__PURE__ */ formula({
   inputs: ['resistiveRate', 'reactiveRate', 'powerFactor', 'reactiveFactor', 'temperatureCorrection'],
   output: 'dropRate',
   expression: 'temperatureCorrection * resistiveRate * powerFactor + reactiveRate * reactiveFactor',
+  direction: { resistiveRate: 1, temperatureCorrection: 1 },
   compute: (v) => v.temperatureCorrection * v.resistiveRate * v.powerFactor + v.reactiveRate * v.reactiveFactor,
   source: {
     document: 'BS 7671',
@@ -36,6 +38,7 @@ export const dropRateCorrected = /* @__PURE__ */ formula({
   inputs: ['resistiveRate', 'temperatureCorrection'],
   output: 'dropRate',
   expression: 'resistiveRate * temperatureCorrection',
+  direction: { resistiveRate: 1, temperatureCorrection: 1 },
   compute: ({ resistiveRate, temperatureCorrection }) => resistiveRate * temperatureCorrection,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'memory' },
 });
@@ -47,6 +50,7 @@ export const dropRateAtWorstAngle = /* @__PURE__ */ formula({
   inputs: ['resistiveRate', 'reactiveRate', 'temperatureCorrection'],
   output: 'dropRate',
   expression: 'sqrt((temperatureCorrection * resistiveRate)^2 + reactiveRate^2)',
+  direction: { resistiveRate: 1, reactiveRate: 1, temperatureCorrection: 1 },
   compute: (v) => Math.hypot(v.temperatureCorrection * v.resistiveRate, v.reactiveRate),
   source: { document: 'Impedance', provenance: 'derived', note: 'only the resistance changes with temperature' },
 });
@@ -58,6 +62,7 @@ export const dropRateInParallel = /* @__PURE__ */ formula({
   inputs: ['dropRate', 'parallelConductors'],
   output: 'dropRate',
   expression: 'dropRate / parallelConductors',
+  direction: { dropRate: 1, parallelConductors: -1 },
   compute: ({ dropRate, parallelConductors }) => dropRate / parallelConductors,
   source: { document: 'Circuit theory', clause: 'equal impedances in parallel', provenance: 'derived' },
 });
@@ -69,6 +74,7 @@ export const balancedEquivalent = /* @__PURE__ */ formula({
   inputs: ['ownLineCurrent', 'otherLineCurrents'],
   output: 'designCurrent',
   expression: 'max(2 * ownLineCurrent - otherLineCurrents / 2, 0 * ownLineCurrent)',
+  direction: { ownLineCurrent: 1, otherLineCurrents: -1 },
   compute: ({ ownLineCurrent, otherLineCurrents }) => Math.max(2 * ownLineCurrent - otherLineCurrents / 2, 0),
   source: {
     document: 'Circuit theory',
@@ -85,6 +91,7 @@ export const dropToNeutral = /* @__PURE__ */ formula({
   inputs: ['voltageDrop'],
   output: 'phaseDrop',
   expression: 'voltageDrop / sqrt(3)',
+  direction: { voltageDrop: 1 },
   compute: ({ voltageDrop }) => voltageDrop / Math.sqrt(3),
   source: { document: 'Symmetrical three-phase system', provenance: 'definition' },
 });
@@ -96,6 +103,7 @@ export const dropRatioOf = /* @__PURE__ */ formula({
   inputs: ['totalDrop', 'nominalVoltage'],
   output: 'dropRatio',
   expression: 'totalDrop / nominalVoltage',
+  direction: { totalDrop: 1, nominalVoltage: -1 },
   compute: ({ totalDrop, nominalVoltage }) => totalDrop / nominalVoltage,
   source: { document: 'Definition', provenance: 'definition' },
 });

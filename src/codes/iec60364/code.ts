@@ -1,11 +1,10 @@
-import { type Gap, missing, type Source } from '../../core/index.js';
+import { missing } from '../../core/index.js';
 import { CalculationError } from '../../units/index.js';
-import { closedRule } from '../iec-family/closed-rules.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
-import { externalImpedance, runFigures } from '../iec-family/test-figures.js';
+import { circuitFigures, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
-import { aspects, type WiringCode } from '../wiring-code.js';
-import { calculator } from './contents.js';
+import type { WiringCode } from '../wiring-code.js';
+import { calculator, gap } from './contents.js';
 import { iecSizesFor } from './rating-tables.js';
 
 const edition = '2009';
@@ -13,22 +12,6 @@ const edition = '2009';
 /** What has to be said wherever a verdict by this code is printed. */
 const standing =
   'IEC 60364-5-52:2009, recalled in large part and not compared with the print; what its amendment of 2024 alters is not known. Rating and voltage drop only: the other parts of IEC 60364 are not entered. Checks that are shared with BS 7671 cite its clauses; Chapters 41 to 43 and 52 carry the same numbers in IEC 60364. The edition in force, national codes and licensed practice decide.';
-
-const gap: Gap = {
-  kind: 'edition',
-  edition: 'IEC 60364, other parts than 5-52',
-  explain: 'the rules were not available; consult the standard itself, or the national code',
-};
-
-const notEntered: Source = { document: 'IEC 60364', provenance: 'memory', note: 'text not available' };
-
-const open = (): Readonly<Partial<WiringCode['rules']>> => ({
-  coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
-  'voltage-drop': {
-    finds: ['totalDrop', 'dropAlong', 'lowestSupply', 'dropLimit', 'voltageAtLowestSupply', 'voltageAtHighestSupply'],
-  },
-  'terminal-temperature': { finds: [] },
-});
 
 /**
  * IEC 60364 as a wiring code, as far as its rules were available: rating by Annex B and voltage drop by Annex G of part
@@ -51,7 +34,6 @@ export function iec60364(wanted: string): WiringCode {
       id: wanted,
       known: [edition],
     });
-  const rules = open();
   return {
     id: 'iec60364',
     name: 'IEC 60364',
@@ -62,14 +44,11 @@ export function iec60364(wanted: string): WiringCode {
     sizesFor: (run) => iecSizesFor(run).map((area) => ({ area })),
     ratingsFor,
     timeCurrentLimits,
+    calculator: calculator(),
+    figures: circuitFigures,
     runFigures,
-    externalImpedance,
     remedies: () => missing(gap),
     tests: { notEntered: gap },
     earthingOptions: () => [],
-    rules: Object.fromEntries(
-      aspects.map((a) => [a, rules[a] ?? closedRule(a, 'IEC 60364', notEntered, gap)]),
-    ) as unknown as WiringCode['rules'],
-    calculator: calculator(),
   };
 }

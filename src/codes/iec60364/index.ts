@@ -5,7 +5,7 @@
  */
 
 export { unarmouredBuild } from '../../products/iec60502/build.js';
-export type { Aspect, AssessmentOptions, CircuitCase, Findings, Rule, WiringCode } from '../wiring-code.js';
+export type { Aspect, AssessmentOptions, CircuitCase, CircuitFigures, WiringCode } from '../wiring-code.js';
 export { annexDCapacity } from './annex-d.js';
 export * from './code.js';
 export * from './definitions.js';

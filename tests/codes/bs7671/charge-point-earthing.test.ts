@@ -201,7 +201,7 @@ describe('the rule', () => {
   test('every failing check carries the caution, and the sheet keeps all arrangements', () => {
     const sheet = recorder('Earthing');
     const low = caseWith({ earthing: 'low-electrode' }, { electrode: { resistance: known(ohms(20)) } });
-    const results = judged(a1, 'charge-point-earthing', low, {}, sheet);
+    const results = judged(a1, 'charge-point-earthing', low, sheet);
     expect(results.some((r) => r.verdict === 'fail')).toBe(true);
     for (const r of results.filter((x) => x.verdict === 'fail'))
       expect(r.caution).toContain('must not be energised on the strength of a calculation alone');

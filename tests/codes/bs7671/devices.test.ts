@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import type { Aspect, AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
+import type { Aspect, AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
   type CheckResult,
@@ -16,7 +16,7 @@ import {
 } from '../../../src/index.js';
 import { residualUpstream } from '../../../src/installation/residual-upstream.js';
 import { caseOf, circuit, house } from '../../support/house.js';
-import { judged } from '../../support/judged.js';
+import { figuresOf, judged } from '../../support/judged.js';
 
 const rcd = (position: ResidualDevice['position'], rating = 30): ResidualDevice => ({
   position,
@@ -43,8 +43,9 @@ const submain = (inner: Run, change: Partial<Run> = {}): Run =>
     ...change,
   });
 const judge = (group: Aspect, installation: Installation, id = 'ev', options: AssessmentOptions = {}) => {
-  const findings: Findings = {};
-  return { results: judged(bs7671('2018+A2:2022'), group, caseOf(installation, id, options), findings), findings };
+  const code = bs7671('2018+A2:2022');
+  const c = caseOf(installation, id, options);
+  return { results: judged(code, group, c), figures: figuresOf(code, c) };
 };
 const by = (results: readonly CheckResult[], id: string) => results.find((r) => r.check === id);
 
@@ -66,7 +67,7 @@ describe('residual current devices that stand upstream of the cable', () => {
 
 describe('disconnection of other circuits and devices', () => {
   const limit = (run: Run, options: AssessmentOptions = {}, id = 'ev') =>
-    judge('disconnection', house([run]), id, options).findings.loopImpedanceLimit;
+    judge('disconnection', house([run]), id, options).figures.loopImpedanceLimit;
   const fuse = (standard: 'BS 88-2' | 'BS 88-3' | 'BS 1361' | 'BS 3036', rating: number, existing = true) =>
     circuit({ existing, device: { kind: known({ standard }), rating: known(amperes(rating)) } });
 
@@ -92,8 +93,8 @@ describe('disconnection of other circuits and devices', () => {
   test('on TT a submain has 1 s: the current of a fuse lies on the line between its points', () => {
     const run = submain(circuit(), { device: { kind: known({ standard: 'BS 88-2' }), rating: known(amperes(32)) } });
     const tt = { system: known('TT' as const), externalImpedance: known(ohms(60)) };
-    const { findings, results } = judge('disconnection', house([run], tt), 'garage', { fuseEdition: '2011' });
-    expect(findings.loopImpedanceLimit).toBeCloseTo(218.5 / 179.829242, 6);
+    const { figures, results } = judge('disconnection', house([run], tt), 'garage', { fuseEdition: '2011' });
+    expect(figures.loopImpedanceLimit).toBeCloseTo(218.5 / 179.829242, 6);
     expect(results[0]?.verdict).toBe('fail');
   });
   test('a fixed load above 32 A is outside Table 41.1, a charge point up to 63 A inside', () => {
@@ -150,11 +151,11 @@ describe('devices in series', () => {
   test('a feeder reduces the prospective current, and its device is judged for discrimination', () => {
     const at = (current: number) =>
       judge('breaking-capacity', house([submain(circuit())], { prospectiveCurrent: known(amperes(current)) }));
-    const { results, findings } = at(16000);
-    expect(findings.prospectiveAtOrigin as number).toBeLessThan(16000);
+    const { results, figures } = at(16000);
+    expect(figures.prospectiveAtOrigin as number).toBeLessThan(16000);
     // 20 m of 16 mm²: 23 mΩ a core, 70 mΩ of armour beside the core that returns, at right angles to 230 V/16 kA
     const back = 1 / (1 / 0.023 + 1 / 0.07);
-    expect(findings.prospectiveAtOrigin).toBeCloseTo(230 / Math.hypot(230 / 16000, 0.023 + back), 6);
+    expect(figures.prospectiveAtOrigin).toBeCloseTo(230 / Math.hypot(230 / 16000, 0.023 + back), 6);
     expect(by(results, 'breaking-capacity')?.verdict).toBe('pass');
     expect(by(results, 'discrimination-with-feeder-device')?.verdict).toBe('not-determined');
     expect(by(at(300).results, 'discrimination-with-feeder-device')?.verdict).toBe('pass');
@@ -180,7 +181,7 @@ describe('devices in series', () => {
         (cable, source, angle, system) => {
           const feeder = submain(circuit(), { cable: { ...submain(circuit()).cable, ...cable } });
           const s = { prospectiveCurrent: known(amperes(230 / source)), system: known(system) };
-          const found = judge('breaking-capacity', house([feeder], s)).findings.prospectiveAtOrigin as number;
+          const found = judge('breaking-capacity', house([feeder], s)).figures.prospectiveAtOrigin as number;
           const size = (r: number) => Math.hypot(source * Math.cos(angle) + r, source * Math.sin(angle));
           // 16 mm² 1.15, 25 mm² 0.727, 50 mm² 0.387, armour of 3 cores 3.5 mΩ/m, 20 m; conduit of no resistance
           const core = 0.023;

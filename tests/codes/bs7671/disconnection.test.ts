@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import type { Findings } from '../../../src/codes/wiring-code.js';
+
 import {
   amperes,
   known,
@@ -16,23 +16,23 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
-import { judged } from '../../support/judged.js';
+import { figuresOf, judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
 
 const run = (installation = house([circuit()]), id = 'ev', options = {}) => {
-  const findings: Findings = {};
-  const results = judged(code, 'disconnection', caseOf(installation, id, options), findings);
-  return { results, findings, verdict: overall(results).verdict, first: results[0] };
+  const c = caseOf(installation, id, options);
+  const results = judged(code, 'disconnection', c);
+  return { results, figures: figuresOf(code, c), verdict: overall(results).verdict, first: results[0] };
 };
 
 describe('automatic disconnection', () => {
   test('a charge point on PME in 6 mm² flat cable is disconnected by its breaker', () => {
-    const { findings, verdict, first } = run();
+    const { figures, verdict, first } = run();
     // R_1+R_2 of 6/2.5 mm²: 10.49 mΩ/m at 20 °C, times 1.2; Z_e 0.35
-    expect(findings.lineAndProtectiveCold).toBeCloseTo(0.2098, 12);
-    expect(findings.loopImpedance).toBeCloseTo(0.35 + 0.2098 * 1.2, 12);
-    expect(findings.loopImpedanceLimit).toBeCloseTo(218.5 / 160, 12);
+    expect(figures.lineAndProtectiveCold).toBeCloseTo(0.2098, 12);
+    expect(figures.loopImpedance).toBeCloseTo(0.35 + 0.2098 * 1.2, 12);
+    expect(figures.loopImpedanceLimit).toBeCloseTo(218.5 / 160, 12);
     expect(verdict).toBe('pass');
     expect(first?.caution).toMatch(/must not be energised on the strength of a calculation alone/);
   });
@@ -40,7 +40,7 @@ describe('automatic disconnection', () => {
   test('a run that feeds a board and an outlet of its own has the shorter time of the outlet', () => {
     const board = { kind: 'board', id: 'garage', runs: [] } as const;
     const timeOf = (feeds: Run['feeds']) =>
-      code.calculator?.of({ ...caseOf(house([circuit({ feeds })]), 'ev'), findings: {} }).figure('requiredTime');
+      code.calculator.of(caseOf(house([circuit({ feeds })]), 'ev')).figure('requiredTime');
     // Table 41.1 and 411.3.2.3: 0.4 s for the point, 5 s for a distribution circuit alone
     expect(timeOf([chargePoint])).toBe(0.4);
     expect(timeOf([board])).toBe(5);
@@ -62,13 +62,13 @@ describe('automatic disconnection', () => {
       feeds: [{ kind: 'board', id: 'garage-board', runs: [circuit()] }],
     });
     expect(run(house([submain])).verdict).toBe('not-determined'); // recalled armour has to be accepted
-    const { findings, first } = run(house([submain]), 'ev', { acceptMemoryFigures: true });
+    const { figures, first } = run(house([submain]), 'ev', { acceptMemoryFigures: true });
     expect(first?.alternatives?.[0]?.because).toMatch(/armour from memory \(grade C\)/);
     const line = 1.83e-3 * 20 * 1.28;
     const armour = 4.0e-3 * 20 * (1 + 0.0045 * 60);
     const feeder = line + 1 / (1 / armour + 1 / line);
-    expect(findings.loopAtOrigin).toBeCloseTo(0.35 + feeder, 12);
-    expect(findings.loopImpedance).toBeCloseTo(0.35 + feeder + 0.2098 * 1.2, 12);
+    expect(figures.loopAtOrigin).toBeCloseTo(0.35 + feeder, 12);
+    expect(figures.loopImpedance).toBeCloseTo(0.35 + feeder + 0.2098 * 1.2, 12);
   });
 
   test('too long for the breaker: it fails, or rests on a residual current device upstream with a warning', () => {
@@ -114,7 +114,7 @@ describe('automatic disconnection', () => {
   test('the silent sheet and the recorder come to the same results', () => {
     const sheet = recorder('Automatic disconnection');
     const c = caseOf(house([circuit()]), 'ev');
-    expect(judged(code, 'disconnection', c, {}, sheet)).toEqual(judged(code, 'disconnection', c));
+    expect(judged(code, 'disconnection', c, sheet)).toEqual(judged(code, 'disconnection', c));
     expect(JSON.parse(JSON.stringify(writeSheet(sheet)))).toEqual(writeSheet(sheet));
   });
 

@@ -72,7 +72,7 @@ describe('arc detection, BS 7671 421.1.7', () => {
 describe('disconnection by a 32 A type B device, BS 7671 411.4.4 and Table 41.3', () => {
   // 0.95 x 230 V / 160 A is 1.3656 ohm; the table prints 1.37 ohm
   const at = (zs: number) => {
-    const plain = assess(code, house([circuit()]), 'ev').findings.loopImpedance as number;
+    const plain = assess(code, house([circuit()]), 'ev').figures.loopImpedance as number;
     return assess(code, house([circuit()], { externalImpedance: known(ohms(0.35 + zs - plain)) }), 'ev').results;
   };
   const preferred = (zs: number) => at(zs).find((r) => r.check === 'disconnection-without-residual-current-device');
@@ -90,8 +90,8 @@ describe('disconnection by a 32 A type B device, BS 7671 411.4.4 and Table 41.3'
 
 describe('the exact voltage at the end of a circuit', () => {
   const voltage = (feeds: Run['feeds']) => {
-    const { findings } = assess(code, house([circuit({ feeds })]), 'ev');
-    return [findings.voltageAtLowestSupply as number, findings.voltageAtHighestSupply as number];
+    const { figures } = assess(code, house([circuit({ feeds })]), 'ev');
+    return [figures.voltageAtLowestSupply as number, figures.voltageAtHighestSupply as number];
   };
   it('is the same for two loads at one place as for one of their sum', () => {
     const [half, other] = [load({ current: known(amperes(10)) }), load({ id: 'more', current: known(amperes(10)) })];
@@ -109,7 +109,7 @@ describe('the exact voltage at the end of a circuit', () => {
     const near = load({ id: 'near', current: known(amperes(10)) });
     const at = (feeds: Run['feeds'], amps: number) => {
       const options: AssessmentOptions = { feederDemand: { ev: amperes(amps) } };
-      return assess(code, house([circuit({ feeds })]), 'ev', options).findings.voltageAtLowestSupply as number;
+      return assess(code, house([circuit({ feeds })]), 'ev', options).figures.voltageAtLowestSupply as number;
     };
     expect(at([garage, near], 30)).toBeCloseTo(at([garage], 30), 9);
     expect(at([garage, near], 30)).toBeLessThan(voltage([near])[0] ?? 0);

@@ -46,7 +46,7 @@ function placeOf(d: Drawn, shares?: readonly [number, number, number]) {
 
 /** Verdicts of the rules on faults, alternatives included. */
 function verdicts(d: Drawn, shares?: readonly [number, number, number]) {
-  const calculation = calculator.of({ ...placeOf(d, shares), findings: { capacity: amperes(30) } });
+  const calculation = calculator.of(placeOf(d, shares));
   return groups
     .flatMap((g) => calculation.results(g))
     .flatMap((r) => [r, ...(r.alternatives ?? [])])

@@ -8,8 +8,7 @@ import {
   eightTenthsRule,
   measuredLimitExact,
 } from '../../../src/codes/bs7671/index.js';
-import { writeRunImpedance } from '../../../src/codes/iec-family/loop-impedance.js';
-import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
+import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
   adiabaticFactor,
   amperes,
@@ -22,22 +21,20 @@ import {
   perKelvin,
   type Run,
   seconds,
-  silent,
   squareMillimetres,
 } from '../../../src/index.js';
 import { adiabaticArea, faultEnergy } from '../../../src/physics/index.js';
 import { caseOf, circuit, house } from '../../support/house.js';
-import { judged } from '../../support/judged.js';
+import { figuresOf, judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
 
 const judgedAll = (installation: Installation, options: AssessmentOptions = {}) => {
-  const findings: Findings = { capacity: amperes(47) };
   const c = caseOf(installation, 'ev', options);
   const all = (['disconnection', 'protective-conductor', 'breaking-capacity'] as const).flatMap((group) =>
-    judged(code, group, c, findings),
+    judged(code, group, c),
   );
-  return { findings, of: (id: string) => all.find((r) => r.check === id) as CheckResult };
+  return { figures: figuresOf(code, c), of: (id: string) => all.find((r) => r.check === id) as CheckResult };
 };
 const area = fc.constantFrom(1.5, 2.5, 4, 6, 10, 16);
 const run = fc
@@ -125,7 +122,10 @@ describe('directions', () => {
   test('a colder conductor never raises the impedance of a run', () => {
     fc.assert(
       fc.property(run, fc.integer({ min: -20, max: 90 }), fc.integer({ min: 0, max: 60 }), (r, t, more) => {
-        const z = (temperature: number) => writeRunImpedance(silent(), r, celsius(temperature)) as number;
+        const z = (temperature: number) => {
+          const at = caseOf(house([r]), 'ev', { testTemperature: celsius(temperature) });
+          return code.runFigures(code.calculator.of(at), at.run, 'test').impedance as number;
+        };
         return z(t) <= z(t + more);
       }),
     );
@@ -248,9 +248,9 @@ describe('remedies', () => {
         cable: { ...circuit().cable, area: known(squareMillimetres(size)) },
         stretches: [{ ...circuit().stretches[0]!, length: known(metres(110)) }],
       });
-    const { findings, of } = judgedAll(house([at(6)]));
+    const { figures, of } = judgedAll(house([at(6)]));
     expect(of('automatic-disconnection').verdict).toBe('fail');
-    const remedies = (edition: string, of = findings) => bs7671(edition).remedies(caseOf(house([at(6)]), 'ev'), of);
+    const remedies = (edition: string, of = figures) => bs7671(edition).remedies(caseOf(house([at(6)]), 'ev'), of);
     const found = remedies('2018+A2:2022');
     if (!Array.isArray(found)) throw new Error('no remedies');
     expect(found[0]).toEqual({ change: 'cable', area: 10 });
@@ -294,10 +294,9 @@ test('a separate protective conductor in the open has to be 4 mm², and its encl
 
 test('every failing check on shock says that nothing may be energised on the strength of a calculation alone', () => {
   const long = circuit({ stretches: [{ ...circuit().stretches[0]!, length: known(metres(150)) }] });
-  const findings: Findings = {};
   const c = caseOf(house([long]), 'ev', { makersLetThrough: 500000 });
   const failed = (['disconnection', 'protective-conductor'] as const)
-    .flatMap((group) => judged(code, group, c, findings))
+    .flatMap((group) => judged(code, group, c))
     .filter((r) => r.weight === 'rule' && r.verdict === 'fail');
   expect(failed.length).toBeGreaterThan(1);
   for (const r of failed) expect(r.caution).toMatch(/must not be energised on the strength of a calculation alone/);

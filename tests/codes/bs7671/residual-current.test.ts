@@ -48,7 +48,7 @@ const one = (d: Partial<ResidualDevice> = {}, p: Partial<ChargePoint> = {}) => [
   circuit({ residual: [device(d)], feeds: [point(p)] }),
 ];
 
-const residualCurrent = (c: CircuitCase, sheet?: Sheet) => judged(code, 'residual-current', c, {}, sheet);
+const residualCurrent = (c: CircuitCase, sheet?: Sheet) => judged(code, 'residual-current', c, sheet);
 
 test('a charge point on type A, 30 mA, with detection of direct current', () => {
   const r = judge(one());

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
+import type { AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import {
   amperes,
   type CheckResult,
@@ -14,17 +14,16 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { caseOf, circuit, house } from '../../support/house.js';
-import { judged } from '../../support/judged.js';
+import { figuresOf, judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
 
 function judgeAll(installation: Installation = house([circuit()]), options: AssessmentOptions = {}) {
-  const findings: Findings = { capacity: amperes(47) };
   const c = caseOf(installation, 'ev', options);
   const out: Record<string, CheckResult> = {};
   for (const group of ['disconnection', 'line-withstand', 'protective-conductor', 'breaking-capacity'] as const)
-    for (const r of judged(code, group, c, findings)) out[r.check] = r;
-  return { out, findings };
+    for (const r of judged(code, group, c)) out[r.check] = r;
+  return { out, figures: figuresOf(code, c) };
 }
 const breaker = (capacity: number, rating = 32) => ({
   kind: known({ standard: 'EN 61009', type: 'B' } as const),
@@ -34,22 +33,20 @@ const breaker = (capacity: number, rating = 32) => ({
 
 describe('thermal withstand', () => {
   test('ordinary 6 mm² flat cable behind a 6 kA breaker is determinable, and says that it rests on class 3 from memory', () => {
-    const { out, findings } = judgeAll();
+    const { out, figures } = judgeAll();
     const result = out['protective-conductor']!;
     expect(result.verdict).toBe('pass');
     // 45000 A²s of class 3, k 115.0: 1.845 mm² against 2.5
     expect(result.alternatives?.[1]?.verdict).toBe('fail'); // Table 54.7 asks for 6 mm²
-    expect(findings.protectiveArea).toBe(2.5);
+    expect(figures.protectiveArea).toBe(2.5);
     expect(out['line-withstand']!.verdict).toBe('pass');
     expect(out['line-withstand']!.alternatives?.[0]?.check).toBe('line-conductor-behind-overload-device');
   });
 
   test('the near end rests on class 3, with its grade', () => {
     const sheet = recorder('Protective conductor');
-    const findings: Findings = {};
     const c = caseOf(house([circuit()]), 'ev');
-    judged(code, 'disconnection', c, findings);
-    judged(code, 'protective-conductor', c, findings, sheet);
+    judged(code, 'protective-conductor', c, sheet);
     const text = JSON.stringify(writeSheet(sheet));
     expect(text).toMatch(/energy limiting class 3 of EN 60898-1, a figure from memory \(grade C\)/);
   });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import type { AssessmentOptions, Findings } from '../../../src/codes/wiring-code.js';
+import type { AssessmentOptions, CircuitFigures } from '../../../src/codes/wiring-code.js';
 import {
   type Amperes,
   amperes,
@@ -68,9 +68,9 @@ const behind = (area: number, others: readonly Run[], circuits: readonly Run[] =
   );
 const heater = (line: Line, amps = 45) => beside('heater', known(amperes(amps)), [line]);
 const judged = (installation: Installation, id = 'ev', options: AssessmentOptions = {}) => {
-  const { results, findings } = assess(smallCode, installation, id, options);
+  const { results, figures } = assess(smallCode, installation, id, options);
   return {
-    findings,
+    figures,
     drop: results.find((r) => r.check === 'voltage-drop') as CheckResult,
     window: results.filter((r) => r.check === 'voltage-window'),
   };
@@ -82,7 +82,7 @@ const sheetOf = (installation: Installation, id = 'ev') => {
 };
 
 /** What each run adds to the drop. */
-const stepsOf = ({ dropAlong = [] }: Findings) => (isMissing(dropAlong) ? [] : dropAlong);
+const stepsOf = ({ dropAlong = [] }: CircuitFigures) => (isMissing(dropAlong) ? [] : dropAlong);
 
 describe('a three-phase circuit behind an unequally loaded feeder', () => {
   // BS 7671 Table 4D2B, three-phase, between lines (as the library has it, from memory and partly seen):
@@ -92,18 +92,18 @@ describe('a three-phase circuit behind an unequally loaded feeder', () => {
   const feeder = (rate: number, equivalent: number) => (rate * equivalent * 70) / Math.sqrt(3);
 
   it.each(three)('does not pass with 45 A on %s', (line) => {
-    const { drop, window, findings } = judged(behind(16, [heater(line)]));
+    const { drop, window, figures } = judged(behind(16, [heater(line)]));
     expect(drop.value?.value).toBeCloseTo((own + feeder(2.4e-3, 106)) / 230, 12);
     expect(drop.value?.value).toBeCloseTo(0.0511, 4);
     expect(drop.verdict).toBe('fail');
     expect(drop.because).toBe(`${line}, where the drop is largest`);
-    expect(stepsOf(findings).map((d) => d.drop)).toEqual([
+    expect(stepsOf(figures).map((d) => d.drop)).toEqual([
       expect.closeTo(feeder(2.4e-3, 106), 10),
       expect.closeTo(own, 10),
     ]);
     // 216.2 V less some 11 V is below 207 V; the lightly loaded lines do not show it
     expect(window[0]).toMatchObject({ verdict: 'fail', because: `at the smallest supply voltage, ${line}` });
-    expect(findings.voltageAtLowestSupply).toBeLessThan(207);
+    expect(figures.voltageAtLowestSupply).toBeLessThan(207);
   });
 
   it.each(three)('passes with 45 A on %s where the feeder is large enough', (line) => {
@@ -132,8 +132,8 @@ describe('a three-phase circuit behind an unequally loaded feeder', () => {
   it('opens the window device at the largest supply voltage, on the line that the neutral lifts', () => {
     // without a load of its own the lines beside the heater see I_N R: 253 V is exceeded
     const idle = { ...ev, feeds: [{ ...point, setting: known(amperes(6)) }] };
-    const { window, findings } = judged(behind(16, [heater('L1')], [idle]));
-    expect(findings.voltageAtHighestSupply).toBeGreaterThan(253);
+    const { window, figures } = judged(behind(16, [heater('L1')], [idle]));
+    expect(figures.voltageAtHighestSupply).toBeGreaterThan(253);
     expect(window[1]?.verdict).toBe('fail');
     expect(window[1]?.because).not.toContain('L1');
   });
@@ -275,11 +275,11 @@ describe('names of lines', () => {
   const figure = (v: unknown) => (typeof v === 'number' ? Number(v.toPrecision(9)) : isMissing(v) ? 'open' : v);
   const code = bs7671('2018+A2:2022');
   const said = (installation: Installation, options: AssessmentOptions) => {
-    const { results, findings } = assess(code, installation, 'ev', options);
+    const { results, figures } = assess(code, installation, 'ev', options);
     return {
       checks: results.map((r) => [r.check, r.verdict, figure(r.value?.value), figure(r.margin && r.margin + 1)]),
-      figures: [findings.totalDrop, findings.voltageAtLowestSupply, findings.voltageAtHighestSupply].map(figure),
-      along: stepsOf(findings).map((d) => [d.run, figure(d.drop)]),
+      figures: [figures.totalDrop, figures.voltageAtLowestSupply, figures.voltageAtHighestSupply].map(figure),
+      along: stepsOf(figures).map((d) => [d.run, figure(d.drop)]),
     };
   };
   const to = fc.constantFrom<readonly Line[]>(

@@ -44,9 +44,9 @@ const multicore = (area: number, cores: Cable['cores']): Cable => ({
 });
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
 const dropOf = (installation: Installation, id = 'ev', options = {}) =>
-  assess(smallCode, installation, id, options).findings.totalDrop as number;
+  assess(smallCode, installation, id, options).figures.totalDrop as number;
 const lowest = (installation: Installation, id = 'ev') =>
-  assess(smallCode, installation, id).findings.voltageAtLowestSupply as number;
+  assess(smallCode, installation, id).figures.voltageAtLowestSupply as number;
 
 describe('voltage drop of a run', () => {
   it('counts a ring as two ways to the farthest point', () => {
@@ -146,7 +146,7 @@ describe('exact voltage at the point', () => {
     reactance: ohms(2 * 0.08e-3 * length),
   });
   const temperatureOf = (installation: Installation) =>
-    assess(smallCode, installation, 'ev').findings.hottestConductor as number;
+    assess(smallCode, installation, 'ev').figures.hottestConductor as number;
 
   it('of a load that holds its current is the closed form', () => {
     for (const [factor, feeds] of [
@@ -180,13 +180,13 @@ describe('exact voltage at the point', () => {
 
   it('rises where the circuit feeds in', () => {
     const installation = house([circuit({ feeds: [load('roof', 16, { purpose: 'generation' })] })]);
-    expect(assess(smallCode, installation, 'ev').findings.voltageAtHighestSupply).toBeGreaterThan(253);
+    expect(assess(smallCode, installation, 'ev').figures.voltageAtHighestSupply).toBeGreaterThan(253);
   });
 
   it('names a load that cannot be served', () => {
     const feeds = [load('drive', 300, { holds: 'power' })];
     const found = assess(smallCode, house([circuit({ feeds, stretches: route(2000) })]), 'ev');
-    expect(found.findings.voltageAtLowestSupply).toMatchObject({ missing: [{ kind: 'range' }] });
+    expect(found.figures.voltageAtLowestSupply).toMatchObject({ missing: [{ kind: 'range' }] });
   });
 });
 
@@ -205,7 +205,7 @@ describe('rating and drop', () => {
       },
     ]);
   };
-  const figures = (i: Installation) => assess(smallCode, i, 'ev').findings;
+  const figures = (i: Installation) => assess(smallCode, i, 'ev').figures;
 
   it('longer never drops less, larger never carries less, hotter never carries more, and nothing is no number', () => {
     fc.assert(

@@ -41,7 +41,7 @@ const judge = (change: Partial<Run>) => assess(code, house([circuit({ cable: cab
 /** The number of a value or a limit. */
 const amount = (of: unknown): number | undefined => (of as { readonly value?: number } | undefined)?.value;
 const capacity = (s: Partial<Stretch>, c: Cable = cable(6), more: Partial<Run> = {}) =>
-  judge({ cable: c, stretches: [stretch(s)], ...more }).findings.capacity;
+  judge({ cable: c, stretches: [stretch(s)], ...more }).figures.capacity;
 
 describe('IEC 60364 as a wiring code', () => {
   it('names its edition and what it does not judge', () => {
@@ -164,7 +164,7 @@ describe('IEC 60364 as a wiring code', () => {
       stretches: [stretch({ length: known(metres(50)) })],
     });
     // guide: 1.0 V/(A·km), 5 V; its own constants give 0.974
-    const between = (found.findings.totalDrop as number) * Math.sqrt(3);
+    const between = (found.figures.totalDrop as number) * Math.sqrt(3);
     expect(between).toBeCloseTo(0.1 * 50 * Math.sqrt(3) * ((22.5 / 35) * 0.8 + 0.08 * 0.6), 10);
     expect(Math.abs(between - 5)).toBeLessThan(0.15);
   });
@@ -187,7 +187,7 @@ describe('IEC 60364 as a wiring code', () => {
 
   it('drop without a power factor: the impedance, at any size', () => {
     const drop = (area: number, material: Cable['material'] = 'copper') =>
-      judge({ cable: cable(area, { material }), feeds: [load(10)] }).findings.totalDrop;
+      judge({ cable: cable(area, { material }), feeds: [load(10)] }).figures.totalDrop;
     expect(drop(2.5)).toBeCloseTo(10 * 20 * 2e-3 * Math.hypot(22.5 / 2.5, 0.08), 10);
     expect(drop(120)).toBeCloseTo(10 * 20 * 2e-3 * Math.hypot(22.5 / 120, 0.08), 10);
     expect(drop(16, 'aluminium')).toBeCloseTo(10 * 20 * 2e-3 * Math.hypot(36 / 16, 0.08), 10);
@@ -223,8 +223,8 @@ describe('IEC 60364 as a wiring code', () => {
         const sheet = recorder('sheet');
         const found = assess(code, installation, 'ev', {}, sheet);
         expect(numbers(found).every(Number.isFinite)).toBe(true);
-        if (!isMissing(found.findings.capacity) && found.findings.capacity !== undefined)
-          expect(found.findings.capacity).toBeGreaterThanOrEqual(0);
+        if (!isMissing(found.figures.capacity) && found.figures.capacity !== undefined)
+          expect(found.figures.capacity).toBeGreaterThanOrEqual(0);
         expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
       }),
       { numRuns: 60 },

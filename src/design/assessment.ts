@@ -1,0 +1,106 @@
+import { Writer } from '../calculation/index.js';
+import {
+  type Aspect,
+  type AssessmentOptions,
+  aspects,
+  type CircuitFigures,
+  type WiringCode,
+} from '../codes/wiring-code.js';
+import { eachOnce } from '../core/each-once.js';
+import { type CheckResult, type Gap, type Overall, overall, type Sheet } from '../core/index.js';
+import type { Installation } from '../installation/index.js';
+import type { RangeReport } from './range-report.js';
+import { type AspectResults, Working } from './working.js';
+
+/** What one aspect of a circuit ended in. */
+export interface AspectVerdict {
+  /** The aspect. */
+  readonly aspect: Aspect;
+  /** What its rules amount to; `not-required` when none of its results is a rule that was judged. */
+  readonly verdict: Overall['verdict'] | 'not-required';
+}
+
+/** The assessment of one circuit or feeder by one wiring code: plain, JSON-ready. */
+export interface Assessment {
+  /** Name of the run. */
+  readonly run: string;
+  /** The code, as cited. */
+  readonly code: string;
+  /** Its edition. */
+  readonly edition: string;
+  /** What has to be said of the edition beside every verdict. */
+  readonly standing: string;
+  /** Results of all checks in the order of the aspects. */
+  readonly results: readonly CheckResult[];
+  /** What each aspect ended in. */
+  readonly aspects: readonly AspectVerdict[];
+  /** What the results amount to. */
+  readonly overall: Overall;
+  /** Figures that a reader asks for by name. */
+  readonly figures: CircuitFigures;
+  /** What stands in the way of a verdict, each once. */
+  readonly gaps: readonly Gap[];
+  /** What a person has to be told, each once. */
+  readonly cautions: readonly string[];
+  /** Facts known only within a range, and how far each check holds over them; absent when no check meets one. */
+  readonly ranges?: RangeReport;
+}
+
+const titles: Readonly<Record<Aspect, string>> = {
+  coordination: 'Load, device and cable',
+  'voltage-drop': 'Voltage drop',
+  disconnection: 'Automatic disconnection',
+  'residual-current': 'Residual current protection',
+  'line-withstand': 'Line conductors under fault',
+  'protective-conductor': 'Protective conductor',
+  'breaking-capacity': 'Breaking capacity',
+  'terminal-temperature': 'Terminals',
+  'minimum-size': 'Smallest size',
+  'earthing-and-bonding': 'Earthing and bonding',
+  'charge-point-earthing': 'Earthing of the charge point',
+  'surge-protection': 'Surge protection',
+  'arc-detection': 'Arc detection',
+};
+
+function verdictOf(results: readonly CheckResult[]): AspectVerdict['verdict'] {
+  const judged = results.some((r) => r.weight === 'rule' && r.verdict !== 'not-required');
+  return judged ? overall(results).verdict : 'not-required';
+}
+
+/** Gaps of a result and of the alternatives in it. */
+const gapsOf = (r: CheckResult): readonly Gap[] =>
+  r.verdict === 'not-determined' ? [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)] : [];
+
+/** Writes the calculation of a circuit, a part an aspect. */
+export function writeCircuit({ calculation }: Working, sheet: Sheet): void {
+  const writer = new Writer(calculation);
+  for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
+}
+
+/** What the results of all aspects amount to. */
+export function assessmentOf({ code, run, calculation }: Working, judged: readonly AspectResults[]): Assessment {
+  const results = judged.flatMap((j) => j.results);
+  return {
+    run,
+    code: code.name,
+    edition: code.edition,
+    standing: code.standing,
+    results,
+    aspects: judged.map((j) => ({ aspect: j.aspect, verdict: verdictOf(j.results) })),
+    overall: overall(results),
+    figures: code.figures(calculation),
+    gaps: eachOnce(results.flatMap(gapsOf)),
+    cautions: [...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution])))],
+  };
+}
+
+/** A circuit with every fact at one value, written on a sheet. */
+export function writeAt(
+  code: WiringCode,
+  installation: Installation,
+  run: string,
+  options: AssessmentOptions,
+  sheet: Sheet,
+): void {
+  writeCircuit(new Working(code, installation, run, options), sheet);
+}
