@@ -234,10 +234,7 @@ function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, 
     else if (!devices.includes(arrangement)) throw new Error('by hand, devices only');
     else if (supply.specialLocation && supply.specialLocation !== 'none')
       results.push(holds('combined-earth-allowed', false));
-    else {
-      if (windowed) results.push(holds('single-phase-installation', known(supply.phases) === 1));
-      results.push(holds(arrangement, fitted === arrangement));
-    }
+    else results.push(holds(arrangement, fitted === arrangement));
     if (windowed)
       results.push(atMost('line-neutral-window-margin', totalDrop, 0.94 * supply.nominalVoltage - 207, 'advice'));
   }
