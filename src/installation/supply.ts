@@ -51,6 +51,8 @@ export interface Supply {
   readonly metered?: Fact<boolean>;
   /** Meter tails, mm². */
   readonly tails?: Fact<SquareMillimetres>;
+  /** Whether the fuse ahead protects the tails against fault current, and the distributor lets it be relied on for that. */
+  readonly tailsFaultProtected?: Fact<boolean>;
   /** Earthing conductor, mm². */
   readonly earthingConductor?: Fact<SquareMillimetres>;
   /** How the earthing conductor is laid; it decides its smallest size where it is buried, and on TT. */

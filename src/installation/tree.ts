@@ -21,6 +21,8 @@ export interface Board {
   readonly control?: { readonly name: string; readonly limit: Fact<Amperes>; readonly controls: readonly string[] };
   readonly spareWays?: Fact<number>;
   readonly surgeProtection?: Fact<boolean>;
+  /** Whether every circuit that leaves it is listed; not known when absent, so that its demand and its spare ways stay open. */
+  readonly complete?: Fact<boolean>;
   /** What leaves it: feeders to other boards, circuits to loads and charge points. */
   readonly runs: readonly Run[];
 }

@@ -58,6 +58,7 @@ const residualShape = {
   type: must(fact(z.enum(['AC', 'A', 'F', 'B']))),
   rating: must(factField('residualOperatingCurrent')),
   ratedCurrent: may(factField('deviceRating')),
+  overloadDeclared: may(yes),
   delay: may(fact(z.enum(['general', 'selective']))),
   delayTime: may(factField('disconnectionTime')),
   opensAllLive: may(yes),
@@ -251,7 +252,7 @@ const run: z.ZodType<Run> = named(
 const boardShape = {
   kind: must(z.literal('board')),
   id: must(NAME),
-  mainSwitch: may(record({ rating: must(factField('deviceRating')) })),
+  mainSwitch: may(record({ rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),
@@ -260,6 +261,7 @@ const boardShape = {
   ),
   spareWays: may(fact(COUNT)),
   surgeProtection: may(yes),
+  complete: may(yes),
   runs: must(z.array(run).max(200)),
 };
 export const board = record(boardShape) as unknown as z.ZodType<Board>;
@@ -294,6 +296,7 @@ export const supply = record({
   looped: must(yes),
   metered: may(yes),
   tails: may(factField('tailsArea')),
+  tailsFaultProtected: may(yes),
   earthingConductor: may(factField('earthingConductorArea')),
   earthingConductorLaid: may(
     fact(

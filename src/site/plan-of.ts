@@ -152,7 +152,7 @@ function optionPlan(
   const sheet = recorder(`${survey.about.title}: ${option.title}`);
   const { code, demand, network, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
-  const supply = adequacyOf(demand, wantedIn, demandOptions(survey), sheet.part('Supply'));
+  const ofSupply = sheet.part('Supply');
   const notification = notificationOf(
     demand,
     network,
@@ -174,6 +174,8 @@ function optionPlan(
         : undefined;
   const mounting = height ? mountingResults(options.mounting, { outlet: height }, sheet.part('Mounting')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
+  // main switch and tails count the devices of the new circuits, which are chosen by now
+  const supply = adequacyOf(demand, built, demandOptions(survey), ofSupply);
   const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,

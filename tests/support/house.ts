@@ -92,7 +92,7 @@ export const house = (
   board: Partial<Board> = {},
 ): Installation => ({
   supply: supply(change),
-  board: { kind: 'board', id: 'db', runs, ...board },
+  board: { kind: 'board', id: 'db', complete: known(true), runs, ...board },
 });
 
 /** The case of one run of an installation. */

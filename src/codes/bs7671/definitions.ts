@@ -33,6 +33,20 @@ export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
 export { surgeProtected } from './groups/surge-protection.js';
+export {
+  mainSwitchAboveDevices,
+  mainSwitchBehindDevice,
+  mainSwitchDeclared,
+  mainSwitchProtected,
+  originResidualAboveDevices,
+  originResidualBehindDevice,
+  originResidualDeclared,
+  originResidualProtected,
+  tailsAboveDevices,
+  tailsBehindFuse,
+  tailsFaultProtected,
+  tailsProtected,
+} from './overload-checks.js';
 export * from './residual-checks.js';
 export * from './tables/index.js';
 export * from './withstand-checks.js';
