@@ -1,5 +1,5 @@
 import type { Calculator } from '../calculation/index.js';
-import type { Amount, CheckResult, Fact, Gap, Known, Sheet, Source, Verdict } from '../core/index.js';
+import type { Amount, CheckResult, Fact, Gap, Known, Sheet, Source, Statement, Verdict } from '../core/index.js';
 import type {
   Board,
   ChargePoint,
@@ -218,6 +218,8 @@ export interface WiringCode {
   externalImpedance(circuit: CircuitCase): Known<Ohms>;
   /** What could be changed where an earth fault is not disconnected in time, or what is missing to say so. */
   remedies(circuit: CircuitCase, findings: Findings): Known<readonly Remedy[]>;
+  /** That each new circuit has a way of its own in a board; nothing is asked when absent. */
+  readonly ownWay?: Statement;
   /** The tests of initial verification in this edition. */
   readonly tests: TestPlan | NotEntered;
   /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */

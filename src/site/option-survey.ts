@@ -49,7 +49,8 @@ function withControlBelow(board: Board, runId: string, limit: Amperes, points: r
   };
 }
 
-const boardsOf = (board: Board): readonly Board[] => [
+/** A board and every board below it. */
+export const boardsOf = (board: Board): readonly Board[] => [
   board,
   ...board.runs.flatMap((r) => r.feeds.flatMap((o) => (o.kind === 'board' ? boardsOf(o) : []))),
 ];

@@ -15,6 +15,7 @@ import { pointPlan } from './point-plan.js';
 import { recalledCaution } from './recalled.js';
 import type { Survey } from './survey.js';
 import { unknownFacts } from './unknown-facts.js';
+import { waysResults } from './ways.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
 
 /** How options are ranked. */
@@ -173,6 +174,7 @@ function optionPlan(
         ? outlet
         : undefined;
   const mounting = height ? mountingResults(options.mounting, { outlet: height }, sheet.part('Mounting')) : [];
+  const ways = code.ownWay ? waysResults(code.ownWay, survey, sheet.part('Ways for the new circuits')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
   // main switch and tails count the devices of the new circuits, which are chosen by now
   const supply = adequacyOf(demand, built, demandOptions(survey), ofSupply);
@@ -188,6 +190,7 @@ function optionPlan(
     // whether one has to ask first is no matter of passing; an unsafe service is
     ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
     ...mounting,
+    ...ways,
     ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
     ...points.flatMap((p) => p.assessment.results),
   ];

@@ -11,6 +11,7 @@ import { capacityTableOf } from './cable-tables.js';
 import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
+import { wayOfItsOwn } from './own-way.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
@@ -84,6 +85,7 @@ export function bs7671(edition: string): WiringCode {
     runFigures,
     externalImpedance,
     remedies: (circuit, findings) => (gap ? missing(gap) : remediesOf(circuit, findings, 0.95)),
+    ownWay: wayOfItsOwn,
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
     earthingOptions: calculator ? earthingOptionsBy(calculator) : () => [],
     rules: gap ? closedRules(entered, gap) : rules(),

@@ -47,6 +47,7 @@ export {
   tailsFaultProtected,
   tailsProtected,
 } from './overload-checks.js';
+export * from './own-way.js';
 export * from './residual-checks.js';
 export * from './tables/index.js';
 export * from './withstand-checks.js';
