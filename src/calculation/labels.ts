@@ -276,6 +276,10 @@ export interface Labels {
   opensAtOnce: boolean;
   /** What a verdict on discrimination rests on. */
   discriminationRests: string;
+  /** Whether what is said of the origin agrees. */
+  originAgrees: boolean;
+  /** `true` where the external impedance has to be customary or confirmed, or why it has not. */
+  impedanceCustomary: true | string;
   /** Whether the supply is earthed on its combined conductor. */
   pme: boolean;
   /** Main protective bonding conductors. */

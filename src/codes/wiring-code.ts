@@ -156,6 +156,7 @@ export type Rule = (circuit: CircuitCase, findings: Findings, sheet: Sheet) => r
 
 /** Everything that the design of a circuit asks of any wiring code, in the order in which it is asked. */
 export const aspects = [
+  'origin-facts', // whether what is said of the origin agrees
   'coordination', // I_b <= I_n <= I_z, overload, every stretch
   'voltage-drop',
   'disconnection',

@@ -126,6 +126,7 @@ export interface PermittedInterval {
 }
 
 const titles: Readonly<Record<Aspect, string>> = {
+  'origin-facts': 'What is said of the origin',
   coordination: 'Load, device and cable',
   'voltage-drop': 'Voltage drop',
   disconnection: 'Automatic disconnection',

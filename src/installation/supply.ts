@@ -39,6 +39,8 @@ export interface Supply {
   readonly frequency: Hertz;
   /** External earth fault loop impedance Z_e, Ω. */
   readonly externalImpedance: Fact<Ohms>;
+  /** Whether the distributor confirms an external impedance above what is customary; nobody does when absent. */
+  readonly externalImpedanceConfirmed?: Fact<boolean>;
   /** Prospective fault current at the origin, A; the larger of line-to-neutral and line-to-earth, or of three phases. */
   readonly prospectiveCurrent: Fact<Amperes>;
   /** Service cut-out fuse of the network operator. */

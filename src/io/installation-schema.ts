@@ -290,6 +290,7 @@ export const supply = record({
   nominalVoltage: must(quantityField('nominalVoltage')),
   frequency: must(quantityField('frequency')),
   externalImpedance: must(factField('externalImpedance')),
+  externalImpedanceConfirmed: may(yes),
   prospectiveCurrent: must(factField('prospectiveCurrent')),
   cutOut: must(device),
   cutOutSound: may(yes),

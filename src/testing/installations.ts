@@ -275,6 +275,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
   const area = arbitraryFact(pick(4, 6, 10, 16, 25, 35).map(squareMillimetres), choices);
   return some<
     Supply,
+    | 'externalImpedanceConfirmed'
     | 'tails'
     | 'tailsFaultProtected'
     | 'earthingConductor'
@@ -289,6 +290,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       nominalVoltage: pick(230).map(volts),
       frequency: pick(50).map(hertz),
       externalImpedance: arbitraryFact(double(0.05, 100).map(ohms), choices),
+      externalImpedanceConfirmed: arbitraryFact(fc.boolean(), choices),
       prospectiveCurrent: arbitraryFact(double(200, 16_000).map(amperes), choices),
       cutOut: fc.record({
         kind: arbitraryFact(pick({ standard: 'BS 88-3' }, { standard: 'BS 1361' }), choices),
@@ -303,7 +305,16 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       electrode: fc.record({ resistance: arbitraryFact(double(1, 500).map(ohms), choices) }),
       specialLocation: pick('caravan-park', 'filling-station', 'none'),
     } as never,
-    ['tails', 'tailsFaultProtected', 'earthingConductor', 'supplyNeutral', 'bonding', 'electrode', 'specialLocation'],
+    [
+      'externalImpedanceConfirmed',
+      'tails',
+      'tailsFaultProtected',
+      'earthingConductor',
+      'supplyNeutral',
+      'bonding',
+      'electrode',
+      'specialLocation',
+    ],
   );
 }
 

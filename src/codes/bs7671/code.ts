@@ -18,6 +18,7 @@ const sizesFor = (run: Run): readonly ConductorSize[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => ({ area: squareMillimetres(s as number) }));
 
 const rules = (): WiringCode['rules'] => ({
+  'origin-facts': { finds: [] },
   coordination: { finds: ['capacity', 'governingFigures', 'hottestConductor', 'governingStretch'] },
   'voltage-drop': {
     finds: ['totalDrop', 'dropAlong', 'lowestSupply', 'dropLimit', 'voltageAtLowestSupply', 'voltageAtHighestSupply'],

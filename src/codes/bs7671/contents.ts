@@ -20,6 +20,7 @@ import {
 import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
+import { originFacts } from './groups/origin-facts.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { residualCurrent } from './groups/residual-current.js';
 import { surgeProtection } from './groups/surge-protection.js';
@@ -30,6 +31,7 @@ import { voltageDrop } from './groups/voltage-drop.js';
 export const bs7671Contents = () => {
   const facts = sharedFacts();
   const way = conductors();
+  const origin = originFacts();
   const rating = coordination();
   const breaking = breakingCapacity();
   const drop = voltageDrop();
@@ -55,6 +57,7 @@ export const bs7671Contents = () => {
     figures: {
       circuit: together(
         facts.circuit,
+        origin.circuit,
         rating.circuit,
         drop.circuit,
         fault.circuit,
@@ -99,6 +102,7 @@ export const bs7671Contents = () => {
       faults: together(withstand.faults, protective.faults),
     },
     checks: {
+      'origin-facts': origin.checks,
       coordination: rating.checks,
       'voltage-drop': drop.checks,
       disconnection: fault.checks,

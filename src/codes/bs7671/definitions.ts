@@ -32,6 +32,7 @@ export * from './earthing-checks.js';
 export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
+export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
 export { surgeProtected } from './groups/surge-protection.js';
 export {
   mainSwitchAboveDevices,
