@@ -166,6 +166,7 @@ export const aspects = [
   'breaking-capacity',
   'terminal-temperature',
   'minimum-size',
+  'placement', // in the ground, in the sun
   'earthing-and-bonding',
   'charge-point-earthing',
   'surge-protection',

@@ -136,6 +136,7 @@ const titles: Readonly<Record<Aspect, string>> = {
   'breaking-capacity': 'Breaking capacity',
   'terminal-temperature': 'Terminals',
   'minimum-size': 'Smallest size',
+  placement: 'Where the cable lies',
   'earthing-and-bonding': 'Earthing and bonding',
   'charge-point-earthing': 'Earthing of the charge point',
   'surge-protection': 'Surge protection',

@@ -61,13 +61,15 @@ export interface Supply {
   readonly earthingConductorLaid?: Fact<EarthingConductorLaid>;
   /** Neutral conductor of the supply, mm², from which main bonding under PME is sized. */
   readonly supplyNeutral?: Fact<SquareMillimetres>;
+  /** Whether somebody looked for extraneous-conductive-parts and found none; an empty list of bonding conductors says nothing without it. */
+  readonly noExtraneousParts?: Fact<boolean>;
   /** Main protective bonding conductors, by what they bond. */
   readonly bonding?: readonly { readonly what: string; readonly area: Fact<SquareMillimetres> }[];
   /** Earth electrode, on a TT supply or beside another earth. */
   readonly electrode?: Electrode;
   /** Meter-point administration number. */
   readonly meterPoint?: Fact<string>;
-  /** Places where a combined neutral and earth is barred. */
+  /** Places where a combined neutral and earth is barred, or that ask for a specialist; not known when absent. */
   readonly specialLocation?: 'caravan-park' | 'marina' | 'construction-site' | 'filling-station' | 'none';
   /** Highest demand metered, A per line, with what it rests on. */
   readonly meteredDemand?: { readonly current: Fact<Amperes>; readonly about: string };

@@ -261,6 +261,9 @@ const boardShape = {
   ),
   spareWays: may(fact(COUNT)),
   surgeProtection: may(yes),
+  detached: may(yes),
+  extraneousParts: may(yes),
+  bonding: may(factField('bondingArea')),
   complete: may(yes),
   runs: must(z.array(run).max(200)),
 };
@@ -312,6 +315,7 @@ export const supply = record({
     ),
   ),
   supplyNeutral: may(factField('supplyNeutralArea')),
+  noExtraneousParts: may(yes),
   bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
   electrode: may(electrode),
   meterPoint: may(fact(z.string().max(40))),

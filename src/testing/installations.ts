@@ -280,6 +280,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
     | 'tailsFaultProtected'
     | 'earthingConductor'
     | 'supplyNeutral'
+    | 'noExtraneousParts'
     | 'bonding'
     | 'electrode'
     | 'specialLocation'
@@ -301,6 +302,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       tailsFaultProtected: arbitraryFact(fc.boolean(), choices),
       earthingConductor: area,
       supplyNeutral: area,
+      noExtraneousParts: arbitraryFact(fc.boolean(), choices),
       bonding: fc.array(fc.record({ what: pick('water', 'gas'), area }), { maxLength: 2 }),
       electrode: fc.record({ resistance: arbitraryFact(double(1, 500).map(ohms), choices) }),
       specialLocation: pick('caravan-park', 'filling-station', 'none'),
@@ -311,6 +313,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       'tailsFaultProtected',
       'earthingConductor',
       'supplyNeutral',
+      'noExtraneousParts',
       'bonding',
       'electrode',
       'specialLocation',
@@ -334,19 +337,41 @@ export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<I
         residual: fc.option(arbitraryResidual(choices), { nil: undefined }),
         conditional: fc.option(arbitraryFact(pick(10_000, 16_000).map(amperes), choices), { nil: undefined }),
         surge: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
+        detached: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
+        extraneousParts: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
+        bonding: fc.option(arbitraryFact(pick(4, 10, 16).map(squareMillimetres), choices), { nil: undefined }),
         complete: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
       })
-      .map(({ supply, run, feeder, residual, conditional, surge, complete }): Installation => {
-        const extras = stated({
-          residual: residual && [residual],
-          conditionalRating: conditional,
-          surgeProtection: surge,
+      .map(
+        ({
+          supply,
+          run,
+          feeder,
+          residual,
+          conditional,
+          surge,
+          detached,
+          extraneousParts,
+          bonding,
           complete,
-        });
-        if (!feeder) return { supply, board: { kind: 'board', id: 'db', runs: [run], ...extras } };
-        const garage: Board = { kind: 'board', id: 'garage', runs: [run], ...extras };
-        const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };
-        return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
-      }),
+        }): Installation => {
+          const extras = stated({
+            residual: residual && [residual],
+            conditionalRating: conditional,
+            surgeProtection: surge,
+            complete,
+          });
+          if (!feeder) return { supply, board: { kind: 'board', id: 'db', runs: [run], ...extras } };
+          const garage: Board = {
+            kind: 'board',
+            id: 'garage',
+            runs: [run],
+            ...extras,
+            ...stated({ detached, extraneousParts, bonding }),
+          };
+          const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };
+          return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
+        },
+      ),
   );
 }

@@ -31,6 +31,7 @@ export const supply = (change: Partial<Supply> = {}): Supply => ({
   tails: known(squareMillimetres(25)),
   earthingConductor: known(squareMillimetres(16)),
   supplyNeutral: known(squareMillimetres(25)),
+  specialLocation: 'none',
   ...change,
 });
 

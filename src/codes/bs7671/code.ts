@@ -30,6 +30,7 @@ const rules = (): WiringCode['rules'] => ({
   'breaking-capacity': { finds: ['prospectiveAtOrigin'] },
   'terminal-temperature': { finds: [] },
   'minimum-size': { finds: [] },
+  placement: { finds: [] },
   'earthing-and-bonding': { finds: [] },
   'charge-point-earthing': { finds: [] },
   'surge-protection': { finds: [] },

@@ -33,6 +33,8 @@ export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
 export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
+export { outbuildingBonded } from './groups/outbuildings.js';
+export { cableForGround, cableForSun, depthInGround } from './groups/placement.js';
 export { surgeProtected } from './groups/surge-protection.js';
 export {
   mainSwitchAboveDevices,

@@ -1,5 +1,13 @@
 import { holds, set } from '../../../calculation/index.js';
-import { type Fact, type Known, missing, type Source, statement } from '../../../core/index.js';
+import {
+  type Fact,
+  type Known,
+  missing,
+  type Source,
+  stated,
+  statement,
+  type UnknownFact,
+} from '../../../core/index.js';
 import type { Supply } from '../../../installation/index.js';
 import { customaryImpedances } from '../../../networks/gb-network/external-impedance.js';
 import { ofCircuit } from '../../iec-family/places.js';
@@ -34,6 +42,8 @@ export const externalImpedanceCustomary = /* @__PURE__ */ statement({
 const endsOf = (fact: Fact<number>): readonly [number, number] | undefined =>
   fact.state === 'known' ? [fact.value, fact.value] : fact.state === 'between' ? [fact.least, fact.most] : undefined;
 
+const unread = (fact: string, { obtain }: UnknownFact): Known<true> =>
+  missing({ kind: 'fact', fact, ...stated({ obtain }) });
 const again = (said: string): Known<true> =>
   missing({ kind: 'fact', fact: 'readings at the origin that agree', obtain: `${said}: measure both anew` });
 
@@ -42,29 +52,33 @@ const [BELOW, ABOVE] = [0.8, 2];
 
 /**
  * I_pf is the larger of line-neutral and line-earth, so never much below U_0/Z_e; where neutral and earth are one conductor
- * as far as the origin, never far above it either. What is not known contradicts nothing.
+ * as far as the origin, never far above it either.
  */
-function readingsAgree({ externalImpedance, prospectiveCurrent, nominalVoltage, system, phases }: Supply): Known<true> {
+function readingsAgree(supply: Supply): Known<true> {
+  const { externalImpedance, prospectiveCurrent, nominalVoltage, system, phases } = supply;
   const [z, i] = [endsOf(externalImpedance), endsOf(prospectiveCurrent)];
-  if (!z || !i || z[0] <= 0) return true;
-  const said = `Z_e of ${z[0]} Ω gives ${Math.round(nominalVoltage / z[0])} A to earth, I_pf is said to be ${i[0]} A`;
-  if (i[0] < BELOW * (nominalVoltage / z[0])) return again(said);
-  if (system.state !== 'known' || system.value !== 'TN-C-S') return true;
+  // on TT a loop that was not measured is taken from the electrode
+  if (!z && system.state === 'known' && system.value === 'TT') return true;
+  if (!z) return unread('externalImpedance', externalImpedance as UnknownFact);
+  if (!i) return unread('prospectiveCurrent', prospectiveCurrent as UnknownFact);
+  const said = (ohms: number, amperes: number) =>
+    again(
+      `Z_e of ${ohms} Ω gives ${Math.round(nominalVoltage / ohms)} A to earth, I_pf is said to be ${Math.round(amperes)} A`,
+    );
+  if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
+  if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
+  if (system.value !== 'TN-C-S') return true;
   const lines = phases.state === 'known' && phases.value === 1 ? 1 : 2;
-  const most = ABOVE * lines * (nominalVoltage / z[1]);
-  return i[1] > most
-    ? again(
-        `Z_e of ${z[1]} Ω gives ${Math.round(nominalVoltage / z[1])} A by the one conductor, I_pf is said to be ${i[1]} A`,
-      )
-    : true;
+  return i[1] * z[1] > ABOVE * lines * nominalVoltage ? said(z[1], i[1]) : true;
 }
 
 function customary({ externalImpedance, system, externalImpedanceConfirmed }: Supply): Known<true | string> {
-  if (system.state !== 'known' || (system.value !== 'TN-C-S' && system.value !== 'TN-S'))
-    return 'Asked of supplies that are known to be TN.';
+  if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
+  if (system.value !== 'TN-C-S' && system.value !== 'TN-S') return 'There is no customary figure for the system.';
   const z = endsOf(externalImpedance);
+  if (!z) return unread('externalImpedance', externalImpedance as UnknownFact);
   const most = customaryImpedances.get({ supply: 'up to 100 A', system: system.value });
-  if (!z || z[1] <= most) return true;
+  if (z[1] <= most) return true;
   if (externalImpedanceConfirmed?.state === 'known' && externalImpedanceConfirmed.value) return true;
   return missing({
     kind: 'fact',
