@@ -309,7 +309,10 @@ export const earthedBy = <
       chosen('feedsChargePoint', {
         false: [anyOf(c.chargePointEarthed, [], { applies: set('The circuit feeds no charge point.') })],
         true: [
-          holds(c.placeCovered, 'placeCovered', set('no filling station')),
+          chosen('placeCovered', {
+            false: [holds(c.placeCovered, set(false), set('no rules are entered for the place'))],
+            true: [],
+          }),
           each('points', [
             adjusted(
               chosen('earthingJudged', {
