@@ -33,7 +33,10 @@ export const combinedEarthAllowed = /* @__PURE__ */ statement({
   },
 });
 
-/** A place for which rules are entered: a filling station, indoors or outdoors, is designed by a specialist. */
+/**
+ * A place for which rules are entered: a filling station, indoors or outdoors, is designed by a specialist. Guidance for
+ * filling stations, hazard zones, earths of separate supplies, emergency switch.
+ */
 export const placeCovered = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,

@@ -24,7 +24,7 @@ export const originReadingsAgree = /* @__PURE__ */ statement({
     'Readings that contradict each other decide nothing: every figure that rests on them is open until they are repeated.',
 });
 
-/** The external impedance is what such a supply customarily has. ENA ER P23. */
+/** The external impedance is what such a supply customarily has. ENA ER P23/1, Table 1. */
 export const externalImpedanceCustomary = /* @__PURE__ */ statement({
   id: 'external-impedance-customary',
   title: 'The external impedance is not above what such a supply customarily has, or is confirmed',
@@ -55,10 +55,10 @@ const [BELOW, ABOVE] = [0.8, 2];
  * as far as the origin, never far above it either.
  */
 function readingsAgree(supply: Supply): Known<true> {
-  const { externalImpedance, prospectiveCurrent, nominalVoltage, system, phases } = supply;
+  const { externalImpedance, prospectiveCurrent, nominalVoltage, system, phases, electrode } = supply;
   const [z, i] = [endsOf(externalImpedance), endsOf(prospectiveCurrent)];
   // on TT a loop that was not measured is taken from the electrode
-  if (!z && system.state === 'known' && system.value === 'TT') return true;
+  if (!z && system.state === 'known' && system.value === 'TT' && electrode) return true;
   if (!z) return unread('externalImpedance', externalImpedance as UnknownFact);
   if (!i) return unread('prospectiveCurrent', prospectiveCurrent as UnknownFact);
   const said = (ohms: number, amperes: number) =>
@@ -68,7 +68,7 @@ function readingsAgree(supply: Supply): Known<true> {
   if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   if (system.value !== 'TN-C-S') return true;
-  const lines = phases.state === 'known' && phases.value === 1 ? 1 : 2;
+  const lines = phases.state === 'known' && phases.value === 3 ? 2 : 1;
   return i[1] * z[1] > ABOVE * lines * nominalVoltage ? said(z[1], i[1]) : true;
 }
 

@@ -41,8 +41,15 @@ export const cableForSun = /* @__PURE__ */ statement({
 /** Smallest depth of custom, m. */
 const CUSTOMARY = 0.45;
 
-const inGround = ({ method, containment }: Stretch): boolean =>
-  containment === 'buried' || (method.state === 'known' && method.value.startsWith('D'));
+/** Ways in which no cable lies in the ground. */
+const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
+
+function inGround({ name, method, containment }: Stretch): Known<boolean> {
+  if (containment === 'buried') return true;
+  if (method.state === 'known') return method.value.startsWith('D');
+  if (above.includes(containment)) return false;
+  return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground' });
+}
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
   const said = depth?.state === 'between' ? depth.least : depth?.state === 'known' ? depth.value : undefined;
