@@ -14,6 +14,7 @@ import type {
   ProtectiveConductorKind,
   ReferenceMethod,
   Stretch,
+  Supply,
 } from '../installation/index.js';
 import type { FourWireSection } from '../physics/index.js';
 import type { Amperes, Metres, Ohms, Volts } from '../units/index.js';
@@ -49,6 +50,10 @@ export interface Labels {
   supplyPhases: 1 | 3;
   /** Phases that the states of load are counted by: the single phase, the harder case, where they are not known. */
   loadPhases: 1 | 3;
+  /** Special place in which the installation is. */
+  specialLocation: NonNullable<Supply['specialLocation']>;
+  /** Whether the rules that are entered cover such a place. */
+  placeCovered: boolean;
   /** Whether the place permits the earth of a supply whose neutral is earth as well. */
   combinedEarthAllowed: boolean;
   /** Why it does not. */
@@ -77,6 +82,10 @@ export interface Labels {
   feedSeparated: boolean;
   /** Vehicles that the isolating transformer of a point supplies. */
   vehiclesSeparated: number;
+  /** Currents of L1, L2 and L3 in a state of load as it is declared, A. */
+  stateCurrents: readonly [Amperes, Amperes, Amperes];
+  /** Whether the installation feeds other loads than charge points. */
+  otherLoads: boolean;
   /** Currents of L1, L2 and L3 in each declared state of load, A. */
   declaredCurrents: readonly (readonly [Amperes, Amperes, Amperes])[];
   /** Whether in one of them the charge point runs at its full setting. */
@@ -276,10 +285,36 @@ export interface Labels {
   opensAtOnce: boolean;
   /** What a verdict on discrimination rests on. */
   discriminationRests: string;
+  /** Whether what is said of the origin agrees. */
+  originAgrees: boolean;
+  /** `true` where the external impedance has to be customary or confirmed, or why it has not. */
+  impedanceCustomary: true | string;
   /** Whether the supply is earthed on its combined conductor. */
   pme: boolean;
   /** Main protective bonding conductors. */
   bonding: readonly unknown[];
+  /** Whether a board stands in another building than the origin. */
+  detached: boolean;
+  /** Whether there are extraneous-conductive-parts in that building. */
+  extraneousParts: boolean;
+  /** `true` where the bonding of another building is judged, or why not. */
+  outbuildingAsked: true | string;
+  /** Whether it is judged. */
+  outbuildingJudged: boolean;
+  /** Whether the cable of a circuit is armoured. */
+  armoured: boolean;
+  /** Whether it is flat twin and earth. */
+  flatCable: boolean;
+  /** Whether a section lies in the ground, by its method or its containment. */
+  inGround: boolean;
+  /** Whether the sun can reach it. */
+  inSun: boolean;
+  /** What holds a cable in the ground. */
+  groundContainment: NonNullable<Stretch['containment']> | 'not stated';
+  /** Whether it lies as deep as custom has it. */
+  deepEnough: boolean;
+  /** Whether a spade does not reach its conductors. */
+  protectedInGround: boolean;
   /** Whether there are main protective bonding conductors. */
   bondsFound: 'some' | 'none' | 'not known';
   /** What a main protective bonding conductor bonds. */

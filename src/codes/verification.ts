@@ -99,6 +99,8 @@ export interface TestPlan {
   readonly voltage: { readonly least: Ratio; readonly most: Ratio; readonly by: string };
   /** How far a reading may lie from what is expected before it asks for a reason, as a ratio. */
   readonly deviation: Ratio;
+  /** How many times more or less than expected a resistance may read before it fails, 1. */
+  readonly farFactor: Ratio;
   /** Largest difference between the ends of a ring, Ω. */
   readonly ringDifference: Ohms;
 }

@@ -1,5 +1,5 @@
 import type { Calculation, Calculator, Group } from '../calculation/index.js';
-import type { Amount, CheckResult, Fact, Gap, Known, Verdict } from '../core/index.js';
+import type { Amount, CheckResult, Fact, Gap, Known, Statement, Verdict } from '../core/index.js';
 import type {
   Board,
   ChargePoint,
@@ -132,6 +132,7 @@ export type CircuitPlace = CircuitCase;
 
 /** Everything that the design of a circuit asks of any wiring code, in the order in which it is asked. */
 export const aspects = [
+  'origin-facts', // whether what is said of the origin agrees
   'coordination', // I_b <= I_n <= I_z, overload, every stretch
   'voltage-drop',
   'disconnection',
@@ -141,6 +142,7 @@ export const aspects = [
   'breaking-capacity',
   'terminal-temperature',
   'minimum-size',
+  'placement', // in the ground, in the sun
   'earthing-and-bonding',
   'charge-point-earthing',
   'surge-protection',
@@ -196,6 +198,8 @@ export interface WiringCode {
   runFigures(calculation: Calculation, run: Run, at: 'operating' | 'test'): RunFigures;
   /** What could be changed where an earth fault is not disconnected in time, or what is missing to say so. */
   remedies(circuit: CircuitCase, figures: CircuitFigures): Known<readonly Remedy[]>;
+  /** That each new circuit has a way of its own in a board; nothing is asked when absent. */
+  readonly ownWay?: Statement;
   /** The tests of initial verification in this edition. */
   readonly tests: TestPlan | NotEntered;
   /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */

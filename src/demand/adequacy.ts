@@ -14,13 +14,14 @@ import {
   silent,
   whenKnown,
 } from '../core/index.js';
-import type { Installation, Line } from '../installation/index.js';
+import type { Board, Installation, Line, ResidualDevice, Supply } from '../installation/index.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
 import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
+import { type Around, aheadAndBelow, endOf, switchOverload } from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
 
 /** What is left on one line. @inline */
@@ -56,7 +57,10 @@ export interface Adequacy {
   readonly demand: Demand;
   /** What is left, line by line. */
   readonly lines: readonly LineHeadroom[];
-  /** Demand against cut-out, main switch and tails, line by line in this order; last, whether the service is shared. */
+  /**
+   * Line by line: demand against cut-out and main switch, then what protects main switch, residual current devices at the
+   * origin and tails against overload; last, whether the service is shared.
+   */
   readonly results: readonly CheckResult[];
   readonly overall: Overall;
   /** The largest setting of each charge point that fits. */
@@ -75,14 +79,16 @@ interface Ratings {
 }
 
 /** A range of a rating is taken at its lower end: a supply is never taken stronger than it may be. */
-const lower = (fact: Fact<Amperes> | undefined, name: string, obtain: string): Fact<Amperes> =>
-  fact === undefined
+const lower = (fact: Fact<Amperes> | undefined, obtain: string): Fact<Amperes> =>
+  fact === undefined || (fact.state === 'unknown' && fact.obtain === undefined)
     ? { state: 'unknown', obtain }
-    : fact.state === 'between'
-      ? { state: 'known', value: fact.least, by: `${fact.by ?? name}, lower end of the range` }
-      : fact.state === 'unknown' && fact.obtain === undefined
-        ? { state: 'unknown', obtain }
-        : fact;
+    : endOf(fact, 'least');
+
+/** Residual current devices at the origin of the installation, with the circuits that they serve. */
+const residualAtOrigin = (board: Board) =>
+  [...(board.residual ?? []), ...board.runs.flatMap((r) => r.residual ?? [])].filter(
+    (r) => r.position === 'origin-of-installation',
+  );
 
 /** A looped service, like one that may be, leaves what is not known: nothing is decided. */
 function judgeService({ ownService }: SupplyRules, installation: Installation, sheet: Sheet): CheckResult {
@@ -106,17 +112,65 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
   const { supply, board } = installation;
   const subject = phases === 3 ? found.line : undefined;
   const demand = sheet.given('demand', found.demand, 'governing method');
-  const fuse = lower(supply.cutOut.rating, 'cut-out', 'label on the fuse, or a letter of the distributor');
+  const fuse = lower(supply.cutOut.rating, 'label on the fuse, or a letter of the distributor');
   const cutOutRating = sheet.given('cutOutRating', fuse);
   const cutOut = sheet.check(rules.cutOut, { demand, cutOutRating }, subject);
   const headroom = sheet.step(headroomOfLine, { cutOutRating, demand });
-  const main = lower(board.mainSwitch?.rating, 'main switch', 'label of the main switch');
+  const main = lower(board.mainSwitch?.rating, 'label of the main switch');
   const mainSwitchRating = sheet.given('mainSwitchRating', main);
   const mainSwitch = sheet.check(rules.mainSwitch, { demand, mainSwitchRating }, subject);
+  const around: Around = { line: found.line, ahead: supply.cutOut.rating, aheadName: 'cut-out', board };
+  const switchProtected = switchOverload(
+    rules.mainSwitchOverload,
+    { mainSwitchRating },
+    board.mainSwitch?.overloadDeclared,
+    around,
+    sheet.part('Overload of the main switch'),
+    subject,
+  );
+  const residual = residualAtOrigin(board).map((device) => judgeResidual(rules, device, around, sheet, subject));
   const tailsCapacity = rules.tailsCapacity(supply, phases, sheet);
-  const tailsResult = sheet.check(rules.tails, { demand, tailsCapacity }, subject);
+  const tails = judgeTails(rules, supply, tailsCapacity, around, sheet.part('Overload of the tails'), subject);
   const ratings: Ratings = { cutOut: cutOutRating, mainSwitch: mainSwitchRating, tails: tailsCapacity };
-  return { headroom, ratings, results: [cutOut, mainSwitch, tailsResult] };
+  return { headroom, ratings, results: [cutOut, mainSwitch, switchProtected, ...residual, tails] };
+}
+
+function judgeResidual(
+  rules: SupplyRules,
+  device: ResidualDevice & { readonly serves?: readonly string[] },
+  around: Around,
+  sheet: Sheet,
+  subject: string | undefined,
+): CheckResult {
+  const part = sheet.part('Overload of the residual current device at the origin');
+  const rating = lower(device.ratedCurrent, 'rated current on the residual current device');
+  const residualRatedCurrent = part.given('residualRatedCurrent', rating);
+  const { serves } = device;
+  const own: Around = serves ? { ...around, serves: (run) => serves.includes(run.id) } : around;
+  return switchOverload(rules.residualOverload, { residualRatedCurrent }, device.overloadDeclared, own, part, subject);
+}
+
+/** By the fuse ahead; or at their load end by the devices of the circuits together, while the fuse protects them against fault. */
+function judgeTails(
+  { tails }: SupplyRules,
+  supply: Supply,
+  tailsCapacity: Known<Amperes>,
+  around: Around,
+  sheet: Sheet,
+  subject: string | undefined,
+): CheckResult {
+  const { ahead, below } = aheadAndBelow(tails, { tailsCapacity }, around, sheet);
+  const fault = supply.tailsFaultProtected ?? {
+    state: 'unknown',
+    obtain: 'let-through energy of the fuse against k²S² of the tails, and a letter of the distributor',
+  };
+  const faultProtected = sheet.check(tails.declared, {
+    holds: factValue('whether the fuse ahead protects the tails against fault current', fault),
+    because: 'as surveyed, the distributor agreeing',
+  });
+  // the devices below protect against overload alone
+  const atLoadEnd = below.verdict === 'pass' ? faultProtected : below;
+  return sheet.check(tails.protected, { results: [ahead, atLoadEnd] }, subject);
 }
 
 /** The least of the ratings in the way. */
@@ -218,7 +272,7 @@ function adequacyOfCase(rules: SupplyRules, c: DemandCase, demand: Demand, sheet
 }
 
 /**
- * Whether the supply carries the demand, line by line, against cut-out, main switch and tails; what is left; the largest
+ * Whether the supply carries the demand, line by line, and what protects main switch and tails against overload; what is left; the largest
  * setting that fits; whether a limiter helps; what another supply would change. A rating that is not known ends in
  * `not-determined`, never in a usual value; so does a service that is looped with a neighbour's, or may be.
  * @param rules methods, formulas and checks by which demand is found and judged, from a wiring code

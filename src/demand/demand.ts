@@ -3,7 +3,7 @@ import type { Installation, Line } from '../installation/index.js';
 import { type Amperes, invalidInput, type VoltAmperes } from '../units/index.js';
 import { demandPowerOfLine } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
-import type { DemandMethod, DemandOptions } from './method.js';
+import type { Applicability, DemandMethod, DemandOptions } from './method.js';
 import { connectedLoad } from './methods/factors.js';
 import { generalMethods } from './methods/index.js';
 import { halfHourReadings } from './methods/measured.js';
@@ -145,6 +145,12 @@ function demandOnLine(asked: Asked, sheet: Sheet): LineDemand {
   return { line, existing, charge, demand, power };
 }
 
+/** A list of loads that may not be the whole gives no demand, unless a meter has seen what is not on it. */
+const withList = (method: DemandMethod, c: DemandCase, applies: Applicability): Applicability =>
+  applies.verdict === 'applicable' && method.metered !== true && c.unlisted.length > 0
+    ? { verdict: 'not-determined', because: 'nobody says that every circuit is listed', gaps: c.unlisted }
+    : applies;
+
 function ask(
   rules: DemandRules,
   method: DemandMethod,
@@ -153,7 +159,7 @@ function ask(
   sheet: Sheet,
 ): MethodResult {
   const { id, title, source, assumption } = method;
-  const applies = method.applies(c, options);
+  const applies = withList(method, c, method.applies(c, options));
   const { verdict } = applies;
   if (verdict !== 'applicable') {
     const { because } = applies;

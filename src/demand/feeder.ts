@@ -3,6 +3,7 @@ import {
   factValue,
   isMissing,
   type Known,
+  known,
   missing,
   type Sheet,
   silent,
@@ -15,6 +16,7 @@ import { type Amperes, amperes, CalculationError } from '../units/index.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
+import { switchOverload } from './overload.js';
 import type { DemandRules } from './rules.js';
 
 /** What a feeder has to carry, and whether the boards that it feeds are made for it. @inline */
@@ -28,7 +30,7 @@ export interface FeederDemand {
   readonly existing: Known<Amperes>;
   /** The smaller of the rating of its device and those of the main switches that it feeds, A. */
   readonly limit: Known<Amperes>;
-  /** Demand against the main switch of each board that it feeds, line by line. */
+  /** Demand against the main switch of each board that it feeds, and what protects that against overload, line by line. */
   readonly results: readonly CheckResult[];
 }
 
@@ -67,11 +69,11 @@ export function feederDemandOf(
       known: [],
     });
   const { meteredDemand: _, ...supply } = installation.supply;
-  const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, runs: [run] };
+  const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, complete: known(true), runs: [run] };
   const demand = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), sheet);
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
-  const results = lines.flatMap((l) => boards.map((board) => judgeSwitch(rules, board, l, sheet)));
+  const results = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   return {
     run: run.id,
@@ -87,11 +89,28 @@ export function feederDemandOf(
 
 const ratingOf = (run: Run): Known<Amperes> => factValue(`rating of the device of ${run.id}`, run.device.rating);
 
-function judgeSwitch(rules: DemandRules, board: Board, found: LineDemand, sheet: Sheet): CheckResult {
+function judgeSwitch(
+  rules: DemandRules,
+  run: Run,
+  board: Board,
+  found: LineDemand,
+  sheet: Sheet,
+): readonly CheckResult[] {
   const part = sheet.part(`Main switch of ${board.id}, ${found.line}`);
   const demand = part.given('demand', found.demand, 'governing method');
   const mainSwitchRating = part.given('mainSwitchRating', mainSwitchOf(board));
-  return part.check(rules.supply.mainSwitch, { demand, mainSwitchRating });
+  const { mainSwitch, mainSwitchOverload } = rules.supply;
+  const around = { line: found.line, ahead: run.device.rating, aheadName: `device of ${run.id}`, board };
+  return [
+    part.check(mainSwitch, { demand, mainSwitchRating }),
+    switchOverload(
+      mainSwitchOverload,
+      { mainSwitchRating },
+      board.mainSwitch?.overloadDeclared,
+      around,
+      part.part('Overload'),
+    ),
+  ];
 }
 
 /** Whether charge points below a feeder ask more of it than it carries, and whether holding them back would cure that. */

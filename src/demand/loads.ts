@@ -1,4 +1,4 @@
-import { type Fact, known } from '../core/index.js';
+import { type Fact, type Gap, known } from '../core/index.js';
 import {
   type Board,
   type ChargePoint,
@@ -66,6 +66,8 @@ export interface DemandCase {
   /** Sources of electricity, stores included. */
   readonly sources: readonly DemandLoad[];
   readonly controls: readonly DemandControl[];
+  /** What keeps the list of loads from being the whole: boards of which nobody says so, and runs that feed nothing. */
+  readonly unlisted: readonly Gap[];
 }
 
 /** Of a range the upper end: a demand is never taken lower than it may be. */
@@ -81,6 +83,7 @@ interface Walk {
   readonly points: DemandPoint[];
   readonly sources: DemandLoad[];
   readonly controls: DemandControl[];
+  readonly unlisted: Gap[];
   readonly problems: Problem[];
   readonly ids: Set<string>;
 }
@@ -180,15 +183,28 @@ function addPoint(walk: Walk, point: ChargePoint, run: Run, boards: readonly str
   });
 }
 
+const everyCircuit = 'list every circuit that leaves it with what it feeds, and say that the list is complete';
+
 function addBoard(walk: Walk, board: Board, above: readonly string[], path: () => Where): void {
   checkId(walk, 'board', board.id, path);
   const boards = [...above, board.id];
   const seen = walk.points.length;
+  if (board.complete?.state !== 'known' || !board.complete.value)
+    walk.unlisted.push({
+      kind: 'fact',
+      fact: `circuits of ${board.id}`,
+      obtain:
+        board.complete?.state === 'unknown' && board.complete.obtain !== undefined
+          ? board.complete.obtain
+          : everyCircuit,
+    });
   board.runs.forEach((run, i) => {
     const at = () => [...path(), 'runs', i];
     checkId(walk, 'run', run.id, at);
     checkLines(walk, run.lines, undefined, at);
     checkCurrent(walk, run.device?.rating, () => [...at(), 'device', 'rating'], true);
+    if (run.feeds.length === 0)
+      walk.unlisted.push({ kind: 'fact', fact: `what ${run.id} feeds`, obtain: 'follow the circuit to its loads' });
     run.feeds.forEach((outlet, j) => {
       const here = () => [...at(), 'feeds', j];
       if (outlet.kind === 'board') addBoard(walk, outlet, boards, here);
@@ -230,6 +246,7 @@ export function demandCase(installation: Installation): DemandCase {
     points: [],
     sources: [],
     controls: [],
+    unlisted: [],
     problems: [],
     ids: new Set(),
   };
@@ -243,8 +260,8 @@ export function demandCase(installation: Installation): DemandCase {
   if (board.mainSwitch) checkCurrent(walk, board.mainSwitch.rating, () => ['board', 'mainSwitch', 'rating'], true);
   addBoard(walk, board, [], () => ['board']);
   if (walk.problems.length > 0) throw invalidInput('the installation', walk.problems);
-  const { loads, points, sources, controls } = walk;
+  const { loads, points, sources, controls, unlisted } = walk;
   const used = (line: Line) => loads.some((l) => l.lines.includes(line)) || points.some((p) => p.lines.includes(line));
   const lines = phases === undefined ? lineConductors.filter(used) : walk.lines;
-  return { installation, lines, loads, points, sources, controls };
+  return { installation, lines, loads, points, sources, controls, unlisted };
 }

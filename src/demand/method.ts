@@ -62,6 +62,8 @@ export interface DemandMethod {
   readonly countBands: boolean;
   /** Whether it can be asked for a part of the installation, which a load control at a board needs. */
   readonly divisible: boolean;
+  /** Whether a meter has seen what is there; every other method needs a list of loads that is complete. */
+  readonly metered?: true;
   /** Whether it may be used for these loads. */
   applies(c: DemandCase, options: DemandOptions): Applicability;
   /** Demand on one line of these loads, without charge points; it stands on the sheet as `existingDemand`. */

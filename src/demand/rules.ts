@@ -1,7 +1,23 @@
-import type { Comparison, Formula, Known, Sheet, Statement } from '../core/index.js';
+import type { Alternatives, Comparison, Formula, Known, Sheet, Statement } from '../core/index.js';
 import type { Supply } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
 import type { DemandMethod } from './method.js';
+
+/**
+ * What protects against overload what carries several circuits, without counting on diversity: the device ahead, or the
+ * devices below together, or what is declared besides.
+ * @inline
+ */
+export interface OverloadRules<L extends 'mainSwitchRating' | 'residualRatedCurrent' | 'tailsCapacity'> {
+  /** One of the three holds. */
+  readonly protected: Alternatives;
+  /** The rated current against the overcurrent device ahead. */
+  readonly ahead: Comparison<L, 'aheadRating'>;
+  /** The rated current against the overcurrent devices of the outgoing circuits, together. */
+  readonly below: Comparison<L, 'servedRating'>;
+  /** Of a switch: its maker declares it protected. Of tails: behind the devices below, the fuse ahead protects them against fault. */
+  readonly declared: Statement;
+}
 
 /** What a supply is judged by, and which services network operators offer. */
 export interface SupplyRules {
@@ -9,8 +25,12 @@ export interface SupplyRules {
   readonly cutOut: Comparison<'demand', 'cutOutRating'>;
   /** The demand against the rating of a main switch. */
   readonly mainSwitch: Comparison<'demand', 'mainSwitchRating'>;
-  /** The demand against what the tails carry. */
-  readonly tails: Comparison<'demand', 'tailsCapacity'>;
+  /** What protects a main switch against overload. */
+  readonly mainSwitchOverload: OverloadRules<'mainSwitchRating'>;
+  /** The same of a residual current device at the origin of the installation. */
+  readonly residualOverload: OverloadRules<'residualRatedCurrent'>;
+  /** What protects the tails against overload. */
+  readonly tails: OverloadRules<'tailsCapacity'>;
   /** That the service feeds this installation alone. */
   readonly ownService: Statement;
   /** Takes down what the tails carry, A, on a sheet. */

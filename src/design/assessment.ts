@@ -47,6 +47,7 @@ export interface Assessment {
 }
 
 const titles: Readonly<Record<Aspect, string>> = {
+  'origin-facts': 'What is said of the origin',
   coordination: 'Load, device and cable',
   'voltage-drop': 'Voltage drop',
   disconnection: 'Automatic disconnection',
@@ -56,6 +57,7 @@ const titles: Readonly<Record<Aspect, string>> = {
   'breaking-capacity': 'Breaking capacity',
   'terminal-temperature': 'Terminals',
   'minimum-size': 'Smallest size',
+  placement: 'Where the cable lies',
   'earthing-and-bonding': 'Earthing and bonding',
   'charge-point-earthing': 'Earthing of the charge point',
   'surge-protection': 'Surge protection',

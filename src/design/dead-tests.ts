@@ -1,7 +1,7 @@
 import { type Known, whenKnown } from '../core/index.js';
 import { ringLineNeutral, ringLineProtective } from '../physics/index.js';
 import { type Ohms, ohms } from '../units/index.js';
-import { atLeast, lacking, maybe, type PlannedReading, runAt, type TestCase } from './planned-reading.js';
+import { atLeast, lacking, maybe, near, type PlannedReading, runAt, type TestCase } from './planned-reading.js';
 
 export function continuity(input: TestCase): readonly PlannedReading[] {
   const cold = runAt(input, input.circuit.run, 'test');
@@ -10,14 +10,16 @@ export function continuity(input: TestCase): readonly PlannedReading[] {
       id: 'continuity',
       what: 'R_1+R_2: line and protective conductor linked at the board, read at the farthest point',
       ...maybe(cold.both, 'continuityExpected', 'Ω'),
-      limits: [],
+      ...near(cold.both, input),
+      alternative: 'protectiveContinuity',
       note: `At ${input.testTemperature} °C. A lower reading may have found a parallel path, a higher one a bad joint or another length.`,
     },
     {
       id: 'protectiveContinuity',
       what: 'R_2: protective conductor alone, with a wander lead',
       ...maybe(cold.protective, 'continuityExpected', 'Ω'),
-      limits: [],
+      ...near(cold.protective, input),
+      alternative: 'continuity',
     },
   ];
 }
@@ -40,32 +42,32 @@ export function ring(input: TestCase): readonly PlannedReading[] {
       id: 'ringLine',
       what: 'r_1: ends of the line conductor',
       ...maybe(ends(line), 'ringLineResistance', 'Ω'),
-      limits: [],
+      ...near(ends(line), input),
     },
     {
       id: 'ringNeutral',
       what: 'r_n: ends of the neutral conductor',
       ...maybe(ends(line), 'ringNeutralResistance', 'Ω'),
-      limits: [],
+      ...near(ends(line), input),
       note: by,
     },
     {
       id: 'ringProtective',
       what: 'r_2: ends of the protective conductor',
       ...maybe(ends(protective), 'ringProtectiveResistance', 'Ω'),
-      limits: [],
+      ...near(ends(protective), input),
     },
     {
       id: 'crossLineNeutral',
       what: 'line and neutral cross-connected: the same at every point',
       ...maybe(lineNeutral, 'crossConnectedResistance', 'Ω'),
-      limits: [],
+      ...near(lineNeutral, input),
     },
     {
       id: 'crossLineProtective',
       what: 'line and protective conductor cross-connected: the largest value is R_1+R_2',
       ...maybe(lineProtective, 'crossConnectedResistance', 'Ω'),
-      limits: [],
+      ...near(lineProtective, input),
     },
   ];
 }

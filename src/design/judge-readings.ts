@@ -48,6 +48,10 @@ function kindProblem(planned: PlannedReading | undefined, name: string, value: n
   return [{ path: [name], message: yesOrNo(planned) ? `${value} is neither yes nor no` : `${value} is no number` }];
 }
 
+/** Whether the reading that may stand for this one was taken. */
+const replaced = ({ alternative }: PlannedReading, readings: Readings): boolean =>
+  alternative !== undefined && readings[alternative] !== undefined;
+
 /** The result of one limit; the limit's own role says what unit it is in. */
 function judgeLimit(sheet: TestSheet, reading: PlannedReading, value: number | boolean, at: number): CheckResult {
   const limit = reading.limits[at] as PlannedReading['limits'][number];
@@ -108,7 +112,8 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
   const results = planned.flatMap((reading): CheckResult[] => {
     const value = readings[reading.id];
     if (value === undefined)
-      return reading.limits.length > 0 || reading.limitGaps !== undefined || reading.expected === undefined
+      return !replaced(reading, readings) &&
+        (reading.limits.length > 0 || reading.limitGaps !== undefined || reading.expected === undefined)
         ? [
             notDetermined(said(sheet, reading.id, reading.what), {
               kind: 'fact',

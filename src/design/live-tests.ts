@@ -3,6 +3,7 @@ import { factValue, isMissing, type Known, missing, whenKnown } from '../core/in
 import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
 import { type Ohms, ratio } from '../units/index.js';
 import {
+  aboveZero,
   amount,
   atLeast,
   atMost,
@@ -55,6 +56,11 @@ export function loop(input: TestCase): readonly PlannedReading[] {
   const { loopImpedance } = figures;
   const tooSlow = typeof loopImpedance === 'number' && typeof limit === 'number' && loopImpedance > limit;
   const residual = system === 'TT' || tooSlow ? residualLimit(input) : undefined;
+  // metal in parallel lowers the way back to earth, never the line conductor
+  const line = sum(runs.map((r) => runAt(input, r, 'test').line));
+  const lowest = isMissing(line)
+    ? aboveZero('measuredImpedance', 0.001, 'Ω')
+    : atLeast(line / plan.farFactor, 'measuredLeast', 'Ω', 'the line conductor alone resists more');
   const thumb = byThumb(plan.loop.ruleOfThumb, runs, limit);
   // on a TT supply the electrode of the installation may be the one of the point
   const islands = points(input).filter((p) => p.earthing === 'tt-island' && (system !== 'TT' || p.electrode));
@@ -63,7 +69,7 @@ export function loop(input: TestCase): readonly PlannedReading[] {
       id: 'externalLoop',
       what: 'Z_e: at the origin, main switch open and earthing conductor disconnected from bonding',
       ...maybe(external, 'externalImpedance', 'Ω'),
-      limits: [],
+      limits: aboveZero('externalImpedance', 0.001, 'Ω'),
       note: 'Reconnect the earthing conductor before anything is energised.',
     },
     {
@@ -79,8 +85,9 @@ export function loop(input: TestCase): readonly PlannedReading[] {
           ? [
               ...atMost(exact, 'measuredLimit', 'Ω', `${plan.edition}, ${plan.loop.clause}, exact in temperature`),
               ...thumb.limits,
+              ...lowest,
             ]
-          : atMost(residual, 'measuredLimit', 'Ω', touch(input, plan.loop.residualClause, 'Z_s')),
+          : [...atMost(residual, 'measuredLimit', 'Ω', touch(input, plan.loop.residualClause, 'Z_s')), ...lowest],
       ...(residual !== undefined
         ? {
             note: 'Disconnection rests on the residual current device: test it. A reading far from the expected one asks for a second look.',
@@ -123,7 +130,10 @@ export function prospective(input: TestCase): readonly PlannedReading[] {
       id: 'prospective',
       what: 'I_pf: at the board, the larger of line-neutral and line-earth; on three phases between lines',
       ...maybe(at, 'prospectiveCurrent', 'A'),
-      limits: most > 0 ? atMost(most, 'breakingCapacity', 'A', 'breaking capacity, own or conditional') : [],
+      limits: [
+        ...(most > 0 ? atMost(most, 'breakingCapacity', 'A', 'breaking capacity, own or conditional') : []),
+        ...aboveZero('prospectiveCurrent', 1, 'A'),
+      ],
       ...(most > 0
         ? {}
         : lacking(missing({ kind: 'fact', fact: 'breaking capacity', obtain: 'marking of device and assembly' }))),
@@ -163,6 +173,7 @@ export function residual(input: TestCase): readonly PlannedReading[] {
             : [
                 ...(t.least === undefined ? [] : atLeast(t.least, 'residualTimeLeast', 's', by)),
                 ...(t.most === undefined ? [] : atMost(t.most, 'residualTimeLimit', 's', by)),
+                ...(t.least === undefined ? aboveZero('residualTimeLeast', 0.001, 's') : []),
               ],
           note: 'And its test button. The connected vehicle or load is unplugged.',
         };
@@ -201,7 +212,7 @@ function onElectrode(input: TestCase, role: 'electrodeResistance' | 'measuredLim
   }
   const { touchVoltage, electrode } = input.plan;
   const by = touch(input, electrode.clause, symbol);
-  return { limits: atMost(touchVoltage / Math.max(...devices), role, 'Ω', by) };
+  return { limits: [...atMost(touchVoltage / Math.max(...devices), role, 'Ω', by), ...aboveZero(role, 0.01, 'Ω')] };
 }
 
 export function electrode(input: TestCase): readonly PlannedReading[] {

@@ -25,6 +25,8 @@ export interface PlannedReading {
   readonly gaps?: readonly Gap[];
   /** Why a limit that belongs to it is not there: a reading alone then decides nothing. */
   readonly limitGaps?: readonly Gap[];
+  /** Name of the reading that may stand for it: where that was taken, this one leaves nothing open. */
+  readonly alternative?: string;
   readonly note?: string;
 }
 
@@ -59,6 +61,25 @@ export const atMost = (value: Known<number>, name: string, unit: string, by: str
 /** A lower limit, where it is known. */
 export const atLeast = (value: Known<number>, name: string, unit: string, by: string): readonly ReadingLimit[] =>
   isMissing(value) ? [] : [{ kind: 'at-least', amount: amount(name, value, unit), by }];
+
+/**
+ * A resistance near to what is expected: far from it the reading is of something else, an open conductor, a bridge or a
+ * reading of nothing. Leads and the last digit of the instrument lose a few hundredths of an ohm.
+ */
+export function near(expected: Known<number>, { plan }: TestCase): Pick<PlannedReading, 'limits' | 'limitGaps'> {
+  const { farFactor, ringDifference } = plan;
+  const by = `${farFactor} times what is expected, more or less: common practice, no source`;
+  const least = whenKnown([expected], (e) => Math.max(0, e / farFactor - ringDifference / 2));
+  const most = whenKnown([expected], (e) => e * farFactor + ringDifference);
+  return {
+    limits: [...atMost(most, 'continuityMost', 'Ω', by), ...atLeast(least, 'continuityLeast', 'Ω', by)],
+    ...lacking(expected),
+  };
+}
+
+/** What flows or resists anywhere: a reading of 0 is of a lead that hung in the air, or on nothing. */
+export const aboveZero = (name: string, least: number, unit: string): readonly ReadingLimit[] =>
+  atLeast(least, name, unit, 'a reading of nothing is no reading');
 
 /** What a limit lacks, where it is not known. */
 export const lacking = (limit: Known<number>): Pick<PlannedReading, 'limitGaps'> =>

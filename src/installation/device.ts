@@ -36,6 +36,8 @@ export interface ResidualDevice {
   readonly rating: Fact<Amperes>;
   /** Rated current I_n, A, where it limits what may flow. */
   readonly ratedCurrent?: Fact<Amperes>;
+  /** Whether its maker declares it protected against overload by the devices around it; nobody says so when absent. */
+  readonly overloadDeclared?: Fact<boolean>;
   /** General (instantaneous) or selective (S). */
   readonly delay?: Fact<'general' | 'selective'>;
   /** Set delay of an adjustable device, s. */
@@ -51,4 +53,6 @@ export interface ResidualDevice {
 export interface Switch {
   /** Rated current, A. */
   readonly rating: Fact<Amperes>;
+  /** Whether its maker declares it protected against overload by the devices around it; nobody says so when absent. */
+  readonly overloadDeclared?: Fact<boolean>;
 }

@@ -73,7 +73,7 @@ export interface ChargePoint {
   readonly setting: Fact<Amperes>;
   /** Smallest current that it can offer, A. */
   readonly minimum?: Amperes;
-  /** Whether a vehicle can be charged outdoors. */
+  /** Whether a vehicle that stands outdoors may be charged from it, wherever the point itself hangs. */
   readonly outdoors: Fact<boolean>;
   /** Charging mode of IEC 61851-1. */
   readonly mode: 2 | 3 | 4;

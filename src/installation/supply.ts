@@ -39,6 +39,8 @@ export interface Supply {
   readonly frequency: Hertz;
   /** External earth fault loop impedance Z_e, Ω. */
   readonly externalImpedance: Fact<Ohms>;
+  /** Whether the distributor confirms an external impedance above what is customary; nobody does when absent. */
+  readonly externalImpedanceConfirmed?: Fact<boolean>;
   /** Prospective fault current at the origin, A; the larger of line-to-neutral and line-to-earth, or of three phases. */
   readonly prospectiveCurrent: Fact<Amperes>;
   /** Service cut-out fuse of the network operator. */
@@ -51,19 +53,23 @@ export interface Supply {
   readonly metered?: Fact<boolean>;
   /** Meter tails, mm². */
   readonly tails?: Fact<SquareMillimetres>;
+  /** Whether the fuse ahead protects the tails against fault current, and the distributor lets it be relied on for that. */
+  readonly tailsFaultProtected?: Fact<boolean>;
   /** Earthing conductor, mm². */
   readonly earthingConductor?: Fact<SquareMillimetres>;
   /** How the earthing conductor is laid; it decides its smallest size where it is buried, and on TT. */
   readonly earthingConductorLaid?: Fact<EarthingConductorLaid>;
   /** Neutral conductor of the supply, mm², from which main bonding under PME is sized. */
   readonly supplyNeutral?: Fact<SquareMillimetres>;
+  /** Whether somebody looked for extraneous-conductive-parts and found none; an empty list of bonding conductors says nothing without it. */
+  readonly noExtraneousParts?: Fact<boolean>;
   /** Main protective bonding conductors, by what they bond. */
   readonly bonding?: readonly { readonly what: string; readonly area: Fact<SquareMillimetres> }[];
   /** Earth electrode, on a TT supply or beside another earth. */
   readonly electrode?: Electrode;
   /** Meter-point administration number. */
   readonly meterPoint?: Fact<string>;
-  /** Places where a combined neutral and earth is barred. */
+  /** Places where a combined neutral and earth is barred, or that ask for a specialist; not known when absent. */
   readonly specialLocation?: 'caravan-park' | 'marina' | 'construction-site' | 'filling-station' | 'none';
   /** Highest demand metered, A per line, with what it rests on. */
   readonly meteredDemand?: { readonly current: Fact<Amperes>; readonly about: string };

@@ -1,5 +1,5 @@
 import type { Fact } from '../core/index.js';
-import type { Amperes, Celsius, Ratio } from '../units/index.js';
+import type { Amperes, Celsius, Ratio, SquareMillimetres } from '../units/index.js';
 import type { Cable, Stretch } from './cable.js';
 import type { OvercurrentDevice, ResidualDevice, Switch } from './device.js';
 import type { ChargePoint, Line, Load } from './load.js';
@@ -21,6 +21,14 @@ export interface Board {
   readonly control?: { readonly name: string; readonly limit: Fact<Amperes>; readonly controls: readonly string[] };
   readonly spareWays?: Fact<number>;
   readonly surgeProtection?: Fact<boolean>;
+  /** Of a board behind a feeder: whether it stands in another building than the origin; not known when absent. */
+  readonly detached?: Fact<boolean>;
+  /** Whether that building has extraneous-conductive-parts; not known when absent. */
+  readonly extraneousParts?: Fact<boolean>;
+  /** Conductor that bonds them to the earth of the supply, mm²: the smallest on its way; not known when absent. */
+  readonly bonding?: Fact<SquareMillimetres>;
+  /** Whether every circuit that leaves it is listed; not known when absent, so that its demand and its spare ways stay open. */
+  readonly complete?: Fact<boolean>;
   /** What leaves it: feeders to other boards, circuits to loads and charge points. */
   readonly runs: readonly Run[];
 }

@@ -58,6 +58,7 @@ const residualShape = {
   type: must(fact(z.enum(['AC', 'A', 'F', 'B']))),
   rating: must(factField('residualOperatingCurrent')),
   ratedCurrent: may(factField('deviceRating')),
+  overloadDeclared: may(yes),
   delay: may(fact(z.enum(['general', 'selective']))),
   delayTime: may(factField('disconnectionTime')),
   opensAllLive: may(yes),
@@ -251,7 +252,7 @@ const run: z.ZodType<Run> = named(
 const boardShape = {
   kind: must(z.literal('board')),
   id: must(NAME),
-  mainSwitch: may(record({ rating: must(factField('deviceRating')) })),
+  mainSwitch: may(record({ rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),
@@ -260,6 +261,10 @@ const boardShape = {
   ),
   spareWays: may(fact(COUNT)),
   surgeProtection: may(yes),
+  detached: may(yes),
+  extraneousParts: may(yes),
+  bonding: may(factField('bondingArea')),
+  complete: may(yes),
   runs: must(z.array(run).max(200)),
 };
 export const board = record(boardShape) as unknown as z.ZodType<Board>;
@@ -288,12 +293,14 @@ export const supply = record({
   nominalVoltage: must(quantityField('nominalVoltage')),
   frequency: must(quantityField('frequency')),
   externalImpedance: must(factField('externalImpedance')),
+  externalImpedanceConfirmed: may(yes),
   prospectiveCurrent: must(factField('prospectiveCurrent')),
   cutOut: must(device),
   cutOutSound: may(yes),
   looped: must(yes),
   metered: may(yes),
   tails: may(factField('tailsArea')),
+  tailsFaultProtected: may(yes),
   earthingConductor: may(factField('earthingConductorArea')),
   earthingConductorLaid: may(
     fact(
@@ -308,6 +315,7 @@ export const supply = record({
     ),
   ),
   supplyNeutral: may(factField('supplyNeutralArea')),
+  noExtraneousParts: may(yes),
   bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
   electrode: may(electrode),
   meterPoint: may(fact(z.string().max(40))),

@@ -49,7 +49,8 @@ function withControlBelow(board: Board, runId: string, limit: Amperes, points: r
   };
 }
 
-const boardsOf = (board: Board): readonly Board[] => [
+/** A board and every board below it. */
+export const boardsOf = (board: Board): readonly Board[] => [
   board,
   ...board.runs.flatMap((r) => r.feeds.flatMap((o) => (o.kind === 'board' ? boardsOf(o) : []))),
 ];
@@ -61,6 +62,9 @@ const pointsBelow = (survey: Survey, runId: string): readonly string[] => {
     .filter((w) => pathTo(installation, w.run.id)?.feeders.some((f) => f.id === runId))
     .flatMap((w) => w.run.feeds.map((o) => o.id));
 };
+
+/** Whether fuse, main switch and tails carry the demand as it is wanted. */
+const carriesDemand = ({ limiter }: Adequacy): boolean => limiter.verdict === 'not-needed';
 
 const whole = (value: number) => Math.round(value * 10) / 10;
 
@@ -103,7 +107,7 @@ function withLimiter(
 function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly FeederDemand[]): OptionSurvey {
   const id = 'lower-setting';
   const title = 'A lower setting, without a limiter';
-  if (supply.overall.verdict === 'pass' && feeders.every((f) => feederAdvice(f) === 'carries'))
+  if (carriesDemand(supply) && feeders.every((f) => feederAdvice(f) === 'carries'))
     return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
   const wanted = pointsOf(survey);
   if (wanted.length > 1)
@@ -142,7 +146,7 @@ function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly Feeder
 function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
   const id = 'larger-supply-fuse';
   const title = 'As wanted, with a larger fuse of the network operator';
-  if (supply.overall.verdict === 'pass') return { id, title, discarded: 'the supply carries what is wanted' };
+  if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'larger-fuse' && c.fits);
   if (!change)
     return {
@@ -175,7 +179,7 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
       title,
       discarded: phases.state === 'known' ? 'the supply has three phases' : 'the phases of the supply are not known',
     };
-  if (supply.overall.verdict === 'pass') return { id, title, discarded: 'the supply carries what is wanted' };
+  if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'three-phase' && c.fits);
   if (!change)
     return { id, title, discarded: 'three phases alone would not carry it either, or the demand is not known' };

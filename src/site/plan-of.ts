@@ -15,6 +15,7 @@ import { pointPlan } from './point-plan.js';
 import { recalledCaution } from './recalled.js';
 import type { Survey } from './survey.js';
 import { unknownFacts } from './unknown-facts.js';
+import { waysResults } from './ways.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
 
 /** How options are ranked. */
@@ -152,7 +153,7 @@ function optionPlan(
   const sheet = recorder(`${survey.about.title}: ${option.title}`);
   const { code, demand, network, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
-  const supply = adequacyOf(demand, wantedIn, demandOptions(survey), sheet.part('Supply'));
+  const ofSupply = sheet.part('Supply');
   const notification = notificationOf(
     demand,
     network,
@@ -173,7 +174,10 @@ function optionPlan(
         ? outlet
         : undefined;
   const mounting = height ? mountingResults(options.mounting, { outlet: height }, sheet.part('Mounting')) : [];
+  const ways = code.ownWay ? waysResults(code.ownWay, survey, sheet.part('Ways for the new circuits')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
+  // main switch and tails count the devices of the new circuits, which are chosen by now
+  const supply = adequacyOf(demand, built, demandOptions(survey), ofSupply);
   const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,
@@ -186,6 +190,7 @@ function optionPlan(
     // whether one has to ask first is no matter of passing; an unsafe service is
     ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
     ...mounting,
+    ...ways,
     ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
     ...points.flatMap((p) => p.assessment.results),
   ];

@@ -74,13 +74,14 @@ function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevi
       type: arbitraryFact(pick('AC', 'A', 'F', 'B'), choices),
       rating: arbitraryFact(pick(30, 100, 300).map(milliamperes), choices),
       ratedCurrent: arbitraryFact(pick(40, 63, 80, 100).map(amperes), choices),
+      overloadDeclared: arbitraryFact(fc.boolean(), choices),
       delay: arbitraryFact(pick('general', 'selective'), choices),
       delayTime: arbitraryFact(pick(0.06, 0.3).map(seconds), choices),
       opensAllLive: arbitraryFact(fc.boolean(), choices),
       bidirectional: arbitraryFact(fc.boolean(), choices),
       pointsServed: pick(1, 2),
     },
-    ['ratedCurrent', 'delay', 'delayTime', 'opensAllLive', 'bidirectional', 'pointsServed'],
+    ['ratedCurrent', 'overloadDeclared', 'delay', 'delayTime', 'opensAllLive', 'bidirectional', 'pointsServed'],
   );
 }
 
@@ -272,13 +273,25 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
  */
 export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Supply> {
   const area = arbitraryFact(pick(4, 6, 10, 16, 25, 35).map(squareMillimetres), choices);
-  return some<Supply, 'tails' | 'earthingConductor' | 'supplyNeutral' | 'bonding' | 'electrode' | 'specialLocation'>(
+  return some<
+    Supply,
+    | 'externalImpedanceConfirmed'
+    | 'tails'
+    | 'tailsFaultProtected'
+    | 'earthingConductor'
+    | 'supplyNeutral'
+    | 'noExtraneousParts'
+    | 'bonding'
+    | 'electrode'
+    | 'specialLocation'
+  >(
     {
       system: arbitraryFact(pick('TN-S', 'TN-C-S', 'TN-C-S', 'TT', 'IT'), choices),
       phases: pick({ state: 'known', value: three ? 3 : 1 } as const),
       nominalVoltage: pick(230).map(volts),
       frequency: pick(50).map(hertz),
       externalImpedance: arbitraryFact(double(0.05, 100).map(ohms), choices),
+      externalImpedanceConfirmed: arbitraryFact(fc.boolean(), choices),
       prospectiveCurrent: arbitraryFact(double(200, 16_000).map(amperes), choices),
       cutOut: fc.record({
         kind: arbitraryFact(pick({ standard: 'BS 88-3' }, { standard: 'BS 1361' }), choices),
@@ -286,13 +299,25 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       }) as fc.Arbitrary<OvercurrentDevice>,
       looped: arbitraryFact(fc.boolean(), choices),
       tails: area,
+      tailsFaultProtected: arbitraryFact(fc.boolean(), choices),
       earthingConductor: area,
       supplyNeutral: area,
+      noExtraneousParts: arbitraryFact(fc.boolean(), choices),
       bonding: fc.array(fc.record({ what: pick('water', 'gas'), area }), { maxLength: 2 }),
       electrode: fc.record({ resistance: arbitraryFact(double(1, 500).map(ohms), choices) }),
       specialLocation: pick('caravan-park', 'filling-station', 'none'),
     } as never,
-    ['tails', 'earthingConductor', 'supplyNeutral', 'bonding', 'electrode', 'specialLocation'],
+    [
+      'externalImpedanceConfirmed',
+      'tails',
+      'tailsFaultProtected',
+      'earthingConductor',
+      'supplyNeutral',
+      'noExtraneousParts',
+      'bonding',
+      'electrode',
+      'specialLocation',
+    ],
   );
 }
 
@@ -312,17 +337,41 @@ export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<I
         residual: fc.option(arbitraryResidual(choices), { nil: undefined }),
         conditional: fc.option(arbitraryFact(pick(10_000, 16_000).map(amperes), choices), { nil: undefined }),
         surge: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
+        detached: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
+        extraneousParts: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
+        bonding: fc.option(arbitraryFact(pick(4, 10, 16).map(squareMillimetres), choices), { nil: undefined }),
+        complete: fc.option(arbitraryFact(fc.boolean(), choices), { nil: undefined }),
       })
-      .map(({ supply, run, feeder, residual, conditional, surge }): Installation => {
-        const extras = stated({
-          residual: residual && [residual],
-          conditionalRating: conditional,
-          surgeProtection: surge,
-        });
-        if (!feeder) return { supply, board: { kind: 'board', id: 'db', runs: [run], ...extras } };
-        const garage: Board = { kind: 'board', id: 'garage', runs: [run], ...extras };
-        const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };
-        return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
-      }),
+      .map(
+        ({
+          supply,
+          run,
+          feeder,
+          residual,
+          conditional,
+          surge,
+          detached,
+          extraneousParts,
+          bonding,
+          complete,
+        }): Installation => {
+          const extras = stated({
+            residual: residual && [residual],
+            conditionalRating: conditional,
+            surgeProtection: surge,
+            complete,
+          });
+          if (!feeder) return { supply, board: { kind: 'board', id: 'db', runs: [run], ...extras } };
+          const garage: Board = {
+            kind: 'board',
+            id: 'garage',
+            runs: [run],
+            ...extras,
+            ...stated({ detached, extraneousParts, bonding }),
+          };
+          const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };
+          return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
+        },
+      ),
   );
 }

@@ -10,7 +10,17 @@ import {
   type NetworkRules,
   notificationOf,
 } from '../../src/demand/index.js';
-import { amperes, comparison, formula, known, recorder, type Source, statement, writeSheet } from '../../src/index.js';
+import {
+  alternatives,
+  amperes,
+  comparison,
+  formula,
+  known,
+  recorder,
+  type Source,
+  statement,
+  writeSheet,
+} from '../../src/index.js';
 import { verifySheet } from '../../src/verify/index.js';
 import { circuit, load, point, premises } from './premises.js';
 
@@ -55,6 +65,18 @@ const largestLoad: DemandMethod = {
     return sheet.gather('largest', 'connectedCurrent', 'existingDemand', parts);
   },
 };
+const overload = <const L extends 'mainSwitchRating' | 'residualRatedCurrent' | 'tailsCapacity'>(
+  of: string,
+  value: L,
+) => {
+  const own = { kind: 'at-least', value, weight: 'rule', source } as const;
+  return {
+    protected: alternatives({ id: `invented-${of}`, title: `${of} protected`, weight: 'rule', source }),
+    ahead: comparison({ ...own, id: `invented-${of}-ahead`, title: `${of} behind`, limit: 'aheadRating' }),
+    below: comparison({ ...own, id: `invented-${of}-below`, title: `${of} ahead of`, limit: 'servedRating' }),
+    declared: statement({ id: `invented-${of}-declared`, title: `${of} declared`, weight: 'rule', source }),
+  };
+};
 const rules: DemandRules = {
   methods: [largestLoad],
   governing: { title: 'the largest load of a home', methods: [largestLoad] },
@@ -63,7 +85,9 @@ const rules: DemandRules = {
   supply: {
     cutOut: comparison({ ...atMost, id: 'invented-fuse', title: 'within the fuse', limit: 'cutOutRating' }),
     mainSwitch: comparison({ ...atMost, id: 'invented-switch', title: 'within the switch', limit: 'mainSwitchRating' }),
-    tails: comparison({ ...atMost, id: 'invented-tails', title: 'within the tails', limit: 'tailsCapacity' }),
+    mainSwitchOverload: overload('switch-overload', 'mainSwitchRating'),
+    residualOverload: overload('residual', 'residualRatedCurrent'),
+    tails: overload('tails', 'tailsCapacity'),
     ownService: statement({ id: 'invented-service', title: 'a service of its own', weight: 'rule', source }),
     tailsCapacity: (_supply, _phases, sheet) => sheet.given('tailsCapacity', amperes(50), 'whatever their size'),
     services: (phases) => (phases === 1 ? [amperes(40), amperes(45)] : [amperes(25), amperes(32)]),
@@ -116,13 +140,15 @@ describe('rules of an invented country', () => {
     const fits = adequacyOf(rules, house(24, 10), { premises: 'dwelling' }, sheet);
     expect(fits.overall.verdict).toBe('pass');
     expect(new Set(fits.results.map((r) => r.source.document))).toEqual(new Set(['Invented Code']));
-    const { cutOut, mainSwitch, tails, ownService } = rules.supply;
-    const own = [withPoints, withControl, cutOut, mainSwitch, tails, ownService];
+    const { cutOut, mainSwitch, mainSwitchOverload, tails, ownService } = rules.supply;
+    const overloads = [mainSwitchOverload, tails].flatMap((o) => Object.values(o));
+    const own = [withPoints, withControl, cutOut, mainSwitch, ownService, ...overloads];
     expect(verifySheet(writeSheet(sheet), own).problems).toEqual([]);
     const above = adequacyOf(rules, house(25, 10), { premises: 'dwelling' });
     expect(above.results.map((r) => [r.check, r.verdict])).toEqual([
       ['invented-fuse', 'fail'],
       ['invented-switch', 'pass'],
+      ['invented-switch-overload', 'pass'],
       ['invented-tails', 'pass'],
       ['invented-service', 'pass'],
     ]);
@@ -131,7 +157,13 @@ describe('rules of an invented country', () => {
       ['three-phase', 25, true],
       ['three-phase', 32, true],
     ]);
-    expect(adequacyOf(rules, house(35), { premises: 'dwelling' }).results[2]).toMatchObject({ verdict: 'fail' });
+    // tails of 50 A behind a fuse of 63 A, ahead of 32 A and 32 A
+    const large = { kind: known({ standard: 'BS 88-3' }), rating: known(amperes(63)) } as const;
+    const tailed = premises([{ purpose: 'other', current: 10 }], [point('ev', 16)], { cutOut: large });
+    expect(adequacyOf(rules, tailed, { premises: 'dwelling' }).results[3]).toMatchObject({
+      check: 'invented-tails',
+      verdict: 'fail',
+    });
   });
 
   it('its formula counts under a load control', () => {
@@ -142,7 +174,12 @@ describe('rules of an invented country', () => {
   });
 
   it('a feeder is judged by its main switch', () => {
-    const below = { kind: 'board', id: 'annexe', mainSwitch: { rating: known(amperes(20)) } } as const;
+    const below = {
+      kind: 'board',
+      id: 'annexe',
+      complete: known(true),
+      mainSwitch: { rating: known(amperes(20)) },
+    } as const;
     const at = (current: number) => {
       const runs = [circuit('c1', load('heater', { purpose: 'other', current }), ['L1'])];
       const { board, supply } = house(5);

@@ -111,7 +111,14 @@ export function premises(
   ];
   return {
     supply: supply(change),
-    board: { kind: 'board', id: 'db', mainSwitch: { rating: known(amperes(100)) }, runs, ...board },
+    board: {
+      kind: 'board',
+      id: 'db',
+      mainSwitch: { rating: known(amperes(100)) },
+      complete: known(true),
+      runs,
+      ...board,
+    },
   };
 }
 

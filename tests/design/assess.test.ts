@@ -27,7 +27,7 @@ describe('assess', () => {
     const loud = assess(smallCode, installation, 'ev', {}, sheet);
     expect(loud).toEqual(quiet);
     expect(quiet.overall.verdict).toBe('pass');
-    expect(quiet.aspects).toHaveLength(13);
+    expect(quiet.aspects).toHaveLength(15);
     // 7.3 mV/A/m, 32 A, 20 m: 4.672 V of 230 V
     expect(find(quiet, 'voltage-drop')?.value?.value).toBeCloseTo(4.672 / 230, 12);
     expect(JSON.parse(JSON.stringify(quiet))).toEqual(quiet);

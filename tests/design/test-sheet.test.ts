@@ -65,7 +65,9 @@ describe('test sheet', () => {
     expect(verdicts(0.5)).toEqual([
       'reading-loop-at-most pass',
       'reading-loop-rule-of-thumb pass',
+      'reading-loop-at-least pass',
       'reading-loop-point-at-most pass',
+      'reading-loop-point-at-least pass',
     ]);
     expect(verdicts(80)).toContain('reading-loop-at-most fail');
     expect(reading(sheet, 'loop').what).toContain('own protective conductor');

@@ -1,7 +1,10 @@
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import type { AssessmentOptions, WiringCode } from '../../src/codes/wiring-code.js';
 import type { Verdict } from '../../src/core/index.js';
+import { adequacyOf, type DemandOptions } from '../../src/demand/index.js';
 import { assess, type CheckResult, type Installation } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
+import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
 /** What an installation is told: what all of it amounts to, and the results behind that. */
@@ -84,3 +87,18 @@ export const surveyed = (
   run: string,
   options: AssessmentOptions = {},
 ): Told => assessed(code, readSurvey(changedSurvey(name, changes)).installation, run, options);
+
+/** What a supply is told of the demand that is put on it. */
+export const supplied = (installation: Installation, options: DemandOptions = { premises: 'dwelling' }): Told => {
+  const { overall, results } = adequacyOf(bs7671Demand, installation, options);
+  return { verdict: overall.verdict, results };
+};
+
+/** What a changed survey is told as a whole: by the best of the plans for it. */
+export function planned(name: string, changes: readonly Change[] = []): Told {
+  const plan = planInBritain(readSurvey(changedSurvey(name, changes)), { sheets: 'none', lengths: false });
+  const [best] = plan.options;
+  if (!best) throw new Error(`${name} has no plan`);
+  const { verdict, failed, undetermined, advice } = best.overall;
+  return { verdict, results: [...failed, ...undetermined, ...advice] };
+}

@@ -31,6 +31,7 @@ export const supply = (change: Partial<Supply> = {}): Supply => ({
   tails: known(squareMillimetres(25)),
   earthingConductor: known(squareMillimetres(16)),
   supplyNeutral: known(squareMillimetres(25)),
+  specialLocation: 'none',
   ...change,
 });
 
@@ -92,7 +93,7 @@ export const house = (
   board: Partial<Board> = {},
 ): Installation => ({
   supply: supply(change),
-  board: { kind: 'board', id: 'db', runs, ...board },
+  board: { kind: 'board', id: 'db', complete: known(true), runs, ...board },
 });
 
 /** The case of one run of an installation. */

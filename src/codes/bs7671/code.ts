@@ -10,6 +10,7 @@ import { capacityTableOf } from './cable-tables.js';
 import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { editionGap, editionInForce, editions, standingOf } from './editions.js';
+import { wayOfItsOwn } from './own-way.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
@@ -57,6 +58,7 @@ export function bs7671(edition: string): WiringCode {
     figures: circuitFigures,
     runFigures,
     remedies: (circuit, figures) => (gap ? missing(gap) : remediesOf(circuit, figures, 0.95)),
+    ownWay: wayOfItsOwn,
     tests: gap ? { notEntered: gap } : testPlan(entered as TestEdition),
     earthingOptions: earthingOptionsBy(calculator),
   };

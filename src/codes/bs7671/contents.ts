@@ -20,6 +20,9 @@ import {
 import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
+import { originFacts } from './groups/origin-facts.js';
+import { outbuildingScope, outbuildings } from './groups/outbuildings.js';
+import { placement } from './groups/placement.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { residualCurrent } from './groups/residual-current.js';
 import { surgeProtection } from './groups/surge-protection.js';
@@ -30,6 +33,7 @@ import { voltageDrop } from './groups/voltage-drop.js';
 export const bs7671Contents = () => {
   const facts = sharedFacts();
   const way = conductors();
+  const origin = originFacts();
   const rating = coordination();
   const breaking = breakingCapacity();
   const drop = voltageDrop();
@@ -48,13 +52,22 @@ export const bs7671Contents = () => {
     'electrical-separation': separationForOneVehicle(),
   });
   const earth = earthingAndBonding();
+  const others = outbuildings();
+  const placed = placement();
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
-    scopes: { ...circuitScopes, ...residualScopes, fuses: fuseScope, earthingSizes: earthingSizeScope },
+    scopes: {
+      ...circuitScopes,
+      ...residualScopes,
+      fuses: fuseScope,
+      earthingSizes: earthingSizeScope,
+      outbuildings: outbuildingScope,
+    },
     figures: {
       circuit: together(
         facts.circuit,
+        origin.circuit,
         rating.circuit,
         drop.circuit,
         fault.circuit,
@@ -66,10 +79,11 @@ export const bs7671Contents = () => {
         size.circuit,
         points.circuit,
         earth.circuit,
+        placed.circuit,
         surge.circuit,
         arc.circuit,
       ),
-      sections: together(facts.sections, rating.sections, residual.sections),
+      sections: together(facts.sections, rating.sections, residual.sections, placed.sections),
       runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,
       rates: drop.rates,
@@ -86,6 +100,7 @@ export const bs7671Contents = () => {
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
+      outbuildings: others.outbuildings,
       residualUpstream: together(fault.residualUpstream, residual.residualUpstream),
       additional: residual.additional,
       protecting: residual.protecting,
@@ -99,6 +114,7 @@ export const bs7671Contents = () => {
       faults: together(withstand.faults, protective.faults),
     },
     checks: {
+      'origin-facts': origin.checks,
       coordination: rating.checks,
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
@@ -108,8 +124,9 @@ export const bs7671Contents = () => {
       'breaking-capacity': breaking.checks,
       'terminal-temperature': terminal.checks,
       'minimum-size': size.checks,
+      placement: placed.checks,
       'charge-point-earthing': earthed.checks,
-      'earthing-and-bonding': earth.checks,
+      'earthing-and-bonding': [...earth.checks, ...others.checks],
       'surge-protection': surge.checks,
       'arc-detection': arc.checks,
     },

@@ -32,7 +32,25 @@ export * from './earthing-checks.js';
 export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
+export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
+export { outbuildingBonded } from './groups/outbuildings.js';
+export { cableForGround, cableForSun, depthInGround } from './groups/placement.js';
 export { surgeProtected } from './groups/surge-protection.js';
+export {
+  mainSwitchAboveDevices,
+  mainSwitchBehindDevice,
+  mainSwitchDeclared,
+  mainSwitchProtected,
+  originResidualAboveDevices,
+  originResidualBehindDevice,
+  originResidualDeclared,
+  originResidualProtected,
+  tailsAboveDevices,
+  tailsBehindFuse,
+  tailsFaultProtected,
+  tailsProtected,
+} from './overload-checks.js';
+export * from './own-way.js';
 export * from './residual-checks.js';
 export * from './tables/index.js';
 export * from './withstand-checks.js';

@@ -5,8 +5,9 @@ import { oneLineRule } from '../../guidance/on-site-guide/one-line-rule.js';
 import type { Supply } from '../../installation/index.js';
 import { meterTails } from '../../networks/gb-network/meter-tails.js';
 import { servicesOf } from '../../networks/gb-network/service-fuses.js';
-import { demandWithinTails, serviceOfItsOwn } from '../../networks/gb-network/supply-checks.js';
+import { serviceOfItsOwn } from '../../networks/gb-network/supply-checks.js';
 import type { Amperes } from '../../units/index.js';
+import { mainSwitchOverload, residualOverload, tailsOverload } from './overload-checks.js';
 import { table4D1A } from './tables/4d1a.js';
 
 const assessment: Source = {
@@ -29,7 +30,7 @@ export const demandWithinCutOut = /* @__PURE__ */ comparison({
   worse: { demand: 'up', cutOutRating: 'down' },
 });
 
-/** The demand on a line is within the rating of the main switch. BS 7671, 536.4.202. */
+/** The demand on a line is within the rating of the main switch. BS 7671, 512.1.2. */
 export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
   id: 'demand-within-main-switch',
   title: 'Maximum demand is at most the rated current of the main switch',
@@ -37,7 +38,7 @@ export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
   value: 'demand',
   limit: 'mainSwitchRating',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4.202', provenance: 'memory' },
+  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '512.1.2', provenance: 'memory' },
   worse: { demand: 'up', mainSwitchRating: 'down' },
 });
 
@@ -108,7 +109,9 @@ export const bs7671Demand: DemandRules = {
   supply: {
     cutOut: demandWithinCutOut,
     mainSwitch: demandWithinMainSwitch,
-    tails: demandWithinTails,
+    mainSwitchOverload,
+    residualOverload,
+    tails: tailsOverload,
     ownService: serviceOfItsOwn,
     tailsCapacity,
     services: servicesOf,

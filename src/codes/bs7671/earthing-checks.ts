@@ -33,6 +33,23 @@ export const combinedEarthAllowed = /* @__PURE__ */ statement({
   },
 });
 
+/**
+ * A place for which rules are entered: a filling station, indoors or outdoors, is designed by a specialist. Guidance for
+ * filling stations, hazard zones, earths of separate supplies, emergency switch.
+ */
+export const placeCovered = /* @__PURE__ */ statement({
+  weight: 'rule',
+  caution: shockCaution,
+  id: 'charge-point-place',
+  title: 'The place of the charge point is one that the rules entered here cover',
+  source: {
+    document: 'guidance for filling stations',
+    clause: 'hazard zones, earths of separate supplies, emergency switch',
+    provenance: 'memory',
+    note: 'no clause of BS 7671; the guidance was not seen',
+  },
+});
+
 /** Every declared state of load is balanced well enough. BS 7671, 722.411.4.1 (i). */
 export const balancedKeepsLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
@@ -75,6 +92,15 @@ export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
   limit: 'electrodeLimit',
   source: /* @__PURE__ */ clause('722.411.4.1 (ii), Annex A722', 'one-source', 'equation recalled'),
   worse: { electrodeResistance: 'up' },
+});
+
+/** There is an electrode at all. BS 7671, 722.411.4.1 (ii). */
+export const electrodeThere = /* @__PURE__ */ statement({
+  weight: 'rule',
+  caution: shockCaution,
+  id: 'lost-pen-electrode-there',
+  title: 'An electrode is connected to the main earthing terminal',
+  source: /* @__PURE__ */ clause('722.411.4.1 (ii)'),
 });
 
 /** The electrode against a charger that holds its current. */

@@ -3,6 +3,7 @@ import { type Fact, isMissing, type Known } from '../../core/index.js';
 import {
   type Cable,
   type ChargePoint,
+  type Line,
   type OvercurrentDevice,
   type ResidualDevice,
   type Run,
@@ -129,7 +130,15 @@ export interface PointPlace {
 /** A state of load that a charge point can meet: one that is declared, or the point running alone. */
 export interface LoadStatePlace extends PointPlace {
   readonly declared?: LoadState;
+  /** Lines on which the vehicle charges, where they are not all lines of the point. */
+  readonly vehicle?: readonly Line[];
 }
+
+/** Lines of a vehicle that uses some of the lines of a point only: a single-phase vehicle, or one on two lines. */
+const partVehicles = ({ lines }: ChargePoint): readonly (readonly Line[])[] =>
+  lines.length === 1
+    ? []
+    : [...lines.map((line) => [line]), ...(lines.length === 3 ? lines.map((l) => lines.filter((x) => x !== l)) : [])];
 
 /** The states of load that are declared and in which anything runs. */
 export const declaredStates = ({ circuit }: PointPlace): readonly LoadState[] =>
@@ -263,9 +272,13 @@ export const circuitScopes = {
     things: (place: PointPlace): readonly LoadStatePlace[] => {
       const declared = declaredStates(place).map((state) => ({ ...place, declared: state }));
       const never = place.circuit.options.pointNeverAlone !== undefined && declared.length > 0;
-      return never ? declared : [place, ...declared];
+      const whole: readonly LoadStatePlace[] = never ? declared : [place, ...declared];
+      // whoever drives in decides how many lines are loaded
+      const vehicles = partVehicles(place.point);
+      return whole.flatMap((state) => [state, ...vehicles.map((vehicle) => ({ ...state, vehicle }))]);
     },
-    title: ({ declared }: LoadStatePlace) => `State of load: ${declared?.name ?? 'the point alone'}`,
+    title: ({ declared, vehicle }: LoadStatePlace) =>
+      `State of load: ${declared?.name ?? 'the point alone'}${vehicle ? `, the vehicle on ${vehicle.join(' and ')} alone` : ''}`,
   },
   bonds: {
     within: 'circuit',

@@ -146,6 +146,8 @@ export const faultTerms = {
   },
   /** Loop impedance as measured Z_m, Ω, 0 and up. */
   measuredImpedance: { symbol: 'Z_m', unit: 'Ω', least: 0, words: 'loop impedance as measured' },
+  /** Smallest loop impedance that can be read Z_m,min, Ω, 0 and up. */
+  measuredLeast: { symbol: 'Z_m,min', unit: 'Ω', least: 0, words: 'smallest loop impedance that can be read' },
   /** Largest loop impedance that may be read Z_m,max, Ω, above 0. */
   measuredLimit: { symbol: 'Z_m,max', unit: 'Ω', above: 0, words: 'largest loop impedance that may be read' },
   /** Conductors in parallel per line n_par, 1, 1 and up. */
@@ -415,6 +417,10 @@ export const faultTerms = {
   },
   /** Resistance expected at the test R_exp, Ω, 0 and up. */
   continuityExpected: { symbol: 'R_exp', unit: 'Ω', least: 0, words: 'resistance expected at the test' },
+  /** Smallest resistance that passes at the test R_exp,min, Ω, 0 and up. */
+  continuityLeast: { symbol: 'R_exp,min', unit: 'Ω', least: 0, words: 'smallest resistance that passes at the test' },
+  /** Largest resistance that passes at the test R_exp,max, Ω, 0 and up. */
+  continuityMost: { symbol: 'R_exp,max', unit: 'Ω', least: 0, words: 'largest resistance that passes at the test' },
   /** Difference of two readings on a ring Δr, Ω, 0 and up. */
   ringDifference: { symbol: 'Δr', unit: 'Ω', least: 0, words: 'difference of two readings on a ring' },
   /** Longest break time of a residual current device at the test t_Δ,max, s, above 0. */

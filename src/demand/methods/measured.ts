@@ -24,6 +24,7 @@ export const halfHourReadings: DemandMethod = {
     'Half-hour means hide short peaks; the margin and the season are the user’s. Power factor 1. Loads that are yet to be connected come on top in full, and so do all charge points, those too that the meter may have seen.',
   countBands: false,
   divisible: false,
+  metered: true,
   applies: (c, { readings }) => {
     if (!readings) return notApplicable('no half-hour readings were handed over');
     checkReadings(readings);
@@ -65,6 +66,7 @@ export const meteredPeak: DemandMethod = {
     'What the peak rests on is the survey’s, the margin the user’s; the peak counts on every line. Loads that are yet to be connected come on top in full, and so do all charge points, those too that the meter may have seen.',
   countBands: false,
   divisible: false,
+  metered: true,
   applies: (c, { meteredMargin }) => {
     if (!c.installation.supply.meteredDemand) return notApplicable('the survey states no metered peak');
     if (meteredMargin !== undefined) return applicable;

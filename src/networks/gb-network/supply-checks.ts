@@ -1,16 +1,4 @@
-import { comparison, statement } from '../../core/index.js';
-
-/** The demand on a line is within what the meter tails carry. */
-export const demandWithinTails = /* @__PURE__ */ comparison({
-  id: 'demand-within-tails',
-  title: 'Maximum demand is at most what the meter tails carry',
-  kind: 'at-most',
-  value: 'demand',
-  limit: 'tailsCapacity',
-  weight: 'rule',
-  source: { document: 'requirements of distributors', clause: 'meter tails', provenance: 'common-practice' },
-  worse: { demand: 'up', tailsCapacity: 'down' },
-});
+import { statement } from '../../core/index.js';
 
 /** The service feeds this installation alone. ENA process for charge points and heat pumps, looped supplies. */
 export const serviceOfItsOwn = /* @__PURE__ */ statement({

@@ -17,7 +17,7 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { verifySheet } from '../../../src/verify/index.js';
-import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house, load } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
 const three: Partial<Supply> = { phases: known(3) };
@@ -25,10 +25,12 @@ const state = (a: number, b: number, c: number): LoadState => ({
   name: `${a}/${b}/${c} A`,
   currents: [amperes(a), amperes(b), amperes(c)],
 });
+// balance asks for loads other than charge points
+const other = circuit({ id: 'other', feeds: [load(10)] });
 // the edition that has all seven arrangements
 const a1 = bs7671('2018+A1:2020');
 const caseWith = (p: Partial<ChargePoint>, s: Partial<Supply>, o: AssessmentOptions = {}, run: Partial<Run> = {}) =>
-  caseOf(house([circuit({ feeds: [{ ...chargePoint, ...p }], ...run })], s), 'ev', o);
+  caseOf(house([circuit({ feeds: [{ ...chargePoint, ...p }], ...run }), other], s), 'ev', o);
 const options = (
   s: Partial<Supply>,
   p: Partial<ChargePoint> = {},
@@ -77,12 +79,23 @@ describe('which arrangements remain', () => {
     expect(uneven['balanced-three-phase']?.figures[0]?.value).toBeCloseTo(84.333333, 5);
   });
 
-  test('a three-phase point runs alone in balance, yet the other states have to be declared', () => {
+  test('a three-phase point is judged by the vehicle that uses one of its lines, or two', () => {
     const point = { lines: ['L1', 'L2', 'L3'] as const };
-    expect(options(three, point)['balanced-three-phase']?.possible).toBe('not-determined');
-    const o = options(three, point, { loadStates: [state(80, 70, 70)] });
-    expect(o['balanced-three-phase']?.possible).toBe('pass');
-    expect(o['low-electrode']?.possible).toBe('pass');
+    // alone on one line it leaves the neutral with nothing against it
+    expect(options(three, point)['balanced-three-phase']?.possible).toBe('fail');
+    const states = { loadStates: [state(80, 70, 70)] };
+    expect(options(three, point, states)['balanced-three-phase']?.possible).toBe('fail');
+    const tied = { ...states, pointNeverAlone: 'contactor that opens without the other load' };
+    // 80, 38 and 38 A: 42 A of 156 A; 253 V × 42/156 = 68.1 V
+    const kept = options(three, point, tied)['balanced-three-phase'];
+    expect(kept?.possible).toBe('pass');
+    expect(kept?.figures[0]?.value).toBeCloseTo((253 * 42) / 156, 6);
+    const low = { loadStates: [state(70, 60, 60)], pointNeverAlone: 'contactor' };
+    expect(options(three, point, low)['balanced-three-phase']?.possible).toBe('fail');
+    // within the limit without an electrode, but (ii) is an arrangement by an electrode
+    expect(options(three, point, tied)['low-electrode']?.possible).toBe('not-determined');
+    const rod = { ...three, electrode: { resistance: known(ohms(5)) } };
+    expect(options(rod, point, tied)['low-electrode']?.possible).toBe('pass');
   });
 
   test('an electrode that passes the published equation but not a held current or power says so', () => {

@@ -30,7 +30,9 @@ test('without PME: half the earthing conductor that is required, 6 to 25 mm²', 
 });
 test('what is not known is asked for', () => {
   expect(judge({ supplyNeutral: unknown() }).map((r) => r[1])).toEqual(['not-determined', 'not-determined']);
-  expect(judge({ bonding: [] })[1]?.[1]).toBe('not-required');
+  // an empty list is none only where somebody says so
+  expect(judge({ bonding: [] })[1]?.[1]).toBe('not-determined');
+  expect(judge({ bonding: [], noExtraneousParts: known(true) })[1]?.[1]).toBe('not-required');
   expect(judge({ system: known('TT' as const), bonding: water(10) })[0]?.[1]).toBe('not-determined');
 });
 
@@ -42,6 +44,7 @@ test('on TT the way in which the earthing conductor is laid decides, BS 7671 542
       earthingConductor: known(mm2(area)),
       earthingConductorLaid: known(laid),
       bonding: [],
+      noExtraneousParts: known(true),
     })[0];
   expect(on('buried', 16)).toEqual(['earthing-conductor', 'fail', 25]);
   expect(on('buried', 25)).toEqual(['earthing-conductor', 'pass', 25]);

@@ -3,7 +3,7 @@ import { datesOf, editionGap, editionInForce, editions, standingOf } from '../..
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { Aspect, AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import { amperes, type ChargePoint, type Installation, known, ohms, type Supply, unknown } from '../../../src/index.js';
-import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house, load } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
 const entered = ['2018', '2018+A1:2020', '2018+A2:2022', '2018+A3:2024'] as const;
@@ -20,7 +20,7 @@ const byEdition = (group: Aspect, installation: Installation, options: Assessmen
   ) as unknown as Record<Entered, readonly string[]>;
 /** A house whose charge point outdoors is on a PME supply. */
 const outdoors = (point: Partial<ChargePoint>, supply: Partial<Supply> = {}) =>
-  house([circuit({ feeds: [{ ...chargePoint, ...point }] })], supply);
+  house([circuit({ feeds: [{ ...chargePoint, ...point }] }), circuit({ id: 'other', feeds: [load(10)] })], supply);
 
 describe('editions of BS 7671', () => {
   test('A2 and A3 end on the day on which A4 has to be followed', () => {
@@ -87,7 +87,11 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
 
   // A2:2022 deleted (i): two persons on a forum of the institution that publishes the standard; its wording under A1 in two texts
   const balanced = { earthing: 'balanced-three-phase', lines: ['L1', 'L2', 'L3'] } as const;
-  const options = { loadStates: [{ name: 'evening', currents: [80, 70, 70].map(amperes) as never }] };
+  const options = {
+    loadStates: [{ name: 'evening', currents: [80, 70, 70].map(amperes) as never }],
+    // a vehicle alone on one line is balanced against nothing
+    pointNeverAlone: 'contactor that opens without the other load',
+  };
   test('a balanced three-phase load is an arrangement up to A1, and none since A2', () => {
     const found = byEdition('charge-point-earthing', outdoors(balanced, { phases: known(3) }), options);
     for (const edition of ['2018', '2018+A1:2020'] as const)

@@ -11,7 +11,8 @@ import {
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { isMissing, type Known, missing, overall, unknown } from '../../../core/index.js';
+import { type Gap, isMissing, type Known, missing, overall, unknown } from '../../../core/index.js';
+import { outletsBelow } from '../../../installation/index.js';
 import {
   arithmeticSum,
   lostPenElectrodeLimit,
@@ -21,7 +22,8 @@ import {
   windowMarginOf,
 } from '../../../physics/index.js';
 import { amperes, ohms, ratio } from '../../../units/index.js';
-import { declaredStates, ofCircuit, ofLoadState, ofPoint } from '../../iec-family/places.js';
+import { declaredStates, type LoadStatePlace, ofCircuit, ofLoadState, ofPoint } from '../../iec-family/places.js';
+import type { LoadState } from '../../wiring-code.js';
 import { lowestSupplyVoltage } from '../earthing-checks.js';
 import { lostPenLimits } from '../tables/722-touch-voltage.js';
 import { lineNeutralWindow } from '../tables/722-window.js';
@@ -34,22 +36,50 @@ const barredPlaces = {
   none: '',
 } as const;
 
-/** Current of a line: as declared; of the point alone its setting on the lines that it is on, a single phase being one. */
+const nothing = [0, 0, 0] as unknown as LoadState['currents'];
+const lineNames = ['L1', 'L2', 'L3'] as const;
+
+/** Whether the point draws its current from a line in a state of load. */
+const pointOn = ({ point, vehicle }: LoadStatePlace, k: 0 | 1 | 2): boolean =>
+  (vehicle ?? point.lines).includes(lineNames[k]);
+
+/**
+ * Current of a line: as declared, without the point where its vehicle leaves the line alone; of the point alone its setting
+ * on the lines that the vehicle is on, a single phase being one.
+ */
 const lineCurrent = (k: 0 | 1 | 2) =>
   choose(
-    ofLoadState(({ declared }) => (declared ? 'declared' : 'alone') as 'declared' | 'alone'),
+    ofLoadState((state): 'declared' | 'declared, less the point' | 'alone' => {
+      if (!state.declared) return 'alone';
+      return state.point.lines.includes(lineNames[k]) && !pointOn(state, k) ? 'declared, less the point' : 'declared';
+    }),
     {
       declared: ofLoadState(({ declared }) => amperes(declared?.currents[k] ?? 0), { by: 'declared state of load' }),
+      'declared, less the point': derive(
+        ['stateCurrents', 'chargeCurrent'],
+        ({ stateCurrents, chargeCurrent }) => amperes(Math.max(0, stateCurrents[k] - chargeCurrent)),
+        { direction: { chargeCurrent: -1 }, by: 'declared state of load, the vehicle not on this line' },
+      ),
       alone: choose('loadPhases', {
         1: k === 0 ? same('chargeCurrent') : set(amperes(0)),
         3: when(
-          ofLoadState(({ point }) => point.lines.includes((['L1', 'L2', 'L3'] as const)[k])),
+          ofLoadState((state) => pointOn(state, k)),
           same('chargeCurrent'),
           set(amperes(0)),
         ),
       }),
     },
   );
+
+const placeNotStated = /* @__PURE__ */ unknown(
+  'say whether it is a caravan park, a marina, a construction site, a filling station, or none of them',
+);
+const filling: Gap = {
+  kind: 'fact',
+  fact: 'design of the charge point for a filling station',
+  obtain:
+    'a specialist in filling stations: hazard zones, earths that are joined, the emergency switch; no rule for it is entered here',
+};
 
 /** Whether the clause asks for an arrangement. */
 const needed = () => weigh(['arrangementNeeded'], ({ arrangementNeeded }) => arrangementNeeded === true);
@@ -61,10 +91,22 @@ export const chargePointEarthing = () => ({
     supplyPhases: ofCircuit((circuit) => circuit.installation.supply.phases, { called: 'phases of the supply' }),
     // on an unknown number of phases the single phase is the harder case
     loadPhases: orElse('supplyPhases', set(1)),
-    combinedEarthAllowed: ofCircuit((circuit) => (circuit.installation.supply.specialLocation ?? 'none') === 'none'),
-    combinedEarthBarred: ofCircuit(
-      (circuit) =>
-        `the earth of a PME supply is barred in ${barredPlaces[circuit.installation.supply.specialLocation ?? 'none']}, whatever device is added`,
+    otherLoads: ofCircuit(({ installation: { board } }): Known<boolean> => {
+      if (outletsBelow(board).some((o) => o.kind === 'load' && o.purpose !== 'generation')) return true;
+      if (board.complete?.state === 'known' && board.complete.value) return false;
+      return missing({ kind: 'fact', fact: `circuits of ${board.id}`, obtain: 'list every circuit that leaves it' });
+    }),
+    specialLocation: ofCircuit(({ installation: { supply } }) => supply.specialLocation ?? placeNotStated, {
+      called: 'place of the installation',
+    }),
+    combinedEarthAllowed: derive(['specialLocation'], ({ specialLocation }) => specialLocation === 'none'),
+    combinedEarthBarred: derive(
+      ['specialLocation'],
+      ({ specialLocation }) =>
+        `the earth of a PME supply is barred in ${barredPlaces[specialLocation]}, whatever device is added`,
+    ),
+    placeCovered: derive(['specialLocation'], ({ specialLocation }) =>
+      specialLocation === 'filling-station' ? missing(filling) : true,
     ),
     electrodeResistance: ofCircuit(
       (circuit) =>
@@ -200,6 +242,7 @@ export const chargePointEarthing = () => ({
     ),
   },
   loadStates: {
+    stateCurrents: ofLoadState(({ declared }) => declared?.currents ?? nothing),
     lineCurrent1: lineCurrent(0),
     lineCurrent2: lineCurrent(1),
     lineCurrent3: lineCurrent(2),

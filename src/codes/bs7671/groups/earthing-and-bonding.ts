@@ -105,8 +105,17 @@ export const earthingAndBonding = () => ({
       by(halfOfEarthingConductor, '544.1.1', { minimumEarthingArea: byTails() }),
     ),
     bonding: ofCircuit(
-      (c) =>
-        c.installation.supply.bonding ?? unknown('find every extraneous-conductive-part and its bonding conductor'),
+      ({ installation: { supply } }) => {
+        const { bonding, noExtraneousParts: none } = supply;
+        const looked = none?.state === 'known' && none.value;
+        return bonding && (bonding.length > 0 || looked)
+          ? bonding
+          : looked
+            ? []
+            : unknown(
+                'find every extraneous-conductive-part and its bonding conductor, or say who found that there is none',
+              );
+      },
       { called: 'main protective bonding conductors' },
     ),
     bondsFound: weigh(['system', 'bonding'], ({ system, bonding }) =>

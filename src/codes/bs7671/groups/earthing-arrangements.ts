@@ -108,10 +108,16 @@ export const balancedThreePhase = () =>
     onSupplyEarth([
       holds(
         c.threePhaseInstallation,
-        derive(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 3),
-        weigh(['supplyPhases'], ({ supplyPhases }) =>
-          supplyPhases === 1 ? 'the supply has a single phase' : 'the supply has three phases',
-        ),
+        weigh(['supplyPhases', 'otherLoads'], ({ supplyPhases, otherLoads }) => {
+          if (supplyPhases === 1 || otherLoads === false) return false;
+          return isMissing(supplyPhases) ? supplyPhases : otherLoads;
+        }),
+        weigh(['supplyPhases', 'otherLoads'], ({ supplyPhases, otherLoads }) => {
+          if (supplyPhases === 1) return 'the supply has a single phase';
+          return otherLoads === false
+            ? 'nothing but charge points is fed: there is no other load to balance'
+            : 'the supply has three phases, and feeds other loads';
+        }),
       ),
       chosen('supplyPhases', {
         1: [],
@@ -136,6 +142,16 @@ export const lowElectrode = () =>
   either(
     onSupplyEarth([
       unlessFailed([compare(c.electrodeKeepsLimit, { applies: 'electrodeNeeded' })], [statesDeclared()]),
+      holds(
+        c.electrodeThere,
+        derive(['electrodeResistance'], () => true),
+        set('its resistance is measured'),
+        {
+          applies: derive(['electrodeNeeded'], ({ electrodeNeeded }) =>
+            electrodeNeeded === true ? 'The electrode is judged by its resistance.' : true,
+          ),
+        },
+      ),
       chosen('electrodeNeeded', {
         true: [
           compare(c.electrodeForHeldCurrent, {
@@ -293,6 +309,10 @@ export const earthedBy = <
       chosen('feedsChargePoint', {
         false: [anyOf(c.chargePointEarthed, [], { applies: set('The circuit feeds no charge point.') })],
         true: [
+          chosen('placeCovered', {
+            false: [holds(c.placeCovered, set(false), set('no rules are entered for the place'))],
+            true: [],
+          }),
           each('points', [
             adjusted(
               chosen('earthingJudged', {

@@ -1,0 +1,102 @@
+import { holds, set } from '../../../calculation/index.js';
+import {
+  type Fact,
+  type Known,
+  missing,
+  type Source,
+  stated,
+  statement,
+  type UnknownFact,
+} from '../../../core/index.js';
+import type { Supply } from '../../../installation/index.js';
+import { customaryImpedances } from '../../../networks/gb-network/external-impedance.js';
+import { ofCircuit } from '../../iec-family/places.js';
+
+const practice = (clause: string): Source => ({ document: 'physics', clause, provenance: 'common-practice' });
+
+/** External impedance and prospective current at the origin can both be right. */
+export const originReadingsAgree = /* @__PURE__ */ statement({
+  id: 'origin-readings-agree',
+  title: 'External impedance and prospective fault current agree with each other and with the system',
+  weight: 'rule',
+  source: /* @__PURE__ */ practice('I_pf against U_0/Z_e, with room for instruments and parallel metal'),
+  caution:
+    'Readings that contradict each other decide nothing: every figure that rests on them is open until they are repeated.',
+});
+
+/** The external impedance is what such a supply customarily has. ENA ER P23/1, Table 1. */
+export const externalImpedanceCustomary = /* @__PURE__ */ statement({
+  id: 'external-impedance-customary',
+  title: 'The external impedance is not above what such a supply customarily has, or is confirmed',
+  weight: 'rule',
+  source: {
+    document: 'ENA ER P23/1',
+    edition: '1991',
+    clause: 'Table 1',
+    provenance: 'two-sources',
+    note: 'superseded by P23/2:2018; customary figures, never guaranteed',
+  },
+});
+
+/** Least and most that a fact can be; undefined where it is not known. */
+const endsOf = (fact: Fact<number>): readonly [number, number] | undefined =>
+  fact.state === 'known' ? [fact.value, fact.value] : fact.state === 'between' ? [fact.least, fact.most] : undefined;
+
+const unread = (fact: string, { obtain }: UnknownFact): Known<true> =>
+  missing({ kind: 'fact', fact, ...stated({ obtain }) });
+const again = (said: string): Known<true> =>
+  missing({ kind: 'fact', fact: 'readings at the origin that agree', obtain: `${said}: measure both anew` });
+
+/** How far I_pf may lie from U_0/Z_e: a fifth below it; twice it, three lines twice that. Common practice, no source. */
+const [BELOW, ABOVE] = [0.8, 2];
+
+/**
+ * I_pf is the larger of line-neutral and line-earth, so never much below U_0/Z_e; where neutral and earth are one conductor
+ * as far as the origin, never far above it either.
+ */
+function readingsAgree(supply: Supply): Known<true> {
+  const { externalImpedance, prospectiveCurrent, nominalVoltage, system, phases, electrode } = supply;
+  const [z, i] = [endsOf(externalImpedance), endsOf(prospectiveCurrent)];
+  // on TT a loop that was not measured is taken from the electrode
+  if (!z && system.state === 'known' && system.value === 'TT' && electrode) return true;
+  if (!z) return unread('externalImpedance', externalImpedance as UnknownFact);
+  if (!i) return unread('prospectiveCurrent', prospectiveCurrent as UnknownFact);
+  const said = (ohms: number, amperes: number) =>
+    again(
+      `Z_e of ${ohms} Ω gives ${Math.round(nominalVoltage / ohms)} A to earth, I_pf is said to be ${Math.round(amperes)} A`,
+    );
+  if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
+  if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
+  if (system.value !== 'TN-C-S') return true;
+  const lines = phases.state === 'known' && phases.value === 3 ? 2 : 1;
+  return i[1] * z[1] > ABOVE * lines * nominalVoltage ? said(z[1], i[1]) : true;
+}
+
+function customary({ externalImpedance, system, externalImpedanceConfirmed }: Supply): Known<true | string> {
+  if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
+  if (system.value !== 'TN-C-S' && system.value !== 'TN-S') return 'There is no customary figure for the system.';
+  const z = endsOf(externalImpedance);
+  if (!z) return unread('externalImpedance', externalImpedance as UnknownFact);
+  const most = customaryImpedances.get({ supply: 'up to 100 A', system: system.value });
+  if (z[1] <= most) return true;
+  if (externalImpedanceConfirmed?.state === 'known' && externalImpedanceConfirmed.value) return true;
+  return missing({
+    kind: 'fact',
+    fact: 'whether the external impedance is right',
+    obtain: `${z[1]} Ω is above the customary ${most} Ω of ${system.value}: measure it anew, then ask the distributor`,
+  });
+}
+
+/** Whether what is said of the origin can be true together. */
+export const originFacts = () => ({
+  circuit: {
+    originAgrees: ofCircuit((c) => readingsAgree(c.installation.supply), { called: 'readings at the origin' }),
+    impedanceCustomary: ofCircuit((c) => customary(c.installation.supply), { called: 'external impedance' }),
+  },
+  checks: [
+    holds(originReadingsAgree, 'originAgrees', set('nothing that is known contradicts the rest')),
+    holds(externalImpedanceCustomary, set(true), set('customary, or confirmed by the distributor'), {
+      applies: 'impedanceCustomary',
+    }),
+  ],
+});

@@ -1,0 +1,69 @@
+import { chosen, compare, derive, each, factOf, unjudged, weigh } from '../../../calculation/index.js';
+import { comparison, isMissing, type Known, missing, unknown } from '../../../core/index.js';
+import type { Board } from '../../../installation/index.js';
+import { shockCaution } from '../../iec-family/disconnection-checks.js';
+import type { CircuitPlace } from '../../wiring-code.js';
+
+/** The bonding of another building on the earth of a PME supply. BS 7671, 544.1.1, Table 54.8. */
+export const outbuildingBonded = /* @__PURE__ */ comparison({
+  id: 'outbuilding-bonding',
+  title: 'Extraneous metal of another building is bonded by a conductor of the size that PME asks for',
+  kind: 'at-least',
+  value: 'bondingArea',
+  limit: 'minimumBondingArea',
+  weight: 'rule',
+  source: { document: 'BS 7671', clause: '544.1.1, Table 54.8', provenance: 'one-source' },
+  caution: shockCaution,
+  worse: { bondingArea: 'down' },
+});
+
+/** A board behind a distribution circuit, on the way to the circuit. */
+export interface OutbuildingPlace {
+  readonly circuit: CircuitPlace;
+  readonly board: Board;
+}
+export const outbuildingScope = {
+  within: 'circuit',
+  things: (circuit: CircuitPlace): readonly OutbuildingPlace[] =>
+    circuit.path.boards.slice(1).map((board) => ({ circuit, board })),
+  title: ({ board }: OutbuildingPlace) => `Building of ${board.id}`,
+} as const;
+const ofOutbuilding = /* @__PURE__ */ factOf<OutbuildingPlace>();
+
+/** Boards in other buildings, on the earth of the supply. BS 7671 544.1.1. */
+export const outbuildings = () => ({
+  outbuildings: {
+    detached: ofOutbuilding(({ board }) => board.detached ?? unknown('say whether it stands in another building'), {
+      called: ({ board }) => `building of ${board.id}`,
+    }),
+    extraneousParts: ofOutbuilding(
+      ({ board }) => board.extraneousParts ?? unknown('look for pipes and steelwork that come out of the ground there'),
+      { called: ({ board }) => `extraneous-conductive-parts at ${board.id}` },
+    ),
+    bondingArea: ofOutbuilding(
+      ({ board }) =>
+        board.bonding ??
+        unknown('read off the bonding conductor to that building, or the protective conductor in its place'),
+      { called: ({ board }) => `bonding conductor to the building of ${board.id}` },
+    ),
+    outbuildingAsked: weigh(
+      ['system', 'detached', 'extraneousParts'],
+      ({ system, detached, extraneousParts }): Known<true | string> => {
+        if (!isMissing(system) && system !== 'TN-C-S') return 'The supply is not PME.';
+        if (detached === false) return 'The board stands in the building of the origin.';
+        if (extraneousParts === false) return 'No extraneous-conductive-part has been found there.';
+        const gaps = [system, detached, extraneousParts].flatMap((f) => (isMissing(f) ? f.missing : []));
+        return gaps.length > 0 ? missing(...gaps) : true;
+      },
+    ),
+    outbuildingJudged: derive(['outbuildingAsked'], ({ outbuildingAsked }) => outbuildingAsked === true),
+  },
+  checks: [
+    each('outbuildings', [
+      chosen('outbuildingJudged', {
+        true: [compare(outbuildingBonded)],
+        false: [unjudged(outbuildingBonded, 'outbuildingAsked')],
+      }),
+    ]),
+  ],
+});

@@ -1,0 +1,125 @@
+import { chosen, each, holds, set, weigh } from '../../../calculation/index.js';
+import { isMissing, type Known, missing, statement } from '../../../core/index.js';
+import type { Stretch } from '../../../installation/index.js';
+import { ofCircuit, ofSection } from '../../iec-family/places.js';
+
+/** A cable in the ground is armoured, or lies in a duct. BS 7671, 522.8.10. */
+export const cableForGround = /* @__PURE__ */ statement({
+  id: 'cable-for-the-ground',
+  title: 'A cable in the ground has an earthed armour or metal sheath, or lies in a duct of equal protection',
+  weight: 'rule',
+  source: { document: 'BS 7671', clause: '522.8.10', provenance: 'two-sources' },
+  caution: 'A spade through a cable without armour makes the spade live before anything disconnects.',
+});
+
+/** A cable in the ground lies deep enough. BS 7671, 522.8.10: no depth in figures. */
+export const depthInGround = /* @__PURE__ */ statement({
+  id: 'depth-in-the-ground',
+  title: 'A cable in the ground lies at least 0.45 m deep, where custom has it',
+  weight: 'advice',
+  source: {
+    document: 'BS 7671',
+    clause: '522.8.10',
+    provenance: 'common-practice',
+    note: 'the clause asks for a sufficient depth, without a figure; 0.45 m to 0.6 m are custom',
+  },
+});
+
+/** A cable in the sun suits it. BS 7671, 522.11. */
+export const cableForSun = /* @__PURE__ */ statement({
+  id: 'cable-for-the-sun',
+  title: 'A cable outdoors suits the sun, or is shielded from it',
+  weight: 'advice',
+  source: {
+    document: 'BS 7671',
+    clause: '522.11',
+    provenance: 'one-source',
+    note: 'the clause names no cable; grey sheaths of twin and earth are advised against',
+  },
+});
+
+/** Smallest depth of custom, m. */
+const CUSTOMARY = 0.45;
+
+/** Ways in which no cable lies in the ground. */
+const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
+
+function inGround({ name, method, containment }: Stretch): Known<boolean> {
+  if (containment === 'buried') return true;
+  if (method.state === 'known') return method.value.startsWith('D');
+  if (above.includes(containment)) return false;
+  return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground' });
+}
+
+function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
+  const said = depth?.state === 'between' ? depth.least : depth?.state === 'known' ? depth.value : undefined;
+  if (said !== undefined) return said >= CUSTOMARY;
+  // a duct under a floor or a drive is protected by what lies on it
+  if (containment === 'duct') return true;
+  return missing({ kind: 'fact', fact: `depth of ${name}`, obtain: 'measure it, before the trench is filled' });
+}
+
+/** Where cables lie: in the ground, and in the sun. BS 7671 522.8.10, 522.11. */
+export const placement = () => ({
+  circuit: {
+    armoured: ofCircuit((c) => c.run.cable.construction === 'armoured'),
+    flatCable: ofCircuit((c) => c.run.cable.construction === 'flat-twin-and-earth'),
+  },
+  sections: {
+    inGround: ofSection(({ section }) => inGround(section)),
+    inSun: ofSection(
+      ({ section: { outdoors, containment } }) =>
+        outdoors === true && !['conduit', 'trunking', 'duct', 'buried'].includes(containment ?? ''),
+    ),
+    groundContainment: ofSection(({ section: { containment } }) => containment ?? 'not stated'),
+    deepEnough: ofSection(({ section }) => deepEnough(section)),
+    protectedInGround: weigh(['armoured', 'groundContainment', 'sectionName'], (v): Known<boolean> => {
+      if (v.armoured === true || v.groundContainment === 'duct' || v.groundContainment === 'conduit') return true;
+      const name = isMissing(v.sectionName) ? 'the section' : v.sectionName;
+      return v.groundContainment === 'not stated'
+        ? missing({
+            kind: 'fact',
+            fact: `how the cable lies in ${name}`,
+            obtain: 'in a duct, or directly in the ground',
+          })
+        : false;
+    }),
+  },
+  checks: [
+    each('sections', [
+      chosen('inGround', {
+        true: [
+          holds(
+            cableForGround,
+            'protectedInGround',
+            weigh(['armoured'], ({ armoured }) => (armoured === true ? 'armoured' : 'without armour, by how it lies')),
+          ),
+          holds(
+            depthInGround,
+            'deepEnough',
+            weigh(['sectionName'], ({ sectionName }) => `as measured in ${isMissing(sectionName) ? '' : sectionName}`),
+          ),
+        ],
+        false: [],
+      }),
+      chosen('flatCable', {
+        true: [
+          chosen('inSun', {
+            true: [
+              holds(
+                cableForSun,
+                set(false),
+                weigh(
+                  ['sectionName'],
+                  (v) => `flat cable outdoors in ${isMissing(v.sectionName) ? '' : v.sectionName}`,
+                ),
+              ),
+            ],
+            false: [],
+          }),
+        ],
+        false: [],
+      }),
+    ]),
+  ],
+});

@@ -1,0 +1,88 @@
+import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, stated } from '../core/index.js';
+import type { Board, Line, Run } from '../installation/index.js';
+import type { Amperes } from '../units/index.js';
+import type { OverloadRules } from './rules.js';
+
+/** Of a range the end that is worse. */
+export const endOf = <T extends number>(fact: Fact<T>, end: 'least' | 'most'): Fact<T> =>
+  fact.state === 'between'
+    ? {
+        state: 'known',
+        value: fact[end],
+        ...stated({ by: fact.by && `${fact.by}, ${end === 'least' ? 'lower' : 'upper'} end of the range` }),
+      }
+    : fact;
+
+/** What stands around a switch or a length of cable that carries several circuits, on one line. */
+export interface Around {
+  readonly line: Line;
+  /** Rating of the overcurrent device ahead, and what that is called. */
+  readonly ahead: Fact<Amperes>;
+  readonly aheadName: string;
+  /** The board, whose circuits it carries. */
+  readonly board: Board;
+  /** Which of them, where it is not all. */
+  serves?(run: Run): boolean;
+}
+
+/** A rated current against the device ahead, and against the devices below together, on a part of the sheet. */
+export function aheadAndBelow<L extends 'mainSwitchRating' | 'residualRatedCurrent' | 'tailsCapacity'>(
+  rules: OverloadRules<L>,
+  own: { readonly [K in L]: Known<Amperes> },
+  { line, ahead, aheadName, board, serves = () => true }: Around,
+  sheet: Sheet,
+): { readonly ahead: CheckResult; readonly below: CheckResult } {
+  const aheadRating = sheet.given('aheadRating', endOf(ahead, 'most'), aheadName);
+  const byAhead = sheet.check(rules.ahead, { ...own, aheadRating } as never);
+  const below = board.runs.filter((r) => r.lines.includes(line) && serves(r));
+  const parts = below.map((run) => {
+    const part = sheet.part(run.id);
+    part.given('deviceRating', factOf(run), 'device of the circuit, in full');
+    return part;
+  });
+  const summed = sheet.gather('sum', 'deviceRating', 'servedRating', parts);
+  const servedRating = board.complete?.state === 'known' && board.complete.value ? summed : notListed(board);
+  return { ahead: byAhead, below: sheet.check(rules.below, { ...own, servedRating } as never) };
+}
+
+const factOf = ({ id, device: { rating } }: Run): Fact<Amperes> | Known<Amperes> =>
+  rating.state === 'unknown' ? factValue(`rating of the device of ${id}`, rating) : endOf(rating, 'most');
+
+const notListed = ({ id }: Board) =>
+  missing({
+    kind: 'fact',
+    fact: `circuits of ${id}`,
+    obtain: 'list every circuit that leaves it, and say that the list is complete',
+  });
+
+/**
+ * Whether a switch, or a residual current device without overcurrent protection, is protected against overload by the
+ * devices around it. A load control that holds the board within its rating is for the maker to accept.
+ */
+export function switchOverload<L extends 'mainSwitchRating' | 'residualRatedCurrent'>(
+  rules: OverloadRules<L>,
+  own: { readonly [K in L]: Known<Amperes> },
+  declared: Fact<boolean> | undefined,
+  around: Around,
+  sheet: Sheet,
+  subject?: string,
+): CheckResult {
+  const { ahead, below } = aheadAndBelow(rules, own, around, sheet);
+  const rated = Object.values(own)[0] as Known<Amperes>;
+  const { control, id } = around.board;
+  const held = control !== undefined && !(control.limit.state === 'known' && control.limit.value > (rated as number));
+  const says =
+    declared !== undefined
+      ? factValue(`what the maker of the switch of ${id} declares`, declared)
+      : held &&
+        missing({
+          kind: 'fact',
+          fact: `whether the maker accepts ${control.name} as protection of the switch against overload`,
+          obtain: 'ask the maker of the board: a load control is no overcurrent device',
+        });
+  const byMaker = sheet.check(rules.declared, {
+    holds: says,
+    because: says === true ? 'as the maker declares' : 'no declaration of the maker is named',
+  });
+  return sheet.check(rules.protected, { results: [ahead, below, byMaker] }, subject);
+}

@@ -1,0 +1,44 @@
+import { type CheckResult, type Known, missing, type Sheet, type Statement } from '../core/index.js';
+import type { Board } from '../installation/index.js';
+import { boardsOf } from './option-survey.js';
+import type { Survey } from './survey.js';
+
+/** Circuits that are yet to be connected to a board: those that are wanted, and runs that are listed as new. */
+const newOn = (survey: Survey, { id, runs }: Board): number =>
+  survey.wanted.filter((w) => w.from === id).length + runs.filter((r) => r.existing === false).length;
+
+/** Whether a board has a way for each of so many new circuits. */
+function waysSuffice({ id, spareWays }: Board, needed: number): Known<boolean> {
+  const least = spareWays?.state === 'known' ? spareWays.value : spareWays?.state === 'between' ? spareWays.least : 0;
+  const most = spareWays?.state === 'known' ? spareWays.value : spareWays?.state === 'between' ? spareWays.most : 1e9;
+  if (least >= needed) return true;
+  if (most < needed) return false;
+  const obtain = (spareWays?.state === 'unknown' ? spareWays.obtain : undefined) ?? 'photograph of the board';
+  return missing({ kind: 'fact', fact: `spare ways of ${id}`, obtain });
+}
+
+/** Whether every board that new circuits leave has a way for each of them, or a new enclosure gives it. */
+export function waysResults(check: Statement, survey: Survey, sheet: Sheet): readonly CheckResult[] {
+  const { newEnclosure } = survey.work;
+  return boardsOf(survey.installation.board).flatMap((board) => {
+    const needed = newOn(survey, board);
+    if (needed === 0) return [];
+    const enclosed = newEnclosure?.state === 'known' && newEnclosure.value;
+    const free = waysSuffice(board, needed);
+    const open = free === false && newEnclosure?.state === 'unknown';
+    const enclosure = missing({
+      kind: 'fact',
+      fact: 'whether a new enclosure is planned',
+      obtain: `${board.id} has no way left: decide on an enclosure of its own for the new circuit`,
+    });
+    const circuits = `${needed} new circuit${needed === 1 ? '' : 's'} on ${board.id}`;
+    return [
+      sheet.check(check, {
+        holds: enclosed || (open ? enclosure : free),
+        because: enclosed
+          ? `${circuits}: a new enclosure is planned`
+          : `${circuits}: ${free === true ? 'there is a way for each' : 'too few spare ways, and no new enclosure is planned'}`,
+      }),
+    ];
+  });
+}

@@ -1,0 +1,256 @@
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import type { AssessmentOptions } from '../../src/codes/wiring-code.js';
+import { amperes, type ChargePoint, known, ohms, type Run, type Supply, squareMillimetres } from '../../src/index.js';
+import { load } from '../support/house.js';
+import { assessed, type Chapter } from './hazard.js';
+import { premises, soundCircuit, soundHouse } from './sound.js';
+
+const lineConductors = ['L1', 'L2', 'L3'] as const;
+const [a1, a2] = [bs7671('2018+A1:2020'), bs7671('2018+A2:2022')];
+const looked = 'seen at the survey';
+const three: Partial<Supply> = {
+  phases: known(3, looked),
+  prospectiveCurrent: known(amperes(1600), 'measured'),
+};
+const state = (a: number, b: number, c: number) => ({
+  name: `${a}/${b}/${c} A`,
+  currents: [amperes(a), amperes(b), amperes(c)] as const,
+});
+const tied = 'contactor that opens without the other load';
+/** A three-phase point of 16 A on 4 mm² armoured cable of four cores and more. */
+const threePhasePoint = (point: Partial<ChargePoint>): Run =>
+  soundCircuit(
+    {
+      lines: lineConductors,
+      device: {
+        kind: known({ standard: 'EN 60898', type: 'B' }),
+        rating: known(amperes(20)),
+        breakingCapacity: known(amperes(6000)),
+      },
+      cable: {
+        construction: 'armoured',
+        material: 'copper',
+        insulation: 'thermosetting-90',
+        cores: 5,
+        area: known(squareMillimetres(6), looked),
+        protective: 'core',
+      },
+    },
+    { lines: lineConductors, setting: known(amperes(16)), ...point },
+  );
+const kiln: Run = {
+  ...soundCircuit({ id: 'kiln', lines: lineConductors, existing: true }),
+  feeds: [load(40, { id: 'kiln load', lines: lineConductors })],
+};
+const onThree = (
+  code: typeof a1,
+  point: Partial<ChargePoint>,
+  options: AssessmentOptions,
+  supply: Partial<Supply> = {},
+  runs: readonly Run[] = [kiln],
+) =>
+  assessed(code, soundHouse([threePhasePoint(point), ...runs], { ...three, ...supply }), 'ev', {
+    ...premises,
+    ...options,
+  });
+const rod = (value: number): Partial<Supply> => ({ electrode: { resistance: known(ohms(value), 'measured') } });
+const byDevice = { openPenDevice: known('touch-voltage-device' as const, looked) };
+const balanced = { earthing: 'balanced-three-phase', openPenDevice: known('none', looked) } as const;
+const lowRod = { earthing: 'low-electrode', openPenDevice: known('none', looked) } as const;
+
+export const chapter: Chapter = {
+  title: 'A neutral that is lost in the street',
+  introduction:
+    'On a PME supply neutral and earth are one conductor. Where it breaks, everything that is earthed takes the voltage of the neutral, and a vehicle outdoors stands on true earth with whoever touches it.',
+  hazards: [
+    {
+      id: 'single-phase-vehicle-on-three-phase-point',
+      title: 'A single-phase vehicle on a point that counts as balanced',
+      harm: 'The point was reckoned with all three lines alike. The neighbour’s small car uses one; the neutral breaks, and its body stands at 230 V.',
+      clause: 'BS 7671:2018+A1:2020, 722.411.4.1 (i), two texts; deleted by A2',
+      mustNotSay: 'That a three-phase point is balanced, whatever is plugged in.',
+      unsafe: {
+        what: 'A1: a point of three lines, earthed by balance, with a state of 56 A on each line declared.',
+        told: () => onThree(a1, balanced, { loadStates: [state(56, 56, 56)] }),
+      },
+      sound: {
+        what: 'The same with a device that measures the voltage to earth.',
+        told: () => onThree(a1, byDevice, {}),
+      },
+    },
+    {
+      id: 'vehicle-on-some-of-the-lines',
+      title: 'A vehicle on one line or two beside a load that is balanced',
+      harm: 'With the kiln running the three lines were alike, until a car with a single-phase charger drove in.',
+      clause: 'BS 7671:2018+A1:2020, 722.411.4.1 (i), two texts; deleted by A2',
+      mustNotSay: 'That the declared state is the only one.',
+      check: 'lost-pen-balanced-load',
+      unsafe: {
+        what: 'A1: kiln 10 A and point 16 A on each line, never alone; the state with all three lines declared.',
+        told: () => onThree(a1, balanced, { loadStates: [state(26, 26, 26)], pointNeverAlone: tied }),
+      },
+      sound: {
+        what: 'The same beside 100 A on each line, against which a vehicle on one line does not weigh.',
+        told: () => onThree(a1, balanced, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }),
+      },
+    },
+    {
+      id: 'balance-without-another-load',
+      title: 'Balance with nothing to balance',
+      harm: 'The point is the only load there is. “Balanced” is a word for a single car.',
+      clause: 'BS 7671:2018+A1:2020, 722.411.4.1 (i): other loads as well, two texts',
+      mustNotSay: 'That an installation of charge points alone is balanced.',
+      check: 'three-phase-installation',
+      unsafe: {
+        what: 'A1: a three-phase supply that feeds the point and nothing else, declared as 116 A on each line.',
+        told: () => onThree(a1, balanced, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }, {}, []),
+      },
+      sound: {
+        what: 'The same with a kiln on the board.',
+        told: () => onThree(a1, balanced, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }),
+      },
+    },
+    {
+      id: 'balance-under-the-second-amendment',
+      title: 'Balance, after it was struck out',
+      harm: 'The same car and the same broken neutral, and a clause that no longer exists.',
+      clause: 'BS 7671:2018+A2:2022: 722.411.4.1 (i) is deleted, two persons in one thread',
+      mustNotSay: 'That balance is an arrangement of this edition.',
+      check: 'charge-point-earthing',
+      unsafe: {
+        what: 'A2: the arrangement by balance, with states that A1 would have accepted.',
+        told: () => onThree(a2, balanced, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }),
+      },
+      sound: { what: 'A2: a device that measures the voltage to earth.', told: () => onThree(a2, byDevice, {}) },
+    },
+    {
+      id: 'low-electrode-without-an-electrode',
+      title: 'A low electrode that is not there',
+      harm: 'With balanced load nothing rises, so nobody drove a rod. The kiln trips one of its fuses.',
+      clause: 'BS 7671, 722.411.4.1 (ii), two texts',
+      mustNotSay: 'That an arrangement by electrode needs no electrode.',
+      check: 'lost-pen-electrode-there',
+      unsafe: {
+        what: 'A2: earthed “by a low electrode”, none stated, a balanced state of load declared.',
+        told: () => onThree(a2, lowRod, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }),
+      },
+      sound: {
+        what: 'The same with an electrode of 1 Ω.',
+        told: () => onThree(a2, lowRod, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }, rod(1)),
+      },
+    },
+    {
+      id: 'electrode-for-three-lines-only',
+      title: 'A rod that suits three lines, and a car on one',
+      harm: 'The rod was chosen for a car on all three lines, which needs none. A car on one line lifts it to 200 V.',
+      clause: 'BS 7671, 722.411.4.1 (ii), two texts',
+      mustNotSay: 'That the rod is low enough.',
+      check: 'lost-pen-low-electrode',
+      unsafe: {
+        what: 'A2: a rod of 20 Ω, the state with all three lines declared.',
+        told: () => onThree(a2, lowRod, { loadStates: [state(16, 16, 16)] }, rod(20)),
+      },
+      sound: {
+        what: 'The same with an earth of 1 Ω.',
+        told: () => onThree(a2, lowRod, { loadStates: [state(16, 16, 16)] }, rod(1)),
+      },
+    },
+    {
+      id: 'filling-station-indoors',
+      title: 'A point in the wash hall of a filling station',
+      harm: 'Vapour, several earths of several suppliers, an emergency switch that does not know of the point.',
+      clause: 'No clause of BS 7671; guidance for filling stations, from memory',
+      mustNotSay: 'That a roof over the vehicle makes a filling station an ordinary place.',
+      check: 'charge-point-place',
+      unsafe: {
+        what: 'A sound point in a filling station, for vehicles indoors.',
+        told: () =>
+          assessed(
+            a2,
+            soundHouse([soundCircuit({}, { outdoors: known(false, looked) })], { specialLocation: 'filling-station' }),
+            'ev',
+            premises,
+          ),
+      },
+      sound: {
+        what: 'The same point in an ordinary garage.',
+        told: () => assessed(a2, soundHouse([soundCircuit({}, { outdoors: known(false, looked) })]), 'ev', premises),
+      },
+    },
+    {
+      id: 'filling-station-on-its-own-electrode',
+      title: 'A filling station with an earth of its own for the point',
+      harm: 'A second earth between pumps and point: a spark where there may be vapour.',
+      clause: 'No clause of BS 7671; guidance for filling stations, from memory',
+      mustNotSay: 'That a device, or a rod, settles it.',
+      check: 'charge-point-place',
+      unsafe: {
+        what: 'A TT supply at a filling station.',
+        told: () =>
+          assessed(
+            a2,
+            soundHouse([soundCircuit()], { system: known('TT', looked), specialLocation: 'filling-station' }),
+            'ev',
+            premises,
+          ),
+      },
+      sound: {
+        what: 'The same point at a house on PME.',
+        told: () => assessed(a2, soundHouse([soundCircuit()], { specialLocation: 'none' }), 'ev', premises),
+      },
+    },
+    {
+      id: 'place-not-stated',
+      title: 'A place of which nobody says what it is',
+      harm: 'It is a marina. The combined conductor reaches the pontoon, and whoever swims there.',
+      clause: 'ESQCR 2002, regulation 9(4), two texts',
+      mustNotSay: 'Anything better than for a marina.',
+      unsafe: {
+        what: 'A point outdoors on PME, the place left out of the survey.',
+        told: () => {
+          const { supply, board } = soundHouse([soundCircuit()]);
+          const { specialLocation: _unsaid, ...rest } = supply;
+          return assessed(a2, { supply: rest, board }, 'ev', premises);
+        },
+      },
+      sound: {
+        what: 'The same, stated to be none of the special places.',
+        told: () => assessed(a2, soundHouse([soundCircuit()]), 'ev', premises),
+      },
+    },
+    {
+      id: 'point-indoors-vehicle-outdoors',
+      title: 'A point in the garage, a lead under the door',
+      harm: 'The point hangs indoors; the car stands on the drive. With the neutral lost the householder who touches it stands on wet earth.',
+      clause: 'BS 7671, 722.411.4.1: a point outdoors, or reasonably expected to charge a vehicle outdoors; two texts',
+      mustNotSay: 'That the place of the point decides.',
+      unsafe: {
+        what: 'A point in a garage without any measure, from which a vehicle outdoors may be charged.',
+        told: () =>
+          assessed(
+            a2,
+            soundHouse([
+              soundCircuit(
+                {},
+                { outdoors: known(true, 'the lead reaches the drive'), openPenDevice: known('none', looked) },
+              ),
+            ]),
+            'ev',
+            premises,
+          ),
+      },
+      sound: {
+        what: 'The same, where the lead does not reach the door.',
+        told: () =>
+          assessed(
+            a2,
+            soundHouse([
+              soundCircuit({}, { outdoors: known(false, 'fixed lead of 3 m'), openPenDevice: known('none', looked) }),
+            ]),
+            'ev',
+            premises,
+          ),
+      },
+    },
+  ],
+};

@@ -1,0 +1,188 @@
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { celsius, circuitCase, judgeReadings, known, overall, type Run, testSheet } from '../../src/index.js';
+import { load } from '../support/house.js';
+import type { Chapter, Told } from './hazard.js';
+import { metresOf, premises, soundCircuit, soundHouse, soundStretch } from './sound.js';
+
+const code = bs7671('2018+A2:2022');
+type Changes = Readonly<Record<string, number | boolean | undefined>>;
+
+/** What the readings of a circuit are told; undefined leaves one out. */
+function read(run: Run, good: Changes, change: Changes): Told {
+  const house = soundHouse([run]);
+  const sheet = testSheet({
+    code,
+    circuit: circuitCase(house, run.id, premises),
+    testTemperature: celsius(15),
+    electronics: 'disconnected',
+  });
+  const readings = Object.entries({ ...good, ...change }).flatMap(([name, value]) =>
+    value === undefined ? [] : [[name, value] as const],
+  );
+  const { results } = judgeReadings(sheet, Object.fromEntries(readings));
+  return { verdict: overall(results).verdict, results };
+}
+
+/** The circuit of the point: 20 m of 6/2.5 mm², R_1+R_2 about 0.21 Ω. */
+const ofPoint = (change: Changes = {}): Told =>
+  read(
+    soundCircuit(),
+    {
+      continuity: 0.21,
+      insulationLive: 200e6,
+      insulationEarth: 200e6,
+      polarity: true,
+      externalLoop: 0.28,
+      loop: 0.49,
+      prospective: 860,
+      residual1At1: 0.024,
+      residual2At1: 0.021,
+      'directTrip-point': 0.0045,
+      'directTime-point': 0.9,
+      functional: true,
+      voltage: 240,
+      loadedVoltage: 235.6,
+    },
+    change,
+  );
+
+/** A ring of 2.5/1.5 mm² sockets, 80 m from end to end: ends of about 0.6 Ω and 1.0 Ω. */
+const ring = soundCircuit({
+  id: 'ring',
+  ring: true,
+  stretches: [soundStretch({ length: metresOf(80) })],
+  cable: { ...soundCircuit().cable, area: known(2.5 as never, 'seen at the survey') },
+  feeds: [load(20, { id: 'sockets', purpose: 'socket-outlets' })],
+});
+const ofRing = (change: Changes = {}): Told =>
+  read(
+    ring,
+    {
+      continuity: 0.38,
+      ringLine: 0.58,
+      ringNeutral: 0.58,
+      ringProtective: 0.95,
+      crossLineNeutral: 0.29,
+      crossLineProtective: 0.38,
+      insulationLive: 200e6,
+      insulationEarth: 200e6,
+      polarity: true,
+      externalLoop: 0.28,
+      loop: 0.66,
+      prospective: 860,
+      residual1At1: 0.024,
+      functional: true,
+      voltage: 240,
+      loadedVoltage: 236,
+    },
+    change,
+  );
+
+const clause = 'BS 7671, 643.2; how far a reading may lie off is common practice, no source';
+
+export const chapter: Chapter = {
+  title: 'Readings that prove the opposite',
+  introduction:
+    'A reading far from what the cable can give is a finding: an open conductor, a bridge, or a lead that hung in the air. Written down and passed over, it is a certificate for a fault.',
+  hazards: [
+    {
+      id: 'protective-conductor-open',
+      title: 'A protective conductor that is not connected',
+      harm: 'The instrument shows 2 MΩ: the case of the point has no earth. The first fault makes it live, and the vehicle with it.',
+      clause,
+      mustNotSay: 'That continuity is in order.',
+      check: 'reading-continuity-at-most',
+      unsafe: { what: 'R_1+R_2 of 2 MΩ where 0.21 Ω is due.', told: () => ofPoint({ continuity: 2e6 }) },
+      sound: { what: 'R_1+R_2 of 0.21 Ω.', told: () => ofPoint() },
+    },
+    {
+      id: 'protective-conductor-poor-joint',
+      title: 'A joint that adds half an ohm',
+      harm: 'A clamp that is barely tight heats at every charge, and an earth fault finds twice the resistance that was reckoned with.',
+      clause,
+      mustNotSay: 'That 0.7 Ω is near enough to 0.21 Ω.',
+      check: 'reading-continuity-at-most',
+      unsafe: { what: 'R_1+R_2 of 0.7 Ω where 0.21 Ω is due.', told: () => ofPoint({ continuity: 0.7, loop: 0.98 }) },
+      sound: { what: 'R_1+R_2 of 0.25 Ω, a little over.', told: () => ofPoint({ continuity: 0.25, loop: 0.53 }) },
+    },
+    {
+      id: 'continuity-of-nothing',
+      title: 'A continuity of 0.00 Ω',
+      harm: 'The leads were clipped together. The conductor was never measured.',
+      clause,
+      mustNotSay: 'That so low a resistance is all the better.',
+      check: 'reading-continuity-at-least',
+      unsafe: { what: 'R_1+R_2 of 0 Ω over 20 m.', told: () => ofPoint({ continuity: 0 }) },
+      sound: { what: 'R_1+R_2 of 0.2 Ω.', told: () => ofPoint({ continuity: 0.2 }) },
+    },
+    {
+      id: 'continuity-not-read',
+      title: 'Continuity that was not read at all',
+      harm: 'Everything else was measured; whether the point is earthed was not.',
+      clause: 'BS 7671, 643.2',
+      mustNotSay: 'That the circuit is verified.',
+      check: 'reading-continuity',
+      unsafe: { what: 'Neither R_1+R_2 nor R_2 was read.', told: () => ofPoint({ continuity: undefined }) },
+      sound: {
+        what: 'R_2 was read with a wander lead instead.',
+        told: () => ofPoint({ continuity: undefined, protectiveContinuity: 0.145 }),
+      },
+    },
+    {
+      id: 'ring-open',
+      title: 'A ring that is none',
+      harm: 'One end is broken: 30 A flow through one 2.5 mm² cable behind the plaster, which chars for weeks before it burns.',
+      clause,
+      mustNotSay: 'That the ends of the ring are in order.',
+      check: 'reading-ringLine-at-most',
+      unsafe: {
+        what: 'Ends of 9999 Ω, as the instrument shows an open conductor.',
+        told: () => ofRing({ ringLine: 9999, ringNeutral: 9999 }),
+      },
+      sound: { what: 'Ends of 0.58 Ω.', told: () => ofRing() },
+    },
+    {
+      id: 'ring-bridged',
+      title: 'A ring with a bridge in it',
+      harm: 'Two points of the ring were joined in an old junction box: part of the cable carries nearly everything.',
+      clause,
+      mustNotSay: 'That cross-connected readings of a tenth are good.',
+      check: 'reading-crossLineNeutral-at-least',
+      unsafe: {
+        what: 'Cross-connected 0.05 Ω where 0.29 Ω is due.',
+        told: () => ofRing({ crossLineNeutral: 0.05 }),
+      },
+      sound: { what: 'Cross-connected 0.29 Ω.', told: () => ofRing() },
+    },
+    {
+      id: 'loop-of-nothing',
+      title: 'A loop impedance of 0 Ω',
+      harm: 'The instrument was zeroed on the circuit. Nobody knows whether the breaker opens.',
+      clause: 'BS 7671, 643.7.3, with physics: the line conductor alone resists more',
+      mustNotSay: 'That Z_s is below its limit.',
+      check: 'reading-loop-at-least',
+      unsafe: { what: 'Z_s of 0 Ω at the end of 20 m.', told: () => ofPoint({ loop: 0 }) },
+      sound: { what: 'Z_s of 0.49 Ω.', told: () => ofPoint() },
+    },
+    {
+      id: 'external-loop-of-nothing',
+      title: 'An external impedance of 0 Ω',
+      harm: 'Every figure that rests on Z_e is too good by all of it.',
+      clause: 'BS 7671, 643.7.3; a loop of nothing is no loop',
+      mustNotSay: 'That the supply has no impedance.',
+      check: 'reading-externalLoop-at-least',
+      unsafe: { what: 'Z_e of 0 Ω.', told: () => ofPoint({ externalLoop: 0 }) },
+      sound: { what: 'Z_e of 0.28 Ω.', told: () => ofPoint() },
+    },
+    {
+      id: 'break-time-of-nothing',
+      title: 'A residual current device that trips in no time',
+      harm: 'It had tripped already when the button was pressed: its time was never taken, and it may be stuck at the next fault.',
+      clause: 'BS 7671, 643.8; a time of nothing is no time',
+      mustNotSay: 'That 0 ms is below 300 ms.',
+      check: 'reading-residual1At1-at-least',
+      unsafe: { what: 'A break time of 0 s.', told: () => ofPoint({ residual1At1: 0 }) },
+      sound: { what: 'A break time of 24 ms.', told: () => ofPoint() },
+    },
+  ],
+};

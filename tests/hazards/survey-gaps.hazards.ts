@@ -1,0 +1,117 @@
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { amperes, between, known, ohms, type Supply } from '../../src/index.js';
+import { assessed, type Chapter, planned } from './hazard.js';
+import { premises, soundCircuit, soundHouse } from './sound.js';
+
+const code = bs7671('2018+A2:2022');
+const read = 'measured';
+const at = (supply: Partial<Supply>) => assessed(code, soundHouse([soundCircuit()], supply), 'ev', premises);
+const readings = (z: number, i: number): Partial<Supply> => ({
+  externalImpedance: known(ohms(z), read),
+  prospectiveCurrent: known(amperes(i), read),
+});
+const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
+
+export const chapter: Chapter = {
+  title: 'Facts that cannot be true together, and facts nobody stated',
+  introduction:
+    'A survey is only as good as its readings. Two that contradict each other mean that one is wrong, and nobody knows which.',
+  hazards: [
+    {
+      id: 'earth-far-away-supply-near',
+      title: 'An earth of 35 Ω on a supply of 860 A',
+      harm: 'The earthing conductor is broken at the cut-out: the house is earthed by a water pipe, and a fault leaves every tap live.',
+      clause: agree,
+      mustNotSay: 'That the circuit passes, on either of the readings.',
+      check: 'origin-readings-agree',
+      unsafe: { what: 'PME, Z_e 35 Ω beside I_pf 0.86 kA.', told: () => at(readings(35, 860)) },
+      sound: { what: 'PME, Z_e 0.28 Ω beside I_pf 0.86 kA.', told: () => at(readings(0.28, 860)) },
+    },
+    {
+      id: 'prospective-current-too-small',
+      title: 'A prospective current below what the earth loop alone gives',
+      harm: 'One reading was taken at another house. The breaker was chosen for 500 A and meets 820 A, or the loop is not what it seems.',
+      clause: agree,
+      mustNotSay: 'That 0.28 Ω and 0.5 kA are of one supply.',
+      check: 'origin-readings-agree',
+      unsafe: { what: 'Z_e 0.28 Ω beside I_pf 0.5 kA.', told: () => at(readings(0.28, 500)) },
+      sound: { what: 'Z_e 0.28 Ω beside I_pf 0.82 kA.', told: () => at(readings(0.28, 820)) },
+    },
+    {
+      id: 'prospective-current-too-large',
+      title: 'A prospective current four times what the one conductor gives',
+      harm: 'A slip of the decimal point: protective conductors are sized for a fault that cannot be, and disconnection for one that is not.',
+      clause: agree,
+      mustNotSay: 'That 0.3 Ω and 3 kA are of one PME supply.',
+      check: 'origin-readings-agree',
+      unsafe: { what: 'PME, single phase, Z_e 0.3 Ω beside I_pf 3 kA.', told: () => at(readings(0.3, 3000)) },
+      sound: { what: 'The same with 0.8 kA.', told: () => at(readings(0.3, 800)) },
+    },
+    {
+      id: 'readings-agree-only-at-one-end',
+      title: 'Two readings of the loop, of which one contradicts the current',
+      harm: 'On the second day the loop had halved. Something at the cut-out is loose.',
+      clause: agree,
+      mustNotSay: 'That the better reading counts.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'Z_e between 0.15 and 0.3 Ω beside I_pf 0.8 kA.',
+        told: () =>
+          at({
+            externalImpedance: between(ohms(0.15), ohms(0.3), 'two days'),
+            prospectiveCurrent: known(amperes(800), read),
+          }),
+      },
+      sound: {
+        what: 'Z_e between 0.26 and 0.3 Ω beside I_pf 0.86 kA.',
+        told: () =>
+          at({
+            externalImpedance: between(ohms(0.26), ohms(0.3), 'two days'),
+            prospectiveCurrent: known(amperes(860), read),
+          }),
+      },
+    },
+    {
+      id: 'pme-above-its-customary-impedance',
+      title: 'PME with 0.6 Ω',
+      harm: 'The combined conductor corrodes in the joint under the pavement. 0.6 Ω today is an open PEN next winter.',
+      clause: 'ENA ER P23/1, superseded by P23/2:2018: 0.35 Ω is customary on TN-C-S; two texts',
+      mustNotSay: 'That 0.6 Ω on PME is nothing to ask about.',
+      check: 'external-impedance-customary',
+      unsafe: { what: 'PME, Z_e 0.6 Ω beside I_pf 0.4 kA.', told: () => at(readings(0.6, 400)) },
+      sound: {
+        what: 'The same at the end of a long overhead line, as the distributor confirms.',
+        told: () => at({ ...readings(0.6, 400), externalImpedanceConfirmed: known(true, 'letter of the distributor') }),
+      },
+    },
+    {
+      id: 'sheath-earth-above-its-customary-impedance',
+      title: 'A cable-sheath earth of 1.4 Ω',
+      harm: 'The lead sheath has come away from its joint. Fault current finds its way through the soil.',
+      clause: 'ENA ER P23/1, superseded by P23/2:2018: 0.8 Ω is customary on TN-S; two texts',
+      mustNotSay: 'That the sheath is a sound earth.',
+      check: 'external-impedance-customary',
+      unsafe: {
+        what: 'TN-S, Z_e 1.4 Ω beside I_pf 0.86 kA.',
+        told: () => at({ ...readings(1.4, 860), system: known('TN-S', read) }),
+      },
+      sound: {
+        what: 'TN-S, Z_e 0.4 Ω beside I_pf 0.86 kA.',
+        told: () => at({ ...readings(0.4, 860), system: known('TN-S', read) }),
+      },
+    },
+    {
+      id: 'plan-on-readings-that-contradict',
+      title: 'A plan on readings that contradict each other',
+      harm: 'Quotation, cable and breaker rest on a figure that was never there.',
+      clause: agree,
+      mustNotSay: 'That the job may be done as planned.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'Larch Cottage with Z_e 0.28 Ω beside I_pf 0.5 kA.',
+        told: () => planned('easy-home', [['supply.prospectiveCurrent', { known: '0.5 kA', by: 'measured' }]]),
+      },
+      sound: { what: 'Larch Cottage as surveyed.', told: () => planned('easy-home') },
+    },
+  ],
+};
