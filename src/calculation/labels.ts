@@ -129,7 +129,7 @@ export interface Labels {
   /** Drum on which flexible cable is wound. */
   drum: Drum;
   /** How thermal insulation around the cable counts. */
-  insulationCounts: 'in the method' | 'by a factor' | 'none';
+  insulationCounts: 'in the method' | 'beside the method' | 'by a factor' | 'none';
   /** How a cable lies in the ground. */
   laying: 'ducts' | 'direct';
   /** Whether the circuits of a group are overloaded together. */

@@ -5,6 +5,7 @@ import {
   compare,
   derive,
   each,
+  type Line,
   open,
   orElse,
   same,
@@ -12,7 +13,7 @@ import {
   when,
 } from '../../../calculation/index.js';
 import { type Known, missing, type Table } from '../../../core/index.js';
-import { type Amperes, amperes, metres, ratio } from '../../../units/index.js';
+import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units/index.js';
 import * as checks from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
 import {
@@ -36,10 +37,13 @@ const notPrinted = ({ id, source }: Pick<Table, 'id' | 'source'>, explain: strin
 
 /** The table of capacities for the cable, and what it is read by. BS 7671 Appendix 4, Tables 4D to 4J. */
 const tabulatedCapacity = () => {
-  const one = choose('capacityTable', {
-    ...readCapacity(),
-    none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
-  });
+  const inTable = (method?: 'C') =>
+    choose('capacityTable', {
+      ...readCapacity(method),
+      none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
+    });
+  const ofAll = (one: ReturnType<typeof inTable>) =>
+    when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one);
   return {
     circuit: {
       cord: orElse(
@@ -65,7 +69,8 @@ const tabulatedCapacity = () => {
         if (method === 'C') return loaded === '2' ? 'flat-touching' : 'flat-or-trefoil';
         return laid !== 'not stated' ? laid : loaded === '2' ? 'flat-touching' : 'trefoil';
       }),
-      tabulatedCapacity: when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one),
+      tabulatedCapacity: ofAll(inTable()),
+      clippedCapacity: ofAll(inTable('C')),
     },
   };
 };
@@ -123,27 +128,29 @@ const grouping = () => {
 };
 
 /** Factor C_i. BS 7671 523.9, Table 52.2. */
-const insulationFactor = () => ({
-  ...thermalInsulation(/^(A[12]?|10[0-3])$/),
-  insulationFactor: choose('insulationCounts', {
-    none: set(ratio(1), 'no thermal insulation around the cable'),
-    'in the method': set(ratio(1), 'the reference method already contains the insulation'),
-    'by a factor': when(
-      uninsulated(),
-      set(ratio(1), 'no length in thermal insulation'),
-      when(
-        derive(['conductorArea'], ({ conductorArea }) => conductorArea > 10, { direction: { conductorArea: 1 } }),
-        notPrinted(appendix4.table52_2, 'Table 52.2 is for conductors of up to 10 mm²'),
-        by(appendix4.table52_2, '523.9', {
-          insulatedLength: derive(['insulatedLength'], (v) => metres(Math.min(v.insulatedLength, 0.5)), {
-            by: 'from 0.5 m up the factor stays the same (523.9)',
-            direction: { insulatedLength: 1 },
-          }),
-        }),
-      ),
-    ),
-  }),
-});
+const insulationFactor = () => {
+  const surrounded = when(
+    derive(['conductorArea'], ({ conductorArea }) => conductorArea > 10, { direction: { conductorArea: 1 } }),
+    notPrinted(appendix4.table52_2, 'Table 52.2 is for conductors of up to 10 mm²'),
+    by(appendix4.table52_2, '523.9', {
+      insulatedLength: derive(['insulatedLength'], (v) => metres(Math.min(v.insulatedLength, 0.5)), {
+        by: 'from 0.5 m up the factor stays the same (523.9)',
+        direction: { insulatedLength: 1 },
+      }),
+    }),
+  );
+  const where = <L extends Line<string, Ratio>>(factor: L) =>
+    when(uninsulated(), set(ratio(1), 'no length in thermal insulation'), factor);
+  return {
+    ...thermalInsulation(/^103$/, /^(A[12]?|10[0-2])$/),
+    insulationFactor: choose('insulationCounts', {
+      none: set(ratio(1), 'no thermal insulation around the cable'),
+      'in the method': set(ratio(1), 'the reference method already contains the insulation'),
+      'beside the method': where(by(checks.insulationBesideMethod, '523.9', { surroundFactor: surrounded })),
+      'by a factor': where(surrounded),
+    }),
+  };
+};
 
 /** Multiples of the rated current at which a device operates within its conventional time. */
 const conventionalMultiple = () => {
