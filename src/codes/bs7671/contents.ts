@@ -22,6 +22,7 @@ import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { residualCurrent } from './groups/residual-current.js';
+import { sharedCircuit } from './groups/shared-circuit.js';
 import { surgeProtection } from './groups/surge-protection.js';
 import { terminals } from './groups/terminals.js';
 import { voltageDrop } from './groups/voltage-drop.js';
@@ -31,6 +32,7 @@ export const bs7671Contents = () => {
   const facts = sharedFacts();
   const way = conductors();
   const rating = coordination();
+  const shared = sharedCircuit();
   const breaking = breakingCapacity();
   const drop = voltageDrop();
   const fault = disconnection();
@@ -56,6 +58,7 @@ export const bs7671Contents = () => {
       circuit: together(
         facts.circuit,
         rating.circuit,
+        shared.circuit,
         drop.circuit,
         fault.circuit,
         residual.circuit,
@@ -86,7 +89,7 @@ export const bs7671Contents = () => {
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
-      residualUpstream: together(fault.residualUpstream, residual.residualUpstream),
+      residualUpstream: together(fault.residualUpstream, residual.residualUpstream, shared.residualUpstream),
       additional: residual.additional,
       protecting: residual.protecting,
       pointsBehind: residual.pointsBehind,
@@ -99,7 +102,7 @@ export const bs7671Contents = () => {
       faults: together(withstand.faults, protective.faults),
     },
     checks: {
-      coordination: rating.checks,
+      coordination: [...rating.checks, ...shared.checks],
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
       'residual-current': residual.checks,

@@ -32,6 +32,13 @@ export * from './earthing-checks.js';
 export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
+export {
+  infeedFixed,
+  infeedOpensAllLive,
+  infeedWithinCapacity,
+  ownCircuitOfPoint,
+  requiredWithInfeed,
+} from './groups/shared-circuit.js';
 export { surgeProtected } from './groups/surge-protection.js';
 export * from './residual-checks.js';
 export * from './tables/index.js';

@@ -375,7 +375,7 @@ export const ringCarriesEnough = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.204', provenance: 'one-source' },
   caution:
-    'Holds for socket-outlets to BS 1363 along the ring, when the load in no part of it is likely to pass the capacity of the cable for long.',
+    'Holds when the load in no part of the ring is likely to pass the capacity of the cable for long, and when unfused spurs are of the same cable.',
   worse: {
     ambientTemperature: 'up',
     groundTemperature: 'up',

@@ -31,6 +31,7 @@ import {
   armourReactanceBy,
   coreReactance,
   coreReactanceBy,
+  isThereOnce,
   metalCoefficient,
   metalCoefficientBy,
   notReactiveBy,
@@ -50,9 +51,9 @@ export function lengthOf(run: Run): Known<Metres> {
   return whenKnown(lengths, (...all) => metres(all.reduce<number>((a, b) => a + b, 0)));
 }
 
-/** How the conductors of a run lie in parallel: n conductors, and on a ring both ways from the farthest point. */
-function giveParallel(sheet: Sheet, run: Run) {
-  const n = run.cable.parallel ?? 1;
+/** How the conductors of a run lie in parallel: n conductors, or one for all, and on a ring both ways from the farthest point. */
+function giveParallel(sheet: Sheet, run: Run, once = false) {
+  const n = once ? 1 : (run.cable.parallel ?? 1);
   return sheet.given(
     'parallelConductors',
     ratio(run.ring ? 4 * n : n),
@@ -68,6 +69,7 @@ export function writeConductor(
   metal: 'copper' | 'aluminium',
   area: Known<SquareMillimetres>,
   temperature: Known<Celsius>,
+  once = false,
 ): Sheet {
   const part = sheet.part(title);
   const label = part.label('metal', metal);
@@ -82,7 +84,7 @@ export function writeConductor(
     conductorTemperature,
   });
   const length = part.given('length', lengthOf(run), 'all stretches');
-  part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run) });
+  part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run, once) });
   return part;
 }
 
@@ -94,6 +96,7 @@ function steelPath(
   area: Known<SquareMillimetres>,
   temperature: Celsius,
   options: AssessmentOptions,
+  once = false,
 ): Sheet {
   const part = sheet.part(title);
   const { cable } = run;
@@ -115,7 +118,7 @@ function steelPath(
     conductorTemperature,
   });
   const length = part.given('length', lengthOf(run), 'all stretches');
-  part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run) });
+  part.step(runResistance, { resistancePerMetre, length, parallelConductors: giveParallel(part, run, once) });
   return part;
 }
 
@@ -154,7 +157,8 @@ function protective(
     case 'bare-core':
     case 'separate': {
       const area = protectiveAreaOf(sheet, cable, line);
-      const part = writeConductor(sheet, 'Protective conductor', run, metal, area, hot);
+      const once = isThereOnce(cable, 'protective');
+      const part = writeConductor(sheet, 'Protective conductor', run, metal, area, hot, once);
       return sheet.gather('sum', 'resistance', 'protectiveResistance', [part]);
     }
     case 'armour':
@@ -170,6 +174,7 @@ function protective(
         metal,
         protectiveAreaOf(sheet, cable, line),
         hot,
+        isThereOnce(cable, 'protective'),
       );
       const armourResistance = sheet.gather('sum', 'resistance', 'armourResistance', [steelPart]);
       const separateResistance = sheet.gather('sum', 'resistance', 'separateResistance', [copperPart]);
@@ -179,7 +184,7 @@ function protective(
       const warm = at === 'operating' ? steelTemperatureOf(cable.insulation, 'conduit') : at;
       if (cable.protectiveImpedance)
         return sheet.gather('sum', 'resistance', 'protectiveResistance', [
-          steelPath(sheet, 'Conduit', run, line, warm, options),
+          steelPath(sheet, 'Conduit', run, line, warm, options, isThereOnce(cable, 'conduit')),
         ]);
       return none('impedance of the conduit per metre from its maker, or a measurement');
     }
@@ -223,7 +228,11 @@ export function writeRunImpedance(
   const reactance = sheet.step(runReactance, {
     reactancePerMetre,
     length,
-    parallelConductors: giveParallel(sheet, run),
+    parallelConductors: giveParallel(
+      sheet,
+      run,
+      isThereOnce(run.cable, run.cable.protective === 'conduit' ? 'conduit' : 'protective'),
+    ),
   });
   return sheet.step(segmentImpedanceOf, { lineAndProtectiveResistance, reactance });
 }

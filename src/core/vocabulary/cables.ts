@@ -15,6 +15,8 @@ export const cableTerms = {
   },
   /** Tabulated current-carrying capacity I_t, A, above 0. */
   tabulatedCapacity: { symbol: 'I_t', unit: 'A', above: 0, words: 'tabulated current-carrying capacity' },
+  /** Current that sources feed into the circuit I_g, A, 0 and up. */
+  generationCurrent: { symbol: 'I_g', unit: 'A', least: 0, words: 'current that sources feed into the circuit' },
   /** Tabulated capacity that the circuit requires I_t,min, A, 0 and up. */
   requiredCapacity: { symbol: 'I_t,min', unit: 'A', least: 0, words: 'tabulated capacity that the circuit requires' },
   /** Tabulated capacity that the load alone requires I_t,b, A, 0 and up. */

@@ -12,7 +12,8 @@ import {
   set,
   when,
 } from '../../../calculation/index.js';
-import { type Known, missing, type Table } from '../../../core/index.js';
+import { isMissing, type Known, missing, type Table } from '../../../core/index.js';
+import type { Outlet, Run } from '../../../installation/index.js';
 import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units/index.js';
 import * as checks from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
@@ -26,7 +27,7 @@ import {
   surroundings,
 } from '../../iec-family/coordination.js';
 import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
-import { ofSection } from '../../iec-family/places.js';
+import { ofCircuit, ofSection, type SectionPlace } from '../../iec-family/places.js';
 import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
 import { bsMethod, capacityTableFor, leastOfFlexible, noTable, readCapacity } from '../cable-tables.js';
 import * as appendix4 from '../tables/index.js';
@@ -171,6 +172,61 @@ const conventionalMultiple = () => {
   );
 };
 
+/** The column of Table 4B3 for a section, as far as method and containment say it and agree. */
+function soilColumnOf({ section: { method, containment } }: SectionPlace) {
+  const named =
+    method.state === 'known' ? { D1: 'ducts' as const, D2: 'direct' as const }[method.value as 'D1'] : undefined;
+  const seen =
+    containment === 'buried' ? 'direct' : containment === 'duct' || containment === 'conduit' ? 'ducts' : undefined;
+  return named && seen && named !== seen ? 'not stated' : (named ?? seen ?? 'not stated');
+}
+
+/** Largest fuse in the plug or connection unit of an accessory to BS 1363, A. */
+const largestPlugFuse = 13;
+
+/** Whether an outlet of a ring is one of those for which its rule is, as far as that is known. */
+function onRing(o: Outlet, { lines, id }: Run): Known<boolean> {
+  if (o.kind !== 'load' || lines.length > 1) return false;
+  const fixed = o.purpose !== 'socket-outlets' && o.current.state !== 'unknown';
+  const least = o.current.state === 'between' ? o.current.least : o.current.state === 'known' ? o.current.value : 0;
+  if (fixed && least > largestPlugFuse) return false;
+  if (o.accessories?.state === 'known') return o.accessories.value === 'BS 1363';
+  return missing({
+    kind: 'fact',
+    fact: `accessories of ${o.id}`,
+    obtain: `see whether all that ${id} feeds is connected by socket-outlets or fused connection units to BS 1363`,
+  });
+}
+
+/** Whether the rule for ring final circuits holds; every other ring is a circuit like any other. BS 7671 433.1.204. */
+const ringFinalCircuit = () => ({
+  ringLoads: ofCircuit<boolean>(({ run }) => {
+    const each = run.feeds.map((o) => onRing(o, run));
+    if (run.cable.material !== 'copper' || each.includes(false)) return false;
+    return each.find(isMissing) ?? true;
+  }),
+  // behind a device whose rating is not known it counts as any other circuit; none of the cables here is mineral
+  ringRule: when(
+    'ring',
+    when(
+      orElse(
+        derive(['conductorArea'], ({ conductorArea }) => conductorArea >= 2.5, { direction: { conductorArea: 1 } }),
+        set(false),
+      ),
+      when(
+        orElse(
+          derive(['deviceRating'], ({ deviceRating }) => deviceRating === 30 || deviceRating === 32),
+          set(false),
+        ),
+        same('ringLoads'),
+        set(false),
+      ),
+      set(false),
+    ),
+    set(false),
+  ),
+});
+
 /** Load, device and cable are coordinated over every section. BS 7671 433.1, Appendix 4. */
 export const coordination = () => {
   const tabulated = tabulatedCapacity();
@@ -187,15 +243,7 @@ export const coordination = () => {
         set(ratio(1), 'no semi-enclosed fuse'),
       ),
       conventionalMultiple: conventionalMultiple(),
-      // behind a device whose rating is not known it counts as any other circuit
-      ringRule: when(
-        'ring',
-        orElse(
-          derive(['deviceRating'], ({ deviceRating }) => deviceRating === 30 || deviceRating === 32),
-          set(false),
-        ),
-        set(false),
-      ),
+      ...ringFinalCircuit(),
       ringCapacity: set(amperes(20), 'BS 7671 433.1.204, ring final circuit behind 30 A or 32 A'),
       ...governingSection(),
     },
@@ -204,9 +252,25 @@ export const coordination = () => {
       ...ambientFactor(),
       ...group.sections,
       ...insulationFactor(),
+      soilColumn: ofSection(soilColumnOf),
       ...soilFactor(
         appendix4.table4B3,
-        ofSection(({ section }) => (section.containment === 'duct' ? 'ducts' : 'direct')),
+        choose('soilColumn', {
+          ducts: set('ducts'),
+          direct: set('direct'),
+          // both columns are 1 at the resistivity for which the tables of capacity are
+          'not stated': when(
+            derive(['soilResistivity'], ({ soilResistivity }) => soilResistivity === 2.5),
+            set('direct'),
+            ofSection<'direct'>(({ section: { name } }) =>
+              missing({
+                kind: 'fact',
+                fact: `containment of ${name}`,
+                obtain: 'see whether it lies in a duct or direct in the ground',
+              }),
+            ),
+          ),
+        }),
       ),
       capacity: by(checks.capacityAsInstalled, 'Appendix 4, 5'),
       conductorTemperature: by(temperatureAtShareOfCapacity, undefined, {
