@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import {
   amperes,
   assess,
@@ -18,7 +19,7 @@ import {
   unknown,
   writeSheet,
 } from '../../../src/index.js';
-import { chargePoint, circuit, house, load, stretch } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house, load, stretch } from '../../support/house.js';
 import { smallCode } from '../../support/small-code.js';
 
 const group = (circuits: number, change: Partial<Group> = {}): Group => ({
@@ -298,6 +299,14 @@ describe('a ring final circuit', () => {
       expect([rule(change), radial(change)]).toEqual([undefined, 'fail']);
     expect(rule(fixed(13))).toBe('pass');
     expect(rule({ feeds: [load(26, { purpose: 'socket-outlets' })] })).toBe('not-determined');
+  });
+
+  it('behind a rating that is known within a range is open, since one in it is enough', () => {
+    const within = { ...ring(32), device: { ...device('EN 60898', 32), rating: between(amperes(28), amperes(64)) } };
+    const place = { ...caseOf(house([circuit(within)]), 'ev'), findings: {} };
+    const found = bs7671('2018+A2:2022').calculator?.of(place).results('coordination') ?? [];
+    expect(found.filter((r) => r.verdict === 'fail')).toEqual([]);
+    expect(found.some((r) => r.verdict === 'not-determined')).toBe(true);
   });
 
   it('behind any other device is rated like a radial', () => {
