@@ -103,7 +103,7 @@ export interface Labels {
   insulation: Insulation;
   /** Whether the circuit is a ring. */
   ring: boolean;
-  /** Whether a ring feeds nothing but accessories to BS 1363. */
+  /** Whether a ring feeds nothing but the accessories for which there is a rule of rings. */
   ringLoads: boolean;
   /** Whether the rule for ring final circuits holds. */
   ringRule: boolean;

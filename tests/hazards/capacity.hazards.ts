@@ -315,7 +315,7 @@ export const chapter: Chapter = {
         'Three or four circuits bunched, six of them said to be lightly loaded.',
         {},
         {
-          group: { arrangement: 'bunched', circuits: between(3, 4, 'guessed'), lightlyLoaded: 6 },
+          group: { arrangement: 'bunched', circuits: between<number>(3, 4, 'guessed'), lightlyLoaded: 6 },
         },
       ),
       sound: told(

@@ -5,7 +5,7 @@ import {
   type Load,
   metres,
   type Outlet,
-  type OvercurrentKind,
+  type OvercurrentDevice,
   type Run,
   type Stretch,
   squareMillimetres,
@@ -28,7 +28,7 @@ const ring = (
   of: {
     readonly area?: number;
     readonly rating?: number;
-    readonly kind?: OvercurrentKind;
+    readonly kind?: OvercurrentDevice['kind'];
     readonly stretch?: Partial<Stretch>;
     readonly ring?: boolean;
   } = {},
@@ -41,7 +41,7 @@ const ring = (
       ring: of.ring ?? true,
       device: {
         ...run.device,
-        kind: known(of.kind ?? { standard: 'EN 61009', type: 'B' }, 'marking'),
+        kind: of.kind ?? run.device.kind,
         rating: known(amperes(of.rating ?? 32), 'marking'),
       },
       cable: { ...run.cable, area: known(squareMillimetres(of.area ?? 2.5), 'marking') },

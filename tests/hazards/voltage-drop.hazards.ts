@@ -1,6 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
+import type { AssessmentOptions } from '../../src/codes/wiring-code.js';
 import {
-  type AssessmentOptions,
   amperes,
   type Cable,
   type Installation,

@@ -188,7 +188,10 @@ export const chapter: Chapter = {
       title: 'Either of two circuit-breakers will be fitted',
       check: 'protective-conductor',
       mustNotSay: 'That the better one of the two counts.',
-      unsafe: behind('A 32 A type B of class 1 to 3.', breaker('B', 32, between(1, 3, 'order not placed') as never)),
+      unsafe: behind(
+        'A 32 A type B of class 1 to 3.',
+        breaker('B', 32, between<number>(1, 3, 'order not placed') as never),
+      ),
       sound: behind('The one of class 3.', breaker('B', 32, three)),
     },
     {
