@@ -1,4 +1,4 @@
-import type { CheckResult } from '../core/index.js';
+import type { CheckResult, Gap } from '../core/index.js';
 import type {
   Cable,
   CableConstruction,
@@ -46,6 +46,16 @@ export interface Labels {
   buried: boolean;
   /** Whether the circuit feeds a charge point. */
   feedsChargePoint: boolean;
+  /** Whether the circuit feeds a charge point, one that is listed among the loads included. */
+  feedsCharging: boolean;
+  /** Whether the charge point of a circuit is all that it feeds. */
+  pointAlone: boolean;
+  /** Names of all that the circuit feeds. */
+  sharers: string;
+  /** Whether a source stands on the circuit together with something else. */
+  sourceAmongLoads: boolean;
+  /** Whether the sources of the circuit are wired in. */
+  sourceFixed: boolean;
   /** Phases of the supply. */
   supplyPhases: 1 | 3;
   /** Phases that the states of load are counted by: the single phase, the harder case, where they are not known. */
@@ -102,6 +112,8 @@ export interface Labels {
   insulation: Insulation;
   /** Whether the circuit is a ring. */
   ring: boolean;
+  /** Whether a ring feeds nothing but the accessories for which there is a rule of rings. */
+  ringLoads: boolean;
   /** Whether the rule for ring final circuits holds. */
   ringRule: boolean;
   /** Whether the third-harmonic content of the load is stated. */
@@ -138,7 +150,9 @@ export interface Labels {
   /** Drum on which flexible cable is wound. */
   drum: Drum;
   /** How thermal insulation around the cable counts. */
-  insulationCounts: 'in the method' | 'by a factor' | 'none';
+  insulationCounts: 'in the method' | 'beside the method' | 'by a factor' | 'none';
+  /** Column of the soil factors for a section, or that nothing says which. */
+  soilColumn: 'ducts' | 'direct' | 'not stated';
   /** How a cable lies in the ground. */
   laying: 'ducts' | 'direct';
   /** Whether the circuits of a group are overloaded together. */
@@ -221,6 +235,10 @@ export interface Labels {
   windowed: boolean;
   /** Whether the circuit feeds lighting among others. */
   feedsLighting: boolean;
+  /** Limit of the drop that a designer states looser than the code's, as a ratio; 0 where none is. */
+  dropDeparture: number;
+  /** What is not known of the loads behind the distribution circuits ahead. */
+  unknownBehind: readonly Gap[];
   /** Who sets the limit of the drop. */
   dropLimitBy: 'the code' | 'the user';
   /** How a cable is built, as the table of protective conductors in flat cable has it. */

@@ -46,7 +46,10 @@ export interface CircuitCase {
 
 /** Choices that change a figure; each is printed on the sheet. */
 export interface AssessmentOptions {
-  /** Permitted voltage drop from the origin as a ratio, where the user sets it tighter than the code does. */
+  /**
+   * Permitted voltage drop from the origin as a ratio, where the user sets it tighter than the code does. A looser one is
+   * a departure: up to 0.085 a drop between the code's limit and it is not determined, and the designer answers for it.
+   */
   readonly dropLimit?: number;
   /** Declared demand of feeders by name, A per line; else the load below them, at most the rating of their device. */
   readonly feederDemand?: Readonly<Record<string, Amperes>>;

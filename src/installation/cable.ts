@@ -121,7 +121,10 @@ export interface Stretch {
   readonly ambient: Fact<Celsius>;
   /** Circuits beside it; alone when absent. */
   readonly group?: Group;
-  /** Length over which thermal insulation surrounds the cable, m; none when absent. */
+  /**
+   * Length over which thermal insulation surrounds the cable, m. With methods A and 100 to 102, which have insulation
+   * beside the cable, it is not known when absent; with others there is none.
+   */
   readonly insulated?: Fact<Metres>;
   /** Drum on which flexible cable is wound while it is in use. */
   readonly drum?: Drum;

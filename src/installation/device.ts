@@ -21,7 +21,7 @@ export interface OvercurrentDevice {
   readonly breakingCapacity?: Fact<Amperes>;
   /** Conditional rating of the assembly, or back-up by the device ahead, as its maker declares it, A. */
   readonly conditionalRating?: Fact<Amperes>;
-  /** Energy limiting class, where marked. */
+  /** Energy limiting class as marked on a circuit-breaker; not known when absent. */
   readonly energyClass?: Fact<1 | 2 | 3>;
   /** A maker's factor for continuously loaded devices side by side, 1. */
   readonly groupingFactor?: Fact<number>;

@@ -1,4 +1,4 @@
-import { factValue, isMissing, type Known, whenKnown } from '../core/index.js';
+import { factValue, type Gap, isMissing, type Known, missing, whenKnown } from '../core/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { ChargePoint, Line, Load } from './load.js';
 import { type Board, outletsBelow, type Run } from './tree.js';
@@ -6,14 +6,20 @@ import { type Board, outletsBelow, type Run } from './tree.js';
 /** Whether an outlet feeds in rather than draws. */
 export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
 
+/** Why nothing can be said of a run that nothing is said of. */
+export const feedsNothing = ({ id }: Run): Gap => ({
+  kind: 'fact',
+  fact: `what ${id} feeds`,
+  obtain: 'follow it to its end: boards, socket-outlets, fixed equipment or charge points',
+});
+
+/** Current of a load, or setting of a charge point, per line that it is on. */
+export const currentOfOutlet = (o: Load | ChargePoint): Known<number> =>
+  o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting);
+
 const sumOf = (outlets: readonly (Load | ChargePoint)[], line: Line): Known<number> =>
-  whenKnown(
-    outlets
-      .filter((o) => o.lines.includes(line))
-      .map((o) =>
-        o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting),
-      ),
-    (...all) => all.reduce<number>((a, b) => a + b, 0),
+  whenKnown(outlets.filter((o) => o.lines.includes(line)).map(currentOfOutlet), (...all) =>
+    all.reduce<number>((a, b) => a + b, 0),
   );
 
 /** Boards that a run feeds, whose load control acts on what is below them. */
@@ -27,6 +33,7 @@ const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
  * limits, or generation where that is the larger.
  */
 export function lineCurrentOf(run: Run, line: Line): Known<number> {
+  if (run.feeds.length === 0) return missing(feedsNothing(run));
   const outlets = outletsBelow(run);
   const consumers = outlets.filter((o) => !isSource(o));
   const controls = controlsBelow(run);

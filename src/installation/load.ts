@@ -42,6 +42,10 @@ export interface Load {
   readonly lines: readonly Line[];
   /** Whether a cooker unit has a socket-outlet. */
   readonly withSocket?: boolean;
+  /** Standard of the socket-outlets, or of the accessory that connects it; not known when absent. */
+  readonly accessories?: Fact<'BS 1363' | 'other'>;
+  /** Whether a source is connected by plug and socket-outlet; not known when absent. */
+  readonly plugged?: Fact<boolean>;
   readonly powerFactor?: Ratio;
   /** Whether it keeps its current or its power when the voltage falls. */
   readonly holds?: 'current' | 'power';

@@ -52,8 +52,11 @@ export interface Run {
   readonly stretches: readonly Stretch[];
   /** Third-harmonic current as a ratio of the line current, for three-phase runs with a neutral. */
   readonly thirdHarmonic?: Fact<Ratio>;
-  /** Largest conductor temperature that the terminals at both ends allow, °C. */
+  /** Largest conductor temperature that the terminals at both ends allow, °C; not known when absent. */
   readonly terminalTemperature?: Fact<Celsius>;
+  /** What is declared of several charge points that share the circuit, and by whom. */
+  readonly pointsShare?: string;
+  /** What it feeds; not known when there is nothing in it. */
   readonly feeds: readonly Outlet[];
 }
 

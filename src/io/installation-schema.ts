@@ -184,6 +184,8 @@ const load = named(
     current: must(factField('connectedCurrent')),
     lines: must(LINES),
     withSocket: may(z.boolean()),
+    accessories: may(fact(z.enum(['BS 1363', 'other']))),
+    plugged: may(yes),
     powerFactor: may(quantityField('powerFactor')),
     holds: may(z.enum(['current', 'power'])),
     at: may(quantityField('length')),
@@ -246,6 +248,8 @@ const run: z.ZodType<Run> = named(
     existing: may(z.boolean()),
     cable: must(cable),
     stretches: must(z.array(stretch).max(100)),
+    terminalTemperature: may(factField('terminalTemperature')),
+    pointsShare: may(TEXT.min(1)),
     feeds: must(z.array(outlet).max(200)),
   }) as unknown as z.ZodType<Run>,
 );

@@ -88,7 +88,7 @@ function arrange(d: SurveyDocument): Survey {
     code: d.code,
     installation: { supply, board: d.board },
     wanted: d.wanted.map((w): WantedPoint => {
-      const { id, from, lines, point, device, residual, cables, route, vehicle } = w;
+      const { id, from, lines, point, device, residual, cables, route, terminalTemperature, vehicle } = w;
       const chargePoint: ChargePoint = { kind: 'charge-point', id, lines, ...point };
       const undecided = unknown('to be designed');
       const choices = cables.map((c) => ({ ...c, area: undecided }));
@@ -99,6 +99,7 @@ function arrange(d: SurveyDocument): Survey {
         ...stated({ residual }),
         cable: choices[0] as Run['cable'],
         stretches: route,
+        ...stated({ terminalTemperature }),
         feeds: [chargePoint],
       };
       return { from, run, cables: choices, ...stated({ vehicle }) };
@@ -156,6 +157,12 @@ function crossCheck(survey: Survey): Problem[] {
         path,
         message: `'${run.id}' uses ${run.lines.join(', ')}, but the supply has one line conductor, L1`,
       });
+    for (const { name, group } of run.stretches)
+      if (group?.lightlyLoaded && group.circuits.state === 'known' && group.lightlyLoaded > group.circuits.value)
+        problems.push({
+          path,
+          message: `'${name}' of '${run.id}' has ${group.lightlyLoaded} lightly loaded circuits in a group of ${group.circuits.value}`,
+        });
     for (const o of run.feeds)
       if (o.kind === 'charge-point') {
         const { setting } = o;

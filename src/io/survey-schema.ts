@@ -28,6 +28,7 @@ const wanted = record({
   residual: may(z.array(residual).max(10)),
   cables: must(z.array(cableToDesign).min(1).max(20)),
   route: must(z.array(stretch).min(1).max(100)),
+  terminalTemperature: may(factField('terminalTemperature')),
   vehicle: may(
     record({
       energy: must(factField('energyNeeded')),

@@ -231,13 +231,18 @@ function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arb
 
 /** Loads other than charge points. */
 function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
-  return fc.record({
-    kind: pick('load'),
-    id: pick('load'),
-    purpose: pick('lighting', 'socket-outlets', 'cooking', 'instantaneous-water-heating', 'heat-pump', 'other'),
-    current: arbitraryFact(double(1, 45).map(amperes), choices),
-    lines: pick(linesOf(three)),
-  });
+  return some<Load, 'accessories' | 'plugged'>(
+    {
+      kind: pick('load'),
+      id: pick('load'),
+      purpose: pick('lighting', 'socket-outlets', 'cooking', 'instantaneous-water-heating', 'heat-pump', 'other'),
+      current: arbitraryFact(double(1, 45).map(amperes), choices),
+      lines: pick(linesOf(three)),
+      accessories: arbitraryFact(pick('BS 1363', 'other'), choices),
+      plugged: arbitraryFact(fc.boolean(), choices),
+    } as never,
+    ['accessories', 'plugged'],
+  );
 }
 
 /**

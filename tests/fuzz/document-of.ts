@@ -30,10 +30,11 @@ const units: Readonly<Record<string, string>> = {
   depth: 'm',
   ambient: 'C',
   soilResistivity: 'Km_per_W',
+  terminalTemperature: 'C',
 };
 
 /** What the survey document has no field for. */
-const unspoken = new Set(['thirdHarmonic', 'terminalTemperature', 'formation', 'unequal', 'lightlyLoaded', 'tray']);
+const unspoken = new Set(['thirdHarmonic', 'formation', 'unequal', 'lightlyLoaded', 'tray']);
 
 function factOf(fact: Object_): Json {
   const by = typeof fact.by === 'string' ? { by: fact.by } : {};
@@ -94,6 +95,7 @@ export function documentOf(base: Object_, installation: Installation): Object_ {
     ...(run.residual ? { residual: written(run.residual) } : {}),
     cables: [cable],
     route: written(run.stretches),
+    ...(run.terminalTemperature ? (written({ terminalTemperature: run.terminalTemperature }) as Object_) : {}),
   };
   return { ...base, supply: written(installation.supply), board: written(board), wanted: [wanted] };
 }

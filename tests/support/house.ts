@@ -72,6 +72,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
     kind: known({ standard: 'EN 61009', type: 'B' }),
     rating: known(amperes(32)),
     breakingCapacity: known(amperes(6000)),
+    energyClass: known(3),
   },
   cable: {
     construction: 'flat-twin-and-earth',
@@ -82,6 +83,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
     protective: 'bare-core',
   },
   stretches: [stretch()],
+  terminalTemperature: known(celsius(70)),
   feeds: [chargePoint],
   ...change,
 });

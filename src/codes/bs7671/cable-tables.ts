@@ -76,9 +76,14 @@ export const capacityTableFor = (cable: Cable, cord: boolean, loaded: '2' | '3')
   tablesFor(cable, cord).find((t) => (t.loaded ?? loaded) === loaded)?.capacity;
 
 /** @internal How each table of capacities is read: by those of the keys that it has axes for. */
-export const readCapacity = () => {
+export const readCapacity = (method: 'listedMethod' | 'C' = 'listedMethod') => {
+  const clipped = {
+    method: set('C'),
+    // single-core cables clipped direct lie touching
+    formation: derive(['loaded'], ({ loaded }) => (loaded === '2' ? 'flat-touching' : 'flat-or-trefoil')),
+  };
   const keys = {
-    method: 'listedMethod',
+    ...(method === 'C' ? clipped : { method }),
     system: derive(['loaded'], ({ loaded }) => (loaded === '3' ? 'three-phase' : 'single-phase')),
     build: set('multicore'),
   };

@@ -25,6 +25,7 @@ import { outbuildingScope, outbuildings } from './groups/outbuildings.js';
 import { placement } from './groups/placement.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { residualCurrent } from './groups/residual-current.js';
+import { sharedCircuit } from './groups/shared-circuit.js';
 import { surgeProtection } from './groups/surge-protection.js';
 import { terminals } from './groups/terminals.js';
 import { voltageDrop } from './groups/voltage-drop.js';
@@ -35,6 +36,7 @@ export const bs7671Contents = () => {
   const way = conductors();
   const origin = originFacts();
   const rating = coordination();
+  const shared = sharedCircuit();
   const breaking = breakingCapacity();
   const drop = voltageDrop();
   const fault = disconnection();
@@ -69,6 +71,7 @@ export const bs7671Contents = () => {
         facts.circuit,
         origin.circuit,
         rating.circuit,
+        shared.circuit,
         drop.circuit,
         fault.circuit,
         residual.circuit,
@@ -101,7 +104,7 @@ export const bs7671Contents = () => {
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
       outbuildings: others.outbuildings,
-      residualUpstream: together(fault.residualUpstream, residual.residualUpstream),
+      residualUpstream: together(fault.residualUpstream, residual.residualUpstream, shared.residualUpstream),
       additional: residual.additional,
       protecting: residual.protecting,
       pointsBehind: residual.pointsBehind,
@@ -115,7 +118,7 @@ export const bs7671Contents = () => {
     },
     checks: {
       'origin-facts': origin.checks,
-      coordination: rating.checks,
+      coordination: [...rating.checks, ...shared.checks],
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
       'residual-current': residual.checks,

@@ -35,6 +35,13 @@ export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-
 export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
 export { outbuildingBonded } from './groups/outbuildings.js';
 export { cableForGround, cableForSun, depthInGround } from './groups/placement.js';
+export {
+  infeedFixed,
+  infeedOpensAllLive,
+  infeedWithinCapacity,
+  ownCircuitOfPoint,
+  requiredWithInfeed,
+} from './groups/shared-circuit.js';
 export { surgeProtected } from './groups/surge-protection.js';
 export {
   mainSwitchAboveDevices,

@@ -26,6 +26,28 @@ export const capacityInParallel = /* @__PURE__ */ formula({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '523.7', provenance: 'memory' },
 });
 
+/**
+ * Rating factor for thermal insulation around a cable whose reference method has insulation beside it: it carries no more
+ * than clipped direct and surrounded, and no more than the method says. BS 7671 523.9.
+ */
+export const insulationBesideMethod = /* @__PURE__ */ formula({
+  id: 'insulation-beside-method',
+  title: 'Rating factor for insulation around a cable that has insulation beside it',
+  inputs: ['surroundFactor', 'clippedCapacity', 'tabulatedCapacity'],
+  output: 'insulationFactor',
+  expression: 'min(1, surroundFactor * clippedCapacity / tabulatedCapacity)',
+  direction: { surroundFactor: 1, clippedCapacity: 1, tabulatedCapacity: -1 },
+  compute: ({ surroundFactor, clippedCapacity, tabulatedCapacity }) =>
+    Math.min(1, (surroundFactor * clippedCapacity) / tabulatedCapacity),
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '523.9',
+    provenance: 'memory',
+    note: 'half of the capacity clipped direct from 0.5 m up: two sources; its relation to methods A and 100 to 102: from memory',
+  },
+});
+
 /** Tabulated capacity required behind a device that protects against overload, alone or overloaded together. BS 7671 Appendix 4, 5.1. */
 export const requiredForOverload = /* @__PURE__ */ formula({
   id: 'required-capacity-overload',
@@ -353,7 +375,7 @@ export const ringCarriesEnough = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.204', provenance: 'one-source' },
   caution:
-    'Holds for socket-outlets to BS 1363 along the ring, when the load in no part of it is likely to pass the capacity of the cable for long.',
+    'Holds when the load in no part of the ring is likely to pass the capacity of the cable for long, and when unfused spurs are of the same cable.',
   worse: {
     ambientTemperature: 'up',
     groundTemperature: 'up',

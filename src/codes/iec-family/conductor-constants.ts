@@ -29,6 +29,12 @@ export const notReactiveBy = 'neglected up to 16 mm², as the tables of voltage 
 export const operatingTemperatureOf = (insulation: Cable['insulation']): Celsius =>
   celsius(insulation === 'thermosetting-90' ? 90 : insulation === 'thermosetting-60' ? 60 : 70);
 
+/** Whether a conductor is there once, however many cables lie in parallel. */
+export const isThereOnce = (
+  { protective, parallel = 1 }: Cable,
+  conductor: 'line' | 'protective' | 'armour' | 'conduit' | 'earthed armour',
+): boolean => parallel > 1 && (conductor === 'conduit' || (conductor === 'protective' && /separate$/.test(protective)));
+
 /** Temperature of armour or conduit in normal operation, °C: as Tables 54.4, 54.5 and A.54.5 of k assume it. */
 export const steelTemperatureOf = (insulation: Cable['insulation'], steel: 'armour' | 'conduit'): Celsius => {
   const hotter = insulation === 'thermosetting-90';

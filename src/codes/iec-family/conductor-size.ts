@@ -1,6 +1,5 @@
-import { compare, set, when } from '../../calculation/index.js';
+import { compare } from '../../calculation/index.js';
 import { comparison, unknown } from '../../core/index.js';
-import { celsius } from '../../units/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
 import { isBuried } from './facts.js';
 import { ofCircuit } from './places.js';
@@ -41,14 +40,13 @@ export const terminalsCoolEnough = /* @__PURE__ */ comparison({
 /**
  * Terminals are not heated beyond what they are made for: the hottest section counts, whether or not it reaches them.
  * @param check the check, as the code cites it
- * @param by where it is said that terminals of which nothing is known count as made for 70 °C
+ * @param customary what the trade takes terminals for, of which nothing is known
  */
-export const terminals = (check: typeof terminalsCoolEnough, by: string) => ({
+export const terminals = (check: typeof terminalsCoolEnough, customary: string) => ({
   circuit: {
-    terminalTemperature: when(
-      ofCircuit(({ run }) => run.terminalTemperature !== undefined && run.terminalTemperature.state !== 'unknown'),
-      ofCircuit(({ run }) => run.terminalTemperature ?? unknown()),
-      set(celsius(70), by),
+    terminalTemperature: ofCircuit(
+      ({ run }) =>
+        run.terminalTemperature ?? unknown(`the makers' instructions for the terminals at both ends; ${customary}`),
     ),
   },
   checks: [

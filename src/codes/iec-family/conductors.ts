@@ -21,6 +21,7 @@ import {
   armourReactanceBy,
   coreReactance,
   coreReactanceBy,
+  isThereOnce,
   metalCoefficient,
   metalCoefficientBy,
   notReactiveBy,
@@ -76,6 +77,12 @@ const ofProtective = ({ conductor }: ConductorPlace) => conductor === 'protectiv
 const ofSteel = ({ conductor }: ConductorPlace) => conductor === 'armour' || conductor === 'conduit';
 const ofEarthedArmour = ({ conductor }: ConductorPlace) => conductor === 'earthed armour';
 
+/** By what the resistance of a conductor is divided that all cables in parallel share. */
+const ring = () =>
+  ofRun(({ run }) => ratio(run.ring ? 4 : 1), {
+    by: 'one for all cables in parallel; of a ring a quarter of its resistance from end to end, at the farthest point',
+  });
+
 /**
  * Resistances and impedances of the runs of the way, at the temperatures at which they are considered: of each conductor,
  * of line and protective conductor together, and between live conductors.
@@ -125,7 +132,19 @@ export const conductors = () => ({
     }),
     lineAndProtectiveResistance: by(sumOfLineAndProtective),
     reactance: when('reactanceCounts', by(runReactance), set(ohms(0), notReactiveBy)),
-    segmentImpedance: by(segmentImpedanceOf),
+    segmentImpedance: by(segmentImpedanceOf, undefined, {
+      reactance: when(
+        'reactanceCounts',
+        when(
+          ofTemperature(({ run: { cable } }) =>
+            isThereOnce(cable, cable.protective === 'conduit' ? 'conduit' : 'protective'),
+          ),
+          by(runReactance, undefined, { parallelConductors: ring() }),
+          by(runReactance),
+        ),
+        set(ohms(0), notReactiveBy),
+      ),
+    }),
     // between live conductors, the neutral of the size of the lines
     lineNeutralImpedance: by(sumOfLineAndNeutral, undefined, { neutralResistance: 'lineResistance' }),
     // for the largest fault current of a single phase where the earth leads back to the source by metal
@@ -172,7 +191,12 @@ export const conductors = () => ({
       }),
     }),
     resistancePerMetre: by(resistanceAtTemperature),
-    resistance: by(runResistance),
+    // each cable in parallel has its own cores and armour; a separate conductor and a conduit are there once
+    resistance: when(
+      ofConductor(({ run: { cable }, conductor }) => isThereOnce(cable, conductor)),
+      by(runResistance, undefined, { parallelConductors: ring() }),
+      by(runResistance),
+    ),
   },
   returns: {
     wayBack: ofReturn((r) => r.wayBack),

@@ -3,6 +3,7 @@ import { factValue, isMissing, type Known, type Missing, whenKnown } from '../..
 import { own } from '../../core/own.js';
 import {
   type ChargePoint,
+  currentOfOutlet,
   isSource,
   type Line,
   type Load,
@@ -98,9 +99,6 @@ export const currentOn = ({ options, run, itself, followed }: RunLoad, which: 'o
       return amperes(which === 'own' ? one : all[0] + all[1] + all[2] - one);
     });
   });
-
-const currentOfOutlet = (o: Load | ChargePoint): Known<number> =>
-  o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting);
 
 /** Distance of an outlet from the start of its run, m; at its end when nothing else is said. */
 const distanceOf = (o: Load | ChargePoint, end: number): number =>

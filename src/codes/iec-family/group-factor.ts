@@ -1,6 +1,6 @@
 import { by, choose, derive, type Line, open, orElse, set, when } from '../../calculation/index.js';
-import { type Fact, known, missing, type Table, unknown } from '../../core/index.js';
-import type { Group } from '../../installation/index.js';
+import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
+import type { Group, Stretch } from '../../installation/index.js';
 import { tableManyCores } from '../../products/vde0298/tables/4-many-cores.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import { unequalGroupFactor } from './capacity.js';
@@ -60,7 +60,15 @@ function layOf({ circuit, section: { group } }: SectionPlace) {
 }
 
 /** Circuits that count: without those that carry too little. */
-function counted({ circuits, lightlyLoaded: light = 0 }: Group, clause: string): Fact<Ratio> {
+function counted({ name, group }: Stretch & { readonly group: Group }, clause: string): Fact<Ratio> | Known<Ratio> {
+  const { circuits, lightlyLoaded: light = 0 } = group;
+  const least = circuits.state === 'known' ? circuits.value : circuits.state === 'between' ? circuits.least : light;
+  if (light > least || light < 0)
+    return missing({
+      kind: 'fact',
+      fact: `group of ${name}`,
+      obtain: `${light} circuits are said to be lightly loaded, of a group of ${least}: count them anew`,
+    });
   const less = (n: number) => ratio(Math.max(1, n - light));
   const by =
     light > 0
@@ -158,7 +166,8 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
       lay: ofSection(layOf),
       arrangement: ofSection(({ section }) => section.group?.arrangement ?? missing()),
       circuitsInGroup: ofSection(
-        ({ section }) => (section.group ? counted(section.group, tables.lightClause) : known(ratio(1))),
+        ({ section: { group, ...section } }) =>
+          group ? counted({ ...section, group }, tables.lightClause) : known(ratio(1)),
         { called: ({ section }) => `circuits beside ${section.name}` },
       ),
       coresFactor: when(

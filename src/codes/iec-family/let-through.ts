@@ -31,6 +31,7 @@ import {
   seconds,
 } from '../../units/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
+import { opened } from './opened.js';
 import { type FaultPlace, ofCircuit, ofFault } from './places.js';
 import { delayOf, residualUpstream } from './residual-position.js';
 
@@ -49,10 +50,17 @@ function isGeneral(place: FaultPlace): boolean {
   return delay?.state === 'known' && delay.value === 'general';
 }
 
-/** Class as marked; class 3, with which the trade is supplied, unless it is marked; of a range the least. */
-function energyClassOf({ run: { device } }: CircuitPlace) {
+/** Class as marked; of a range the least. An unmarked circuit-breaker may be of class 1, which has no limit. */
+function energyClassOf({ run: { device } }: CircuitPlace): Known<'1' | '2' | '3'> {
   const { energyClass: marked } = device;
-  if (!marked || marked.state === 'unknown') return '3';
+  if (!marked || marked.state === 'unknown')
+    return missing({
+      kind: 'fact',
+      fact: 'energy limiting class',
+      obtain:
+        marked?.obtain ??
+        "the figure in a square beside the breaking capacity; unmarked, its maker's let-through energy",
+    });
   return String(marked.state === 'known' ? marked.value : marked.least) as '1' | '2' | '3';
 }
 
@@ -89,7 +97,7 @@ const ofBreaker = () =>
 export const letThrough = () => ({
   circuit: {
     makersGiven: ofCircuit((c) => c.options.makersLetThrough !== undefined),
-    energyClass: ofCircuit(energyClassOf),
+    energyClass: ofCircuit<'1' | '2' | '3'>(energyClassOf),
   },
   faults: {
     // circuit-breakers
@@ -235,16 +243,9 @@ export function acquitOnly(
   { energyIsBound, energyRests }: { readonly energyIsBound: unknown; readonly energyRests: unknown },
 ): CheckResult {
   if (result.verdict !== 'fail' || energyIsBound === false) return result;
-  const { check, title, weight, source, caution } = result;
-  return {
-    check,
-    title,
-    weight,
-    source,
-    ...(caution === undefined ? {} : { caution }),
-    verdict: 'not-determined',
-    ...(typeof energyRests === 'string' ? { because: energyRests } : {}),
-    gaps: [
+  return opened(
+    result,
+    [
       {
         kind: 'fact',
         fact: 'let-through energy of the device',
@@ -252,5 +253,6 @@ export function acquitOnly(
           'at the prospective current, from its maker: the bound that is known is more than the conductor withstands',
       },
     ],
-  };
+    typeof energyRests === 'string' ? energyRests : undefined,
+  );
 }

@@ -45,17 +45,17 @@ export const soilFactor = <N extends string>(
 });
 
 /** Whether and how thermal insulation around the cable counts. */
-export const thermalInsulation = (containedBy: RegExp) => ({
-  insulatedLength: ofSection(({ section }) => section.insulated ?? unknown(), {
-    called: ({ section }) => `insulated length of ${section.name}`,
-  }),
-  insulationCounts: ofSection(({ section: { method, insulated } }) =>
-    method.state === 'known' && containedBy.test(method.value)
-      ? 'in the method'
-      : insulated === undefined
-        ? 'none'
-        : 'by a factor',
+export const thermalInsulation = (containedBy: RegExp, besideBy: RegExp) => ({
+  insulatedLength: ofSection(
+    ({ section: { insulated } }) =>
+      insulated ?? unknown('see whether and over what length insulation surrounds the cable; 0 m where it does not'),
+    { called: ({ section }) => `insulated length of ${section.name}` },
   ),
+  insulationCounts: ofSection(({ section: { method, insulated } }) => {
+    if (method.state === 'known' && containedBy.test(method.value)) return 'in the method';
+    if (method.state === 'known' && besideBy.test(method.value)) return 'beside the method';
+    return insulated === undefined ? 'none' : 'by a factor';
+  }),
 });
 /** Whether the length in thermal insulation is none; one that is not known counts as some. */
 export const uninsulated = () =>

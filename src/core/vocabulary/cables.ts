@@ -15,6 +15,8 @@ export const cableTerms = {
   },
   /** Tabulated current-carrying capacity I_t, A, above 0. */
   tabulatedCapacity: { symbol: 'I_t', unit: 'A', above: 0, words: 'tabulated current-carrying capacity' },
+  /** Current that sources feed into the circuit I_g, A, 0 and up. */
+  generationCurrent: { symbol: 'I_g', unit: 'A', least: 0, words: 'current that sources feed into the circuit' },
   /** Tabulated capacity that the circuit requires I_t,min, A, 0 and up. */
   requiredCapacity: { symbol: 'I_t,min', unit: 'A', least: 0, words: 'tabulated capacity that the circuit requires' },
   /** Tabulated capacity that the load alone requires I_t,b, A, 0 and up. */
@@ -34,6 +36,21 @@ export const cableTerms = {
   groupFactor: { symbol: 'C_g', unit: '1', above: 0, words: 'rating factor for grouping' },
   /** Rating factor for thermal insulation C_i, 1, above 0 to 1. */
   insulationFactor: { symbol: 'C_i', unit: '1', above: 0, most: 1, words: 'rating factor for thermal insulation' },
+  /** Tabulated current-carrying capacity clipped direct I_t,C, A, above 0. */
+  clippedCapacity: {
+    symbol: 'I_t,C',
+    unit: 'A',
+    above: 0,
+    words: 'tabulated current-carrying capacity clipped direct',
+  },
+  /** Rating factor for thermal insulation on the capacity clipped direct C_i,C, 1, above 0 to 1. */
+  surroundFactor: {
+    symbol: 'C_i,C',
+    unit: '1',
+    above: 0,
+    most: 1,
+    words: 'rating factor for thermal insulation on the capacity clipped direct',
+  },
   /** Rating factor for soil thermal resistivity C_s, 1, above 0. */
   soilFactor: { symbol: 'C_s', unit: '1', above: 0, words: 'rating factor for soil thermal resistivity' },
   /** Rating factor for the kind of overload device and burial C_c, 1, above 0 to 1. */

@@ -34,6 +34,7 @@ export const energyLimits = /* @__PURE__ */ table({
   provenanceOf: { '40': 'memory' },
   notes: [
     'Class 1 has no limit. Valid for prospective currents up to the marked capacity; at lower currents the device lets through less.',
+    'Class 2 is of the issue of 2006; that of 2019 has classes 1 and 3 alone.',
     'Type D and ratings above 40 A have no row.',
   ],
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import {
   amperes,
   assess,
@@ -18,7 +19,7 @@ import {
   unknown,
   writeSheet,
 } from '../../../src/index.js';
-import { chargePoint, circuit, house, load, stretch } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house, load, stretch } from '../../support/house.js';
 import { smallCode } from '../../support/small-code.js';
 
 const group = (circuits: number, change: Partial<Group> = {}): Group => ({
@@ -62,7 +63,12 @@ describe('capacity of a stretch', () => {
     ['ten bunched, the next larger number that is printed', { group: group(10) }, 47 * 0.45],
     ['a metre in insulation, 52.2', { insulated: known(metres(1)) }, 47 * 0.5],
     ['100 mm in insulation, 52.2', { insulated: known(metres(0.1)) }, 47 * 0.78],
-    ['a method that contains insulation', { method: known('101'), insulated: known(metres(1)) }, 27],
+    ['a method that contains the insulation', { method: known('103'), insulated: known(metres(1)) }, 23.5],
+    ['101 without any around the cable', { method: known('101'), insulated: known(metres(0)) }, 27],
+    ['101 and a metre surrounded, half of C, 523.9', { method: known('101'), insulated: known(metres(1)) }, 47 / 2],
+    ['100 and half a metre', { method: known('100'), insulated: known(metres(0.5)) }, 47 / 2],
+    ['102 and 200 mm', { method: known('102'), insulated: known(metres(0.2)) }, 47 * 0.63],
+    ['102 and 50 mm: no more than the method says', { method: known('102'), insulated: known(metres(0.05)) }, 35],
     ['circuits of unequal size, 1/√n', { group: group(4, { unequal: true }) }, 47 / 2],
     ['two of five never above 30 %', { group: group(5, { lightlyLoaded: 2 }) }, 47 * 0.7],
     ['all but one never above 30 %', { group: group(5, { lightlyLoaded: 4 }) }, 47],
@@ -90,12 +96,20 @@ describe('capacity of a stretch', () => {
         ),
       });
     const base = 53 * 1.04;
-    expect(ground({})).toBeCloseTo(base * 1.28, 10);
+    const direct = { containment: 'buried' } as const;
+    expect(ground(direct)).toBeCloseTo(base * 1.28, 10);
     expect(ground({ containment: 'duct' })).toBeCloseTo(base * 1.1, 10);
-    expect(ground({ group: group(3, { arrangement: 'direct-in-ground' }) })).toBeCloseTo(base * 1.28 * 0.65, 10);
+    expect(ground({ method: known('D1') })).toBeCloseTo(base * 1.1, 10);
+    expect(ground({ method: known('D2') })).toBeCloseTo(base * 1.28, 10);
+    // neither stated, or contradicting: not known, but where both columns are 1
+    for (const open of [{}, { method: known('D1'), ...direct } as const, { containment: 'tray' } as const])
+      expect(ground(open)).toMatchObject({ missing: [expect.objectContaining({ fact: 'containment of route' })] });
+    expect(ground({ soilResistivity: known(kelvinMetresPerWatt(2.5)) })).toBeCloseTo(base, 10);
+    const three = group(3, { arrangement: 'direct-in-ground' });
+    expect(ground({ ...direct, group: three })).toBeCloseTo(base * 1.28 * 0.65, 10);
     // 0.2 m apart: the printed 0.125 m counts
     const apart = group(3, { arrangement: 'direct-in-ground', spacing: metres(0.2) });
-    expect(ground({ group: apart })).toBeCloseTo(base * 1.28 * 0.75, 10);
+    expect(ground({ ...direct, group: apart })).toBeCloseTo(base * 1.28 * 0.75, 10);
     const ducts = group(3, { arrangement: 'ducts-in-ground', spacing: metres(0.5) });
     expect(ground({ containment: 'duct', group: ducts })).toBeCloseTo(base * 1.1 * 0.9, 10);
     // the table of BS 7671 ends at six
@@ -255,8 +269,8 @@ describe('a ring final circuit', () => {
     ring: true,
     cable: { ...circuit().cable, area: known(squareMillimetres(2.5)) },
     device: device('EN 60898', rating),
-    feeds: [load(amps, { purpose: 'socket-outlets' })],
-    ...along(stretch(change)),
+    feeds: [load(amps, { purpose: 'socket-outlets', accessories: known('BS 1363') })],
+    ...along(stretch({ insulated: known(metres(0)), ...change })),
   });
 
   it('behind 30 A or 32 A needs 20 A all along: 2.5 mm² in C, 100, 102 and A, not in 101 and 103', () => {
@@ -271,6 +285,28 @@ describe('a ring final circuit', () => {
 
   it('is no hotter than its insulation allows, though the device is above its capacity', () => {
     expect(judge(ring(32, { method: known('100') }, 32)).figures.hottestConductor).toBeCloseTo(70, 10);
+  });
+
+  it('of other cable, with other loads or without word of its accessories is no such ring', () => {
+    const rule = (change: Partial<Run>) => result({ ...ring(32), ...change }, 'ring-capacity')?.verdict;
+    const radial = (change: Partial<Run>) => result({ ...ring(32), ...change }, 'tabulated-capacity')?.verdict;
+    const thin = { cable: { ...circuit().cable, area: known(squareMillimetres(1.5)) } };
+    const fixed = (amps: number) => ({
+      feeds: [load(amps, { purpose: 'space-heating', accessories: known('BS 1363') })],
+    });
+    const other = { feeds: [load(26, { purpose: 'socket-outlets', accessories: known('other') })] };
+    for (const change of [thin, fixed(30), other, { feeds: [chargePoint] }])
+      expect([rule(change), radial(change)]).toEqual([undefined, 'fail']);
+    expect(rule(fixed(13))).toBe('pass');
+    expect(rule({ feeds: [load(26, { purpose: 'socket-outlets' })] })).toBe('not-determined');
+  });
+
+  it('behind a rating that is known within a range is open, since one in it is enough', () => {
+    const within = { ...ring(32), device: { ...device('EN 60898', 32), rating: between(amperes(28), amperes(64)) } };
+    const place = { ...caseOf(house([circuit(within)]), 'ev'), findings: {} };
+    const found = bs7671('2018+A2:2022').calculator?.of(place).results('coordination') ?? [];
+    expect(found.filter((r) => r.verdict === 'fail')).toEqual([]);
+    expect(found.some((r) => r.verdict === 'not-determined')).toBe(true);
   });
 
   it('behind any other device is rated like a radial', () => {
@@ -304,7 +340,7 @@ describe('depth in the ground', () => {
 });
 
 describe('a route of several stretches', () => {
-  const loft = stretch({ name: 'loft', method: known('101') });
+  const loft = stretch({ name: 'loft', method: known('101'), insulated: known(metres(0)) });
   const hot = stretch({ name: 'boiler room', ambient: known(celsius(50)) });
   const wall = stretch({ name: 'wall', group: group(2) });
 
@@ -329,9 +365,9 @@ describe('a route of several stretches', () => {
   });
 
   it('counts insulation once and says so', () => {
-    const found = result(along({ ...loft, insulated: known(metres(2)) }), 'insulation-counted-once');
-    expect(found?.verdict).toBe('pass');
-    expect(capacityOf(along({ ...loft, insulated: known(metres(2)) }))).toBe(27);
+    const wall103 = stretch({ method: known('103'), insulated: known(metres(2)) });
+    expect(result(along(wall103), 'insulation-counted-once')?.verdict).toBe('pass');
+    expect(capacityOf(along(wall103))).toBe(23.5);
   });
 });
 

@@ -54,30 +54,33 @@ const decay = 5 * Math.log(0.8);
 const bound = (i: number) => i * i * 0.1 * (1 + Math.expm1(4 * decay) / (2 * decay));
 
 describe('energy that a circuit-breaker lets through', () => {
-  test('class 3 by default, or the bound for 0.1 s where that is less', () => {
-    expect(ask(breaker('B', 32), 3000)).toMatchObject({ energy: 45000, bound: true });
-    expect(ask(breaker('B', 32), 3000).because).toMatch(/class 3.*memory \(grade C\)/);
-    const low = ask(breaker('B', 32), 200);
+  const three = { energyClass: known(3) } as const;
+  test('by the marked class, or the bound for 0.1 s where that is less', () => {
+    expect(ask(breaker('B', 32, three), 3000)).toMatchObject({ energy: 45000, bound: true });
+    expect(ask(breaker('B', 32, three), 3000).because).toMatch(/class 3.*memory \(grade C\)/);
+    const low = ask(breaker('B', 32, three), 200);
     expect(low.energy).toBeCloseTo(bound(200), 6);
     expect(low.because).toMatch(/0.1 s/);
   });
-  test('class 2 has to be accepted, class 1 has no limit, type D and an unknown capacity no row', () => {
+  test('class 2 has to be accepted, class 1 and an unmarked one have no limit, type D and an unknown capacity no row', () => {
     const two = breaker('B', 32, { energyClass: known(2) });
     expect(ask(two, 3000).energy).toBeCloseTo(bound(3000), 3);
     expect(ask(two, 3000, { acceptMemoryFigures: true }).energy).toBe(130000);
     for (const device of [
       breaker('B', 32, { energyClass: known(1) }),
-      breaker('D', 32),
-      breaker('B', 32, { breakingCapacity: unknown() }),
-      breaker('B', 63),
+      breaker('B', 32),
+      breaker('B', 32, { energyClass: unknown() }),
+      breaker('D', 32, three),
+      breaker('B', 32, { ...three, breakingCapacity: unknown() }),
+      breaker('B', 63, three),
     ])
       expect(ask(device, 3000).energy).toBeCloseTo(bound(3000), 3);
-    expect(ask(breaker('B', 32), 7000).energy).toBeCloseTo(bound(7000), 3); // above its capacity
+    expect(ask(breaker('B', 32, three), 7000).energy).toBeCloseTo(bound(7000), 3); // above its capacity
   });
   test('the prospective current guards the bound where the impedance is only declared', () => {
     expect(askEarth(breaker('D', 32), 700, 1000)).toBeCloseTo(bound(1000), 6);
     // the limits of a class hold up to the marked capacity only, 6 kA here
-    const of = (largest: number) => askEarth(breaker('B', 32), 722, largest);
+    const of = (largest: number) => askEarth(breaker('B', 32, three), 722, largest);
     expect(of(6000)).toBe(45000);
     expect(of(16000)).toBeCloseTo(bound(16000), 3);
   });
@@ -128,7 +131,7 @@ describe('energy at a current that is known within a range', () => {
     expect(isMissing(over(fuse('BS 88-3', 32), 120, 200))).toBe(true);
   });
   test('is that of the class up to the marked capacity, beyond it the bound alone', () => {
-    const energy = over(breaker('B', 32), 5900, 6100) as Span;
+    const energy = over(breaker('B', 32, { energyClass: known(3) }), 5900, 6100) as Span;
     expect(energy.least).toBe(45000);
     expect(energy.most).toBeCloseTo(bound(6100), 3);
   });

@@ -65,8 +65,8 @@ describe('IEC 60364 as a wiring code', () => {
 
   // B.52.2 to B.52.13, 6 mm² and 25 mm²
   it.each([
-    ['A2', { method: known('A') }, cable(6), 32],
-    ['A1', { method: known('A') }, cable(6, { construction: 'single-core' }), 34],
+    ['A2', { method: known('A'), insulated: known(metres(0)) }, cable(6), 32],
+    ['A1', { method: known('A'), insulated: known(metres(0)) }, cable(6, { construction: 'single-core' }), 34],
     ['B1', { method: known('B1') }, cable(6, { construction: 'single-core' }), 41],
     ['B2', { method: known('B') }, cable(6), 38],
     ['C', {}, cable(6), 46],

@@ -5,14 +5,16 @@ import {
   compare,
   derive,
   each,
+  type Line,
   open,
   orElse,
   same,
   set,
   when,
 } from '../../../calculation/index.js';
-import { type Known, missing, type Table } from '../../../core/index.js';
-import { type Amperes, amperes, metres, ratio } from '../../../units/index.js';
+import { isMissing, type Known, missing, type Table } from '../../../core/index.js';
+import type { Outlet, Run } from '../../../installation/index.js';
+import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units/index.js';
 import * as checks from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
 import {
@@ -25,7 +27,7 @@ import {
   surroundings,
 } from '../../iec-family/coordination.js';
 import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
-import { ofSection } from '../../iec-family/places.js';
+import { ofCircuit, ofSection, type SectionPlace } from '../../iec-family/places.js';
 import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
 import { bsMethod, capacityTableFor, leastOfFlexible, noTable, readCapacity } from '../cable-tables.js';
 import * as appendix4 from '../tables/index.js';
@@ -36,10 +38,13 @@ const notPrinted = ({ id, source }: Pick<Table, 'id' | 'source'>, explain: strin
 
 /** The table of capacities for the cable, and what it is read by. BS 7671 Appendix 4, Tables 4D to 4J. */
 const tabulatedCapacity = () => {
-  const one = choose('capacityTable', {
-    ...readCapacity(),
-    none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
-  });
+  const inTable = (method?: 'C') =>
+    choose('capacityTable', {
+      ...readCapacity(method),
+      none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
+    });
+  const ofAll = (one: ReturnType<typeof inTable>) =>
+    when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one);
   return {
     circuit: {
       cord: orElse(
@@ -65,7 +70,8 @@ const tabulatedCapacity = () => {
         if (method === 'C') return loaded === '2' ? 'flat-touching' : 'flat-or-trefoil';
         return laid !== 'not stated' ? laid : loaded === '2' ? 'flat-touching' : 'trefoil';
       }),
-      tabulatedCapacity: when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one),
+      tabulatedCapacity: ofAll(inTable()),
+      clippedCapacity: ofAll(inTable('C')),
     },
   };
 };
@@ -123,27 +129,29 @@ const grouping = () => {
 };
 
 /** Factor C_i. BS 7671 523.9, Table 52.2. */
-const insulationFactor = () => ({
-  ...thermalInsulation(/^(A[12]?|10[0-3])$/),
-  insulationFactor: choose('insulationCounts', {
-    none: set(ratio(1), 'no thermal insulation around the cable'),
-    'in the method': set(ratio(1), 'the reference method already contains the insulation'),
-    'by a factor': when(
-      uninsulated(),
-      set(ratio(1), 'no length in thermal insulation'),
-      when(
-        derive(['conductorArea'], ({ conductorArea }) => conductorArea > 10, { direction: { conductorArea: 1 } }),
-        notPrinted(appendix4.table52_2, 'Table 52.2 is for conductors of up to 10 mm²'),
-        by(appendix4.table52_2, '523.9', {
-          insulatedLength: derive(['insulatedLength'], (v) => metres(Math.min(v.insulatedLength, 0.5)), {
-            by: 'from 0.5 m up the factor stays the same (523.9)',
-            direction: { insulatedLength: 1 },
-          }),
-        }),
-      ),
-    ),
-  }),
-});
+const insulationFactor = () => {
+  const surrounded = when(
+    derive(['conductorArea'], ({ conductorArea }) => conductorArea > 10, { direction: { conductorArea: 1 } }),
+    notPrinted(appendix4.table52_2, 'Table 52.2 is for conductors of up to 10 mm²'),
+    by(appendix4.table52_2, '523.9', {
+      insulatedLength: derive(['insulatedLength'], (v) => metres(Math.min(v.insulatedLength, 0.5)), {
+        by: 'from 0.5 m up the factor stays the same (523.9)',
+        direction: { insulatedLength: 1 },
+      }),
+    }),
+  );
+  const where = <L extends Line<string, Ratio>>(factor: L) =>
+    when(uninsulated(), set(ratio(1), 'no length in thermal insulation'), factor);
+  return {
+    ...thermalInsulation(/^103$/, /^(A[12]?|10[0-2])$/),
+    insulationFactor: choose('insulationCounts', {
+      none: set(ratio(1), 'no thermal insulation around the cable'),
+      'in the method': set(ratio(1), 'the reference method already contains the insulation'),
+      'beside the method': where(by(checks.insulationBesideMethod, '523.9', { surroundFactor: surrounded })),
+      'by a factor': where(surrounded),
+    }),
+  };
+};
 
 /** Multiples of the rated current at which a device operates within its conventional time. */
 const conventionalMultiple = () => {
@@ -164,6 +172,61 @@ const conventionalMultiple = () => {
   );
 };
 
+/** The column of Table 4B3 for a section, as far as method and containment say it and agree. */
+function soilColumnOf({ section: { method, containment } }: SectionPlace) {
+  const named =
+    method.state === 'known' ? { D1: 'ducts' as const, D2: 'direct' as const }[method.value as 'D1'] : undefined;
+  const seen =
+    containment === 'buried' ? 'direct' : containment === 'duct' || containment === 'conduit' ? 'ducts' : undefined;
+  return named && seen && named !== seen ? 'not stated' : (named ?? seen ?? 'not stated');
+}
+
+/** Largest fuse in the plug or connection unit of an accessory to BS 1363, A. */
+const largestPlugFuse = 13;
+
+/** Whether an outlet of a ring is one of those for which its rule is, as far as that is known. */
+function onRing(o: Outlet, { lines, id }: Run): Known<boolean> {
+  if (o.kind !== 'load' || lines.length > 1) return false;
+  const fixed = o.purpose !== 'socket-outlets' && o.current.state !== 'unknown';
+  const least = o.current.state === 'between' ? o.current.least : o.current.state === 'known' ? o.current.value : 0;
+  if (fixed && least > largestPlugFuse) return false;
+  if (o.accessories?.state === 'known') return o.accessories.value === 'BS 1363';
+  return missing({
+    kind: 'fact',
+    fact: `accessories of ${o.id}`,
+    obtain: `see whether all that ${id} feeds is connected by socket-outlets or fused connection units to BS 1363`,
+  });
+}
+
+/** Whether the rule for ring final circuits holds; every other ring is a circuit like any other. BS 7671 433.1.204. */
+const ringFinalCircuit = () => ({
+  ringLoads: ofCircuit<boolean>(({ run }) => {
+    const each = run.feeds.map((o) => onRing(o, run));
+    if (run.cable.material !== 'copper' || each.includes(false)) return false;
+    return each.find(isMissing) ?? true;
+  }),
+  // behind a device whose rating is not known it counts as any other circuit; none of the cables here is mineral
+  ringRule: when(
+    'ring',
+    when(
+      orElse(
+        derive(['conductorArea'], ({ conductorArea }) => conductorArea >= 2.5, { direction: { conductorArea: 1 } }),
+        set(false),
+      ),
+      when(
+        orElse(
+          derive(['deviceRating'], ({ deviceRating }) => deviceRating === 30 || deviceRating === 32),
+          set(false),
+        ),
+        same('ringLoads'),
+        set(false),
+      ),
+      set(false),
+    ),
+    set(false),
+  ),
+});
+
 /** Load, device and cable are coordinated over every section. BS 7671 433.1, Appendix 4. */
 export const coordination = () => {
   const tabulated = tabulatedCapacity();
@@ -180,15 +243,7 @@ export const coordination = () => {
         set(ratio(1), 'no semi-enclosed fuse'),
       ),
       conventionalMultiple: conventionalMultiple(),
-      // behind a device whose rating is not known it counts as any other circuit
-      ringRule: when(
-        'ring',
-        orElse(
-          derive(['deviceRating'], ({ deviceRating }) => deviceRating === 30 || deviceRating === 32),
-          set(false),
-        ),
-        set(false),
-      ),
+      ...ringFinalCircuit(),
       ringCapacity: set(amperes(20), 'BS 7671 433.1.204, ring final circuit behind 30 A or 32 A'),
       ...governingSection(),
     },
@@ -197,9 +252,25 @@ export const coordination = () => {
       ...ambientFactor(),
       ...group.sections,
       ...insulationFactor(),
+      soilColumn: ofSection(soilColumnOf),
       ...soilFactor(
         appendix4.table4B3,
-        ofSection(({ section }) => (section.containment === 'duct' ? 'ducts' : 'direct')),
+        choose('soilColumn', {
+          ducts: set('ducts'),
+          direct: set('direct'),
+          // both columns are 1 at the resistivity for which the tables of capacity are
+          'not stated': when(
+            derive(['soilResistivity'], ({ soilResistivity }) => soilResistivity === 2.5),
+            set('direct'),
+            ofSection<'direct'>(({ section: { name } }) =>
+              missing({
+                kind: 'fact',
+                fact: `containment of ${name}`,
+                obtain: 'see whether it lies in a duct or direct in the ground',
+              }),
+            ),
+          ),
+        }),
       ),
       capacity: by(checks.capacityAsInstalled, 'Appendix 4, 5'),
       conductorTemperature: by(temperatureAtShareOfCapacity, undefined, {

@@ -13,7 +13,7 @@ import {
   when,
 } from '../../../calculation/index.js';
 import { type CheckResult, type Gap, judge, missing, notDetermined } from '../../../core/index.js';
-import type { Run } from '../../../installation/index.js';
+import { feedsNothing, type Run } from '../../../installation/index.js';
 import { loopImpedanceLimitOf } from '../../../physics/index.js';
 import { ohms, ratio, volts } from '../../../units/index.js';
 import { armourFromMemory } from '../../iec-family/conductor-constants.js';
@@ -42,9 +42,11 @@ const secondFault: Gap = {
 const noPrint: Gap = { kind: 'fact', fact: 'printed limit of the loop impedance' };
 
 /** What a run serves; of a run that feeds a board and an outlet of its own as well, the outlet. */
-function servesOf({ feeds }: Run) {
+function servesOf(run: Run) {
+  const { feeds } = run;
+  if (feeds.length === 0) return missing(feedsNothing(run));
   const outlets = feeds.filter((o) => o.kind !== 'board');
-  if (outlets.length === 0 && feeds.length > 0) return 'boards';
+  if (outlets.length === 0) return 'boards';
   // a charge point counts as a socket-outlet
   const sockets = outlets.some(
     (o) => o.kind === 'charge-point' || o.purpose === 'socket-outlets' || o.withSocket === true,

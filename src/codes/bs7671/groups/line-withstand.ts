@@ -20,6 +20,7 @@ import { withstandEnergyOf } from '../../../physics/index.js';
 import { ratio } from '../../../units/index.js';
 import { faultCurrents } from '../../iec-family/fault-currents.js';
 import { acquitOnly, letThrough } from '../../iec-family/let-through.js';
+import { familyOf } from '../../iec-family/overcurrent-device.js';
 import { type FaultPlace, ofCircuit } from '../../iec-family/places.js';
 import {
   lineNeutralClears,
@@ -63,6 +64,9 @@ export const lineWithstand = () => {
           }
           if (!isMissing(deviceKind) && deviceKind.standard === 'BS 3036')
             return 'A rewirable fuse is judged by the adiabatic equation.';
+          if (isMissing(deviceKind)) return deviceKind;
+          if (familyOf(deviceKind) === 'fuse') return true as const;
+          if (isMissing(energyClass)) return energyClass;
           if (energyClass === '1')
             return 'A circuit-breaker of class 1 does not limit its energy: the adiabatic equation judges.';
           return true as const;

@@ -4,5 +4,5 @@ import { terminals as shared, terminalsCoolEnough } from '../../iec-family/condu
 export const terminals = () =>
   shared(
     terminalsCoolEnough,
-    'terminals count as made for 70 °C unless their maker says otherwise, BS 7671:2018+A2:2022 512.1.5, from memory',
+    'most are made for 70 °C (BS 7671:2018+A2:2022 512.1.5, from memory), which is not taken for granted',
   );

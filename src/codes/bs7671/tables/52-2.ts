@@ -20,5 +20,8 @@ export const table52_2 = /* @__PURE__ */ table({
     provenance: 'memory',
     note: '0.78 and 0.50 seen in one text; an older edition printed 0.89, 0.81, 0.68, 0.55',
   },
-  notes: ['From 0.5 m up the factor stays 0.5.', 'Not for methods that already contain insulation: A, 100 to 103.'],
+  notes: [
+    'From 0.5 m up the factor stays 0.5.',
+    'Method 103 already contains the insulation; with A and 100 to 102 the factor counts on the capacity clipped direct.',
+  ],
 });

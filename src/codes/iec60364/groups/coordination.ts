@@ -103,6 +103,12 @@ export const coordination = () => {
     lightClause: 'IEC 60364-5-52 523.5',
   });
   const ofSections = checksOfSection(checks);
+  const surrounded = () =>
+    when(
+      uninsulated(),
+      set(ratio(1), 'no length in thermal insulation'),
+      open(...noTable('cables that thermal insulation surrounds over a length').missing),
+    );
   return {
     circuit: {
       ...loadAndDevice(),
@@ -125,15 +131,12 @@ export const coordination = () => {
       ),
       ...sections,
       groupFactor: when(manyCores(), by(checks.groupWithCores, undefined, { groupFactor: grouped }), grouped),
-      ...thermalInsulation(/^A[12]?$/),
+      ...thermalInsulation(/^$/, /^A[12]?$/),
       insulationFactor: choose('insulationCounts', {
         none: set(ratio(1), 'no thermal insulation around the cable'),
         'in the method': set(ratio(1), 'the reference method already contains the insulation'),
-        'by a factor': when(
-          uninsulated(),
-          set(ratio(1), 'no length in thermal insulation'),
-          open(...noTable('cables that thermal insulation surrounds over a length').missing),
-        ),
+        'beside the method': surrounded(),
+        'by a factor': surrounded(),
       }),
       ...soilFactor(
         annexB.tableB5216,

@@ -4,5 +4,5 @@ import { terminals as shared, terminalsCoolEnough } from '../../iec-family/condu
 export const terminals = () =>
   shared(
     terminalsCoolEnough,
-    'terminals count as made for 70 °C unless their maker says otherwise, IEC 60364-5-52:2009 523.1, from memory',
+    'most are made for 70 °C (IEC 60364-5-52:2009 523.1, from memory), which is not taken for granted',
   );

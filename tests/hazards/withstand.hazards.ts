@@ -1,0 +1,301 @@
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import {
+  amperes,
+  between,
+  type Cable,
+  celsius,
+  type Installation,
+  type Insulation,
+  known,
+  type Line,
+  type OvercurrentDevice,
+  ohms,
+  type Run,
+  squareMillimetres,
+  unknown,
+} from '../../src/index.js';
+import { load } from '../support/house.js';
+import { assessed, type Case, type Chapter, type Hazard } from './hazard.js';
+import { metresOf, premises, soundCircuit, soundHouse, soundStretch } from './sound.js';
+
+const code = bs7671('2018+A2:2022');
+const seen = 'seen at the survey';
+const { energyClass: _marked, ...unmarked } = soundCircuit().device;
+const told = (what: string, installation: () => Installation, run = 'ev'): Case => ({
+  what,
+  told: () => assessed(code, installation(), run, premises),
+});
+const breaker = (type: 'B' | 'C' | 'D', rating: number, energyClass?: OvercurrentDevice['energyClass']) => ({
+  ...unmarked,
+  kind: known({ standard: 'EN 61009', type } as const, 'marking'),
+  rating: known(amperes(rating), 'marking'),
+  ...(energyClass ? { energyClass } : {}),
+});
+const three = known(3 as const, 'marking');
+/** The house with the point behind a device. */
+const behind = (what: string, device: OvercurrentDevice, setting = 32): Case =>
+  told(what, () => soundHouse([soundCircuit({ device }, { setting: known(amperes(setting)) })]));
+/** A circuit close to a transformer: 5 kA at the board. */
+const near = (what: string, device: OvercurrentDevice, cable: Partial<Cable>): Case =>
+  told(what, () =>
+    soundHouse(
+      [
+        soundCircuit({
+          device,
+          cable: { ...soundCircuit().cable, construction: 'multicore', cores: 3, protective: 'core', ...cable },
+          feeds: [load(14, { id: 'heater', purpose: 'space-heating' })],
+          residual: [],
+        }),
+      ],
+      { externalImpedance: known(ohms(0.05), 'measured'), prospectiveCurrent: known(amperes(5000), 'measured') },
+    ),
+  );
+const area = (of: number) => known(squareMillimetres(of), 'marking');
+
+const energy: Pick<Hazard, 'harm' | 'clause' | 'mustNotSay'> = {
+  harm: 'The first hard fault melts the protective conductor before the device has cleared. The metal that it earthed stays live at the next one.',
+  clause:
+    'BS 7671:2018+A2:2022, 434.5.2, 543.1.3 (two sources); classes of EN 60898-1 from memory, their marking from one source',
+  mustNotSay: 'That a circuit-breaker on which no class is marked lets through no more than one of class 3.',
+};
+const heat: Pick<Hazard, 'harm' | 'clause' | 'mustNotSay' | 'check'> = {
+  harm: 'The terminal runs hotter than it was made for, loosens, arcs, and sets the enclosure on fire.',
+  clause: 'BS 7671:2018+A2:2022, 512.1.5, from memory',
+  mustNotSay: 'That the terminals bear the temperature of the cable, where their makers have not been asked.',
+  check: 'terminal-temperature',
+};
+
+/** 10 mm² insulated for 90 °C that carries close to all that it may. */
+const hot = (
+  what: string,
+  terminalTemperature: Run['terminalTemperature'],
+  insulation: Insulation = 'thermosetting-90',
+): Case =>
+  told(what, () => {
+    const { terminalTemperature: _stated, ...run } = soundCircuit(
+      {
+        device: { ...breaker('B', 40, three) },
+        cable: {
+          ...soundCircuit().cable,
+          construction: 'multicore',
+          cores: 3,
+          protective: 'core',
+          insulation,
+          area: area(6),
+        },
+      },
+      { setting: known(amperes(40)) },
+    );
+    return soundHouse([{ ...run, ...(terminalTemperature ? { terminalTemperature } : {}) }]);
+  });
+
+/** A feeder of single-core cables in conduit with one protective conductor. */
+const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
+  const lines: readonly Line[] = ['L1'];
+  return told(
+    what,
+    () =>
+      soundHouse(
+        [
+          soundCircuit({
+            id: 'feeder',
+            lines,
+            residual: [],
+            device: {
+              kind: known({ standard: 'BS 88-2' }, 'marking'),
+              rating: known(amperes(100), 'marking'),
+              breakingCapacity: known(amperes(50_000), 'marking'),
+            },
+            cable: {
+              construction: 'single-core',
+              material: 'copper',
+              insulation: 'thermoplastic-70',
+              cores: 2,
+              protective: 'separate',
+              area: area(25),
+              protectiveArea: area(16),
+              ...cable,
+            },
+            stretches: [
+              soundStretch({
+                length: metresOf(length),
+                method: known('B', seen),
+                containment: 'trunking',
+                group: { arrangement: 'bunched', circuits: known(1, seen) },
+              }),
+            ],
+            feeds: [
+              {
+                kind: 'board',
+                id: 'barn',
+                runs: [
+                  soundCircuit({ id: 'barn heater', feeds: [load(12, { id: 'heater', purpose: 'space-heating' })] }),
+                ],
+              },
+            ],
+          }),
+        ],
+        { externalImpedance: known(ohms(0.1), 'measured'), prospectiveCurrent: known(amperes(2400), 'measured') },
+      ),
+    'feeder',
+  );
+};
+
+export const chapter: Chapter = {
+  title: 'Conductors and terminals that do not survive',
+  introduction:
+    'A fault lasts a hundredth of a second and leaves its damage where nobody looks. A terminal that is too hot takes years.',
+  hazards: [
+    {
+      ...energy,
+      id: 'unmarked-circuit-breaker-and-small-earth',
+      title: 'A circuit-breaker without a class, and the small protective conductor of flat cable',
+      check: 'protective-conductor',
+      unsafe: behind(
+        '6 mm² flat cable with 2.5 mm² of earth behind an unmarked 32 A type B, 0.86 kA.',
+        breaker('B', 32),
+      ),
+      sound: behind('The same, marked class 3.', breaker('B', 32, three)),
+    },
+    {
+      ...energy,
+      id: 'unmarked-circuit-breaker-of-type-c',
+      title: 'An unmarked type C',
+      check: 'protective-conductor',
+      unsafe: behind('The same behind an unmarked 32 A type C.', breaker('C', 32)),
+      sound: behind('The same behind a 32 A type C of class 3.', breaker('C', 32, three)),
+    },
+    {
+      ...energy,
+      id: 'class-not-known',
+      title: 'A class that could not be read',
+      check: 'protective-conductor',
+      unsafe: behind('The mark is worn off a 20 A type B.', breaker('B', 20, unknown('take it out')), 20),
+      sound: behind('It reads class 3.', breaker('B', 20, three), 20),
+    },
+    {
+      ...energy,
+      id: 'class-1',
+      title: 'A circuit-breaker of class 1, which has no limit',
+      check: 'protective-conductor',
+      mustNotSay: 'That class 1 limits the energy.',
+      unsafe: behind('The same behind a 32 A type B of class 1.', breaker('B', 32, known(1 as const, 'marking'))),
+      sound: behind('The same of class 3.', breaker('B', 32, three)),
+    },
+    {
+      ...energy,
+      id: 'class-1-or-3',
+      title: 'Either of two circuit-breakers will be fitted',
+      check: 'protective-conductor',
+      mustNotSay: 'That the better one of the two counts.',
+      unsafe: behind(
+        'A 32 A type B of class 1 to 3.',
+        breaker('B', 32, between<number>(1, 3, 'order not placed') as never),
+      ),
+      sound: behind('The one of class 3.', breaker('B', 32, three)),
+    },
+    {
+      ...energy,
+      id: 'unmarked-near-a-transformer',
+      title: 'Thin line conductors near a transformer',
+      check: 'line-withstand',
+      harm: 'The fault melts the line conductor itself, and the arc lights what is beside it.',
+      unsafe: near('4 mm² behind an unmarked 16 A type B at 5 kA.', breaker('B', 16), { area: area(4) }),
+      sound: near('The same of class 3.', breaker('B', 16, three), { area: area(4) }),
+    },
+    {
+      ...energy,
+      id: 'class-1-near-a-transformer',
+      title: 'A circuit-breaker of class 1 near a transformer',
+      check: 'line-withstand',
+      harm: 'The fault melts the line conductor itself, and the arc lights what is beside it.',
+      unsafe: near('4 mm² behind 16 A type B of class 1 at 5 kA.', breaker('B', 16, known(1 as const, 'marking')), {
+        area: area(4),
+      }),
+      sound: near('The same of class 3.', breaker('B', 16, three), { area: area(4) }),
+    },
+    {
+      ...energy,
+      id: 'old-circuit-breaker-near-a-transformer',
+      title: 'A circuit-breaker of the seventies near a transformer',
+      check: 'line-withstand',
+      mustNotSay: 'That it limits energy as those of today do.',
+      unsafe: near(
+        '4 mm² behind a 15 A circuit-breaker to BS 3871 type 2 at 5 kA.',
+        {
+          kind: known({ standard: 'BS 3871', type: '2' }, 'marking'),
+          rating: known(amperes(15), 'marking'),
+          breakingCapacity: known(amperes(6000), 'marking'),
+        },
+        { area: area(4) },
+      ),
+      sound: near('Replaced by 16 A type B of class 3.', breaker('B', 16, three), { area: area(4) }),
+    },
+    {
+      ...heat,
+      id: 'terminals-nobody-asked-about',
+      title: 'Cable for 90 °C in terminals of which nothing is known',
+      unsafe: hot('6 mm² for 90 °C at 40 A; nothing is said of the terminals.', undefined),
+      sound: hot('The same in terminals for 90 °C.', known(celsius(90), 'instructions of both')),
+    },
+    {
+      ...heat,
+      id: 'terminals-not-known',
+      title: 'Terminals whose instructions are lost',
+      unsafe: hot('6 mm² for 90 °C at 40 A; terminals not known.', unknown('ask the makers')),
+      sound: hot(
+        'The same in terminals for 70 °C, and the cable is cool enough.',
+        known(celsius(70), 'instructions of both'),
+      ),
+    },
+    {
+      ...heat,
+      id: 'terminals-for-60',
+      title: 'Old terminals for 60 °C',
+      unsafe: hot(
+        '6 mm² for 70 °C at 40 A on terminals for 60 °C.',
+        known(celsius(60), 'instructions'),
+        'thermoplastic-70',
+      ),
+      sound: hot('The same on terminals for 70 °C.', known(celsius(70), 'instructions of both'), 'thermoplastic-70'),
+    },
+    {
+      ...heat,
+      id: 'terminals-not-known-with-ordinary-cable',
+      title: 'Ordinary cable in terminals of which nothing is known',
+      unsafe: hot('6 mm² for 70 °C at 40 A; nothing is said of the terminals.', undefined, 'thermoplastic-70'),
+      sound: hot('The same on terminals for 70 °C.', known(celsius(70), 'instructions of both'), 'thermoplastic-70'),
+    },
+    {
+      ...energy,
+      id: 'one-earth-for-parallel-cables',
+      title: 'One protective conductor beside two cables in parallel',
+      check: 'automatic-disconnection',
+      harm: 'The earth is twice as resistive as was counted: a fault in the barn is not cleared in 5 s, and every gate there is live.',
+      clause:
+        'Circuit theory: conductors that are there once are not in parallel with themselves; BS 7671:2018+A2:2022, 411.4.4',
+      mustNotSay: 'That the earth is divided by the number of cables.',
+      unsafe: feeder('Two 25 mm² cables in parallel with one separate earth of 16 mm² over 210 m, 100 A fuse.', {
+        parallel: 2,
+      }),
+      sound: feeder('One 70 mm² cable with an earth of 35 mm².', { area: area(70), protectiveArea: area(35) }),
+    },
+    {
+      ...energy,
+      id: 'one-conduit-for-parallel-cables',
+      title: 'One conduit as the earth of three cables in parallel',
+      check: 'automatic-disconnection',
+      harm: 'The conduit is counted three times: a fault is not cleared in 5 s.',
+      clause:
+        'Circuit theory: conductors that are there once are not in parallel with themselves; BS 7671:2018+A2:2022, 411.4.4',
+      mustNotSay: 'That the conduit is divided by the number of cables.',
+      unsafe: feeder('Three cables of 16 mm² in parallel in a steel conduit of 1.6 mΩ/m, 210 m.', {
+        parallel: 3,
+        area: area(16),
+        protective: 'conduit',
+        protectiveImpedance: known(1.6e-3 as never, "maker's data"),
+      }),
+      sound: feeder('One 70 mm² cable with an earth of 35 mm².', { area: area(70), protectiveArea: area(35) }),
+    },
+  ],
+};
