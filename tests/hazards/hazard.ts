@@ -1,11 +1,6 @@
+import type { AssessmentOptions, WiringCode } from '../../src/codes/wiring-code.js';
 import type { Verdict } from '../../src/core/index.js';
-import {
-  type AssessmentOptions,
-  assess,
-  type CheckResult,
-  type Installation,
-  type WiringCode,
-} from '../../src/index.js';
+import { assess, type CheckResult, type Installation } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 

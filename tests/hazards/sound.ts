@@ -1,5 +1,5 @@
+import type { AssessmentOptions } from '../../src/codes/wiring-code.js';
 import {
-  type AssessmentOptions,
   amperes,
   type ChargePoint,
   type Installation,
