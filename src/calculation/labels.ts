@@ -370,6 +370,8 @@ export interface Labels {
   typeSuits: boolean;
   /** Where the first residual current device stands. */
   residualPlace: 'upstream' | 'inside' | 'none';
+  /** Whether the cable itself depends on a residual current device. */
+  cableDepends: boolean;
   /** Whether the circuit can feed back. */
   feedsBack: boolean;
   /** Whether any circuit of the board can feed back. */

@@ -71,13 +71,13 @@ export const residualOpensAllLive = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ bs('722.531.3.101'),
 });
 
-/** The device stands at the origin where faults of the cable rest on it. BS 7671, 411.5.3. */
+/** The device stands at the origin where the cable depends on it. BS 7671, 411.5.3; 522.6.202. */
 export const residualAtOrigin = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
   id: 'residual-current-position',
   title: 'The residual current device stands upstream of the whole cable',
-  source: /* @__PURE__ */ bs('411.5.3', 'one-source'),
+  source: /* @__PURE__ */ bs('411.5.3; 522.6.202', 'one-source'),
 });
 
 /** Each point has a device of its own. BS 7671, 722.531.3.101. */

@@ -128,6 +128,12 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       if (residualUpstream(path).length > 0) return 'upstream';
       return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
     }),
+    cableDepends: weigh(['concealed', 'system', 'residualPlace'], (v): Known<boolean> => {
+      if (v.concealed === true || v.system === 'TT') return true;
+      // with a device upstream nobody has to know it
+      const gone = missingOf([v.system, v.concealed]);
+      return gone.missing.length > 0 && v.residualPlace !== 'upstream' ? gone : gone.missing.length > 0;
+    }),
     // what feeds back
     feedsBack: ofCircuit(({ run }) => outletsBelow(run).some(feedsBack)),
     boardFedBack: ofCircuit(({ board }) => board.runs.flatMap(outletsBelow).some(feedsBack)),
@@ -274,8 +280,8 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       }),
       {
         applies: derive(
-          ['system'],
-          ({ system }) => system === 'TT' || 'Faults of the cable do not rest on an electrode.',
+          ['cableDepends'],
+          ({ cableDepends }) => cableDepends || 'The cable does not depend on a residual current device.',
         ),
       },
     ),
