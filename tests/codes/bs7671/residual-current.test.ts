@@ -107,7 +107,7 @@ test('a delay that is not stated is the slower one, except where no slower devic
   expect(delayOf(device({ rating: unknown() })).delay).toEqual(known('selective'));
 });
 test('on TT a device inside the point does not protect the cable', () => {
-  const clipped = [{ ...circuit().stretches[0], containment: 'clipped' }] as Run['stretches'];
+  const clipped = [{ ...circuit().stretches[0], concealedShallow: known(false) }] as Run['stretches'];
   const inside = [
     circuit({ stretches: clipped, feeds: [point({ residual: device({ position: 'inside-equipment' }) })] }),
   ];
@@ -305,7 +305,7 @@ test('a cable concealed less than 50 mm deep needs the device itself, BS 7671 52
   const check = 'residual-current-concealed-cable';
   expect(judge([circuit({ stretches: shallow, feeds: [lamp] })])[check]).toBe('not-determined');
   expect(judge([circuit({ feeds: [lamp] })])[check]).toBe('not-determined');
-  const clipped = [{ ...circuit().stretches[0], containment: 'clipped' }] as Run['stretches'];
+  const clipped = [{ ...circuit().stretches[0], concealedShallow: known(false) }] as Run['stretches'];
   expect(judge([circuit({ stretches: clipped, feeds: [lamp] })])[check]).toBeUndefined();
   const inside = { feeds: [point({ residual: device({ position: 'inside-equipment' }) })] };
   expect(judge([circuit({ ...inside, stretches: shallow })])['residual-current-position']).toBe('fail');

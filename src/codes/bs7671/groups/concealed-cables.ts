@@ -15,11 +15,10 @@ const inEarthedMetal = ({ construction, protective }: Cable): boolean =>
 const methodIs = ({ method }: Stretch, which: RegExp): boolean => method.state === 'known' && which.test(method.value);
 /** In an insulated or framed wall, as the tables of methods have it. */
 const inHollowWall = (section: Stretch) => methodIs(section, /^(A[12]?|102|103)$/);
-/** In free air, clipped to a surface, or on or in something that is seen. */
+/** In free air, or on or in something that is seen; clips hold cables in chases and on studs as well. */
 const inSight = (section: Stretch) =>
   methodIs(section, /^[EFG]$/) ||
-  (methodIs(section, /^(B[12]?|C)$/) && /^(trunking|tray|catenary|free)$/.test(section.containment ?? '')) ||
-  (methodIs(section, /^C$/) && section.containment === 'clipped');
+  (methodIs(section, /^(B[12]?|C)$/) && /^(trunking|tray|catenary|free)$/.test(section.containment ?? ''));
 
 const metalAsked = /* @__PURE__ */ unknown('look into the wall: metal studs count at any depth, fixings do not');
 const contradicted = /* @__PURE__ */ unknown('a depth below 50 mm is stated as well: look which of the two is right');
@@ -52,7 +51,7 @@ export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | '
   if (metal.state === 'known' && metal.value) return known(true);
   if (shallow === true || (shallow === undefined && methodIs(section, /^102$/))) return known(true);
   if (shallow === false) return metal;
-  return inSight(section) ? known(false) : (said ?? depthAsked);
+  return said ?? (inSight(section) ? known(false) : depthAsked);
 }
 
 /** Concealed cables. BS 7671, 522.6.202 to .204. */
