@@ -1,5 +1,5 @@
+import type { AssessmentOptions, WiringCode } from '../../src/codes/wiring-code.js';
 import {
-  type AssessmentOptions,
   amperes,
   type Board,
   type Cable,
@@ -13,7 +13,6 @@ import {
   type Run,
   type Supply,
   squareMillimetres,
-  type WiringCode,
 } from '../../src/index.js';
 import { load } from '../support/house.js';
 import { assessed, type Told } from './hazard.js';

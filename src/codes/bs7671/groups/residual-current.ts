@@ -250,7 +250,16 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     deviceRating: ofInfeed(({ device }) => device.rating, { called: 'rating of an infeed' }),
   },
   checks: [
-    each('additional', pointChecks(individually), ({ point }: AdditionalPlace) => point !== undefined),
+    each(
+      'additional',
+      [
+        chosen(
+          weigh(['deviceThere'], ({ deviceThere }) => deviceThere === true),
+          { true: pointChecks(individually), false: [pointProtected()] },
+        ),
+      ],
+      ({ point }: AdditionalPlace) => point !== undefined,
+    ),
     chosen(
       derive(['typesAsked'], ({ typesAsked }) => typesAsked.some((t) => t.state !== 'known' || t.value !== 'AC')),
       {
