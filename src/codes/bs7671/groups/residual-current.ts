@@ -72,14 +72,24 @@ const byMaker: readonly Load['purpose'][] = [
   'storage',
 ];
 const types = ['AC', 'A', 'F', 'B'] as const;
+type TypeFact = Fact<(typeof types)[number]>;
 
 /** Type of residual current device that an outlet asks for at least. */
-const typeAskedBy = (o: Load | ChargePoint): Fact<(typeof types)[number]> => {
+const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
   if (o.kind === 'charge-point') return known('A');
   if (o.residualType) return o.residualType;
   if (byMaker.includes(o.purpose)) return unknown(`ask the maker of ${o.id} which type stands ahead of it`);
   return known(resistive.includes(o.purpose) ? 'AC' : 'A');
 };
+
+/** What the verdict on a type rests on. */
+function typeBecause(v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) {
+  if (v.residualType === 'AC')
+    return 'type AC is left for fixed equipment that is known to have no direct-current component';
+  if (v.residualType === 'B') return 'type B detects smooth direct current too';
+  const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
+  return `what is fed asks for type ${types[least]} at least`;
+}
 
 /** The device that protects a charge point: rating, type, poles, and whether it is its own. */
 const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
@@ -265,15 +275,7 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       {
         true: [
           each('residualUpstream', [
-            holds(
-              c.residualTypeSuits,
-              'typeSuits',
-              derive(['residualType'], ({ residualType }) =>
-                residualType === 'AC'
-                  ? 'type AC is left for fixed equipment that is known to have no direct-current component'
-                  : `type ${residualType}, by what the makers of the loads say`,
-              ),
-            ),
+            holds(c.residualTypeSuits, 'typeSuits', derive(['residualType', 'typesAsked'], typeBecause)),
           ]),
         ],
         false: [],
