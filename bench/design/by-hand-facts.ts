@@ -105,8 +105,15 @@ export function tripOf(device: OvercurrentDevice): readonly [holds: number, trip
 export interface Upstream {
   readonly device: ResidualDevice;
   readonly points: readonly ChargePoint[];
+  /** Whether it serves one outlet alone. */
+  readonly alone: boolean;
 }
 
+const behind = (device: ResidualDevice, outlets: readonly Outlet[]): Upstream => ({
+  device,
+  points: outlets.filter(isPoint),
+  alone: outlets.length <= 1,
+});
 const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.position === 'origin-of-installation';
 
 function residualUpstream(boards: readonly Board[], runs: readonly Run[]): Upstream[] {
@@ -117,10 +124,9 @@ function residualUpstream(boards: readonly Board[], runs: readonly Run[]): Upstr
       const { serves } = device;
       if (serves && !serves.includes(leaving.id)) continue;
       const served = serves ? board.runs.filter((r) => serves.includes(r.id)) : board.runs;
-      found.push({ device, points: served.flatMap(outletsBelow).filter(isPoint) });
+      found.push(behind(device, served.flatMap(outletsBelow)));
     }
-    for (const device of leaving.residual ?? [])
-      if (opens(device)) found.push({ device, points: outletsBelow(leaving).filter(isPoint) });
+    for (const device of leaving.residual ?? []) if (opens(device)) found.push(behind(device, outletsBelow(leaving)));
   });
   return found;
 }

@@ -144,6 +144,12 @@ function protecting(devices: readonly ResidualDevice[]): ResidualDevice | undefi
   return best;
 }
 
+/** Whether a device of at most 30 mA is among these. */
+function ofThirty(check: string, device: ResidualDevice | undefined): Result {
+  if (!device || (known(device.rating) <= 0.03 && !isPrompt(device))) return open(check);
+  return atMost(check, known(device.rating), 0.03);
+}
+
 function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Result[]): void {
   const every = upstream.map((u) => u.device);
   if (point.residual) every.push(point.residual);
@@ -152,15 +158,12 @@ function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Res
     results.push(open('residual-current-rating'));
     return;
   }
-  const rated = known(device.rating);
   const type = known(device.type);
+  const ofOne = (d: ResidualDevice) => isPrompt(d) && known(d.rating) <= 0.03 && (d.pointsServed ?? 1) <= 1;
   const isOwn =
-    point.residual !== undefined ||
-    upstream.some((u) => u.points.length <= 1 && (u.device.pointsServed ?? 1) <= 1 && known(u.device.rating) <= 0.03);
+    (point.residual !== undefined && ofOne(point.residual)) || upstream.some((u) => u.alone && ofOne(u.device));
   results.push(
-    rated <= 0.03 && !isPrompt(device)
-      ? open('residual-current-rating')
-      : atMost('residual-current-rating', rated, 0.03),
+    ofThirty('residual-current-rating', device),
     holds('residual-current-type', type === 'B' || (type !== 'AC' && known(point.directCurrentDetection))),
     holds('residual-current-poles', known(device.opensAllLive)),
     holds('residual-current-one-per-point', isOwn),
@@ -172,8 +175,11 @@ const feedsBack = (o: Load | ChargePoint) =>
 
 function residualCurrent(circuit: Circuit, results: Result[]): void {
   const { installation, run, board, feeders, points, upstream } = circuit;
+  const exempt = run.cable.construction === 'armoured';
+  const shallow = !exempt && run.stretches.some((s) => known(s.concealedShallow));
+  if (shallow)
+    results.push(ofThirty('residual-current-concealed-cable', protecting(upstream.map(({ device }) => device))));
   for (const point of points) residualOfPoint(point, circuit, results);
-  const shallow = run.stretches.some((s) => s.concealedShallow && known(s.concealedShallow));
   const place = 'residual-current-position';
   results.push(shallow ? holds(place, upstream.length > 0) : notRequired(place));
   for (const { device, points: through } of upstream) {
@@ -184,7 +190,7 @@ function residualCurrent(circuit: Circuit, results: Result[]): void {
     results.push(atMost('smooth-current-upstream', sum, smoothWithstand[type]));
   }
   const behind = [...upstream];
-  for (const p of points) if (p.residual) behind.push({ device: p.residual, points: [p] });
+  for (const p of points) if (p.residual) behind.push({ device: p.residual, points: [p], alone: true });
   for (let i = 1; i < behind.length; i++) {
     const above = (behind[i - 1] as (typeof behind)[number]).device;
     const below = (behind[i] as (typeof behind)[number]).device;
@@ -255,7 +261,7 @@ export interface Judged {
  */
 export function judgeByHand(installation: Installation, id: string): Judged {
   const circuit = circuitOf(installation, id);
-  const { run, boards, feeders, own, rating } = circuit;
+  const { run, boards, feeders, own } = circuit;
   const { cutOut } = installation.supply;
   const results: Result[] = [];
 
@@ -279,7 +285,7 @@ export function judgeByHand(installation: Installation, id: string): Judged {
   earthingOfPoints(circuit, drop.totalDrop, results);
   const surge = boards.some((b) => b.surgeProtection && known(b.surgeProtection));
   results.push(surge ? holds('surge-protection', true) : open('surge-protection'));
-  const arcs = run.feeds.some(isSocket) && rating <= 32;
+  const arcs = run.feeds.some(isSocket);
   results.push(arcs ? open('arc-detection') : notRequired('arc-detection'));
 
   let verdict: Judged['verdict'] = 'pass';

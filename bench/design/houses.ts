@@ -24,7 +24,12 @@ const [wanted] = survey.wanted;
 if (!wanted) throw new Error('the example wants no point');
 
 /** The circuit of the point, as the planner decides it. */
-export const circuit: Run = decidedRun(wanted, wanted.run.cable, squareMillimetres(6), amperes(32));
+const decided = decidedRun(wanted, wanted.run.cable, squareMillimetres(6), amperes(32));
+export const circuit: Run = {
+  ...decided,
+  bathOrShower: known(false),
+  stretches: decided.stretches.map((s) => ({ ...s, concealedShallow: known(false), metalParts: known(false) })),
+};
 const { supply, board } = survey.installation;
 
 const armoured: Cable = {

@@ -1,4 +1,4 @@
-import type { CheckResult, Gap } from '../core/index.js';
+import type { CheckResult, Fact, Gap } from '../core/index.js';
 import type {
   Cable,
   CableConstruction,
@@ -245,7 +245,7 @@ export interface Labels {
   construction: CableConstruction;
   /** Whether the circuit has one line conductor. */
   singlePhase: boolean;
-  /** Whether it is a final circuit with socket-outlets. */
+  /** Whether it feeds socket-outlets of up to 32 A itself. */
   finalSockets: boolean;
   /** What the premises are. */
   premises:
@@ -257,8 +257,6 @@ export interface Labels {
     | 'other';
   /** Whether an arc fault detection device stands at the origin of the circuit. */
   arcDetection: boolean;
-  /** Whether the overcurrent device is rated at 32 A or less. */
-  upTo32: boolean;
   /** Whether the rule on arc detection applies, or why it does not. */
   arcRuleApplies: true | string;
   /** What the rule on arc detection asks in the premises. */
@@ -411,12 +409,18 @@ export interface Labels {
   armourRests: string | false;
   /** Whether the circuit feeds a charge point. */
   feedsPoint: boolean;
-  /** Whether a cable, or a section of it, is concealed less than 50 mm deep. */
-  concealedShallow: boolean;
-  /** Whether a circuit without a charge point needs additional protection. */
-  additionalAsked: boolean;
-  /** Whether everything that the circuit feeds heats water and has no direct-current component. */
-  resistiveOnly: boolean;
+  /** Whether a cable, or a section of it, is concealed where nails reach it and no earthed metal is around it. */
+  concealed: boolean;
+  /** Whether the circuit serves a room with a bath or shower, or passes through zone 1 or 2 of one. */
+  bathOrShower: boolean;
+  /** Whether it feeds luminaires itself. */
+  finalLighting: boolean;
+  /** Whether those are in a household. */
+  lightingOfHousehold: boolean;
+  /** Least types of residual current device that the outlets of a circuit ask for. */
+  typesAsked: readonly Fact<'AC' | 'A' | 'F' | 'B'>[];
+  /** Whether the type of a residual current device suits them. */
+  typeSuits: boolean;
   /** Where the first residual current device stands. */
   residualPlace: 'upstream' | 'inside' | 'none';
   /** Whether the cable itself depends on a residual current device. */
@@ -433,13 +437,15 @@ export interface Labels {
   markingOpen: boolean;
   /** That it is known which of the devices protects. */
   protectingKnown: true;
-  /** Whether a residual current device is, or may be, delayed. */
-  mayBeDelayed: boolean;
+  /** Whether a residual current device is delayed. */
+  delayed: boolean;
   /** Whether a residual current device is of at most 30 mA and without delay. */
   prompt: boolean;
+  /** Whether that is known of it. */
+  surelyPrompt: boolean;
   /** Whether one of the devices is. */
   promptThere: boolean;
-  /** Whether a residual current device is, or may be, of at most 30 mA, but delayed. */
+  /** Whether a residual current device is of at most 30 mA, but delayed. */
   smallButDelayed: boolean;
   /** Whether the device that protects is such a one. */
   protectsOnlyLate: boolean;
@@ -455,12 +461,10 @@ export interface Labels {
   smoothDetected: boolean;
   /** Number of charge points behind a residual current device. */
   pointsBehind: number;
-  /** Whether a residual current device serves one charge point at most. */
-  servesOnePoint: boolean;
-  /** Whether a residual current device is of at most 30 mA and serves one charge point alone. */
+  /** Whether a residual current device serves one outlet alone. */
+  alone: boolean;
+  /** Whether a residual current device is of at most 30 mA without delay and serves one charge point alone. */
   ownOfPoint: boolean;
-  /** Whether there is such a device upstream. */
-  pointHasOwn: boolean;
   /** Whether a charge point has a residual current device of its own. */
   ownDevice: boolean;
   /** Whether smooth direct current through a residual current device is to be judged. */

@@ -134,8 +134,13 @@ export interface Stretch {
   readonly soilResistivity?: Fact<KelvinMetresPerWatt>;
   /** Depth below the surface, m: of the ground, or of the wall that conceals it. */
   readonly depth?: Fact<Metres>;
-  /** Whether it is concealed in a wall or partition less than 50 mm deep without mechanical protection. */
+  /**
+   * Whether it is concealed in a wall or partition less than 50 mm deep without earthed metal or other protection that
+   * nails cannot pass; when absent, read from depth, method and containment, and not known where they do not say it.
+   */
   readonly concealedShallow?: Fact<boolean>;
+  /** Whether the wall that conceals it has metal parts inside, such as metal studs; fixings are none. Not known when absent. */
+  readonly metalParts?: Fact<boolean>;
   /** Containment for quantities: clipped, in conduit, trunking, tray, duct, buried. */
   readonly containment?: 'clipped' | 'conduit' | 'trunking' | 'tray' | 'duct' | 'buried' | 'catenary' | 'free';
   /** Whether it is outdoors. */

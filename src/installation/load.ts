@@ -40,12 +40,16 @@ export interface Load {
   /** Connected load, A per line used. */
   readonly current: Fact<Amperes>;
   readonly lines: readonly Line[];
-  /** Whether a cooker unit has a socket-outlet. */
+  /** Whether a cooker unit has a socket-outlet; of a cooker not known when absent. */
   readonly withSocket?: boolean;
   /** Standard of the socket-outlets, or of the accessory that connects it; not known when absent. */
   readonly accessories?: Fact<'BS 1363' | 'other'>;
   /** Whether a source is connected by plug and socket-outlet; not known when absent. */
   readonly plugged?: Fact<boolean>;
+  /** Rated current of its socket-outlets, A; taken for at most 32 A when absent, for which more is asked. */
+  readonly socketRating?: Fact<Amperes>;
+  /** Least type of residual current device that its maker permits ahead of it; not known when absent. */
+  readonly residualType?: Fact<'AC' | 'A' | 'F' | 'B'>;
   readonly powerFactor?: Ratio;
   /** Whether it keeps its current or its power when the voltage falls. */
   readonly holds?: 'current' | 'power';

@@ -26,6 +26,7 @@ const wanted = record({
   point: must(record(pointShape)),
   device: must(deviceToDesign),
   residual: may(z.array(residual).max(10)),
+  bathOrShower: may(yes),
   cables: must(z.array(cableToDesign).min(1).max(20)),
   route: must(z.array(stretch).min(1).max(100)),
   terminalTemperature: may(factField('terminalTemperature')),

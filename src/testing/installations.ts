@@ -153,8 +153,9 @@ function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
       drum: pick('radial, ventilated', 'ventilated cylindrical, 2 layers'),
       formation: pick('flat-touching', 'trefoil'),
       soilResistivity: arbitraryFact(pick(0.7, 1, 2.5).map(kelvinMetresPerWatt), choices),
-      depth: arbitraryFact(pick(0.5, 0.7, 1).map(metres), choices),
+      depth: arbitraryFact(pick(0.02, 0.07, 0.5, 0.7, 1).map(metres), choices),
       concealedShallow: arbitraryFact(fc.boolean(), choices),
+      metalParts: arbitraryFact(fc.boolean(), choices),
       containment: pick('clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'free'),
       outdoors: fc.boolean(),
     },
@@ -166,6 +167,7 @@ function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
       'soilResistivity',
       'depth',
       'concealedShallow',
+      'metalParts',
       'containment',
       'outdoors',
     ],
@@ -231,17 +233,20 @@ function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arb
 
 /** Loads other than charge points. */
 function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
-  return some<Load, 'accessories' | 'plugged'>(
+  return some<Load, Exclude<keyof Load, 'kind' | 'id' | 'purpose' | 'current' | 'lines'>>(
     {
       kind: pick('load'),
       id: pick('load'),
       purpose: pick('lighting', 'socket-outlets', 'cooking', 'instantaneous-water-heating', 'heat-pump', 'other'),
       current: arbitraryFact(double(1, 45).map(amperes), choices),
       lines: pick(linesOf(three)),
+      withSocket: fc.boolean(),
       accessories: arbitraryFact(pick('BS 1363', 'other'), choices),
       plugged: arbitraryFact(fc.boolean(), choices),
+      socketRating: arbitraryFact(pick(13, 32, 63).map(amperes), choices),
+      residualType: arbitraryFact(pick('AC', 'A', 'F', 'B'), choices),
     } as never,
-    ['accessories', 'plugged'],
+    ['withSocket', 'accessories', 'plugged', 'socketRating', 'residualType'],
   );
 }
 
@@ -253,7 +258,7 @@ function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<
  */
 export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Run> {
   const point = arbitraryChargePoint(three, choices);
-  return some<Run, 'residual' | 'thirdHarmonic' | 'terminalTemperature' | 'ring'>(
+  return some<Run, 'residual' | 'thirdHarmonic' | 'terminalTemperature' | 'ring' | 'bathOrShower'>(
     {
       id: pick('ev'),
       lines: pick(linesOf(three)),
@@ -264,9 +269,10 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
       thirdHarmonic: arbitraryFact(double(0, 0.6).map(ratio), choices),
       terminalTemperature: arbitraryFact(pick(70, 90).map(celsius), choices),
       ring: fc.boolean(),
+      bathOrShower: arbitraryFact(fc.boolean(), choices),
       feeds: fc.oneof({ weight: 3, arbitrary: point }, arbitraryLoad(three, choices)).map((o) => [o]),
     } as never,
-    ['residual', 'thirdHarmonic', 'terminalTemperature', 'ring'],
+    ['residual', 'thirdHarmonic', 'terminalTemperature', 'ring', 'bathOrShower'],
   );
 }
 

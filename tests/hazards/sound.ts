@@ -56,6 +56,7 @@ export const soundCircuit = (change: Partial<Run> = {}, point: Partial<ChargePoi
         opensAllLive: known(true, looked),
       },
     ],
+    bathOrShower: known(false, looked),
     stretches: [soundStretch()],
     feeds: [soundPoint(point)],
     ...change,

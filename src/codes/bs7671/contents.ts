@@ -3,6 +3,7 @@ import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { circuitScopes } from '../iec-family/places.js';
 import { residualScopes } from '../iec-family/residual-places.js';
+import { additionalProtection } from './groups/additional-protection.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
 import { chargePointEarthing } from './groups/charge-point-earthing.js';
@@ -41,6 +42,7 @@ export const bs7671Contents = () => {
   const drop = voltageDrop();
   const fault = disconnection();
   const terminal = terminals();
+  const additional = additionalProtection();
   const residual = residualCurrent();
   const withstand = lineWithstand();
   const protective = protectiveConductor();
@@ -74,6 +76,7 @@ export const bs7671Contents = () => {
         shared.circuit,
         drop.circuit,
         fault.circuit,
+        additional.circuit,
         residual.circuit,
         breaking.circuit,
         terminal.circuit,
@@ -86,7 +89,7 @@ export const bs7671Contents = () => {
         surge.circuit,
         arc.circuit,
       ),
-      sections: together(facts.sections, rating.sections, residual.sections, placed.sections),
+      sections: together(facts.sections, rating.sections, additional.sections, placed.sections),
       runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,
       rates: drop.rates,
@@ -105,8 +108,8 @@ export const bs7671Contents = () => {
       bonds: earth.bonds,
       outbuildings: others.outbuildings,
       residualUpstream: together(fault.residualUpstream, residual.residualUpstream, shared.residualUpstream),
-      additional: residual.additional,
-      protecting: residual.protecting,
+      additional: together(additional.additional, residual.additional),
+      protecting: together(additional.protecting, residual.protecting),
       pointsBehind: residual.pointsBehind,
       residualInside: residual.residualInside,
       residualPairs: residual.residualPairs,
@@ -121,7 +124,7 @@ export const bs7671Contents = () => {
       coordination: [...rating.checks, ...shared.checks],
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
-      'residual-current': residual.checks,
+      'residual-current': [...additional.checks, ...residual.checks],
       'line-withstand': withstand.checks,
       'protective-conductor': protective.checks,
       'breaking-capacity': breaking.checks,

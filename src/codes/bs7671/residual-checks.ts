@@ -4,18 +4,54 @@ import { shockCaution } from '../iec-family/disconnection-checks.js';
 const bs = (clause: string, provenance: 'two-sources' | 'one-source' | 'memory' = 'two-sources') =>
   ({ document: 'BS 7671', edition: '2018+A2:2022', clause, provenance }) as const;
 
-/** A charge point has a residual current device of at most 30 mA. BS 7671, 722.531.3.101; 411.3.3; 522.6.202. */
-export const additionalProtection = /* @__PURE__ */ comparison({
-  weight: 'rule',
-  caution: shockCaution,
-  id: 'residual-current-rating',
-  title: 'A residual current device of at most 30 mA protects the circuit',
-  kind: 'at-most',
-  value: 'residualOperatingCurrent',
-  limit: 'residualLimit',
-  source: /* @__PURE__ */ bs('722.531.3.101; 411.3.3; 522.6.202'),
-  worse: { residualOperatingCurrent: 'up' },
-});
+/** A check that a residual current device is of at most 30 mA. */
+const ofThirty = (id: string, title: string, clause: string) =>
+  comparison({
+    weight: 'rule',
+    caution: shockCaution,
+    id,
+    title,
+    kind: 'at-most',
+    value: 'residualOperatingCurrent',
+    limit: 'residualLimit',
+    source: bs(clause),
+    worse: { residualOperatingCurrent: 'up' },
+  });
+
+/** A charge point has a residual current device of at most 30 mA. BS 7671, 722.531.3.101. */
+export const additionalProtection = /* @__PURE__ */ ofThirty(
+  'residual-current-rating',
+  'A residual current device of at most 30 mA protects the charge point',
+  '722.531.3.101',
+);
+
+/** Socket-outlets of up to 32 A have a residual current device of at most 30 mA ahead. BS 7671, 411.3.3. */
+export const socketsProtected = /* @__PURE__ */ ofThirty(
+  'residual-current-socket-outlets',
+  'A residual current device of at most 30 mA stands ahead of the socket-outlets',
+  '411.3.3',
+);
+
+/** Luminaires of a household have a residual current device of at most 30 mA ahead. BS 7671, 411.3.4. */
+export const lightingProtected = /* @__PURE__ */ ofThirty(
+  'residual-current-lighting',
+  'A residual current device of at most 30 mA stands ahead of the luminaires of a household',
+  '411.3.4',
+);
+
+/** Circuits of a room with a bath or shower have a residual current device of at most 30 mA. BS 7671, 701.411.3.3. */
+export const bathroomProtected = /* @__PURE__ */ ofThirty(
+  'residual-current-bath-or-shower',
+  'A residual current device of at most 30 mA stands ahead of what serves a room with a bath or shower',
+  '701.411.3.3',
+);
+
+/** A residual current device of at most 30 mA stands ahead of a concealed cable. BS 7671, 522.6.202, .203; 415.1.1. */
+export const concealedProtected = /* @__PURE__ */ ofThirty(
+  'residual-current-concealed-cable',
+  'A residual current device of at most 30 mA stands ahead of the concealed cable',
+  '522.6.202; 522.6.203; 415.1.1',
+);
 
 /** The type of the device suits the residual current. BS 7671, 722.531.3.101; 531.3.3. */
 export const residualTypeSuits = /* @__PURE__ */ statement({
@@ -49,6 +85,14 @@ export const oneDevicePerPoint = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
   id: 'residual-current-one-per-point',
+  title: 'Each charge point has a residual current device of its own',
+  source: /* @__PURE__ */ bs('722.531.3.101'),
+});
+
+/** The same where the edition does not ask for one device each. BS 7671:2018+A1:2020, 722.531.3.101. */
+export const oneDevicePerPointAdvised = /* @__PURE__ */ statement({
+  weight: 'advice',
+  id: 'residual-current-one-per-point-advised',
   title: 'Each charge point has a residual current device of its own',
   source: /* @__PURE__ */ bs('722.531.3.101'),
 });

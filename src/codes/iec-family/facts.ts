@@ -1,10 +1,25 @@
-import { type ChargePoint, type Load, outletsBelow, type Run, type Stretch } from '../../installation/index.js';
+import { known, unknown } from '../../core/index.js';
+import type { Outlet, Run, Stretch } from '../../installation/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
 import { ofCircuit, ofRun, ofSection } from './places.js';
 
-const feedsNoBoard = (run: Run) => run.feeds.every((o) => o.kind !== 'board');
-const hasSockets = (o: Load | ChargePoint) =>
-  o.kind === 'load' && (o.purpose === 'socket-outlets' || o.withSocket === true);
+/** Whether an outlet is, or has, a socket-outlet of up to 32 A; undefined where that is not known. */
+function hasSockets(o: Outlet): boolean | undefined {
+  if (o.kind !== 'load') return false;
+  const { purpose, withSocket, socketRating: rated } = o;
+  const there = purpose === 'socket-outlets' || (withSocket ?? (purpose === 'cooking' ? undefined : false));
+  if (there === false || rated === undefined) return there;
+  if (rated.state === 'unknown') return undefined;
+  const [least, most] = rated.state === 'known' ? [rated.value, rated.value] : [rated.least, rated.most];
+  if (least > 32) return false;
+  return most <= 32 ? there : undefined;
+}
+/** Whether a run feeds socket-outlets of up to 32 A itself, whatever else it feeds. */
+function feedsSockets({ feeds }: Run) {
+  const found = feeds.map(hasSockets);
+  if (found.includes(true)) return known(true);
+  return found.includes(undefined) ? unknown('look at the socket-outlets and the cooker unit') : known(false);
+}
 
 /** Whether a section is in the ground: its reference method is known and one of the ground. */
 export const isBuried = ({ method }: Stretch): boolean => method.state === 'known' && /^D/.test(method.value);
@@ -15,7 +30,9 @@ export const sharedFacts = () => ({
     designCurrent: ofCircuit((c) => c.designCurrent, { by: 'load of the circuit' }),
     nominalVoltage: ofCircuit((c) => c.nominalVoltage),
     singlePhase: ofCircuit((c) => c.phases === 1),
-    finalSockets: ofCircuit(({ run }) => feedsNoBoard(run) && outletsBelow(run).some(hasSockets)),
+    finalSockets: ofCircuit(({ run }) => feedsSockets(run), {
+      called: 'whether the circuit has socket-outlets of up to 32 A',
+    }),
     deviceRating: ofCircuit((c) => c.run.device.rating),
     deviceKind: ofCircuit((c) => c.run.device.kind, { called: 'kind of the overcurrent device' }),
     cable: ofCircuit((c) => c.run.cable),

@@ -13,7 +13,7 @@ import {
 import type { CircuitPlace } from '../wiring-code.js';
 import type { PointPlace, ResidualUpstreamPlace } from './places.js';
 
-/** What additional protection is given to: a charge point, or the circuit where it feeds none. */
+/** What additional protection is given to: a charge point, or the circuit with its cable and what else it feeds. */
 export interface AdditionalPlace {
   readonly circuit: CircuitPlace;
   readonly point?: ChargePoint;
@@ -22,6 +22,8 @@ export interface AdditionalPlace {
 export interface ProtectingPlace {
   readonly device: ResidualDevice;
   readonly number: number;
+  /** Whether it serves one outlet alone. */
+  readonly alone: boolean;
 }
 /** A residual current device inside a charge point. */
 export interface ResidualInsidePlace {
@@ -58,13 +60,19 @@ export const deviceAhead = ({ path, installation }: CircuitPlace): OvercurrentDe
 const serves = ({ serves: named }: ResidualDevice & { readonly serves?: readonly string[] }, run: Run) =>
   named === undefined || named.includes(run.id);
 
-/** Charge points whose current passes a device, wherever it stands on the way to the run. */
-export function pointsBehind({ circuit: { path, run }, device }: ResidualUpstreamPlace): readonly ChargePoint[] {
+/** A residual current device on the way to a circuit. */
+type OnTheWay = Pick<ResidualUpstreamPlace, 'circuit' | 'device'>;
+
+/** What draws its current through a device, wherever it stands on the way to the run. */
+function outletsBehind({ circuit: { path, run }, device }: OnTheWay): readonly (Load | ChargePoint)[] {
   const own = [...path.feeders, run].find((r) => r.residual?.includes(device));
   const board = path.boards.find((b) => b.residual?.includes(device));
   const behind = own ? [own] : (board?.runs.filter((r) => serves(device, r)) ?? []);
-  return behind.flatMap(outletsBelow).filter((o) => o.kind === 'charge-point');
+  return behind.flatMap(outletsBelow);
 }
+/** Charge points among it. */
+export const pointsBehind = (place: OnTheWay): readonly ChargePoint[] =>
+  outletsBehind(place).filter((o) => o.kind === 'charge-point');
 
 /** Devices that may give additional protection, from the origin on. */
 export const protectingDevices = ({ circuit, point }: AdditionalPlace): readonly ResidualDevice[] => [
@@ -82,16 +90,22 @@ const inSeries = ({ path, run }: CircuitPlace): readonly ResidualDevice[] => [
 export const residualScopes = {
   additional: {
     within: 'circuit',
-    things: (circuit: CircuitPlace): readonly AdditionalPlace[] =>
-      circuit.feedsChargePoint
-        ? circuit.run.feeds.flatMap((point) => (point.kind === 'charge-point' ? [{ circuit, point }] : []))
-        : [{ circuit }],
+    things: (circuit: CircuitPlace): readonly AdditionalPlace[] => [
+      ...circuit.run.feeds.flatMap((point) => (point.kind === 'charge-point' ? [{ circuit, point }] : [])),
+      { circuit },
+    ],
     title: ({ point }: AdditionalPlace) => (point ? `Residual current device of ${point.id}` : 'Additional protection'),
   },
   protecting: {
     within: 'additional',
     things: (place: AdditionalPlace): readonly ProtectingPlace[] =>
-      protectingDevices(place).map((device, i) => ({ device, number: i + 1 })),
+      protectingDevices(place).map((device, i) => ({
+        device,
+        number: i + 1,
+        alone:
+          (device.pointsServed ?? 1) <= 1 &&
+          (device === place.point?.residual || outletsBehind({ circuit: place.circuit, device }).length <= 1),
+      })),
     title: ({ number }: ProtectingPlace) => `device ${number} from the origin`,
   },
   pointsBehind: {
@@ -143,9 +157,9 @@ export const residualScopes = {
 export const ofAdditional = /* @__PURE__ */ factOf<AdditionalPlace>();
 /** A fact of a device that may give additional protection. */
 export const ofProtecting = <V>(
-  read: (device: ResidualDevice) => Fact<V> | Known<V>,
+  read: (device: ResidualDevice, place: ProtectingPlace) => Fact<V> | Known<V>,
   words?: FactWords<ProtectingPlace>,
-): Line<never, V> => fact(({ device }: ProtectingPlace) => read(device), words);
+): Line<never, V> => fact((place: ProtectingPlace) => read(place.device, place), words);
 /** A fact of a charge point behind a residual current device. */
 export const ofPointBehind = /* @__PURE__ */ factOf<ChargePoint>();
 /** A fact of a residual current device inside a charge point. */

@@ -6,6 +6,7 @@ import {
   amperes,
   assess,
   type Board,
+  between,
   known,
   type Load,
   milliamperes,
@@ -56,16 +57,26 @@ describe('arc detection, BS 7671 421.1.7', () => {
   const verdict = (run: Run) => judged(code, 'arc-detection', caseOf(house([run]), run.id, premises))[0]?.verdict;
   const sockets = (rating: number, change: Partial<Run> = {}) =>
     circuit({ device: { ...circuit().device, rating: known(amperes(rating)) }, feeds: [load()], ...change });
-  it('is asked of single-phase final circuits with socket-outlets up to 32 A', () => {
+  it('is asked of single-phase circuits with socket-outlets up to 32 A, whatever the rating of the device', () => {
+    const rated = (a: number) => ({ feeds: [load({ purpose: 'socket-outlets', socketRating: known(amperes(a)) })] });
     expect(verdict(sockets(32))).toBe('fail');
-    expect(verdict(sockets(40))).toBe('not-required');
+    expect(verdict(sockets(40))).toBe('fail');
+    expect(verdict(sockets(32, rated(32)))).toBe('fail');
+    expect(verdict(sockets(32, rated(32.1)))).toBe('not-required');
+    const either = between(amperes(16), amperes(63));
+    const open = { feeds: [load({ purpose: 'socket-outlets', socketRating: either })] };
+    expect(verdict(sockets(32, open))).toBe('not-determined');
     expect(verdict(sockets(32, { lines: ['L1', 'L2', 'L3'] }))).toBe('not-required');
     expect(verdict(sockets(32, { feeds: [load({ purpose: 'lighting' })] }))).toBe('not-required');
     expect(verdict(sockets(32, { feeds: [load({ purpose: 'cooking', withSocket: true })] }))).toBe('fail');
+    expect(verdict(sockets(32, { feeds: [load({ purpose: 'cooking', withSocket: false })] }))).toBe('not-required');
+    expect(verdict(sockets(32, { feeds: [load({ purpose: 'cooking' })] }))).toBe('not-determined');
   });
   it('is not asked of a feeder, though sockets are behind it', () => {
     const garage: Board = { kind: 'board', id: 'garage', runs: [{ ...sockets(20), id: 'garage sockets' }] };
     expect(verdict(sockets(32, { feeds: [garage] }))).toBe('not-required');
+    // a socket-outlet of its own makes the difference
+    expect(verdict(sockets(32, { feeds: [garage, load({ purpose: 'socket-outlets' })] }))).toBe('fail');
   });
 });
 
@@ -141,8 +152,8 @@ describe('what is not known stays open', () => {
   });
   it('the residual current device of socket-outlets, and of no lighting', () => {
     const behind = (purpose: Load['purpose']) => circuit({ feeds: [load({ purpose })] });
-    expect(found(behind('socket-outlets'), 'residual-current-rating')?.verdict).toBe('not-determined');
-    expect(found(behind('lighting'), 'residual-current-rating')).toBeUndefined();
+    expect(found(behind('socket-outlets'), 'residual-current-socket-outlets')?.verdict).toBe('not-determined');
+    expect(found(behind('lighting'), 'residual-current-socket-outlets')).toBeUndefined();
   });
 });
 

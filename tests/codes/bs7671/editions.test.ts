@@ -136,3 +136,44 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
     expect(sight(unknown())).toBe('line-neutral-window-sight: not-determined (advice)');
   });
 });
+
+describe('a residual current device for each charge point, 722.531.3.101', () => {
+  // "individually" stood there in 2015, not in A1, and again in A2: a committee member's quotation and a portal of the trade
+  const shared = house(
+    [circuit({ feeds: [chargePoint] }), circuit({ id: 'other', feeds: [{ ...chargePoint, id: 'second' }] })],
+    {},
+    {
+      residual: [{ position: 'origin-of-circuit', type: known('A'), rating: known(amperes(0.03)) }],
+    },
+  );
+  test('is advice under A1, and a rule before and after', () => {
+    const found = byEdition('residual-current', shared);
+    const about = (edition: Entered) => found[edition].filter((r) => r.includes('one-per-point'));
+    expect(about('2018+A1:2020')).toEqual(['residual-current-one-per-point-advised: fail (advice)']);
+    for (const edition of ['2018', '2018+A2:2022', '2018+A3:2024'] as const)
+      expect(about(edition)).toEqual(['residual-current-one-per-point: fail']);
+  });
+});
+
+describe('arc detection, 421.1.7', () => {
+  const sockets = house([
+    circuit({
+      feeds: [{ kind: 'load', id: 'ring', purpose: 'socket-outlets', current: known(amperes(20)), lines: ['L1'] }],
+    }),
+  ]);
+  test('is recommended up to A1, and required in some premises since A2', () => {
+    const options = { premises: { kind: known('care-home' as const), arcDetection: known(false) } };
+    const found = byEdition('arc-detection', sockets, options);
+    for (const edition of ['2018', '2018+A1:2020'] as const)
+      expect(found[edition]).toEqual(['arc-detection-advised: fail (advice)']);
+    for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const)
+      expect(found[edition]).toEqual(['arc-detection: fail']);
+  });
+  test('needs no premises where it is advice everywhere', () => {
+    const found = byEdition('arc-detection', sockets, { premises: { kind: unknown(), arcDetection: known(true) } });
+    expect(found['2018']).toEqual(['arc-detection-advised: pass (advice)']);
+    expect(byEdition('arc-detection', house([circuit()]))['2018']).toEqual([
+      'arc-detection-advised: not-required (advice)',
+    ]);
+  });
+});

@@ -107,7 +107,10 @@ test('a delay that is not stated is the slower one, except where no slower devic
   expect(delayOf(device({ rating: unknown() })).delay).toEqual(known('selective'));
 });
 test('on TT a device inside the point does not protect the cable', () => {
-  const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];
+  const clipped = [{ ...circuit().stretches[0], concealedShallow: known(false) }] as Run['stretches'];
+  const inside = [
+    circuit({ stretches: clipped, feeds: [point({ residual: device({ position: 'inside-equipment' }) })] }),
+  ];
   expect(judge(inside)['residual-current-position']).toBe('not-required');
   expect(judge(inside, { system: known('TT') })['residual-current-position']).toBe('fail');
   expect(judge(one(), { system: known('TT') })['residual-current-position']).toBe('pass');
@@ -299,11 +302,15 @@ test('smallest conductors, BS 7671 Table 52.3: 1 mm² for lighting, 1.5 mm² for
 test('a cable concealed less than 50 mm deep needs the device itself, BS 7671 522.6.202', () => {
   const shallow = [{ ...circuit().stretches[0], concealedShallow: known(true) }] as Run['stretches'];
   const lamp: Load = { kind: 'load', id: 'lamps', purpose: 'lighting', current: known(amperes(6)), lines: ['L1'] };
-  expect(judge([circuit({ stretches: shallow, feeds: [lamp] })])['residual-current-rating']).toBe('not-determined');
-  expect(judge([circuit({ feeds: [lamp] })])['residual-current-rating']).toBeUndefined();
+  const check = 'residual-current-concealed-cable';
+  expect(judge([circuit({ stretches: shallow, feeds: [lamp] })])[check]).toBe('not-determined');
+  expect(judge([circuit({ feeds: [lamp] })])[check]).toBe('not-determined');
+  const clipped = [{ ...circuit().stretches[0], concealedShallow: known(false) }] as Run['stretches'];
+  expect(judge([circuit({ stretches: clipped, feeds: [lamp] })])[check]).toBeUndefined();
   const inside = { feeds: [point({ residual: device({ position: 'inside-equipment' }) })] };
   expect(judge([circuit({ ...inside, stretches: shallow })])['residual-current-position']).toBe('fail');
-  expect(judge([circuit(inside)])['residual-current-position']).toBe('not-required');
+  expect(judge([circuit({ ...inside, stretches: clipped })])['residual-current-position']).toBe('not-required');
+  expect(judge([circuit(inside)])['residual-current-position']).toBe('not-determined');
   const open = [{ ...circuit().stretches[0], concealedShallow: unknown('open the wall') }] as Run['stretches'];
   expect(judge([circuit({ ...inside, stretches: open })])['residual-current-position']).toBe('not-determined');
 });
@@ -364,13 +371,19 @@ test('one device a point: its rating decides, and while that is open nobody can 
   const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];
   expect(judge(inside)['residual-current-one-per-point']).toBe('pass');
 });
-test('arc detection waits for the rating of the device', () => {
+test('arc detection waits for the rating of the socket-outlets', () => {
   const feeds: Run['feeds'] = [
-    { kind: 'load', id: 'ring', purpose: 'socket-outlets', current: known(amperes(20)), lines: ['L1'] },
+    {
+      kind: 'load',
+      id: 'ring',
+      purpose: 'socket-outlets',
+      current: known(amperes(20)),
+      lines: ['L1'],
+      socketRating: unknown('its marking'),
+    },
   ];
-  const open = circuit({ feeds, device: { ...circuit().device, rating: unknown('its marking') } });
   const premises = { premises: { kind: known('care-home' as const), arcDetection: known(false) } };
-  const [result] = judged(code, 'arc-detection', caseOf(house([open]), 'ev', premises));
+  const [result] = judged(code, 'arc-detection', caseOf(house([circuit({ feeds })]), 'ev', premises));
   expect(result?.verdict).toBe('not-determined');
-  expect(result?.gaps).toMatchObject([{ obtain: 'its marking' }]);
+  expect(result?.gaps).toMatchObject([{ obtain: 'look at the socket-outlets and the cooker unit' }]);
 });

@@ -1,5 +1,6 @@
 import { differing } from '../../../calculation/index.js';
 import { bs7671Contents } from '../contents.js';
+import { additionalProtection } from '../groups/additional-protection.js';
 import {
   balancedThreePhase,
   earthedBy,
@@ -10,6 +11,8 @@ import {
   touchVoltageDevice,
   windowDeviceOnOnePhase,
 } from '../groups/earthing-arrangements.js';
+import { residualCurrent } from '../groups/residual-current.js';
+import { oneDevicePerPointAdvised } from '../residual-checks.js';
 
 /** The arrangements of 722.411.4.1: (iv) and (v) are new. */
 export const a1Arrangements = () => ({
@@ -22,11 +25,14 @@ export const a1Arrangements = () => ({
   'electrical-separation': separationForOneVehicle(),
 });
 
-/** A1:2020, which altered Section 722 alone. */
+/** A1:2020, which altered Section 722 alone. 722.531.3.101: "individually", which stood there in 2015, was left out. */
 export const a1Contents = () => {
   const earthed = earthedBy(a1Arrangements());
   return differing(bs7671Contents(), {
     figures: { points: earthed.points },
-    checks: { 'charge-point-earthing': earthed.checks },
+    checks: {
+      'charge-point-earthing': earthed.checks,
+      'residual-current': [...additionalProtection().checks, ...residualCurrent(oneDevicePerPointAdvised).checks],
+    },
   });
 };

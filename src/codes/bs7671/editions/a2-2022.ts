@@ -1,13 +1,24 @@
 import { differing } from '../../../calculation/index.js';
+import { additionalProtection } from '../groups/additional-protection.js';
+import { arcDetectionByPremises } from '../groups/arc-detection.js';
 import { earthedBy, windowDevice } from '../groups/earthing-arrangements.js';
+import { residualCurrent } from '../groups/residual-current.js';
 import { a1Arrangements, a1Contents } from './a1-2020.js';
 
-/** A2:2022. 722.411.4.1: (i), the balanced three-phase load, is deleted; (iv) is no longer for a single phase alone. */
+/**
+ * A2:2022. 722.411.4.1: (i), the balanced three-phase load, is deleted; (iv) is no longer for a single phase alone.
+ * 722.531.3.101: each charge point "individually" again. 421.1.7: arc detection is required in some premises.
+ */
 export const a2Contents = () => {
+  const arc = arcDetectionByPremises();
   const { 'balanced-three-phase': _deleted, ...kept } = a1Arrangements();
   const earthed = earthedBy({ ...kept, 'line-neutral-window-device': windowDevice() });
   return differing(a1Contents(), {
-    figures: { points: earthed.points },
-    checks: { 'charge-point-earthing': earthed.checks },
+    figures: { points: earthed.points, circuit: arc.circuit },
+    checks: {
+      'charge-point-earthing': earthed.checks,
+      'residual-current': [...additionalProtection().checks, ...residualCurrent().checks],
+      'arc-detection': arc.checks,
+    },
   });
 };

@@ -1,4 +1,4 @@
-import { chosen, derive, holds, missingOf, weigh } from '../../../calculation/index.js';
+import { chosen, holds, missingOf, set, weigh } from '../../../calculation/index.js';
 import { isMissing, statement, unknown } from '../../../core/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 
@@ -6,14 +6,14 @@ const source = {
   document: 'BS 7671',
   clause: '421.1.7',
   provenance: 'memory',
-  note: 'houses in multiple occupation and the limit of 32 A: one source',
+  note: 'houses in multiple occupation and the limit of 32 A, which is that of the socket-outlet: one source',
 } as const;
 const title = 'An arc fault detection device to EN 62606 stands at the origin of the circuit';
 
-/** Arc detection in premises where it is required. BS 7671, 421.1.7. */
+/** Arc detection in premises where it is required. BS 7671:2018+A2:2022, 421.1.7. */
 export const arcDetectionRequired = /* @__PURE__ */ statement({ id: 'arc-detection', title, weight: 'rule', source });
 
-/** Arc detection elsewhere. BS 7671, 421.1.7. */
+/** Arc detection elsewhere, and by the editions that recommend it alone. BS 7671, 421.1.7. */
 export const arcDetectionAdvised = /* @__PURE__ */ statement({
   id: 'arc-detection-advised',
   title,
@@ -21,7 +21,9 @@ export const arcDetectionAdvised = /* @__PURE__ */ statement({
   source,
 });
 
-/** Arc fault detection: required in some premises, recommended in the others. BS 7671 421.1.7. */
+const noSuchCircuit = 'It is not a single-phase circuit with socket-outlets of up to 32 A.';
+
+/** Arc fault detection as 2018 has it: recommended. BS 7671:2018, 421.1.7. */
 export const arcDetection = () => ({
   circuit: {
     premises: ofCircuit(({ options }) => options.premises?.kind ?? unknown('ask the owner'), {
@@ -31,20 +33,32 @@ export const arcDetection = () => ({
       ({ options }) => options.premises?.arcDetection ?? unknown('look at the origin of the circuit'),
       { called: 'arc fault detection device' },
     ),
-    upTo32: derive(['deviceRating'], ({ deviceRating }) => deviceRating <= 32, { direction: { deviceRating: -1 } }),
+  },
+  checks: [
+    holds(arcDetectionAdvised, 'arcDetection', set('it is recommended in all premises'), {
+      applies: weigh(['finalSockets', 'singlePhase'], ({ finalSockets, singlePhase }) => {
+        if (finalSockets === false || singlePhase === false) return noSuchCircuit;
+        return isMissing(finalSockets) ? finalSockets : true;
+      }),
+    }),
+  ],
+});
+
+/** Arc fault detection since A2: required in some premises, recommended in the others. BS 7671:2018+A2:2022, 421.1.7. */
+export const arcDetectionByPremises = () => ({
+  circuit: {
     arcRuleApplies: weigh(
-      ['finalSockets', 'singlePhase', 'upTo32', 'arcDetection', 'premises'],
-      ({ finalSockets, singlePhase, upTo32, arcDetection, premises }) => {
-        if (finalSockets !== true || singlePhase !== true || upTo32 === false)
-          return 'It is not a single-phase final circuit of up to 32 A with socket-outlets.';
-        return arcDetection !== true && (isMissing(premises) || isMissing(upTo32))
-          ? missingOf([premises, upTo32])
+      ['finalSockets', 'singlePhase', 'arcDetection', 'premises'],
+      ({ finalSockets, singlePhase, arcDetection, premises }) => {
+        if (finalSockets === false || singlePhase === false) return noSuchCircuit;
+        return arcDetection !== true && (isMissing(premises) || isMissing(finalSockets))
+          ? missingOf([premises, finalSockets])
           : true;
       },
     ),
     arcRule: weigh(['arcRuleApplies', 'arcDetection', 'premises'], ({ arcRuleApplies, arcDetection, premises }) => {
       const elsewhere = premises === 'dwelling' || premises === 'other';
-      return arcRuleApplies === true && arcDetection !== true && elsewhere ? 'recommended' : 'required';
+      return typeof arcRuleApplies !== 'string' && arcDetection !== true && elsewhere ? 'recommended' : 'required';
     }),
   },
   checks: [
@@ -63,7 +77,8 @@ export const arcDetection = () => ({
         holds(
           arcDetectionAdvised,
           'arcDetection',
-          derive(['premises'], ({ premises }) => `it is recommended here: ${premises}`),
+          weigh(['premises'], ({ premises }) => `it is recommended here: ${premises}`),
+          { applies: 'arcRuleApplies' },
         ),
       ],
     }),

@@ -7,28 +7,33 @@ import {
   derive,
   each,
   holds,
-  none,
+  missingOf,
   same,
   set,
-  smallest,
   sum,
   unjudged,
   weigh,
   when,
   whereSmallest,
 } from '../../../calculation/index.js';
-import { type Gap, isMissing, type Known, missing, reaches, unknown } from '../../../core/index.js';
 import {
-  type ChargePoint,
-  type Load,
-  outletsBelow,
-  type ResidualDevice,
-  residualUpstream,
-} from '../../../installation/index.js';
+  type Fact,
+  factValue,
+  type Gap,
+  isMissing,
+  type Known,
+  known,
+  type Missing,
+  missing,
+  reaches,
+  unknown,
+} from '../../../core/index.js';
+import { type ChargePoint, type Load, outletsBelow, residualUpstream } from '../../../installation/index.js';
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
-import { ofCircuit, ofResidualUpstream, ofSection, type ResidualUpstreamPlace } from '../../iec-family/places.js';
+import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace } from '../../iec-family/places.js';
 import {
+  type AdditionalPlace,
   deviceAhead,
   feedsBack,
   ofAdditional,
@@ -44,12 +49,8 @@ import {
 } from '../../iec-family/residual-places.js';
 import * as c from '../residual-checks.js';
 import { residualLoadOf, standingCurrentLimitOf } from '../residual-checks.js';
+import { pointProtected } from './additional-protection.js';
 
-const promptAsked: Gap = {
-  kind: 'fact',
-  fact: 'a residual current device of at most 30 mA without delay',
-  obtain: 'read the marking: a delayed one gives no additional protection',
-};
 const smallestAsked: Gap = {
   kind: 'fact',
   fact: 'which residual current device has the smallest rating',
@@ -59,29 +60,40 @@ const typeWords = { called: 'type of the residual current device' };
 const detectionWords = { called: 'detection of 6 mA direct current' };
 const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
 
-/** Whether a device is, or may be, delayed: a delay leaves a person on the fault for as long as it lasts. */
-const mayBeDelayed = ({ delay, delayTime }: ResidualDevice): boolean =>
-  delayTime !== undefined || (delay !== undefined && !(delay.state === 'known' && delay.value === 'general'));
-
 /** Loads that are known to have no direct-current component, the only ones for which type AC is left. */
 const resistive: readonly Load['purpose'][] = ['instantaneous-water-heating', 'thermostatic-water-heating'];
+/** Loads with electronics of which their makers alone can say what residual current they cause. */
+const byMaker: readonly Load['purpose'][] = [
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+];
+const types = ['AC', 'A', 'F', 'B'] as const;
+type TypeFact = Fact<(typeof types)[number]>;
 
-/** A device of at most 30 mA; a delayed one is none. */
-const thirtyMilliamperes = () =>
-  compare(c.additionalProtection, {
-    applies: derive(['protectsOnlyLate'], ({ protectsOnlyLate }) => (protectsOnlyLate ? missing(promptAsked) : true)),
-  });
-const noDevice = () =>
-  unjudged(
-    c.additionalProtection,
-    ofAdditional(({ point }) => unknown(point ? 'board and instructions' : 'the board'), {
-      called: ({ point }) => `residual current device of the ${point ? 'charge point' : 'circuit'}`,
-    }),
-  );
+/** Type of residual current device that an outlet asks for at least. */
+const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
+  if (o.kind === 'charge-point') return known('A');
+  if (o.residualType) return o.residualType;
+  if (byMaker.includes(o.purpose)) return unknown(`ask the maker of ${o.id} which type stands ahead of it`);
+  return known(resistive.includes(o.purpose) ? 'AC' : 'A');
+};
+
+/** What the verdict on a type rests on. */
+function typeBecause(v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) {
+  if (v.residualType === 'AC')
+    return 'type AC is left for fixed equipment that is known to have no direct-current component';
+  if (v.residualType === 'B') return 'type B detects smooth direct current too';
+  const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
+  return `what is fed asks for type ${types[least]} at least`;
+}
 
 /** The device that protects a charge point: rating, type, poles, and whether it is its own. */
-const pointChecks = () => [
-  thirtyMilliamperes(),
+const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
+  pointProtected(),
   holds(
     c.residualTypeSuits,
     'smoothDetected',
@@ -97,10 +109,10 @@ const pointChecks = () => [
     applies: 'protectingKnown',
   }),
   holds(
-    c.oneDevicePerPoint,
+    individually,
     'ownDevice',
     derive(['ownDevice'], ({ ownDevice }) =>
-      ownDevice ? 'the device serves this point alone' : 'the device serves more than one charge point',
+      ownDevice ? 'a device of at most 30 mA serves this point alone' : 'no device of at most 30 mA serves it alone',
     ),
   ),
 ];
@@ -109,28 +121,28 @@ const standingOf = (p: ChargePoint) => p.standingLeakage ?? unknown('the data sh
 const standingWords = (p: ChargePoint) => `standing current of ${p.id}`;
 const withPoints = (place: ResidualUpstreamPlace) => pointsBehind(place).length > 0;
 
-/** Residual current devices of a circuit. BS 7671 531.3, 722.531.3.101. */
-export const residualCurrent = () => ({
+/**
+ * Residual current devices of a circuit. BS 7671 531.3, 722.531.3.101.
+ * @param individually the check that a device serves one charge point alone, as the edition words it
+ */
+export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.oneDevicePerPoint) => ({
   circuit: {
-    feedsPoint: ofCircuit((c) => c.feedsChargePoint),
-    residualLimit: set(milliamperes(30), 'BS 7671 722.531.3.101; 411.3.3'),
-    concealedShallow: any('sections/concealedShallow'),
-    additionalAsked: weigh(
-      ['finalSockets', 'concealedShallow'],
-      (v) => v.finalSockets === true || v.concealedShallow === true,
+    // charge points of the circuit itself have checks of their own
+    typesAsked: ofCircuit(({ run }) =>
+      run.feeds
+        .flatMap((o) => (o.kind === 'charge-point' ? [] : o.kind === 'load' ? [o] : outletsBelow(o)))
+        .map(typeAskedBy),
     ),
-    resistiveOnly: ofCircuit(({ run }) =>
-      outletsBelow(run).every((o) => o.kind === 'load' && resistive.includes(o.purpose)),
-    ),
-    pointHasOwn: any('residualUpstream/ownOfPoint'),
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
       return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
     }),
-    cableDepends: weigh(['concealedShallow', 'system'], (v): Known<boolean> => {
-      if (v.concealedShallow === true || v.system === 'TT') return true;
-      return isMissing(v.system) ? v.system : v.concealedShallow;
+    cableDepends: weigh(['concealed', 'system', 'residualPlace'], (v): Known<boolean> => {
+      if (v.concealed === true || v.system === 'TT') return true;
+      // with a device upstream nobody has to know it
+      const gone = missingOf([v.system, v.concealed]);
+      return gone.missing.length > 0 && v.residualPlace !== 'upstream' ? gone : gone.missing.length > 0;
     }),
     // what feeds back
     feedsBack: ofCircuit(({ run }) => outletsBelow(run).some(feedsBack)),
@@ -138,19 +150,7 @@ export const residualCurrent = () => ({
     boardRating: ofCircuit(({ board }) => board.rating ?? unknown('its rating plate')),
     boardInfeed: sum('infeeds/deviceRating', { clause: '551.7.2' }),
   },
-  sections: {
-    concealedShallow: ofSection(
-      ({ section: { concealedShallow: said } }) =>
-        said?.state === 'unknown' ? unknown(said.obtain ?? 'survey') : (said ?? false),
-      { called: ({ section }) => `whether ${section.name} is concealed less than 50 mm deep` },
-    ),
-  },
   additional: {
-    deviceThere: ofAdditional((place) => protectingDevices(place).length > 0),
-    // of several devices the one of at most 30 mA without delay protects, the smallest first; without one the smallest
-    promptThere: any('protecting/prompt'),
-    residualOperatingCurrent: smallest('protecting/protectingCurrent'),
-    protectsOnlyLate: whereSmallest('protecting/protectingCurrent', 'smallButDelayed'),
     residualType: whereSmallest('protecting/protectingCurrent', 'residualType'),
     opensAllLive: whereSmallest('protecting/protectingCurrent', 'opensAllLive'),
     severalDevices: ofAdditional((place) => protectingDevices(place).length > 1),
@@ -168,37 +168,13 @@ export const residualCurrent = () => ({
       F: same('directCurrentDetection'),
       B: set(true),
     }),
-    ownDevice: when(
-      ofAdditional(({ point }) => point?.residual !== undefined),
-      set(true),
-      same('pointHasOwn'),
-    ),
   },
   protecting: {
-    residualOperatingCurrent: ofProtecting((d) => d.rating),
     residualType: ofProtecting((d) => d.type, typeWords),
     opensAllLive: ofProtecting((d) => d.opensAllLive ?? unknown('the marking of the device'), {
       called: 'poles of the residual current device',
     }),
     markingOpen: ofProtecting((d) => d.rating.state === 'unknown' || d.delay?.state === 'unknown'),
-    mayBeDelayed: ofProtecting(mayBeDelayed),
-    prompt: weigh(
-      ['mayBeDelayed', 'residualOperatingCurrent'],
-      ({ mayBeDelayed: late, residualOperatingCurrent: rating }) =>
-        late === false && !isMissing(rating) && rating <= 0.03,
-      { direction: { residualOperatingCurrent: -1 } },
-    ),
-    smallButDelayed: weigh(
-      ['mayBeDelayed', 'residualOperatingCurrent'],
-      ({ mayBeDelayed: late, residualOperatingCurrent: rating }) =>
-        late === true && (isMissing(rating) || rating <= 0.03),
-      { direction: { residualOperatingCurrent: -1 } },
-    ),
-    protectingCurrent: when(
-      'promptThere',
-      when('prompt', same('residualOperatingCurrent'), none('Another device is of at most 30 mA without delay.')),
-      same('residualOperatingCurrent'),
-    ),
   },
   residualUpstream: {
     residualType: ofResidualUpstream(({ device }) => device.type, typeWords),
@@ -206,16 +182,15 @@ export const residualCurrent = () => ({
       called: 'whether the device may be fed from both sides',
     }),
     pointsBehind: ofResidualUpstream((place) => pointsBehind(place).length),
-    servesOnePoint: ofResidualUpstream(
-      (place) => pointsBehind(place).length <= 1 && (place.device.pointsServed ?? 1) <= 1,
-    ),
-    ownOfPoint: when(
-      'servesOnePoint',
-      derive(['residualOperatingCurrent'], (v) => v.residualOperatingCurrent <= 0.03, {
-        direction: { residualOperatingCurrent: -1 },
-      }),
-      set(false),
-    ),
+    // where a maker has to say it, type B does in any case, and type AC in none
+    typeSuits: weigh(['residualType', 'typesAsked'], ({ residualType: type, typesAsked: asked }): Known<boolean> => {
+      if (isMissing(type) || isMissing(asked)) return missingOf([type, asked]);
+      const rank = types.indexOf(type);
+      const [open] = asked.flatMap((t) => (t.state === 'known' ? [] : [factValue(typeWords.called, t)]));
+      if (asked.some((t) => t.state === 'known' && types.indexOf(t.value) > rank)) return false;
+      if (open === undefined || type === 'B') return true;
+      return type === 'AC' ? false : (open as Missing);
+    }),
     smoothResidualSum: sum('pointsBehind/smoothResidualCurrent'),
     smoothResidualWithstand: by(smoothCurrentWithstand, '531.3.3'),
     smoothAsked: weigh(['residualType', 'pointsBehind'], (v) => {
@@ -285,27 +260,27 @@ export const residualCurrent = () => ({
     deviceRating: ofInfeed(({ device }) => device.rating, { called: 'rating of an infeed' }),
   },
   checks: [
-    chosen('feedsPoint', {
-      true: [each('additional', [chosen('deviceThere', { true: pointChecks(), false: [noDevice()] })])],
-      false: [
-        chosen('additionalAsked', {
-          true: [each('additional', [chosen('deviceThere', { true: [thirtyMilliamperes()], false: [noDevice()] })])],
-          false: [],
-        }),
-        chosen('resistiveOnly', {
-          true: [],
-          false: [
-            each('residualUpstream', [
-              holds(
-                c.residualTypeSuits,
-                derive(['residualType'], ({ residualType }) => residualType !== 'AC'),
-                set('type AC is left for fixed equipment that is known to have no direct-current component'),
-              ),
-            ]),
-          ],
-        }),
+    each(
+      'additional',
+      [
+        chosen(
+          weigh(['deviceThere'], ({ deviceThere }) => deviceThere === true),
+          { true: pointChecks(individually), false: [pointProtected()] },
+        ),
       ],
-    }),
+      ({ point }: AdditionalPlace) => point !== undefined,
+    ),
+    chosen(
+      derive(['typesAsked'], ({ typesAsked }) => typesAsked.some((t) => t.state !== 'known' || t.value !== 'AC')),
+      {
+        true: [
+          each('residualUpstream', [
+            holds(c.residualTypeSuits, 'typeSuits', derive(['residualType', 'typesAsked'], typeBecause)),
+          ]),
+        ],
+        false: [],
+      },
+    ),
     holds(
       c.residualAtOrigin,
       derive(['residualPlace'], ({ residualPlace }) => residualPlace === 'upstream'),

@@ -1,0 +1,159 @@
+import {
+  any,
+  chosen,
+  compare,
+  derive,
+  each,
+  missingOf,
+  none,
+  same,
+  set,
+  smallest,
+  weigh,
+  when,
+  whereSmallest,
+} from '../../../calculation/index.js';
+import { type Gap, isMissing, type Known, type Missing, missing, unknown } from '../../../core/index.js';
+import type { ResidualDevice } from '../../../installation/index.js';
+import { milliamperes } from '../../../units/index.js';
+import { ofCircuit } from '../../iec-family/places.js';
+import {
+  type AdditionalPlace,
+  ofAdditional,
+  ofProtecting,
+  protectingDevices,
+} from '../../iec-family/residual-places.js';
+import * as c from '../residual-checks.js';
+import { concealedCables } from './concealed-cables.js';
+
+const promptAsked = {
+  kind: 'fact',
+  fact: 'a residual current device of at most 30 mA without delay',
+  obtain: 'read the marking: a delayed one gives no additional protection',
+} as const;
+const householdAsked: Gap = {
+  kind: 'fact',
+  fact: 'whether the circuit serves a household',
+  obtain: 'where people live in an institution that is argued: ask whoever inspects',
+};
+
+/** Whether a device is delayed: that leaves a person on the fault for as long as it lasts. Not stated: up to 30 mA there is no delayed one. */
+function delayed({ delay, delayTime }: ResidualDevice) {
+  if (delayTime !== undefined) return true;
+  if (delay === undefined) return false;
+  return delay.state === 'known' ? delay.value === 'selective' : unknown(promptAsked.obtain);
+}
+
+/** Reasons for additional protection other than a charge point. */
+const reasons = ['finalSockets', 'lightingOfHousehold', 'bathOrShower', 'concealed'] as const;
+
+/** Whether a device of at most 30 mA has to be there, and whether that can be judged. */
+const judgeable = (
+  fitted: Known<boolean>,
+  prompt: Known<boolean>,
+  late: Known<boolean>,
+  asked: Known<unknown> = true,
+) => {
+  if (isMissing(fitted)) return missingOf([asked, fitted]);
+  // where it stands, nobody has to know whether it is asked for
+  if (prompt === true) return true;
+  if (isMissing(asked) || isMissing(prompt)) return missingOf([asked, prompt]);
+  return late === true ? missing(promptAsked) : true;
+};
+
+/** The charge point has a device of at most 30 mA; a delayed one is none. */
+export const pointProtected = () =>
+  compare(c.additionalProtection, {
+    applies: weigh(['deviceThere', 'promptThere', 'protectsOnlyLate'], (v) =>
+      judgeable(v.deviceThere, v.promptThere, v.protectsOnlyLate),
+    ),
+  });
+
+/** A device of at most 30 mA stands ahead of the whole circuit where there is a reason for it, or may be one. */
+const protectedFor = (check: typeof c.socketsProtected, reason: (typeof reasons)[number]) =>
+  chosen(
+    weigh(reasons, (v) => v[reason] !== false),
+    {
+      true: [
+        compare(check, {
+          applies: weigh([...reasons, 'deviceThere', 'promptThere', 'protectsOnlyLate'], (v) =>
+            judgeable(v.deviceThere, v.promptThere, v.protectsOnlyLate, v[reason]),
+          ),
+        }),
+      ],
+      false: [],
+    },
+  );
+
+/** Additional protection of charge points, socket-outlets, luminaires, bathrooms and concealed cables. */
+export const additionalProtection = () => {
+  const hidden = concealedCables();
+  return {
+    circuit: {
+      ...hidden.circuit,
+      residualLimit: set(milliamperes(30), 'BS 7671 415.1.1'),
+      bathOrShower: ofCircuit(({ run }) => run.bathOrShower ?? unknown('follow the circuit to all that it feeds'), {
+        called: 'whether the circuit serves a room with a bath or shower, or passes through zone 1 or 2 of one',
+      }),
+      finalLighting: ofCircuit(({ run }) => run.feeds.some((o) => o.kind === 'load' && o.purpose === 'lighting')),
+      lightingOfHousehold: weigh(['finalLighting', 'premises'], ({ finalLighting, premises }): Known<boolean> => {
+        if (finalLighting !== true || premises === 'other') return false;
+        if (isMissing(premises)) return premises;
+        return premises === 'care-home' || premises === 'student-accommodation' ? missing(householdAsked) : true;
+      }),
+    },
+    sections: hidden.sections,
+    additional: {
+      deviceThere: ofAdditional<boolean>(
+        (place) => protectingDevices(place).length > 0 || unknown(place.point ? 'board and instructions' : 'the board'),
+        { called: ({ point }) => `residual current device of the ${point ? 'charge point' : 'circuit'}` },
+      ),
+      // of several devices the one of at most 30 mA without delay protects, the smallest first; without one the smallest
+      promptThere: any('protecting/prompt'),
+      residualOperatingCurrent: smallest('protecting/protectingCurrent'),
+      protectsOnlyLate: whereSmallest('protecting/protectingCurrent', 'smallButDelayed'),
+      ownDevice: any('protecting/ownOfPoint'),
+    },
+    protecting: {
+      residualOperatingCurrent: ofProtecting((d) => d.rating),
+      delayed: ofProtecting(delayed, { called: promptAsked.fact }),
+      prompt: weigh(
+        ['delayed', 'residualOperatingCurrent'],
+        ({ delayed: late, residualOperatingCurrent: rating }): boolean | Missing => {
+          if (late === true || (!isMissing(rating) && rating > 0.03)) return false;
+          return isMissing(late) || isMissing(rating) ? missingOf([late, rating]) : true;
+        },
+        { direction: { residualOperatingCurrent: -1 } },
+      ),
+      surelyPrompt: weigh(['prompt'], ({ prompt }) => prompt === true),
+      smallButDelayed: derive(
+        ['delayed', 'residualOperatingCurrent'],
+        ({ delayed: late, residualOperatingCurrent: rating }) => late && rating <= 0.03,
+        { direction: { residualOperatingCurrent: -1 } },
+      ),
+      protectingCurrent: when(
+        weigh(['promptThere'], ({ promptThere }) => promptThere === true),
+        when(
+          'surelyPrompt',
+          same('residualOperatingCurrent'),
+          none('Another device is of at most 30 mA without delay.'),
+        ),
+        same('residualOperatingCurrent'),
+      ),
+      alone: ofProtecting((_, { alone }) => alone),
+      ownOfPoint: when('alone', same('prompt'), set(false)),
+    },
+    checks: [
+      each(
+        'additional',
+        [
+          protectedFor(c.socketsProtected, 'finalSockets'),
+          protectedFor(c.lightingProtected, 'lightingOfHousehold'),
+          protectedFor(c.bathroomProtected, 'bathOrShower'),
+          protectedFor(c.concealedProtected, 'concealed'),
+        ],
+        ({ point }: AdditionalPlace) => point === undefined,
+      ),
+    ],
+  };
+};

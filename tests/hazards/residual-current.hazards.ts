@@ -1,0 +1,288 @@
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { amperes, known, type Load, unknown } from '../../src/index.js';
+import { load } from '../support/house.js';
+import type { Chapter } from './hazard.js';
+import { armoured, inside, pointAlone, rcd, slow, socketCircuit, sockets, tnS, told, tt } from './residual-circuits.js';
+import { soundCircuit, soundPoint } from './sound.js';
+
+const code = bs7671('2018+A2:2022');
+const looked = 'seen at the survey';
+const { residual: _inside, ...bare } = soundPoint();
+const small = { setting: known(amperes(16), looked) };
+
+const ofOwn = {
+  check: 'residual-current-one-per-point',
+  clause: 'BS 7671:2018+A2:2022, 722.531.3.101 ("individually"), two sources',
+  harm: 'Standing currents of several things add up in one device: it opens for nothing, and somebody bridges it or sets it higher.',
+  mustNotSay: 'That the point has a device of at most 30 mA of its own.',
+} as const;
+const ofType = {
+  check: 'residual-current-type',
+  clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources; no type is named for heat pumps, two sources',
+  harm: 'Smooth direct current from the inverter saturates the core of the device: it no longer opens for anybody on its circuits.',
+  mustNotSay: 'That type A suits a load of which the maker has not said so.',
+} as const;
+
+/** A circuit of 2.5 mm² behind 20 A and a device of this type that feeds a load. */
+const feeding = (purpose: Load['purpose'], type: 'AC' | 'A' | 'F' | 'B', change: Partial<Load> = {}) =>
+  socketCircuit({
+    residual: [rcd(30, { type: known(type, 'marking'), bidirectional: known(true, 'marking') })],
+    feeds: [load(12, { purpose, id: purpose, ...change })],
+  });
+const says = (type: 'AC' | 'A' | 'F' | 'B') => ({ residualType: known(type, 'instructions of the maker') });
+/** A board that carries what feeds back. */
+const board = { rating: known(amperes(125), 'marking') };
+
+export const chapter: Chapter = {
+  title: 'Residual current devices that do not do what they are there for',
+  introduction:
+    'A residual current device of the wrong rating, of the wrong type or shared by too many looks like protection on the board.',
+  hazards: [
+    {
+      ...ofOwn,
+      id: 'own-device-of-100-ma',
+      title: 'The device of its own is one of 100 mA',
+      unsafe: {
+        what: '100 mA inside the point, 30 mA ahead that it shares with the sockets of the garage.',
+        told: () =>
+          told(
+            code,
+            [pointAlone({ feeds: [soundPoint({ residual: inside(100) })] }), socketCircuit()],
+            {},
+            { residual: [rcd(30)] },
+          ),
+      },
+      sound: {
+        what: '30 mA inside the point.',
+        told: () => told(code, [pointAlone(), socketCircuit()]),
+      },
+    },
+    {
+      ...ofOwn,
+      id: 'own-device-rating-not-known',
+      title: 'The device inside the point whose rating nobody read',
+      unsafe: {
+        what: 'TN-S, a device inside the point, its rating not known.',
+        told: () => told(code, [pointAlone({}, { residual: inside(30, { rating: unknown('data sheet') }) })], tnS),
+      },
+      sound: { what: 'TN-S, 30 mA by the data sheet.', told: () => told(code, [pointAlone()], tnS) },
+    },
+    {
+      ...ofOwn,
+      id: 'split-load-board',
+      title: 'A point behind the 30 mA device that half the house shares',
+      unsafe: {
+        what: 'A point without a device of its own on the side of the board that serves the sockets too.',
+        told: () =>
+          told(code, [pointAlone({ feeds: [bare] }), socketCircuit({ residual: [] })], {}, { residual: [rcd(30)] }),
+      },
+      sound: {
+        what: 'The same board, the device serving the run of the point alone.',
+        told: () =>
+          told(
+            code,
+            [pointAlone({ feeds: [bare] }), socketCircuit()],
+            {},
+            { residual: [{ ...rcd(30), serves: ['ev'] }] },
+          ),
+      },
+    },
+    {
+      ...ofOwn,
+      id: 'two-points-behind-one-device',
+      title: 'Two points behind one device of 30 mA',
+      unsafe: {
+        what: 'Armoured cable to two points of 16 A on one circuit, 30 mA at its origin, none inside.',
+        told: () =>
+          told(code, [
+            soundCircuit({
+              cable: armoured(6),
+              feeds: [
+                { ...bare, ...small },
+                { ...bare, ...small, id: 'second' },
+              ],
+            }),
+          ]),
+      },
+      sound: {
+        what: 'Armoured cable to one point.',
+        told: () => told(code, [soundCircuit({ cable: armoured(6), feeds: [bare] })]),
+      },
+    },
+    {
+      ...ofOwn,
+      id: 'device-inside-shared-by-two-outlets',
+      title: 'A post with two outlets and one device',
+      unsafe: {
+        what: 'The device inside the post serves two points.',
+        told: () => told(code, [pointAlone({ cable: armoured(6) }, { residual: inside(30, { pointsServed: 2 }) })]),
+      },
+      sound: {
+        what: 'One device for each outlet.',
+        told: () => told(code, [pointAlone({ cable: armoured(6) }, { residual: inside(30, { pointsServed: 1 }) })]),
+      },
+    },
+    {
+      ...ofOwn,
+      id: 'shared-device-in-2018',
+      title: 'Two points behind one device, by the edition of 2018',
+      clause:
+        'BS 7671:2018, 722.531.3.101: "individually" stood in 2015, was left out in A1, and stands in A2, two sources; 2018 itself not seen, the stricter reading',
+      unsafe: {
+        what: 'Two points of 16 A indoors, 30 mA at the origin of the circuit.',
+        told: () =>
+          told(
+            bs7671('2018'),
+            [
+              soundCircuit({
+                feeds: [
+                  { ...bare, ...small },
+                  { ...bare, ...small, id: 'second' },
+                ],
+              }),
+            ],
+            tnS,
+          ),
+      },
+      sound: {
+        what: 'A point behind a device that it shares with sockets, by A1:2020, which asks for 30 mA and not for one each.',
+        told: () =>
+          told(bs7671('2018+A1:2020'), [pointAlone({ feeds: [bare] }), socketCircuit({ residual: [] })], tnS, {
+            residual: [rcd(30)],
+          }),
+      },
+    },
+    {
+      ...ofOwn,
+      check: 'residual-current-rating',
+      clause: 'BS 7671:2018+A2:2022, 722.531.3.101, two sources',
+      id: 'point-behind-300-ma',
+      title: 'A point on TT behind the slow device of the house',
+      harm: 'A vehicle with an earth fault stands at 50 V; a hand on the door carries 200 mA.',
+      mustNotSay: 'That a device of at most 30 mA protects the point.',
+      unsafe: {
+        what: 'TT, 300 mA, type S, on the board, nothing inside the point.',
+        told: () => told(code, [pointAlone({ feeds: [bare] })], tt, { residual: [slow()] }),
+      },
+      sound: {
+        what: 'TT, 30 mA inside the point behind the slow device, the cable clipped where it is seen.',
+        told: () => told(code, [pointAlone()], tt, { residual: [slow()] }),
+      },
+    },
+    {
+      ...ofOwn,
+      check: 'residual-current-rating',
+      clause: 'BS 7671:2018+A2:2022, 722.531.3.101, two sources',
+      id: 'inner-rating-unknown-behind-100-ma',
+      title: '100 mA ahead, and inside the point a device that nobody read',
+      harm: 'If the inner device is one of 100 mA as well, nothing protects whoever touches the vehicle.',
+      mustNotSay: 'That the point is protected, and not that it is not.',
+      unsafe: {
+        what: 'TN-C-S, 100 mA at the origin, the rating inside the point not known: open, no failure.',
+        told: () =>
+          told(code, [
+            pointAlone({ residual: [rcd(100)] }, { residual: inside(30, { rating: unknown('data sheet') }) }),
+          ]),
+      },
+      sound: {
+        what: 'The data sheet says 30 mA.',
+        told: () => told(code, [pointAlone({ residual: [rcd(100)] })]),
+      },
+    },
+    {
+      ...ofType,
+      id: 'heat-pump-on-type-a',
+      title: 'A heat pump behind type A, its maker not asked',
+      unsafe: { what: 'Type A, 30 mA.', told: () => told(code, [feeding('heat-pump', 'A')]) },
+      sound: {
+        what: 'Type A, which the instructions of the heat pump permit.',
+        told: () => told(code, [feeding('heat-pump', 'A', says('A'))]),
+      },
+    },
+    {
+      ...ofType,
+      id: 'heat-pump-that-asks-for-type-b',
+      title: 'A heat pump whose maker asks for type B, behind type F',
+      unsafe: {
+        what: 'Type F, 30 mA; the instructions say type B.',
+        told: () => told(code, [feeding('heat-pump', 'F', says('B'))], tnS),
+      },
+      sound: { what: 'Type B.', told: () => told(code, [feeding('heat-pump', 'B', says('B'))], tnS) },
+    },
+    {
+      ...ofType,
+      id: 'motor-on-type-a',
+      title: 'A motor that may have an inverter, behind type A',
+      unsafe: {
+        what: 'TT, type A, 30 mA, a motor of which nothing more is known.',
+        told: () => told(code, [feeding('motor', 'A')], tt),
+      },
+      sound: {
+        what: 'TT, the maker says that the motor starts direct on line and type AC will do; type A is fitted.',
+        told: () => told(code, [feeding('motor', 'A', says('AC'))], tt),
+      },
+    },
+    {
+      ...ofType,
+      id: 'solar-inverter-on-type-a',
+      title: 'A solar inverter behind type A',
+      unsafe: {
+        what: 'Generation of 12 A behind type A; no statement of the maker of the inverter.',
+        told: () => told(code, [feeding('generation', 'A')], {}, board),
+      },
+      sound: {
+        what: 'The maker says that its inverter cannot pass smooth direct current and type A will do.',
+        told: () => told(code, [feeding('generation', 'A', says('A'))], {}, board),
+      },
+    },
+    {
+      ...ofType,
+      id: 'battery-on-type-f',
+      title: 'A battery behind type F',
+      unsafe: {
+        what: 'Storage of 12 A behind type F; nobody asked.',
+        told: () => told(code, [feeding('storage', 'F')], tnS, board),
+      },
+      sound: { what: 'Behind type B.', told: () => told(code, [feeding('storage', 'B')], tnS, board) },
+    },
+    {
+      ...ofType,
+      id: 'air-conditioning-on-type-ac',
+      title: 'Air conditioning behind type AC',
+      unsafe: {
+        what: 'An old device of type AC, 30 mA.',
+        told: () => told(code, [feeding('air-conditioning', 'AC')]),
+      },
+      sound: {
+        what: 'Type F, as the maker asks.',
+        told: () => told(code, [feeding('air-conditioning', 'F', says('F'))]),
+      },
+    },
+    {
+      ...ofType,
+      id: 'heat-pump-beside-a-point',
+      title: 'A heat pump on the circuit of a charge point',
+      unsafe: {
+        what: 'A point of 16 A and a heat pump of 12 A behind one RCBO of type A, which suits the point.',
+        told: () =>
+          told(code, [
+            soundCircuit({ feeds: [soundPoint(small), load(12, { purpose: 'heat-pump', id: 'heat pump' })] }),
+          ]),
+      },
+      sound: { what: 'The point alone.', told: () => told(code, [soundCircuit()]) },
+    },
+    {
+      ...ofType,
+      id: 'sockets-on-type-ac',
+      title: 'Socket-outlets behind type AC',
+      clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources',
+      mustNotSay: 'That type AC suits whatever is plugged in.',
+      unsafe: {
+        what: 'A radial of sockets behind type AC, 30 mA.',
+        told: () =>
+          told(code, [socketCircuit({ residual: [rcd(30, { type: known('AC', 'marking') })], feeds: [sockets()] })]),
+      },
+      sound: { what: 'Behind type A.', told: () => told(code, [socketCircuit()]) },
+    },
+  ],
+};
