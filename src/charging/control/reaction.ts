@@ -9,11 +9,12 @@ import { type Amperes, CalculationError, type Seconds, seconds } from '../../uni
  */
 export const excessTimeOf = /* @__PURE__ */ formula({
   id: 'excess-time',
-  title: 'Longest time from a rise of the other load until the vehicles have made room',
-  inputs: ['meterPeriod', 'controllerPeriod', 'vehicleReaction'],
+  title: 'Longest time from a rise of the other load until points and vehicles have made room',
+  inputs: ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'],
   output: 'excessTime',
-  expression: 'meterPeriod + controllerPeriod + vehicleReaction',
-  compute: ({ meterPeriod, controllerPeriod, vehicleReaction }) => meterPeriod + controllerPeriod + vehicleReaction,
+  expression: 'meterPeriod + controllerPeriod + pointReaction + vehicleReaction',
+  compute: ({ meterPeriod, controllerPeriod, pointReaction, vehicleReaction }) =>
+    meterPeriod + controllerPeriod + pointReaction + vehicleReaction,
   source: { document: 'Delays in a row', provenance: 'definition' },
 });
 

@@ -39,6 +39,8 @@ export const chargingTerms = {
   meterPeriod: { symbol: 't_m', unit: 's', least: 0, words: 'time between two measurements' },
   /** Time between two decisions of the controller t_ctl, s, 0 and up. */
   controllerPeriod: { symbol: 't_ctl', unit: 's', least: 0, words: 'time between two decisions of the controller' },
+  /** Time in which a charge point passes a new command on t_cpr, s, 0 and up. */
+  pointReaction: { symbol: 't_cpr', unit: 's', least: 0, words: 'time in which a charge point passes a new command on' },
   /** Time in which a vehicle follows a changed offer t_veh, s, 0 and up. */
   vehicleReaction: { symbol: 't_veh', unit: 's', least: 0, words: 'time in which a vehicle follows a changed offer' },
   /** Time after which a rise of the other load no longer shows t_ex, s, 0 and up. */
