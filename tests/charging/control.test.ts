@@ -109,7 +109,11 @@ describe('several points', () => {
     const policy = { rule: 'max-min-amperes', waiting: { rotation: seconds(900), now: seconds(0) } } as const;
     const { start, step } = controllerOf(
       { nodes: [node('intake', one(40))], points },
-      settings({ policy, controllerPeriod: seconds(10), meters: [{ node: 'intake', measures: 'other-load', positive: 'import' }] }),
+      settings({
+        policy,
+        controllerPeriod: seconds(10),
+        meters: [{ node: 'intake', measures: 'other-load', positive: 'import' }],
+      }),
     );
     let state = start;
     const served: Record<string, number> = {};
@@ -251,7 +255,10 @@ test('whatever is measured: nothing rises without a good measurement, no command
       ),
       ([network, events]) => {
         const meters = network.nodes.map((n) => ({ node: n.id, measures: 'other-load', positive: 'import' }) as const);
-        const { start, step } = controllerOf(network, settings({ meters, resumeAfter: seconds(20), recoverAfter: seconds(1e6) }));
+        const { start, step } = controllerOf(
+          network,
+          settings({ meters, resumeAfter: seconds(20), recoverAfter: seconds(1e6) }),
+        );
         let state = start;
         let clock = 0;
         for (const event of events) {
@@ -395,15 +402,19 @@ describe('bound on the excess', () => {
       vehicleReaction: seconds(5),
     });
     expect(time).toBe(26);
-    const excess = { current: amperes(92), time, rating: amperes(60) };
-    expect(judgeMainFuse(excess).verdict).toBe('not-determined');
-    const curve = [
-      { current: 90, time: 600 },
-      { current: 300, time: 1 },
-    ];
-    expect(judgeMainFuse({ ...excess, curve }).verdict).toBe('pass');
-    expect(judgeMainFuse({ ...excess, current: amperes(290), curve }).verdict).toBe('fail');
-    expect(judgeMainFuse({ ...excess, current: amperes(500), curve }).verdict).toBe('not-determined');
+    // a limit of 75 A on a gG fuse of 80 A, its gates from memory: (2·75 + 20)·20·26 = 88 400 A²s above the limit,
+    // 215²·10·(1 - (75/100)²) = 202 234 A²s that the fuse takes up beside it
+    const excess = { limit: amperes(75), rise: amperes(20), time };
+    const fuse = { gates: [{ current: 215, time: 10 }], nonFusing: amperes(100) };
+    expect(judgeMainFuse(excess)).toMatchObject({ verdict: 'not-determined', gaps: [{}, {}] });
+    expect(judgeMainFuse({ ...excess, gates: fuse.gates })).toMatchObject({ verdict: 'not-determined', gaps: [{}] });
+    expect(judgeMainFuse({ ...excess, ...fuse })).toMatchObject({ verdict: 'pass' });
+    expect(judgeMainFuse({ ...excess, ...fuse, rise: amperes(50) }).verdict).toBe('fail');
+    // a limit above what the fuse carries for ever is left nothing
+    expect(judgeMainFuse({ ...excess, ...fuse, limit: amperes(101), rise: amperes(1) }).verdict).toBe('fail');
+    // a gate of a tenth of a second says less than that of ten seconds: the better one decides
+    const gates = [...fuse.gates, { current: 610, time: 0.1 }];
+    expect(judgeMainFuse({ ...excess, ...fuse, gates })).toEqual(judgeMainFuse({ ...excess, ...fuse }));
   });
 });
 

@@ -32,10 +32,7 @@ export interface Controller {
    * while the meter is silent, and points that a limit keeps from ever charging. Each with its path in the network.
    */
   readonly notes: readonly Problem[];
-  /**
-   * Longest time from a rise of the other load until charging has made room, s; twice as long where a point that is
-   * metered with the rest does not report its current.
-   */
+  /** Longest time from a rise of the other load until charging has made room, s. */
   readonly excessTime: Seconds;
   /** The same when the meter falls silent at that very moment, s. */
   readonly excessTimeSilent: Seconds;
@@ -47,7 +44,7 @@ export interface Controller {
  * point that was paused for want of current after a longer hold. Without a good measurement nothing rises; when the last
  * one is too old every point falls to its safe current. For a point that says nothing its safe current is kept free, or
  * its last command where that is more. A delay of the start of a charge is no matter of the controller: a reduction is
- * never delayed.
+ * never delayed. A point that is metered with the rest and does not say what it draws gets its safe current and no more.
  *
  * Charging above what the limits leave beside the other load lasts no longer than `excessTime` after the other load rose,
  * as long as measurements come; with a load that goes on rising it is at no time more than the load has risen within that
@@ -109,7 +106,9 @@ export function controllerOf(network: ChargingNetwork, settings: ControlSettings
       if (!Number.isFinite(clock)) return hold(engine, { ...state, missed: state.missed + 1 }, 'safe', 'clock');
       const { now, back } = moved(engine, state, measurement, clock);
       if (back) return hold(engine, now, 'safe', 'clock');
-      const fault = faultIn(measurement, settings, now, clock);
+      // a stamp that was there before is no new measurement, whatever the clock says
+      const again = stampOf(measurement) !== undefined && stampOf(measurement) === state.stamps.seen?.at;
+      const fault = again ? 'not-new' : faultIn(measurement, settings, now, clock);
       if (!measurement || fault !== undefined) return hold(engine, now, undefined, fault);
       try {
         return share(engine, now, measurement, clock);
@@ -131,8 +130,7 @@ function moved(
   const passed = clock - (state.clock ?? clock);
   const back = passed < 0;
   const running = state.running + Math.min(Math.max(0, passed), settings.controllerPeriod);
-  const jumped = back || passed > settings.staleAfter ? passed : 0;
-  const stamps = lookAt(state.stamps, stampOf(measurement), { clock, running, jumped }, settings);
+  const stamps = lookAt(state.stamps, stampOf(measurement), { clock, running }, settings);
   // after a clock has gone back nobody knows how old the last measurement is, nor one that comes from before
   const rest = back ? { ...without(state, 'measuredAt'), notBefore: clock } : state;
   return { now: { ...rest, clock, running, missed: state.missed + 1, stamps }, back };
@@ -167,6 +165,7 @@ function hold(
     overloaded: [],
     unbalanced: [],
     ignoring: [],
+    unread: [],
     unable: [],
   };
 }

@@ -60,17 +60,14 @@ export interface Drawn {
   readonly kept: Float64Array;
 }
 
-/**
- * Other load and room of a moment from what is metered.
- * @returns what flows now by node and line, A
- */
+/** Other load and room of a moment from what is metered. */
 export function otherLoad(
   order: TreeOrder,
   { base, room }: Pick<Moment, 'base' | 'room'>,
   settings: ControlSettings,
   measurement: ControlMeasurement,
   { drawn, taken, kept }: Drawn,
-): Float64Array {
+): void {
   const { parent, nodes, node, mask, wired, limit } = order;
   const m = nodes.length;
   const [draws, takes, keeps] = [new Float64Array(3 * m), new Float64Array(3 * m), new Float64Array(3 * m)];
@@ -85,7 +82,6 @@ export function otherLoad(
       if (wired[i]! & LINE_BIT[k]!) keeps[c] = keeps[c]! + kept[i]!;
     }
   const meters = new Map(settings.meters.map((meter) => [meter.node, meter]));
-  const flows = new Float64Array(3 * m);
   base.fill(0);
   for (let v = m - 1; v >= 0; v--) {
     const here = nodes[v]!;
@@ -98,7 +94,6 @@ export function otherLoad(
         const seen = meter.positive === 'import' ? reading[k]! : -reading[k]!;
         base[c] = meter.measures === 'everything' ? seen - draws[c]! : seen;
       } else base[c] = base[c]! + (here.load?.[k] ?? 0);
-      flows[c] = base[c]! + draws[c]!;
       const load = base[c]! + takes[c]!;
       const counts = settings.exportCounts ? load : Math.max(0, load);
       room[c] = Math.max(0, limit[c]! - counts - keeps[c]!);
@@ -107,5 +102,4 @@ export function otherLoad(
     }
   }
   for (let c = 0; c < base.length; c++) base[c] = base[c]! + takes[c]!;
-  return flows;
 }

@@ -34,8 +34,6 @@ export interface ControlState {
   readonly missed: number;
   /** How the stamps of measurements stand to the clock. */
   readonly stamps: Stamps;
-  /** Running time since which a line with points that do not report their current is above its limit, s. */
-  readonly overSince?: number;
   /** Turn of the running time in which the order of service was looked at. */
   readonly turn?: number;
   readonly points: Readonly<Record<string, PointMemory>>;
@@ -60,6 +58,8 @@ export interface ControlStep {
   readonly unbalanced: readonly Unbalance[];
   /** Points whose vehicle draws more than it was told: it counts as other load, and the others make room for it. */
   readonly ignoring: readonly string[];
+  /** Points that do not say what they draw, metered with the rest: they get their safe current and no more. */
+  readonly unread: readonly string[];
   /** Points with a vehicle that cannot run now, because what is allowed there is below their smallest current. */
   readonly unable: readonly string[];
 }

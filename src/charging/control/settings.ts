@@ -64,8 +64,8 @@ export interface ControlMeasurement {
         /** Whether a vehicle wants energy. */
         readonly connected: boolean;
         /**
-         * Current that it draws on each line that it uses, A, 0 and up. Where a point that is metered with the rest does
-         * not say, its vehicle counts as other load: what is shared is lowered with care and rises less.
+         * Current that it draws on each line that it uses, A, 0 and up. A point that is metered with the rest and does not
+         * say gets its safe current and no more, and counts as other load.
          */
         readonly current?: Amperes;
         /** Largest current that vehicle, cable and schedule allow now, A, 0 and up; the point's own when absent. */

@@ -39,81 +39,48 @@ interface Standing {
   readonly said: readonly (ControlMeasurement['points'][string] | undefined)[];
   /** Points whose vehicle draws more than it was told. */
   readonly ignoring: Uint8Array;
-  /** What each draws, and the most that it may draw where it does not say. */
-  readonly most: Drawn;
-  /** The same with nothing where it does not say. */
-  readonly least: Drawn;
+  /** Points that do not say what they draw where it cannot be told from other load. */
   readonly unread: Uint8Array;
+  readonly drawn: Drawn;
 }
 
-function standingOf({ order, safe }: Engine, state: ControlState, measurement: ControlMeasurement): Standing {
+function standingOf(engine: Engine, state: ControlState, measurement: ControlMeasurement): Standing {
+  const { order, safe } = engine;
   const n = order.points.length;
   const now = state.running;
   const seenAt = now - Math.max(0, (state.clock ?? 0) - (measurement.at + state.stamps.shift));
   const before = order.points.map((p) => own(state.points, p.id) ?? { command: 0, received: 0 });
   const said = order.points.map((p) => own(measurement.points, p.id));
-  const [drawn, known, taken, kept] = [0, 1, 2, 3].map(() => new Float64Array(n)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const [drawn, taken, kept] = [new Float64Array(n), new Float64Array(n), new Float64Array(n)];
   const [ignoring, unread] = [new Uint8Array(n), new Uint8Array(n)];
+  const mixed = mixedIn(engine);
   for (let i = 0; i < n; i++) {
     const memory = before[i]!;
     const word = said[i];
     const allowed = Math.max(memory.command, lingersAt(memory, seenAt));
     // without its link a point goes to its safe current, or still follows its last command
     if (!word) kept[i] = Math.max(memory.command, lingersAt(memory, now), own(safe, order.points[i]!.id) ?? 0);
-    else if (word.current === undefined) {
-      drawn[i] = allowed;
-      unread[i] = allowed > 0 ? 1 : 0;
-    } else {
+    else if (word.current !== undefined) {
       drawn[i] = word.current;
-      known[i] = word.current;
       ignoring[i] = word.current > ignoresFrom(allowed) ? 1 : 0;
       taken[i] = ignoring[i] ? word.current : Math.max(0, word.current - allowed);
+    } else if (mixed[order.node[i]!]) {
+      unread[i] = 1;
+      drawn[i] = allowed;
+      taken[i] = allowed;
     }
   }
-  return { before, said, ignoring, unread, most: { drawn, taken, kept }, least: { drawn: known, taken, kept } };
+  return { before, said, ignoring, unread, drawn: { drawn, taken, kept } };
 }
 
-/** What is shared, and what a rise has to fit. */
-interface Shares {
-  /** With it nobody has to be lowered. */
-  readonly moment: Moment;
-  readonly target: Float64Array;
-  /** With it nobody may rise further: the same where every point says what it draws. */
-  readonly careful: Moment;
-  readonly ceiling: Float64Array;
-  /** Whether a line above its limit has points that do not say what they draw. */
-  readonly over: boolean;
-}
-
-function sharesOf(
-  engine: Engine,
-  moment: Moment,
-  standing: Standing,
-  measurement: ControlMeasurement,
-  clock: number,
-): Shares {
-  const { order, settings, ruling } = engine;
-  const flows = otherLoad(order, moment, settings, measurement, standing.most);
-  const waiting = typeof ruling.waiting === 'object' ? { ...ruling.waiting, now: clock as Seconds } : ruling.waiting;
-  const target = decide(order, moment, { ...ruling, waiting });
-  if (!standing.unread.includes(1)) return { moment, target, careful: moment, ceiling: target, over: false };
-  const careful = { ...moment, base: moment.base.slice(), room: moment.room.slice() };
-  otherLoad(order, careful, settings, measurement, standing.least);
-  const ceiling = decide(order, careful, { ...ruling, waiting });
-  const over = order.nodes.some((_, v) =>
-    [0, 1, 2].some((p) => {
-      if (flows[3 * v + p]! <= order.limit[3 * v + p]! + TOLERANCE) return false;
-      for (let i = order.first[v]!; i < order.end[v]!; i++)
-        if (standing.unread[i] && order.mask[i]! & LINE_BIT[p]!) return true;
-      return false;
-    }),
-  );
-  return { moment, target, careful, ceiling, over };
+/** Nodes whose points a meter, there or further up, sees together with other load. */
+function mixedIn({ order, settings }: Engine): Uint8Array {
+  const mixing = new Set(settings.meters.filter((m) => m.measures === 'everything').map((m) => m.node));
+  const mixed = new Uint8Array(order.nodes.length);
+  order.nodes.forEach((node, v) => {
+    mixed[v] = mixing.has(node.id) || (order.parent[v]! >= 0 && mixed[order.parent[v]!]) ? 1 : 0;
+  });
+  return mixed;
 }
 
 /** A good measurement: share what the other load leaves, drop at once, rise after the holds. */
@@ -123,42 +90,42 @@ export function share(
   measurement: ControlMeasurement,
   clock: Seconds,
 ): ControlStep {
-  const { order, settings } = engine;
+  const { order, settings, ruling } = engine;
   const now = state.running;
   const reaction = reactionOf(settings);
   const turnPeriod = settings.turnPeriod ?? TURN;
   const turn = Math.floor(now / turnPeriod);
   const turned = state.turn !== undefined && turn !== state.turn;
   const standing = standingOf(engine, state, measurement);
-  const { before, said, ignoring } = standing;
+  const { before, said, ignoring, unread } = standing;
   const moment = momentOf(order);
   const wanting = Uint8Array.from(said, (word) => (word?.connected ? 1 : 0));
   // who has had its turn goes behind those who waited
   const waits = before.map((m) => (m.wantsSince === undefined || (turned && m.command > 0) ? now : m.wantsSince));
   order.points.forEach((p, i) => {
     const word = said[i];
-    moment.wants[i] = ignoring[i] ? 0 : wanting[i]!;
+    moment.wants[i] = ignoring[i] || unread[i] ? 0 : wanting[i]!;
     moment.most[i] = Math.min(p.most, word?.most ?? p.most);
     moment.waitingSince[i] = waits[i]!;
     moment.received[i] = turn === state.turn ? before[i]!.received : (word?.received ?? before[i]!.received);
   });
-  const shares = sharesOf(engine, moment, standing, measurement, clock);
-  const takenAt = measurement.at + state.stamps.shift;
-  const overSince = shares.over ? (state.overSince ?? now) : undefined;
-  // lowered by what they might draw, and still above the limit: then what they draw is other load
-  const strict = overSince !== undefined && now - (clock - takenAt) >= overSince + reaction && overSince < now;
-  const due = strict ? shares.ceiling : shares.target;
-  const lowered = (i: number): number => {
-    const { command } = before[i]!;
-    if (!said[i]) return command;
-    if (ignoring[i]) return exceeded(order, moment, i) || !wanting[i] ? 0 : command;
-    return Math.min(command, due[i]!);
+  otherLoad(order, moment, settings, measurement, standing.drawn);
+  const waiting = typeof ruling.waiting === 'object' ? { ...ruling.waiting, now: clock } : ruling.waiting;
+  const shares = decide(order, moment, { ...ruling, waiting });
+  /** What a point may have: of those in the other load what is theirs without word, or what they were told. */
+  const target = (i: number): number => {
+    if (!ignoring[i] && !unread[i]) return shares[i]!;
+    if (!wanting[i] || exceeded(order, moment, i)) return 0;
+    if (ignoring[i]) return before[i]!.command;
+    const most = Math.min(moment.most[i]!, own(engine.safe, order.points[i]!.id) ?? 0);
+    return most < moment.least[i]! ? 0 : most;
   };
-  const next = Float64Array.from(before, (_, i) => lowered(i));
-  // who was told to make room counts with the old current until there was time for it; who is silent or ignores what it
-  // is told is in the other load
+  const due = Float64Array.from(before, (m, i) => (said[i] ? target(i) : m.command));
+  const next = due.map((current, i) => Math.min(current, before[i]!.command));
+  // who was told to make room counts with the old current until there was time for it; who is silent, does not say what it
+  // draws or ignores what it is told is in the other load
   const counted = Float64Array.from(before, (m, i) =>
-    said[i] && !ignoring[i] ? Math.max(next[i]!, lingering(m, next[i]!, now, reaction)?.current ?? 0) : 0,
+    said[i] && !ignoring[i] && !unread[i] ? Math.max(next[i]!, lingering(m, next[i]!, now, reaction)?.current ?? 0) : 0,
   );
   const memories = order.points.map((_, i): PointMemory => {
     const memory = before[i]!;
@@ -171,18 +138,17 @@ export function share(
   });
   for (let i = 0; i < next.length; i++) {
     const memory = before[i]!;
-    const able = said[i] && !ignoring[i] && next[i]! >= memory.command;
-    const rises = able ? riseOf(settings, memory, shares.ceiling[i]!, moment.most[i]!, now) : undefined;
+    const rises = said[i] ? riseOf(settings, memory, due[i]!, moment.most[i]!, now) : undefined;
     if (!rises) continue;
     memories[i] = { ...memories[i]!, rises };
     const hold = memory.command > 0 || memory.paused !== 'want' ? settings.riseAfter : settings.resumeAfter;
-    if (now - rises.since < hold || !fits(order, shares.careful, counted, i, rises.to)) continue;
+    if (now - rises.since < hold || !fits(order, moment, counted, i, rises.to)) continue;
     next[i] = rises.to;
     counted[i] = Math.max(counted[i]!, rises.to);
     memories[i] = without(memories[i]!, 'rises', 'paused');
   }
   if (order.unbalanced.length > 0)
-    lowerToBalance(order, moment, next, { weight: moment.weight, floor: moment.least, step: engine.ruling.step });
+    lowerToBalance(order, moment, next, { weight: moment.weight, floor: moment.least, step: ruling.step });
 
   const byTurn = turned || rotated(engine, state.clock, clock);
   const points: Record<string, PointMemory> = {};
@@ -192,7 +158,7 @@ export function share(
     const command = next[i]!;
     const lingers = said[i]
       ? (lingering(memory, command, now, reaction) ?? stillSeen(memory, now, settings))
-      : { current: standing.most.kept[i]!, until: now + reaction };
+      : { current: standing.drawn.kept[i]!, until: now + reaction };
     const pausedNow = memory.command > 0 && command === 0 && wanting[i] === 1;
     points[p.id] = {
       ...without(memories[i]!, 'lingers', ...(wanting[i] || !said[i] ? [] : (['paused'] as const))),
@@ -203,12 +169,13 @@ export function share(
   });
   const named = (which: (i: number) => unknown) => order.points.flatMap((p, i) => (which(i) ? [p.id] : []));
   return {
-    state: { ...without(state, 'overSince'), measuredAt: takenAt, missed: 0, turn, points, ...stated({ overSince }) },
+    state: { ...state, measuredAt: measurement.at + state.stamps.shift, missed: 0, turn, points },
     commands: commandsOf(points),
     mode: 'sharing',
     overloaded: overloadedIn(order, moment),
     unbalanced: unbalancedAlone(order, moment),
     ignoring: named((i) => ignoring[i]),
+    unread: named((i) => unread[i]),
     unable: named((i) => wanting[i] && moment.most[i]! < moment.least[i]!),
   };
 }

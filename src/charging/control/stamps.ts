@@ -1,3 +1,4 @@
+import { stated } from '../../core/index.js';
 import { type ControlSettings, recoverAfterOf } from './settings.js';
 
 /** How the stamps of measurements stand to the clock of the controller: plain, JSON-ready. */
@@ -6,40 +7,39 @@ export interface Stamps {
   readonly shift: number;
   /** The last stamp, and the clock value at which it was new, s. */
   readonly seen?: { readonly at: number; readonly clock: number };
-  /** How far the clock has jumped since the last new stamp, s. */
-  readonly jumped?: number;
+  /** How far the clock was ahead of the running time when a stamp was last in its place, or out of it by a jump, s. */
+  readonly ahead?: number;
   /** Since when stamps are out of place and yet run evenly with the clock (running time), and their smallest lag, s. */
   readonly wrong?: { readonly since: number; readonly lag: number };
 }
 
-/** A moment of a controller, s. */
-interface Now {
-  readonly clock: number;
-  readonly running: number;
-  /** How far the clock has jumped in this step: back, or on by more than a measurement stays good. */
-  readonly jumped: number;
-}
-
 /**
  * Looks at a stamp. One that is out of place, ahead of the clock or too old, is put right once it has run evenly with the
- * clock for the time of recovery, but only where a clock must have jumped: it is ahead, it went back, or it is as far
- * behind as the controller's clock jumped. A stamp that is late without a jump is what it says, late, for as long as it
- * lasts. The shortest delay seen counts as none.
+ * clock for the time of recovery, but only where a clock must have jumped: it is ahead, it went back, or it is no further
+ * behind than the controller's clock has jumped. A stamp that is late without a jump is what it says, late, for as long as
+ * it lasts. The shortest delay seen counts as none.
+ * @param now clock value and running time, s
  */
-export function lookAt(stamps: Stamps, at: number | undefined, now: Now, settings: ControlSettings): Stamps {
-  const jumped = (stamps.jumped ?? 0) + now.jumped;
-  if (at === undefined || at === stamps.seen?.at) return { ...stamps, ...(jumped === 0 ? {} : { jumped }) };
-  const { shift, seen, wrong } = stamps;
-  const next = { shift, seen: { at, clock: now.clock } };
+export function lookAt(
+  stamps: Stamps,
+  at: number | undefined,
+  now: { readonly clock: number; readonly running: number },
+  settings: ControlSettings,
+): Stamps {
+  const { shift, seen, wrong, ahead } = stamps;
+  if (at === undefined || at === seen?.at) return stamps;
   const lag = now.clock - at - shift;
+  const next = { shift, seen: { at, clock: now.clock }, ahead: now.clock - now.running };
   if (lag >= 0 && lag <= settings.staleAfter) return next;
   const uneven = seen ? Math.abs(at - seen.at - (now.clock - seen.clock)) : 0;
   if (wrong && uneven <= settings.meterPeriod + settings.controllerPeriod) {
     const least = Math.min(wrong.lag, lag);
-    if (now.running - wrong.since >= recoverAfterOf(settings)) return { ...next, shift: shift + least };
-    return { ...next, wrong: { since: wrong.since, lag: least } };
+    return now.running - wrong.since >= recoverAfterOf(settings)
+      ? { ...next, shift: shift + least }
+      : { ...next, wrong: { since: wrong.since, lag: least } };
   }
-  const wentBack = seen !== undefined && at < seen.at;
-  const explained = lag < 0 || wentBack || (jumped > 0 && Math.abs(lag - jumped) <= settings.staleAfter);
-  return explained ? { ...next, wrong: { since: now.running, lag } } : next;
+  const jumped = ahead === undefined ? 0 : next.ahead - ahead;
+  const more = lag - (wrong?.lag ?? 0) - settings.staleAfter;
+  const explained = lag < 0 || (seen !== undefined && at < seen.at) || more <= jumped;
+  return explained ? { ...next, wrong: { since: now.running, lag } } : { shift, seen: next.seen, ...stated({ ahead }) };
 }

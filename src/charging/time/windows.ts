@@ -160,10 +160,9 @@ export function inspectHours(hours: ChargingHours | undefined, found: Inspection
   });
   inspectWindows(periods, ['hours', 'peak', 'periods'], found);
   // what is no list of periods has been named
-  if (!Array.isArray(periods)) return;
-  periods.forEach((period, k) => {
-    if (!isObject(period)) return;
-    const { from, to } = period;
+  const list: unknown = periods;
+  if (!Array.isArray(list) || !list.every(isObject)) return;
+  periods.forEach(({ from, to }, k) => {
     const outside = from < 0 || to > DAY;
     found.when(outside, ['hours', 'peak', 'periods', k], `must lie within a day, 0 s to ${DAY} s`);
   });

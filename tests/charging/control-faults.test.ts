@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { controllerOf } from '../../src/charging/index.js';
+import { END, RECOVER, run, type World, worlds } from './control-worlds.js';
+
+/** How many networks are drawn: 1,000 take minutes. */
+const runs = Number(process.env.OHMWRIGHT_CONTROL_NETWORKS ?? 60);
+
+/** What is promised whatever happens: above limit and other load no more than other load rose in the time of a silent meter. */
+function broken({ network, settings }: World, { traces, steps }: ReturnType<typeof run>): string | undefined {
+  const { excessTimeSilent } = controllerOf(network, settings);
+  const window = excessTimeSilent;
+  const safeAt = steps.filter((s) => s.mode === 'safe').map((s) => s.at);
+  for (const { limit, total, other, ignoring } of traces)
+    for (let t = 0; t < total.length; t++) {
+      const lately = other.slice(Math.max(0, t - window), t + 1).map((a) => Math.max(0, a));
+      const rise = Math.max(0, other[t]! - Math.min(...lately));
+      // nobody sees a vehicle that ignores its command while the meter is silent
+      const unseen = safeAt.some((at) => at <= t && at > t - window)
+        ? Math.max(...ignoring.slice(Math.max(0, t - window), t + 1))
+        : 0;
+      const most = Math.max(limit, other[t]!) + rise + unseen;
+      if (total[t]! > most + 1e-6) return `${total[t]} A at ${t} s where ${most} A is promised, limit ${limit} A`;
+    }
+  return undefined;
+}
+
+describe('meter faults, clocks that jump, points without link, vehicles that ignore their commands, ramps', () => {
+  test.each([
+    ['every point says what it draws', false],
+    ['some do not', true],
+  ])(
+    'the excess is never above what is promised, and sharing comes back in the time that is promised: %s',
+    (_, unread) => {
+      let excess = 0;
+      let safe = 0;
+      fc.assert(
+        fc.property(worlds({ unread }), (world) => {
+          const { meterPeriod, controllerPeriod, resumeAfter } = world.settings;
+          const back = END + RECOVER + 2 * (meterPeriod + controllerPeriod);
+          const until = back + 2 * resumeAfter + 120;
+          const result = run(world, until);
+          expect(broken(world, result)).toBeUndefined();
+          for (const { limit, total, other } of result.traces)
+            if (total.some((a, t) => a > Math.max(limit, other[t]!) + 1e-6)) excess++;
+          if (result.steps.some((s) => s.mode === 'safe' && s.at > 20)) safe++;
+          // in each meter period there is a step that shares
+          const shared = result.steps.filter(
+            (s) => s.mode === 'sharing' && s.at >= back - meterPeriod - controllerPeriod,
+          );
+          let last = back;
+          for (const s of shared) {
+            expect(s.at - last).toBeLessThanOrEqual(meterPeriod + controllerPeriod);
+            last = s.at;
+          }
+          expect(until - last).toBeLessThanOrEqual(meterPeriod + controllerPeriod);
+          // and with loads at rest the commands come to rest
+          const rest = result.steps.filter((s) => s.at > until - 40).map((s) => JSON.stringify(s.commands));
+          expect(new Set(rest).size).toBe(1);
+        }),
+        { numRuns: runs, seed: 21 },
+      );
+      // it is looked at where something goes wrong, not where nothing ever does
+      expect(excess).toBeGreaterThan(runs / 10);
+      expect(safe).toBeGreaterThan(runs / 10);
+    },
+    Math.max(60_000, 1000 * runs),
+  );
+});
