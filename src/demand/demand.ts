@@ -305,7 +305,7 @@ export function existingOn(demand: Demand, line: Line): Known<Amperes> {
  * import { demandOf, existingOnLines } from 'ohmwright/demand';
  * import { readSurvey } from 'ohmwright/io';
  *
- * existingOnLines(demandOf(bs7671Demand, readSurvey(survey).installation, { premises: 'dwelling' })); // => [1, 0, 0]
+ * existingOnLines(demandOf(bs7671Demand, readSurvey(survey).installation, { premises: 'dwelling' })); // => [70.15, 0, 0]
  * ```
  */
 export function existingOnLines(demand: Demand): Known<readonly [Amperes, Amperes, Amperes]> {

@@ -106,8 +106,8 @@ export function controllerOf(network: ChargingNetwork, settings: ControlSettings
       if (!Number.isFinite(clock)) return hold(engine, { ...state, missed: state.missed + 1 }, 'safe', 'clock');
       const { now, back } = moved(engine, state, measurement, clock);
       if (back) return hold(engine, now, 'safe', 'clock');
-      // a stamp that was there before is no new measurement, whatever the clock says
-      const again = stampOf(measurement) !== undefined && stampOf(measurement) === state.stamps.seen?.at;
+      const { seen } = state.stamps;
+      const again = seen?.doubtful && seen.at === stampOf(measurement);
       const fault = again ? 'not-new' : faultIn(measurement, settings, now, clock);
       if (!measurement || fault !== undefined) return hold(engine, now, undefined, fault);
       try {
@@ -130,7 +130,8 @@ function moved(
   const passed = clock - (state.clock ?? clock);
   const back = passed < 0;
   const running = state.running + Math.min(Math.max(0, passed), settings.controllerPeriod);
-  const stamps = lookAt(state.stamps, stampOf(measurement), { clock, running }, settings);
+  const looked = lookAt(state.stamps, stampOf(measurement), { clock, running }, settings);
+  const stamps = back && looked.seen ? { ...looked, seen: { ...looked.seen, doubtful: true as const } } : looked;
   // after a clock has gone back nobody knows how old the last measurement is, nor one that comes from before
   const rest = back ? { ...without(state, 'measuredAt'), notBefore: clock } : state;
   return { now: { ...rest, clock, running, missed: state.missed + 1, stamps }, back };

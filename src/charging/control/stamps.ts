@@ -5,8 +5,11 @@ import { type ControlSettings, recoverAfterOf } from './settings.js';
 export interface Stamps {
   /** What is added to a stamp to make it a clock value, s. */
   readonly shift: number;
-  /** The last stamp, and the clock value at which it was new, s. */
-  readonly seen?: { readonly at: number; readonly clock: number };
+  /**
+   * The last stamp, and the clock value at which it was new, s; doubtful when it was out of place then, or when the clock
+   * has gone back since: how old it is nobody knows.
+   */
+  readonly seen?: { readonly at: number; readonly clock: number; readonly doubtful?: true };
   /** How far the clock was ahead of the running time when a stamp was last in its place, or out of it by a jump, s. */
   readonly ahead?: number;
   /** Since when stamps are out of place and yet run evenly with the clock (running time), and their smallest lag, s. */
@@ -31,15 +34,18 @@ export function lookAt(
   const lag = now.clock - at - shift;
   const next = { shift, seen: { at, clock: now.clock }, ahead: now.clock - now.running };
   if (lag >= 0 && lag <= settings.staleAfter) return next;
+  const doubtful = { ...next.seen, doubtful: true } as const;
   const uneven = seen ? Math.abs(at - seen.at - (now.clock - seen.clock)) : 0;
   if (wrong && uneven <= settings.meterPeriod + settings.controllerPeriod) {
     const least = Math.min(wrong.lag, lag);
     return now.running - wrong.since >= recoverAfterOf(settings)
       ? { ...next, shift: shift + least }
-      : { ...next, wrong: { since: wrong.since, lag: least } };
+      : { ...next, seen: doubtful, wrong: { since: wrong.since, lag: least } };
   }
   const jumped = ahead === undefined ? 0 : next.ahead - ahead;
   const more = lag - (wrong?.lag ?? 0) - settings.staleAfter;
   const explained = lag < 0 || (seen !== undefined && at < seen.at) || more <= jumped;
-  return explained ? { ...next, wrong: { since: now.running, lag } } : { shift, seen: next.seen, ...stated({ ahead }) };
+  return explained
+    ? { ...next, seen: doubtful, wrong: { since: now.running, lag } }
+    : { shift, seen: doubtful, ...stated({ ahead }) };
 }
