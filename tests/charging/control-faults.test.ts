@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { controllerOf } from '../../src/charging/index.js';
+import { controllerOf, excessHeatOf } from '../../src/charging/index.js';
+import { amperes, seconds } from '../../src/index.js';
 import { END, RECOVER, run, type World, worlds } from './control-worlds.js';
 
 /** How many networks are drawn: 1,000 take minutes. */
@@ -67,3 +68,38 @@ describe('meter faults, clocks that jump, points without link, vehicles that ign
     Math.max(60_000, 1000 * runs),
   );
 });
+
+test(
+  'a load that rises: excess, its time at each height, and its heat are bounded by the rises and the time',
+  () => {
+    let seen = 0;
+    fc.assert(
+      fc.property(worlds({ unread: false, calm: true }), (world) => {
+        const { excessTime } = controllerOf(world.network, world.settings);
+        const { traces } = run(world, END);
+        for (const { limit, total, other } of traces) {
+          const load = other.map((a) => Math.max(0, a));
+          const excess = total.map((a, t) => Math.max(0, a - Math.max(limit, load[t]!)));
+          const rises = load.reduce((sum, a, t) => sum + Math.max(0, a - (load[t - 1] ?? a)), 0);
+          const most = Math.max(...excess);
+          if (most > 1e-6) seen++;
+          expect(excess.reduce((a, b) => a + b, 0)).toBeLessThanOrEqual(rises * excessTime + 1e-6);
+          for (const height of [1, 2, 5, 10, 20, 40])
+            expect(excess.filter((e) => e >= height).length).toBeLessThanOrEqual((rises * excessTime) / height + 1e-6);
+          if (load.some((a) => a > limit)) continue;
+          const heat = total.reduce((sum, a) => sum + Math.max(0, a ** 2 - limit ** 2), 0);
+          const promised = {
+            controlLimit: amperes(limit),
+            loadRise: amperes(rises),
+            excessTime,
+            gateTime: seconds(1e-9),
+          };
+          expect(heat).toBeLessThanOrEqual(excessHeatOf(promised) + 1e-6);
+        }
+      }),
+      { numRuns: runs, seed: 22 },
+    );
+    expect(seen).toBeGreaterThan(runs / 10);
+  },
+  Math.max(60_000, 1000 * runs),
+);

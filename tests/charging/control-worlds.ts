@@ -44,9 +44,11 @@ const spell = (lasts: number) => ({
 });
 const some = <T>(one: fc.Arbitrary<T>, most: number) => fc.array(one, { minLength: 0, maxLength: most });
 
-export const worlds = (faults: { readonly unread: boolean }): fc.Arbitrary<World> =>
+/** Worlds; `calm`: with nothing amiss but the load. */
+export const worlds = (faults: { readonly unread: boolean; readonly calm?: boolean }): fc.Arbitrary<World> =>
   networks({ nodes: 3, points: 5 }).chain((network) => {
     const point = fc.nat({ max: network.points.length - 1 });
+    const amiss = (most: number) => (faults.calm ? 0 : most);
     return fc
       .record({
         meterPeriod: fc.integer({ min: 1, max: 4 }),
@@ -65,17 +67,17 @@ export const worlds = (faults: { readonly unread: boolean }): fc.Arbitrary<World
           }),
           8,
         ),
-        meter: some(fc.record({ ...spell(60), kind: fc.constantFrom('gone', 'broken', 'frozen' as const) }), 2),
+        meter: some(fc.record({ ...spell(60), kind: fc.constantFrom('gone', 'broken', 'frozen' as const) }), amiss(2)),
         clocks: some(
           fc.record({
             ...spell(70),
             jump: fc.constantFrom(-100_000, -3600, -7, -2, 1, 2, 8, 30, 3600, 1e9),
             whose: fc.constantFrom('controller', 'meter', 'both' as const),
           }),
-          3,
+          amiss(3),
         ),
-        silent: some(fc.record({ ...spell(60), point }), 2),
-        ignoring: some(fc.record({ ...spell(80), point }), 2),
+        silent: some(fc.record({ ...spell(60), point }), amiss(2)),
+        ignoring: some(fc.record({ ...spell(80), point }), amiss(2)),
         reports: fc.array(faults.unread ? fc.boolean() : fc.constant(true), { minLength: 5, maxLength: 5 }),
         takes: fc.array(fc.constantFrom(0, 0.5, 1, 1), { minLength: 7, maxLength: 7 }),
         plugs: fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 5, maxLength: 5 }),
@@ -133,6 +135,8 @@ export function run(
   const { network, settings } = world;
   const { start, step, safe } = controllerOf(network, settings);
   const reaction = settings.pointReaction! + settings.vehicleReaction;
+  // a vehicle that neither its point nor a meter sees is out of reach of any control
+  const seen = (i: number) => world.reports[i] || settings.meters[0]!.measures === 'everything';
   const within = (s: Spell, t: number) => t >= s.from && t < s.from + s.lasts;
   const below = network.nodes.map((n) => network.nodes.map((o) => way(network, o.id).includes(n.id)));
   const behind = network.nodes.map((n) => network.points.map((p) => way(network, p.node).includes(n.id)));
@@ -168,7 +172,7 @@ export function run(
     for (const r of ramps) if (t < r.end) own[r.node]![r.line] = own[r.node]![r.line]! + r.by;
     const load = below.map((row) => [0, 1, 2].map((k) => own.reduce((sum, o, w) => sum + (row[w] ? o[k]! : 0), 0)));
     const silent = network.points.map((_, i) => world.silent.some((s) => s.point === i && within(s, t)));
-    const ignores = network.points.map((_, i) => world.ignoring.some((s) => s.point === i && within(s, t)));
+    const ignores = network.points.map((_, i) => world.ignoring.some((s) => s.point === i && within(s, t) && seen(i)));
     const plugged = network.points.map((p, i) => p.connected !== false && t >= world.plugs[i % 5]!);
     const draw = network.points.map((p, i) => {
       if (!plugged[i]) return 0;
@@ -221,7 +225,7 @@ export function run(
       // whose point was without its link a moment ago may not follow yet
       const lost = (i: number) =>
         world.silent.some((s) => s.point === i && t >= s.from && t < s.from + s.lasts + reaction + 8);
-      const after = (i: number) => world.ignoring.some((s) => s.point === i && within(s, t));
+      const after = (i: number) => world.ignoring.some((s) => s.point === i && within(s, t) && seen(i));
       other.push(load[v]![k]! + at(v, k, (i) => after(i) || lost(i) || !world.reports[i]));
       ignoring.push(at(v, k, (i) => ignores[i]!));
     }

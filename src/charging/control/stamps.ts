@@ -20,7 +20,8 @@ export interface Stamps {
  * Looks at a stamp. One that is out of place, ahead of the clock or too old, is put right once it has run evenly with the
  * clock for the time of recovery, but only where a clock must have jumped: it is ahead, it went back, or it is no further
  * behind than the controller's clock has jumped. A stamp that is late without a jump is what it says, late, for as long as
- * it lasts. The shortest delay seen counts as none.
+ * it lasts. A stamp that is ahead by no more than the
+ * two periods is put right at once. The shortest delay seen counts as none.
  * @param now clock value and running time, s
  */
 export function lookAt(
@@ -34,9 +35,12 @@ export function lookAt(
   const lag = now.clock - at - shift;
   const next = { shift, seen: { at, clock: now.clock }, ahead: now.clock - now.running };
   if (lag >= 0 && lag <= settings.staleAfter) return next;
+  // a little ahead: the clocks differ, or the delay is shorter than it ever was
+  const even = settings.meterPeriod + settings.controllerPeriod;
+  if (lag < 0 && lag >= -even && !(seen && at < seen.at)) return { ...next, shift: shift + lag };
   const doubtful = { ...next.seen, doubtful: true } as const;
   const uneven = seen ? Math.abs(at - seen.at - (now.clock - seen.clock)) : 0;
-  if (wrong && uneven <= settings.meterPeriod + settings.controllerPeriod) {
+  if (wrong && uneven <= even) {
     const least = Math.min(wrong.lag, lag);
     return now.running - wrong.since >= recoverAfterOf(settings)
       ? { ...next, shift: shift + least }
