@@ -57,15 +57,15 @@ export const worlds = (faults: { readonly unread: boolean; readonly calm?: boole
         vehicleReaction: fc.integer({ min: 0, max: 4 }),
         measures: fc.constantFrom('everything', 'everything', 'other-load' as const),
         rule: fc.constantFrom('max-min-amperes', 'strict-priority' as const),
-        loads: some(
+        loads: fc.array(
           fc.record({
             at: fc.integer({ min: 0, max: END - 60 }),
             over: fc.constantFrom(0, 0, 5, 20, 50),
             node: fc.nat({ max: network.nodes.length - 1 }),
             line: fc.nat({ max: 2 }),
-            load: fc.integer({ min: -10, max: 60 }),
+            load: fc.integer({ min: -10, max: 90 }),
           }),
-          8,
+          { minLength: 2, maxLength: 8 },
         ),
         meter: some(fc.record({ ...spell(60), kind: fc.constantFrom('gone', 'broken', 'frozen' as const) }), amiss(2)),
         clocks: some(

@@ -25,7 +25,10 @@ export interface Controller {
   readonly start: ControlState;
   /** One step, due once in each `controllerPeriod`: what to remember and what to command. It never throws, whatever is measured. */
   step(state: ControlState, measurement: ControlMeasurement | undefined, clock: Seconds): ControlStep;
-  /** Current of each point when the meter or the controller is silent, A. */
+  /**
+   * Current of each point when the meter or the controller is silent, A: the points are to be set so that they fall to it,
+   * and to no more, when they lose their link.
+   */
   readonly safe: SafeCurrents;
   /**
    * What whoever sets it up should know: metered nodes whose worst load is not stated, behind which no point gets current
