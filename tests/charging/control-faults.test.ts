@@ -7,20 +7,23 @@ import { END, RECOVER, run, type World, worlds } from './control-worlds.js';
 /** How many networks are drawn: 1,000 take minutes. */
 const runs = Number(process.env.OHMWRIGHT_CONTROL_NETWORKS ?? 60);
 
+/** How much more there is than there was at the least within a time; export counts as nothing. */
+const riseOf = (values: readonly number[], t: number, window: number): number =>
+  Math.max(0, values[t]! - Math.max(0, Math.min(...values.slice(Math.max(0, t - window), t + 1))));
+
 /** What is promised whatever happens: above limit and other load no more than other load rose in the time of a silent meter. */
 function broken({ network, settings }: World, { traces, steps }: ReturnType<typeof run>): string | undefined {
   const { excessTimeSilent } = controllerOf(network, settings);
   const window = excessTimeSilent;
   const safeAt = steps.filter((s) => s.mode === 'safe').map((s) => s.at);
-  for (const { limit, total, other, ignoring } of traces)
+  for (const { limit, total, load, stray, ignoring } of traces)
     for (let t = 0; t < total.length; t++) {
-      const lately = other.slice(Math.max(0, t - window), t + 1).map((a) => Math.max(0, a));
-      const rise = Math.max(0, other[t]! - Math.min(...lately));
+      const rise = riseOf(load, t, window) + riseOf(stray, t, window);
       // nobody sees a vehicle that ignores its command while the meter is silent
       const unseen = safeAt.some((at) => at <= t && at > t - window)
         ? Math.max(...ignoring.slice(Math.max(0, t - window), t + 1))
         : 0;
-      const most = Math.max(limit, other[t]!) + rise + unseen;
+      const most = Math.max(limit, load[t]! + stray[t]!) + rise + unseen;
       if (total[t]! > most + 1e-6) return `${total[t]} A at ${t} s where ${most} A is promised, limit ${limit} A`;
     }
   return undefined;
@@ -42,8 +45,8 @@ describe('meter faults, clocks that jump, points without link, vehicles that ign
           const until = back + 2 * resumeAfter + 120;
           const result = run(world, until);
           expect(broken(world, result)).toBeUndefined();
-          for (const { limit, total, other } of result.traces)
-            if (total.some((a, t) => a > Math.max(limit, other[t]!) + 1e-6)) excess++;
+          for (const { limit, total, load } of result.traces)
+            if (total.some((a, t) => a > Math.max(limit, load[t]!) + 1e-6)) excess++;
           if (result.steps.some((s) => s.mode === 'safe' && s.at > 20)) safe++;
           // in each meter period there is a step that shares
           const shared = result.steps.filter(
@@ -77,8 +80,8 @@ test(
       fc.property(worlds({ unread: false, calm: true }), (world) => {
         const { excessTime } = controllerOf(world.network, world.settings);
         const { traces } = run(world, END);
-        for (const { limit, total, other } of traces) {
-          const load = other.map((a) => Math.max(0, a));
+        for (const { limit, total, load: drawn } of traces) {
+          const load = drawn.map((a) => Math.max(0, a));
           const excess = total.map((a, t) => Math.max(0, a - Math.max(limit, load[t]!)));
           const rises = load.reduce((sum, a, t) => sum + Math.max(0, a - (load[t - 1] ?? a)), 0);
           const most = Math.max(...excess);
@@ -87,7 +90,7 @@ test(
           for (const height of [1, 2, 5, 10, 20, 40])
             expect(excess.filter((e) => e >= height).length).toBeLessThanOrEqual((rises * excessTime) / height + 1e-6);
           if (load.some((a) => a > limit)) continue;
-          const heat = total.reduce((sum, a) => sum + Math.max(0, a ** 2 - limit ** 2), 0);
+          const heat = total.reduce((sum, a) => sum + Math.max(0, Math.max(0, a) ** 2 - limit ** 2), 0);
           const promised = {
             controlLimit: amperes(limit),
             loadRise: amperes(rises),

@@ -121,8 +121,9 @@ export interface Trace {
   readonly limit: number;
   /** What flows in all. */
   readonly total: readonly number[];
-  /** What no command moves: other load, vehicles that ignore theirs, that nobody reports, or whose point has no link. */
-  readonly other: readonly number[];
+  readonly load: readonly number[];
+  /** What vehicles draw that ignore their commands, that nobody reports, or whose point has no link. */
+  readonly stray: readonly number[];
   /** The part of vehicles that ignore their commands. */
   readonly ignoring: readonly number[];
 }
@@ -151,7 +152,8 @@ export function run(
           k,
           limit: n.limit![k]!,
           total: [] as number[],
-          other: [] as number[],
+          load: [] as number[],
+          stray: [] as number[],
           ignoring: [] as number[],
         }))
       : [],
@@ -220,13 +222,14 @@ export function run(
       steps.push({ ...next, at: t });
     }
     told.push(network.points.map((p, i) => (silent[i] ? safe[p.id]! : commands[p.id]!)));
-    for (const { v, k, total, other, ignoring } of traces) {
+    for (const { v, k, total, load: loads, stray, ignoring } of traces) {
       total.push(load[v]![k]! + at(v, k, () => true));
       // whose point was without its link a moment ago may not follow yet
       const lost = (i: number) =>
         world.silent.some((s) => s.point === i && t >= s.from && t < s.from + s.lasts + reaction + 8);
       const after = (i: number) => world.ignoring.some((s) => s.point === i && within(s, t) && seen(i));
-      other.push(load[v]![k]! + at(v, k, (i) => after(i) || lost(i) || !world.reports[i]));
+      loads.push(load[v]![k]!);
+      stray.push(at(v, k, (i) => after(i) || lost(i) || !world.reports[i]));
       ignoring.push(at(v, k, (i) => ignores[i]!));
     }
   }

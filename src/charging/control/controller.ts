@@ -5,8 +5,16 @@ import type { ChargingNetwork } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';
 import { inspection, inspectNetwork } from '../network/refuse.js';
 import { orderOf } from '../network/tree-order.js';
-import { faultIn, type MeasurementFault, stampOf } from './measurement.js';
-import { type ControlState, type ControlStep, commandsOf, lingering, type PointMemory, without } from './memory.js';
+import { faultIn, stampOf } from './measurement.js';
+import {
+  type ControlState,
+  type ControlStep,
+  commandsOf,
+  lingering,
+  type MeasurementFault,
+  type PointMemory,
+  without,
+} from './memory.js';
 import { excessTimeOf } from './reaction.js';
 import { misfits, type SafeCurrents, safeCurrents, worstCase } from './safe-currents.js';
 import {

@@ -1,19 +1,8 @@
 import { own } from '../../core/own.js';
 import { isObject } from '../network/refuse.js';
 import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
-import type { ControlState } from './memory.js';
+import type { ControlState, MeasurementFault } from './memory.js';
 import type { ControlMeasurement, ControlSettings } from './settings.js';
-
-/** Why a measurement is not used. @inline */
-export type MeasurementFault =
-  | 'none' // there is no measurement
-  | 'not-a-number' // a current or a time is no finite number, or a current of a vehicle is negative
-  | 'incomplete' // a metered node or one of its lines is missing
-  | 'not-new' // it is as old as the last one, or older
-  | 'from-the-future' // its stamp is ahead of the clock
-  | 'stale' // it is too old
-  | 'clock' // the clock value is no number, or the clock has just gone back
-  | 'no-solution'; // the sharing itself failed
 
 const good = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 

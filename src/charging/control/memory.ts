@@ -1,7 +1,6 @@
 import type { Line } from '../../installation/index.js';
 import { type Amperes, amperes } from '../../units/index.js';
 import type { Unbalance } from '../allocation/unbalance.js';
-import type { MeasurementFault } from './measurement.js';
 import type { Stamps } from './stamps.js';
 
 /** What a controller remembers of a point: plain, JSON-ready. Times are in s of its running time, currents in A. @inline */
@@ -38,6 +37,17 @@ export interface ControlState {
   readonly turn?: number;
   readonly points: Readonly<Record<string, PointMemory>>;
 }
+
+/** Why a measurement is not used. @inline */
+export type MeasurementFault =
+  | 'none' // there is no measurement
+  | 'not-a-number' // a current or a time is no finite number, or a current of a vehicle is negative
+  | 'incomplete' // a metered node or one of its lines is missing
+  | 'not-new' // it is as old as the last one, or older
+  | 'from-the-future' // its stamp is ahead of the clock
+  | 'stale' // it is too old
+  | 'clock' // the clock value is no number, or the clock has just gone back
+  | 'no-solution'; // the sharing itself failed
 
 /** What a step of a controller decides. */
 export interface ControlStep {
