@@ -6,14 +6,11 @@ import { node, perLine, point } from './networks.js';
 
 const one = (a: number) => perLine(a, 0, 0);
 
-test('a main fuse without a curve is open, and says which curve is wanted', () => {
-  const { gaps } = judgeMainFuse({ current: amperes(92), time: seconds(16), rating: amperes(60) });
-  expect(gaps).toEqual([
-    {
-      kind: 'fact',
-      fact: 'time-current curve of the main fuse',
-      obtain: 'a curve of the 60 A fuse that reaches to 92 A',
-    },
+test('a main fuse of which nothing is known is open, and says what is wanted', () => {
+  const { gaps } = judgeMainFuse({ limit: amperes(60), rise: amperes(32), time: seconds(16) });
+  expect(gaps?.map((gap) => gap.kind === 'fact' && gap.fact)).toEqual([
+    'time-current gates of the main fuse',
+    'conventional non-fusing current of the main fuse',
   ]);
 });
 

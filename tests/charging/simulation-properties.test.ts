@@ -267,7 +267,7 @@ describe('a load control', () => {
     fc.assert(
       fc.property(controlled, (input) => {
         const { nodes, series } = simulate(input);
-        const bound = excessTimeOf(input.control as ControlSettings);
+        const bound = excessTimeOf(input.control as Required<ControlSettings>);
         for (const n of nodes)
           for (const time of n.longestAbove) {
             if (time > 0) seen++;

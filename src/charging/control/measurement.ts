@@ -83,8 +83,7 @@ export function otherLoad(
         const seen = meter.positive === 'import' ? reading[k]! : -reading[k]!;
         base[c] = meter.measures === 'everything' ? seen - draws[c]! : seen;
       } else base[c] = base[c]! + (here.load?.[k] ?? 0);
-      const load = base[c]! + takes[c]!;
-      const counts = settings.exportCounts ? load : Math.max(0, load);
+      const counts = (settings.exportCounts ? base[c]! : Math.max(0, base[c]!)) + takes[c]!;
       room[c] = Math.max(0, limit[c]! - counts - keeps[c]!);
       if (up < 0) continue;
       for (const sum of [base, draws, takes, keeps]) sum[3 * up + k] = sum[3 * up + k]! + sum[c]!;
