@@ -122,7 +122,7 @@ export interface Trace {
   /** What flows in all. */
   readonly total: readonly number[];
   readonly load: readonly number[];
-  /** What vehicles draw that ignore their commands, that nobody reports, or whose point has no link. */
+  /** What vehicles draw above their commands, that nobody reports, or whose point has no link. */
   readonly stray: readonly number[];
   /** The part of vehicles that ignore their commands. */
   readonly ignoring: readonly number[];
@@ -136,9 +136,11 @@ export function run(
   const { network, settings } = world;
   const { start, step, safe } = controllerOf(network, settings);
   const reaction = settings.pointReaction! + settings.vehicleReaction;
-  // a vehicle that neither its point nor a meter sees is out of reach of any control
-  const seen = (i: number) => world.reports[i] || settings.meters[0]!.measures === 'everything';
   const within = (s: Spell, t: number) => t >= s.from && t < s.from + s.lasts;
+  // a vehicle that neither its point nor a meter sees is out of reach of any control
+  const seen = (i: number, t: number) =>
+    settings.meters[0]!.measures === 'everything' ||
+    (world.reports[i] && !world.silent.some((s) => s.point === i && within(s, t)));
   const below = network.nodes.map((n) => network.nodes.map((o) => way(network, o.id).includes(n.id)));
   const behind = network.nodes.map((n) => network.points.map((p) => way(network, p.node).includes(n.id)));
   const onLine = network.points.map((p) => [0, 1, 2].map((k) => linesOf(p).includes(`L${k + 1}` as Line)));
@@ -174,13 +176,17 @@ export function run(
     for (const r of ramps) if (t < r.end) own[r.node]![r.line] = own[r.node]![r.line]! + r.by;
     const load = below.map((row) => [0, 1, 2].map((k) => own.reduce((sum, o, w) => sum + (row[w] ? o[k]! : 0), 0)));
     const silent = network.points.map((_, i) => world.silent.some((s) => s.point === i && within(s, t)));
-    const ignores = network.points.map((_, i) => world.ignoring.some((s) => s.point === i && within(s, t) && seen(i)));
+    const ignores = network.points.map((_, i) =>
+      world.ignoring.some((s) => s.point === i && within(s, t) && seen(i, t)),
+    );
     const plugged = network.points.map((p, i) => p.connected !== false && t >= world.plugs[i % 5]!);
+    const allowed = network.points.map((_, i) =>
+      Math.max(0, ...told.slice(Math.max(0, t - reaction)).map((c) => c[i]!)),
+    );
     const draw = network.points.map((p, i) => {
       if (!plugged[i]) return 0;
       if (ignores[i]) return p.most as number;
-      const lately = told.slice(Math.max(0, t - reaction)).map((c) => c[i]!);
-      return Math.max(0, ...lately) * world.takes[(i + (t < END ? t >> 4 : 0)) % 7]!;
+      return allowed[i]! * world.takes[(i + (t < END ? t >> 4 : 0)) % 7]!;
     });
     const at = (v: number, k: number, which: (i: number) => boolean) =>
       draw.reduce((sum, d, i) => sum + (behind[v]![i] && onLine[i]![k] && which(i) ? d : 0), 0);
@@ -227,9 +233,13 @@ export function run(
       // whose point was without its link a moment ago may not follow yet
       const lost = (i: number) =>
         world.silent.some((s) => s.point === i && t >= s.from && t < s.from + s.lasts + reaction + 8);
-      const after = (i: number) => world.ignoring.some((s) => s.point === i && within(s, t) && seen(i));
       loads.push(load[v]![k]!);
-      stray.push(at(v, k, (i) => after(i) || lost(i) || !world.reports[i]));
+      // of a vehicle that ignores its command what is above it: told less, it strays further
+      const above = draw.reduce((sum, d, i) => {
+        if (!ignores[i] || lost(i) || !world.reports[i] || !behind[v]![i] || !onLine[i]![k]) return sum;
+        return sum + Math.max(0, d - allowed[i]!);
+      }, 0);
+      stray.push(above + at(v, k, (i) => lost(i) || !world.reports[i]));
       ignoring.push(at(v, k, (i) => ignores[i]!));
     }
   }

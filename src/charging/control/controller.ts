@@ -59,7 +59,7 @@ export interface Controller {
  *
  * Charging above what the limits leave beside the other load lasts no longer than `excessTime` after the other load rose,
  * as long as measurements come; with a load that goes on rising it is at no time more than the load has risen within that
- * time. Other load is also what a vehicle draws that does not follow its command, or that nobody reports, as far as a
+ * time. Other load is also what a vehicle draws above its command, or that nobody reports, as far as a
  * meter or its point sees it, and the safe current of a point that has lost its link.
  * @param network limits and points; other load that is not metered, and the worst of it where it is metered, A
  * @param settings periods and holds, s; meters; how current is shared

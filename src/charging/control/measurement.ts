@@ -49,14 +49,17 @@ export interface Drawn {
   readonly kept: Float64Array;
 }
 
-/** Other load and room of a moment from what is metered. */
+/**
+ * Other load and room of a moment from what is metered.
+ * @returns by node and line, whether what no command moves exceeds the limit, generation not counted against it
+ */
 export function otherLoad(
   order: TreeOrder,
   { base, room }: Pick<Moment, 'base' | 'room'>,
   settings: ControlSettings,
   measurement: ControlMeasurement,
   { drawn, taken, kept }: Drawn,
-): void {
+): Uint8Array {
   const { parent, nodes, node, mask, wired, limit } = order;
   const m = nodes.length;
   const [draws, takes, keeps] = [new Float64Array(3 * m), new Float64Array(3 * m), new Float64Array(3 * m)];
@@ -71,6 +74,7 @@ export function otherLoad(
       if (wired[i]! & LINE_BIT[k]!) keeps[c] = keeps[c]! + kept[i]!;
     }
   const meters = new Map(settings.meters.map((meter) => [meter.node, meter]));
+  const exceeded = new Uint8Array(3 * m);
   base.fill(0);
   for (let v = m - 1; v >= 0; v--) {
     const here = nodes[v]!;
@@ -84,10 +88,12 @@ export function otherLoad(
         base[c] = meter.measures === 'everything' ? seen - draws[c]! : seen;
       } else base[c] = base[c]! + (here.load?.[k] ?? 0);
       const counts = (settings.exportCounts ? base[c]! : Math.max(0, base[c]!)) + takes[c]!;
+      exceeded[c] = counts > limit[c]! + 1e-9 ? 1 : 0;
       room[c] = Math.max(0, limit[c]! - counts - keeps[c]!);
       if (up < 0) continue;
       for (const sum of [base, draws, takes, keeps]) sum[3 * up + k] = sum[3 * up + k]! + sum[c]!;
     }
   }
   for (let c = 0; c < base.length; c++) base[c] = base[c]! + takes[c]!;
+  return exceeded;
 }

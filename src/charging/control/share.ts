@@ -109,13 +109,13 @@ export function share(
     moment.waitingSince[i] = waits[i]!;
     moment.received[i] = turn === state.turn ? before[i]!.received : (word?.received ?? before[i]!.received);
   });
-  otherLoad(order, moment, settings, measurement, standing.drawn);
+  const full = otherLoad(order, moment, settings, measurement, standing.drawn);
   const waiting = typeof ruling.waiting === 'object' ? { ...ruling.waiting, now: clock } : ruling.waiting;
   const shares = decide(order, moment, { ...ruling, waiting });
   /** What a point may have: of those in the other load what is theirs without word, or what they were told. */
   const target = (i: number): number => {
     if (!ignoring[i] && !unread[i]) return shares[i]!;
-    if (!wanting[i] || exceeded(order, moment, i)) return 0;
+    if (!wanting[i] || exceeded(order, full, i)) return 0;
     if (ignoring[i]) return before[i]!.command;
     const most = Math.min(moment.most[i]!, own(engine.safe, order.points[i]!.id) ?? 0);
     return most < moment.least[i]! ? 0 : most;
@@ -194,10 +194,9 @@ function overloadedIn(order: TreeOrder, { base }: Moment): { node: string; line:
 }
 
 /** Whether what no command moves exceeds a limit on the way of a point. */
-function exceeded(order: TreeOrder, { base }: Moment, i: number): boolean {
+function exceeded(order: TreeOrder, full: Uint8Array, i: number): boolean {
   for (let v = order.gate[order.node[i]!]!; v >= 0; v = order.next[v]!)
-    for (let p = 0; p < 3; p++)
-      if (order.mask[i]! & LINE_BIT[p]! && base[3 * v + p]! > order.limit[3 * v + p]! + TOLERANCE) return true;
+    for (let p = 0; p < 3; p++) if (order.mask[i]! & LINE_BIT[p]! && full[3 * v + p]) return true;
   return false;
 }
 
