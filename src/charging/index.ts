@@ -8,7 +8,8 @@ export { type PilotState, pilotStateAt } from '../products/iec61851/pilot-states
 export { type CableReading, readCable } from '../products/iec62196/cable-coding.js';
 export { type Allocation, allocate } from './allocation/allocate.js';
 export { type AllocationPolicy, notPromisedWords } from './allocation/policy.js';
-export { type Controller, type ControlState, type ControlStep, controllerOf } from './control/controller.js';
+export { type Controller, controllerOf } from './control/controller.js';
+export type { ControlState, ControlStep } from './control/memory.js';
 export { judgeMainFuse } from './control/reaction.js';
 export type { ControlMeasurement, ControlSettings } from './control/settings.js';
 export * from './definitions.js';

@@ -1,6 +1,6 @@
 import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
-import type { Installation, Line } from '../installation/index.js';
-import { type Amperes, invalidInput, type VoltAmperes } from '../units/index.js';
+import { type Installation, type Line, lineConductors } from '../installation/index.js';
+import { type Amperes, amperes, invalidInput, type VoltAmperes } from '../units/index.js';
 import { demandPowerOfLine } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
 import type { Applicability, DemandMethod, DemandOptions } from './method.js';
@@ -291,6 +291,35 @@ export function demandOf(
   sheet: Sheet = silent(),
 ): Demand {
   return demandOfCase(rules, demandCase(installation), options, sheet);
+}
+
+/** Demand without the charge points on a line, A: none on a line that the supply does not have. */
+export function existingOn(demand: Demand, line: Line): Known<Amperes> {
+  const { lines } = demand.governing;
+  return lines.length > 0 && !lines.some((l) => l.line === line) ? amperes(0) : governingOn(demand, line).existing;
+}
+
+/**
+ * Demand without the charge points on every line by the governing method: what a load control has to keep free when its
+ * meter is silent.
+ * @param demand the demand of an installation, or of a feeder
+ * @returns L1, L2 and L3, A; 0 on a line that the supply does not have; or every fact that is missing
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { bs7671Demand } from 'ohmwright/bs7671';
+ * import { demandOf, existingOnLines } from 'ohmwright/demand';
+ * import { readSurvey } from 'ohmwright/io';
+ *
+ * existingOnLines(demandOf(bs7671Demand, readSurvey(survey).installation, { premises: 'dwelling' })); // => [70.15, 0, 0]
+ * ```
+ */
+export function existingOnLines(demand: Demand): Known<readonly [Amperes, Amperes, Amperes]> {
+  const lines = lineConductors.map((line) => existingOn(demand, line));
+  const gaps = lines.filter(isMissing).flatMap((line) => line.missing);
+  if (gaps.length > 0) return missing(...(gaps as [Gap, ...Gap[]]));
+  const [one, two, three] = lines as Amperes[];
+  return [one!, two!, three!];
 }
 
 /** Demand on a line by the governing method, or why there is none. */

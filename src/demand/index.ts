@@ -6,7 +6,7 @@
 export { type Adequacy, adequacyOf } from './adequacy.js';
 export type { ConnectionDecision, ConnectionFacts, Route } from './connection.js';
 export * from './definitions.js';
-export { type Demand, demandOf } from './demand.js';
+export { type Demand, demandOf, existingOnLines } from './demand.js';
 export {
   type ChargingQuestion,
   type CoincidentCharging,

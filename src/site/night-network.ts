@@ -1,8 +1,8 @@
 import type { ChargingNetwork, CurrentProfile, NetworkNode, PerLine } from '../charging/index.js';
 import { isMissing, type Known } from '../core/index.js';
-import { governingOn } from '../demand/demand.js';
+import { existingOn } from '../demand/demand.js';
 import type { FeederDemand } from '../demand/feeder.js';
-import type { Adequacy, Demand } from '../demand/index.js';
+import type { Adequacy } from '../demand/index.js';
 import { type Board, type Installation, type Line, pathTo } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import { limitOf, type Vehicle } from './night-vehicles.js';
@@ -14,15 +14,12 @@ export type Existing = (board: Board, line: Line) => Known<Amperes>;
 
 /** By the governing method: of the supply for its board, of the feeder for a board behind one. */
 export function existingOf(installation: Installation, supply: Adequacy, feeders: readonly FeederDemand[]): Existing {
-  // a line that the supply does not have carries nothing
-  const on = (demand: Demand, line: Line): Known<Amperes> => {
-    const { lines } = demand.governing;
-    return lines.length > 0 && !lines.some((l) => l.line === line) ? amperes(0) : governingOn(demand, line).existing;
-  };
   const feederOf = (board: Board) =>
     feeders.find((f) => pathTo(installation, f.run)?.run.feeds.some((o) => o.kind === 'board' && o.id === board.id));
   return (board, line) =>
-    board.id === installation.board.id ? on(supply.demand, line) : on(feederOf(board)?.demand ?? supply.demand, line);
+    board.id === installation.board.id
+      ? existingOn(supply.demand, line)
+      : existingOn(feederOf(board)?.demand ?? supply.demand, line);
 }
 
 /** What everything that no control holds draws on a line at a board and all behind it in a step, A. */

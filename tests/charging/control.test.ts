@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { safeCurrents } from '../../src/charging/control/safe-currents.js';
+import { safeCurrents, worstCase } from '../../src/charging/control/safe-currents.js';
 import {
   type ChargingNetwork,
   type ControlMeasurement,
@@ -21,6 +21,7 @@ const settings = (more: Partial<ControlSettings> = {}): ControlSettings => ({
   meters: [{ node: 'intake', measures: 'everything', positive: 'import' }],
   meterPeriod: seconds(1),
   controllerPeriod: seconds(1),
+  pointReaction: seconds(0),
   vehicleReaction: seconds(5),
   staleAfter: seconds(10),
   riseAfter: seconds(0),
@@ -108,7 +109,11 @@ describe('several points', () => {
     const policy = { rule: 'max-min-amperes', waiting: { rotation: seconds(900), now: seconds(0) } } as const;
     const { start, step } = controllerOf(
       { nodes: [node('intake', one(40))], points },
-      settings({ policy, meters: [{ node: 'intake', measures: 'other-load', positive: 'import' }] }),
+      settings({
+        policy,
+        controllerPeriod: seconds(10),
+        meters: [{ node: 'intake', measures: 'other-load', positive: 'import' }],
+      }),
     );
     let state = start;
     const served: Record<string, number> = {};
@@ -167,7 +172,9 @@ describe('fallback', () => {
     [6, [6, 6, 6, 6, 6, 0]],
   ])('%d points', (count, due) => {
     const points = Array.from({ length: count }, (_, i) => point(`p${i}`, 'intake'));
-    const safe = safeCurrents({ nodes: [node('intake', one(100), { load: one(70) })], points });
+    const safe = safeCurrents(
+      worstCase({ nodes: [node('intake', one(100), { load: one(70) })], points }, new Set(['intake'])),
+    );
     expect(Object.values(safe)).toEqual(due);
     const exact = safeCurrentOf({
       sharedCapacity: amperes(100),
@@ -180,7 +187,7 @@ describe('fallback', () => {
   test('safe currents fit every limit beside the stated load, whoever is plugged in', () => {
     fc.assert(
       fc.property(networks({ overload: true }), (network) => {
-        const safe = safeCurrents(network);
+        const safe = safeCurrents(worstCase(network, new Set()));
         const worst = {
           nodes: network.nodes.map((n) => ({
             ...n,
@@ -248,7 +255,10 @@ test('whatever is measured: nothing rises without a good measurement, no command
       ),
       ([network, events]) => {
         const meters = network.nodes.map((n) => ({ node: n.id, measures: 'other-load', positive: 'import' }) as const);
-        const { start, step } = controllerOf(network, settings({ meters, resumeAfter: seconds(20) }));
+        const { start, step } = controllerOf(
+          network,
+          settings({ meters, resumeAfter: seconds(20), recoverAfter: seconds(1e6) }),
+        );
         let state = start;
         let clock = 0;
         for (const event of events) {
@@ -314,6 +324,7 @@ describe('bound on the excess', () => {
               policy: { rule },
               meterPeriod: seconds(meterPeriod),
               controllerPeriod: seconds(controllerPeriod),
+              pointReaction: seconds(0),
               vehicleReaction: seconds(reaction),
               resumeAfter: seconds(15),
             }),
@@ -384,17 +395,26 @@ describe('bound on the excess', () => {
   }, 60_000);
 
   test('the sum of the delays, and a verdict on the fuse only with its curve', () => {
-    const time = excessTimeOf({ meterPeriod: seconds(10), controllerPeriod: seconds(1), vehicleReaction: seconds(5) });
-    expect(time).toBe(16);
-    const excess = { current: amperes(92), time, rating: amperes(60) };
-    expect(judgeMainFuse(excess).verdict).toBe('not-determined');
-    const curve = [
-      { current: 90, time: 600 },
-      { current: 300, time: 1 },
-    ];
-    expect(judgeMainFuse({ ...excess, curve }).verdict).toBe('pass');
-    expect(judgeMainFuse({ ...excess, current: amperes(290), curve }).verdict).toBe('fail');
-    expect(judgeMainFuse({ ...excess, current: amperes(500), curve }).verdict).toBe('not-determined');
+    const time = excessTimeOf({
+      meterPeriod: seconds(10),
+      controllerPeriod: seconds(1),
+      pointReaction: seconds(10),
+      vehicleReaction: seconds(5),
+    });
+    expect(time).toBe(26);
+    // a limit of 75 A on a gG fuse of 80 A, its gates from memory: (2·75 + 20)·20·26 = 88 400 A²s above the limit,
+    // 215²·10·(1 - (75/100)²) = 202 234 A²s that the fuse takes up beside it
+    const excess = { limit: amperes(75), rise: amperes(20), time };
+    const fuse = { gates: [{ current: 215, time: 10 }], nonFusing: amperes(100) };
+    expect(judgeMainFuse(excess)).toMatchObject({ verdict: 'not-determined', gaps: [{}, {}] });
+    expect(judgeMainFuse({ ...excess, gates: fuse.gates })).toMatchObject({ verdict: 'not-determined', gaps: [{}] });
+    expect(judgeMainFuse({ ...excess, ...fuse })).toMatchObject({ verdict: 'pass' });
+    expect(judgeMainFuse({ ...excess, ...fuse, rise: amperes(50) }).verdict).toBe('fail');
+    // a limit above what the fuse carries for ever is left nothing
+    expect(judgeMainFuse({ ...excess, ...fuse, limit: amperes(101), rise: amperes(1) }).verdict).toBe('fail');
+    // a gate of a tenth of a second says less than that of ten seconds: the better one decides
+    const gates = [...fuse.gates, { current: 610, time: 0.1 }];
+    expect(judgeMainFuse({ ...excess, ...fuse, gates })).toEqual(judgeMainFuse({ ...excess, ...fuse }));
   });
 });
 

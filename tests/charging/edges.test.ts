@@ -6,14 +6,11 @@ import { node, perLine, point } from './networks.js';
 
 const one = (a: number) => perLine(a, 0, 0);
 
-test('a main fuse without a curve is open, and says which curve is wanted', () => {
-  const { gaps } = judgeMainFuse({ current: amperes(92), time: seconds(16), rating: amperes(60) });
-  expect(gaps).toEqual([
-    {
-      kind: 'fact',
-      fact: 'time-current curve of the main fuse',
-      obtain: 'a curve of the 60 A fuse that reaches to 92 A',
-    },
+test('a main fuse of which nothing is known is open, and says what is wanted', () => {
+  const { gaps } = judgeMainFuse({ limit: amperes(60), rise: amperes(32), time: seconds(16) });
+  expect(gaps?.map((gap) => gap.kind === 'fact' && gap.fact)).toEqual([
+    'time-current gates of the main fuse',
+    'conventional non-fusing current of the main fuse',
   ]);
 });
 
@@ -45,12 +42,13 @@ test('who has received least comes first; nothing is known to have been received
 });
 
 test('a safe current is none, or at least 6 A', () => {
-  const network = { nodes: [node('intake', one(40))], points: [point('a', 'intake')] };
+  const network = { nodes: [node('intake', one(40), { load: one(30) })], points: [point('a', 'intake')] };
   const settings = (safe: number): ControlSettings => ({
     policy: { rule: 'max-min-amperes' },
     meters: [{ node: 'intake', measures: 'everything', positive: 'import' }],
     meterPeriod: seconds(1),
     controllerPeriod: seconds(1),
+    pointReaction: seconds(0),
     vehicleReaction: seconds(1),
     staleAfter: seconds(5),
     riseAfter: seconds(0),
@@ -66,7 +64,7 @@ test('a safe current is none, or at least 6 A', () => {
     return false;
   };
   expect([0, 6, 6.5].map(refused)).toEqual([false, false, false]);
-  expect(refused(5.9)).toBe(true);
+  expect([5.9, 10.5].map(refused)).toEqual([true, true]);
 });
 
 test('vehicles that stand there in no hours of charging get nothing, and all is missing', () => {
@@ -103,6 +101,7 @@ test('names that every object inherits are names like any other, but for the one
       meters: [{ node: intake, measures: 'everything', positive: 'import' }],
       meterPeriod: seconds(2),
       controllerPeriod: seconds(1),
+      pointReaction: seconds(0),
       vehicleReaction: seconds(1),
       staleAfter: seconds(5),
       riseAfter: seconds(0),

@@ -258,6 +258,7 @@ describe('with a load control', () => {
     meters: [{ node: 'intake', measures: 'everything', positive: 'import' }],
     meterPeriod: seconds(10),
     controllerPeriod: seconds(5),
+    pointReaction: seconds(0),
     vehicleReaction: seconds(5),
     staleAfter: seconds(30),
     riseAfter: seconds(0),
@@ -451,6 +452,7 @@ describe('bad input', () => {
       meters: [],
       meterPeriod: seconds(10),
       controllerPeriod: seconds(1),
+      pointReaction: seconds(0),
       vehicleReaction: seconds(5),
       staleAfter: seconds(30),
       riseAfter: seconds(0),
@@ -461,7 +463,10 @@ describe('bad input', () => {
     ]);
     expect(
       problemsOf(() => simulate(night({ step: seconds(5), control: { ...control, meterPeriod: seconds(0) } }))),
-    ).toEqual(['control.controllerPeriod: must be a whole number of steps of 5 s']);
+    ).toEqual([
+      'control.meterPeriod: must be above 0',
+      'control.controllerPeriod: must be a whole number of steps of 5 s',
+    ]);
   });
 
   test('questions name what is wrong by their own paths', () => {

@@ -213,10 +213,10 @@ describe('more capacity', () => {
       ...base,
       network: {
         nodes: [node('intake', perLine(limit, 0, 0))],
-        points: ['a', 'b', 'c'].map((id) => point(id, 'intake', 10)),
+        points: ['a', 'b', 'c'].map((id, k) => point(id, 'intake', 10, { priority: k + 1 })),
       },
       sessions: [stay('a', 2, 100), stay('b', 2, 100), stay('c', 10, 40)],
-      control: { policy: { rule: 'max-min-amperes' } },
+      control: { policy: { rule: 'max-min-amperes', waiting: 'priority' } },
     });
     // 17 A: 8 and 9 A for two hours, then 10 A for four; 18 A: three times 6 A for two hours, then what is missing of 40 Ah
     expect(total(at(17))).toBeCloseTo(2 * 17 + 40, 6);
@@ -267,7 +267,7 @@ describe('a load control', () => {
     fc.assert(
       fc.property(controlled, (input) => {
         const { nodes, series } = simulate(input);
-        const bound = excessTimeOf(input.control as ControlSettings);
+        const bound = excessTimeOf(input.control as Required<ControlSettings>);
         for (const n of nodes)
           for (const time of n.longestAbove) {
             if (time > 0) seen++;
@@ -291,6 +291,7 @@ describe('a load control', () => {
           meters: input.network.nodes.map((n) => ({ node: n.id, measures: 'everything', positive: 'import' })),
           meterPeriod: input.step,
           controllerPeriod: input.step,
+          pointReaction: seconds(0),
           vehicleReaction: seconds(0),
           staleAfter: input.step,
           riseAfter: seconds(0),

@@ -126,6 +126,7 @@ export const controlled: fc.Arbitrary<SimulationInput> = networks({ nodes: 3, po
           meters: network.nodes.map((n) => ({ node: n.id, measures, positive: 'import' })),
           meterPeriod: seconds(meterPeriod),
           controllerPeriod: seconds(controllerPeriod),
+          pointReaction: seconds(0),
           vehicleReaction: seconds(reaction),
           staleAfter: seconds(10),
           riseAfter: seconds(0),

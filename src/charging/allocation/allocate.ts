@@ -1,12 +1,13 @@
 import { type Line, lineConductors } from '../../installation/index.js';
 import { vectorSum } from '../../physics/index.js';
-import { type Amperes, amperes } from '../../units/index.js';
+import { type Amperes, amperes, type Problem } from '../../units/index.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
-import { inspection } from '../network/refuse.js';
-import { chargingByNode, LINE_BIT, type Moment, momentOf, type TreeOrder, treeOrder } from '../network/tree-order.js';
+import { neverServed } from '../network/never-served.js';
+import { inspection, inspectNetwork } from '../network/refuse.js';
+import { chargingByNode, LINE_BIT, type Moment, momentOf, orderOf, type TreeOrder } from '../network/tree-order.js';
 import { decide, type Ruling } from './decide.js';
-import type { AllocationPolicy, NotPromised } from './policy.js';
-import { exceededPair } from './unbalance.js';
+import { type AllocationPolicy, inspectPolicy, type NotPromised } from './policy.js';
+import { exceededPair, type Unbalance, unbalancedAlone } from './unbalance.js';
 
 /** What keeps a point from more current. @inline */
 export type Binding =
@@ -64,19 +65,16 @@ export interface Allocation {
   readonly nodes: readonly NodeAllocation[];
   /** Limits that other load alone exceeds: every point behind them pauses. */
   readonly overloaded: readonly Overload[];
+  /** Limits on unbalance that other load alone exceeds. */
+  readonly unbalanced: readonly Unbalance[];
+  /** Points that get nothing whatever happens, because a limit on their way is below their smallest current. */
+  readonly neverServed: readonly Problem[];
   /** What this policy does not promise; in words under `notPromisedWords`. */
   readonly notPromised: readonly NotPromised[];
 }
 
-/** The policy with nothing left open. */
+/** A policy that has been inspected, with nothing left open. */
 export function rulingOf(policy: AllocationPolicy): Ruling {
-  const found = inspection();
-  found.number(policy.resolution, ['resolution'], { above: 0, optional: true });
-  if (typeof policy.waiting === 'object') {
-    found.number(policy.waiting.rotation, ['waiting', 'rotation'], { above: 0 });
-    found.number(policy.waiting.now, ['waiting', 'now'], {});
-  }
-  found.refuse('The allocation policy');
   const stage = policy.stage ?? 'whole-steps';
   return {
     rule: policy.rule,
@@ -111,8 +109,12 @@ export function rulingOf(policy: AllocationPolicy): Ruling {
  * ```
  */
 export function allocate(network: ChargingNetwork, policy: AllocationPolicy): Allocation {
+  const found = inspection();
+  inspectPolicy(policy, found);
+  inspectNetwork(network, found);
+  found.refuse('The allocation');
   const ruling = rulingOf(policy);
-  const order = treeOrder(network);
+  const order = orderOf(network);
   const moment = momentOf(order);
   return describe(order, moment, ruling, decide(order, moment, ruling));
 }
@@ -156,7 +158,14 @@ function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Float64Ar
       if (excess > 0) overloaded.push({ node: node.id, line: lineConductors[p]!, excess: amperes(excess) });
     }
   });
-  return { points, nodes, overloaded, notPromised: notPromised(order, ruling) };
+  return {
+    points,
+    nodes,
+    overloaded,
+    unbalanced: unbalancedAlone(order, moment),
+    neverServed: neverServed(order),
+    notPromised: notPromised(order, ruling),
+  };
 }
 
 function bindingOf(

@@ -2,9 +2,10 @@ import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js'
 import type { SharingRule, WaitingRule } from './policy.js';
 import { fillProgressively } from './progressive-filling.js';
 import { shareProportionally } from './proportional-fairness.js';
+import { wholeSteps, wholeStepsUp } from './steps.js';
 import { EXACT_UNBALANCE_POINTS, lowerToBalance, raiseTogether } from './unbalance.js';
 import { admit, queueOf } from './waiting.js';
-import { roundToSteps, wholeSteps } from './whole-steps.js';
+import { roundToSteps } from './whole-steps.js';
 
 /** A policy with nothing left open. */
 export interface Ruling {
@@ -27,7 +28,7 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
   const n = order.points.length;
   const x = new Float64Array(n);
   const { step } = ruling;
-  const least = step > 0 ? moment.least.map((a) => Math.ceil(a / step - 1e-9) * step) : moment.least;
+  const least = step > 0 ? moment.least.map((a) => wholeStepsUp(a, step)) : moment.least;
   const most = step > 0 ? moment.most.map((a) => wholeSteps(a, step)) : moment.most;
   const weight = rates(order, moment, ruling.rule);
   const share = { x, room: moment.room.slice(), weight, most: moment.most };

@@ -1,4 +1,5 @@
 import type { Amperes, Seconds } from '../../units/index.js';
+import { type Inspection, isObject } from '../network/refuse.js';
 
 /**
  * How current is shared.
@@ -21,7 +22,8 @@ export type SharingRule =
 /**
  * Who is served first when there is not enough for everybody's smallest current; ties go by name.
  *
- * - `longest-waiting`: who has waited longest;
+ * - `longest-waiting`: who has waited longest; over time whoever has had current for a turn goes behind those who have
+ *   waited, so that all get the same share of the time;
  * - `least-energy`: who has received least;
  * - `priority`: by the priority of the point, then who has waited longest;
  * - a rotation: the points of each node take turns, one place further with each period of the clock.
@@ -80,3 +82,28 @@ export const notPromisedWords: Readonly<Record<NotPromised, string>> = {
     'With limits on unbalance the currents are lowered until they hold; beyond the continuous stage no optimum is claimed.',
   'unused-shares-are-lost': 'A share that a point cannot use is not given to others.',
 };
+
+const rules: readonly SharingRule[] = [
+  'max-min-amperes',
+  'max-min-kilowatts',
+  'proportional-fairness',
+  'strict-priority',
+  'equal-share',
+];
+
+/** Everything that is wrong with a policy. A load control has its own clock and is always in whole steps. */
+export function inspectPolicy(policy: AllocationPolicy, found: Inspection, path: readonly string[] = []): void {
+  if (!isObject(policy)) {
+    found.when(true, path, 'must be a policy of allocation');
+    return;
+  }
+  const { rule, waiting, stage, resolution, remainder } = policy;
+  found.label(rule, [...path, 'rule'], rules);
+  found.number(resolution, [...path, 'resolution'], { above: 0, optional: true });
+  if (isObject(waiting)) {
+    found.number(waiting.rotation, [...path, 'waiting', 'rotation'], { above: 0 });
+    found.number(waiting.now, [...path, 'waiting', 'now'], {});
+  } else found.label(waiting, [...path, 'waiting'], ['longest-waiting', 'least-energy', 'priority'], 'optional');
+  found.label(stage, [...path, 'stage'], ['continuous', 'zero-or-least', 'whole-steps'], 'optional');
+  found.label(remainder, [...path, 'remainder'], ['share', 'leave'], 'optional');
+}

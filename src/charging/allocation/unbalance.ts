@@ -1,10 +1,11 @@
+import { type Line, lineConductors } from '../../installation/index.js';
+import { type Amperes, amperes } from '../../units/index.js';
 import { chargingByNode, LINE_BIT, type Moment, type TreeOrder, unbalanceRoom } from '../network/tree-order.js';
 import { programme, type Row } from '../optimum/lexicographic-simplex.js';
+import { stepFrom, TOLERANCE } from './steps.js';
 
 /** Points up to which the max-min optimum under limits on unbalance is found exactly. */
 export const EXACT_UNBALANCE_POINTS = 200;
-
-const TOLERANCE = 1e-9;
 
 /** A limit on unbalance: the charging on line p may exceed that on line q behind the node by `room`. */
 interface Pair {
@@ -18,6 +19,28 @@ function pairsOf(order: TreeOrder, moment: Moment): Pair[] {
   return order.unbalanced.flatMap((v) =>
     [0, 1, 2].flatMap((p) =>
       [0, 1, 2].filter((q) => q !== p).map((q) => ({ v, p, q, room: unbalanceRoom(order, moment, v, p, q) })),
+    ),
+  );
+}
+
+/** A limit on unbalance that other load alone exceeds: charging does not worsen it and cannot mend it. @inline */
+export interface Unbalance {
+  readonly node: string;
+  /** The line that leads, and the one that it leads by too much. */
+  readonly lines: readonly [Line, Line];
+  /** How much above the limit, A. */
+  readonly excess: Amperes;
+}
+
+/** The limits on unbalance that other load alone exceeds. */
+export function unbalancedAlone(order: TreeOrder, { base }: Moment): Unbalance[] {
+  return order.unbalanced.flatMap((v) =>
+    [0, 1, 2].flatMap((p) =>
+      [0, 1, 2].flatMap((q): Unbalance[] => {
+        const excess = base[3 * v + p]! - base[3 * v + q]! - order.unbalance[v]!;
+        const lines = [lineConductors[p]!, lineConductors[q]!] as const;
+        return excess > TOLERANCE ? [{ node: order.nodes[v]!.id, lines, excess: amperes(excess) }] : [];
+      }),
     ),
   );
 }
@@ -112,7 +135,7 @@ export function lowerToBalance(
     const from = above.length > 0 ? above : rank;
     const top = from.reduce((a, b) => (x[b]! / weight[b]! > x[a]! / weight[a]! + 1e-12 ? b : a));
     if (above.length === 0) x[top] = 0;
-    else if (step > 0) x[top] = Math.max(floor[top]!, x[top]! - step);
+    else if (step > 0) x[top] = Math.max(floor[top]!, stepFrom(x[top]!, step, -1));
     else lowerLevel(x, above, weight, floor, over.excess);
   }
 }

@@ -1,10 +1,6 @@
 import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
+import { stepFrom, TOLERANCE, wholeSteps } from './steps.js';
 import { exceededPair, lowerToBalance } from './unbalance.js';
-
-const TOLERANCE = 1e-9;
-
-/** A current rounded down to a multiple of the step; what is less than a billionth short of one counts as one. */
-export const wholeSteps = (current: number, step: number): number => Math.floor(current / step + TOLERANCE) * step;
 
 /** What is to be rounded. */
 export interface Rounding {
@@ -52,9 +48,10 @@ export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Roundin
     for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
       for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]! && room[3 * v + p]! + TOLERANCE < step) return false;
     if (order.unbalanced.length === 0) return true;
-    x[i] = x[i]! + step;
+    const here = x[i]!;
+    x[i] = here + step;
     const over = exceededPair(order, moment, x);
-    x[i] = x[i]! - step;
+    x[i] = here;
     return over === undefined;
   };
   let open = running;
@@ -64,7 +61,7 @@ export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Roundin
     open.sort((a, b) => short[b]! - short[a]! || x[a]! / weight[a]! - x[b]! / weight[b]! || a - b);
     for (const i of open) {
       if (!fits(i)) continue;
-      x[i] = x[i]! + step;
+      x[i] = stepFrom(x[i]!, step, 1);
       move(i, step);
     }
   }

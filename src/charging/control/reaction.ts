@@ -1,7 +1,7 @@
 import type { CheckResult } from '../../core/index.js';
-import { comparison, formula, type Gap, judge, notDetermined } from '../../core/index.js';
-import { type CurvePoint, timeAt } from '../../physics/index.js';
-import { type Amperes, CalculationError, type Seconds, seconds } from '../../units/index.js';
+import { comparison, evaluate, formula, type Gap, judge, notDetermined } from '../../core/index.js';
+import type { CurvePoint } from '../../physics/index.js';
+import { type Amperes, amperes, type Seconds, seconds } from '../../units/index.js';
 
 /**
  * Longest time for which a rise of the other load can show above the limit. Sum of the delays in a row. Delays in a
@@ -9,11 +9,12 @@ import { type Amperes, CalculationError, type Seconds, seconds } from '../../uni
  */
 export const excessTimeOf = /* @__PURE__ */ formula({
   id: 'excess-time',
-  title: 'Longest time from a rise of the other load until the vehicles have made room',
-  inputs: ['meterPeriod', 'controllerPeriod', 'vehicleReaction'],
+  title: 'Longest time from a rise of the other load until points and vehicles have made room',
+  inputs: ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'],
   output: 'excessTime',
-  expression: 'meterPeriod + controllerPeriod + vehicleReaction',
-  compute: ({ meterPeriod, controllerPeriod, vehicleReaction }) => meterPeriod + controllerPeriod + vehicleReaction,
+  expression: 'meterPeriod + controllerPeriod + pointReaction + vehicleReaction',
+  compute: ({ meterPeriod, controllerPeriod, pointReaction, vehicleReaction }) =>
+    meterPeriod + controllerPeriod + pointReaction + vehicleReaction,
   source: { document: 'Delays in a row', provenance: 'definition' },
 });
 
@@ -33,54 +34,106 @@ export const safeCurrentOf = /* @__PURE__ */ formula({
   source: { document: 'Common practice of load control', provenance: 'common-practice' },
 });
 
-/** The main fuse does not operate while the excess lasts. Time-current curve of the fuse. */
+/** Heat of what the course of a rise brings above the limit. Follows from the promise of a load control. */
+export const excessHeatOf = /* @__PURE__ */ formula({
+  id: 'excess-heat',
+  title: 'Heat of the excess of a rising load',
+  inputs: ['controlLimit', 'loadRise', 'excessTime', 'gateTime'],
+  output: 'excessHeat',
+  expression: '(2 * controlLimit + loadRise) * loadRise * max(excessTime, gateTime)',
+  compute: ({ controlLimit, loadRise, excessTime, gateTime }) =>
+    (2 * controlLimit + loadRise) * loadRise * Math.max(excessTime, gateTime),
+  source: {
+    document: 'promise of a load control',
+    provenance: 'derived',
+    note: 'the excess is never more than the load has risen within the excess time, so it comes to no more than rise times excess time; a current that lasts for less than the time of the gate counts as if it lasted so long',
+  },
+});
+
+/** Heat that a fuse takes up beside the current that it carries already. Linear heating of a fuse. */
+export const carriedHeatOf = /* @__PURE__ */ formula({
+  id: 'carried-heat',
+  title: 'Heat that a fuse carries beside the limit',
+  inputs: ['gateCurrent', 'gateTime', 'controlLimit', 'nonFusingCurrent'],
+  output: 'carriedHeat',
+  expression: 'gateCurrent^2 * gateTime * max(one - (controlLimit / nonFusingCurrent)^2, zero)',
+  constants: { one: [1, '1'], zero: [0, '1'] },
+  compute: ({ gateCurrent, gateTime, controlLimit, nonFusingCurrent }) =>
+    gateCurrent ** 2 * gateTime * Math.max(1 - (controlLimit / nonFusingCurrent) ** 2, 0),
+  source: {
+    document: 'linear heating of a fuse',
+    provenance: 'derived',
+    note: 'the element is taken to melt at one temperature, its heating to add up, and what is warm to cool; the current of the limit has heated it to its share of the conventional non-fusing current',
+  },
+});
+
+/** The main fuse carries what a load control lets through above its limit. Linear heating of a fuse. */
 export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
   id: 'main-fuse-carries-excess',
-  title: 'The main fuse carries the excess for as long as it can last',
+  title: 'The main fuse carries the excess of a rising load',
   weight: 'rule',
   kind: 'at-most',
-  value: 'excessTime',
-  limit: 'operatingTime',
-  source: { document: 'Time-current curve of the fuse', provenance: 'definition' },
+  value: 'excessHeat',
+  limit: 'carriedHeat',
+  source: { document: 'linear heating of a fuse', provenance: 'derived' },
   caution:
-    'A curve holds for a fuse that was cold before. Excess that comes again and again heats it up; the network operator decides on the fuse.',
-  worse: { excessTime: 'up', operatingTime: 'down' },
+    'For one rise; rises that follow one another before the fuse has cooled count together. The network operator decides on the fuse.',
+  worse: { excessHeat: 'up', carriedHeat: 'down' },
 });
 
 /**
- * Whether the main fuse carries the excess of a load control.
- * @param excess `current` on the line while the excess lasts, A; `time` that it can last, s; the fuse `rating`, A,
- * and
- * the points of its curve before which it does not operate, where there is one
- * @returns the result; `not-determined` without a curve that reaches to this current
+ * Whether the main fuse carries what a load control lets through while other load rises. The fuse is taken to carry the
+ * whole limit already.
+ * @param excess `limit` that the control keeps, A; `rise` of the other load at most, A, of rises that follow one another
+ * the sum; `time` that the control promises, s; of the fuse the `gates` before which it does not operate and its
+ * conventional `nonFusing` current, A, as far as they are known
+ * @returns the result, by the gate that says most; `not-determined` without gates or non-fusing current
+ * @throws CalculationError `out-of-range` for a current or a time that is negative
  * @example
  * ```ts
  * import { amperes, seconds } from 'ohmwright';
  * import { judgeMainFuse } from 'ohmwright/charging';
  *
- * const excess = { current: amperes(92), time: seconds(16), rating: amperes(60) };
+ * const excess = { limit: amperes(95), rise: amperes(40), time: seconds(17) };
  * judgeMainFuse(excess).verdict; // => 'not-determined'
- * judgeMainFuse({ ...excess, curve: [{ current: 90, time: 600 }, { current: 120, time: 60 }] }).verdict; // => 'pass'
+ * // a gG fuse of 100 A, from memory
+ * const fuse = { gates: [{ current: 290, time: 10 }], nonFusing: amperes(125) };
+ * judgeMainFuse({ ...excess, ...fuse }).verdict; // => 'pass'
+ * judgeMainFuse({ ...excess, rise: amperes(90), ...fuse }).verdict; // => 'fail'
  * ```
  */
 export function judgeMainFuse(excess: {
-  readonly current: Amperes;
+  readonly limit: Amperes;
+  readonly rise: Amperes;
   readonly time: Seconds;
-  readonly rating: Amperes;
-  readonly curve?: readonly CurvePoint[];
+  readonly gates?: readonly CurvePoint[];
+  readonly nonFusing?: Amperes;
 }): CheckResult {
-  const { current, time, rating, curve } = excess;
-  const gap = (explain: string): Gap => ({
-    kind: 'fact',
-    fact: 'time-current curve of the main fuse',
-    obtain: explain,
+  const { limit, rise, time, gates = [], nonFusing } = excess;
+  const gap = (fact: string, obtain: string): Gap => ({ kind: 'fact', fact, obtain });
+  const gaps = [
+    ...(gates.length > 0
+      ? []
+      : [gap('time-current gates of the main fuse', 'type and rating of the fuse, with the gates of its standard')]),
+    ...(nonFusing === undefined
+      ? [gap('conventional non-fusing current of the main fuse', 'type and rating of the fuse, with its standard')]
+      : []),
+  ];
+  const [first, ...more] = gaps;
+  if (first || nonFusing === undefined) return notDetermined(mainFuseCarriesExcess, first as Gap, ...more);
+  const sides = gates.map(({ current, time: held }) => {
+    const gateTime = seconds(held);
+    return {
+      excessHeat: evaluate(excessHeatOf, { controlLimit: limit, loadRise: rise, excessTime: time, gateTime }),
+      carriedHeat: evaluate(carriedHeatOf, {
+        gateCurrent: amperes(current),
+        gateTime,
+        controlLimit: limit,
+        nonFusingCurrent: nonFusing,
+      }),
+    };
   });
-  if (!curve || curve.length === 0)
-    return notDetermined(mainFuseCarriesExcess, gap(`a curve of the ${rating} A fuse that reaches to ${current} A`));
-  try {
-    return judge(mainFuseCarriesExcess, { excessTime: time, operatingTime: seconds(timeAt(curve, current)) });
-  } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return notDetermined(mainFuseCarriesExcess, gap(error.message));
-  }
+  // each gate is true by itself: the one that leaves most decides
+  const best = sides.reduce((a, b) => (b.carriedHeat - b.excessHeat > a.carriedHeat - a.excessHeat ? b : a));
+  return judge(mainFuseCarriesExcess, best);
 }

@@ -1,8 +1,8 @@
 import { own } from '../../core/own.js';
-import type { Amperes, Seconds, WattHours } from '../../units/index.js';
-import type { AllocationPolicy } from '../allocation/policy.js';
+import { type Amperes, type Seconds, seconds, type WattHours } from '../../units/index.js';
+import { type AllocationPolicy, inspectPolicy } from '../allocation/policy.js';
 import { type ChargingNetwork, LEAST_CURRENT, type PerLine } from '../network/network.js';
-import { inspection } from '../network/refuse.js';
+import { type Inspection, isObject } from '../network/refuse.js';
 import type { SafeCurrents } from './safe-currents.js';
 
 /** A meter at a node. @inline */
@@ -20,10 +20,12 @@ export interface ControlSettings {
   readonly policy: Omit<AllocationPolicy, 'stage'>;
   /** Meters; other load of nodes without one is what the network states. */
   readonly meters: readonly ControlMeter[];
-  /** Time between two measurements, s, above 0. */
+  /** Time from one measurement until the next one has arrived, s, above 0. */
   readonly meterPeriod: Seconds;
   /** Time between two steps of the controller, s, above 0. */
   readonly controllerPeriod: Seconds;
+  /** Time in which a point passes a new command on to its vehicle, s, 0 and up; 10 s, as IEC 61851-1 allows it, when absent. */
+  readonly pointReaction?: Seconds;
   /** Time in which a vehicle follows a changed offer, s, 0 and up: 5 s by IEC 61851-1. */
   readonly vehicleReaction: Seconds;
   /** Age of the last good measurement at which every point falls to its safe current, s, at least the meter period. */
@@ -34,8 +36,14 @@ export interface ControlSettings {
   readonly resumeAfter: Seconds;
   /** Smallest rise of a running point that is worth a command, A, 0 and up; 1 A when absent. */
   readonly riseBy?: Amperes;
-  /** Time after which the order by energy received is looked at anew, s, above 0; 900 s when absent. */
+  /** Time after which the order of waiting or of energy received is looked at anew, s, above 0; 900 s when absent. */
   readonly turnPeriod?: Seconds;
+  /**
+   * For how long stamps that are out of place must run evenly with the clock before they count again, s, at least the age
+   * of `staleAfter`; 60 s, or that age, when absent. After a jump of a clock the controller shares again within this time,
+   * two measurements and two of its own steps.
+   */
+  readonly recoverAfter?: Seconds;
   /** Whether power exported by generation counts as room beyond the limit; no when absent. */
   readonly exportCounts?: boolean;
   /** Safe currents, A; from the network and its stated load as the worst when absent. */
@@ -55,7 +63,10 @@ export interface ControlMeasurement {
       {
         /** Whether a vehicle wants energy. */
         readonly connected: boolean;
-        /** Current that it draws on each line that it uses, A, 0 and up; counted as other load when absent. */
+        /**
+         * Current that it draws on each line that it uses, A, 0 and up. A point that is metered with the rest and does not
+         * say gets its safe current and no more, and counts as other load.
+         */
         readonly current?: Amperes;
         /** Largest current that vehicle, cable and schedule allow now, A, 0 and up; the point's own when absent. */
         readonly most?: Amperes;
@@ -66,33 +77,64 @@ export interface ControlMeasurement {
   >;
 }
 
-/** Everything that is wrong with settings, against the network that they are for. */
-export function inspectSettings(network: ChargingNetwork, settings: ControlSettings): void {
-  const found = inspection();
-  found.number(settings.meterPeriod, ['meterPeriod'], { above: 0 });
-  found.number(settings.controllerPeriod, ['controllerPeriod'], { above: 0 });
-  found.number(settings.vehicleReaction, ['vehicleReaction'], { least: 0 });
-  found.number(settings.staleAfter, ['staleAfter'], { least: settings.meterPeriod });
-  found.number(settings.riseAfter, ['riseAfter'], { least: 0 });
-  found.number(settings.resumeAfter, ['resumeAfter'], { least: 0 });
-  found.number(settings.riseBy, ['riseBy'], { least: 0, optional: true });
-  found.number(settings.turnPeriod, ['turnPeriod'], { above: 0, optional: true });
-  const nodes = new Set(network.nodes.map((n) => n.id));
+/** Time in which a point passes a command on, as IEC 61851-1 Table A.6 allows it, s. */
+const POINT_REACTION = 10;
+/** Least time of recovery where none is given, s. */
+const RECOVER_AFTER = 60;
+
+/** Time in which a point passes a command on, s. */
+export const pointReactionOf = (settings: Pick<ControlSettings, 'pointReaction'>): Seconds =>
+  settings.pointReaction ?? seconds(POINT_REACTION);
+
+/** Time in which point and vehicle together follow a command, s. */
+export const reactionOf = (settings: Pick<ControlSettings, 'pointReaction' | 'vehicleReaction'>): number =>
+  pointReactionOf(settings) + settings.vehicleReaction;
+
+/** For how long stamps must run evenly before they count again, s. */
+export const recoverAfterOf = ({ recoverAfter, staleAfter }: ControlSettings): number =>
+  recoverAfter ?? Math.max(RECOVER_AFTER, staleAfter);
+
+/** Everything that is wrong with settings, against the network that they are for; undefined for one that is none. */
+export function inspectSettings(
+  network: ChargingNetwork | undefined,
+  settings: ControlSettings,
+  found: Inspection,
+  root: readonly string[] = [],
+): void {
+  if (!isObject(settings)) {
+    found.when(true, root, 'must be the settings of a load control');
+    return;
+  }
+  const at = (...path: (string | number)[]) => [...root, ...path];
+  inspectPolicy(settings.policy, found, at('policy') as string[]);
+  found.number(settings.meterPeriod, at('meterPeriod'), { above: 0 });
+  found.number(settings.controllerPeriod, at('controllerPeriod'), { above: 0 });
+  found.number(settings.pointReaction, at('pointReaction'), { least: 0, optional: true });
+  found.number(settings.vehicleReaction, at('vehicleReaction'), { least: 0 });
+  found.number(settings.staleAfter, at('staleAfter'), { least: settings.meterPeriod });
+  found.number(settings.riseAfter, at('riseAfter'), { least: 0 });
+  found.number(settings.resumeAfter, at('resumeAfter'), { least: 0 });
+  found.number(settings.riseBy, at('riseBy'), { least: 0, optional: true });
+  found.number(settings.turnPeriod, at('turnPeriod'), { above: 0, optional: true });
+  found.number(settings.recoverAfter, at('recoverAfter'), { least: settings.staleAfter, optional: true });
+  if (settings.exportCounts !== undefined)
+    found.when(typeof settings.exportCounts !== 'boolean', at('exportCounts'), 'must be true or false');
+  const nodes = network && new Set(network.nodes.map((n) => n.id));
   const metered = new Set<string>();
-  settings.meters.forEach((meter, k) => {
-    found.when(!nodes.has(meter.node), ['meters', k, 'node'], `there is no node '${meter.node}'`);
-    found.when(metered.has(meter.node), ['meters', k, 'node'], `'${meter.node}' has another meter too`);
-    metered.add(meter.node);
-  });
-  if (settings.safe)
-    for (const p of network.points) {
-      const safe = own(settings.safe, p.id);
-      if (found.number(safe, ['safe', p.id], { least: 0 }))
-        found.when(
-          safe! > 0 && safe! < (p.least ?? LEAST_CURRENT),
-          ['safe', p.id],
-          `must be 0 or at least ${p.least ?? LEAST_CURRENT} A`,
-        );
-    }
-  found.refuse('The settings of a load control');
+  if (found.list(settings.meters, at('meters')))
+    settings.meters.forEach((meter, k) => {
+      const path = at('meters', k);
+      found.when(nodes !== undefined && !nodes.has(meter.node), [...path, 'node'], `there is no node '${meter.node}'`);
+      found.when(metered.has(meter.node), [...path, 'node'], `'${meter.node}' has another meter too`);
+      metered.add(meter.node);
+      found.label(meter.measures, [...path, 'measures'], ['everything', 'other-load']);
+      found.label(meter.positive, [...path, 'positive'], ['import', 'export']);
+    });
+  if (settings.safe === undefined || !network) return;
+  for (const p of network.points) {
+    const least = p.least ?? LEAST_CURRENT;
+    const safe = own(settings.safe, p.id);
+    if (found.number(safe, at('safe', p.id), { least: 0 }))
+      found.when(safe! > 0 && safe! < least, at('safe', p.id), `must be 0 or at least ${least} A`);
+  }
 }

@@ -15,6 +15,11 @@ import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoin
 export interface NetworkOptions {
   /** Other load on each line by board, without what is behind boards further on, A; none when absent. */
   readonly otherLoad?: Readonly<Record<string, PerLine>>;
+  /**
+   * Largest other load by node, with what is behind it and without the points, A: the demand of the installation for the
+   * node `INTAKE` (`existingOnLines`). A metered node without one gives no current while its meter is silent.
+   */
+  readonly worst?: Readonly<Record<string, Known<PerLine>>>;
   /** Kept free below the rating of the service fuse, A, 0 and up; 0 when absent. */
   readonly margin?: Amperes;
   /** Largest difference between lines at the intake, A. */
@@ -28,13 +33,15 @@ export const INTAKE = 'intake';
  * The charging network of an installation: a node for the service fuse, for each board and for each run with charge
  * points, each with the smallest of the ratings and settings that bound its current.
  * @param installation the installation
- * @param options other load by board and margin below the fuse, A
+ * @param options other load by board, its worst by node, and margin below the fuse, A
  * @returns the network, or every fact that is not known and stands in the way
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
  * import { amperes, isMissing, squareMillimetres } from 'ohmwright';
- * import { networkOf } from 'ohmwright/charging';
+ * import { bs7671Demand } from 'ohmwright/bs7671';
+ * import { INTAKE, networkOf } from 'ohmwright/charging';
+ * import { demandOf, existingOnLines } from 'ohmwright/demand';
  * import { readSurvey } from 'ohmwright/io';
  * import { decidedRun, withAddedRun } from 'ohmwright/site';
  *
@@ -42,7 +49,11 @@ export const INTAKE = 'intake';
  * const [point] = wanted;
  * if (!point) throw new Error('no point is wanted');
  * const run = decidedRun(point, point.run.cable, squareMillimetres(6), amperes(32));
- * const network = networkOf(withAddedRun(installation, point.from, run), { margin: amperes(5) });
+ * const demand = demandOf(bs7671Demand, installation, { premises: 'dwelling' });
+ * const network = networkOf(withAddedRun(installation, point.from, run), {
+ *   margin: amperes(5),
+ *   worst: { [INTAKE]: existingOnLines(demand) },
+ * });
  * isMissing(network) ? network.missing : network.points.map((p) => p.id); // => ['drive']
  * ```
  */
@@ -64,12 +75,19 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     return [one!, two!, three!];
   };
 
+  const worstOf = (id: string): PerLine | undefined => {
+    const worst = own(options.worst, id);
+    if (worst === undefined || !isMissing(worst)) return worst;
+    gaps.push(...worst.missing);
+    return undefined;
+  };
+
   const { supply } = installation;
   const phases = read('line conductors of the supply', supply.phases);
   const all: readonly Line[] = phases === 1 ? [lineConductors[0]] : lineConductors;
   const fuse = read('cutOutRating', supply.cutOut.rating);
   const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
-  nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance }));
+  nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance, worst: worstOf(INTAKE) }));
 
   const addBoard = (board: Board, parent: string, lines: readonly Line[], feeder: Amperes | undefined): void => {
     const limit = limitOn(lines, [
@@ -78,19 +96,19 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
       board.rating && read(`${board.id}.rating`, board.rating),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
     ]);
-    nodes.push(nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id) }));
+    nodes.push(nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), worst: worstOf(board.id) }));
     for (const run of board.runs) addRun(run, board.id, lines);
   };
   const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {
-    const own = run.feeds.filter((outlet): outlet is ChargePoint => outlet.kind === 'charge-point');
+    const fed = run.feeds.filter((outlet): outlet is ChargePoint => outlet.kind === 'charge-point');
     const boards = run.feeds.filter((outlet) => outlet.kind === 'board');
-    if (own.length === 0 && boards.length === 0) return;
+    if (fed.length === 0 && boards.length === 0) return;
     const rating = read(`${run.id}.device.rating`, run.device.rating);
     const used = lines.filter((line) => run.lines.includes(line));
     for (const board of boards) addBoard(board, parent, used, rating);
-    if (own.length === 0) return;
-    nodes.push(nodeOf(run.id, parent, limitOn(used, [rating])));
-    for (const point of own) {
+    if (fed.length === 0) return;
+    nodes.push(nodeOf(run.id, parent, limitOn(used, [rating]), { worst: worstOf(run.id) }));
+    for (const point of fed) {
       const setting = read(`${point.id}.setting`, point.setting);
       if (setting === undefined || rating === undefined) continue;
       const least = point.minimum ?? LEAST_CURRENT;
@@ -113,5 +131,9 @@ const nodeOf = (
   id: string,
   parent: string | undefined,
   limit: PerLine | undefined,
-  more: { readonly load?: PerLine | undefined; readonly unbalance?: Amperes | undefined } = {},
-): NetworkNode => ({ id, ...stated({ parent, limit, load: more.load, unbalance: more.unbalance }) });
+  more: {
+    readonly load?: PerLine | undefined;
+    readonly worst?: PerLine | undefined;
+    readonly unbalance?: Amperes | undefined;
+  } = {},
+): NetworkNode => ({ id, ...stated({ parent, limit, ...more }) });

@@ -14,6 +14,12 @@ export interface NetworkNode {
   readonly limit?: PerLine;
   /** Other load at this node, without what is at nodes behind it and without the points, A; negative for generation. */
   readonly load?: PerLine;
+  /**
+   * Largest other load that can come at this node and behind it, without the points, A, 0 and up: what a load control
+   * keeps free when the meter there is silent. What `load` says here and behind when absent; a metered node that has
+   * neither gives no current then.
+   */
+  readonly worst?: PerLine;
   /** Largest difference between two lines, A, 0 and up; none when absent. */
   readonly unbalance?: Amperes;
   /** Current above which the neutral is reported, A, 0 and up; none when absent. */

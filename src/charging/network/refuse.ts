@@ -12,9 +12,19 @@ export interface Inspection {
   when(wrong: boolean, path: Path, message: string): void;
   /** A finite number within the ends, or absent where allowed. */
   number(value: unknown, path: Path, ends: { least?: number; above?: number; optional?: true }): boolean;
+  /** One of these labels, or absent where allowed. */
+  label(value: unknown, path: Path, labels: readonly string[], optional?: 'optional'): boolean;
+  /** A list whose entries are objects. */
+  list(value: unknown, path: Path): boolean;
   /** Throws `invalid-input` when anything was found. */
   refuse(what: string): void;
 }
+
+/** Whether something is an object, a list not being one. */
+export const isObject = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const inWords = (value: unknown): string => (typeof value === 'string' ? `'${value}'` : String(value));
 
 /** An empty inspection. */
 export function inspection(): Inspection {
@@ -34,6 +44,22 @@ export function inspection(): Inspection {
       else return true;
       return false;
     },
+    label(value, path, labels, optional) {
+      if (labels.includes(value as string) || (value === undefined && optional)) return true;
+      problems.push({ path, message: `must be one of ${labels.join(', ')}, not ${inWords(value)}` });
+      return false;
+    },
+    list(value, path) {
+      if (!Array.isArray(value)) {
+        problems.push({ path, message: 'must be a list' });
+        return false;
+      }
+      const before = problems.length;
+      value.forEach((entry, i) => {
+        if (!isObject(entry)) problems.push({ path: [...path, i], message: 'must be an object' });
+      });
+      return problems.length === before;
+    },
     refuse(what) {
       if (problems.length > 0) throw invalidInput(what, problems);
     },
@@ -43,15 +69,27 @@ export function inspection(): Inspection {
 /** What is said where currents do not go with the line conductors. */
 export const THREE_CURRENTS = 'must have three currents, for L1, L2 and L3';
 
-/** Results go by name, and a record cannot hold this one. */
-const noName = "'__proto__' cannot be a name";
+/** Names a result goes by: a text, not empty, and not the one that a record cannot hold. */
+export function inspectName(id: unknown, path: Path, found: Inspection): void {
+  if (typeof id !== 'string' || id === '') found.when(true, path, 'must be a name, a text that is not empty');
+  else if (id === '__proto__') found.when(true, path, "'__proto__' cannot be a name");
+}
 
-/** Everything that is wrong with a network, with the path from its root. */
-export function inspectNetwork(network: ChargingNetwork, found: Inspection, root: Path = []): void {
+/**
+ * Everything that is wrong with a network, with the path from its root.
+ * @returns whether it is a network at all, so that what refers to it can be looked at
+ */
+export function inspectNetwork(network: ChargingNetwork, found: Inspection, root: Path = []): boolean {
+  if (!isObject(network)) {
+    found.when(true, root, 'must be a network of nodes and points');
+    return false;
+  }
+  const lists = [found.list(network.nodes, [...root, 'nodes']), found.list(network.points, [...root, 'points'])];
+  if (!lists.every(Boolean)) return false;
   const nodes = new Map<string, NetworkNode>();
   network.nodes.forEach((node, i) => {
     found.when(nodes.has(node.id), [...root, 'nodes', i, 'id'], `'${node.id}' is the name of another node too`);
-    found.when(node.id === '__proto__', [...root, 'nodes', i, 'id'], noName);
+    inspectName(node.id, [...root, 'nodes', i, 'id'], found);
     nodes.set(node.id, node);
   });
   network.nodes.forEach((node, i) => {
@@ -62,20 +100,27 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   network.points.forEach((point, i) => {
     const path = () => [...root, 'points', i];
     if (points.has(point.id)) found.when(true, [...path(), 'id'], `'${point.id}' is the name of another point too`);
-    if (point.id === '__proto__') found.when(true, [...path(), 'id'], noName);
+    if (typeof point.id !== 'string' || point.id === '' || point.id === '__proto__')
+      inspectName(point.id, [...path(), 'id'], found);
     points.add(point.id);
     if (!nodes.has(point.node)) found.when(true, [...path(), 'node'], `there is no node '${point.node}'`);
     inspectPoint(point, found, path);
   });
+  return true;
 }
 
 function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: Inspection, path: Path): void {
   for (const [name, least] of [
     ['limit', 0],
     ['load', undefined],
+    ['worst', 0],
   ] as const) {
     const values = node[name];
     if (values === undefined) continue;
+    if (!Array.isArray(values)) {
+      found.when(true, [...path, name], THREE_CURRENTS);
+      continue;
+    }
     found.when(values.length !== 3, [...path, name], THREE_CURRENTS);
     values.forEach((value, p) => {
       found.number(value, [...path, name, p], least === undefined ? {} : { least });
@@ -98,6 +143,10 @@ function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: 
 
 function inspectPoint(point: NetworkPoint, found: Inspection, path: () => Path): void {
   const { lines, most, least = LEAST_CURRENT as number } = point;
+  if (!Array.isArray(lines)) {
+    found.when(true, [...path(), 'lines'], 'must be a list of lines');
+    return;
+  }
   const good =
     lines.length >= 1 &&
     lines.length <= 3 &&
@@ -122,7 +171,9 @@ function inspectPoint(point: NetworkPoint, found: Inspection, path: () => Path):
       `${least} A is above the largest current, ${most} A`,
     );
   }
-  const { vehicleLines, weight, priority, waitingSince, received } = point;
+  const { vehicleLines, weight, priority, waitingSince, received, connected } = point;
+  if (connected !== undefined && typeof connected !== 'boolean')
+    found.when(true, [...path(), 'connected'], 'must be true or false');
   if (vehicleLines !== undefined)
     found.when(
       ![1, 2, 3].includes(vehicleLines) || vehicleLines > lines.length,

@@ -81,7 +81,11 @@ export function treeOrder(network: ChargingNetwork): TreeOrder {
   const found = inspection();
   inspectNetwork(network, found);
   found.refuse('The charging network');
+  return orderOf(network);
+}
 
+/** Puts a network that has been inspected in the order of its tree. */
+export function orderOf(network: ChargingNetwork): TreeOrder {
   const children = new Map<string | undefined, NetworkNode[]>();
   for (const node of network.nodes) {
     const sisters = children.get(node.parent);

@@ -1,5 +1,5 @@
 import { LEAST_CURRENT } from '../network/network.js';
-import { type Inspection, inspection, inspectNetwork } from '../network/refuse.js';
+import { type Inspection, inspection, inspectNetwork, isObject } from '../network/refuse.js';
 import { type ChargingPeriod, inspectPeriod } from '../time/period.js';
 import { inspectProfiles, inspectTimes, type RepeatingProfile } from '../time/profiles.js';
 import { inspectSessions } from '../time/sessions.js';
@@ -40,17 +40,23 @@ const POLICIES: readonly SchedulePolicy[] = ['earliest-deadline', 'least-laxity'
 /** Refuses an input with everything that is wrong with it. */
 export function inspectSchedule(input: ScheduleInput): void {
   const found = inspection();
+  found.when(!isObject(input), [], 'must be what is to be scheduled');
+  found.refuse('The schedule');
   const { from, step, policy, stage } = input;
-  inspectNetwork(input.network, found, ['network']);
+  const sound = inspectNetwork(input.network, found, ['network']);
   inspectPeriod(input, MOST_STEPS, `must be after the begin, ${from} s`, found);
   found.when(!POLICIES.includes(policy), ['policy'], `there is no policy '${policy}'`);
   found.when(stage !== 'continuous' && stage !== 'zero-or-least', ['stage'], `there is no stage '${stage}'`);
-  inspectSessions(input.network, input.sessions, found);
-  if (stage === 'zero-or-least') inspectLeast(input, found);
+  if (sound) {
+    inspectSessions(input.network, input.sessions, found);
+    if (stage === 'zero-or-least' && Array.isArray(input.sessions)) inspectLeast(input, found);
+  }
   inspectHours(input.hours, found);
   const clock = { from, step };
-  inspectProfiles(input.network, input.load ?? [], clock, found, 'load');
-  inspectProfiles(input.network, input.limits ?? [], clock, found, 'limits');
+  if (sound) {
+    inspectProfiles(input.network, input.load ?? [], clock, found, 'load');
+    inspectProfiles(input.network, input.limits ?? [], clock, found, 'limits');
+  }
   inspectPrices(input, found);
   found.refuse('The schedule');
 }
@@ -71,6 +77,10 @@ function inspectLeast({ network, sessions }: ScheduleInput, found: Inspection): 
 function inspectPrices({ prices, policy, from, step }: ScheduleInput, found: Inspection): void {
   found.when(!prices && policy === 'minimum-cost', ['prices'], 'must be given for a minimum of cost');
   if (!prices) return;
+  if (!isObject(prices) || !Array.isArray(prices.values)) {
+    found.when(true, ['prices', 'values'], 'must be a list of prices');
+    return;
+  }
   found.when(prices.values.length === 0, ['prices', 'values'], 'must have at least one value');
   prices.values.forEach((value, k) => {
     found.number(value, ['prices', 'values', k], {});

@@ -1,7 +1,7 @@
 import type { Seconds } from '../../units/index.js';
-import type { AllocationPolicy } from '../allocation/policy.js';
-import type { ControlSettings } from '../control/settings.js';
-import { type Inspection, inspection } from '../network/refuse.js';
+import { type AllocationPolicy, inspectPolicy } from '../allocation/policy.js';
+import { type ControlSettings, inspectSettings, pointReactionOf } from '../control/settings.js';
+import { type Inspection, inspection, inspectNetwork, isObject } from '../network/refuse.js';
 import { type ChargingPeriod, inspectPeriod } from '../time/period.js';
 import { inspectProfiles } from '../time/profiles.js';
 import { inspectSessions } from '../time/sessions.js';
@@ -30,24 +30,36 @@ export interface SimulationInput extends ChargingPeriod {
 /** Most steps of one simulation: a year in steps of six seconds. */
 const MOST_STEPS = 5.5e6;
 
-/** Throws `invalid-input` with everything that is wrong with a simulation but its network and its policy. */
+/** Throws `invalid-input` with everything that is wrong with a simulation. */
 export function inspectSimulation(input: SimulationInput): void {
   const found = inspection();
-  const { from, to, step, control } = input;
-  inspectPeriod(input, MOST_STEPS, `ends at ${to} s, not after its begin at ${from} s`, found);
-  if ('meters' in control) inspectPeriods(control, step, found);
-  else found.number(control.resumeAfter, ['control', 'resumeAfter'], { least: 0, optional: true });
-  inspectSessions(input.network, input.sessions, found);
-  inspectProfiles(input.network, input.load ?? [], input, found, 'load');
-  inspectProfiles(input.network, input.limits ?? [], input, found, 'limits');
+  found.when(!isObject(input), [], 'must be what is to be simulated');
+  found.refuse('The simulation');
+  const { network, step, control } = input;
+  const sound = inspectNetwork(network, found);
+  inspectPeriod(input, MOST_STEPS, `ends at ${input.to} s, not after its begin at ${input.from} s`, found);
+  if (!isObject(control)) found.when(true, ['control'], 'must be a policy or the settings of a load control');
+  else if ('meters' in control) {
+    inspectSettings(sound ? network : undefined, control, found, ['control']);
+    inspectPeriods(control, step, found);
+  } else {
+    inspectPolicy(control.policy, found, ['control', 'policy']);
+    found.number(control.resumeAfter, ['control', 'resumeAfter'], { least: 0, optional: true });
+  }
+  if (sound) {
+    inspectSessions(network, input.sessions, found);
+    inspectProfiles(network, input.load ?? [], input, found, 'load');
+    inspectProfiles(network, input.limits ?? [], input, found, 'limits');
+  }
   inspectHours(input.hours, found);
   found.refuse('The simulation');
 }
 
 function inspectPeriods(control: ControlSettings, step: number, found: Inspection): void {
-  for (const name of ['meterPeriod', 'controllerPeriod', 'vehicleReaction'] as const) {
-    const steps = control[name] / step;
-    // what is no number or too small is named by the load control itself
+  for (const name of ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'] as const) {
+    const time = name === 'pointReaction' ? pointReactionOf(control) : control[name];
+    const steps = time / step;
+    // what is no number or too small has been named
     found.when(
       Math.abs(steps - Math.round(steps)) > 1e-6,
       ['control', name],

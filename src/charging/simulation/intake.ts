@@ -1,7 +1,6 @@
 import { stated } from '../../core/index.js';
 import { hasCode, invalidInput } from '../../units/index.js';
 import type { NetworkNode, NetworkPoint, PerLine } from '../network/network.js';
-import { inspection, inspectNetwork } from '../network/refuse.js';
 import type { RepeatingProfile } from '../time/profiles.js';
 import type { ChargingSession } from '../time/sessions.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
@@ -60,19 +59,15 @@ type Path = readonly (string | number)[];
  * @param rename gives the path in the question for one in the simulation
  */
 export function inspectQuestion(what: string, input: SimulationInput, rename: (path: Path) => Path): void {
-  const found = inspection();
-  inspectNetwork(input.network, found);
   try {
     inspectSimulation(input);
   } catch (error) {
     if (!hasCode(error, 'invalid-input')) throw error;
-    found.problems.push(...error.detail.problems);
-  }
-  if (found.problems.length > 0)
     throw invalidInput(
       what,
-      found.problems.map((p) => ({ ...p, path: rename(p.path) })),
+      error.detail.problems.map((p) => ({ ...p, path: rename(p.path) })),
     );
+  }
 }
 
 /** Paths of the one node and its profiles. */

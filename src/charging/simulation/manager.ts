@@ -1,8 +1,9 @@
 import { type Amperes, amperes, seconds, type WattHours, wattHours } from '../../units/index.js';
 import { rulingOf } from '../allocation/allocate.js';
 import { decide } from '../allocation/decide.js';
-import { type ControlState, controllerOf } from '../control/controller.js';
-import type { ControlMeasurement, ControlSettings } from '../control/settings.js';
+import { controllerOf } from '../control/controller.js';
+import type { ControlState } from '../control/memory.js';
+import { type ControlMeasurement, type ControlSettings, reactionOf } from '../control/settings.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 import { chargingByNode, type Moment, type TreeOrder } from '../network/tree-order.js';
 import type { SharingAtOnce } from './input.js';
@@ -27,7 +28,7 @@ export interface Manager {
   readonly resumeAfter: number;
 }
 
-/** Time after which the order by energy received is looked at anew, s. */
+/** Time after which the order by waiting or by energy received is looked at anew, s. */
 const TURN = 900;
 
 /** Shares anew at every step, without delay. */
@@ -38,8 +39,7 @@ export function sharingAtOnce(
 ): Manager {
   const ruling = rulingOf(policy);
   const { waiting } = ruling;
-  const period =
-    typeof waiting === 'object' ? waiting.rotation : waiting === 'least-energy' ? TURN : Number.POSITIVE_INFINITY;
+  const period = typeof waiting === 'object' ? waiting.rotation : TURN;
   let currents: Float64Array = new Float64Array(order.points.length);
   let turn = Number.NaN;
   return {
@@ -47,8 +47,13 @@ export function sharingAtOnce(
     currents({ now, wanting, changed }) {
       const turned = turn !== Math.floor(now / period);
       turn = Math.floor(now / period);
-      // the order by energy is looked at anew now and then only, or vehicles would change places with every step
-      if (turned) for (const stay of wanting) moment.received[stay.point] = stay.delivered;
+      // the order is looked at anew now and then only, or vehicles would change places with every step; who has had a turn
+      // goes behind those who waited
+      if (turned)
+        for (const { point, delivered } of wanting) {
+          moment.received[point] = delivered;
+          if (currents[point]! > 0) moment.waitingSince[point] = now;
+        }
       if (changed || turned)
         currents = decide(order, moment, {
           ...ruling,
@@ -76,11 +81,11 @@ export function sharingByControl(
   const [meterSteps, controlSteps, reaction] = [
     settings.meterPeriod / step,
     settings.controllerPeriod / step,
-    settings.vehicleReaction / step,
+    reactionOf(settings) / step,
   ].map(Math.round) as [number, number, number];
   const n = order.points.length;
   const place = new Map(order.nodes.map((node, v) => [node.id, v]));
-  // commands of the last steps, as long as vehicles take to follow
+  // commands of the last steps, as long as points and vehicles take to follow
   const told = Array.from({ length: reaction + 1 }, () => new Float64Array(n));
   const drawn = new Float64Array(n);
   const known = { limit: new Float64Array(order.limit.length), lines: new Uint8Array(n) };

@@ -70,6 +70,7 @@ export function inspectProfiles(
   found: Inspection,
   kind: 'load' | 'limits',
 ): void {
+  if (!found.list(profiles, [kind])) return;
   const nodes = new Set(network.nodes.map((n) => n.id));
   const seen = new Set<string>();
   const ends = kind === 'limits' ? { least: 0 } : {};
@@ -80,8 +81,15 @@ export function inspectProfiles(
     found.when(seen.has(node), [...path, 'node'], `'${node}' has another profile too`);
     seen.add(node);
     inspectTimes(profile, path, clock, found);
-    found.when(values.length === 0, [...path, 'values'], 'must have at least one value');
+    if (!Array.isArray(values) || values.length === 0) {
+      found.when(true, [...path, 'values'], 'must have at least one value');
+      return;
+    }
     values.forEach((value, j) => {
+      if (!Array.isArray(value)) {
+        found.when(true, [...path, 'values', j], THREE_CURRENTS);
+        return;
+      }
       if (
         value.length === 3 &&
         value.every((current) => Number.isFinite(current) && !(current < (ends.least ?? current)))

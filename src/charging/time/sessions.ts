@@ -1,6 +1,6 @@
 import type { Amperes, Seconds, WattHours } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
-import type { Inspection } from '../network/refuse.js';
+import { type Inspection, inspectName } from '../network/refuse.js';
 
 /** A vehicle's stay at a point. */
 export interface ChargingSession {
@@ -24,11 +24,13 @@ export function inspectSessions(
   sessions: readonly ChargingSession[],
   found: Inspection,
 ): void {
+  if (!found.list(sessions, ['sessions'])) return;
   const points = new Map(network.points.map((p) => [p.id, p]));
   const names = new Set<string>();
   sessions.forEach((s, k) => {
     const path = ['sessions', k];
     found.when(names.has(s.id), [...path, 'id'], `'${s.id}' is the name of another session too`);
+    inspectName(s.id, [...path, 'id'], found);
     names.add(s.id);
     const point = points.get(s.point);
     found.when(!point, [...path, 'point'], `there is no point '${s.point}'`);

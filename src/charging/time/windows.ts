@@ -1,5 +1,5 @@
 import { type Seconds, seconds } from '../../units/index.js';
-import type { Inspection } from '../network/refuse.js';
+import { type Inspection, isObject } from '../network/refuse.js';
 import { type RandomDelay, startDelayOf } from './start-delay.js';
 
 /** A stretch of time; clock values in s since midnight of the first day. @inline */
@@ -134,21 +134,34 @@ export function windowsOf(hours: ChargingHours, stay: TimeWindow, name: string):
 
 /** Everything that is wrong with the hours in which vehicles may charge. */
 export function inspectHours(hours: ChargingHours | undefined, found: Inspection): void {
-  if (hours?.delay) {
+  if (hours === undefined) return;
+  if (!isObject(hours)) {
+    found.when(true, ['hours'], 'must say when vehicles may charge');
+    return;
+  }
+  found.label(hours.kind, ['hours', 'kind'], ['any', 'off-peak', 'windows']);
+  if (hours.delay) {
     const { seed, maximum } = hours.delay;
     if (found.number(seed, ['hours', 'delay', 'seed'], {}))
       found.when(!Number.isSafeInteger(seed), ['hours', 'delay', 'seed'], 'must be a whole number');
     if (found.number(maximum, ['hours', 'delay', 'maximum'], { least: 0 }))
       found.when(maximum > DAY, ['hours', 'delay', 'maximum'], `must be at most ${DAY}`);
   }
-  if (hours?.kind === 'windows') inspectWindows(hours.windows, ['hours', 'windows'], found);
-  if (hours?.kind !== 'off-peak') return;
+  if (hours.kind === 'windows') inspectWindows(hours.windows, ['hours', 'windows'], found);
+  if (hours.kind !== 'off-peak') return;
   found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${hours.first}'`);
+  if (!isObject(hours.peak) || !Array.isArray(hours.peak.days)) {
+    found.when(true, ['hours', 'peak'], 'must be peak hours');
+    return;
+  }
   const { days, periods } = hours.peak;
   days.forEach((day, k) => {
     found.when(!WEEK.includes(day), ['hours', 'peak', 'days', k], `there is no weekday '${day}'`);
   });
   inspectWindows(periods, ['hours', 'peak', 'periods'], found);
+  // what is no list of periods has been named
+  const list: unknown = periods;
+  if (!Array.isArray(list) || !list.every(isObject)) return;
   periods.forEach(({ from, to }, k) => {
     const outside = from < 0 || to > DAY;
     found.when(outside, ['hours', 'peak', 'periods', k], `must lie within a day, 0 s to ${DAY} s`);
@@ -157,6 +170,7 @@ export function inspectHours(hours: ChargingHours | undefined, found: Inspection
 
 /** Windows in order of time, none before the end of the one ahead of it. */
 function inspectWindows(windows: readonly TimeWindow[], root: readonly (string | number)[], found: Inspection): void {
+  if (!found.list(windows, root)) return;
   let end = Number.NEGATIVE_INFINITY;
   windows.forEach(({ from, to }, k) => {
     const path = [...root, k];

@@ -39,6 +39,13 @@ export const chargingTerms = {
   meterPeriod: { symbol: 't_m', unit: 's', least: 0, words: 'time between two measurements' },
   /** Time between two decisions of the controller t_ctl, s, 0 and up. */
   controllerPeriod: { symbol: 't_ctl', unit: 's', least: 0, words: 'time between two decisions of the controller' },
+  /** Time in which a charge point passes a new command on t_cpr, s, 0 and up. */
+  pointReaction: {
+    symbol: 't_cpr',
+    unit: 's',
+    least: 0,
+    words: 'time in which a charge point passes a new command on',
+  },
   /** Time in which a vehicle follows a changed offer t_veh, s, 0 and up. */
   vehicleReaction: { symbol: 't_veh', unit: 's', least: 0, words: 'time in which a vehicle follows a changed offer' },
   /** Time after which a rise of the other load no longer shows t_ex, s, 0 and up. */
@@ -47,6 +54,28 @@ export const chargingTerms = {
     unit: 's',
     least: 0,
     words: 'time after which a rise of the other load no longer shows',
+  },
+  /** Rise of the other load behind a limit ΔI_o, A, 0 and up. */
+  loadRise: { symbol: 'ΔI_o', unit: 'A', least: 0, words: 'rise of the other load behind a limit' },
+  /** Time of a gate of a fuse t_g, s, above 0. */
+  gateTime: { symbol: 't_g', unit: 's', above: 0, words: 'time of a gate of a fuse' },
+  /** Current that a fuse carries for the time of a gate I_g, A, above 0. */
+  gateCurrent: { symbol: 'I_g', unit: 'A', above: 0, words: 'current that a fuse carries for the time of a gate' },
+  /** Conventional non-fusing current I_nf, A, above 0. */
+  nonFusingCurrent: { symbol: 'I_nf', unit: 'A', above: 0, words: 'conventional non-fusing current' },
+  /** Heat of an excess above the limit, as current squared times time, Q_ex, A²s, 0 and up. */
+  excessHeat: {
+    symbol: 'Q_ex',
+    unit: 'A²s',
+    least: 0,
+    words: 'heat of an excess above the limit, as current squared times time',
+  },
+  /** Heat that a fuse carries beside the limit, as current squared times time, Q_f, A²s, 0 and up. */
+  carriedHeat: {
+    symbol: 'Q_f',
+    unit: 'A²s',
+    least: 0,
+    words: 'heat that a fuse carries beside the limit, as current squared times time',
   },
   /** Delay of the start of a charge t_rd, s, 0 and up. */
   startDelay: { symbol: 't_rd', unit: 's', least: 0, words: 'delay of the start of a charge' },

@@ -1,0 +1,101 @@
+import {
+  type ChargingNetwork,
+  type ControlSettings,
+  controllerOf,
+  excessTimeOf,
+  judgeMainFuse,
+} from '../../src/charging/index.js';
+import type { CheckResult } from '../../src/core/index.js';
+import { amperes, seconds } from '../../src/index.js';
+import type { Chapter, Told } from './hazard.js';
+
+/** What a check says by itself. */
+const judged = (result: CheckResult): Told => ({ verdict: result.verdict, results: [result] });
+
+/** Gates of a gG fuse of 80 A, from memory: it carries 215 A for 10 s, and 100 A for ever. */
+const fuse = { gates: [{ current: 215, time: 10 }], nonFusing: amperes(100) };
+/** A vehicle follows in 5 s, a point changes its duty cycle within 10 s. */
+const followed = { pointReaction: seconds(10), vehicleReaction: seconds(5) };
+const slow = excessTimeOf({ meterPeriod: seconds(10), controllerPeriod: seconds(1), ...followed });
+const quick = excessTimeOf({ meterPeriod: seconds(1), controllerPeriod: seconds(1), ...followed });
+
+const line = (a: number) => [amperes(a), amperes(0), amperes(0)] as const;
+const settings: ControlSettings = {
+  policy: { rule: 'max-min-amperes' },
+  meters: [{ node: 'intake', measures: 'everything', positive: 'import' }],
+  meterPeriod: seconds(1),
+  controllerPeriod: seconds(1),
+  ...followed,
+  staleAfter: seconds(10),
+  riseAfter: seconds(0),
+  resumeAfter: seconds(600),
+};
+/** What the set-up says, and whether the line stays within its limit beside the worst load once the meter is silent. */
+const silenced = (network: ChargingNetwork, worst: number): Told => {
+  const { start, step, notes } = controllerOf(network, settings);
+  const house = {
+    at: seconds(0),
+    nodes: { intake: line(10) },
+    points: { drive: { connected: true, current: amperes(0) } },
+  };
+  const { commands } = step(step(start, house, seconds(0)).state, undefined, seconds(11));
+  if (worst + commands.drive! > network.nodes[0]!.limit![0]) return { verdict: 'fail', results: [] };
+  return { verdict: notes.length > 0 ? 'not-determined' : 'pass', results: [] };
+};
+const drive = { id: 'drive', node: 'intake', lines: ['L1'], most: amperes(32) } as const;
+
+export const chapter: Chapter = {
+  title: 'Load controls that come too late, or not at all',
+  introduction:
+    'A load control lets vehicles charge with what the house leaves. Between the kettle and the vehicle stand a meter, a controller, a point and a car, each of which takes its time, and each of which may fall silent.',
+  hazards: [
+    {
+      id: 'main-fuse-heated-by-a-slow-load-control',
+      title: 'A load control that lets more through than the main fuse carries',
+      harm: 'Every time the shower goes on, the fuse of the distributor runs above its rating while the car is still being told. One evening it opens: the house is dark, and nobody in it may replace the fuse.',
+      clause:
+        'IEC 61851-1:2017, Table A.6 (10 s for the point, 5 s for the vehicle); gates of IEC 60269-1, from memory',
+      mustNotSay: 'That the fuse carries the excess.',
+      check: 'main-fuse-carries-excess',
+      unsafe: {
+        what: 'A fuse of 80 A, the limit set to all 80 A, read every 10 s, beside loads that rise by 40 A.',
+        told: () => judged(judgeMainFuse({ limit: amperes(80), rise: amperes(40), time: slow, ...fuse })),
+      },
+      sound: {
+        what: 'The same with the limit at 65 A, read every second.',
+        told: () => judged(judgeMainFuse({ limit: amperes(65), rise: amperes(40), time: quick, ...fuse })),
+      },
+    },
+    {
+      id: 'main-fuse-of-unknown-kind-behind-a-load-control',
+      title: 'A main fuse of which nobody knows what it carries',
+      harm: 'The limit is set by the number on the carrier. Behind it sits another fuse, which opens, or holds when it should not.',
+      clause: 'gates and non-fusing current of IEC 60269-1, from memory',
+      mustNotSay: 'That the fuse carries the excess.',
+      check: 'main-fuse-carries-excess',
+      unsafe: {
+        what: 'A limit of 65 A, read every second, on a fuse whose kind has not been read.',
+        told: () => judged(judgeMainFuse({ limit: amperes(65), rise: amperes(40), time: quick })),
+      },
+      sound: {
+        what: 'The same on a gG fuse of 80 A.',
+        told: () => judged(judgeMainFuse({ limit: amperes(65), rise: amperes(40), time: quick, ...fuse })),
+      },
+    },
+    {
+      id: 'silent-meter-beside-a-load-that-nobody-stated',
+      title: 'A meter that falls silent beside a load that nobody has stated',
+      harm: 'The car goes on at 32 A while the oven and the shower come on: 102 A on a fuse of 80 A, with nobody watching.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That the control is set up, or that the car may go on at 32 A.',
+      unsafe: {
+        what: 'A meter at a fuse of 80 A, the worst load of the house, 70 A, not stated.',
+        told: () => silenced({ nodes: [{ id: 'intake', limit: line(80) }], points: [drive] }, 70),
+      },
+      sound: {
+        what: 'The same with the demand of the house, 70 A, stated as the worst load: the car falls to 10 A.',
+        told: () => silenced({ nodes: [{ id: 'intake', limit: line(80), worst: line(70) }], points: [drive] }, 70),
+      },
+    },
+  ],
+};
