@@ -51,10 +51,9 @@ const told = (
       { ...premises, makersLetThrough: 12_000 },
     ),
 });
-const beside = (method: 'A' | '100' | '101' | '102', insulated?: Fact<Metres>): Partial<Stretch> => ({
-  method: known(method, seen),
-  ...(insulated ? { insulated } : {}),
-});
+/** Without a length nobody says anything of insulation around it. */
+const beside = (method: 'A' | '100' | '101' | '102', insulated?: Fact<Metres>): Partial<Stretch> =>
+  ({ method: known(method, seen), insulated }) as Partial<Stretch>;
 const none = known(metres(0), seen);
 const over = (length: number) => known(metres(length), 'tape');
 

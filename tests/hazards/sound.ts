@@ -43,7 +43,12 @@ export const soundPoint = (change: Partial<ChargePoint> = {}): ChargePoint => ({
 
 /** A route of which everything is said. */
 export const soundStretch = (change: Partial<Stretch> = {}): Stretch =>
-  stretch({ containment: 'clipped', concealedShallow: known(false, looked), ...change });
+  stretch({
+    containment: 'clipped',
+    concealedShallow: known(false, looked),
+    insulated: known(metres(0), looked),
+    ...change,
+  });
 
 /** The circuit of that point: 6 mm² flat cable over 20 m behind a 32 A RCBO, 30 mA, of type A. */
 export const soundCircuit = (change: Partial<Run> = {}, point: Partial<ChargePoint> = {}): Run =>

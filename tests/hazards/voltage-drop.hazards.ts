@@ -65,6 +65,7 @@ const beside = (what: string, other: Outlet, of: { readonly area?: number; reado
           {
             kind: 'board',
             id: 'barn',
+            detached: known(false, 'drawings'),
             conditionalRating: known(amperes(16_000), 'marking'),
             runs: [
               soundCircuit({}, { setting: known(amperes(16)) }),

@@ -128,6 +128,7 @@ const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
               {
                 kind: 'board',
                 id: 'barn',
+                detached: known(false, 'drawings'),
                 runs: [
                   soundCircuit({ id: 'barn heater', feeds: [load(12, { id: 'heater', purpose: 'space-heating' })] }),
                 ],
