@@ -20,7 +20,17 @@ export default {
   // other types that only occur within others carry @inline, and are shown where they occur
   intentionallyNotExported: [
     ...['aspects', 'lineConductors', 'purposes', 'spellings', 'Products', 'Quotients', 'Terms'],
-    ...['Axis', 'Calculator', 'Gathering', 'Keys', 'KnownKeys', 'SheetLineOfKind', 'StepValues'],
+    ...[
+      'Axis',
+      'Calculation',
+      'Calculator',
+      'Gathering',
+      'Group',
+      'Keys',
+      'KnownKeys',
+      'SheetLineOfKind',
+      'StepValues',
+    ],
     ...['AspectVerdict', 'Basis', 'BasisFact', 'Entry', 'PermittedInterval', 'Question', 'RangeReport'],
     ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],
   ],

@@ -13,6 +13,7 @@ import {
 import {
   alternatives,
   amperes,
+  type Comparison,
   comparison,
   formula,
   known,
@@ -70,10 +71,12 @@ const overload = <const L extends 'mainSwitchRating' | 'residualRatedCurrent' | 
   value: L,
 ) => {
   const own = { kind: 'at-least', value, weight: 'rule', source } as const;
+  const against = <const R extends 'aheadRating' | 'servedRating'>(id: string, title: string, limit: R) =>
+    comparison({ ...own, id: `invented-${of}-${id}`, title: `${of} ${title}`, limit } as never) as Comparison<L, R>;
   return {
     protected: alternatives({ id: `invented-${of}`, title: `${of} protected`, weight: 'rule', source }),
-    ahead: comparison({ ...own, id: `invented-${of}-ahead`, title: `${of} behind`, limit: 'aheadRating' }),
-    below: comparison({ ...own, id: `invented-${of}-below`, title: `${of} ahead of`, limit: 'servedRating' }),
+    ahead: against('ahead', 'behind', 'aheadRating'),
+    below: against('below', 'ahead of', 'servedRating'),
     declared: statement({ id: `invented-${of}-declared`, title: `${of} declared`, weight: 'rule', source }),
   };
 };

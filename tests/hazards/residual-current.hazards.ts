@@ -89,7 +89,7 @@ export const chapter: Chapter = {
     },
     {
       ...ofOwn,
-      id: 'two-points-behind-one-device',
+      id: 'two-points-behind-one-residual-device',
       title: 'Two points behind one device of 30 mA',
       unsafe: {
         what: 'Armoured cable to two points of 16 A on one circuit, 30 mA at its origin, none inside.',

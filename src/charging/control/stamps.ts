@@ -1,7 +1,7 @@
 import { stated } from '../../core/index.js';
 import { type ControlSettings, recoverAfterOf } from './settings.js';
 
-/** How the stamps of measurements stand to the clock of the controller: plain, JSON-ready. */
+/** How the stamps of measurements stand to the clock of the controller: plain, JSON-ready. @inline */
 export interface Stamps {
   /** What is added to a stamp to make it a clock value, s. */
   readonly shift: number;
