@@ -72,7 +72,12 @@ const overload = <const L extends 'mainSwitchRating' | 'residualRatedCurrent' | 
 ) => {
   const own = { kind: 'at-least', value, weight: 'rule', source } as const;
   const against = <const R extends 'aheadRating' | 'servedRating'>(id: string, title: string, limit: R) =>
-    comparison({ ...own, id: `invented-${of}-${id}`, title: `${of} ${title}`, limit } as never) as Comparison<L, R>;
+    comparison({
+      ...own,
+      id: `invented-${of}-${id}`,
+      title: `${of} ${title}`,
+      limit,
+    } as never) as unknown as Comparison<L, R>;
   return {
     protected: alternatives({ id: `invented-${of}`, title: `${of} protected`, weight: 'rule', source }),
     ahead: against('ahead', 'behind', 'aheadRating'),
