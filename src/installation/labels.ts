@@ -36,7 +36,7 @@ export const labels = {
   construction: ['flat-twin-and-earth', 'single-core', 'multicore', 'armoured', 'flexible'],
   material: ['copper', 'aluminium'],
   insulation: ['thermoplastic-70', 'thermosetting-90', 'thermosetting-60'],
-  cores: [2, 3, 4, 5],
+  coresOfCable: [2, 3, 4, 5],
   protective: ['core', 'bare-core', 'separate', 'armour', 'armour-and-separate', 'conduit', 'none'],
   protectiveMaterial: ['copper', 'aluminium', 'steel'],
   method: ['A', 'A1', 'A2', 'B', 'B1', 'B2', 'C', 'D', 'D1', 'D2', 'E', 'F', 'G', '100', '101', '102', '103'],
@@ -92,7 +92,7 @@ export interface Labels {
   readonly construction: readonly CableConstruction[];
   readonly material: readonly ConductorMaterial[];
   readonly insulation: readonly Insulation[];
-  readonly cores: readonly (2 | 3 | 4 | 5)[];
+  readonly coresOfCable: readonly (2 | 3 | 4 | 5)[];
   readonly protective: readonly ProtectiveConductorKind[];
   readonly protectiveMaterial: readonly (ConductorMaterial | 'steel')[];
   readonly method: readonly ReferenceMethod[];

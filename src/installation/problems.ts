@@ -34,7 +34,7 @@ function factProblems(what: string, fact: unknown, say: Say): undefined {
   if (state === 'known') wrong('value', fact.value);
   if (state !== 'between') return undefined;
   const { least, most } = fact;
-  if (typeof least !== 'number' || typeof most !== 'number' || own(labels, what))
+  if (typeof least !== 'number' || typeof most !== 'number')
     return say([], 'is a range; only a quantity can lie between two values');
   if (wrong('least', least) && wrong('most', most) && least > most)
     say([], 'is a range whose ends are the wrong way round');
@@ -132,7 +132,7 @@ export function coresProblem({ cores, construction, protective }: Cable, { lines
   const bare = lines.length === 3 && (single || feeds.every((o) => o.kind === 'load' && o.lines.length === 3));
   const own = protective === 'core' && !single ? 1 : 0;
   const needed = lines.length + (bare ? 0 : 1) + own;
-  if (!labels.cores.includes(cores) || cores >= needed) return undefined;
+  if (!labels.coresOfCable.includes(cores) || cores >= needed) return undefined;
   const conductors = lines.length === 1 ? 'one line conductor' : 'three line conductors';
   return `is ${cores}; ${conductors}${bare ? '' : ' and neutral'}${own ? ', and a protective core,' : ''} need ${needed}`;
 }
@@ -165,7 +165,7 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
   const within = Array.isArray(run.lines) && run.lines.every((l) => of.includes(l)) ? run.lines : undefined;
   lineProblems(run.lines, of, undefined, say);
   if (!Array.isArray(run.feeds)) return say(['feeds'], `is ${shown(run.feeds)}; a list is due`);
-  let whole = within !== undefined && isRecord(run.cable);
+  let whole = within !== undefined && run.lines.length !== 2 && isRecord(run.cable);
   for (const [j, outlet] of run.feeds.entries()) {
     const good = outletProblems(outlet, of, within, (at, message) => say(['feeds', j, ...at], message));
     whole &&= good;
@@ -203,16 +203,6 @@ const pathOf = (met: Met): Where => {
   return parts.reverse().flat();
 };
 
-/** What a load control holds back has to stand below it. */
-function controlProblems({ board }: Met, say: Say): void {
-  if (!board.control) return;
-  const below = outletsBelow(board).filter((o) => o.kind === 'charge-point' || o.purpose === 'charge-point');
-  const held = new Set(below.map((o) => o.id));
-  board.control.controls.forEach((id, i) => {
-    if (!held.has(id)) say(['control', 'controls', i], `${id} is no charge point below this board`);
-  });
-}
-
 /**
  * Everything for which an installation is refused, each with its path.
  * @param names names that are used elsewhere
@@ -229,7 +219,7 @@ export function installationProblems(installation: Installation, names = new Nam
     sayAt(() => ['supply']),
   );
   const of = linesOfSupply(installation);
-  const boards = new Map<unknown, Met>();
+  const boards = new Set<unknown>();
   const open: Met[] = [{ board: installation.board, at: ['board'] }];
   for (let met = open.pop(); met; met = open.pop()) {
     const here = met;
@@ -241,7 +231,7 @@ export function installationProblems(installation: Installation, names = new Nam
     }
     recordProblems('board', board, say);
     if (!isRecord(board)) continue;
-    boards.set(board, here);
+    boards.add(board);
     if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`);
     names.note('board', board, say);
     if (!Array.isArray(board.runs)) {
@@ -261,12 +251,28 @@ export function installationProblems(installation: Installation, names = new Nam
     });
     open.push(...below.reverse());
   }
-  if (problems.length > 0) return problems;
-  for (const met of boards.values())
-    controlProblems(
-      met,
-      sayAt(() => pathOf(met)),
-    );
+  return problems;
+}
+
+/** What is wrong with the load controls of an installation that is in order otherwise: what one holds stands below it. */
+export function controlProblems({ board }: Installation): readonly Problem[] {
+  const problems: Problem[] = [];
+  const open: Met[] = [{ board, at: ['board'] }];
+  for (let met = open.pop(); met; met = open.pop()) {
+    const here = met;
+    const { control, runs } = here.board;
+    const below = control ? outletsBelow(here.board) : [];
+    const held = new Set(below.flatMap((o) => (o.kind === 'charge-point' || o.purpose === 'charge-point' ? o.id : [])));
+    for (const [i, id] of (control?.controls ?? []).entries())
+      if (!held.has(id))
+        problems.push({
+          path: [...pathOf(here), 'control', 'controls', i],
+          message: `${id} is no charge point below this board`,
+        });
+    for (const [i, run] of runs.entries())
+      for (const [j, o] of run.feeds.entries())
+        if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+  }
   return problems;
 }
 
@@ -280,7 +286,8 @@ const inOrder = /* @__PURE__ */ new WeakSet<object>();
  */
 export function refuseUnsound(installation: Installation): void {
   if (isRecord(installation) && inOrder.has(installation)) return;
-  const problems = installationProblems(installation);
+  const found = installationProblems(installation);
+  const problems = found.length > 0 ? found : controlProblems(installation);
   if (problems.length > 0) throw invalidInput('the installation', problems);
   inOrder.add(installation);
 }

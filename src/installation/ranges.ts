@@ -5,7 +5,11 @@ type Tree = Readonly<Record<string, unknown>>;
 
 /** Whether a part of a tree is a fact of which only the ends are known. */
 const isRange = (node: unknown): node is RangeFact<number> =>
-  typeof node === 'object' && node !== null && (node as { state?: unknown }).state === 'between';
+  typeof node === 'object' &&
+  node !== null &&
+  (node as { state?: unknown }).state === 'between' &&
+  typeof (node as RangeFact<unknown>).least === 'number' &&
+  typeof (node as RangeFact<unknown>).most === 'number';
 
 /** A fact that is known only within a range, where it stands in a tree. */
 export interface FoundRange {

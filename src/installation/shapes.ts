@@ -43,7 +43,7 @@ export const shapes = {
     construction: ['plain', 'construction'],
     material: ['plain', 'material'],
     insulation: ['plain', 'insulation'],
-    cores: ['plain', 'cores'],
+    cores: ['plain', 'coresOfCable'],
     area: ['fact', 'conductorArea'],
     sizeName: ['plain?', 'text'],
     loadedCores: ['fact?', 'loadedCores'],

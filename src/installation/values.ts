@@ -4,8 +4,8 @@ import { within } from '../core/vocabulary/index.js';
 import { type Bounds, formatIn } from '../units/index.js';
 import { counts, labels, overcurrentTypes } from './labels.js';
 
-/** Sizes, in canonical units, beyond which a figure is a slip of the pen and no survey: it would overflow on the way. */
-const [SMALLEST, LARGEST] = [1e-9, 1e9];
+/** A size, in canonical units, beyond which a figure is a slip of the pen and no survey: it would overflow on the way. */
+const LARGEST = 1e9;
 
 /** A value as an inspector of the input would read it back. */
 export const shown = (value: unknown): string => {
@@ -26,8 +26,7 @@ export function roleProblem(name: string, value: unknown): string | undefined {
   const term = termOf(name);
   const words = term?.words ?? name;
   if (typeof value !== 'number') return `is ${shown(value)}; ${words} is a number, in ${term?.unit || '1'}`;
-  const size = Math.abs(value);
-  if (Number.isFinite(value) && (size > LARGEST || (size > 0 && size < SMALLEST)))
+  if (Number.isFinite(value) && Math.abs(value) > LARGEST)
     return `${words} cannot be ${value} ${term?.unit ?? ''}: no survey finds such a figure`;
   if (!term || within(value, term)) return undefined;
   const limits = [

@@ -78,7 +78,12 @@ const problem = (ctx: z.RefinementCtx, message: string): never => {
   return z.NEVER;
 };
 
+/** A size, in canonical units, below which a figure that somebody wrote down is a slip of the pen. */
+const SMALLEST = 1e-9;
+
 function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
+  if (value !== 0 && Math.abs(value) < SMALLEST)
+    return problem(ctx, `${termOf(name)?.words ?? name} cannot be ${value}: no survey finds such a figure`);
   const wrong = roleProblem(name, value);
   return wrong === undefined ? value : problem(ctx, wrong);
 }

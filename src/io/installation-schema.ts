@@ -87,7 +87,7 @@ const cableShape = {
   construction: must(oneOf(labels.construction)),
   material: must(oneOf(labels.material)),
   insulation: must(oneOf(labels.insulation)),
-  cores: must(oneOf(labels.cores)),
+  cores: must(oneOf(labels.coresOfCable)),
   parallel: may(count(counts.parallel)),
   loadedCores: may(fact(count(counts.loadedCores))),
   protective: must(oneOf(labels.protective)),

@@ -1,6 +1,7 @@
 import {
   type Cable,
   type ChargePoint,
+  controlProblems,
   coresProblem,
   installationProblems,
   isRecord,
@@ -13,6 +14,7 @@ import {
   shown,
 } from '../installation/index.js';
 import type { Problem } from '../units/index.js';
+import { withAllWanted } from './installed.js';
 import type { Survey, WantedPoint } from './survey.js';
 
 /** Smallest current that a charge point offers by its control pilot, A. */
@@ -53,15 +55,14 @@ function wantedProblems(point: WantedPoint, of: readonly Line[], names: Names, s
   return undefined;
 }
 
+const inInstallation = ({ path, message }: Problem): Problem => ({ path: ['installation', ...path], message });
+
 /** Everything for which a survey is refused, apart from what code and country it is for, each with its path. */
 export function surveyProblems(survey: Survey): readonly Problem[] {
   if (!isRecord(survey)) return [{ path: [], message: `is ${shown(survey)}; a survey is due` }];
   const { installation, wanted } = survey;
   const names = new Names();
-  const problems = installationProblems(installation, names).map(({ path, message }) => ({
-    path: ['installation', ...path],
-    message,
-  }));
+  const problems = installationProblems(installation, names).map(inInstallation);
   const say: Say = (path, message) => void problems.push({ path: [...path], message });
   for (const key of ['about', 'code', 'options', 'work'] as const)
     if (!isRecord(survey[key])) say([key], `is ${shown(survey[key])}; an object is due`);
@@ -69,5 +70,5 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
   else if (isRecord(installation))
     for (const [i, point] of wanted.entries())
       wantedProblems(point, linesOfSupply(installation), names, (at, message) => say(['wanted', i, ...at], message));
-  return problems;
+  return problems.length > 0 ? problems : controlProblems(withAllWanted(survey)).map(inInstallation);
 }
