@@ -126,7 +126,7 @@ export const overcurrentTypes = {
 /** What plain numbers may be; where nothing else is said whole ones. */
 export const counts = {
   parallel: { least: 1, most: 20 },
-  loadedCores: { least: 1, most: 100 },
+  coresLoaded: { least: 1, most: 100 },
   circuits: { least: 1, most: 100 },
   lightlyLoaded: { least: 0, most: 100 },
   pieces: { least: 0, most: 10_000 },

@@ -46,7 +46,7 @@ export const shapes = {
     cores: ['plain', 'coresOfCable'],
     area: ['fact', 'conductorArea'],
     sizeName: ['plain?', 'text'],
-    loadedCores: ['fact?', 'loadedCores'],
+    loadedCores: ['fact?', 'coresLoaded'],
     parallel: ['plain?', 'parallel'],
     protective: ['plain', 'protective'],
     protectiveArea: ['fact?', 'protectiveArea'],

@@ -89,7 +89,7 @@ const cableShape = {
   insulation: must(oneOf(labels.insulation)),
   cores: must(oneOf(labels.coresOfCable)),
   parallel: may(count(counts.parallel)),
-  loadedCores: may(fact(count(counts.loadedCores))),
+  loadedCores: may(fact(count(counts.coresLoaded))),
   protective: must(oneOf(labels.protective)),
   protectiveArea: may(factField('protectiveArea')),
   protectiveImpedance: may(factField('resistancePerMetre20')),

@@ -53,6 +53,16 @@ describe('notify or apply in Great Britain', () => {
     expect(route(40, { looped: unknown() })).toBe('apply-first');
   });
 
+  it('13.8 kVA binds before 60 A where the nominal voltage is higher', () => {
+    const higher: typeof greatBritain = {
+      ...greatBritain,
+      decide: (facts, sheet) => greatBritain.decide({ ...facts, nominalVoltage: volts(240) }, sheet),
+    };
+    const by = (current: number) => notificationOf(bs7671Demand, higher, house(current), gb).decision.route;
+    expect(by(28)).toBe('apply-first');
+    expect(by(25.5)).toBe('notify-after');
+  });
+
   it('a nominal voltage that is not covered is refused, as in a survey', () => {
     expect(() => route(28, { nominalVoltage: volts(240) })).toThrow('not covered: a nominal voltage of 240 V');
   });
