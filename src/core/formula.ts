@@ -1,4 +1,4 @@
-import type { Bounds } from '../units/index.js';
+import { type Bounds, CalculationError } from '../units/index.js';
 import type { Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
@@ -22,11 +22,44 @@ export interface FormulaDefinition<I extends Name = Name, O extends Name = Name>
   readonly direction?: { readonly [N in I]?: 1 | -1 | 'either' };
   /** Ranges narrower than the vocabulary's, for this formula only. */
   readonly valid?: { readonly [N in I]?: Bounds };
+  /** Set where the result may lie below zero, as a temperature or what is left of something may; it is refused elsewhere. */
+  readonly signed?: true;
   readonly source: Source;
+}
+
+/** What a guard says of a definition whose result is odd. */
+interface Guarded {
+  readonly id: string;
+  readonly output: string;
+  readonly inputs?: readonly string[];
+  readonly signed?: true;
+}
+
+/**
+ * A result that is not plainly above zero: given on where it may be, else an error that names the input that is no finite
+ * number, or the output.
+ */
+function looked(y: number, { id, output, inputs = [], signed }: Guarded, values: object): number {
+  const by = values as Readonly<Record<string, number>>;
+  const name = inputs.find((n) => !Number.isFinite(by[n])) ?? output;
+  const value = name === output ? y : (by[name] as number);
+  if (Number.isFinite(value) && (value >= 0 || signed)) return value;
+  const bounds = Number.isFinite(value) ? { least: 0 } : {};
+  throw new CalculationError('out-of-range', `${name} is ${value}, which ${id} forbids`, {
+    quantity: name,
+    value,
+    unit: '',
+    bounds,
+    source: id,
+  });
 }
 
 /** A formula: call it with its inputs by name; its definition is on it. */
 export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
+  /**
+   * The result, always a finite number: throws a CalculationError `out-of-range` that names the input that is missing or no
+   * finite number, or the output. `evaluate` guards every range besides.
+   */
   (values: Pick<Vocabulary, I>): Vocabulary[O];
   readonly kind: 'formula';
 }
@@ -56,7 +89,10 @@ export function formula<const I extends Name, O extends Name>(
   definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
 ): Formula<I, O> {
   const { compute, ...about } = definition;
-  const call = (values: Pick<Vocabulary, I>) => compute(values) as Vocabulary[O];
+  const call = (values: Pick<Vocabulary, I>) => {
+    const y = compute(values);
+    return (Number.isFinite(y) && y > 0 ? y : looked(y, about, values)) as Vocabulary[O];
+  };
   return Object.assign(call, about, { kind: 'formula' as const });
 }
 
@@ -71,7 +107,7 @@ export interface RelationDefinition<I extends Name = Name, O extends Name = Name
 
 /** A relation: what is solved by iteration. It is proven by its residual. */
 export interface Relation<I extends Name = Name, O extends Name = Name> extends RelationDefinition<I, O> {
-  /** The solution; throws a CalculationError `no-solution` or `not-converged`. */
+  /** The solution; throws a CalculationError `no-solution`, `not-converged` or, as a formula does, `out-of-range`. */
   (values: Pick<Vocabulary, I>): Vocabulary[O];
   readonly kind: 'relation';
 }
@@ -101,7 +137,10 @@ export function relation<const I extends Name, O extends Name>(
   definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
 ): Relation<I, O> {
   const { solve, ...about } = definition;
-  const call = (values: Pick<Vocabulary, I>) => solve(values) as Vocabulary[O];
+  const call = (values: Pick<Vocabulary, I>) => {
+    const y = solve(values);
+    return (Number.isFinite(y) && y > 0 ? y : looked(y, about, values)) as Vocabulary[O];
+  };
   return Object.assign(call, about, { kind: 'relation' as const });
 }
 
@@ -113,6 +152,8 @@ export interface ProcedureDefinition<O extends Name = Name> {
   readonly output: O;
   /** How the result is found, in words, for a reader of the sheet. */
   readonly method: string;
+  /** Set where the result may lie below zero. */
+  readonly signed?: true;
   readonly source: Source;
 }
 
@@ -148,6 +189,9 @@ export function procedure<In, O extends Name>(
   definition: ProcedureDefinition<O> & { readonly run: (input: In) => number },
 ): Procedure<In, O> {
   const { run, ...about } = definition;
-  const call = (input: In) => run(input) as Vocabulary[O];
+  const call = (input: In) => {
+    const y = run(input);
+    return (Number.isFinite(y) && y > 0 ? y : looked(y, about, {})) as Vocabulary[O];
+  };
   return Object.assign(call, about, { kind: 'procedure' as const });
 }

@@ -1,9 +1,9 @@
-import { type Bounds, CalculationError, type UnitOf } from '../units/index.js';
+import { type Bounds, CalculationError, hasCode, type UnitOf } from '../units/index.js';
 import { type Check, type CheckResult, type Evidence, judge } from './check.js';
 import { eachOnce } from './each-once.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
-import { outOfRange } from './range.js';
+import { outOfRange, thrownGap } from './range.js';
 import type { Gathering, SheetLine } from './sheet-lines.js';
 import { citation } from './source.js';
 import type { Axis, Keys, Table } from './table.js';
@@ -142,9 +142,17 @@ export function evaluate<I extends Name, O extends Name>(
     });
   };
   for (const [name, bounds] of guardsOf(formula as unknown as AnyFormula)) guard(name, values[name as I], bounds);
-  const result = formula(values);
-  guard(formula.output, result, termOf(formula.output) ?? {});
-  return result;
+  const own = termOf(formula.output) ?? {};
+  try {
+    const result = formula(values);
+    guard(formula.output, result, own);
+    return result;
+  } catch (error) {
+    // the formula itself knows neither unit nor range of its result
+    if (hasCode(error, 'out-of-range') && error.detail.quantity === formula.output)
+      guard(formula.output, error.detail.value, own);
+    throw error;
+  }
 }
 
 function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>): Known<number> {
@@ -165,9 +173,7 @@ function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>):
   try {
     result = f(values as never);
   } catch (error) {
-    // an iteration without a solution is a finding about this circuit, not a crash of the whole sheet
-    if (!(error instanceof CalculationError)) throw error;
-    return missing({ kind: 'range', formula: f.id, explain: error.message });
+    return missing(thrownGap(f, error));
   }
   const bounds = termOf(f.output) ?? {};
   return within(result, bounds)
@@ -379,8 +385,7 @@ function guardRun(procedure: Procedure, input: unknown): Known<number> {
       explain: outOfRange(procedure.output, value, bounds, procedure.id),
     });
   } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return missing({ kind: 'range', formula: procedure.id, explain: error.message });
+    return missing(thrownGap(procedure, error));
   }
 }
 
