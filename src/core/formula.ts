@@ -36,23 +36,28 @@ interface Guarded {
 }
 
 /**
- * A result that is not plainly above zero: given on where it may be, else an error that names the input that is no finite
- * number, or the output.
+ * A computation whose result is looked into where it is not plainly above zero: given on where it may be so, else an error
+ * that names the input that is no finite number, or the output. Every page that imports one formula pays for these lines.
  */
-function looked(y: number, { id, output, inputs = [], signed }: Guarded, values: object): number {
-  const by = values as Readonly<Record<string, number>>;
-  const name = inputs.find((n) => !Number.isFinite(by[n])) ?? output;
-  const value = name === output ? y : (by[name] as number);
-  if (Number.isFinite(value) && (value >= 0 || signed)) return value;
-  const bounds = Number.isFinite(value) ? { least: 0 } : {};
-  throw new CalculationError('out-of-range', `${name} is ${value}, which ${id} forbids`, {
-    quantity: name,
-    value,
-    unit: '',
-    bounds,
-    source: id,
-  });
-}
+const guarded =
+  <V>(compute: (values: V) => number, { id, output, inputs, signed }: Guarded) =>
+  (values: V): never => {
+    const y = compute(values);
+    if (!(Number.isFinite(y) && y > 0)) {
+      const all = { ...values, [output]: y } as Readonly<Record<string, number>>;
+      const quantity = inputs?.find((name) => !Number.isFinite(all[name])) ?? output;
+      const value = all[quantity] as number;
+      if (!Number.isFinite(value) || (value < 0 && !signed))
+        throw new CalculationError('out-of-range', `${quantity} is ${value}, which ${id} forbids`, {
+          quantity,
+          value,
+          unit: '',
+          bounds: {},
+          source: id,
+        });
+    }
+    return y as never;
+  };
 
 /** A formula: call it with its inputs by name; its definition is on it. */
 export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
@@ -89,11 +94,7 @@ export function formula<const I extends Name, O extends Name>(
   definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
 ): Formula<I, O> {
   const { compute, ...about } = definition;
-  const call = (values: Pick<Vocabulary, I>) => {
-    const y = compute(values);
-    return (Number.isFinite(y) && y > 0 ? y : looked(y, about, values)) as Vocabulary[O];
-  };
-  return Object.assign(call, about, { kind: 'formula' as const });
+  return Object.assign(guarded(compute, about), about, { kind: 'formula' as const });
 }
 
 /** What a relation is, apart from its solver. */
@@ -137,11 +138,7 @@ export function relation<const I extends Name, O extends Name>(
   definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
 ): Relation<I, O> {
   const { solve, ...about } = definition;
-  const call = (values: Pick<Vocabulary, I>) => {
-    const y = solve(values);
-    return (Number.isFinite(y) && y > 0 ? y : looked(y, about, values)) as Vocabulary[O];
-  };
-  return Object.assign(call, about, { kind: 'relation' as const });
+  return Object.assign(guarded(solve, about), about, { kind: 'relation' as const });
 }
 
 /** What a procedure is, apart from its code. */
@@ -189,9 +186,5 @@ export function procedure<In, O extends Name>(
   definition: ProcedureDefinition<O> & { readonly run: (input: In) => number },
 ): Procedure<In, O> {
   const { run, ...about } = definition;
-  const call = (input: In) => {
-    const y = run(input);
-    return (Number.isFinite(y) && y > 0 ? y : looked(y, about, {})) as Vocabulary[O];
-  };
-  return Object.assign(call, about, { kind: 'procedure' as const });
+  return Object.assign(guarded(run, about), about, { kind: 'procedure' as const });
 }
