@@ -54,6 +54,8 @@ export interface Statement extends CheckBasis {
 /** A check that passes when any of several results does. */
 export interface Alternatives extends CheckBasis {
   readonly kind: 'any-of';
+  /** Checks that may pass it, by identifier, where no contents list says which. */
+  readonly of?: readonly string[];
 }
 
 /** A check of any kind. */

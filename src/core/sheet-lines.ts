@@ -1,4 +1,4 @@
-import type { CheckResult } from './check.js';
+import type { CheckResult, Overall } from './check.js';
 import type { Gap } from './fact.js';
 import type { Constants } from './formula.js';
 import type { Provenance, Source } from './source.js';
@@ -82,6 +82,15 @@ type SheetLineOfKind =
       readonly result: CheckResult;
     }
   | { readonly kind: 'result'; readonly result: CheckResult }
+  | {
+      /** What the results on a sheet and in its parts amount to; no result comes after it. */
+      readonly kind: 'overall';
+      readonly verdict: Overall['verdict'];
+      /** The checks that are due, in their order: each has a result above, and no other counts. */
+      readonly due: readonly string[];
+      /** Code by which a circuit is judged: what it always asks for is among them. */
+      readonly code?: { readonly document: string; readonly edition: string };
+    }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: SheetDocument };
 

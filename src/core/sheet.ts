@@ -1,5 +1,5 @@
 import { type Bounds, CalculationError, hasCode, type UnitOf } from '../units/index.js';
-import { type Check, type CheckResult, type Evidence, judge } from './check.js';
+import { type Check, type CheckResult, type Evidence, judge, type Overall, overall } from './check.js';
 import { eachOnce } from './each-once.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
@@ -49,6 +49,11 @@ export interface Sheet {
   check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult;
   /** Takes down a result that was decided without a comparison: not required, or not determined. */
   result(result: CheckResult): CheckResult;
+  /**
+   * Takes down what the results on this sheet and its parts amount to, with the checks that were due; the last line of the
+   * sheet, or the last with a result. A code is named where all that it asks of a circuit is among them.
+   */
+  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall;
   /** Is told of a check of a contents list that is judged. */
   told(check: Check): void;
   /** A remark for the reader. */
@@ -91,6 +96,12 @@ export type Entry =
       readonly result: CheckResult;
     }
   | { readonly kind: 'result'; readonly result: CheckResult }
+  | {
+      readonly kind: 'overall';
+      readonly verdict: Overall['verdict'];
+      readonly due: readonly string[];
+      readonly code?: { readonly document: string; readonly edition: string };
+    }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'listed'; lines(next: () => string, place: string): readonly SheetLine[] }
   | { readonly kind: 'part'; readonly part: Recorder };
@@ -355,6 +366,17 @@ export class SilentSheet implements Sheet {
   result(result: CheckResult): CheckResult {
     this.keep(() => ({ kind: 'result', result }));
     return result;
+  }
+
+  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall {
+    const whole = overall(results);
+    this.keep(() => ({
+      kind: 'overall',
+      verdict: whole.verdict,
+      due: results.map((r) => r.check),
+      ...(code === undefined ? {} : { code }),
+    }));
+    return whole;
   }
 
   note(text: string): void {
