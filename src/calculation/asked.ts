@@ -8,6 +8,8 @@ export interface Asked {
   readonly always: ReadonlySet<string>;
   /** For each check that any of several passes, those that may pass it; of one that a function draws up nothing is said. */
   readonly alternatives: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Checks with results that stand aside: of several ways, of several of which one decides, or before they are adjusted. */
+  readonly aside: ReadonlySet<string>;
 }
 
 /** The checks of which there is a result, whatever the facts are. */
@@ -21,10 +23,6 @@ function always({ how }: Judgement): readonly string[] {
       return always(how.of);
     case 'unless-failed':
       return how.first.flatMap(always);
-    case 'choose': {
-      const [first = [], ...others] = Object.values(how.of).map((way) => way.flatMap(always));
-      return first.filter((id) => others.every((way) => way.includes(id)));
-    }
     default:
       return [];
   }
@@ -68,18 +66,27 @@ const weighed = ({ how }: Line): readonly Judgement[] =>
 export function askedBy({ checks, figures }: Contents): Asked {
   const groups = Object.values(checks).flatMap((of) => ('noRule' in of ? [] : of));
   const lines = Object.values(figures as Readonly<Record<string, Readonly<Record<string, Line>> | undefined>>);
-  const open = [...groups, ...lines.flatMap((of) => Object.values(of ?? {}).flatMap(weighed))];
+  const asFigures = lines.flatMap((of) => Object.values(of ?? {}).flatMap(weighed));
   const alternatives = new Map<string, Set<string>>();
   const drawnUp = new Set<string>();
+  const aside = new Set<string>();
+  const open = [...groups, ...asFigures];
   for (let j = open.pop(); j; j = open.pop()) {
     open.push(...within(j));
-    if (j.how.kind !== 'any-of') continue;
-    open.push(...j.how.of);
-    const { id } = j.how.check;
-    const ids = j.how.of.map(possible);
-    if (ids.includes(undefined)) drawnUp.add(id);
-    alternatives.set(id, new Set([...(alternatives.get(id) ?? []), ...ids.flatMap((of) => of ?? [])]));
+    const { how } = j;
+    if (how.kind === 'deciding' || how.kind === 'adjust') for (const id of possible(j) ?? []) aside.add(id);
+    if (how.kind !== 'any-of') continue;
+    open.push(...how.of);
+    const ids = how.of.map(possible);
+    if (ids.includes(undefined)) drawnUp.add(how.check.id);
+    const known = alternatives.get(how.check.id) ?? new Set();
+    for (const id of ids.flatMap((of) => of ?? [])) {
+      known.add(id);
+      aside.add(id);
+    }
+    alternatives.set(how.check.id, known);
   }
+  for (const id of asFigures.flatMap((j) => possible(j) ?? [])) aside.add(id);
   for (const id of drawnUp) alternatives.delete(id);
-  return { always: new Set(groups.flatMap(always)), alternatives };
+  return { always: new Set(groups.flatMap(always)), alternatives, aside };
 }

@@ -1,4 +1,4 @@
-import type { CheckResult, Overall } from './check.js';
+import type { CheckResult, Overall, Verdict } from './check.js';
 import type { Gap } from './fact.js';
 import type { Constants } from './formula.js';
 import type { Provenance, Source } from './source.js';
@@ -17,6 +17,13 @@ export interface Written {
 
 /** What a line gives, or the reasons why it gives nothing. */
 export type Outcome = { readonly gives: Written } | { readonly blocked: readonly Gap[] };
+
+/** A check that was due, and what it came to. @inline */
+export interface Due {
+  /** Identifier of the check. */
+  readonly check: string;
+  readonly verdict: Verdict;
+}
 
 /** A line of a written sheet: plain data. Where lines have identifiers, they name one another by them. */
 export type SheetLine = {
@@ -87,7 +94,7 @@ type SheetLineOfKind =
       readonly kind: 'overall';
       readonly verdict: Overall['verdict'];
       /** The checks that are due, in their order: each has a result above, and no other counts. */
-      readonly due: readonly string[];
+      readonly due: readonly Due[];
       /** Code by which a circuit is judged: what it always asks for is among them. */
       readonly code?: { readonly document: string; readonly edition: string };
     }

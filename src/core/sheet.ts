@@ -4,7 +4,7 @@ import { eachOnce } from './each-once.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
 import { outOfRange, thrownGap } from './range.js';
-import type { Gathering, SheetLine } from './sheet-lines.js';
+import type { Due, Gathering, SheetLine } from './sheet-lines.js';
 import { citation } from './source.js';
 import type { Axis, Keys, Table } from './table.js';
 import { type Name, termOf, type Vocabulary, within } from './vocabulary/index.js';
@@ -99,7 +99,7 @@ export type Entry =
   | {
       readonly kind: 'overall';
       readonly verdict: Overall['verdict'];
-      readonly due: readonly string[];
+      readonly due: readonly Due[];
       readonly code?: { readonly document: string; readonly edition: string };
     }
   | { readonly kind: 'note'; readonly text: string }
@@ -373,7 +373,7 @@ export class SilentSheet implements Sheet {
     this.keep(() => ({
       kind: 'overall',
       verdict: whole.verdict,
-      due: results.map((r) => r.check),
+      due: results.map(({ check, verdict }) => ({ check, verdict })),
       ...(code === undefined ? {} : { code }),
     }));
     return whole;

@@ -38,8 +38,13 @@ export function roleProblem(name: string, value: unknown): string | undefined {
   return `${words} must be ${limits.join(' and ') || 'a finite number'}; it is ${written}`;
 }
 
-function countProblem(bounds: Bounds & { readonly broken?: true }, value: unknown): string | undefined {
-  const { least, above, most, broken } = bounds;
+function countProblem(
+  bounds: Bounds & { readonly broken?: true },
+  value: unknown,
+  mustBeWhole: boolean,
+): string | undefined {
+  const { least, above, most } = bounds;
+  const broken = bounds.broken || !mustBeWhole;
   const whole = broken ? 'a number' : 'a whole number';
   if (typeof value === 'number' && (broken || Number.isInteger(value)) && within(value, bounds)) return undefined;
   return `is ${shown(value)}; it must be ${whole} ${above === undefined ? `from ${least}` : `above ${above}`} to ${most}`;
@@ -58,11 +63,11 @@ function kindProblem(value: unknown): string | undefined {
 }
 
 /** What is wrong with a value that is no record: a figure, a label, a count, yes or no, or text. */
-export function valueProblem(what: string, value: unknown): string | undefined {
+export function valueProblem(what: string, value: unknown, whole = true): string | undefined {
   const list = own<readonly (string | number)[]>(labels, what);
   if (list) return oneOf(list, value);
   const bounds = own<Bounds & { readonly broken?: true }>(counts, what);
-  if (bounds) return countProblem(bounds, value);
+  if (bounds) return countProblem(bounds, value, whole);
   if (what === 'yes') return typeof value === 'boolean' ? undefined : `is ${shown(value)}; it is true or false`;
   if (what === 'text')
     return typeof value === 'string' && value.trim() !== ''

@@ -164,13 +164,18 @@ class Reader {
     const quoted = all.flatMap((r) => r.alternatives ?? []);
     const [own, other] = [false, true].map((is) => all.filter((r) => quoted.some((q) => same(q, r)) === is));
     const left = [...(own ?? []), ...(other ?? [])];
-    const counted = line.due.flatMap((id) => {
-      const at = left.findIndex((r) => r.check === id);
-      if (at < 0) this.wrong(`the check ${id} is due and stands nowhere above`);
+    const counted = line.due.flatMap(({ check, verdict }) => {
+      const at = left.findIndex((r) => r.check === check && r.verdict === verdict);
+      if (at < 0) this.wrong(`the check ${check} is due as ${verdict} and stands nowhere above`);
       return at < 0 ? [] : left.splice(at, 1);
     });
-    for (const r of left)
-      if (!quoted.some((q) => same(q, r))) this.wrong(`the result of ${r.check} is none of those that are due`);
+    const aside = (id: string) => this.listed.asked.some(({ asked }) => asked.aside.has(id));
+    for (const r of left) {
+      if (counted.some((c) => c.check === r.check && c.verdict !== r.verdict))
+        this.stated(`that ${r.check} counts as it does in the whole; it stands here as ${r.verdict} too`);
+      if (!quoted.some((q) => same(q, r)) && !aside(r.check))
+        this.wrong(`the result of ${r.check} is none of those that are due`);
+    }
     const due = overall(counted).verdict;
     if (line.verdict !== due) this.wrong(`the whole is ${due}, not ${line.verdict}`);
     const { code } = line;
@@ -178,7 +183,7 @@ class Reader {
       const found = this.listed.asked.find(({ of }) => of?.document === code.document && of.edition === code.edition);
       if (!found) this.wrong(`no contents list is of ${code.document}:${code.edition}`);
       for (const id of found?.asked.always ?? [])
-        if (!line.due.includes(id)) this.wrong(`${code.document} asks for ${id}, which is not due here`);
+        if (!line.due.some((d) => d.check === id)) this.wrong(`${code.document} asks for ${id}, which is not due here`);
     }
     if (this.closedAt !== undefined) this.wrong('the whole is concluded twice');
     this.closedAt = all.length;
