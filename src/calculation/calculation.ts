@@ -33,7 +33,7 @@ const figureOf = (thing: Thing, name: string): unknown => {
 };
 
 /** The checks of a group; where there are none, one that says why. */
-function judgementsOf(group: string, of: Group, code: Edited | undefined): readonly Judgement[] {
+export function judgementsOf(group: string, of: Group, code?: Edited): readonly Judgement[] {
   if (!('noRule' in of || 'notEntered' in of)) return of;
   const words = group.replaceAll('-', ' ');
   const { document = '', edition = '' } = code ?? {};

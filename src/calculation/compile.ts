@@ -12,6 +12,7 @@ import {
   rangeGap,
   type Table,
   termOf,
+  thrownGap,
   within,
 } from '../core/index.js';
 import { type Bounds, CalculationError } from '../units/index.js';
@@ -417,9 +418,7 @@ function resultOf(f: Formula | Relation, names: readonly string[], values: unkno
     try {
       y = call(view);
     } catch (error) {
-      // an iteration without a solution is a finding about this circuit, not a crash of the whole calculation
-      if (!(error instanceof CalculationError)) throw error;
-      return missing({ kind: 'range', formula: f.id, explain: error.message });
+      return missing(thrownGap(f, error));
     }
     return within(y, own) ? y : missing(rangeGap(f.id, f.output, y, own, f.id));
   };
@@ -534,8 +533,7 @@ export function procedureResult(procedure: Procedure, input: unknown): unknown {
     const y = procedure(input);
     return within(y, own) ? y : missing(rangeGap(procedure.id, procedure.output, y, own, procedure.id));
   } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return missing({ kind: 'range', formula: procedure.id, explain: error.message });
+    return missing(thrownGap(procedure, error));
   }
 }
 

@@ -1,3 +1,4 @@
+export { type Asked, askedBy } from './asked.js';
 export * from './calculation.js';
 export type { Edited } from './compile.js';
 export * from './contents.js';

@@ -1,4 +1,4 @@
-import type { UnitOf } from '../units/index.js';
+import { invalidInput, type UnitOf } from '../units/index.js';
 import { type Gap, isMissing, type Known } from './fact.js';
 import type { Source } from './source.js';
 import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
@@ -54,6 +54,8 @@ export interface Statement extends CheckBasis {
 /** A check that passes when any of several results does. */
 export interface Alternatives extends CheckBasis {
   readonly kind: 'any-of';
+  /** Checks that may pass it, by identifier, where no contents list says which. */
+  readonly of?: readonly string[];
 }
 
 /** A check of any kind. */
@@ -214,6 +216,7 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  * @param evidence the values by role, or statement or results, by the kind of check
  * @param because what the values rest on, where a person has to know it with the verdict
  * @returns verdict, figures, margin, source and caution; plain, JSON-ready
+ * @throws CalculationError `invalid-input` for evidence that is neither of the type that is due nor missing
  * @example
  * ```ts
  * import { comparison, judge, amperes } from 'ohmwright';
@@ -270,7 +273,46 @@ export function compared(c: Comparison, value: number, limit: number, because?: 
   return result;
 }
 
+const refused = (what: string, path: readonly (string | number)[], message: string) =>
+  invalidInput(what, [{ path, message }]);
+
+const inWords = (value: unknown): string => (typeof value === 'string' ? `'${value}'` : String(value));
+
+/** Refuses what is neither of the type that is due nor missing: it would compare as something else than it is. */
+function due(c: Check, evidence: Record<string, unknown>, type: 'number' | 'boolean', names: readonly string[]): void {
+  for (const name of names) {
+    const v = evidence[name];
+    const gone = isMissing(v) && Array.isArray(v.missing);
+    if (typeof v !== type && !gone)
+      throw refused(`the evidence for ${c.id}`, [name], `is ${inWords(v)}; a ${type} is due`);
+  }
+}
+
+/** The verdicts and weights that a result may have. */
+const verdicts: readonly unknown[] = ['pass', 'fail', 'not-determined', 'not-required'] satisfies Verdict[];
+const weights: readonly unknown[] = ['rule', 'advice'] satisfies CheckResult['weight'][];
+
+/** Refuses what is no list of results of checks: a verdict in other words would stand in nobody's way. */
+function dueResults(what: string, results: readonly CheckResult[]): void {
+  if (!Array.isArray(results)) throw refused(what, [], `is ${inWords(results)}; a list of results is due`);
+  results.forEach((r: Partial<CheckResult> | null | undefined, i) => {
+    if (!verdicts.includes(r?.verdict))
+      throw refused(what, [i, 'verdict'], `is ${inWords(r?.verdict)}; known are ${verdicts.join(', ')}`);
+    if (!weights.includes(r?.weight))
+      throw refused(what, [i, 'weight'], `is ${inWords(r?.weight)}; known are ${weights.join(', ')}`);
+  });
+}
+
+/** Roles of the numbers that a check compares. */
+const rolesOf = (c: Comparison | Span): readonly string[] =>
+  c.kind === 'within' ? [c.value, c.least, c.most] : [c.value, c.limit];
+
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
+  if (typeof evidence !== 'object' || evidence === null)
+    throw refused(`the evidence for ${c.id}`, [], `is ${inWords(evidence)}; an object is due`);
+  if (c.kind === 'holds') due(c, evidence, 'boolean', ['holds']);
+  else if (c.kind === 'any-of') dueResults(`the evidence for ${c.id}`, evidence.results as readonly CheckResult[]);
+  else due(c, evidence, 'number', rolesOf(c));
   for (const name in evidence) {
     const v = evidence[name];
     if (typeof v === 'number' ? !Number.isFinite(v) : isMissing(v))
@@ -281,7 +323,7 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
     case 'at-least':
       return compared(c, evidence[c.value] as number, evidence[c.limit] as number);
     case 'within': {
-      const [value, least, most] = [evidence[c.value], evidence[c.least], evidence[c.most]] as [number, number, number];
+      const [value, least, most] = rolesOf(c).map((name) => evidence[name]) as [number, number, number];
       return {
         ...head(c),
         verdict: reaches(value, least) && reaches(most, value) ? 'pass' : 'fail',
@@ -351,6 +393,7 @@ export interface Overall {
  * Combines results: the only place where verdicts are combined. An empty list is `not-determined`: nothing was judged.
  * @param results results of checks
  * @returns the verdict of the whole, what failed, what could not be determined, and the advice that was not followed
+ * @throws CalculationError `invalid-input` for a verdict or a weight that is none
  * @example
  * ```ts
  * import { amperes, comparison, judge, overall } from 'ohmwright';
@@ -371,6 +414,7 @@ export interface Overall {
  * ```
  */
 export function overall(results: readonly CheckResult[]): Overall {
+  dueResults('the list of results', results);
   const rules = results.filter((r) => r.weight === 'rule');
   const failed = rules.filter((r) => r.verdict === 'fail');
   const undetermined = rules.filter((r) => r.verdict === 'not-determined');

@@ -1,4 +1,4 @@
-import type { Bounds } from '../units/index.js';
+import { type Bounds, CalculationError } from '../units/index.js';
 import type { Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
@@ -22,11 +22,49 @@ export interface FormulaDefinition<I extends Name = Name, O extends Name = Name>
   readonly direction?: { readonly [N in I]?: 1 | -1 | 'either' };
   /** Ranges narrower than the vocabulary's, for this formula only. */
   readonly valid?: { readonly [N in I]?: Bounds };
+  /** Set where the result may lie below zero, as a temperature or what is left of something may; it is refused elsewhere. */
+  readonly signed?: true;
   readonly source: Source;
 }
 
+/** What a guard says of a definition whose result is odd. */
+interface Guarded {
+  readonly id: string;
+  readonly output: string;
+  readonly inputs?: readonly string[];
+  readonly signed?: true;
+}
+
+/**
+ * A computation whose result is looked into where it is not plainly above zero: given on where it may be so, else an error
+ * that names the input that is no finite number, or the output. Every page that imports one formula pays for these lines.
+ */
+const guarded =
+  <V>(compute: (values: V) => number, { id, output, inputs, signed }: Guarded) =>
+  (values: V): never => {
+    const y = compute(values);
+    if (!(Number.isFinite(y) && y > 0)) {
+      const all = { ...values, [output]: y } as Readonly<Record<string, number>>;
+      const quantity = inputs?.find((name) => !Number.isFinite(all[name])) ?? output;
+      const value = all[quantity] as number;
+      if (!Number.isFinite(value) || (value < 0 && !signed))
+        throw new CalculationError('out-of-range', `${quantity} is ${value}, which ${id} forbids`, {
+          quantity,
+          value,
+          unit: '',
+          bounds: {},
+          source: id,
+        });
+    }
+    return y as never;
+  };
+
 /** A formula: call it with its inputs by name; its definition is on it. */
 export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
+  /**
+   * The result, always a finite number: throws a CalculationError `out-of-range` that names the input that is missing or no
+   * finite number, or the output. `evaluate` guards every range besides.
+   */
   (values: Pick<Vocabulary, I>): Vocabulary[O];
   readonly kind: 'formula';
 }
@@ -56,8 +94,7 @@ export function formula<const I extends Name, O extends Name>(
   definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
 ): Formula<I, O> {
   const { compute, ...about } = definition;
-  const call = (values: Pick<Vocabulary, I>) => compute(values) as Vocabulary[O];
-  return Object.assign(call, about, { kind: 'formula' as const });
+  return Object.assign(guarded(compute, about), about, { kind: 'formula' as const });
 }
 
 /** What a relation is, apart from its solver. */
@@ -71,7 +108,7 @@ export interface RelationDefinition<I extends Name = Name, O extends Name = Name
 
 /** A relation: what is solved by iteration. It is proven by its residual. */
 export interface Relation<I extends Name = Name, O extends Name = Name> extends RelationDefinition<I, O> {
-  /** The solution; throws a CalculationError `no-solution` or `not-converged`. */
+  /** The solution; throws a CalculationError `no-solution`, `not-converged` or, as a formula does, `out-of-range`. */
   (values: Pick<Vocabulary, I>): Vocabulary[O];
   readonly kind: 'relation';
 }
@@ -101,8 +138,7 @@ export function relation<const I extends Name, O extends Name>(
   definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
 ): Relation<I, O> {
   const { solve, ...about } = definition;
-  const call = (values: Pick<Vocabulary, I>) => solve(values) as Vocabulary[O];
-  return Object.assign(call, about, { kind: 'relation' as const });
+  return Object.assign(guarded(solve, about), about, { kind: 'relation' as const });
 }
 
 /** What a procedure is, apart from its code. */
@@ -113,6 +149,8 @@ export interface ProcedureDefinition<O extends Name = Name> {
   readonly output: O;
   /** How the result is found, in words, for a reader of the sheet. */
   readonly method: string;
+  /** Set where the result may lie below zero. */
+  readonly signed?: true;
   readonly source: Source;
 }
 
@@ -148,6 +186,5 @@ export function procedure<In, O extends Name>(
   definition: ProcedureDefinition<O> & { readonly run: (input: In) => number },
 ): Procedure<In, O> {
   const { run, ...about } = definition;
-  const call = (input: In) => run(input) as Vocabulary[O];
-  return Object.assign(call, about, { kind: 'procedure' as const });
+  return Object.assign(guarded(run, about), about, { kind: 'procedure' as const });
 }

@@ -2,7 +2,7 @@ export * from './check.js';
 export * from './fact.js';
 export * from './formula.js';
 export * from './provenance.js';
-export { outOfRange, rangeGap } from './range.js';
+export { outOfRange, rangeGap, thrownGap } from './range.js';
 export { type Basis, type BasisFact, basisOf, type RestsOn, restsOn } from './rests-on.js';
 export * from './sheet.js';
 export * from './sheet-lines.js';

@@ -1,4 +1,4 @@
-import { type Bounds, formatIn } from '../units/index.js';
+import { type Bounds, CalculationError, formatIn, hasCode } from '../units/index.js';
 import type { Gap } from './fact.js';
 import { termOf } from './vocabulary/index.js';
 
@@ -20,3 +20,14 @@ export const rangeGap = (formula: string, name: string, value: number, bounds: B
   formula,
   explain: outOfRange(name, value, bounds, source),
 });
+
+/**
+ * Why a formula or procedure gave nothing here, from what it threw: an iteration without a solution, or a result out of its
+ * range, is a finding about the circuit and no crash of the whole; anything else is thrown on.
+ */
+export function thrownGap(of: { readonly id: string; readonly output: string }, error: unknown): Gap {
+  if (!(error instanceof CalculationError)) throw error;
+  return hasCode(error, 'out-of-range') && error.detail.quantity === of.output
+    ? rangeGap(of.id, of.output, error.detail.value, termOf(of.output) ?? {}, of.id)
+    : { kind: 'range', formula: of.id, explain: error.message };
+}

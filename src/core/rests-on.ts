@@ -88,11 +88,11 @@ class Part {
         const node = this.node(line);
         this.results.push([JSON.stringify(line.result), node]);
         yield [i + 1, line.result, node, this.sheet.place];
-      } else if (line.kind !== 'note') this.keep(line);
+      } else if (line.kind !== 'note' && line.kind !== 'overall') this.keep(line);
     }
   }
 
-  private keep(line: Exclude<SheetLine, { kind: 'part' | 'note' | 'check' | 'result' }>): void {
+  private keep(line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' | 'check' | 'result' }>): void {
     const node = this.node(line);
     const name = line.kind === 'label' ? label(line.name) : roleOf(line);
     if (name !== undefined) this.own.set(name, node);
@@ -100,7 +100,7 @@ class Part {
     if (line.id !== undefined) this.order.byId.set(line.id, node);
   }
 
-  private node(line: Exclude<SheetLine, { kind: 'part' | 'note' }>): Node {
+  private node(line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' }>): Node {
     const order = this.order.next++;
     const value = line.kind === 'label' ? line.value : givenBy(line);
     return { order, value, from: this.drawnOn(line), ...ownOf(line, value) };
@@ -111,7 +111,7 @@ class Part {
     return found ? [found] : [];
   }
 
-  private drawnOn(line: Exclude<SheetLine, { kind: 'part' | 'note' }>): readonly Node[] {
+  private drawnOn(line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' }>): readonly Node[] {
     const named = (ids: readonly string[]) => ids.flatMap((id) => this.order.byId.get(id) ?? []);
     if (line.kind === 'same') return named([line.from]);
     if (line.kind === 'gather' && line.id !== undefined) return named(line.parts);
@@ -179,7 +179,7 @@ class Part {
 
 /** The role under which later lines find what a line gives. */
 function roleOf(
-  line: Exclude<SheetLine, { kind: 'part' | 'note' | 'check' | 'result' | 'label' }>,
+  line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' | 'check' | 'result' | 'label' }>,
 ): string | undefined {
   if (line.kind === 'given') return line.name;
   if (line.kind === 'gather') return line.to;
@@ -187,7 +187,10 @@ function roleOf(
 }
 
 /** What a line says itself: the definition that it quotes, or the fact that it takes down. */
-function ownOf(line: Exclude<SheetLine, { kind: 'part' | 'note' }>, value: unknown): Pick<Node, 'basis' | 'fact'> {
+function ownOf(
+  line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' }>,
+  value: unknown,
+): Pick<Node, 'basis' | 'fact'> {
   const quoted = (
     kind: Basis['kind'],
     id: string,

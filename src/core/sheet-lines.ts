@@ -1,4 +1,4 @@
-import type { CheckResult } from './check.js';
+import type { CheckResult, Overall, Verdict } from './check.js';
 import type { Gap } from './fact.js';
 import type { Constants } from './formula.js';
 import type { Provenance, Source } from './source.js';
@@ -17,6 +17,13 @@ export interface Written {
 
 /** What a line gives, or the reasons why it gives nothing. */
 export type Outcome = { readonly gives: Written } | { readonly blocked: readonly Gap[] };
+
+/** A check that was due, and what it came to. @inline */
+export interface Due {
+  /** Identifier of the check. */
+  readonly check: string;
+  readonly verdict: Verdict;
+}
 
 /** A line of a written sheet: plain data. Where lines have identifiers, they name one another by them. */
 export type SheetLine = {
@@ -82,6 +89,15 @@ type SheetLineOfKind =
       readonly result: CheckResult;
     }
   | { readonly kind: 'result'; readonly result: CheckResult }
+  | {
+      /** What the results on a sheet and in its parts amount to; no result comes after it. */
+      readonly kind: 'overall';
+      readonly verdict: Overall['verdict'];
+      /** The checks that are due, in their order: each has a result above, and no other counts. */
+      readonly due: readonly Due[];
+      /** Code by which a circuit is judged: what it always asks for is among them. */
+      readonly code?: { readonly document: string; readonly edition: string };
+    }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: SheetDocument };
 

@@ -1,10 +1,10 @@
-import { type Bounds, CalculationError, type UnitOf } from '../units/index.js';
-import { type Check, type CheckResult, type Evidence, judge } from './check.js';
+import { type Bounds, CalculationError, hasCode, type UnitOf } from '../units/index.js';
+import { type Check, type CheckResult, type Evidence, judge, type Overall, overall } from './check.js';
 import { eachOnce } from './each-once.js';
 import { type Fact, factValue, type Gap, isMissing, type Known, type Missing, missing } from './fact.js';
 import type { Formula, Procedure, Relation } from './formula.js';
-import { outOfRange } from './range.js';
-import type { Gathering, SheetLine } from './sheet-lines.js';
+import { outOfRange, thrownGap } from './range.js';
+import type { Due, Gathering, SheetLine } from './sheet-lines.js';
 import { citation } from './source.js';
 import type { Axis, Keys, Table } from './table.js';
 import { type Name, termOf, type Vocabulary, within } from './vocabulary/index.js';
@@ -49,8 +49,11 @@ export interface Sheet {
   check<C extends Check>(check: C, evidence: Evidence<C>, because?: string): CheckResult;
   /** Takes down a result that was decided without a comparison: not required, or not determined. */
   result(result: CheckResult): CheckResult;
-  /** Is told of a check of a contents list that is judged. */
-  told(check: Check): void;
+  /**
+   * Takes down what the results on this sheet and its parts amount to, with the checks that were due; the last line of the
+   * sheet, or the last with a result. A code is named where all that it asks of a circuit is among them.
+   */
+  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall;
   /** A remark for the reader. */
   note(text: string): void;
   /** Takes down lines that are made only when the sheet is written out; `next` gives the place of a new part, `place` that of this one. */
@@ -91,6 +94,12 @@ export type Entry =
       readonly result: CheckResult;
     }
   | { readonly kind: 'result'; readonly result: CheckResult }
+  | {
+      readonly kind: 'overall';
+      readonly verdict: Overall['verdict'];
+      readonly due: readonly Due[];
+      readonly code?: { readonly document: string; readonly edition: string };
+    }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'listed'; lines(next: () => string, place: string): readonly SheetLine[] }
   | { readonly kind: 'part'; readonly part: Recorder };
@@ -142,9 +151,17 @@ export function evaluate<I extends Name, O extends Name>(
     });
   };
   for (const [name, bounds] of guardsOf(formula as unknown as AnyFormula)) guard(name, values[name as I], bounds);
-  const result = formula(values);
-  guard(formula.output, result, termOf(formula.output) ?? {});
-  return result;
+  const own = termOf(formula.output) ?? {};
+  try {
+    const result = formula(values);
+    guard(formula.output, result, own);
+    return result;
+  } catch (error) {
+    // the formula itself knows neither unit nor range of its result
+    if (hasCode(error, 'out-of-range') && error.detail.quantity === formula.output)
+      guard(formula.output, error.detail.value, own);
+    throw error;
+  }
 }
 
 function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>): Known<number> {
@@ -165,9 +182,7 @@ function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>):
   try {
     result = f(values as never);
   } catch (error) {
-    // an iteration without a solution is a finding about this circuit, not a crash of the whole sheet
-    if (!(error instanceof CalculationError)) throw error;
-    return missing({ kind: 'range', formula: f.id, explain: error.message });
+    return missing(thrownGap(f, error));
   }
   const bounds = termOf(f.output) ?? {};
   return within(result, bounds)
@@ -351,11 +366,20 @@ export class SilentSheet implements Sheet {
     return result;
   }
 
+  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall {
+    const whole = overall(results);
+    this.keep(() => ({
+      kind: 'overall',
+      verdict: whole.verdict,
+      due: results.map(({ check, verdict }) => ({ check, verdict })),
+      ...(code === undefined ? {} : { code }),
+    }));
+    return whole;
+  }
+
   note(text: string): void {
     this.keep(() => ({ kind: 'note', text }));
   }
-
-  told(_check: Check): void {}
 
   listed(lines: (next: () => string, place: string) => readonly SheetLine[]): void {
     this.keep(() => ({ kind: 'listed', lines }));
@@ -379,8 +403,7 @@ function guardRun(procedure: Procedure, input: unknown): Known<number> {
       explain: outOfRange(procedure.output, value, bounds, procedure.id),
     });
   } catch (error) {
-    if (!(error instanceof CalculationError)) throw error;
-    return missing({ kind: 'range', formula: procedure.id, explain: error.message });
+    return missing(thrownGap(procedure, error));
   }
 }
 

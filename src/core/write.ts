@@ -128,6 +128,8 @@ export function writeLine(
     }
     case 'result':
       return { kind: 'result', result: entry.result };
+    case 'overall':
+      return entry;
     case 'note':
       return { kind: 'note', text: entry.text };
     default: {

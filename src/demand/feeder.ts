@@ -11,7 +11,7 @@ import {
   whenKnown,
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
-import { pathTo } from '../installation/index.js';
+import { pathTo, refuseUnsound } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
@@ -61,6 +61,7 @@ export function feederDemandOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): FeederDemand {
+  refuseUnsound(installation);
   const run = pathTo(installation, runId)?.run;
   if (!run)
     throw new CalculationError('unknown-definition', `the installation has no run ${JSON.stringify(runId)}`, {

@@ -17,9 +17,8 @@ import { Working } from './working.js';
  * @param sheet where the calculation is written, a part an aspect; kept nowhere when absent
  * @returns results, what they amount to, figures, gaps and cautions; plain data. An unknown fact ends in
  * `not-determined`, never in an error
- * @throws CalculationError `unknown-definition` when there is no such run, `out-of-range` for a surveyed value that
- * its
- * role forbids
+ * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each problem of
+ * an installation that cannot be or is not covered
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };

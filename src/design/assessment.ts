@@ -73,10 +73,15 @@ function verdictOf(results: readonly CheckResult[]): AspectVerdict['verdict'] {
 const gapsOf = (r: CheckResult): readonly Gap[] =>
   r.verdict === 'not-determined' ? [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)] : [];
 
-/** Writes the calculation of a circuit, a part an aspect. */
-export function writeCircuit({ calculation }: Working, sheet: Sheet): void {
+/** Writes the calculation of a circuit, a part an aspect, and what it amounts to. */
+export function writeCircuit(working: Working, sheet: Sheet): void {
+  const { calculation, code } = working;
   const writer = new Writer(calculation);
   for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
+  sheet.overall(
+    working.judged().flatMap((j) => j.results),
+    code.calculator.code,
+  );
 }
 
 /** What the results of all aspects amount to. */

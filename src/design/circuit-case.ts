@@ -1,6 +1,14 @@
 import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
 import { own } from '../core/own.js';
-import { type Board, connectedCurrentOf, type Installation, pathsOf, rising } from '../installation/index.js';
+import {
+  type Board,
+  connectedCurrentOf,
+  type Installation,
+  pathTo,
+  refuseUnsound,
+  rising,
+  runNames,
+} from '../installation/index.js';
 import { CalculationError } from '../units/index.js';
 
 /**
@@ -10,7 +18,8 @@ import { CalculationError } from '../units/index.js';
  * @param runId name of the run
  * @param options choices that change a figure
  * @returns the case, ready for the rules of any wiring code
- * @throws CalculationError `unknown-definition` when the installation has no run of that name
+ * @throws CalculationError `unknown-definition` when the installation has no run of that name, `invalid-input` with the path
+ * of each problem of an installation that cannot be or is not covered
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
@@ -22,11 +31,11 @@ import { CalculationError } from '../units/index.js';
  * ```
  */
 export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
-  const paths = pathsOf(installation);
-  const path = paths.find((p) => p.run.id === runId);
+  refuseUnsound(installation);
+  const path = pathTo(installation, runId);
   const board = path?.boards.at(-1);
   if (!path || !board) {
-    const known = paths.map((p) => p.run.id);
+    const known = runNames(installation);
     throw new CalculationError(
       'unknown-definition',
       `the installation has no run ${JSON.stringify(runId)}; it has ${known.join(', ') || 'none'}`,

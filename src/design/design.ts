@@ -132,7 +132,8 @@ const nothingOffered = (run: Run): readonly Gap[] => [
  * @returns the accepted candidate with its assessment and permitted lengths, and every cheaper one with the check
  * that
  * it fails; where none passes, the first that could only not be judged, with what is missing; plain data
- * @throws CalculationError `unknown-definition` when there is no such run
+ * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each problem of
+ * an installation that cannot be or is not covered
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };

@@ -44,7 +44,8 @@ export interface Permitted {
  * @param question what is varied
  * @param options choices that change a figure
  * @returns intervals with their ends, plain data; what cannot be asked ends in `gaps`
- * @throws CalculationError `unknown-definition` when there is no such run
+ * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each problem of
+ * an installation that cannot be or is not covered
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };

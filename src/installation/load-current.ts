@@ -1,7 +1,7 @@
 import { factValue, type Gap, isMissing, type Known, missing, whenKnown } from '../core/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { ChargePoint, Line, Load } from './load.js';
-import { type Board, outletsBelow, type Run } from './tree.js';
+import { type Board, everythingBelow, outletsBelow, type Run } from './tree.js';
 
 /** Whether an outlet feeds in rather than draws. */
 export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
@@ -24,9 +24,7 @@ const sumOf = (outlets: readonly (Load | ChargePoint)[], line: Line): Known<numb
 
 /** Boards that a run feeds, whose load control acts on what is below them. */
 const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
-  run.feeds.flatMap((o) =>
-    o.kind === 'board' ? [...(o.control ? [o.control] : []), ...o.runs.flatMap(controlsBelow)] : [],
-  );
+  everythingBelow(run).flatMap((o) => (o.kind === 'board' && o.control ? [o.control] : []));
 
 /**
  * Current of one line conductor of a run by what it feeds, without diversity: consumers with load controls at their

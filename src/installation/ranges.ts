@@ -1,10 +1,15 @@
 import { type Fact, isMissing, type Known, type RangeFact } from '../core/index.js';
+import { invalidInput } from '../units/index.js';
 
 type Tree = Readonly<Record<string, unknown>>;
 
 /** Whether a part of a tree is a fact of which only the ends are known. */
 const isRange = (node: unknown): node is RangeFact<number> =>
-  typeof node === 'object' && node !== null && (node as { state?: unknown }).state === 'between';
+  typeof node === 'object' &&
+  node !== null &&
+  (node as { state?: unknown }).state === 'between' &&
+  typeof (node as RangeFact<unknown>).least === 'number' &&
+  typeof (node as RangeFact<unknown>).most === 'number';
 
 /** A fact that is known only within a range, where it stands in a tree. */
 export interface FoundRange {
@@ -16,37 +21,62 @@ export interface FoundRange {
   readonly where: string;
 }
 
+/** A part of a tree on the way to the ranges in it, with its changed copy once there is one. */
+interface Part {
+  readonly node: object;
+  readonly key: string;
+  readonly above?: Part;
+  readonly where: string;
+  readonly depth: number;
+  copy?: Record<string, unknown>;
+}
+
+/** Parts within parts beyond which a tree has no end: one that holds itself. */
+const DEEPEST = 100_000;
+
+/** The copy of a part in which something is changed, the parts above it copied likewise. */
+function copied(part: Part): Record<string, unknown> {
+  for (let at: Part | undefined = part; at && !at.copy; at = at.above)
+    at.copy = (Array.isArray(at.node) ? [...at.node] : { ...at.node }) as Record<string, unknown>;
+  for (let at = part; at.above?.copy && at.above.copy[at.key] !== at.copy; at = at.above)
+    at.above.copy[at.key] = at.copy;
+  return part.copy as Record<string, unknown>;
+}
+
 /**
  * A tree with something in the place of every range; what it shares with the given one stays the same object.
  * @param tree an installation or a part of it
  * @param meet what takes the place of a range, asked in the order of the tree
  */
 export function replaceRanges<T>(tree: T, meet: (found: FoundRange) => unknown): T {
-  const into = (value: unknown, key: string, parent: Tree, where: string): unknown => {
-    if (typeof value !== 'object' || value === null) return value;
-    if (isRange(value)) return value.least < value.most ? meet({ fact: value, key, parent, where }) : value;
-    if (Array.isArray(value)) {
-      let changed = false;
-      const items = value.map((item) => {
-        const now = into(item, key, parent, where);
-        if (now !== item) changed = true;
-        return now;
-      });
-      return changed ? items : value;
-    }
-    const node = value as Tree;
-    const name = node.id ?? node.name;
-    const here = typeof name === 'string' ? name : where;
-    let copy: Record<string, unknown> | undefined;
-    for (const k in node) {
-      const now = into(node[k], k, node, here);
-      if (now === node[k]) continue;
-      copy ??= { ...node };
-      copy[k] = now;
-    }
-    return copy ?? node;
+  if (typeof tree !== 'object' || tree === null) return tree;
+  const open: Part[] = [];
+  const enter = (node: object, key: string, where: string, above?: Part): void => {
+    const name = Array.isArray(node) ? undefined : ((node as Tree).id ?? (node as Tree).name);
+    const depth = above ? above.depth + 1 : 0;
+    if (depth > DEEPEST) throw invalidInput('the installation', [{ path: [], message: 'holds itself' }]);
+    open.push({ node, key, where: typeof name === 'string' ? name : where, depth, ...(above ? { above } : {}) });
   };
-  return into(tree, '', {}, '') as T;
+  const root: Part = { node: { tree }, key: '', where: '', depth: 0 };
+  enter(tree, 'tree', '', root);
+  for (let part = open.pop(); part; part = open.pop()) {
+    const { node, key, where, above } = part;
+    if (isRange(node)) {
+      if (!(node.least < node.most)) continue;
+      const parent = (above === root ? {} : above?.node) as Tree;
+      const now = meet({ fact: node, key: above === root ? '' : key, parent, where: above?.where ?? where });
+      if (now !== node && above) copied(above)[key] = now;
+      continue;
+    }
+    const from = open.length;
+    for (const k in node) {
+      const value = (node as Tree)[k];
+      if (typeof value === 'object' && value !== null) enter(value, k, where, part);
+    }
+    // the last one in is the first one out
+    for (let i = from, j = open.length - 1; i < j; i++, j--) [open[i], open[j]] = [open[j] as Part, open[i] as Part];
+  }
+  return (root.copy?.tree ?? tree) as T;
 }
 
 /** The facts of a tree that are known only within a range, in the order of the tree. */

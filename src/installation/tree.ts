@@ -78,6 +78,61 @@ export interface Path {
   readonly run: Run;
 }
 
+/** A run in the tree, with the board that it leaves and the run that feeds that board. */
+interface Node {
+  readonly run: Run;
+  readonly from: From;
+}
+/** A board with its way from the origin; runs that leave it share the lists. */
+interface From {
+  readonly board: Board;
+  readonly above?: Node;
+  way?: Pick<Path, 'boards' | 'feeders'>;
+}
+
+const nodes = /* @__PURE__ */ new WeakMap<Installation, readonly Node[]>();
+const byName = /* @__PURE__ */ new WeakMap<Installation, ReadonlyMap<string, Node>>();
+
+/** Every run in the order of the tree, found once for an installation; boards nest as deep as they may. */
+function nodesOf(installation: Installation): readonly Node[] {
+  const before = nodes.get(installation);
+  if (before) return before;
+  const found: Node[] = [];
+  const leaving = (from: From) => from.board.runs.map((run): Node => ({ run, from })).reverse();
+  const open = leaving({ board: installation.board });
+  for (let node = open.pop(); node; node = open.pop()) {
+    found.push(node);
+    for (const outlet of [...node.run.feeds].reverse())
+      if (outlet.kind === 'board') open.push(...leaving({ board: outlet, above: node }));
+  }
+  nodes.set(installation, found);
+  return found;
+}
+
+function wayTo(from: From): Pick<Path, 'boards' | 'feeders'> {
+  if (from.way) return from.way;
+  const boards: Board[] = [];
+  const feeders: Run[] = [];
+  for (let at: From | undefined = from; at; at = at.above?.from) {
+    boards.push(at.board);
+    if (at.above) feeders.push(at.above.run);
+  }
+  from.way = { boards: boards.reverse(), feeders: feeders.reverse() };
+  return from.way;
+}
+
+/** The run of a name, the first of them. */
+function nodeNamed(installation: Installation, id: string): Node | undefined {
+  let named = byName.get(installation);
+  if (!named) {
+    named = new Map([...nodesOf(installation)].reverse().map((node) => [node.run.id, node]));
+    byName.set(installation, named);
+  }
+  return named.get(id);
+}
+
+const pathTaken = ({ run, from }: Node): Path => ({ ...wayTo(from), run });
+
 /**
  * Every run of an installation with its way from the origin, in the order of the tree.
  * @param installation the installation
@@ -92,13 +147,7 @@ export interface Path {
  * ```
  */
 export function pathsOf(installation: Installation): readonly Path[] {
-  const walk = (board: Board, boards: readonly Board[], feeders: readonly Run[]): Path[] =>
-    board.runs.flatMap((run) => {
-      const here = [...boards, board];
-      const below = run.feeds.flatMap((o) => (o.kind === 'board' ? walk(o, here, [...feeders, run]) : []));
-      return [{ boards: here, feeders, run }, ...below];
-    });
-  return walk(installation.board, [], []);
+  return nodesOf(installation).map(pathTaken);
 }
 
 /**
@@ -117,23 +166,40 @@ export function pathsOf(installation: Installation): readonly Path[] {
  * ```
  */
 export function pathTo(installation: Installation, id: string): Path | undefined {
-  return pathsOf(installation).find((p) => p.run.id === id);
+  const node = nodeNamed(installation, id);
+  return node && pathTaken(node);
+}
+
+/** Names of the runs of an installation, in the order of the tree. */
+export const runNames = (installation: Installation): readonly string[] =>
+  nodesOf(installation).map(({ run }) => run.id);
+
+/** What boards, loads and charge points are fed through a run or a board, those behind boards among them. */
+export function everythingBelow(from: Run | Board): readonly Outlet[] {
+  const found: Outlet[] = [];
+  const fedBy = (at: Run | Board): readonly Outlet[] => ('runs' in at ? at.runs.flatMap((r) => r.feeds) : at.feeds);
+  const open = [...fedBy(from)].reverse();
+  for (let outlet = open.pop(); outlet; outlet = open.pop()) {
+    found.push(outlet);
+    if (outlet.kind === 'board') for (const next of [...fedBy(outlet)].reverse()) open.push(next);
+  }
+  return found;
 }
 
 /** Loads and charge points fed through a run or a board, in the order of the tree. */
-export function outletsBelow(from: Run | Board): readonly (Load | ChargePoint)[] {
-  if ('runs' in from) return from.runs.flatMap(outletsBelow);
-  return from.feeds.flatMap((o) => (o.kind === 'board' ? outletsBelow(o) : [o]));
-}
+export const outletsBelow = (from: Run | Board): readonly (Load | ChargePoint)[] =>
+  everythingBelow(from).flatMap((o) => (o.kind === 'board' ? [] : [o]));
 
 /** The installation with one run replaced, everything else as it was. */
 export function withRun(installation: Installation, id: string, change: (run: Run) => Run): Installation {
-  const inBoard = (board: Board): Board => ({
-    ...board,
-    runs: board.runs.map((run) => {
-      const below: Run = { ...run, feeds: run.feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o)) };
-      return run.id === id ? change(below) : below;
-    }),
-  });
-  return { ...installation, board: inBoard(installation.board) };
+  let node = nodeNamed(installation, id);
+  if (!node) return installation;
+  let changed = change(node.run);
+  for (;;) {
+    const { run, from }: Node = node;
+    const board: Board = { ...from.board, runs: from.board.runs.map((r) => (r === run ? changed : r)) };
+    if (!from.above) return { ...installation, board };
+    node = from.above;
+    changed = { ...node.run, feeds: node.run.feeds.map((o) => (o === from.board ? board : o)) };
+  }
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { type Fact, type Name, termOf, type Vocabulary } from '../core/index.js';
-import { within } from '../core/vocabulary/index.js';
-import { CalculationError, type CanonicalUnit, formatIn, parseQuantity } from '../units/index.js';
+import { roleProblem } from '../installation/index.js';
+import { CalculationError, type CanonicalUnit, parseQuantity } from '../units/index.js';
 
 /** Suffixes of keys that name the unit of a bare number, by canonical unit: `length_m`. */
 const suffixes: { readonly [U in CanonicalUnit]?: Readonly<Record<string, number>> } = {
@@ -78,25 +78,14 @@ const problem = (ctx: z.RefinementCtx, message: string): never => {
   return z.NEVER;
 };
 
-/** Sizes, in canonical units, beyond which a figure is a slip of the pen and no survey: it would overflow on the way. */
-const [SMALLEST, LARGEST] = [1e-9, 1e9];
+/** A size, in canonical units, below which a figure that somebody wrote down is a slip of the pen. */
+const SMALLEST = 1e-9;
 
 function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
-  const term = termOf(name);
-  const size = Math.abs(value);
-  if (size > LARGEST || (size > 0 && size < SMALLEST))
-    return problem(ctx, `${term?.words ?? name} cannot be ${value} ${term?.unit ?? ''}: no survey finds such a figure`);
-  if (!term || within(value, term)) return value;
-  const { unit, words } = term;
-  const limits = [
-    term.least === undefined ? '' : `at least ${formatIn(term.least, unit)}`,
-    term.above === undefined ? '' : `above ${formatIn(term.above, unit)}`,
-    term.most === undefined ? '' : `at most ${formatIn(term.most, unit)}`,
-  ].filter(Boolean);
-  return problem(
-    ctx,
-    `${words} must be ${limits.join(' and ')}; it is ${Number.isFinite(value) ? formatIn(value, unit) : value}`,
-  );
+  if (value !== 0 && Math.abs(value) < SMALLEST)
+    return problem(ctx, `${termOf(name)?.words ?? name} cannot be ${value}: no survey finds such a figure`);
+  const wrong = roleProblem(name, value);
+  return wrong === undefined ? value : problem(ctx, wrong);
 }
 
 const textSchema = (name: Name): z.ZodType<number> =>

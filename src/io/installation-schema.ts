@@ -2,32 +2,48 @@ import * as z from 'zod';
 import {
   type Board,
   type ChargePoint,
+  counts,
   type Load,
-  lineConductors,
+  labels,
   type Outlet,
+  type OvercurrentKind,
+  overcurrentTypes,
   type Run,
 } from '../installation/index.js';
+import type { Bounds } from '../units/index.js';
 import { fact, factField, may, must, named, quantityField, record } from './field.js';
 
 export const NAME = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9 ._-]{0,59}$/, 'must be a short name of letters, digits, space, dot, dash');
 export const TEXT = z.string().max(500);
-export const LINES = z.array(z.enum(lineConductors)).min(1).max(3);
-export const COUNT = z.number().int('must be a whole number').min(0).max(10000);
+export const LINES = z.array(z.enum(labels.line)).min(1).max(3);
 export const yes = named('fact.yes-or-no', fact(z.boolean()));
 
+/** One of the labels of a list, which may be numbers. */
+const oneOf = <const T extends string | number>(of: readonly T[]): z.ZodType<T> => z.literal([...of]);
+/** A number of a kind: whole, unless it is said to be broken. */
+export const count = ({ least, above, most, broken }: Bounds & { readonly broken?: true }): z.ZodType<number> => {
+  let n = broken ? z.number() : z.number().int('must be a whole number');
+  if (least !== undefined) n = n.min(least);
+  if (above !== undefined) n = n.gt(above);
+  return most === undefined ? n : n.max(most);
+};
+export const COUNT = count(counts.pieces);
+
+const standards = Object.entries(overcurrentTypes) as unknown as [standard: string, types: readonly string[]][];
 const OVERCURRENT = z.union(
   [
-    z.strictObject({ standard: z.enum(['EN 60898', 'EN 61009']), type: z.enum(['B', 'C', 'D']) }),
-    z.strictObject({ standard: z.literal('BS 3871'), type: z.enum(['1', '2', '3']) }),
-    z.strictObject({ standard: z.enum(['BS 88-2', 'BS 88-3', 'BS 1361', 'BS 1362', 'BS 3036']) }),
+    ...standards.flatMap(([standard, types]) =>
+      types.length > 0 ? [z.strictObject({ standard: z.literal(standard), type: z.enum(types as [string]) })] : [],
+    ),
+    z.strictObject({ standard: z.enum(standards.flatMap(([s, types]) => (types.length > 0 ? [] : [s])) as [string]) }),
   ],
   {
     error: () =>
       'must name a product standard, and a type for a circuit-breaker: { "standard": "EN 60898", "type": "B" }',
   },
-);
+) as unknown as z.ZodType<OvercurrentKind>;
 
 const device = named(
   'device',
@@ -36,8 +52,8 @@ const device = named(
     rating: must(factField('deviceRating')),
     breakingCapacity: may(factField('breakingCapacity')),
     conditionalRating: may(factField('breakingCapacity')),
-    energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-    groupingFactor: may(fact(z.number().gt(0).max(1))),
+    energyClass: may(fact(oneOf(labels.energyClass))),
+    groupingFactor: may(fact(count(counts.groupingFactor))),
   }),
 );
 /** A device whose rating is still to be designed. */
@@ -47,19 +63,19 @@ export const deviceToDesign = named(
     kind: must(fact(OVERCURRENT)),
     breakingCapacity: may(factField('breakingCapacity')),
     conditionalRating: may(factField('breakingCapacity')),
-    energyClass: may(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-    groupingFactor: may(fact(z.number().gt(0).max(1))),
+    energyClass: may(fact(oneOf(labels.energyClass))),
+    groupingFactor: may(fact(count(counts.groupingFactor))),
   }),
 );
 
-const POSITION = z.enum(['origin-of-installation', 'origin-of-circuit', 'along-circuit', 'inside-equipment']);
+const POSITION = oneOf(labels.position);
 const residualShape = {
   position: must(POSITION),
-  type: must(fact(z.enum(['AC', 'A', 'F', 'B']))),
+  type: must(fact(oneOf(labels.residualType))),
   rating: must(factField('residualOperatingCurrent')),
   ratedCurrent: may(factField('deviceRating')),
   overloadDeclared: may(yes),
-  delay: may(fact(z.enum(['general', 'selective']))),
+  delay: may(fact(oneOf(labels.delay))),
   delayTime: may(factField('disconnectionTime')),
   opensAllLive: may(yes),
   bidirectional: may(yes),
@@ -69,39 +85,21 @@ export const residual = named('residual', record(residualShape));
 const boardResidual = named('boardResidual', record({ ...residualShape, serves: may(z.array(NAME).max(100)) }));
 
 const cableShape = {
-  construction: must(z.enum(['flat-twin-and-earth', 'single-core', 'multicore', 'armoured', 'flexible'])),
-  material: must(z.enum(['copper', 'aluminium'])),
-  insulation: must(z.enum(['thermoplastic-70', 'thermosetting-90', 'thermosetting-60'])),
-  cores: must(z.union([z.literal(2), z.literal(3), z.literal(4), z.literal(5)])),
-  parallel: may(COUNT.min(1).max(20)),
-  loadedCores: may(fact(COUNT.min(1).max(100))),
-  protective: must(z.enum(['core', 'bare-core', 'separate', 'armour', 'armour-and-separate', 'conduit', 'none'])),
+  construction: must(oneOf(labels.construction)),
+  material: must(oneOf(labels.material)),
+  insulation: must(oneOf(labels.insulation)),
+  cores: must(oneOf(labels.coresOfCable)),
+  parallel: may(count(counts.parallel)),
+  loadedCores: may(fact(count(counts.coresLoaded))),
+  protective: must(oneOf(labels.protective)),
   protectiveArea: may(factField('protectiveArea')),
   protectiveImpedance: may(factField('resistancePerMetre20')),
-  protectiveMaterial: may(z.enum(['copper', 'aluminium', 'steel'])),
+  protectiveMaterial: may(oneOf(labels.protectiveMaterial)),
 };
 const cable = named('cable', record({ ...cableShape, area: must(factField('conductorArea')) }));
 export const cableToDesign = named('cableToDesign', record(cableShape));
 
-const METHOD = z.enum([
-  'A',
-  'A1',
-  'A2',
-  'B',
-  'B1',
-  'B2',
-  'C',
-  'D',
-  'D1',
-  'D2',
-  'E',
-  'F',
-  'G',
-  '100',
-  '101',
-  '102',
-  '103',
-]);
+const METHOD = oneOf(labels.method);
 export const stretch = named(
   'stretch',
   record({
@@ -111,71 +109,34 @@ export const stretch = named(
     ambient: must(factField('ambientTemperature')),
     group: may(
       record({
-        arrangement: must(
-          z.enum([
-            'bunched',
-            'single-layer-wall',
-            'single-layer-tray',
-            'single-layer-ladder',
-            'single-layer-ceiling',
-            'direct-in-ground',
-            'ducts-in-ground',
-          ]),
-        ),
-        circuits: must(fact(COUNT.min(1).max(100))),
+        arrangement: must(oneOf(labels.arrangement)),
+        circuits: must(fact(count(counts.circuits))),
         spacing: may(quantityField('length')),
-        lightlyLoaded: may(COUNT.max(100)),
+        lightlyLoaded: may(count(counts.lightlyLoaded)),
         unequal: may(z.boolean()),
         tray: may(
           record({
-            support: must(
-              z.enum(['perforated tray', 'vertical perforated tray', 'unperforated tray', 'ladder, cleats']),
-            ),
-            trays: must(z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(6)])),
+            support: must(oneOf(labels.support)),
+            trays: must(oneOf(labels.trays)),
             spaced: must(z.boolean()),
           }),
         ),
-        overloads: may(z.enum(['simultaneous', 'not-simultaneous'])),
+        overloads: may(oneOf(labels.overloads)),
       }),
     ),
     insulated: may(factField('insulatedLength')),
-    drum: may(
-      z.enum([
-        'radial, ventilated',
-        'radial, unventilated',
-        'ventilated cylindrical, 1 layer',
-        'ventilated cylindrical, 2 layers',
-        'ventilated cylindrical, 3 layers',
-        'ventilated cylindrical, 4 layers',
-      ]),
-    ),
-    formation: may(z.enum(['flat-touching', 'trefoil', 'spaced-horizontal', 'spaced-vertical'])),
+    drum: may(oneOf(labels.drum)),
+    formation: may(oneOf(labels.formation)),
     soilResistivity: may(factField('soilResistivity')),
     depth: may(factField('depth')),
     concealedShallow: may(yes),
     metalParts: may(yes),
-    containment: may(z.enum(['clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'catenary', 'free'])),
+    containment: may(oneOf(labels.containment)),
     outdoors: may(z.boolean()),
   }),
 );
 
-const PURPOSE = z.enum([
-  'lighting',
-  'socket-outlets',
-  'cooking',
-  'instantaneous-water-heating',
-  'thermostatic-water-heating',
-  'space-heating',
-  'floor-heating',
-  'storage-heating',
-  'heat-pump',
-  'motor',
-  'air-conditioning',
-  'charge-point',
-  'generation',
-  'storage',
-  'other',
-]);
+const PURPOSE = oneOf(labels.purpose);
 const load = named(
   'load',
   record({
@@ -185,12 +146,12 @@ const load = named(
     current: must(factField('connectedCurrent')),
     lines: must(LINES),
     withSocket: may(z.boolean()),
-    accessories: may(fact(z.enum(['BS 1363', 'other']))),
+    accessories: may(fact(oneOf(labels.accessories))),
     plugged: may(yes),
     socketRating: may(factField('deviceRating')),
-    residualType: may(fact(z.enum(['AC', 'A', 'F', 'B']))),
+    residualType: may(fact(oneOf(labels.residualType))),
     powerFactor: may(quantityField('powerFactor')),
-    holds: may(z.enum(['current', 'power'])),
+    holds: may(oneOf(labels.holds)),
     at: may(quantityField('length')),
     standardCircuit: may(z.boolean()),
   }),
@@ -206,22 +167,11 @@ export const pointShape = {
   setting: must(factField('chargeCurrent')),
   minimum: may(quantityField('chargeCurrent')),
   outdoors: must(yes),
-  mode: must(z.union([z.literal(2), z.literal(3), z.literal(4)])),
+  mode: must(oneOf(labels.mode)),
   directCurrentDetection: may(yes),
   residual: may(residual),
-  openPenDevice: may(fact(z.enum(['none', 'touch-voltage-device', 'line-neutral-window-device', 'equal-device']))),
-  earthing: may(
-    z.enum([
-      'balanced-three-phase',
-      'low-electrode',
-      'touch-voltage-device',
-      'line-neutral-window-device',
-      'equal-device',
-      'tt-island',
-      'electrical-separation',
-      'supply-earth',
-    ]),
-  ),
+  openPenDevice: may(fact(oneOf(labels.openPenDevice))),
+  earthing: may(oneOf(labels.earthing)),
   electrode: may(electrode),
   feedSeparated: may(yes),
   vehiclesSeparated: may(fact(COUNT)),
@@ -296,8 +246,8 @@ export const outletSchema = anOutlet;
 export const supply = record({
   operation: may(z.enum(['grid', 'island'])),
   currentKind: may(z.enum(['ac', 'dc'])),
-  system: must(fact(z.enum(['TN-S', 'TN-C-S', 'TT', 'IT']))),
-  phases: must(fact(z.union([z.literal(1), z.literal(3)]))),
+  system: must(fact(oneOf(labels.system))),
+  phases: must(fact(oneOf(labels.phaseCount))),
   nominalVoltage: must(quantityField('nominalVoltage')),
   frequency: must(quantityField('frequency')),
   externalImpedance: must(factField('externalImpedance')),
@@ -310,23 +260,12 @@ export const supply = record({
   tails: may(factField('tailsArea')),
   tailsFaultProtected: may(yes),
   earthingConductor: may(factField('earthingConductorArea')),
-  earthingConductorLaid: may(
-    fact(
-      z.enum([
-        'above-ground',
-        'above-ground-protected',
-        'buried',
-        'buried-against-damage',
-        'buried-against-corrosion',
-        'buried-protected',
-      ]),
-    ),
-  ),
+  earthingConductorLaid: may(fact(oneOf(labels.earthingConductorLaid))),
   supplyNeutral: may(factField('supplyNeutralArea')),
   noExtraneousParts: may(yes),
   bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
   electrode: may(electrode),
   meterPoint: may(fact(z.string().max(40))),
-  specialLocation: may(z.enum(['caravan-park', 'marina', 'construction-site', 'filling-station', 'none'])),
+  specialLocation: may(oneOf(labels.specialLocation)),
   meteredDemand: may(record({ current: must(factField('demand')), about: must(TEXT.min(1)) })),
 });

@@ -1,6 +1,8 @@
 import { stated, unknown } from '../core/index.js';
-import { type Board, type ChargePoint, outletsBelow, pathsOf, type Run } from '../installation/index.js';
+import { own } from '../core/own.js';
+import { type ChargePoint, NOT_COVERED, type Run, suppliesNotCovered } from '../installation/index.js';
 import type { Survey, WantedPoint } from '../site/survey.js';
+import { surveyProblems } from '../site/survey-problems.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { migrate } from './migrate.js';
 import { problemsOf } from './problems.js';
@@ -27,9 +29,10 @@ export function readSurvey(document: unknown): Survey {
   const result = surveySchema.safeParse(current);
   if (!result.success) throw invalidInput('the survey', problemsOf(result.error));
   const survey = arrange(result.data);
-  refuseCovered(survey);
-  const crossed = crossCheck(survey);
-  if (crossed.length > 0) throw invalidInput('the survey', crossed);
+  const problems = surveyProblems(survey);
+  const other = problems.find((p) => p.message.startsWith(NOT_COVERED));
+  if (other) throw notCovered(other.message.slice(NOT_COVERED.length));
+  if (problems.length > 0) throw invalidInput('the survey', problems.map(inDocument));
   return survey;
 }
 
@@ -57,25 +60,24 @@ export function parseSurvey(text: string): Survey {
 
 /** What this library does not cover is refused by name, before anything else is said of the document. */
 function refuse(document: unknown): void {
-  const supply = (document as { supply?: { operation?: unknown; currentKind?: unknown } } | null)?.supply;
-  if (supply?.operation === 'island') throw notCovered('operation as an island, without the network');
-  if (supply?.currentKind === 'dc') throw notCovered('supplies and circuits of direct current');
+  const supply = (document as { supply?: Readonly<Record<string, unknown>> } | null)?.supply;
+  for (const [key, kinds] of Object.entries(suppliesNotCovered)) {
+    const what = own(kinds, String(supply?.[key]));
+    if (what) throw notCovered(what);
+  }
 }
 
-/** What reads well and is not covered all the same. */
-function refuseCovered({ installation, wanted }: Survey): void {
-  const { supply, board } = installation;
-  if (supply.system.state === 'known' && supply.system.value === 'IT') throw notCovered('IT systems');
-  if (supply.nominalVoltage !== 230)
-    throw notCovered(`a nominal voltage of ${supply.nominalVoltage} V line to earth; public supplies have 230 V`);
-  if (supply.frequency !== 50) throw notCovered(`a frequency of ${supply.frequency} Hz; public supplies have 50 Hz`);
-  const points = [...outletsBelow(board), ...wanted.flatMap((w) => outletsBelow(w.run))].flatMap((o) =>
-    o.kind === 'charge-point' ? [o] : [],
-  );
-  for (const { id, mode } of points) {
-    if (mode === 2) throw notCovered(`charging mode 2, from a socket-outlet (${id})`);
-    if (mode === 4) throw notCovered(`charging mode 4, with direct current (${id})`);
-  }
+/** A problem where it stands in the document: there the run of a wanted point is not put together yet. */
+function inDocument({ path, message }: Problem): Problem {
+  const [first, i, inside, key, ...rest] = path;
+  if (first === 'installation') return { path: path.slice(1), message };
+  if (first !== 'wanted' || inside !== 'run' || i === undefined) return { path, message };
+  if (key === 'cable') return { path: ['wanted', i, 'cables', 0, ...rest], message };
+  if (key === 'stretches') return { path: ['wanted', i, 'route', ...rest], message };
+  if (key !== 'feeds') return { path: ['wanted', i, key ?? 'id', ...rest], message };
+  const [, field, ...deeper] = rest;
+  const itself = field === 'id' || field === 'lines' || field === undefined;
+  return { path: ['wanted', i, ...(itself ? [field ?? 'point'] : ['point', field]), ...deeper], message };
 }
 
 const notCovered = (what: string) => new CalculationError('not-covered', `not covered: ${what}`, { what });
@@ -108,83 +110,4 @@ function arrange(d: SurveyDocument): Survey {
     ...stated({ demand: d.demand }),
     work: d.work ?? {},
   };
-}
-
-/** What no schema of one object can see: names that are unique and names that exist, lines that the supply has. */
-function crossCheck(survey: Survey): Problem[] {
-  const problems: Problem[] = [];
-  const boards = new Map<string, number>();
-  const runs = new Map<string, number>();
-  const outlets = new Map<string, number>();
-  const count = (map: Map<string, number>, name: string) => map.set(name, (map.get(name) ?? 0) + 1);
-  const visit = (board: Board): void => {
-    count(boards, board.id);
-    for (const run of board.runs) {
-      count(runs, run.id);
-      for (const o of run.feeds) o.kind === 'board' ? visit(o) : count(outlets, o.id);
-    }
-  };
-  visit(survey.installation.board);
-  survey.wanted.forEach((w, i) => {
-    count(runs, w.run.id);
-    for (const o of w.run.feeds) count(outlets, o.id);
-    if (!boards.has(w.from))
-      problems.push({
-        path: ['wanted', i, 'from'],
-        message: `there is no board called '${w.from}'; there is ${[...boards.keys()].map((b) => `'${b}'`).join(', ')}`,
-      });
-  });
-  for (const [kind, map] of [
-    ['boards', boards],
-    ['runs', runs],
-    ['loads or charge points', outlets],
-  ] as const)
-    for (const [name, n] of map)
-      if (n > 1) problems.push({ path: [], message: `'${name}' names ${n} ${kind}; a name may be used once` });
-
-  const { phases } = survey.installation.supply;
-  const everyRun = [
-    ...pathsOf(survey.installation).map((p) => ({ path: ['board'] as (string | number)[], run: p.run })),
-    ...survey.wanted.map((w, i) => ({ path: ['wanted', i, 'lines'] as (string | number)[], run: w.run })),
-  ];
-  for (const { path, run } of everyRun) {
-    const twice = run.lines.length !== new Set(run.lines).size;
-    if (twice) problems.push({ path, message: `'${run.id}' names a line conductor twice` });
-    if (run.lines.length === 2)
-      problems.push({ path, message: `'${run.id}' uses two line conductors; a run uses one or three` });
-    if (phases.state === 'known' && phases.value === 1 && run.lines.some((l) => l !== 'L1'))
-      problems.push({
-        path,
-        message: `'${run.id}' uses ${run.lines.join(', ')}, but the supply has one line conductor, L1`,
-      });
-    for (const { name, group } of run.stretches)
-      if (group?.lightlyLoaded && group.circuits.state === 'known' && group.lightlyLoaded > group.circuits.value)
-        problems.push({
-          path,
-          message: `'${name}' of '${run.id}' has ${group.lightlyLoaded} lightly loaded circuits in a group of ${group.circuits.value}`,
-        });
-    for (const o of run.feeds)
-      if (o.kind === 'charge-point') {
-        const { setting } = o;
-        const least = Math.max(6, o.minimum ?? 6);
-        const most = setting.state === 'known' ? setting.value : setting.state === 'between' ? setting.least : least;
-        if (most < least)
-          problems.push({ path, message: `'${o.id}' is set below ${least} A, the smallest current that it can offer` });
-      }
-    for (const o of run.feeds)
-      if (o.kind !== 'board' && o.lines.some((l) => !run.lines.includes(l)))
-        problems.push({ path, message: `'${o.id}' uses line conductors that '${run.id}' does not have` });
-  }
-  survey.wanted.forEach((w, i) => {
-    w.cables.forEach((cable, j) => {
-      const own = cable.protective === 'core' ? 1 : 0;
-      const needed = w.run.lines.length + 1 + own;
-      if (cable.cores < needed)
-        problems.push({
-          path: ['wanted', i, 'cables', j, 'cores'],
-          message: `is ${cable.cores}; ${w.run.lines.length === 1 ? 'one line conductor' : 'three line conductors'} and neutral${own ? ', and a protective core,' : ''} need ${needed}`,
-        });
-    });
-  });
-  return problems;
 }

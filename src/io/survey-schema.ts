@@ -1,10 +1,12 @@
 import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
+import { counts } from '../installation/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
   board,
   COUNT,
   cableToDesign,
+  count,
   deviceToDesign,
   LINES,
   NAME,
@@ -53,7 +55,7 @@ export const surveySchema = record({
       date: must(DATE),
       country: must(z.literal('GB')),
       premises: must(z.enum(['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'])),
-      dwellings: may(COUNT.min(1)),
+      dwellings: may(count({ least: 1, most: counts.pieces.most })),
     }),
   ),
   code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.enum(editions.map((e) => e.edition))) })),

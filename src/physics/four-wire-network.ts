@@ -58,18 +58,50 @@ export interface FourWireSolution {
 const TOLERANCE = 1e-13;
 const MOST_SWEEPS = 500;
 
-const check = (network: FourWireNetwork): void => {
+const finite = (...all: readonly unknown[]): boolean => all.every(Number.isFinite);
+
+/** What is wrong with a load, in words. */
+function loadProblem(load: NodeLoad): string | undefined {
+  switch (load?.kind) {
+    case 'current':
+      return finite(load.current, load.angle) && load.current >= 0 ? undefined : 'must draw a finite current from 0 A';
+    case 'power':
+      return finite(load.active, load.reactive) ? undefined : 'must have a finite power';
+    case 'impedance':
+      return finite(load.resistance, load.reactance) &&
+        load.resistance >= 0 &&
+        (load.resistance > 0 || load.reactance !== 0)
+        ? undefined
+        : 'must have a finite impedance, its resistance from 0 Ω, and not none at all';
+    default:
+      return 'must be a current, a power or an impedance';
+  }
+}
+
+function check(network: FourWireNetwork): void {
   const problems: Problem[] = [];
-  if (!(network.sourceVoltage > 0)) problems.push({ path: ['sourceVoltage'], message: 'must be above 0 V' });
-  network.sections.forEach((s, i) => {
-    if (!Number.isInteger(s.parent) || s.parent < -1 || s.parent >= i)
-      problems.push({ path: ['sections', i, 'parent'], message: 'must be -1 or the place of an earlier section' });
-    const impedances = [...s.line, ...s.neutral];
-    if (!impedances.every(Number.isFinite) || s.line[0] < 0 || s.neutral[0] < 0)
-      problems.push({ path: ['sections', i], message: 'impedances must be finite, resistances not negative' });
-  });
+  if (!(Number.isFinite(network?.sourceVoltage) && network.sourceVoltage > 0))
+    problems.push({ path: ['sourceVoltage'], message: 'must be above 0 V' });
+  if (!Array.isArray(network?.sections)) problems.push({ path: ['sections'], message: 'must be a list' });
+  else
+    network.sections.forEach((s: FourWireSection, i) => {
+      if (!Number.isInteger(s?.parent) || s.parent < -1 || s.parent >= i)
+        problems.push({ path: ['sections', i, 'parent'], message: 'must be -1 or the place of an earlier section' });
+      for (const part of ['line', 'neutral'] as const) {
+        const z: unknown = s?.[part];
+        if (!Array.isArray(z) || z.length !== 2 || !finite(...z) || z[0] < 0)
+          problems.push({ path: ['sections', i, part], message: 'must be finite, its resistance from 0 Ω' });
+      }
+      if (!Array.isArray(s?.loads) || s.loads.length !== 3)
+        problems.push({ path: ['sections', i, 'loads'], message: 'must be three, for L1, L2 and L3' });
+      else
+        for (const [k, load] of s.loads.entries()) {
+          const wrong = load === null ? undefined : loadProblem(load);
+          if (wrong) problems.push({ path: ['sections', i, 'loads', k], message: wrong });
+        }
+    });
   if (problems.length > 0) throw invalidInput('the network', problems);
-};
+}
 
 /** Current that a load draws at a voltage line to neutral. */
 function drawn(load: NodeLoad, voltage: Complex): Complex {
@@ -184,5 +216,11 @@ export const voltageInNetwork = /* @__PURE__ */ procedure({
   method:
     'currents summed towards the source, voltages outwards, until they stand still to 1e-13 of the source voltage',
   source: { document: "Kirchhoff's laws", provenance: 'definition' },
-  run: ({ network, section, line }: NetworkPlace) => solveRadial(network).voltages[section]?.[line] ?? Number.NaN,
+  run: ({ network, section, line }: NetworkPlace) => {
+    const voltage = solveRadial(network).voltages[section]?.[line];
+    if (voltage !== undefined) return voltage;
+    throw invalidInput('the place', [
+      { path: ['section'], message: `the network has no line ${line} at section ${section}` },
+    ]);
+  },
 });

@@ -45,6 +45,9 @@ const UNIT = [
 ] as const;
 
 function problemsOf(c: LostPenCase): Problem[] {
+  const lists = ['loads', 'electrodes'] as const;
+  const absent = lists.filter((key) => !Array.isArray(c?.[key]));
+  if (absent.length > 0) return absent.map((key) => ({ path: [key], message: 'must be a list' }));
   const problems: Problem[] = [];
   const wrong = (path: (string | number)[], message: string) => problems.push({ path, message });
   if (!(c.nominalVoltage > 0 && Number.isFinite(c.nominalVoltage))) wrong(['nominalVoltage'], 'must be above 0 V');
@@ -59,6 +62,8 @@ function problemsOf(c: LostPenCase): Problem[] {
   c.loads.forEach((l, i) => {
     if (!(l.current >= 0 && Number.isFinite(l.current))) wrong(['loads', i, 'current'], 'must be from 0 A');
     if (![1, 2, 3].includes(l.line)) wrong(['loads', i, 'line'], 'must be 1, 2 or 3');
+    if (!['resistance', 'current', 'power'].includes(l.holds ?? 'resistance'))
+      wrong(['loads', i, 'holds'], 'must be resistance, current or power');
   });
   return problems;
 }
@@ -201,7 +206,7 @@ export interface WindowSight {
  * @param window lower and upper limit of the window, V
  * @param limit limit of the touch voltage, V, above 0
  * @returns what exposed metal is at, what the monitor reads, V, and whether it is blind
- * @throws CalculationError `no-solution` when the loads cannot be served, as `lostPen` does
+ * @throws CalculationError `invalid-input` with every problem; `no-solution` when the loads cannot be served, as `lostPen` does
  * @example
  * ```ts
  * import { windowSight } from 'ohmwright/physics';
@@ -216,6 +221,12 @@ export function windowSight(
   window: readonly [number, number],
   limit: number,
 ): WindowSight {
+  const problems: Problem[] = [];
+  if (![1, 2, 3].includes(line)) problems.push({ path: ['line'], message: 'must be 1, 2 or 3' });
+  if (!(window?.[0] <= window?.[1]))
+    problems.push({ path: ['window'], message: 'must be two limits, the lower one first' });
+  if (!(limit > 0)) problems.push({ path: ['limit'], message: 'must be above 0 V' });
+  if (problems.length > 0) throw invalidInput('what the monitor sees', problems);
   const { touchVoltage, lineNeutral } = lostPen(c);
   const reading = lineNeutral[line - 1] as number;
   return { touchVoltage, reading, blind: touchVoltage > limit && reading >= window[0] && reading <= window[1] };

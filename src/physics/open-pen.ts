@@ -255,6 +255,7 @@ export const windowMarginOf = /* @__PURE__ */ formula({
   title: 'Voltage that may be lost before the window trips',
   inputs: ['minimumSupplyVoltage', 'windowLower'],
   output: 'windowMargin',
+  signed: true,
   expression: 'minimumSupplyVoltage - windowLower',
   compute: ({ minimumSupplyVoltage, windowLower }) => minimumSupplyVoltage - windowLower,
   direction: { minimumSupplyVoltage: 1, windowLower: -1 },

@@ -1,5 +1,5 @@
 import { formula, procedure, stated } from '../core/index.js';
-import { CalculationError } from '../units/index.js';
+import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 
 const iec60909 = 'IEC 60909-0';
 
@@ -122,6 +122,42 @@ export interface RadialNetwork {
 
 const none: Impedance = { resistance: 0, reactance: 0 };
 
+type Where = readonly (string | number)[];
+
+/** What is wrong with an impedance: a resistance is never negative, a reactance finite. */
+function impedanceProblems(z: Impedance | undefined, at: Where): readonly Problem[] {
+  const { resistance, reactance } = z ?? { resistance: Number.NaN, reactance: Number.NaN };
+  return [
+    ...(Number.isFinite(resistance) && resistance >= 0
+      ? []
+      : [{ path: [...at, 'resistance'], message: `is ${resistance}; a resistance is from 0 Ω` }]),
+    ...(Number.isFinite(reactance)
+      ? []
+      : [{ path: [...at, 'reactance'], message: `is ${reactance}; a reactance is a finite number of Ω` }]),
+  ];
+}
+
+function elementProblems(element: RadialElement, at: Where): readonly Problem[] {
+  if (typeof element !== 'object' || element === null) return [{ path: at, message: 'is no element of a network' }];
+  return (['line', 'zero', 'neutral', 'protective'] as const).flatMap((part) =>
+    element[part] === undefined && part !== 'line' ? [] : impedanceProblems(element[part], [...at, part]),
+  );
+}
+
+/** Refuses a network that cannot be: its currents would be nonsense, or smaller than they are. */
+function refuse(network: RadialNetwork): RadialNetwork {
+  if (typeof network !== 'object' || network === null || !Array.isArray(network.elements))
+    throw invalidInput('the network', [{ path: ['elements'], message: 'must be a list' }]);
+  const { lineVoltage, voltageFactor, elements } = network;
+  const problems = elements.flatMap((e: RadialElement, i) => elementProblems(e, ['elements', i]));
+  if (!(Number.isFinite(lineVoltage) && lineVoltage > 0))
+    problems.unshift({ path: ['lineVoltage'], message: `is ${lineVoltage}; it must be above 0 V` });
+  if (!(voltageFactor > 0 && voltageFactor <= 1.2))
+    problems.unshift({ path: ['voltageFactor'], message: `is ${voltageFactor}; it must be above 0 and at most 1.2` });
+  if (problems.length > 0) throw invalidInput('the network', problems);
+  return network;
+}
+
 /** Adds impedances. */
 function total(parts: readonly Impedance[]): Impedance {
   return parts.reduce(
@@ -157,6 +193,7 @@ function current(network: RadialNetwork, z: Impedance): number {
  * Impedance of the path of a three-phase fault.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
+ * @throws CalculationError `invalid-input` with the path of each problem
  * @example
  * ```ts
  * import { threePhasePath } from 'ohmwright/physics';
@@ -177,11 +214,12 @@ function current(network: RadialNetwork, z: Impedance): number {
  * threePhasePath(network); // => { resistance: 0.09, reactance: 0.04 }
  * ```
  */
-export const threePhasePath = (network: RadialNetwork): Impedance => total(network.elements.map((e) => e.line));
+export const threePhasePath = (network: RadialNetwork): Impedance => total(refuse(network).elements.map((e) => e.line));
 /**
  * Impedance of the path of a fault between line and neutral.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
+ * @throws CalculationError `invalid-input` with the path of each problem
  * @example
  * ```ts
  * import { lineNeutralPath } from 'ohmwright/physics';
@@ -203,11 +241,12 @@ export const threePhasePath = (network: RadialNetwork): Impedance => total(netwo
  * ```
  */
 export const lineNeutralPath = (network: RadialNetwork): Impedance =>
-  total(network.elements.map((e) => loopOf(e, e.neutral)));
+  total(refuse(network).elements.map((e) => loopOf(e, e.neutral)));
 /**
  * Impedance of the path of a fault between line and earth.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
+ * @throws CalculationError `invalid-input` with the path of each problem
  * @example
  * ```ts
  * import { lineEarthPath } from 'ohmwright/physics';
@@ -229,7 +268,7 @@ export const lineNeutralPath = (network: RadialNetwork): Impedance =>
  * ```
  */
 export const lineEarthPath = (network: RadialNetwork): Impedance =>
-  total(network.elements.map((e) => loopOf(e, e.protective)));
+  total(refuse(network).elements.map((e) => loopOf(e, e.protective)));
 
 const method = 'impedances of grid, transformer and cables added as complex numbers; c U_n/√3 over their size';
 const source = { document: iec60909, clause: 'radial networks', provenance: 'one-source' } as const;
@@ -284,6 +323,7 @@ export const lineLineFault = /* @__PURE__ */ procedure({
  * @param impedance size, Ω, 0 and up
  * @param resistanceOverReactance R/X, 0 and up
  * @returns resistance and reactance, Ω
+ * @throws CalculationError `invalid-input` for what is below 0 or not finite
  * @example
  * ```ts
  * import { splitImpedance } from 'ohmwright/physics';
@@ -292,6 +332,10 @@ export const lineLineFault = /* @__PURE__ */ procedure({
  * ```
  */
 export function splitImpedance(impedance: number, resistanceOverReactance: number): Impedance {
+  const problems = Object.entries({ impedance, resistanceOverReactance }).flatMap(([name, value]) =>
+    Number.isFinite(value) && value >= 0 ? [] : [{ path: [name], message: `is ${value}; it must be from 0` }],
+  );
+  if (problems.length > 0) throw invalidInput('the impedance', problems);
   const reactance = impedance / Math.hypot(1, resistanceOverReactance);
   return { resistance: resistanceOverReactance * reactance, reactance };
 }
@@ -299,8 +343,9 @@ export function splitImpedance(impedance: number, resistanceOverReactance: numbe
 /**
  * An element with its resistances at another temperature, by the linear coefficient 0.004 per kelvin.
  * @param element impedances at 20 °C
- * @param temperature temperature of the conductors, °C
+ * @param temperature temperature of the conductors, °C, -60 to 1200
  * @returns the element at that temperature; reactances as they were
+ * @throws CalculationError `invalid-input` for an element or a temperature that cannot be
  * @example
  * ```ts
  * import { lineNeutralFault, warmed } from 'ohmwright/physics';
@@ -314,6 +359,13 @@ export function splitImpedance(impedance: number, resistanceOverReactance: numbe
  * ```
  */
 export function warmed(element: RadialElement, temperature: number): RadialElement {
+  const problems = elementProblems(element, []);
+  // colder, the linear coefficient would leave no resistance at all
+  if (problems.length === 0 && !(temperature >= -60 && temperature <= 1200))
+    throw invalidInput('the temperature', [
+      { path: ['temperature'], message: `is ${temperature} °C; it is from -60 to 1200 °C` },
+    ]);
+  if (problems.length > 0) throw invalidInput('the element', problems);
   const at = (z: Impedance): Impedance => ({ ...z, resistance: z.resistance * (1 + 0.004 * (temperature - 20)) });
   return {
     name: element.name,

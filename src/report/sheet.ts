@@ -107,6 +107,8 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
       ];
     case 'same':
       return ['', termOf(line.name)?.words ?? line.name, result(line), 'as above'];
+    case 'overall':
+      return ['overall', `${line.due.length} checks`, '', verdictWords(line.verdict)];
     case 'note':
       return ['note', line.text, '', ''];
     default: {

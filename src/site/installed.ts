@@ -1,5 +1,13 @@
 import { known } from '../core/index.js';
-import type { Board, Cable, Installation, Run } from '../installation/index.js';
+import {
+  type Board,
+  type Cable,
+  type Installation,
+  type Outlet,
+  pathsOf,
+  type Run,
+  withRun,
+} from '../installation/index.js';
 import type { Amperes, SquareMillimetres } from '../units/index.js';
 import type { Survey, WantedPoint } from './survey.js';
 
@@ -22,14 +30,12 @@ import type { Survey, WantedPoint } from './survey.js';
  * ```
  */
 export function withAddedRun(installation: Installation, boardId: string, run: Run): Installation {
-  const at = (board: Board): Board => ({
-    ...board,
-    runs: [
-      ...board.runs.map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? at(o) : o)) })),
-      ...(board.id === boardId ? [run] : []),
-    ],
-  });
-  return { ...installation, board: at(installation.board) };
+  const add = (board: Board): Board => ({ ...board, runs: [...board.runs, run] });
+  if (installation.board.id === boardId) return { ...installation, board: add(installation.board) };
+  const isIt = (o: Outlet): o is Board => o.kind === 'board' && o.id === boardId;
+  const feeder = pathsOf(installation).find((p) => p.run.feeds.some(isIt));
+  if (!feeder) return installation;
+  return withRun(installation, feeder.run.id, (r) => ({ ...r, feeds: r.feeds.map((o) => (isIt(o) ? add(o) : o)) }));
 }
 
 /**

@@ -14,6 +14,7 @@ import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
 import { recalledCaution } from './recalled.js';
 import type { Survey } from './survey.js';
+import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
 import { waysResults } from './ways.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
@@ -75,8 +76,11 @@ export const simplestFirst: Ranking = {
     a.hours - b.hours,
 };
 
-/** A plan by another code, or by the rules of another country, than the survey names is none for it. */
-function refuseOthers({ code: asked, about }: Survey, { code, network }: Applicable): void {
+/** What cannot be or is not covered is refused; a plan by another code, or by the rules of another country, than the survey names is none for it. */
+function refuseOthers(survey: Survey, { code, network }: Applicable): void {
+  const wrong = surveyProblems(survey);
+  if (wrong.length > 0) throw invalidInput('the survey', wrong);
+  const { code: asked, about } = survey;
   const problems = [
     ...(asked.id === code.name && asked.edition === code.edition
       ? []
@@ -101,7 +105,8 @@ function refuseOthers({ code: asked, about }: Survey, { code, network }: Applica
  * @param options what applies where the premises stand, such as `inGreatBritain` gives; rules of the firm, ranking and
  * what the notification needs
  * @returns plain, JSON-ready data; an unknown fact ends in `not-determined`
- * @throws CalculationError `invalid-input` where the survey names another code, edition or country than is handed in
+ * @throws CalculationError `invalid-input` where the survey names another code, edition or country than is handed in, or
+ * with the path of each problem of an installation that cannot be or is not covered
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };

@@ -92,6 +92,7 @@ const cables: readonly Pick<Cable, 'construction' | 'insulation' | 'cores' | 'pr
   { construction: 'single-core', insulation: 'thermosetting-90', cores: 4, protective: 'separate' },
   { construction: 'multicore', insulation: 'thermoplastic-70', cores: 3, protective: 'core' },
   { construction: 'multicore', insulation: 'thermosetting-90', cores: 5, protective: 'core' },
+  { construction: 'multicore', insulation: 'thermoplastic-70', cores: 4, protective: 'separate' },
   { construction: 'armoured', insulation: 'thermosetting-90', cores: 2, protective: 'armour' },
   { construction: 'armoured', insulation: 'thermosetting-90', cores: 3, protective: 'core' },
   { construction: 'armoured', insulation: 'thermoplastic-70', cores: 4, protective: 'armour' },
@@ -100,10 +101,11 @@ const cables: readonly Pick<Cable, 'construction' | 'insulation' | 'cores' | 'pr
   { construction: 'single-core', insulation: 'thermoplastic-70', cores: 2, protective: 'conduit' },
 ];
 
-/** Cables of the constructions that are met in houses. */
-function arbitraryCable(choices: FactChoices = {}): fc.Arbitrary<Cable> {
+/** Cables of the constructions that are met in houses, with a core for each line and the neutral. */
+function arbitraryCable(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Cable> {
+  const needed = (c: (typeof cables)[number]) => (three ? 4 : 2) + (c.protective === 'core' ? 1 : 0);
   const parts = fc.record({
-    kind: pick(...cables),
+    kind: pick(...cables.filter((c) => c.cores >= needed(c))),
     material: fc.oneof({ weight: 6, arbitrary: pick('copper' as const) }, pick('aluminium' as const)),
     area: arbitraryFact(pick(1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 95).map(squareMillimetres), choices),
     parallel: fc.option(pick(2), { nil: undefined, freq: 9 }),
@@ -264,7 +266,7 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
       lines: pick(linesOf(three)),
       device: arbitraryDevice(choices),
       residual: fc.array(arbitraryResidual(choices), { minLength: 1, maxLength: 2 }),
-      cable: arbitraryCable(choices),
+      cable: arbitraryCable(three, choices),
       stretches: fc.array(arbitraryStretch(choices), { minLength: 1, maxLength: 3 }),
       thirdHarmonic: arbitraryFact(double(0, 0.6).map(ratio), choices),
       terminalTemperature: arbitraryFact(pick(70, 90).map(celsius), choices),
@@ -297,7 +299,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
     | 'specialLocation'
   >(
     {
-      system: arbitraryFact(pick('TN-S', 'TN-C-S', 'TN-C-S', 'TT', 'IT'), choices),
+      system: arbitraryFact(pick('TN-S', 'TN-C-S', 'TN-C-S', 'TT'), choices),
       phases: pick({ state: 'known', value: three ? 3 : 1 } as const),
       nominalVoltage: pick(230).map(volts),
       frequency: pick(50).map(hertz),

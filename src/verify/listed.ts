@@ -1,4 +1,4 @@
-import type { Calculator, Edited, Line, Placed } from '../calculation/index.js';
+import { type Asked, askedBy, type Calculator, type Edited, type Line, type Placed } from '../calculation/index.js';
 import type { SheetDocument, SheetLine } from '../core/index.js';
 
 /** A line of a contents list as a sheet can show it: of several ways each. */
@@ -37,12 +37,25 @@ function waysOf(line: Line): readonly Line[] {
 export interface Listed {
   readonly codes: readonly Addresses[];
   readonly editions: readonly Edited[];
+  /** What each contents list asks for, where it is of a code. */
+  readonly asked: readonly { readonly of: Edited | undefined; readonly asked: Asked }[];
 }
 
 /** What contents lists have. */
 export function listedIn(calculators: readonly Calculator[]): Listed {
-  return { codes: calculators.map(addressesOf), editions: calculators.flatMap(({ code }) => (code ? [code] : [])) };
+  return {
+    codes: calculators.map(addressesOf),
+    editions: calculators.flatMap(({ code }) => (code ? [code] : [])),
+    asked: calculators.map(({ code, contents }) => ({ of: code, asked: askedBy(contents) })),
+  };
 }
+
+/** Checks that may pass one that any of several passes, by any contents list; undefined where none says. */
+export function alternativesOf(check: string, { asked }: Listed): ReadonlySet<string> | undefined {
+  const said = asked.flatMap((a) => a.asked.alternatives.get(check) ?? []);
+  return said.length === 0 ? undefined : new Set(said.flatMap((ids) => [...ids]));
+}
+
 function addressesOf({ lists }: Calculator): Addresses {
   const found = new Map<string, Way[]>();
   for (const list of lists.lists.values())

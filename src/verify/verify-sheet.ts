@@ -13,6 +13,8 @@ import {
   judge,
   type Known,
   missing,
+  type Overall,
+  overall,
   type Procedure,
   type Relation,
   type SheetDocument,
@@ -25,7 +27,7 @@ import {
 import { within } from '../core/vocabulary/index.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
-import { type Addresses, type Listed, listedIn, listsOf, notListed } from './listed.js';
+import { type Addresses, alternativesOf, type Listed, listedIn, listsOf, notListed } from './listed.js';
 import { close, same, sameGaps } from './same.js';
 import { type Cell, labelName, Scope } from './scope.js';
 
@@ -38,9 +40,28 @@ export interface SheetProblem {
   readonly message: string;
 }
 
+/** What a sheet says that a whole amounts to. @inline */
+export interface Conclusion {
+  /** Place of the part. */
+  readonly place: string;
+  readonly verdict: Overall['verdict'];
+  /** How many checks were due. */
+  readonly checks: number;
+  /** The code, where all that it always asks for was due. */
+  readonly code?: { readonly document: string; readonly edition: string };
+}
+
 /** What the verification of a sheet came to. */
 export interface Verification {
+  /** Whether what stands on the sheet is right; what it amounts to is in `conclusions`, and a sheet without any says nothing. */
   readonly ok: boolean;
+  /** What the sheet and its parts amount to; of a sheet from which that was cut away there is none. */
+  readonly conclusions: readonly Conclusion[];
+  /**
+   * What no second calculation can confirm, each with its place: remarks, statements that somebody makes, limits that are
+   * stated and stand in no contents list or table.
+   */
+  readonly takenAsStated: readonly SheetProblem[];
   /** Everything that was found, in the order of the sheet. */
   readonly problems: readonly SheetProblem[];
 }
@@ -86,6 +107,11 @@ class Reader {
   private readonly parts = new Map<string, Reader>();
   private at = 0;
 
+  /** What is said of the whole, and what is taken as stated; shared by all parts. */
+  readonly told: { readonly conclusions: Conclusion[]; readonly stated: SheetProblem[] };
+  /** Results here and below when something was said of the whole. */
+  private closedAt: number | undefined;
+
   constructor(
     private readonly document: SheetDocument,
     private readonly defined: ById,
@@ -95,6 +121,7 @@ class Reader {
     above?: Reader,
   ) {
     this.scope = new Scope(above?.scope.view());
+    this.told = above?.told ?? { conclusions: [], stated: [] };
     this.written = above?.written ?? new Set();
     this.byId = above?.byId ?? new Map();
     this.judgedBy = above?.judgedBy ?? new Map();
@@ -122,6 +149,56 @@ class Reader {
       }
     }
     this.at = 0;
+    if (this.closedAt !== undefined && this.below().length > this.closedAt)
+      this.wrong('results stand after what they amount to');
+  }
+
+  /** Results of this part and of those below it. */
+  private below(): readonly CheckResult[] {
+    return [...this.parts.values()].flatMap((p) => (p === this ? this.results : p.below()));
+  }
+
+  /** What the results here and below amount to: each check that is due has one, and no other counts. */
+  private overall(line: Line<'overall'>): undefined {
+    const all = this.below();
+    const quoted = all.flatMap((r) => r.alternatives ?? []);
+    const [own, other] = [false, true].map((is) => all.filter((r) => quoted.some((q) => same(q, r)) === is));
+    const left = [...(own ?? []), ...(other ?? [])];
+    const counted = line.due.flatMap(({ check, verdict }) => {
+      const at = left.findIndex((r) => r.check === check && r.verdict === verdict);
+      if (at < 0) this.wrong(`the check ${check} is due as ${verdict} and stands nowhere above`);
+      return at < 0 ? [] : left.splice(at, 1);
+    });
+    const aside = (id: string) => this.listed.asked.some(({ asked }) => asked.aside.has(id));
+    for (const r of left) {
+      if (counted.some((c) => c.check === r.check && c.verdict !== r.verdict))
+        this.stated(`that ${r.check} counts as it does in the whole; it stands here as ${r.verdict} too`);
+      if (!quoted.some((q) => same(q, r)) && !aside(r.check))
+        this.wrong(`the result of ${r.check} is none of those that are due`);
+    }
+    const due = overall(counted).verdict;
+    if (line.verdict !== due) this.wrong(`the whole is ${due}, not ${line.verdict}`);
+    const { code } = line;
+    if (code) {
+      const found = this.listed.asked.find(({ of }) => of?.document === code.document && of.edition === code.edition);
+      if (!found) this.wrong(`no contents list is of ${code.document}:${code.edition}`);
+      for (const id of found?.asked.always ?? [])
+        if (!line.due.some((d) => d.check === id)) this.wrong(`${code.document} asks for ${id}, which is not due here`);
+    }
+    if (this.closedAt !== undefined) this.wrong('the whole is concluded twice');
+    this.closedAt = all.length;
+    const { verdict } = line;
+    this.told.conclusions.push({
+      place: this.document.place,
+      verdict,
+      checks: line.due.length,
+      ...(code ? { code } : {}),
+    });
+  }
+
+  /** Takes down what no second calculation can confirm. */
+  private stated(message: string): void {
+    this.told.stated.push({ place: this.document.place, line: this.at, message });
   }
 
   /** Values that nothing used, here and below; asked when the whole sheet has been read. */
@@ -150,8 +227,10 @@ class Reader {
         return this.check(line);
       case 'result':
         return this.result(line);
+      case 'overall':
+        return this.overall(line);
       case 'note':
-        return undefined;
+        return void this.stated(`a remark: ${line.text}`);
       case 'part':
         return this.part(line);
       default:
@@ -399,21 +478,36 @@ class Reader {
     switch (check.kind) {
       case 'at-most':
       case 'at-least':
+        this.statedLimits(line, [check.limit]);
         return this.used(line, [check.value, check.limit]).due;
       case 'within':
+        this.statedLimits(line, [check.least, check.most]);
         return this.used(line, [check.value, check.least, check.most]).due;
       case 'holds':
         plain();
+        this.stated(`that ${check.id} ${line.holds === true ? 'holds' : 'does not hold, or is open'}`);
         return { holds: line.holds ?? open, because: result.because ?? '' };
       case 'any-of':
         plain();
-        for (const one of result.alternatives ?? [])
+        for (const one of result.alternatives ?? []) {
           if (!this.knows(one)) this.wrong(`the alternative ${one.check} stands nowhere above`);
+          const permitted = check.of ? new Set(check.of) : alternativesOf(check.id, this.listed);
+          if (permitted && !permitted.has(one.check)) this.wrong(`${one.check} is no alternative of ${check.id}`);
+        }
         return { results: result.alternatives ?? [] };
       default: {
         const never: never = check;
         return never;
       }
+    }
+  }
+
+  /** Limits that were taken down: by a line of a contents list they are those of the code, else as stated. */
+  private statedLimits(line: Line<'check'>, limits: readonly string[]): undefined {
+    for (const name of limits) {
+      const from = line.ids?.[name];
+      const cell = from === undefined ? this.scope.latest(name) : undefined;
+      if (cell?.mustServe) this.stated(`the limit ${name}`);
     }
   }
 
@@ -473,7 +567,7 @@ function listedWith(codes: readonly Calculator[]): Listed {
  * @param document a written sheet; it may come from anybody
  * @param extra definitions of the reader's own that the sheet quotes
  * @param codes contents lists of the reader's own by which it was worked out, beside those of this library
- * @returns everything that is wrong with it; it throws nothing
+ * @returns everything that is wrong with it, what it amounts to, and what is taken as stated; it throws nothing
  * @example
  * ```ts
  * import { amperes, metres, millivoltsPerAmpereMetre, recorder, writeSheet } from 'ohmwright';
@@ -495,6 +589,7 @@ export function verifySheet(
   codes: readonly Calculator[] = [],
 ): Verification {
   const problems: SheetProblem[] = [];
+  let told: Reader['told'] = { conclusions: [], stated: [] };
   try {
     const listed = listedWith(codes);
     const defined = allById(sortDefinitions(extra));
@@ -502,11 +597,12 @@ export function verifySheet(
     if (document.format !== 'sheet/1')
       problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
     if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });
+    told = reader.told;
     reader.read();
     reader.idle();
   } catch (error) {
     const message = `the sheet cannot be read: ${error instanceof Error ? error.message : String(error)}`;
     problems.push({ place: '', line: 0, message });
   }
-  return { ok: problems.length === 0, problems };
+  return { ok: problems.length === 0, conclusions: told.conclusions, takenAsStated: told.stated, problems };
 }

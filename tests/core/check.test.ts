@@ -5,6 +5,7 @@ import {
   amperes,
   type CheckResult,
   comparison,
+  hasCode,
   judge,
   missing,
   overall,
@@ -122,4 +123,33 @@ test('overall: fail before not-determined before pass; advice stands beside', ()
     undetermined: [result('not-determined')],
     advice: [result('fail', 'advice')],
   });
+});
+
+test('what is no number, no yes or no, and no list of results is refused, never judged', () => {
+  const judged = (c: Parameters<typeof judge>[0], evidence: unknown) => () => judge(c, evidence as never);
+  for (const odd of [null, undefined, '16', true, [16], {}, { missing: 'yes' }])
+    for (const c of [most, least]) {
+      expect(judged(c, { designCurrent: odd, deviceRating: 32 })).toThrow('designCurrent');
+      expect(judged(c, { designCurrent: 16, deviceRating: odd })).toThrow('deviceRating');
+    }
+  expect(judged(both, { designCurrent: 16, deviceRating: 10 })).toThrow('capacity');
+  for (const odd of [null, undefined, 'true', 1, {}])
+    expect(judged(holds, { holds: odd, because: '' })).toThrow('holds');
+  for (const odd of [null, undefined, 'pass', {}, [{ verdict: 'PASS', weight: 'rule' }], [null]])
+    expect(judged(any, { results: odd })).toThrow('any');
+  for (const odd of [null, undefined, 'pass']) expect(judged(most, odd)).toThrow('an object is due');
+});
+
+test('overall takes results of checks and nothing else', () => {
+  const of = (results: unknown) => () => overall(results as never);
+  for (const verdict of ['PASS', 'Pass', '', undefined, null, true, 'not required'])
+    expect(of([result('pass'), { ...result('pass'), verdict }])).toThrow('[1].verdict');
+  for (const weight of ['RULE', undefined, 'Advice']) expect(of([{ ...result('fail'), weight }])).toThrow('[0].weight');
+  for (const odd of [null, undefined, 'pass', {}, [null], ['pass']]) expect(of(odd)).toThrow();
+  try {
+    overall([{ verdict: 'PASS' }] as never);
+    expect.unreachable();
+  } catch (error) {
+    expect(hasCode(error, 'invalid-input')).toBe(true);
+  }
 });

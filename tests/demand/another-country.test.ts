@@ -189,7 +189,7 @@ describe('rules of an invented country', () => {
       mainSwitch: { rating: known(amperes(20)) },
     } as const;
     const at = (current: number) => {
-      const runs = [circuit('c1', load('heater', { purpose: 'other', current }), ['L1'])];
+      const runs = [circuit('below', load('heater', { purpose: 'other', current }), ['L1'])];
       const { board, supply } = house(5);
       const feeder = circuit('feeder', { ...below, runs }, ['L1']);
       const whole = { supply, board: { ...board, runs: [...board.runs, feeder] } };

@@ -104,7 +104,7 @@ function within<T>(judge: () => T): T | undefined {
   try {
     return judge();
   } catch (error) {
-    if (hasCode(error, 'out-of-range')) return undefined;
+    if (hasCode(error, 'out-of-range') || hasCode(error, 'invalid-input')) return undefined;
     throw error;
   }
 }

@@ -87,10 +87,10 @@ describe('a survey document', () => {
       2,
       'wanted.0.cables.1.cores',
     ],
-    ['a setting that no point can offer', ['wanted', 0, 'point', 'setting'], '5 A', 'wanted.0.lines'],
+    ['a setting that no point can offer', ['wanted', 0, 'point', 'setting'], '5 A', 'wanted.0.point.setting'],
     ['an extra key', ['supply', 'colour'], 'red', 'supply'],
     ['an unknown board', ['wanted', 0, 'from'], 'attic', 'wanted.0.from'],
-    ['a line that the supply has not', ['wanted', 0, 'lines'], ['L2'], 'wanted.0.lines'],
+    ['a line that the supply has not', ['wanted', 0, 'lines'], ['L2'], 'wanted.0.lines.0'],
     [
       'a range the wrong way round',
       ['supply', 'externalImpedance'],

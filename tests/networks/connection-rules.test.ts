@@ -54,8 +54,17 @@ describe('notify or apply in Great Britain', () => {
   });
 
   it('13.8 kVA binds before 60 A where the nominal voltage is higher', () => {
-    expect(route(28, { nominalVoltage: volts(240) })).toBe('apply-first');
-    expect(route(25.5, { nominalVoltage: volts(240) })).toBe('notify-after');
+    const higher: typeof greatBritain = {
+      ...greatBritain,
+      decide: (facts, sheet) => greatBritain.decide({ ...facts, nominalVoltage: volts(240) }, sheet),
+    };
+    const by = (current: number) => notificationOf(bs7671Demand, higher, house(current), gb).decision.route;
+    expect(by(28)).toBe('apply-first');
+    expect(by(25.5)).toBe('notify-after');
+  });
+
+  it('a nominal voltage that is not covered is refused, as in a survey', () => {
+    expect(() => route(28, { nominalVoltage: volts(240) })).toThrow('not covered: a nominal voltage of 240 V');
   });
 
   it('never turns from apply to notify when the demand rises', () => {

@@ -23,6 +23,9 @@ const formulas = Object.entries({ physics, heat, bs7671 }).flatMap(([path, entry
   ),
 );
 
+/** The guard of results and the error that it throws, which all formulas share. */
+const GUARD = 450;
+
 let asPublished: Project;
 let withoutTheHint: Project;
 beforeAll(() => {
@@ -49,14 +52,15 @@ describe.each([
           name,
           bytes: text.length,
           beside: text.length - definition,
-          allowed: 150 + expression,
+          allowed: 150 + GUARD + expression,
           compressed: gzipSync(text).length,
         };
       }),
     );
-    // beside its definition: what makes it callable (85 bytes), and its own arithmetic, about as long as the expression
+    // beside its definition: what makes it callable (85 bytes), what guards its result, and its own arithmetic, about as
+    // long as the expression
     expect(weighed.filter(({ beside, allowed }) => beside > allowed)).toEqual([]);
-    expect(weighed.filter(({ compressed }) => compressed > 620)).toEqual([]);
+    expect(weighed.filter(({ compressed }) => compressed > 880)).toEqual([]);
   }, 60_000);
 
   test.each(entries.filter(({ path }) => path !== './io' && path !== './verify' && path !== './testing'))(

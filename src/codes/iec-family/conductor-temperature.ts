@@ -6,6 +6,7 @@ export const temperatureAtPartialLoad = /* @__PURE__ */ formula({
   title: 'Conductor temperature at partial load, the whole group at the same share',
   inputs: ['designCurrent', 'tabulatedCapacity', 'groupFactor', 'ambientTemperature', 'operatingTemperature'],
   output: 'conductorTemperature',
+  signed: true,
   expression:
     'ambientTemperature + (designCurrent / (tabulatedCapacity * groupFactor))^2 * (operatingTemperature - reference)',
   constants: { reference: [30, '°C'] },
@@ -35,6 +36,7 @@ export const temperatureAtShareOfCapacity = /* @__PURE__ */ formula({
   title: 'Conductor temperature at a share of the capacity as installed',
   inputs: ['designCurrent', 'capacity', 'ambientTemperature', 'operatingTemperature'],
   output: 'conductorTemperature',
+  signed: true,
   expression: 'ambientTemperature + (designCurrent / capacity)^2 * (operatingTemperature - ambientTemperature)',
   direction: { designCurrent: 'either', capacity: 'either', ambientTemperature: 'either', operatingTemperature: 1 },
   compute: (v) =>
@@ -53,6 +55,7 @@ export const temperatureAtPartialLoadExact = /* @__PURE__ */ formula({
   title: 'Conductor temperature at partial load with the resistance of that temperature',
   inputs: ['designCurrent', 'tabulatedCapacity', 'groupFactor', 'ambientTemperature', 'operatingTemperature'],
   output: 'conductorTemperature',
+  signed: true,
   expression:
     '(ambientTemperature + beta * (designCurrent / (tabulatedCapacity * groupFactor))^2 * (operatingTemperature - reference) / (beta + operatingTemperature)) / (1 - (designCurrent / (tabulatedCapacity * groupFactor))^2 * (operatingTemperature - reference) / (beta + operatingTemperature))',
   constants: { reference: [30, '°C'], beta: [230, 'K'] },

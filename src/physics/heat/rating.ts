@@ -72,6 +72,7 @@ export const surfaceTemperatureOf = /* @__PURE__ */ formula({
   title: 'Temperature of the surface of a cable at its computed capacity',
   inputs: ['operatingTemperature', 'permissibleRise', 'innerThermalResistance', 'externalThermalResistance'],
   output: 'surfaceTemperature',
+  signed: true,
   expression:
     'operatingTemperature - permissibleRise * innerThermalResistance / (innerThermalResistance + externalThermalResistance)',
   compute: (v) =>
@@ -92,6 +93,7 @@ export const armourTemperatureOf = /* @__PURE__ */ formula({
     'externalThermalResistance',
   ],
   output: 'balancedArmourTemperature',
+  signed: true,
   expression:
     'operatingTemperature - permissibleRise * (innerThermalResistance - sheathThermalResistance) / (innerThermalResistance + externalThermalResistance)',
   compute: (v) =>

@@ -37,7 +37,8 @@ const cable = (construction: Cable['construction'], area: number, change: Partia
   ...change,
 });
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
-const judge = (change: Partial<Run>) => assess(smallCode, house([circuit(change)]), 'ev');
+const judge = (change: Partial<Run>) =>
+  assess(smallCode, house([circuit(change)], { phases: known(change.lines?.length === 3 ? 3 : 1) }), 'ev');
 const capacityOf = (change: Partial<Run>) => judge(change).figures.capacity;
 const along = (...stretches: readonly Stretch[]) => ({ stretches });
 const result = (change: Partial<Run>, check: string) => {

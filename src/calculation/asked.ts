@@ -1,0 +1,93 @@
+import { judgementsOf } from './calculation.js';
+import type { Contents } from './contents.js';
+import type { Judgement } from './judgement.js';
+import type { Line } from './line.js';
+
+/** What a contents list asks of whoever judges by it. */
+export interface Asked {
+  /** Checks of which every circuit has a result, whatever its facts. */
+  readonly always: ReadonlySet<string>;
+  /** For each check that any of several passes, those that may pass it; of one that a function draws up nothing is said. */
+  readonly alternatives: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Checks with results that stand aside: of several ways, of several of which one decides, or before they are adjusted. */
+  readonly aside: ReadonlySet<string>;
+}
+
+/** The checks of which there is a result, whatever the facts are. */
+function always({ how }: Judgement): readonly string[] {
+  switch (how.kind) {
+    case 'judge':
+    case 'any-of':
+    case 'unjudged':
+      return [how.check.id];
+    case 'adjust':
+      return always(how.of);
+    case 'unless-failed':
+      return how.first.flatMap(always);
+    default:
+      return [];
+  }
+}
+
+/** Judgements within one, without those of a check that any of several passes. */
+function within({ how }: Judgement): readonly Judgement[] {
+  switch (how.kind) {
+    case 'deciding':
+      return how.of;
+    case 'unless-failed':
+      return [...how.first, ...how.then];
+    case 'each':
+      return how.judgements;
+    case 'choose':
+      return Object.values(how.of).flat();
+    case 'adjust':
+      return [how.of];
+    default:
+      return [];
+  }
+}
+
+/** The checks that a judgement may give the results of; undefined where a function draws them up. */
+function possible(judgement: Judgement): readonly string[] | undefined {
+  const { how } = judgement;
+  if ('check' in how) return [how.check.id];
+  if (how.kind === 'results') return undefined;
+  const all = within(judgement).map(possible);
+  return all.every((ids) => ids !== undefined) ? all.flat() : undefined;
+}
+
+/** Checks that are worked out as a figure, for lines and checks to weigh. */
+const weighed = ({ how }: Line): readonly Judgement[] =>
+  how.kind === 'judged' ? Object.values(how.of as Readonly<Record<string, readonly Judgement[]>>).flat() : [];
+
+/**
+ * What a contents list asks of whoever judges by it: sheets are held against it.
+ * @param list a contents list
+ */
+export function askedBy({ checks, figures }: Contents): Asked {
+  const groups = Object.entries(checks).flatMap(([group, of]) => judgementsOf(group, of));
+  const lines = Object.values(figures as Readonly<Record<string, Readonly<Record<string, Line>> | undefined>>);
+  const asFigures = lines.flatMap((of) => Object.values(of ?? {}).flatMap(weighed));
+  const alternatives = new Map<string, Set<string>>();
+  const drawnUp = new Set<string>();
+  const aside = new Set<string>();
+  const open = [...groups, ...asFigures];
+  for (let j = open.pop(); j; j = open.pop()) {
+    open.push(...within(j));
+    const { how } = j;
+    if (how.kind === 'deciding' || how.kind === 'adjust') for (const id of possible(j) ?? []) aside.add(id);
+    if (how.kind !== 'any-of') continue;
+    open.push(...how.of);
+    const ids = how.of.map(possible);
+    if (ids.includes(undefined)) drawnUp.add(how.check.id);
+    const known = alternatives.get(how.check.id) ?? new Set();
+    for (const id of ids.flatMap((of) => of ?? [])) {
+      known.add(id);
+      aside.add(id);
+    }
+    alternatives.set(how.check.id, known);
+  }
+  for (const id of asFigures.flatMap((j) => possible(j) ?? [])) aside.add(id);
+  for (const id of drawnUp) alternatives.delete(id);
+  return { always: new Set(groups.flatMap(always)), alternatives, aside };
+}

@@ -1,0 +1,305 @@
+import { own } from '../core/own.js';
+import { invalidInput, type Problem } from '../units/index.js';
+import type { Cable, Group } from './cable.js';
+import { labels } from './labels.js';
+import type { Line } from './load.js';
+import { type Field, shapes } from './shapes.js';
+import type { Supply } from './supply.js';
+import { type Board, type Installation, type Outlet, outletsBelow, type Run } from './tree.js';
+import { isRecord, shown, valueProblem } from './values.js';
+
+type Where = readonly (string | number)[];
+type Shape = keyof typeof shapes;
+/** Takes down a problem, at a place from where it is asked. */
+export type Say = (at: Where, message: string) => undefined;
+
+/** Records in which nothing was wrong, by their shape: a changed installation shares most of them with the one before. */
+const sound = /* @__PURE__ */ new Map<string, WeakSet<object>>();
+
+function factProblems(what: string, fact: unknown, say: Say): undefined {
+  const state = isRecord(fact) ? fact.state : undefined;
+  const wrong = (key: string, value: unknown) => {
+    // a count within a range is taken between its ends, where it need not be whole
+    const problem = valueProblem(what, value, false);
+    if (problem) say([key], problem);
+    return problem === undefined;
+  };
+  if (!isRecord(fact) || !['known', 'between', 'unknown'].includes(state as string))
+    return say([], `is ${shown(fact)}; a fact is due: it is known, known within a range, or unknown`);
+  const { by, obtain } = fact;
+  for (const [key, text] of [
+    ['by', by],
+    ['obtain', obtain],
+  ] as const)
+    if (text !== undefined && typeof text !== 'string') say([key], `is ${shown(text)}; it is text`);
+  if (state === 'known') wrong('value', fact.value);
+  if (state !== 'between') return undefined;
+  const { least, most } = fact;
+  if (typeof least !== 'number' || typeof most !== 'number')
+    return say([], 'is a range; only a quantity can lie between two values');
+  if (wrong('least', least) && wrong('most', most) && least > most)
+    say([], 'is a range whose ends are the wrong way round');
+}
+
+/** What is wrong with a record, apart from what it is held against. */
+export function recordProblems(shape: string, value: unknown, say: Say): undefined {
+  if (!isRecord(value)) return say([], `is ${shown(value)}; ${shape} is due`);
+  const known = sound.get(shape) ?? new WeakSet();
+  sound.set(shape, known);
+  if (known.has(value)) return undefined;
+  let clean = true;
+  const note: Say = (at, message) => {
+    clean = false;
+    return say(at, message);
+  };
+  const plain = (what: string, item: unknown, at: Where) => {
+    if (own(shapes, what)) return recordProblems(what, item, (inner, message) => note([...at, ...inner], message));
+    const problem = valueProblem(what, item);
+    if (problem) note(at, problem);
+  };
+  for (const [key, [how, what]] of Object.entries<Field>(shapes[shape as Shape])) {
+    const item = value[key];
+    if (item === undefined) {
+      if (!how.endsWith('?')) note([key], 'is missing');
+    } else if (how.startsWith('fact')) factProblems(what, item, (at, message) => note([key, ...at], message));
+    else if (how.startsWith('plain')) plain(what, item, [key]);
+    else if (!Array.isArray(item)) note([key], `is ${shown(item)}; a list is due`);
+    else for (let i = 0; i < item.length; i++) plain(what, item[i], [key, i]);
+  }
+  if (clean) known.add(value);
+}
+
+/** How a problem begins that is none of the input: what it asks for is well said, and not covered. */
+export const NOT_COVERED = 'not covered: ';
+
+const modesNotCovered: Readonly<Record<string, string>> = {
+  2: 'charging mode 2, from a socket-outlet',
+  4: 'charging mode 4, with direct current',
+};
+
+/** Supplies that are refused by name, by what a document or an importer may say of them. */
+export const suppliesNotCovered: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  operation: { island: 'operation as an island, without the network' },
+  currentKind: { dc: 'supplies and circuits of direct current' },
+};
+
+function supplyProblems(supply: Supply, say: Say): undefined {
+  recordProblems('supply', supply, say);
+  if (!isRecord(supply)) return undefined;
+  const { system, nominalVoltage, frequency } = supply;
+  const refused = (key: string, what: string | undefined) => what && say([key], NOT_COVERED + what);
+  for (const [key, kinds] of Object.entries(suppliesNotCovered)) refused(key, own(kinds, String(own(supply, key))));
+  if (isRecord(system) && system.value === 'IT') refused('system', 'IT systems');
+  if (nominalVoltage > 0 && nominalVoltage !== 230)
+    refused('nominalVoltage', `a nominal voltage of ${nominalVoltage} V line to earth; public supplies have 230 V`);
+  if (frequency > 0 && frequency !== 50)
+    refused('frequency', `a frequency of ${frequency} Hz; public supplies have 50 Hz`);
+  return undefined;
+}
+
+/** Lines that the supply has; all three where their number is not known. */
+export const linesOfSupply = ({ supply }: Pick<Installation, 'supply'>): readonly Line[] => {
+  const phases = supply?.phases;
+  return phases?.state === 'known' && phases.value === 1 ? ['L1'] : labels.line;
+};
+
+function lineProblems(
+  lines: readonly Line[],
+  of: readonly Line[],
+  within: readonly Line[] | undefined,
+  say: Say,
+): undefined {
+  if (!Array.isArray(lines) || lines.length === 0) return say(['lines'], 'names no line conductor');
+  const seen = new Set<Line>();
+  for (let i = 0; i < lines.length; i++) {
+    const line = lines[i] as Line;
+    if (!of.includes(line)) say(['lines', i], `is ${shown(line)}; the supply has ${of.join(', ')}`);
+    else if (within && !within.includes(line)) say(['lines', i], `is ${line}, which its circuit does not have`);
+    else if (seen.has(line)) say(['lines', i], `names ${line} twice`);
+    seen.add(line);
+  }
+  // between two lines stands another voltage than U_0: nothing here is worked out for it
+  if (seen.size !== 2) return undefined;
+  return say(
+    ['lines'],
+    'are two line conductors: between two lines nothing is covered; a load from two lines to neutral is two loads',
+  );
+}
+
+/**
+ * What is wrong with the number of cores of a cable for the lines of a run and a neutral.
+ * @param protective whether a core that serves as protective conductor has to be among them
+ */
+export function coresProblem(cable: Cable, { lines, feeds }: Run, protective = false): string | undefined {
+  const { cores, construction } = cable;
+  const single = construction === 'single-core';
+  // a motor or heater on three lines may do without a neutral; of single cores those that carry load are counted
+  const bare = lines.length === 3 && (single || feeds.every((o) => o.kind === 'load' && o.lines.length === 3));
+  const own = protective && cable.protective === 'core' && !single ? 1 : 0;
+  const needed = lines.length + (bare ? 0 : 1) + own;
+  if (!labels.coresOfCable.includes(cores) || cores >= needed) return undefined;
+  const conductors = lines.length === 1 ? 'one line conductor' : 'three line conductors';
+  return `is ${cores}; ${conductors}${bare ? '' : ' and neutral'}${own ? ', and a protective core,' : ''} need ${needed}`;
+}
+
+/** What is wrong with a load or charge point on a run; false where it is not known what it is, or on which lines. */
+function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Line[] | undefined, say: Say): boolean {
+  if (!isRecord(outlet)) say([], `is ${shown(outlet)}; a board, a load or a charge point is due`);
+  else if (!['board', 'load', 'charge-point'].includes(outlet.kind))
+    say(['kind'], `is ${shown(outlet.kind)}; known are board, load, charge-point`);
+  else if (outlet.kind === 'board') return true;
+  else {
+    recordProblems(outlet.kind === 'load' ? 'load' : 'chargePoint', outlet, say);
+    lineProblems(outlet.lines, of, within, say);
+    if (outlet.kind === 'charge-point') {
+      const refused = own(modesNotCovered, String(outlet.mode));
+      if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`);
+      for (const key of ['value', 'least', 'most'])
+        if (isRecord(outlet.setting) && own(outlet.setting, key) === 0)
+          say(['setting', key], 'is 0 A; a point is set above that');
+    }
+    return Array.isArray(outlet.lines);
+  }
+  return false;
+}
+
+/** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
+export function runProblems(run: Run, of: readonly Line[], say: Say): undefined {
+  recordProblems('run', run, say);
+  if (!isRecord(run)) return undefined;
+  const within = Array.isArray(run.lines) && run.lines.every((l) => of.includes(l)) ? run.lines : undefined;
+  lineProblems(run.lines, of, undefined, say);
+  if (!Array.isArray(run.feeds)) return say(['feeds'], `is ${shown(run.feeds)}; a list is due`);
+  let whole = within !== undefined && run.lines.length !== 2 && isRecord(run.cable);
+  for (const [j, outlet] of run.feeds.entries()) {
+    const good = outletProblems(outlet, of, within, (at, message) => say(['feeds', j, ...at], message));
+    whole &&= good;
+  }
+  for (const [i, stretch] of (Array.isArray(run.stretches) ? run.stretches : []).entries()) {
+    const group = (isRecord(stretch) ? stretch.group : undefined) as Group | undefined;
+    const circuits = group?.circuits?.state === 'known' ? group.circuits.value : Number.POSITIVE_INFINITY;
+    const light = group?.lightlyLoaded ?? 0;
+    if (light > circuits)
+      say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
+  }
+  const cores = whole ? coresProblem(run.cable, run) : undefined;
+  return cores ? say(['cable', 'cores'], cores) : undefined;
+}
+
+/** Names that were used: unique by kind, a circuit may be called what its load is called. */
+export class Names {
+  private readonly used = { board: new Set<string>(), run: new Set<string>(), outlet: new Set<string>() };
+
+  note(kind: 'board' | 'run' | 'outlet', of: unknown, say: Say): void {
+    const id = isRecord(of) ? of.id : undefined;
+    if (typeof id !== 'string' || id === '') return;
+    if (this.used[kind].has(id)) say(['id'], `'${id}' is used twice; a name may be used once`);
+    this.used[kind].add(id);
+  }
+
+  of(kind: 'board' | 'run' | 'outlet'): ReadonlySet<string> {
+    return this.used[kind];
+  }
+}
+
+/** A board with the way to it; a path is put together only where something is wrong. */
+interface Met {
+  readonly board: Board;
+  readonly at: Where;
+  readonly above?: Met;
+}
+
+const pathOf = (met: Met): Where => {
+  const parts: Where[] = [];
+  for (let m: Met | undefined = met; m; m = m.above) parts.push(m.at);
+  return parts.reverse().flat();
+};
+
+/**
+ * Everything for which an installation is refused, each with its path.
+ * @param names names that are used elsewhere
+ */
+export function installationProblems(installation: Installation, names = new Names()): readonly Problem[] {
+  const problems: Problem[] = [];
+  const sayAt =
+    (at: () => Where): Say =>
+    (inner, message) =>
+      void problems.push({ path: [...at(), ...inner], message });
+  if (!isRecord(installation)) return [{ path: [], message: `is ${shown(installation)}; an installation is due` }];
+  supplyProblems(
+    installation.supply,
+    sayAt(() => ['supply']),
+  );
+  const of = linesOfSupply(installation);
+  const boards = new Set<unknown>();
+  const open: Met[] = [{ board: installation.board, at: ['board'] }];
+  for (let met = open.pop(); met; met = open.pop()) {
+    const here = met;
+    const { board } = here;
+    const say = sayAt(() => pathOf(here));
+    if (boards.has(board)) {
+      say([], 'is a board that stands elsewhere in the tree as well');
+      continue;
+    }
+    recordProblems('board', board, say);
+    if (!isRecord(board)) continue;
+    boards.add(board);
+    if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`);
+    names.note('board', board, say);
+    if (!Array.isArray(board.runs)) {
+      say(['runs'], `is ${shown(board.runs)}; a list is due`);
+      continue;
+    }
+    const below: Met[] = [];
+    board.runs.forEach((run: Run, i) => {
+      const inRun: Say = (at, message) => say(['runs', i, ...at], message);
+      runProblems(run, of, inRun);
+      names.note('run', run, inRun);
+      if (!isRecord(run) || !Array.isArray(run.feeds)) return;
+      run.feeds.forEach((o: Outlet, j) => {
+        if (isRecord(o) && o.kind === 'board') below.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+        else names.note('outlet', o, (at, message) => inRun(['feeds', j, ...at], message));
+      });
+    });
+    open.push(...below.reverse());
+  }
+  return problems;
+}
+
+/** What is wrong with the load controls of an installation that is in order otherwise: what one holds stands below it. */
+export function controlProblems({ board }: Installation): readonly Problem[] {
+  const problems: Problem[] = [];
+  const open: Met[] = [{ board, at: ['board'] }];
+  for (let met = open.pop(); met; met = open.pop()) {
+    const here = met;
+    const { control, runs } = here.board;
+    const below = control ? outletsBelow(here.board) : [];
+    const held = new Set(below.flatMap((o) => (o.kind === 'charge-point' || o.purpose === 'charge-point' ? o.id : [])));
+    for (const [i, id] of (control?.controls ?? []).entries())
+      if (!held.has(id))
+        problems.push({
+          path: [...pathOf(here), 'control', 'controls', i],
+          message: `${id} is no charge point below this board`,
+        });
+    for (const [i, run] of runs.entries())
+      for (const [j, o] of run.feeds.entries())
+        if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+  }
+  return problems;
+}
+
+const inOrder = /* @__PURE__ */ new WeakSet<object>();
+
+/**
+ * Refuses an installation that cannot be, or is not covered. It is looked through once: what is given is not changed
+ * afterwards.
+ * @param installation an installation, from whatever hand
+ * @throws CalculationError `invalid-input` with the path of each problem
+ */
+export function refuseUnsound(installation: Installation): void {
+  if (isRecord(installation) && inOrder.has(installation)) return;
+  const found = installationProblems(installation);
+  const problems = found.length > 0 ? found : controlProblems(installation);
+  if (problems.length > 0) throw invalidInput('the installation', problems);
+  inOrder.add(installation);
+}

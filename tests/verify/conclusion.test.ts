@@ -1,0 +1,209 @@
+/** What a sheet amounts to is tied to its results, and these to what the code asks for: forgeries beyond single numbers. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { assess } from '../../src/design/index.js';
+import {
+  alternatives,
+  amperes,
+  type CheckResult,
+  comparison,
+  type Installation,
+  pathTo,
+  recorder,
+  type SheetDocument,
+  type SheetLine,
+  type Source,
+  statement,
+  writeSheet,
+} from '../../src/index.js';
+import { arbitraryInstallation } from '../../src/testing/index.js';
+import { verifySheet } from '../../src/verify/index.js';
+import { soundHouse } from '../hazards/sound.js';
+
+const code = bs7671('2018+A2:2022');
+const cited = { document: code.name, edition: code.edition };
+
+/** The sheet of one circuit, with what it amounts to as its last line. */
+function concluded(installation: Installation): SheetDocument {
+  const sheet = recorder('test');
+  const run = pathTo(installation, 'submain') ? 'submain' : 'ev';
+  sheet.overall(assess(code, installation, run, { acceptMemoryFigures: true }, sheet).results, cited);
+  return writeSheet(sheet);
+}
+const messages = (sheet: SheetDocument, extra?: Parameters<typeof verifySheet>[1]) =>
+  verifySheet(sheet, extra).problems.map((p) => p.message);
+const withLines = (sheet: SheetDocument, change: (lines: readonly SheetLine[]) => readonly SheetLine[]) => ({
+  ...sheet,
+  lines: change(sheet.lines),
+});
+const conclusionOf = (sheet: SheetDocument) => {
+  const line = sheet.lines.at(-1);
+  if (line?.kind !== 'overall') throw new Error('no conclusion');
+  return line;
+};
+/** Parts numbered again, as a forger would who cut one out. */
+const renumbered = (lines: readonly SheetLine[]): readonly SheetLine[] => {
+  let n = 0;
+  const move = (part: SheetDocument, place: string): SheetDocument => {
+    let m = 0;
+    const inner = part.lines.map((l) => (l.kind === 'part' ? { ...l, part: move(l.part, `${place}.${++m}`) } : l));
+    return { ...part, place, lines: inner };
+  };
+  return lines.map((l) => (l.kind === 'part' ? { ...l, part: move(l.part, `${++n}`) } : l));
+};
+
+const honest = concluded(soundHouse());
+
+describe('an honest sheet', () => {
+  test('says what it amounts to, and by which code', () => {
+    const { ok, conclusions, problems } = verifySheet(JSON.parse(JSON.stringify(honest)));
+    expect(problems).toEqual([]);
+    expect(ok).toBe(true);
+    expect(conclusions).toMatchObject([{ place: '', verdict: 'pass', code: cited }]);
+  });
+  test.each([false, true])('of drawn installations, open facts: %s', (open) => {
+    fc.assert(
+      fc.property(arbitraryInstallation({ open }), (installation) => {
+        expect(messages(concluded(installation))).toEqual([]);
+      }),
+      { numRuns: 40, seed: open ? 31 : 32 },
+    );
+  });
+  test('that says nothing of the whole is right and amounts to nothing', () => {
+    expect(verifySheet({ format: 'sheet/1', place: '', title: 'empty', lines: [] })).toEqual({
+      ok: true,
+      conclusions: [],
+      takenAsStated: [],
+      problems: [],
+    });
+  });
+});
+
+describe('a forged conclusion', () => {
+  test.each(['fail', 'not-determined', 'PASS'])('another verdict: %s', (verdict) => {
+    const forged = withLines(honest, (l) => [
+      ...l.slice(0, -1),
+      { ...conclusionOf(honest), verdict: verdict as never },
+    ]);
+    expect(messages(forged)).toContain(`the whole is pass, not ${verdict}`);
+  });
+  test('each part cut out in turn, the rest renumbered', () => {
+    const parts = honest.lines.filter((l) => l.kind === 'part').length;
+    expect(parts).toBeGreaterThan(5);
+    for (let cut = 0; cut < parts; cut++)
+      expect(
+        messages(withLines(honest, (l) => renumbered(l.filter((_, i) => i !== cut)))).length,
+        `part ${cut + 1}`,
+      ).toBeGreaterThan(0);
+  });
+  test('a part cut out, and its checks from those that are due', () => {
+    const first = honest.lines[0];
+    if (first?.kind !== 'part') throw new Error('no part');
+    const gone = new Set(
+      first.part.lines.flatMap((l) => (l.kind === 'check' || l.kind === 'result' ? [l.result.check] : [])),
+    );
+    const line = conclusionOf(honest);
+    const forged = withLines(honest, (l) => [
+      ...renumbered(l.slice(1, -1)),
+      { ...line, due: line.due.filter((d) => !gone.has(d.check)) },
+    ]);
+    expect(messages(forged).some((m) => m.includes('asks for'))).toBe(true);
+  });
+  test('a check taken from those that are due while its result stands', () => {
+    const line = conclusionOf(honest);
+    for (const at of line.due.keys()) {
+      const forged = withLines(honest, (l) => [
+        ...l.slice(0, -1),
+        { ...line, due: line.due.filter((_, i) => i !== at) },
+      ]);
+      expect(messages(forged).length, line.due[at]?.check).toBeGreaterThan(0);
+    }
+  });
+  test('results that come after it, a second one, a code that is none', () => {
+    const [first] = honest.lines;
+    const line = conclusionOf(honest);
+    expect(messages(withLines(honest, (l) => [...l, line]))).toContain('the whole is concluded twice');
+    expect(messages(withLines(honest, (l) => renumbered([line, ...l.slice(0, -1)]))).length).toBeGreaterThan(0);
+    expect(first).toBeDefined();
+    const forged = withLines(honest, (l) => [
+      ...l.slice(0, -1),
+      { ...line, code: { document: 'BS 7671', edition: '1066' } },
+    ]);
+    expect(messages(forged)).toContain('no contents list is of BS 7671:1066');
+  });
+  test('random cuts, swaps and turns of verdicts are noticed', () => {
+    const line = conclusionOf(honest);
+    fc.assert(
+      fc.property(fc.nat(), fc.constantFrom('drop', 'repeat', 'rename'), (n, how) => {
+        const at = n % line.due.length;
+        const due = line.due.flatMap((id, i) =>
+          i !== at ? [id] : how === 'drop' ? [] : how === 'repeat' ? [id, id] : [{ ...id, check: `${id.check}x` }],
+        );
+        expect(messages(withLines(honest, (l) => [...l.slice(0, -1), { ...line, due }])).length).toBeGreaterThan(0);
+      }),
+      { numRuns: 60, seed: 33 },
+    );
+  });
+});
+
+describe('an alternative of another check', () => {
+  const source: Source = { document: 'Test rules of our own', provenance: 'definition' };
+  const basis = (id: string) => ({ id, title: id, weight: 'rule', source }) as const;
+  const mine = comparison({ ...basis('mine'), kind: 'at-most', value: 'designCurrent', limit: 'deviceRating' });
+  const theirs = comparison({ ...basis('theirs'), kind: 'at-least', value: 'designCurrent', limit: 'deviceRating' });
+  const either = alternatives({ ...basis('either'), of: ['mine'] });
+  const sheetOf = (pick: (own: CheckResult, other: CheckResult) => readonly CheckResult[]) => {
+    const sheet = recorder('test');
+    const evidence = {
+      designCurrent: sheet.given('designCurrent', amperes(40)),
+      deviceRating: sheet.given('deviceRating', amperes(32)),
+    };
+    const [own, other] = [sheet.check(mine, evidence), sheet.check(theirs, evidence)];
+    sheet.check(either, { results: pick(own, other) });
+    return writeSheet(sheet);
+  };
+  test('is none of this one', () => {
+    expect(
+      messages(
+        sheetOf((own) => [own]),
+        [mine, theirs, either],
+      ),
+    ).toEqual([]);
+    expect(
+      messages(
+        sheetOf((own, other) => [own, other]),
+        [mine, theirs, either],
+      ),
+    ).toEqual(['theirs is no alternative of either']);
+  });
+});
+
+test('what nobody can work out a second time is said: remarks, statements, limits', () => {
+  const source: Source = { document: 'Test rules of our own', provenance: 'definition' };
+  const labelled = statement({ id: 'labelled', title: 'It is labelled', weight: 'advice', source });
+  const below = comparison({
+    id: 'below',
+    title: 'Below',
+    kind: 'at-most',
+    value: 'designCurrent',
+    limit: 'deviceRating',
+    weight: 'rule',
+    source,
+  });
+  const sheet = recorder('test');
+  sheet.note('OVERALL: PASS');
+  sheet.check(labelled, { holds: true, because: 'seen' });
+  sheet.check(below, {
+    designCurrent: sheet.given('designCurrent', amperes(16)),
+    deviceRating: sheet.given('deviceRating', amperes(32), 'a standard'),
+  });
+  const { ok, conclusions, takenAsStated } = verifySheet(writeSheet(sheet), [labelled, below]);
+  expect(ok).toBe(true);
+  expect(conclusions).toEqual([]);
+  expect(takenAsStated.map((s) => s.message)).toEqual([
+    'a remark: OVERALL: PASS',
+    'that labelled holds',
+    'the limit deviceRating',
+  ]);
+});
