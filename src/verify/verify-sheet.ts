@@ -171,9 +171,10 @@ class Reader {
     });
     const among = (which: 'aside' | 'repeated', id: string) => this.listed.asked.some((a) => a.asked[which].has(id));
     for (const r of left) {
-      if (quoted.some((q) => same(q, r)) || among('aside', r.check)) continue;
-      if (among('repeated', r.check) && counted.some((c) => c.check === r.check))
-        this.stated(`which results of ${r.check} count: it stands here as ${r.verdict} too`);
+      if (quoted.some((q) => same(q, r))) continue;
+      const counts = counted.some((c) => c.check === r.check);
+      if (among('aside', r.check) || (counts && among('repeated', r.check)))
+        this.stated(`that the result of ${r.check}, ${r.verdict}, stands aside`);
       else this.wrong(`the result of ${r.check} is none of those that are due`);
     }
     const due = overall(counted).verdict;

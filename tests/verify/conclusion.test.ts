@@ -42,6 +42,11 @@ const conclusionOf = (sheet: SheetDocument) => {
   if (line?.kind !== 'overall') throw new Error('no conclusion');
   return line;
 };
+/** Whether a forgery is noticed, or what it rests on said to be taken as stated. */
+const noticed = (sheet: SheetDocument, check: string | undefined): boolean => {
+  const { ok, takenAsStated } = verifySheet(sheet);
+  return !ok || takenAsStated.some((s) => s.message.startsWith(`that the result of ${check}, `));
+};
 /** Parts numbered again, as a forger would who cut one out. */
 const renumbered = (lines: readonly SheetLine[]): readonly SheetLine[] => {
   let n = 0;
@@ -121,7 +126,7 @@ describe('a forged conclusion', () => {
         ...l.slice(0, -1),
         { ...line, due: line.due.filter((_, i) => i !== at) },
       ]);
-      expect(messages(forged).length, line.due[at]?.check).toBeGreaterThan(0);
+      expect(noticed(forged, line.due[at]?.check), line.due[at]?.check).toBe(true);
     }
   });
   test('results that come after it, a second one, a code that is none', () => {
@@ -144,7 +149,8 @@ describe('a forged conclusion', () => {
         const due = line.due.flatMap((id, i) =>
           i !== at ? [id] : how === 'drop' ? [] : how === 'repeat' ? [id, id] : [{ ...id, check: `${id.check}x` }],
         );
-        expect(messages(withLines(honest, (l) => [...l.slice(0, -1), { ...line, due }])).length).toBeGreaterThan(0);
+        const forged = withLines(honest, (l) => [...l.slice(0, -1), { ...line, due }]);
+        expect(noticed(forged, line.due[at]?.check)).toBe(true);
       }),
       { numRuns: 60, seed: 33 },
     );
