@@ -9,8 +9,10 @@ export interface Asked {
   readonly always: ReadonlySet<string>;
   /** For each check that any of several passes, those that may pass it; of one that a function draws up nothing is said. */
   readonly alternatives: ReadonlyMap<string, ReadonlySet<string>>;
-  /** Checks with results that stand aside: of several ways, of several of which one decides, or before they are adjusted. */
+  /** Checks with results that count nowhere by themselves: those of alternatives, and of each of several ways. */
   readonly aside: ReadonlySet<string>;
+  /** Checks with more results than count: of several one decides, or one is adjusted. */
+  readonly repeated: ReadonlySet<string>;
 }
 
 /** The checks of which there is a result, whatever the facts are. */
@@ -71,11 +73,12 @@ export function askedBy({ checks, figures }: Contents): Asked {
   const alternatives = new Map<string, Set<string>>();
   const drawnUp = new Set<string>();
   const aside = new Set<string>();
+  const repeated = new Set<string>();
   const open = [...groups, ...asFigures];
   for (let j = open.pop(); j; j = open.pop()) {
     open.push(...within(j));
     const { how } = j;
-    if (how.kind === 'deciding' || how.kind === 'adjust') for (const id of possible(j) ?? []) aside.add(id);
+    if (how.kind === 'deciding' || how.kind === 'adjust') for (const id of possible(j) ?? []) repeated.add(id);
     if (how.kind !== 'any-of') continue;
     open.push(...how.of);
     const ids = how.of.map(possible);
@@ -89,5 +92,5 @@ export function askedBy({ checks, figures }: Contents): Asked {
   }
   for (const id of asFigures.flatMap((j) => possible(j) ?? [])) aside.add(id);
   for (const id of drawnUp) alternatives.delete(id);
-  return { always: new Set(groups.flatMap(always)), alternatives, aside };
+  return { always: new Set(groups.flatMap(always)), alternatives, aside, repeated };
 }

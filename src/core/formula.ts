@@ -74,6 +74,8 @@ export interface Formula<I extends Name = Name, O extends Name = Name> extends F
  * unused.
  * @param definition identifier, inputs, output, expression, source and the code that computes it
  * @returns the formula: a function of its inputs by name, with its definition on it
+ * @throws CalculationError `out-of-range`, when the formula is called, for an input that is missing or no finite number, or a
+ * result that is none
  * @example
  * ```ts
  * import { amperes, formula, volts } from 'ohmwright';
@@ -117,6 +119,7 @@ export interface Relation<I extends Name = Name, O extends Name = Name> extends 
  * Defines a relation.
  * @param definition identifier, inputs, output, terms that sum to zero, source and the solver
  * @returns the relation: a function of its inputs by name, with its definition on it
+ * @throws CalculationError `out-of-range`, when the relation is called, as a formula does
  * @example
  * ```ts
  * import { ohms, relation } from 'ohmwright';
@@ -167,6 +170,7 @@ export interface Procedure<In = unknown, O extends Name = Name> extends Procedur
  * Defines a procedure.
  * @param definition identifier, output, method in words, source and the code; its input must be plain JSON
  * @returns the procedure: a function of its input, with its definition on it
+ * @throws CalculationError `out-of-range`, when the procedure is called, for a result that is no finite number or below zero
  * @example
  * ```ts
  * import { procedure } from 'ohmwright';

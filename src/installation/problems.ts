@@ -35,7 +35,7 @@ function factProblems(what: string, fact: unknown, say: Say): undefined {
   if (state === 'known') wrong('value', fact.value);
   if (state !== 'between') return undefined;
   const { least, most } = fact;
-  if (typeof least !== 'number' || typeof most !== 'number')
+  if (typeof least !== 'number' || typeof most !== 'number' || own(labels, what))
     return say([], 'is a range; only a quantity can lie between two values');
   if (wrong('least', least) && wrong('most', most) && least > most)
     say([], 'is a range whose ends are the wrong way round');

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { stated } from '../core/index.js';
+import { type Fact, stated } from '../core/index.js';
 import {
   type Board,
   type Cable,
@@ -59,7 +59,9 @@ function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDev
       rating: arbitraryFact(pick(6, 16, 20, 32, 40, 50, 63, 100).map(amperes), choices),
       breakingCapacity: arbitraryFact(pick(1500, 3000, 6000, 10_000).map(amperes), choices),
       conditionalRating: arbitraryFact(pick(10_000, 16_000).map(amperes), choices),
-      energyClass: arbitraryFact(pick(1, 2, 3), choices),
+      energyClass: arbitraryFact(pick('1', '2', '3'), choices).map(
+        (f) => (f.state === 'known' ? { ...f, value: Number(f.value) } : f) as Fact<1 | 2 | 3>,
+      ),
       groupingFactor: arbitraryFact(double(0.6, 1), choices),
     },
     ['breakingCapacity', 'conditionalRating', 'energyClass', 'groupingFactor'],

@@ -169,12 +169,13 @@ class Reader {
       if (at < 0) this.wrong(`the check ${check} is due as ${verdict} and stands nowhere above`);
       return at < 0 ? [] : left.splice(at, 1);
     });
-    const aside = (id: string) => this.listed.asked.some(({ asked }) => asked.aside.has(id));
+    const among = (which: 'aside' | 'repeated', id: string) => this.listed.asked.some((a) => a.asked[which].has(id));
     for (const r of left) {
-      if (counted.some((c) => c.check === r.check && c.verdict !== r.verdict))
-        this.stated(`that ${r.check} counts as it does in the whole; it stands here as ${r.verdict} too`);
-      if (!quoted.some((q) => same(q, r)) && !aside(r.check))
-        this.wrong(`the result of ${r.check} is none of those that are due`);
+      if (quoted.some((q) => same(q, r))) continue;
+      const counts = counted.some((c) => c.check === r.check);
+      if (among('aside', r.check) || (counts && among('repeated', r.check)))
+        this.stated(`that the result of ${r.check}, ${r.verdict}, stands aside`);
+      else this.wrong(`the result of ${r.check} is none of those that are due`);
     }
     const due = overall(counted).verdict;
     if (line.verdict !== due) this.wrong(`the whole is ${due}, not ${line.verdict}`);

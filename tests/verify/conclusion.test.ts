@@ -19,7 +19,7 @@ import {
 } from '../../src/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { verifySheet } from '../../src/verify/index.js';
-import { soundHouse } from '../hazards/sound.js';
+import { premises, soundHouse } from '../hazards/sound.js';
 
 const code = bs7671('2018+A2:2022');
 const cited = { document: code.name, edition: code.edition };
@@ -28,7 +28,7 @@ const cited = { document: code.name, edition: code.edition };
 function concluded(installation: Installation): SheetDocument {
   const sheet = recorder('test');
   const run = pathTo(installation, 'submain') ? 'submain' : 'ev';
-  sheet.overall(assess(code, installation, run, { acceptMemoryFigures: true }, sheet).results, cited);
+  sheet.overall(assess(code, installation, run, { ...premises, acceptMemoryFigures: true }, sheet).results, cited);
   return writeSheet(sheet);
 }
 const messages = (sheet: SheetDocument, extra?: Parameters<typeof verifySheet>[1]) =>
@@ -41,6 +41,11 @@ const conclusionOf = (sheet: SheetDocument) => {
   const line = sheet.lines.at(-1);
   if (line?.kind !== 'overall') throw new Error('no conclusion');
   return line;
+};
+/** Whether a forgery is noticed, or what it rests on said to be taken as stated. */
+const noticed = (sheet: SheetDocument, check: string | undefined): boolean => {
+  const { ok, takenAsStated } = verifySheet(sheet);
+  return !ok || takenAsStated.some((s) => s.message.startsWith(`that the result of ${check}, `));
 };
 /** Parts numbered again, as a forger would who cut one out. */
 const renumbered = (lines: readonly SheetLine[]): readonly SheetLine[] => {
@@ -64,7 +69,11 @@ describe('an honest sheet', () => {
   });
   test.each([false, true])('of drawn installations, open facts: %s', (open) => {
     fc.assert(
-      fc.property(arbitraryInstallation({ open }), (installation) => {
+      fc.property(arbitraryInstallation({ open }), (drawn) => {
+        // over ranges the sheet is written at one point, and the results are those of all
+        const installation = JSON.parse(JSON.stringify(drawn), (_, v) =>
+          v?.state === 'between' ? { state: 'known', value: v.most } : v,
+        ) as Installation;
         expect(messages(concluded(installation))).toEqual([]);
       }),
       { numRuns: 40, seed: open ? 31 : 32 },
@@ -117,7 +126,7 @@ describe('a forged conclusion', () => {
         ...l.slice(0, -1),
         { ...line, due: line.due.filter((_, i) => i !== at) },
       ]);
-      expect(messages(forged).length, line.due[at]?.check).toBeGreaterThan(0);
+      expect(noticed(forged, line.due[at]?.check), line.due[at]?.check).toBe(true);
     }
   });
   test('results that come after it, a second one, a code that is none', () => {
@@ -140,7 +149,8 @@ describe('a forged conclusion', () => {
         const due = line.due.flatMap((id, i) =>
           i !== at ? [id] : how === 'drop' ? [] : how === 'repeat' ? [id, id] : [{ ...id, check: `${id.check}x` }],
         );
-        expect(messages(withLines(honest, (l) => [...l.slice(0, -1), { ...line, due }])).length).toBeGreaterThan(0);
+        const forged = withLines(honest, (l) => [...l.slice(0, -1), { ...line, due }]);
+        expect(noticed(forged, line.due[at]?.check)).toBe(true);
       }),
       { numRuns: 60, seed: 33 },
     );

@@ -146,6 +146,7 @@ export interface MeasuredLoop {
  * division by 1.24 by name for 70 °C conductors only.
  * @param m the reading, its limit, and the temperatures
  * @returns three results; the exact form decides
+ * @throws CalculationError `invalid-input` for a reading or limit that is no number
  * @example
  * ```ts
  * import { celsius, ohms } from 'ohmwright';

@@ -62,6 +62,7 @@ const say = (holds: boolean, because: string): CheckResult => judge(meterPointPl
  * Reads a meter-point administration number: structure, check digit, distributor. It can be found plausible, never valid.
  * @param text 13 digits, or 21 characters with the top line; spaces, hyphens and a leading S may stand between
  * @returns its parts and the result of the check
+ * @throws CalculationError `invalid-input` as `judge` does
  * @example
  * ```ts
  * import { readMeterPoint } from 'ohmwright/networks';

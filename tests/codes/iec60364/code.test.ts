@@ -37,7 +37,12 @@ const cable = (area: number, change: Partial<Cable> = {}): Cable => ({
   protective: 'core',
   ...change,
 });
-const judge = (change: Partial<Run>) => assess(code, house([circuit({ cable: cable(6), ...change })]), 'ev');
+const judge = (change: Partial<Run>) =>
+  assess(
+    code,
+    house([circuit({ cable: cable(6), ...change })], { phases: known(change.lines?.length === 3 ? 3 : 1) }),
+    'ev',
+  );
 /** The number of a value or a limit. */
 const amount = (of: unknown): number | undefined => (of as { readonly value?: number } | undefined)?.value;
 const capacity = (s: Partial<Stretch>, c: Cable = cable(6), more: Partial<Run> = {}) =>
@@ -179,7 +184,7 @@ describe('IEC 60364 as a wiring code', () => {
         stretches: [stretch({ length: known(metres(5)) })],
         thirdHarmonic: known(ratio(content)),
       });
-      return permitted(code, house([run]), 'ev', { vary: 'area' }).intervals[0]?.from;
+      return permitted(code, house([run], { phases: known(3) }), 'ev', { vary: 'area' }).intervals[0]?.from;
     };
     expect([0, 0.2, 0.4, 0.5].map((h) => smallest(h)?.value)).toEqual([6, 10, 10, 16]);
     expect(smallest(0.5)?.beyond?.check.check).toBe('load-within-capacity');
