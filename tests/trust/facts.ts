@@ -1,0 +1,110 @@
+import type { Fact, Name } from '../../src/core/index.js';
+import { termOf } from '../../src/core/index.js';
+import type { Installation } from '../../src/index.js';
+import { counts, type Field, labels, shapes } from '../../src/installation/index.js';
+
+/** A fact where it stands in an installation. */
+export interface Found {
+  /** Its way from the installation down. */
+  readonly path: readonly (string | number)[];
+  /** Record and field, as the register has them. */
+  readonly name: string;
+  readonly field: Field;
+  /** What it may be: labels, yes and no, or quantities from small to large. */
+  readonly choices: readonly unknown[];
+}
+
+type Tree = Readonly<Record<string | number, unknown>>;
+
+/** Quantities that occur in surveys, by role; others are taken between the bounds of their role. */
+const usual: Readonly<Record<string, readonly number[]>> = {
+  length: [0.5, 5, 25, 120],
+  insulatedLength: [0, 0.05, 0.3, 2],
+  ambientTemperature: [10, 30, 50, 65],
+  soilResistivity: [0.7, 1, 2.5, 3],
+  earthResistivity: [20, 100, 1000],
+  depth: [0.02, 0.1, 0.5, 0.8],
+  deviceRating: [6, 20, 32, 63, 100],
+  breakingCapacity: [3000, 6000, 10_000, 16_000],
+  conductorArea: [1.5, 2.5, 6, 16],
+  protectiveArea: [1, 1.5, 2.5, 6],
+  residualOperatingCurrent: [0.01, 0.03, 0.1, 0.3],
+  connectedCurrent: [1, 6, 16, 32],
+  chargeCurrent: [0.001, 0.004, 6, 16, 32],
+  externalImpedance: [0.05, 0.28, 0.35, 0.8, 20],
+  prospectiveCurrent: [200, 860, 6000, 16_000],
+  electrodeResistance: [2, 20, 150, 500],
+  tailsArea: [10, 16, 25],
+  earthingConductorArea: [2.5, 6, 10, 16],
+  supplyNeutralArea: [16, 25, 35, 70],
+  bondingArea: [2.5, 4, 6, 10, 25],
+  thirdHarmonic: [0, 0.1, 0.33, 0.45],
+  terminalTemperature: [60, 70, 90],
+  disconnectionTime: [0, 0.04, 0.3],
+  resistancePerMetre20: [0.0005, 0.003, 0.02],
+  controlLimit: [16, 32, 60],
+  demand: [10, 40, 90],
+};
+const numbers: Readonly<Record<string, readonly number[]>> = {
+  parallel: [1, 2, 4],
+  coresLoaded: [2, 3, 7],
+  circuits: [1, 2, 6, 12],
+  lightlyLoaded: [0, 1],
+  pieces: [0, 1, 2, 5],
+  groupingFactor: [0.6, 0.8, 1],
+};
+
+function choicesOf(what: string): readonly unknown[] {
+  if (what === 'yes') return [true, false];
+  if (what in labels) return labels[what as keyof typeof labels];
+  if (what in counts) return numbers[what] ?? [];
+  return usual[what] ?? (termOf(what as Name) ? [] : []);
+}
+
+/** Every fact of the register in an installation, and where one might stand that is left out. */
+export function factsOf(installation: Installation): readonly Found[] {
+  const found: Found[] = [];
+  const visit = (shape: keyof typeof shapes, node: unknown, path: readonly (string | number)[]) => {
+    if (typeof node !== 'object' || node === null) return;
+    for (const [key, field] of Object.entries(shapes[shape]) as [string, Field][]) {
+      const [how, what] = field;
+      const value = (node as Tree)[key];
+      if (what in shapes) {
+        if (how.startsWith('list')) ((value as unknown[]) ?? []).forEach((v, i) => visit(what as 'run', v, [...path, key, i]));
+        else visit(what as 'run', value, [...path, key]);
+      }
+      found.push({ path: [...path, key], name: `${shape}.${key}`, field, choices: choicesOf(what) });
+    }
+  };
+  const board = (node: Installation['board'], path: readonly (string | number)[]) => {
+    visit('board', node, path);
+    node.runs.forEach((run, i) => {
+      const at = [...path, 'runs', i];
+      visit('run', run, at);
+      run.feeds.forEach((o, j) => {
+        const here = [...at, 'feeds', j];
+        if (o.kind === 'board') board(o, here);
+        else visit(o.kind === 'load' ? 'load' : 'chargePoint', o, here);
+      });
+    });
+  };
+  visit('supply', installation.supply, ['supply']);
+  board(installation.board, ['board']);
+  return found;
+}
+
+/** The installation with something else at a place; undefined leaves it out. */
+export function changedAt(installation: Installation, path: readonly (string | number)[], value: unknown): Installation {
+  const put = (node: unknown, rest: readonly (string | number)[]): unknown => {
+    const [key, ...more] = rest as [string | number, ...(string | number)[]];
+    const next = more.length === 0 ? value : put((node as Tree)[key], more);
+    if (Array.isArray(node)) return node.map((item, i) => (i === key ? next : item));
+    const { [key]: _old, ...others } = node as Tree;
+    return next === undefined ? others : { ...others, [key]: next };
+  };
+  return put(installation, path) as Installation;
+}
+
+/** What a fact is made of a value, as its field holds it. */
+export const asHeld = ([how]: Field, value: unknown): unknown =>
+  how.startsWith('fact') ? ({ state: 'known', value, by: 'drawn' } satisfies Fact<unknown>) : value;
