@@ -1,4 +1,4 @@
-import { type CheckResult, isMissing, statement } from '../core/index.js';
+import { type CheckResult, isMissing } from '../core/index.js';
 import { Compiled, type Edited, type Judging } from './compile.js';
 import type { Contents, Group, Groups } from './contents.js';
 import { compileJudgement, compileJudgements, type Judgement, unjudged } from './judgement.js';
@@ -40,11 +40,11 @@ export function judgementsOf(group: string, of: Group, code?: Edited): readonly 
   if ('noRule' in of) {
     const source = of.source ?? { document, edition, provenance: 'memory' as const };
     const title = words[0]?.toUpperCase() + words.slice(1);
-    return [unjudged(statement({ id: `${group}-rule`, title, weight: 'rule', source }), none(of.noRule))];
+    return [unjudged({ kind: 'holds', id: `${group}-rule`, title, weight: 'rule', source }, none(of.noRule))];
   }
   const title = `The circuit meets ${document} on ${words}`;
-  const check = statement({ id: `${group}-by-edition`, title, weight: 'rule', source: of.source });
-  return [unjudged(check, open(of.notEntered))];
+  const id = `${group}-by-edition`;
+  return [unjudged({ kind: 'holds', id, title, weight: 'rule', source: of.source }, open(of.notEntered))];
 }
 
 /** A contents list made ready to calculate with: laid out when first used, once for all circuits. */

@@ -235,13 +235,15 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
       const on = source(how.on, 'choice');
       const ways = new Map(Object.entries(how.of).map(([label, of]) => [label, inner(of)] as const));
       const [first] = ways.values();
+      // what passes carries no caution, and what is open does
+      const cautions = new Map(checksOf(Object.values(how.of)[0] ?? []).map((c) => [c.id, c.caution] as const));
       return (t, into, note) => {
         const label = plain(on.name, on.get(t));
         if (!isMissing(label)) return ways.get(String(label))?.(t, into, note);
         // which of the ways holds is not known: the checks of the first stay open
         const own: CheckResult[] = [];
         first?.(t, own);
-        for (const { check, title, weight, source, caution } of own) {
+        for (const { check, title, weight, source, caution = cautions.get(check) } of own) {
           const head = { check, title, weight, source, ...(caution === undefined ? {} : { caution }) };
           const open = marked({ ...head, verdict: 'not-determined', gaps: label.missing }, [label]);
           note?.(open, []);

@@ -277,7 +277,7 @@ export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandO
  *     externalImpedance: unknown(), prospectiveCurrent: unknown(),
  *     cutOut: { kind: unknown(), rating: known(amperes(60)) }, looped: known(false),
  *   },
- *   board: { kind: 'board', id: 'consumer unit', runs: [ring] },
+ *   board: { kind: 'board', id: 'consumer unit', complete: known(true), runs: [ring] },
  * };
  * const { governing } = demandOf(bs7671Demand, house, { premises: 'dwelling' });
  * governing.method; // => 'on-site-guide-dwelling'
@@ -318,8 +318,8 @@ export function existingOnLines(demand: Demand): Known<readonly [Amperes, Ampere
   const lines = lineConductors.map((line) => existingOn(demand, line));
   const gaps = lines.filter(isMissing).flatMap((line) => line.missing);
   if (gaps.length > 0) return missing(...(gaps as [Gap, ...Gap[]]));
-  const [one, two, three] = lines as Amperes[];
-  return [one!, two!, three!];
+  const [one = 0, two = 0, three = 0] = lines as readonly number[];
+  return [amperes(one), amperes(two), amperes(three)];
 }
 
 /** Demand on a line by the governing method, or why there is none. */

@@ -80,7 +80,7 @@ export function writeCircuit(working: Working, sheet: Sheet): void {
   for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
   sheet.overall(
     working.judged().flatMap((j) => j.results),
-    code.calculator.code,
+    code.calculator.code?.document === code.name ? code.calculator.code : undefined,
   );
 }
 

@@ -35,7 +35,8 @@ export function feederPlan(
   const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
     ? { ...survey.options.feederDemand }
     : { ...survey.options.feederDemand, [id]: demand.worst };
-  const assessment = assess(code, installation, id, { ...survey.options, feederDemand: declared }, part);
+  const options = { ...survey.options, feederDemand: declared };
+  const assessment = assess(code, installation, id, options, part.part('Circuit'));
   const run = pathTo(installation, id)?.run;
   return {
     run: id,

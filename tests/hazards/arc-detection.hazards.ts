@@ -102,7 +102,12 @@ export const chapter: Chapter = {
         told: () =>
           told(
             code,
-            [garageFeeder({ residual: [rcd(30)], feeds: [...garageFeeder().feeds, sockets()] })],
+            [
+              garageFeeder({
+                residual: [rcd(30)],
+                feeds: [...garageFeeder().feeds, sockets({ id: 'socket on the way' })],
+              }),
+            ],
             tnS,
             {},
             premisesOf(known('student-accommodation', looked), none),

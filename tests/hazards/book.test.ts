@@ -38,7 +38,7 @@ test('the hazard book', async () => {
         '',
         `- **What is built:** ${h.unsafe.what}`,
         `- **What must not be said:** ${h.mustNotSay}`,
-        `- **Verdict:** ${words[told.verdict]}${h.check ? `, by \`${h.check}\`` : ''}`,
+        `- **Verdict:** ${told.refused ? `refused: ${told.refused}` : words[told.verdict]}${h.check ? `, by \`${h.check}\`` : ''}`,
         `- **Clause:** ${h.clause}`,
         `- **The sound twin, which passes:** ${h.sound.what}`,
       );

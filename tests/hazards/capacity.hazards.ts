@@ -282,7 +282,6 @@ export const chapter: Chapter = {
       ),
     },
     {
-      ...soil,
       id: 'lightly-loaded-more-than-there-are',
       title: 'More lightly loaded circuits than the bunch has',
       harm: 'Five warm neighbours are counted as none, and the whole bunch runs hotter than its insulation bears.',

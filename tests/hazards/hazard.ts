@@ -2,7 +2,7 @@ import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import type { AssessmentOptions, WiringCode } from '../../src/codes/wiring-code.js';
 import type { Verdict } from '../../src/core/index.js';
 import { adequacyOf, type DemandOptions } from '../../src/demand/index.js';
-import { assess, type CheckResult, type Installation } from '../../src/index.js';
+import { assess, type CheckResult, hasCode, type Installation } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
@@ -11,6 +11,8 @@ import { type Json, surveyDocument } from '../support/surveys.js';
 export interface Told {
   readonly verdict: Verdict;
   readonly results: readonly CheckResult[];
+  /** Why it is not judged at all, where it cannot be as it is described. */
+  readonly refused?: string;
 }
 
 /** An installation, in words, and what it is told. */
@@ -54,8 +56,13 @@ export const assessed = (
   run: string,
   options: AssessmentOptions = {},
 ): Told => {
-  const { overall, results } = assess(code, installation, run, options);
-  return { verdict: overall.verdict, results };
+  try {
+    const { overall, results } = assess(code, installation, run, options);
+    return { verdict: overall.verdict, results };
+  } catch (error) {
+    if (!hasCode(error, 'invalid-input')) throw error;
+    return { verdict: 'not-determined', results: [], refused: error.detail.problems.map((p) => p.message).join('; ') };
+  }
 };
 
 /** A change of a document: the path with dots (`board.runs.3.cable.area`) and what stands there; undefined leaves it out. */

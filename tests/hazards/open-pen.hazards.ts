@@ -39,7 +39,12 @@ const threePhasePoint = (point: Partial<ChargePoint>): Run =>
     { lines: lineConductors, setting: known(amperes(16)), ...point },
   );
 const kiln: Run = {
-  ...soundCircuit({ id: 'kiln', lines: lineConductors, existing: true }),
+  ...soundCircuit({
+    id: 'kiln',
+    lines: lineConductors,
+    existing: true,
+    cable: { ...soundCircuit().cable, construction: 'multicore', cores: 5, protective: 'core' },
+  }),
   feeds: [load(40, { id: 'kiln load', lines: lineConductors })],
 };
 const onThree = (

@@ -93,7 +93,8 @@ export const chapter: Chapter = {
       title: 'A socket-outlet taken off the cable to the garage board',
       unsafe: {
         what: '16 mm² armoured to a garage board behind 50 A, a socket in the porch taken off it, no 30 mA ahead.',
-        told: () => told(code, [garageFeeder({ feeds: [...garageFeeder().feeds, sockets()] })]),
+        told: () =>
+          told(code, [garageFeeder({ feeds: [...garageFeeder().feeds, sockets({ id: 'socket on the way' })] })]),
       },
       sound: {
         what: 'The cable to the garage board and nothing else on it.',
@@ -112,7 +113,7 @@ export const chapter: Chapter = {
             [
               garageFeeder({
                 residual: [slow({ position: 'origin-of-circuit' })],
-                feeds: [...garageFeeder().feeds, sockets()],
+                feeds: [...garageFeeder().feeds, sockets({ id: 'socket on the way' })],
               }),
             ],
             tnS,
@@ -121,7 +122,16 @@ export const chapter: Chapter = {
       sound: {
         what: '30 mA at its origin: everything in the garage trips together, and nobody is hurt.',
         told: () =>
-          told(code, [garageFeeder({ residual: [rcd(30)], feeds: [...garageFeeder().feeds, sockets()] })], tnS),
+          told(
+            code,
+            [
+              garageFeeder({
+                residual: [rcd(30)],
+                feeds: [...garageFeeder().feeds, sockets({ id: 'socket on the way' })],
+              }),
+            ],
+            tnS,
+          ),
       },
     },
     {

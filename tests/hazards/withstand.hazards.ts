@@ -1,7 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import {
   amperes,
-  between,
   type Cable,
   celsius,
   type Installation,
@@ -182,18 +181,6 @@ export const chapter: Chapter = {
       mustNotSay: 'That class 1 limits the energy.',
       unsafe: behind('The same behind a 32 A type B of class 1.', breaker('B', 32, known(1 as const, 'marking'))),
       sound: behind('The same of class 3.', breaker('B', 32, three)),
-    },
-    {
-      ...energy,
-      id: 'class-1-or-3',
-      title: 'Either of two circuit-breakers will be fitted',
-      check: 'protective-conductor',
-      mustNotSay: 'That the better one of the two counts.',
-      unsafe: behind(
-        'A 32 A type B of class 1 to 3.',
-        breaker('B', 32, between<number>(1, 3, 'order not placed') as never),
-      ),
-      sound: behind('The one of class 3.', breaker('B', 32, three)),
     },
     {
       ...energy,

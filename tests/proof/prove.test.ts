@@ -45,7 +45,7 @@ describe('the proof objects to', () => {
       compute: ({ designCurrent, loopImpedance }) =>
         designCurrent > 100 ? Number.POSITIVE_INFINITY : designCurrent * loopImpedance,
     });
-    expect(prove(code).problems[0]).toContain('the code comes to Infinity');
+    expect(prove(code).problems[0]).toContain('the code comes to out-of-range');
     const text = formula({
       ...about,
       inputs: ['designCurrent', 'loopImpedance'],

@@ -24,6 +24,7 @@ const definers = 'formula|relation|procedure|table|kTable|comparison|span|statem
 /** Functions that define, and are called at the top of modules: module, function. */
 const makers: Readonly<Record<string, string>> = {
   'codes/bs7671/tables/k-table.ts': 'kTable',
+  'codes/bs7671/residual-checks.ts': 'ofThirty',
   'codes/iec-family/measured-loop.ts': 'measuredCheck',
 };
 
@@ -46,7 +47,7 @@ test('no definition in the source is missed', () => {
 });
 
 test('a definition that is made below the top of a module would be missed: there is none', () => {
-  const open = ['design/assess-at.ts', 'design/judge-readings.ts', 'codes/iec-family/closed-rules.ts'];
+  const open = ['design/judge-readings.ts'];
   for (const path of paths) {
     if (open.includes(path)) continue;
     const text = readFileSync(root + path, 'utf8').replace(/^\s*(\*|\/\/).*$/gm, '');

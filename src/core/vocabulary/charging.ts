@@ -63,14 +63,14 @@ export const chargingTerms = {
   gateCurrent: { symbol: 'I_g', unit: 'A', above: 0, words: 'current that a fuse carries for the time of a gate' },
   /** Conventional non-fusing current I_nf, A, above 0. */
   nonFusingCurrent: { symbol: 'I_nf', unit: 'A', above: 0, words: 'conventional non-fusing current' },
-  /** Heat of an excess above the limit, as current squared times time, Q_ex, A²s, 0 and up. */
+  /** Heat of an excess above the limit, as current squared times time Q_ex, A²s, 0 and up. */
   excessHeat: {
     symbol: 'Q_ex',
     unit: 'A²s',
     least: 0,
     words: 'heat of an excess above the limit, as current squared times time',
   },
-  /** Heat that a fuse carries beside the limit, as current squared times time, Q_f, A²s, 0 and up. */
+  /** Heat that a fuse carries beside the limit, as current squared times time Q_f, A²s, 0 and up. */
   carriedHeat: {
     symbol: 'Q_f',
     unit: 'A²s',
