@@ -46,13 +46,15 @@ export function assess(
 ): Assessment {
   const working = new Working(code, installation, runId, options);
   const whole = working.judged();
+  // they may meet a range that no check does
+  const figures = code.figures(working.calculation);
   if (!working.calculation.meetsSpans()) {
     if (sheet) writeCircuit(working, sheet);
-    return assessmentOf(working, whole);
+    return assessmentOf(working, whole, figures);
   }
   const circuit = { code, installation, run: runId, options, ranges: rangesOf(installation) };
   const { judged, checks } = overRanges(circuit, whole);
   if (sheet) writeCorners(circuit, whole, sheet);
-  const assessment = assessmentOf(working, judged);
+  const assessment = assessmentOf(working, judged, figures);
   return { ...assessment, ranges: rangeReport(circuit, checks, assessment.overall.verdict, judged) };
 }

@@ -85,7 +85,11 @@ export function writeCircuit(working: Working, sheet: Sheet): void {
 }
 
 /** What the results of all aspects amount to. */
-export function assessmentOf({ code, run, calculation }: Working, judged: readonly AspectResults[]): Assessment {
+export function assessmentOf(
+  { code, run }: Working,
+  judged: readonly AspectResults[],
+  figures: CircuitFigures,
+): Assessment {
   const results = judged.flatMap((j) => j.results);
   return {
     run,
@@ -95,7 +99,7 @@ export function assessmentOf({ code, run, calculation }: Working, judged: readon
     results,
     aspects: judged.map((j) => ({ aspect: j.aspect, verdict: verdictOf(j.results) })),
     overall: overall(results),
-    figures: code.figures(calculation),
+    figures,
     gaps: eachOnce(results.flatMap(gapsOf)),
     cautions: [...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution])))],
   };
