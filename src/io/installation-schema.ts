@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { own } from '../core/own.js';
 import {
   type Board,
   type ChargePoint,
@@ -202,6 +203,23 @@ const electrode = record({
   separation: may(factField('length')),
 });
 
+const OPEN_PEN_DETECTION = [
+  'open-pen-detection-touch-voltage',
+  'open-pen-detection-window',
+  'open-pen-detection-other',
+] as const;
+/** Words of earlier versions, and what the trade says instead. */
+const formerWords: Readonly<Record<string, string>> = {
+  'touch-voltage-device': 'open-pen-detection-touch-voltage',
+  'line-neutral-window-device': 'open-pen-detection-window',
+  'equal-device': 'open-pen-detection-other',
+  'tt-island': 'tt-earthing',
+};
+const renamed = ({ input }: { readonly input?: unknown }): string | undefined => {
+  const now = typeof input === 'string' ? own(formerWords, input) : undefined;
+  return now === undefined ? undefined : `'${input}' is now called '${now}'`;
+};
+
 export const pointShape = {
   setting: must(factField('chargeCurrent')),
   minimum: may(quantityField('chargeCurrent')),
@@ -209,18 +227,19 @@ export const pointShape = {
   mode: must(z.union([z.literal(2), z.literal(3), z.literal(4)])),
   directCurrentDetection: may(yes),
   residual: may(residual),
-  openPenDevice: may(fact(z.enum(['none', 'touch-voltage-device', 'line-neutral-window-device', 'equal-device']))),
+  openPenDevice: may(fact(z.enum(['none', ...OPEN_PEN_DETECTION], { error: renamed }))),
   earthing: may(
-    z.enum([
-      'balanced-three-phase',
-      'low-electrode',
-      'touch-voltage-device',
-      'line-neutral-window-device',
-      'equal-device',
-      'tt-island',
-      'electrical-separation',
-      'supply-earth',
-    ]),
+    z.enum(
+      [
+        'balanced-three-phase',
+        'low-electrode',
+        ...OPEN_PEN_DETECTION,
+        'tt-earthing',
+        'electrical-separation',
+        'supply-earth',
+      ],
+      { error: renamed },
+    ),
   ),
   electrode: may(electrode),
   feedSeparated: may(yes),

@@ -93,7 +93,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
   });
   const path = pathTo(built, run.id);
   const needs = {
-    electrode: survey.work.electrode === true || (point.earthing === 'tt-island' && supply.electrode === undefined),
+    electrode: survey.work.electrode === true || (point.earthing === 'tt-earthing' && supply.electrode === undefined),
     surgeProtection:
       survey.wanted.find((w) => w.from === wanted.from) === wanted &&
       assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
