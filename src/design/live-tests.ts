@@ -80,6 +80,7 @@ export function loop(input: TestCase): readonly PlannedReading[] {
           : 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
       ...maybe(expected, 'measuredImpedance', 'Ω'),
       ...(residual === undefined ? lacking(exact) : {}),
+      ...(residual === undefined && !isMissing(limit) ? { tabulated: amount('loopImpedanceLimit', limit, 'Ω') } : {}),
       limits:
         residual === undefined
           ? [

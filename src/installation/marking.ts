@@ -3,9 +3,19 @@ import type { Cable } from './cable.js';
 import type { OvercurrentKind } from './device.js';
 import type { ChargePointEarthing } from './load.js';
 
-/** Standard and type, as a device is marked. */
+/** What a device is called. */
+export const deviceName = (kind: OvercurrentKind): string => {
+  if (!isFuse(kind)) return hasResidual(kind) ? 'RCBO' : 'MCB';
+  return kind.standard === 'BS 3036' ? 'rewirable fuse' : 'fuse';
+};
+
+/** Its curve, which is not called a type: a type B is ordered as a residual current device. Old circuit-breakers have types 1 to 3. */
+export const curveWords = (kind: OvercurrentKind): string | undefined =>
+  'type' in kind ? `${kind.standard === 'BS 3871' ? 'type' : 'curve'} ${kind.type}` : undefined;
+
+/** Name, standard and curve of a device: RCBO EN 61009, curve B. */
 export const kindWords = (kind: OvercurrentKind): string =>
-  `${kind.standard}${'type' in kind ? ` type ${kind.type}` : ''}`;
+  [`${deviceName(kind)} ${kind.standard}`, curveWords(kind)].filter(Boolean).join(', ');
 
 /** Whether it is a fuse: every circuit-breaker is of a type. */
 export const isFuse = (kind: OvercurrentKind): boolean => !('type' in kind);

@@ -79,7 +79,7 @@ const readyWords = (arrives: number, charged: Charged | undefined): string =>
 const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
   `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above ${formatIn(limit, 'A')}, ${limitBy}, for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
 
-/** The night in which all vehicles charge, as a picture with what it takes for granted. */
+/** The night in which all vehicles charge, as a picture with its assumptions. */
 export function nightBlocks(night: Night | undefined): readonly Block[] {
   if (!night) return [];
   const { vehicles, load, over, about, gaps } = night;

@@ -50,11 +50,11 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
   return [
     heading(2, 'Supply'),
     { kind: 'verdict', verdict: supply.overall.verdict, text: 'the supply carries house and charge points' },
-    paragraph(`${demand.governing.title} governs. The order: ${demand.governedBy}.`),
+    paragraph(`The demand is taken by: ${demand.governing.title}. The order: ${demand.governedBy}.`),
     paragraph(`Load limiter: ${supply.limiter.because}.`),
     ...grid(
       'Maximum demand by each method',
-      ['method', 'line', 'without points', 'with points', 'what it takes for granted'],
+      ['method', 'line', 'without charge points', 'with charge points', 'assumptions'],
       demand.methods.flatMap((m) =>
         m.lines.length > 0
           ? m.lines.map((l, i) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand), i === 0 ? m.assumption : ''])

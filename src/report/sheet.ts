@@ -47,13 +47,18 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
     ? `${line.gives.symbol} = ${amount(line.gives)}`
     : `not determined: ${line.blocked.map(gapWords).join('; ')}`;
 
+/** Largest margin that says something in percent: that of a value ten times the limit. */
+const MOST_MARGIN = 9;
+const marginWords = (margin: number): string =>
+  Math.abs(margin) > MOST_MARGIN ? 'more than ten times the limit' : `margin ${formatIn(margin * 100, '1', 2)} %`;
+
 /** What was compared in a check, in figures. */
 export function comparisonWords(r: CheckResult): string {
   if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ') || alternativeWords(r);
   const more = r.because ? ` (${r.because})` : '';
   if (r.value && r.limit && r.most) return `${amount(r.value)} against ${amount(r.limit)} to ${amount(r.most)}${more}`;
   if (r.value && r.limit) {
-    const over = r.margin === undefined ? '' : `, margin ${formatIn(r.margin * 100, '1', 2)} %`;
+    const over = r.margin === undefined ? '' : `, ${marginWords(r.margin)}`;
     return `${amount(r.value)} against ${amount(r.limit)}${over}${more}`;
   }
   return r.because ?? alternativeWords(r);

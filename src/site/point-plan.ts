@@ -92,6 +92,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     electronics: 'disconnected',
   });
   const path = pathTo(built, run.id);
+  const failing = (check: string) => assessment.results.filter((r) => r.check === check && r.verdict === 'fail');
   const needs = {
     electrode: survey.work.electrode === true || (point.earthing === 'tt-earthing' && supply.electrode === undefined),
     surgeProtection:
@@ -100,6 +101,9 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     // each control is counted with the first point that it holds
     loadControl: (path?.boards ?? []).filter((b) => b.control?.controls.find((id) => isWanted(survey, id)) === point.id)
       .length,
+    bonding: failing('main-bonding-conductor').map((r) => r.because ?? 'as found'),
+    earthingConductor: failing('earthing-conductor').length > 0,
+    feeders: path?.feeders ?? [],
     first: wanted === survey.wanted[0],
   };
   const timeCurrent = timeCurrentOf(code, run, supply, assessment.figures);

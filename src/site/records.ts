@@ -106,7 +106,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
         `residual-${i + 1}`,
         'Residual current device',
         r.type.state === 'known' && r.rating.state === 'known'
-          ? `type ${r.type.value}, ${formatIn(r.rating.value, 'A')}, ${r.position.replaceAll('-', ' ')}`
+          ? `${formatIn(r.rating.value, 'A')} type ${r.type.value}, ${r.position.replaceAll('-', ' ')}`
           : undefined,
       ),
     ),
@@ -123,7 +123,11 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
     ),
     field('capacity', 'Capacity I_z', number(capacity, 'A')),
     field('drop', 'Voltage drop from the origin', number(totalDrop, 'V')),
-    field('loop-limit', 'Largest loop impedance Z_s,max', number(loopImpedanceLimit, 'Ω')),
+    field(
+      'loop-limit',
+      'Largest Z_s by the table, conductors warm (not for the meter)',
+      number(loopImpedanceLimit, 'Ω'),
+    ),
   ];
 }
 

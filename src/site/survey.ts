@@ -41,6 +41,14 @@ export interface WorkFacts {
   readonly electrode?: boolean;
   /** Whether the conductors between the meter and the installation are to be replaced. */
   readonly replaceTails?: boolean;
+  /** How trenches are dug; hours span both when it is not known. */
+  readonly digging?: Fact<'hand' | 'machine'>;
+  /** What trenches are dug through and has to be made good; hours span all of them when it is not known. */
+  readonly surface?: Fact<'turf-or-soil' | 'paving' | 'concrete-or-asphalt'>;
+  /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
+  readonly sensorCable?: Fact<Metres>;
+  /** Whether the network operator changes fuse or supply and somebody has to be there. */
+  readonly supplyChange?: boolean;
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
