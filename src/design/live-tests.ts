@@ -100,9 +100,9 @@ export function loop(input: TestCase): readonly PlannedReading[] {
     ...onTt.map(
       (p): PlannedReading => ({
         id: `loop-${p.id}`,
-        what: `Z_s: at ${p.id}, on the electrode of its own`,
+        what: `Z_s: at charge point ‘${p.id}’, on the electrode of its own`,
         ...onElectrode(input, 'measuredLimit', 'Z_s'),
-        note: 'Little more than R_A is to be expected. A far lower reading asks for a second look: the earth of the supply may reach the point.',
+        note: 'Little more than R_A is to be expected. A far lower reading asks for a second look: the earth of the supply may reach the charge point.',
       }),
     ),
   ];

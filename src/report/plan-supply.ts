@@ -75,7 +75,9 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
     ...checks(supply.results),
     ...list(
       supply.settings
-        .map((s) => `Largest setting of ${s.point} that fits without a load control: ${ampsOf(s.setting)}`)
+        .map(
+          (s) => `Largest setting of charge point ‘${s.point}’ that fits without a load limiter: ${ampsOf(s.setting)}`,
+        )
         .slice(0, 6),
     ),
     heading(2, 'Network operator'),

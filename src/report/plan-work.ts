@@ -12,7 +12,8 @@ const rounded = (value: number, step: number): string =>
 export function hoursWords({ low, typical, high }: Estimate): string {
   const inMinutes = typical < 1;
   const words = (hours: number): string => (inMinutes ? rounded(hours * 60, 5) : rounded(hours, stepOf(hours)));
-  return `${words(typical)} ${inMinutes ? 'min' : 'h'} (${words(low)} to ${words(high)})`;
+  const likely = `${words(typical)} ${inMinutes ? 'min' : 'h'}`;
+  return words(low) === words(high) ? likely : `${likely} (${words(low)} to ${words(high)})`;
 }
 
 /** Material and hours. */

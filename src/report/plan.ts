@@ -61,7 +61,7 @@ function optionTable(plan: Plan): readonly Block[] {
     ),
     ...grid(
       'Subject to what is not known yet',
-      ['option', 'subject to'],
+      ['option', 'open'],
       plan.discarded.flatMap((d) => (d.subjectTo ? [[d.title, d.because]] : [])),
     ),
     ...grid(

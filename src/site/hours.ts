@@ -2,7 +2,7 @@ import type { Gap } from '../core/index.js';
 import type { Run } from '../installation/index.js';
 import type { ItemFacts } from './item.js';
 import type { WorkFacts } from './survey.js';
-import { extentOf, inGround, sensorExtent, trenchTasks } from './trench.js';
+import { extentOf, inGround, sensorCable, trenchTasks } from './trench.js';
 import type { Estimate, Task, WorkRules } from './work-rules.js';
 
 /** Hours of a task. @inline */
@@ -112,20 +112,16 @@ function cableTasks(list: TaskList, run: Run, work: WorkFacts): void {
   }
 }
 
-/** A load limiter, and the cable from its sensor: as stated, or along the circuit and the feeders before it. */
-function limiterTasks(list: TaskList, run: Run, work: WorkFacts, { loadControl, feeders = [] }: ItemFacts): void {
-  const count = Number(loadControl);
-  if (count === 0) return;
-  list.add('load limiter with its current sensor', count, 'the option rests on a load limiter');
-  const task = 'sensor cable, each 10 m';
-  const extent = sensorExtent(run, work, feeders);
-  if (extent === undefined) list.open(task, 'work.sensorCable', 'length / 10 m');
-  else
-    list.add(
-      task,
-      { least: (extent.least / 10) * count, most: (extent.most / 10) * count },
-      work.sensorCable ? 'length / 10 m' : 'length / 10 m, along the circuit from the origin: its length is not stated',
-    );
+/** Load limiters, and the cable from the sensor of each. */
+function limiterTasks(list: TaskList, run: Run, work: WorkFacts, { limiters }: ItemFacts): void {
+  if (limiters.length > 0)
+    list.add('load limiter with its current sensor', limiters.length, 'the option rests on a load limiter');
+  for (const feeders of limiters) {
+    const task = 'sensor cable, each 10 m';
+    const { extent, rule } = sensorCable(run, work, feeders);
+    if (extent === undefined) list.open(task, 'work.sensorCable', rule);
+    else list.add(task, { least: extent.least / 10, most: extent.most / 10 }, `length / 10 m, ${rule}`);
+  }
 }
 
 /** What occurs once for a job beside survey and travel. */

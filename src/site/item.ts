@@ -21,14 +21,12 @@ export interface ItemFacts {
   readonly electrode: boolean;
   /** Whether surge protection has to be added. */
   readonly surgeProtection: boolean;
-  /** Load controls with a current sensor that are counted with this circuit; `true` for one. */
-  readonly loadControl: boolean | number;
+  /** Load limiters that are counted with this circuit: of each the feeders along which the cable of its sensor runs. */
+  readonly limiters: readonly (readonly Run[])[];
   /** Main bonding conductors that are too small, by what they bond. */
   readonly bonding?: readonly string[];
   /** Whether the earthing conductor is too small. */
   readonly earthingConductor?: boolean;
-  /** Feeders between the origin and the board, along which the cable of a current sensor runs. */
-  readonly feeders?: readonly Run[];
   /** Whether what occurs once for a job is counted with this circuit; it is when absent. */
   readonly first?: boolean;
 }

@@ -102,7 +102,10 @@ function withLimiter(
         id,
         title,
         ...(isMissing(feeder.limit) || isMissing(feeder.existing)
-          ? { discarded: `what ${feeder.run} carries, and what it feeds without the charge points`, subjectTo: true }
+          ? {
+              discarded: `what ${feeder.run} carries, or what it feeds without the charge points, is not known`,
+              subjectTo: true,
+            }
           : {
               discarded: `${feeder.run} carries too little already without the charge points: holding back vehicles does not cure that`,
             }),
@@ -140,7 +143,7 @@ function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly Feeder
     return {
       id,
       title,
-      discarded: 'the facts of the supply and of the feeders from which the setting that fits is found',
+      discarded: 'the setting that fits is not known: facts of the supply or of a feeder are missing',
       subjectTo: true,
     };
   const value = amperes(Math.min(fitting, ...(rooms as readonly number[])));
@@ -158,7 +161,7 @@ function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly Feeder
   return {
     id,
     title,
-    changes: [`setting of ${wanted[0]} lowered to ${value} A`],
+    changes: [`setting of charge point ‘${wanted[0]}’ lowered to ${value} A`],
     survey: withSettings(survey, () => value),
   };
 }
@@ -173,7 +176,7 @@ function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
       id,
       title,
       ...(survey.installation.supply.cutOut.rating.state === 'unknown'
-        ? { discarded: 'the rating of the present fuse', subjectTo: true }
+        ? { discarded: 'the rating of the present fuse is not known', subjectTo: true }
         : { discarded: 'no larger fuse of a single service is known to carry it' }),
     };
   const cutOut = {
@@ -202,7 +205,7 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
       title,
       ...(phases.state === 'known'
         ? { discarded: 'the supply has three phases' }
-        : { discarded: 'the phases of the present supply', subjectTo: true }),
+        : { discarded: 'the phases of the supply are not known', subjectTo: true }),
     };
   if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'three-phase' && c.fits);

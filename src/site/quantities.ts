@@ -7,7 +7,7 @@ import type { TradeWords } from './applicable.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
 import type { Item, ItemFacts } from './item.js';
 import type { WorkFacts } from './survey.js';
-import { inGround, sensorExtent, trenchItems } from './trench.js';
+import { inGround, sensorCable, trenchItems } from './trench.js';
 import type { WorkRules } from './work-rules.js';
 
 type Add = (key: string, words: string, quantity: number, rule: string, unit?: Item['unit']) => void;
@@ -102,7 +102,7 @@ export function quantitiesOf(
     'work.wallsToDrill',
   );
   if (needs.surgeProtection) each('surge-protection', 'surge protective device', 1, 'required and not there');
-  if (needs.loadControl) items.push(...limiterItems(run, work, needs));
+  items.push(...limiterItems(run, work, needs));
   if (work.mounting === 'post')
     each('post', 'post and base for the charge point', 1, 'the charge point stands free', 'set');
   each('labels', 'labels and notices', 1, 'one for each circuit', 'set');
@@ -130,29 +130,29 @@ export function feederQuantitiesOf(
   return items;
 }
 
-/** A current sensor, and its cable where the length of it is known. */
-function limiterItems(run: Run, work: WorkFacts, { loadControl, feeders = [] }: ItemFacts): readonly Item[] {
-  const count = Number(loadControl);
-  const most = sensorExtent(run, work, feeders)?.most;
-  return [
-    {
-      key: 'current-sensor',
-      words: 'current sensor of the load limiter',
-      quantity: count,
-      unit: 'set',
-      rule: 'the option rests on a load limiter',
-    },
-    {
-      key: 'sensor-cable',
-      words: 'cable for the current sensor',
-      unit: 'm',
-      rule: work.sensorCable ? 'as stated' : 'along the circuit from the origin: its length is not stated',
-      ...(most === undefined
-        ? { gaps: [{ kind: 'fact' as const, fact: 'work.sensorCable' }] }
-        : { quantity: Math.ceil(most * count - 1e-9) }),
-    },
-  ];
-}
+/** A current sensor for each load limiter, and its cable. */
+const limiterItems = (run: Run, work: WorkFacts, { limiters }: ItemFacts): readonly Item[] =>
+  limiters.flatMap((feeders): readonly Item[] => {
+    const { extent, rule } = sensorCable(run, work, feeders);
+    return [
+      {
+        key: 'current-sensor',
+        words: 'current sensor of the load limiter',
+        quantity: 1,
+        unit: 'set',
+        rule: 'the option rests on a load limiter',
+      },
+      {
+        key: 'sensor-cable',
+        words: 'cable for the current sensor',
+        unit: 'm',
+        rule,
+        ...(extent === undefined
+          ? { gaps: [{ kind: 'fact' as const, fact: 'work.sensorCable' }] }
+          : { quantity: Math.ceil(extent.most - 1e-9) }),
+      },
+    ];
+  });
 
 const measured = (key: string, words: string, unit: Item['unit'], value: Known<number>, rule: string): Item =>
   isMissing(value)

@@ -11,14 +11,15 @@ export const inGround = ({ containment, method }: Stretch): boolean =>
 export const extentOf = ({ length: f }: Pick<Stretch, 'length'>): { least: number; most: number } | undefined =>
   f.state === 'known' ? { least: f.value, most: f.value } : f.state === 'between' ? f : undefined;
 
-/** Length of the cable of a current sensor, m. */
-export function sensorExtent(run: Run, work: WorkFacts, feeders: readonly Run[]): ReturnType<typeof extentOf> {
-  if (work.sensorCable) return extentOf({ length: work.sensorCable });
+/** Length of the cable of a current sensor, m: as stated, else from the board that the limiter acts on along feeders and circuit. */
+export function sensorCable(run: Run, work: WorkFacts, feeders: readonly Run[]) {
+  if (work.sensorCable) return { extent: extentOf({ length: work.sensorCable }), rule: 'as stated' };
   const parts = [...feeders, run].flatMap((r) => r.stretches.map(extentOf));
-  return parts.reduce((sum, p) => (sum && p ? { least: sum.least + p.least, most: sum.most + p.most } : undefined), {
-    least: 0,
-    most: 0,
-  });
+  const extent = parts.reduce(
+    (sum, p) => (sum && p ? { least: sum.least + p.least, most: sum.most + p.most } : undefined),
+    { least: 0, most: 0 },
+  );
+  return { extent, rule: 'along the circuit from the board of the limiter: its length is not stated' };
 }
 
 const diggingTasks = { hand: 'trench by hand, each m', machine: 'trench by machine, each m' } as const;

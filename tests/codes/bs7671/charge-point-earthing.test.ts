@@ -223,7 +223,8 @@ describe('the rule', () => {
     for (const r of results.filter((x) => x.verdict === 'fail'))
       expect(r.caution).toContain('must not be energised on the strength of a calculation alone');
     const parts = writeSheet(sheet).lines.flatMap((l) => (l.kind === 'part' ? [l.part.title] : []));
-    for (const title of ['low electrode', 'tt earthing', 'open pen detection other']) expect(parts).toContain(`point, ${title}`);
+    for (const title of ['low electrode', 'tt earthing', 'open pen detection other'])
+      expect(parts).toContain(`point, ${title}`);
     expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
   });
 });
