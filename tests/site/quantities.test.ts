@@ -248,6 +248,28 @@ describe('hours', () => {
     expect(told(93, 152, 287)).toBe('150 h (95 to 290)');
     expect(told(0.07, 0.07, 0.07)).toBe('5 min');
   });
+  it('and material of a plan count what the survey has and is too small, once for the job', () => {
+    const document = structuredClone(surveyDocument('workshop')) as {
+      supply: { earthingConductor: unknown; bonding: { what: string; area: unknown }[] };
+    };
+    document.supply.earthingConductor = '2.5 mm²';
+    document.supply.bonding = [
+      { what: 'water', area: '4 mm²' },
+      { what: 'gas', area: '4 mm²' },
+    ];
+    const [option] = planInBritain(readSurvey(document), { sheets: 'none', lengths: false }).options;
+    const points = option?.points ?? [];
+    expect(points.length).toBeGreaterThan(1);
+    const words = points.flatMap((p) => p.items).flatMap((i) => (/^bonding|^earthing/.test(i.key) ? [i.words] : []));
+    expect(words).toEqual([
+      'main bonding conductor with clamp: water',
+      'main bonding conductor with clamp: gas',
+      'earthing conductor',
+    ]);
+    const times = (task: string) =>
+      points.flatMap((p) => p.hours.tasks).flatMap((t) => (t.task === task ? [t.times] : []));
+    expect([times('main bonding conductor, each'), times('earthing conductor')]).toEqual([[2], [1]]);
+  });
   it('of a plan are a range for each option, more where a load limiter is fitted', () => {
     const { options } = planInBritain(survey, { sheets: 'none', lengths: false });
     const of = (id: string) => options.find((o) => o.id === id)?.hours;

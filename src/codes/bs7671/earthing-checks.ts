@@ -165,7 +165,7 @@ export const singlePhaseInstallation = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
-/** What the window leaves for voltage drop at the lowest supply voltage. */
+/** What the window leaves for voltage drop at the lowest supply voltage. BS 7671, 722.411.4.1 (iv). */
 export const windowLeavesDrop = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
