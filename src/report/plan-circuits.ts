@@ -87,7 +87,7 @@ const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] 
     ? [
         {
           kind: 'figure',
-          svg: timeCurrentPicture({ title: `Devices and fault currents of ${point}`, ...data }),
+          svg: timeCurrentPicture({ title: `Devices and fault currents of charge point ‘${point}’`, ...data }),
           caption: 'Bands between the gates of the product standards: a device may operate anywhere inside its band.',
         },
       ]
@@ -98,7 +98,7 @@ const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[
     ? [
         {
           kind: 'figure',
-          svg: voltageProfilePicture({ title: `Voltage along the route to ${point}`, ...data }),
+          svg: voltageProfilePicture({ title: `Voltage along the route to charge point ‘${point}’`, ...data }),
           caption: 'By the tabulated drop, every cable taken as warm as it may become; to neutral.',
         },
       ]
@@ -122,7 +122,7 @@ function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
 /** One charge point: its circuit, how it was chosen, its earthing, its tests and the work. */
 export function pointBlocks(point: PointPlan, night: Night | undefined): readonly Block[] {
   return [
-    heading(2, `Charge point ${point.point}`),
+    heading(2, `Charge point ‘${point.point}’`),
     { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
     ...(point.assessment.figures.governingStretch
       ? [paragraph(`The stretch that decides the size: ${point.assessment.figures.governingStretch}.`)]

@@ -16,7 +16,8 @@ const conditionWords = {
 /** A current, or that it is not known. */
 export const ampsOf = (value: unknown): string => (typeof value === 'number' ? formatIn(value, 'A') : 'not known');
 
-const fieldValue = (value: string | number | boolean, unit?: string): string =>
+/** An entry of a form, as a person writes it. */
+export const fieldValue = (value: string | number | boolean, unit?: string): string =>
   typeof value === 'number'
     ? formatIn(value, unit ?? '')
     : typeof value === 'boolean'

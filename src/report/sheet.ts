@@ -47,10 +47,12 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
     ? `${line.gives.symbol} = ${amount(line.gives)}`
     : `not determined: ${line.blocked.map(gapWords).join('; ')}`;
 
-/** Largest margin that says something in percent: that of a value ten times the limit. */
-const MOST_MARGIN = 9;
-const marginWords = (margin: number): string =>
-  Math.abs(margin) > MOST_MARGIN ? 'more than ten times the limit' : `margin ${formatIn(margin * 100, '1', 2)} %`;
+/** A margin in percent as far as that says something; beyond it how many times the limit the value is. */
+const marginWords = (margin: number): string => {
+  const times = 1 + Math.abs(margin);
+  if (times > 10) return 'more than ten times the limit';
+  return times > 2 ? `${formatIn(times, '1', 2)} times the limit` : `margin ${formatIn(margin * 100, '1', 2)} %`;
+};
 
 /** What was compared in a check, in figures. */
 export function comparisonWords(r: CheckResult): string {

@@ -16,7 +16,9 @@ const limits = (r: PlannedReading): string =>
 /** Figures beside the one limit for the meter, by name: that of the table, and a rule of thumb. */
 const notForTheMeter = ({ tabulated, limits: all }: PlannedReading): readonly string[] => [
   ...(tabulated
-    ? [`The table has ${formatIn(tabulated.value, tabulated.unit)}, for warm conductors: not for the meter`]
+    ? [
+        `The largest Z_s of the tables is ${formatIn(tabulated.value, tabulated.unit)}, for warm conductors: not for the meter`,
+      ]
     : []),
   ...all.flatMap(({ thumb, by, amount }) =>
     thumb && amount ? [`By ${by}: ${formatIn(amount.value, amount.unit)}`] : [],

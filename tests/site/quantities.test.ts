@@ -21,7 +21,7 @@ const run = {
   cable: { ...wanted.run.cable, area: known(squareMillimetres(6)) },
   device: { ...wanted.run.device, rating: known(amperes(40)) },
 };
-const needs = { electrode: false, surgeProtection: false, limiters: [] };
+const needs: ItemFacts = { electrode: false, surgeProtection: false, limiters: [] };
 const items = () => quantitiesOf(run, survey.work, commonPractice, needs, britishWords, recorder('Quantities'));
 const find = (key: string) => items().find((i) => i.key.startsWith(key));
 
@@ -215,7 +215,7 @@ describe('a trench', () => {
 
 describe('hours', () => {
   it('rise with everything that comes on top', () => {
-    const taskOf = (more: Partial<typeof needs & ItemFacts>, work: Partial<typeof survey.work> = {}) => {
+    const taskOf = (more: Partial<ItemFacts>, work: Partial<typeof survey.work> = {}) => {
       const before = hoursOf(run, survey.work, commonPractice, needs);
       const after = hoursOf(run, { ...survey.work, ...work }, commonPractice, { ...needs, ...more });
       for (const end of ['low', 'typical', 'high'] as const) expect(after[end]).toBeGreaterThan(before[end]);
