@@ -1,7 +1,7 @@
 import type { Gap } from '../core/index.js';
 import type { Run } from '../installation/index.js';
 import type { ItemFacts } from './item.js';
-import type { WorkFacts } from './survey.js';
+import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
 import { extentOf, inGround, sensorCable, trenchTasks } from './trench.js';
 import type { Estimate, Task, WorkRules } from './work-rules.js';
 
@@ -126,12 +126,7 @@ function limiterTasks(list: TaskList, run: Run, work: WorkFacts, { limiters }: I
 
 /** What occurs once for a job beside survey and travel. */
 function jobTasks(list: TaskList, work: WorkFacts, needs: ItemFacts): void {
-  list.ifKnown(
-    'new enclosure with main switch',
-    work.newEnclosure,
-    'work.newEnclosure',
-    'where the board has no way for the circuit',
-  );
+  list.ifKnown('new enclosure with main switch', enclosureNeeded(work), 'work.newEnclosure', ENCLOSURE_RULE);
   if (work.replaceTails) list.add('replacement of the tails', 1, 'where the tails are replaced');
   if (work.supplyChange) list.add('attendance at the change of the supply', 1, 'the network operator changes it');
   if (needs.electrode) list.add('earth electrode with test', 1, 'the earthing arrangement needs an electrode');

@@ -189,7 +189,7 @@ function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
     changes: [`cut-out fuse of ${change.cutOutRating} A, to be agreed with the network operator`],
     survey: {
       ...survey,
-      work: { ...survey.work, supplyChange: true },
+      work: { ...survey.work, supplyChange: 'larger-fuse' },
       installation: { ...survey.installation, supply: { ...survey.installation.supply, cutOut } },
     },
   };
@@ -233,12 +233,7 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
     ],
     survey: {
       ...survey,
-      work: {
-        ...survey.work,
-        supplyChange: true,
-        replaceTails: true,
-        newEnclosure: known(true, 'the board has a single phase'),
-      },
+      work: { ...survey.work, supplyChange: 'three-phase', replaceTails: true },
       installation: {
         ...survey.installation,
         supply: {

@@ -6,7 +6,7 @@ import { metres, ratio } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
 import type { Item, ItemFacts } from './item.js';
-import type { WorkFacts } from './survey.js';
+import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
 import { inGround, sensorCable, trenchItems } from './trench.js';
 import type { WorkRules } from './work-rules.js';
 
@@ -53,13 +53,13 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: Trade
   const each = adder(items);
   conditional(
     items,
-    work.newEnclosure,
+    enclosureNeeded(work),
     (yes) => (yes ? 1 : 0),
     {
       key: 'enclosure',
       words: 'enclosure with main switch, and supply terminal block',
       unit: 'set',
-      rule: 'where the board has no way for the circuit',
+      rule: ENCLOSURE_RULE,
     },
     'work.newEnclosure',
   );

@@ -47,13 +47,19 @@ export interface WorkFacts {
   readonly surface?: Fact<'turf-or-soil' | 'paving' | 'concrete-or-asphalt'>;
   /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
   readonly sensorCable?: Fact<Metres>;
-  /** Whether the network operator changes fuse or supply and somebody has to be there. */
-  readonly supplyChange?: boolean;
+  /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
+  readonly supplyChange?: 'larger-fuse' | 'three-phase';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
   readonly outletHeight?: Fact<Metres>;
 }
+
+/** When an enclosure is counted. */
+export const ENCLOSURE_RULE = 'where the board has no way for the circuit, or a single phase only';
+/** Whether an enclosure is fitted. */
+export const enclosureNeeded = ({ supplyChange, newEnclosure }: WorkFacts): Fact<boolean> | undefined =>
+  supplyChange === 'three-phase' ? { state: 'known', value: true } : newEnclosure;
 
 /** A survey of premises: what is there, what is wanted, and the code to be applied. */
 export interface Survey {

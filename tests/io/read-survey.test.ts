@@ -201,13 +201,13 @@ it('reads what decides the hours of a trench and of a load limiter', () => {
     digging: 'machine',
     surface: { known: 'paving', by: 'photograph' },
     sensorCable: '12 m',
-    supplyChange: true,
+    supplyChange: 'larger-fuse',
   };
   expect(readSurvey(changed(['work'], work)).work).toMatchObject({
     digging: { state: 'known', value: 'machine' },
     surface: { state: 'known', value: 'paving' },
     sensorCable: { state: 'known', value: 12 },
-    supplyChange: true,
+    supplyChange: 'larger-fuse',
   });
   expect(paths(changed(['work', 'surface'], 'marble'))).toEqual(['work.surface']);
 });

@@ -228,7 +228,11 @@ describe('hours', () => {
     expect(taskOf({ limiters: [[]] })).toEqual(['load limiter with its current sensor', 'sensor cable, each 10 m']);
     expect(taskOf({}, { newEnclosure: known(true) })).toEqual(['new enclosure with main switch']);
     expect(taskOf({}, { replaceTails: true })).toEqual(['replacement of the tails']);
-    expect(taskOf({}, { supplyChange: true })).toEqual(['attendance at the change of the supply']);
+    expect(taskOf({}, { supplyChange: 'larger-fuse' })).toEqual(['attendance at the change of the supply']);
+    expect(taskOf({}, { supplyChange: 'three-phase' })).toEqual([
+      'new enclosure with main switch',
+      'attendance at the change of the supply',
+    ]);
   });
   it('of a sensor cable go by its length, or along the circuit; an unknown length leaves them open', () => {
     const cable = (work: Partial<typeof survey.work>, feeders: readonly Run[] = []) =>
