@@ -110,7 +110,7 @@ function voltageAtEnd(supply: number, pieces: readonly Piece[]): number {
   return Number.NaN; // the load cannot be served
 }
 
-const hasWindow = (p: ChargePoint) => p.openPenDevice && known(p.openPenDevice) === 'line-neutral-window-device';
+const hasWindow = (p: ChargePoint) => p.openPenDevice && known(p.openPenDevice) === 'open-pen-detection-window';
 
 function voltageDrop(circuit: Circuit, hottest: number, results: Result[]) {
   const { runs, run, conductors, nominal } = circuit;
@@ -225,7 +225,7 @@ function earthingAndBonding({ supply }: Installation, results: Result[]): void {
   else for (const { area } of supply.bonding) results.push(atLeast('main-bonding-conductor', known(area), bonding));
 }
 
-const devices = ['touch-voltage-device', 'line-neutral-window-device', 'equal-device'];
+const devices = ['open-pen-detection-touch-voltage', 'open-pen-detection-window', 'open-pen-detection-other'];
 
 function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, results: Result[]): void {
   const { supply } = installation;
@@ -234,7 +234,7 @@ function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, 
   for (const point of points) {
     const fitted = point.openPenDevice ? known(point.openPenDevice) : 'none';
     const arrangement = point.earthing ?? (fitted === 'none' ? undefined : fitted);
-    const windowed = arrangement === 'line-neutral-window-device';
+    const windowed = arrangement === 'open-pen-detection-window';
     if (!known(point.outdoors) || known(supply.system) === 'TN-S') results.push(notRequired(check));
     else if (arrangement === undefined) results.push(open(check));
     else if (!devices.includes(arrangement)) throw new Error('by hand, devices only');

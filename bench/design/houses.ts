@@ -129,7 +129,12 @@ export function drawnHouse(seed: number): Installation {
     outdoors: known(pick(true, true, false)),
     directCurrentDetection: known(pick(true, true, false)),
     openPenDevice: known(
-      pick('line-neutral-window-device', 'touch-voltage-device', 'equal-device', 'none') as 'equal-device',
+      pick(
+        'open-pen-detection-window',
+        'open-pen-detection-touch-voltage',
+        'open-pen-detection-other',
+        'none',
+      ) as 'open-pen-detection-other',
     ),
     standingLeakage: known(milliamperes(pick(1, 3.5, 12))),
     bidirectional: pick(true, false),

@@ -20,7 +20,9 @@ line(
   'operator',
   'cable',
   'device',
-  'hours',
+  'hours, least',
+  'hours, likely',
+  'hours, most',
   'net, smallest coin',
   'without a price',
   'missing facts',
@@ -44,7 +46,7 @@ for (const file of readdirSync(folder)
       option.notification.decision.route,
       [...new Set(runs.map((r) => `${r.cable.construction} ${known(r.cable.area)} mm²`))].join('; '),
       [...new Set(runs.map((r) => `${known(r.device.rating)} A`))].join('; '),
-      option.hours.toFixed(2),
+      ...[option.hours.low, option.hours.typical, option.hours.high].map((h) => h.toFixed(1)),
       quotes.length > 0 ? quotes.reduce((sum, q) => sum + q.net, 0) : '',
       [...new Set(quotes.flatMap((q) => q.open))].join('; '), // the net is too low by these
       option.unknown
@@ -54,6 +56,6 @@ for (const file of readdirSync(folder)
       '',
     );
   } catch (error) {
-    line(file, '', '', '', '', '', '', '', '', '', error.message);
+    line(file, ...Array(11).fill(''), error.message);
   }
 }

@@ -74,8 +74,8 @@ export interface Labels {
   arrangementNeeded: true | string;
   /** Line conductors that a charge point is on. */
   pointLines: ChargePoint['lines'];
-  /** Device against a lost PEN conductor that is built into a charge point. */
-  openPenDevice: 'none' | 'touch-voltage-device' | 'line-neutral-window-device' | 'equal-device';
+  /** Device against an open PEN conductor that is built into a charge point. */
+  openPenDevice: 'none' | 'open-pen-detection-touch-voltage' | 'open-pen-detection-window' | 'open-pen-detection-other';
   /** Earthing arrangement that is stated for a charge point. */
   statedEarthing: ChargePointEarthing | 'none';
   /** Earthing arrangement of a charge point, as stated or by the device that it has. */

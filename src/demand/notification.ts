@@ -68,7 +68,11 @@ function connectionFacts(c: DemandCase, demand: Demand, options: NotificationOpt
       'cut-out with more than one service cable, or ask the distributor',
     ),
     metered: stated(supply.metered, 'whether the supply is metered', 'photograph of the meter'),
-    programme: stated(options.programme, 'programme', 'ask whether more installations are planned nearby'),
+    programme: stated(
+      options.programme,
+      'whether more installations are planned nearby',
+      'ask the customer and the distributor',
+    ),
     devices: devicesOf(c),
     jointLimits: c.controls.map((j) => ({
       name: j.name,

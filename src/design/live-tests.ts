@@ -63,7 +63,7 @@ export function loop(input: TestCase): readonly PlannedReading[] {
     : atLeast(line / plan.farFactor, 'measuredLeast', 'Ω', 'the line conductor alone resists more');
   const thumb = byThumb(plan.loop.ruleOfThumb, runs, limit);
   // on a TT supply the electrode of the installation may be the one of the point
-  const islands = points(input).filter((p) => p.earthing === 'tt-island' && (system !== 'TT' || p.electrode));
+  const onTt = points(input).filter((p) => p.earthing === 'tt-earthing' && (system !== 'TT' || p.electrode));
   return [
     {
       id: 'externalLoop',
@@ -75,11 +75,12 @@ export function loop(input: TestCase): readonly PlannedReading[] {
     {
       id: 'loop',
       what:
-        islands.length > 0
+        onTt.length > 0
           ? 'Z_s: at the end of the cable, on its own protective conductor, or Z_e and R_1+R_2 added'
           : 'Z_s: at the farthest point, or Z_e and R_1+R_2 added',
       ...maybe(expected, 'measuredImpedance', 'Ω'),
       ...(residual === undefined ? lacking(exact) : {}),
+      ...(residual === undefined && !isMissing(limit) ? { tabulated: amount('loopImpedanceLimit', limit, 'Ω') } : {}),
       limits:
         residual === undefined
           ? [
@@ -96,12 +97,12 @@ export function loop(input: TestCase): readonly PlannedReading[] {
           ? {}
           : { note: thumb.note }),
     },
-    ...islands.map(
+    ...onTt.map(
       (p): PlannedReading => ({
         id: `loop-${p.id}`,
-        what: `Z_s: at ${p.id}, on the electrode of its own`,
+        what: `Z_s: at charge point ‘${p.id}’, on the electrode of its own`,
         ...onElectrode(input, 'measuredLimit', 'Z_s'),
-        note: 'Little more than R_A is to be expected. A far lower reading asks for a second look: the earth of the supply may reach the point.',
+        note: 'Little more than R_A is to be expected. A far lower reading asks for a second look: the earth of the supply may reach the charge point.',
       }),
     ),
   ];

@@ -22,6 +22,8 @@ export interface PlannedReading {
   readonly what: string;
   readonly expected?: Amount;
   readonly limits: readonly ReadingLimit[];
+  /** Figure of the table that the limit is made from, for conductors at their operating temperature: none for the meter. */
+  readonly tabulated?: Amount;
   readonly gaps?: readonly Gap[];
   /** Why a limit that belongs to it is not there: a reading alone then decides nothing. */
   readonly limitGaps?: readonly Gap[];

@@ -67,14 +67,14 @@ export const labels = {
   accessories: ['BS 1363', 'other'],
   line: lineConductors,
   mode: [2, 3, 4],
-  openPenDevice: ['none', 'touch-voltage-device', 'line-neutral-window-device', 'equal-device'],
+  openPenDevice: ['none', 'open-pen-detection-touch-voltage', 'open-pen-detection-window', 'open-pen-detection-other'],
   earthing: [
     'balanced-three-phase',
     'low-electrode',
-    'touch-voltage-device',
-    'line-neutral-window-device',
-    'equal-device',
-    'tt-island',
+    'open-pen-detection-touch-voltage',
+    'open-pen-detection-window',
+    'open-pen-detection-other',
+    'tt-earthing',
     'electrical-separation',
     'supply-earth',
   ],
@@ -109,7 +109,12 @@ export interface Labels {
   readonly accessories: readonly ('BS 1363' | 'other')[];
   readonly line: readonly (typeof lineConductors)[number][];
   readonly mode: readonly (2 | 3 | 4)[];
-  readonly openPenDevice: readonly ('none' | 'touch-voltage-device' | 'line-neutral-window-device' | 'equal-device')[];
+  readonly openPenDevice: readonly (
+    | 'none'
+    | 'open-pen-detection-touch-voltage'
+    | 'open-pen-detection-window'
+    | 'open-pen-detection-other'
+  )[];
   readonly earthing: readonly ChargePointEarthing[];
 }
 

@@ -59,14 +59,18 @@ export interface Load {
   readonly standardCircuit?: boolean;
 }
 
+/** What open-PEN detection watches: the voltage of exposed metal to earth, the voltage of line to neutral, or something else. @inline */
+export type OpenPenDetection =
+  | 'open-pen-detection-touch-voltage'
+  | 'open-pen-detection-window'
+  | 'open-pen-detection-other';
+
 /** How an outdoor charge point on a PME supply is to be made safe; names of our own for the permitted arrangements. @inline */
 export type ChargePointEarthing =
   | 'balanced-three-phase'
   | 'low-electrode'
-  | 'touch-voltage-device'
-  | 'line-neutral-window-device'
-  | 'equal-device'
-  | 'tt-island'
+  | OpenPenDetection
+  | 'tt-earthing'
   | 'electrical-separation'
   | 'supply-earth'; // indoors, or a supply that is not PME
 
@@ -89,11 +93,11 @@ export interface ChargePoint {
   readonly directCurrentDetection?: Fact<boolean>;
   /** Residual current device inside it. */
   readonly residual?: ResidualDevice;
-  /** Protective measure built in against a lost PEN conductor. */
-  readonly openPenDevice?: Fact<'none' | 'touch-voltage-device' | 'line-neutral-window-device' | 'equal-device'>;
+  /** Open-PEN detection built in. */
+  readonly openPenDevice?: Fact<'none' | OpenPenDetection>;
   /** Arrangement that has been chosen, if any. */
   readonly earthing?: ChargePointEarthing;
-  /** Electrode of its own, where it is an island on TT earthing. */
+  /** Electrode of its own, where it has TT earthing. */
   readonly electrode?: Electrode;
   /** Whether armour and protective conductor of the feed are separated from the earth of the point as well. */
   readonly feedSeparated?: Fact<boolean>;

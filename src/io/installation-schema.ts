@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { own } from '../core/own.js';
 import {
   type Board,
   type ChargePoint,
@@ -163,6 +164,18 @@ const electrode = record({
   separation: may(factField('length')),
 });
 
+/** Words of earlier versions, and what the trade says instead. */
+const formerWords: Readonly<Record<string, string>> = {
+  'touch-voltage-device': 'open-pen-detection-touch-voltage',
+  'line-neutral-window-device': 'open-pen-detection-window',
+  'equal-device': 'open-pen-detection-other',
+  'tt-island': 'tt-earthing',
+};
+const renamed = ({ input }: { readonly input?: unknown }): string | undefined => {
+  const now = typeof input === 'string' ? own(formerWords, input) : undefined;
+  return now === undefined ? undefined : `'${input}' is now called '${now}'`;
+};
+
 export const pointShape = {
   setting: must(factField('chargeCurrent')),
   minimum: may(quantityField('chargeCurrent')),
@@ -170,8 +183,8 @@ export const pointShape = {
   mode: must(oneOf(labels.mode)),
   directCurrentDetection: may(yes),
   residual: may(residual),
-  openPenDevice: may(fact(oneOf(labels.openPenDevice))),
-  earthing: may(oneOf(labels.earthing)),
+  openPenDevice: may(fact(z.enum(labels.openPenDevice, { error: renamed }))),
+  earthing: may(z.enum(labels.earthing, { error: renamed })),
   electrode: may(electrode),
   feedSeparated: may(yes),
   vehiclesSeparated: may(fact(COUNT)),

@@ -15,7 +15,9 @@ const priceBook = z.strictObject({
   taxBasisPoints: z.number().int().min(0).max(100_000),
 });
 
-const estimate = z.strictObject({ low: z.number().min(0), typical: z.number().min(0), high: z.number().min(0) });
+const estimate = z
+  .strictObject({ low: z.number().min(0), typical: z.number().min(0), high: z.number().min(0) })
+  .refine(({ low, typical, high }) => low <= typical && typical <= high, 'has to rise from low to typical to high');
 const metresMap = z.record(z.string(), z.number().gt(0));
 const workRules = z.strictObject({
   source: z.string().min(1).max(300),
@@ -23,8 +25,12 @@ const workRules = z.strictObject({
   terminationLength: z.number().min(0).max(100),
   fixingSpacing: metresMap,
   glandsPerArmouredCable: z.number().int().min(0).max(10),
+  sandPerMetre: z.number().min(0).max(10),
   hours: z.record(z.string(), estimate),
-  containmentFactor: metresMap,
+  containmentFactor: metresMap.refine(
+    (factors) => !Object.hasOwn(factors, 'buried'),
+    'has no buried any more: set the hours of the tasks of a trench',
+  ),
 });
 
 function read<T>(what: string, schema: z.ZodType, document: unknown): T {

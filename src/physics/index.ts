@@ -13,9 +13,9 @@ export {
   voltageInNetwork,
 } from './four-wire-network.js';
 export * from './loop.js';
-export { type LostPenCase, lostPen, lostPenSolved, windowSight } from './lost-pen-network.js';
 export * from './meshed-peak.js';
 export * from './open-pen.js';
+export { type OpenPenCase, openPen, openPenSolved, windowSight } from './open-pen-network.js';
 export * from './ring.js';
 export * from './short-circuit.js';
 export * from './time-current.js';

@@ -42,10 +42,10 @@ export const arithmeticSum = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'definition' },
 });
 
-/** Touch voltage with the PEN conductor lost and no electrode, resistive loads in star. */
-export const lostPenFloating = /* @__PURE__ */ formula({
-  id: 'lost-pen-voltage-without-electrode',
-  title: 'Touch voltage with the PEN conductor lost, no electrode, resistive loads',
+/** Touch voltage with the PEN conductor open and no electrode, resistive loads in star. */
+export const openPenFloating = /* @__PURE__ */ formula({
+  id: 'open-pen-voltage-without-electrode',
+  title: 'Touch voltage with the PEN conductor open, no electrode, resistive loads',
   inputs: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent', 'arithmeticSumCurrent'],
   output: 'touchVoltage',
   expression: 'sourceFactor * nominalVoltage * vectorSumCurrent / arithmeticSumCurrent',
@@ -56,12 +56,12 @@ export const lostPenFloating = /* @__PURE__ */ formula({
 });
 
 /**
- * Touch voltage with the PEN conductor lost, resistive loads: electrodes of both sides of the break in the circuit. The
+ * Touch voltage with the PEN conductor open, resistive loads: electrodes of both sides of the break in the circuit. The
  * single phase is the case of one line current.
  */
-export const lostPenTouchVoltage = /* @__PURE__ */ formula({
-  id: 'lost-pen-touch-voltage',
-  title: 'Touch voltage with the PEN conductor lost, resistive loads',
+export const openPenTouchVoltage = /* @__PURE__ */ formula({
+  id: 'open-pen-touch-voltage',
+  title: 'Touch voltage with the PEN conductor open, resistive loads',
   inputs: [
     'sourceFactor',
     'nominalVoltage',
@@ -92,10 +92,10 @@ export const lostPenTouchVoltage = /* @__PURE__ */ formula({
   source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
 });
 
-/** Voltage of the source neutral to earth with the PEN conductor lost: what electrodes of the network cost others. */
-export const lostPenSourceVoltage = /* @__PURE__ */ formula({
-  id: 'lost-pen-source-neutral-voltage',
-  title: 'Voltage of the source neutral with the PEN conductor lost',
+/** Voltage of the source neutral to earth with the PEN conductor open: what electrodes of the network cost others. */
+export const openPenSourceVoltage = /* @__PURE__ */ formula({
+  id: 'open-pen-source-neutral-voltage',
+  title: 'Voltage of the source neutral with the PEN conductor open',
   inputs: ['touchVoltage', 'electrodeResistance', 'sourceElectrodeResistance'],
   output: 'sourceNeutralVoltage',
   expression: 'touchVoltage * sourceElectrodeResistance / electrodeResistance',
@@ -107,12 +107,12 @@ export const lostPenSourceVoltage = /* @__PURE__ */ formula({
 });
 
 /**
- * Largest electrode resistance that keeps a touch voltage with the PEN conductor lost, resistive loads. Where the star
+ * Largest electrode resistance that keeps a touch voltage with the PEN conductor open, resistive loads. Where the star
  * point stays below the limit by itself there is no such resistance, and no electrode is needed.
  */
-export const lostPenElectrodeLimit = /* @__PURE__ */ formula({
-  id: 'lost-pen-electrode-limit',
-  title: 'Largest electrode resistance with the PEN conductor lost, resistive loads',
+export const openPenElectrodeLimit = /* @__PURE__ */ formula({
+  id: 'open-pen-electrode-limit',
+  title: 'Largest electrode resistance with the PEN conductor open, resistive loads',
   inputs: [
     'touchVoltageLimit',
     'sourceFactor',
@@ -148,7 +148,7 @@ export const lostPenElectrodeLimit = /* @__PURE__ */ formula({
  * Annex A722.
  */
 export const publishedElectrodeLimit = /* @__PURE__ */ formula({
-  id: 'lost-pen-electrode-limit-published',
+  id: 'open-pen-electrode-limit-published',
   title: 'Largest electrode resistance, published equation for resistive load',
   inputs: ['touchVoltageLimit', 'nominalVoltage', 'sourceFactor', 'installationCurrent'],
   output: 'electrodeLimit',
@@ -167,7 +167,7 @@ export const publishedElectrodeLimit = /* @__PURE__ */ formula({
 
 /** Largest electrode resistance for a load that holds its current, as a charger does that is told a current. */
 export const heldCurrentElectrodeLimit = /* @__PURE__ */ formula({
-  id: 'lost-pen-electrode-limit-held-current',
+  id: 'open-pen-electrode-limit-held-current',
   title: 'Largest electrode resistance, load that holds its current',
   inputs: ['touchVoltageLimit', 'installationCurrent'],
   output: 'electrodeLimit',
@@ -191,7 +191,7 @@ export const heldPowerOf = /* @__PURE__ */ formula({
 
 /** Largest electrode resistance for a load that holds its power; smallest at the lowest supply voltage. */
 export const heldPowerElectrodeLimit = /* @__PURE__ */ formula({
-  id: 'lost-pen-electrode-limit-held-power',
+  id: 'open-pen-electrode-limit-held-power',
   title: 'Largest electrode resistance, load that holds its power',
   inputs: ['touchVoltageLimit', 'supplyVoltage', 'heldPower'],
   output: 'electrodeLimit',
@@ -208,7 +208,7 @@ export const heldPowerElectrodeLimit = /* @__PURE__ */ formula({
 
 /** Electrode resistance above which a load that holds its power has no operating point: there metal stands at U/2. */
 export const heldPowerCollapse = /* @__PURE__ */ formula({
-  id: 'lost-pen-collapse-resistance',
+  id: 'open-pen-collapse-resistance',
   title: 'Electrode resistance above which a held power collapses',
   inputs: ['supplyVoltage', 'heldPower'],
   output: 'collapseResistance',
@@ -220,8 +220,8 @@ export const heldPowerCollapse = /* @__PURE__ */ formula({
 
 /** Touch voltage with a load that holds its power, on the branch of the higher load voltage. */
 export const heldPowerTouchVoltage = /* @__PURE__ */ formula({
-  id: 'lost-pen-touch-voltage-held-power',
-  title: 'Touch voltage with the PEN conductor lost, load that holds its power',
+  id: 'open-pen-touch-voltage-held-power',
+  title: 'Touch voltage with the PEN conductor open, load that holds its power',
   inputs: ['supplyVoltage', 'heldPower', 'electrodeResistance'],
   output: 'touchVoltage',
   expression: '(supplyVoltage - sqrt(supplyVoltage^2 - 4 * heldPower * electrodeResistance)) / 2',
@@ -236,7 +236,7 @@ export const heldPowerTouchVoltage = /* @__PURE__ */ formula({
  * the star point lies on the side of the voltage triangle, at the upper limit from the monitored line.
  */
 export const undetectedVoltageOf = /* @__PURE__ */ formula({
-  id: 'lost-pen-undetected-voltage',
+  id: 'open-pen-undetected-voltage',
   title: 'Largest voltage that a line-neutral monitor cannot see, three phases',
   inputs: ['supplyVoltage', 'windowUpper'],
   output: 'undetectedVoltage',

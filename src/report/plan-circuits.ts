@@ -1,5 +1,6 @@
 import type { PassedOver } from '../design/index.js';
-import { kindWords, sizeWords } from '../installation/marking.js';
+import { sizeWords } from '../installation/marking.js';
+import { deviceWords } from '../installation/ordering.js';
 import type { PointPlan } from '../site/index.js';
 import type { Night } from '../site/night.js';
 import type { FeederPlan } from '../site/plan.js';
@@ -18,23 +19,20 @@ export function feederBlocks({ run, demand, assessment, overall, items, hours: w
   const { governing } = demand.demand;
   return [
     heading(2, `Feeder ${run}`),
-    { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what is below it, new points included' },
+    { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what it feeds, new charge points included' },
     paragraph(
-      `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,
+      `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,
     ),
     ...checks([...demand.results, ...assessment.results]),
     ...(items && work ? workBlocks(items, work) : []),
   ];
 }
 
-const figure = (fact: { readonly state: string; readonly value?: number }, unit: string): string =>
-  fact.state === 'known' && fact.value !== undefined ? formatIn(fact.value, unit) : 'open';
-
-/** Cable and device of a point in a line. */
-export const circuitWords = ({ run }: PointPlan): string =>
-  `${run.cable.construction.replaceAll('-', ' ')} cable, ${run.cable.cores}-core, ${sizeWords(run.cable) ?? 'open'} ${run.cable.material}, behind ${figure(run.device.rating, 'A')} ${
-    run.device.kind.state === 'known' ? kindWords(run.device.kind.value) : 'device of a kind not known'
-  }`;
+/** Cable and device of a charge point in a line. */
+export const circuitWords = ({ run }: PointPlan): string => {
+  const { construction, cores, material } = run.cable;
+  return `${construction.replaceAll('-', ' ')} cable, ${cores}-core, ${sizeWords(run.cable) ?? 'size to be decided'}, ${material}; protected by ${deviceWords(run)}`;
+};
 
 const cableWords = (c: PassedOver['candidate']['cable']): string =>
   [c.construction.replaceAll('-', ' '), `${c.cores}-core`, c.material, c.insulation.replaceAll('-', ' ')].join(', ');
@@ -66,7 +64,7 @@ function candidates({ design: found }: PointPlan): readonly Block[] {
   const lengths = found.lengths?.intervals ?? [];
   return [
     ...grid(
-      'Candidates before it, and the first requirement that each does not meet',
+      'Cables and devices that were tried before, and the first requirement that each does not meet',
       ['cable', 'size', 'device', 'verdict', 'because, at the smallest device'],
       bandsOf(found.passedOver).map(({ first: { candidate, verdict, check }, ratings }) => [
         cableWords(candidate.cable),
@@ -89,7 +87,7 @@ const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] 
     ? [
         {
           kind: 'figure',
-          svg: timeCurrentPicture({ title: `Devices and fault currents of ${point}`, ...data }),
+          svg: timeCurrentPicture({ title: `Devices and fault currents of charge point ‘${point}’`, ...data }),
           caption: 'Bands between the gates of the product standards: a device may operate anywhere inside its band.',
         },
       ]
@@ -100,7 +98,7 @@ const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[
     ? [
         {
           kind: 'figure',
-          svg: voltageProfilePicture({ title: `Voltage along the route to ${point}`, ...data }),
+          svg: voltageProfilePicture({ title: `Voltage along the route to charge point ‘${point}’`, ...data }),
           caption: 'By the tabulated drop, every cable taken as warm as it may become; to neutral.',
         },
       ]
@@ -111,7 +109,7 @@ function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
   const settled =
     earthing.length === 0 ? assessment.results.find((r) => r.check.startsWith('charge-point-earthing')) : undefined;
   return [
-    heading(3, 'Earthing of the point'),
+    heading(3, 'Earthing of the charge point'),
     ...(settled ? [paragraph(comparisonWords(settled))] : []),
     ...grid(
       '',
@@ -124,7 +122,7 @@ function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
 /** One charge point: its circuit, how it was chosen, its earthing, its tests and the work. */
 export function pointBlocks(point: PointPlan, night: Night | undefined): readonly Block[] {
   return [
-    heading(2, `Charge point ${point.point}`),
+    heading(2, `Charge point ‘${point.point}’`),
     { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
     ...(point.assessment.figures.governingStretch
       ? [paragraph(`The stretch that decides the size: ${point.assessment.figures.governingStretch}.`)]

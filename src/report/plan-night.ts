@@ -64,7 +64,7 @@ function banded({ bands }: NightLoad): NightLoad['bands'] {
   const shown = bands.slice(0, BANDS - 1);
   const others = bands.slice(BANDS - 1);
   const sum = (others[0]?.current ?? []).map((_, k) => others.reduce((a, b) => a + (b.current[k] ?? 0), 0));
-  return [...shown, { name: `${others.length} other points`, current: sum }];
+  return [...shown, { name: `${others.length} other charge points`, current: sum }];
 }
 
 /** Time of day of the first whole minute not before it. */
@@ -79,7 +79,7 @@ const readyWords = (arrives: number, charged: Charged | undefined): string =>
 const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
   `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above ${formatIn(limit, 'A')}, ${limitBy}, for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
 
-/** The night in which all vehicles charge, as a picture with what it takes for granted. */
+/** The night in which all vehicles charge, as a picture with its assumptions. */
 export function nightBlocks(night: Night | undefined): readonly Block[] {
   if (!night) return [];
   const { vehicles, load, over, about, gaps } = night;
@@ -88,7 +88,13 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
     ...list([...about, ...gaps.map((gap) => `${gapWords(gap)}: what rests on it is left out`)]),
     ...grid(
       'Ready at. A demand is known, but no course of it over the day: as a rule real nights lie between the two',
-      ['point', 'plugged in', 'leaves', 'everything else at rest', 'everything else at its maximum demand throughout'],
+      [
+        'charge point',
+        'plugged in',
+        'leaves',
+        'everything else at rest',
+        'everything else at its maximum demand throughout',
+      ],
       vehicles.map((v) => [
         v.point,
         clockAt(v.arrives),

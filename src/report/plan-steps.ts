@@ -1,36 +1,40 @@
+import { earthingWords } from '../installation/marking.js';
 import type { OptionPlan, PointPlan } from '../site/index.js';
 import { type Block, heading, list } from './block.js';
 import { dutyWords } from './plan-checks.js';
 import { circuitWords } from './plan-circuits.js';
 
-/** Points that are named one by one; more of one kind are counted. */
+/** Charge points that are named one by one; more of one kind are counted. */
 const NAMED = 4;
 /** Facts that are named at the top; the table below has them all. */
 const FACTS = 8;
 
-/** How a point is earthed, where that has to be decided. */
-function earthingWords({ earthing, run }: PointPlan): string {
+/** A charge point by its name. */
+const chargePoints = (names: readonly string[]): string =>
+  `charge point${names.length > 1 ? 's' : ''} ${names.map((name) => `‘${name}’`).join(', ')}`;
+
+/** How a charge point is earthed, where that has to be decided. */
+function earthingOf({ earthing, run }: PointPlan): string {
   if (earthing.length === 0) return '';
   const settled = run.feeds.flatMap((o) => {
     if (o.kind !== 'charge-point') return [];
     const { earthing: chosen, openPenDevice: built } = o;
-    if (chosen) return [chosen];
-    return built?.state === 'known' && built.value !== 'none' ? [`${built.value} built in`] : [];
+    if (chosen) return [earthingWords[chosen]];
+    return built?.state === 'known' && built.value !== 'none' ? [`${earthingWords[built.value]}, built in`] : [];
   });
-  return settled.length > 0
-    ? `; earthing of the point: ${settled.join(', ').replaceAll('-', ' ')}`
-    : '; choose how to earth it from the ways below';
+  return settled.length > 0 ? `; earthing: ${settled.join(', ')}` : '; earthing: to be chosen from the ways below';
 }
 
-/** Equal circuits once, with the points that they feed. */
+/** Equal circuits once, with the charge points that they feed. */
 function circuits(points: readonly PointPlan[]): readonly string[] {
   const alike = new Map<string, string[]>();
   for (const point of points) {
-    const words = `${circuitWords(point)}${earthingWords(point)}`;
+    const words = `${circuitWords(point)}${earthingOf(point)}`;
     alike.set(words, [...(alike.get(words) ?? []), point.point]);
   }
   return [...alike].map(
-    ([words, names]) => `Install ${names.length > NAMED ? `${names.length} points` : names.join(', ')}: ${words}`,
+    ([words, names]) =>
+      `Install ${names.length > NAMED ? `${names.length} charge points` : chargePoints(names)}: ${words}`,
   );
 }
 
@@ -45,7 +49,7 @@ export function nextSteps({ unknown, notification, changes, points, overall }: O
   const work =
     overall.verdict === 'fail'
       ? []
-      : [...(changes.length > 0 ? [`Change against the survey: ${changes.join('; ')}`] : []), ...circuits(points)];
+      : [...(changes.length > 0 ? [`Beside the charge points: ${changes.join('; ')}`] : []), ...circuits(points)];
   const steps = [
     ...facts,
     ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),

@@ -16,7 +16,8 @@ const conditionWords = {
 /** A current, or that it is not known. */
 export const ampsOf = (value: unknown): string => (typeof value === 'number' ? formatIn(value, 'A') : 'not known');
 
-const fieldValue = (value: string | number | boolean, unit?: string): string =>
+/** An entry of a form, as a person writes it. */
+export const fieldValue = (value: string | number | boolean, unit?: string): string =>
   typeof value === 'number'
     ? formatIn(value, unit ?? '')
     : typeof value === 'boolean'
@@ -50,11 +51,11 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
   return [
     heading(2, 'Supply'),
     { kind: 'verdict', verdict: supply.overall.verdict, text: 'the supply carries house and charge points' },
-    paragraph(`${demand.governing.title} governs. The order: ${demand.governedBy}.`),
+    paragraph(`The demand is taken by: ${demand.governing.title}. The order: ${demand.governedBy}.`),
     paragraph(`Load limiter: ${supply.limiter.because}.`),
     ...grid(
       'Maximum demand by each method',
-      ['method', 'line', 'without points', 'with points', 'what it takes for granted'],
+      ['method', 'line', 'without charge points', 'with charge points', 'assumptions'],
       demand.methods.flatMap((m) =>
         m.lines.length > 0
           ? m.lines.map((l, i) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand), i === 0 ? m.assumption : ''])
@@ -75,7 +76,9 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
     ...checks(supply.results),
     ...list(
       supply.settings
-        .map((s) => `Largest setting of ${s.point} that fits without a load control: ${ampsOf(s.setting)}`)
+        .map(
+          (s) => `Largest setting of charge point ‘${s.point}’ that fits without a load limiter: ${ampsOf(s.setting)}`,
+        )
         .slice(0, 6),
     ),
     heading(2, 'Network operator'),

@@ -1,9 +1,20 @@
 import type { Hours } from '../site/hours.js';
-import type { Item } from '../site/quantities.js';
+import type { Item } from '../site/item.js';
+import type { Estimate } from '../site/work-rules.js';
 import { type Block, grid, heading } from './block.js';
 
-/** Hours to the hundredth. */
-export const hours = (h: number): string => `${(Math.round(h * 100) / 100).toString()} h`;
+/** Minutes below an hour, then as coarse as anybody knows it: half hours, hours, fives and tens of them. */
+const stepOf = (hours: number): number => (hours < 4 ? 0.5 : hours < 20 ? 1 : hours < 100 ? 5 : 10);
+const rounded = (value: number, step: number): string =>
+  value === 0 ? '0' : `${Math.max(step, Math.round(value / step) * step)}`;
+
+/** Hours as people know them, the likely value first: 7 h (4 to 12). */
+export function hoursWords({ low, typical, high }: Estimate): string {
+  const inMinutes = typical < 1;
+  const words = (hours: number): string => (inMinutes ? rounded(hours * 60, 5) : rounded(hours, stepOf(hours)));
+  const likely = `${words(typical)} ${inMinutes ? 'min' : 'h'}`;
+  return words(low) === words(high) ? likely : `${likely} (${words(low)} to ${words(high)})`;
+}
 
 /** Material and hours. */
 export const workBlocks = (items: readonly Item[], work: Hours): readonly Block[] => [
@@ -20,12 +31,12 @@ export const workBlocks = (items: readonly Item[], work: Hours): readonly Block[
   ),
   heading(3, 'Hours'),
   ...grid(
-    'Common practice, no source; a firm replaces it with its own',
-    ['task', 'low', 'typical', 'high', 'rule'],
+    'Likely, and least to most. Common practice, no source; a firm replaces it with its own',
+    ['task', 'hours', 'rule'],
     [
-      ...work.tasks.map((t) => [t.task, hours(t.low), hours(t.typical), hours(t.high), t.rule]),
-      ['in all', hours(work.low), hours(work.typical), hours(work.high), ''],
+      ...work.tasks.map((t) => [t.task, t.gaps ? 'open' : hoursWords(t), t.rule]),
+      [work.complete ? 'in all' : 'in all, what is open left out', hoursWords(work), ''],
     ],
-    [1, 2, 3],
+    [1],
   ),
 ];

@@ -4,7 +4,7 @@ import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
 import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
-import { hours } from './plan-work.js';
+import { hoursWords } from './plan-work.js';
 import { comparisonWords, sheetBlocks } from './sheet.js';
 import { oneLineDiagram } from './svg/index.js';
 
@@ -40,7 +40,15 @@ function optionTable(plan: Plan): readonly Block[] {
     heading(2, 'Ways to do it'),
     ...grid(
       `Ranked: ${plan.rankedBy}`,
-      ['verdict', 'option', 'changes', 'not met, or open', 'operator', 'time to charge', 'hours'],
+      [
+        'verdict',
+        'option',
+        'changes',
+        'not met, or open',
+        'operator',
+        'time to charge',
+        'hours: likely (least to most)',
+      ],
       plan.options.map((o) => [
         { verdict: o.overall.verdict },
         o.title,
@@ -48,13 +56,18 @@ function optionTable(plan: Plan): readonly Block[] {
         obstacles(o),
         o.notification.decision.route.replaceAll('-', ' '),
         longestCharge(o),
-        hours(o.hours),
+        hoursWords(o.hours),
       ]),
+    ),
+    ...grid(
+      'Subject to what is not known yet',
+      ['option', 'open'],
+      plan.discarded.flatMap((d) => (d.subjectTo ? [[d.title, d.because]] : [])),
     ),
     ...grid(
       'Not offered',
       ['option', 'because'],
-      plan.discarded.map((d) => [d.title, d.because]),
+      plan.discarded.flatMap((d) => (d.subjectTo ? [] : [[d.title, d.because]])),
     ),
   ];
 }

@@ -1,7 +1,7 @@
 import type { Records } from '../site/index.js';
-import { formatIn } from '../units/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { dutyWords } from './plan-checks.js';
+import { fieldValue } from './plan-supply.js';
 import { comparisonWords } from './sheet.js';
 import { testSheetBlocks } from './test-sheet.js';
 
@@ -34,7 +34,7 @@ export function recordBlocks(records: Records): readonly Block[] {
     heading(2, 'Supply and earthing'),
     ...grid('', ['field', 'entry'], rows(records.installation)),
     ...records.circuits.flatMap((c) => [
-      heading(2, `Circuit of ${c.point}`),
+      heading(2, `Circuit of charge point ‘${c.point}’`),
       ...grid('', ['field', 'entry'], rows(c.fields)),
       ...testSheetBlocks(c.tests, 3),
       ...(c.judgement
@@ -57,11 +57,7 @@ export function recordBlocks(records: Records): readonly Block[] {
       ['field', 'entry'],
       records.operator.fields.map((f) => [
         f.title,
-        'missing' in f
-          ? `missing: ${f.missing}`
-          : typeof f.value === 'number'
-            ? formatIn(f.value, f.unit ?? '')
-            : String(f.value),
+        'missing' in f ? `missing: ${f.missing}` : fieldValue(f.value, f.unit),
       ]),
     ),
     heading(2, 'For the householder'),

@@ -47,13 +47,20 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
     ? `${line.gives.symbol} = ${amount(line.gives)}`
     : `not determined: ${line.blocked.map(gapWords).join('; ')}`;
 
+/** A margin in percent as far as that says something; beyond it how many times the limit the value is. */
+const marginWords = (margin: number): string => {
+  const times = 1 + Math.abs(margin);
+  if (times > 10) return 'more than ten times the limit';
+  return times > 2 ? `${formatIn(times, '1', 2)} times the limit` : `margin ${formatIn(margin * 100, '1', 2)} %`;
+};
+
 /** What was compared in a check, in figures. */
 export function comparisonWords(r: CheckResult): string {
   if (r.verdict === 'not-determined') return (r.gaps ?? []).map(gapWords).join('; ') || alternativeWords(r);
   const more = r.because ? ` (${r.because})` : '';
   if (r.value && r.limit && r.most) return `${amount(r.value)} against ${amount(r.limit)} to ${amount(r.most)}${more}`;
   if (r.value && r.limit) {
-    const over = r.margin === undefined ? '' : `, margin ${formatIn(r.margin * 100, '1', 2)} %`;
+    const over = r.margin === undefined ? '' : `, ${marginWords(r.margin)}`;
     return `${amount(r.value)} against ${amount(r.limit)}${over}${more}`;
   }
   return r.because ?? alternativeWords(r);

@@ -9,8 +9,21 @@ const expected = (r: PlannedReading): string =>
   r.expected ? formatIn(r.expected.value, r.expected.unit) : r.gaps?.length ? r.gaps.map(gapWords).join('; ') : '';
 const limits = (r: PlannedReading): string =>
   r.limits
+    .filter((l) => !l.thumb)
     .map((l) => (l.amount ? `${sides[l.kind]} ${formatIn(l.amount.value, l.amount.unit)}` : sides[l.kind]))
     .join('; ');
+
+/** Figures beside the one limit for the meter, by name: that of the table, and a rule of thumb. */
+const notForTheMeter = ({ tabulated, limits: all }: PlannedReading): readonly string[] => [
+  ...(tabulated
+    ? [
+        `The largest Z_s of the tables is ${formatIn(tabulated.value, tabulated.unit)}, for warm conductors: not for the meter`,
+      ]
+    : []),
+  ...all.flatMap(({ thumb, by, amount }) =>
+    thumb && amount ? [`By ${by}: ${formatIn(amount.value, amount.unit)}`] : [],
+  ),
+];
 
 /**
  * The readings to expect, test by test, in the order in which the tests are done.
@@ -34,7 +47,7 @@ export function testSheetBlocks(sheet: TestSheet, level: 2 | 3 = 2): readonly Bl
     t.readings.map((r, i) => [
       i === 0 ? `${t.place}` : '',
       i === 0 ? `${t.kind.replaceAll('-', ' ')} (${t.state})` : '',
-      r.note ? `${r.what} (${r.note})` : r.what,
+      [r.what, ...notForTheMeter(r), r.note].filter(Boolean).join('. ').replace(/\.\.+/g, '.'),
       expected(r),
       limits(r),
       '',

@@ -43,7 +43,10 @@ export function feederPlan(
     demand,
     assessment,
     ...(run?.existing === false
-      ? { items: feederQuantitiesOf(run, rules, sheet.part(`Quantities of ${id}`)), hours: feederHoursOf(run, rules) }
+      ? {
+          items: feederQuantitiesOf(run, survey.work, rules, sheet.part(`Quantities of ${id}`)),
+          hours: feederHoursOf(run, survey.work, rules),
+        }
       : {}),
     overall: overall([...demand.results, ...assessment.results]),
   };

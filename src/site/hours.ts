@@ -1,65 +1,92 @@
 import type { Gap } from '../core/index.js';
 import type { Run } from '../installation/index.js';
-import type { ItemFacts } from './quantities.js';
-import type { WorkFacts } from './survey.js';
-import type { Task, WorkRules } from './work-rules.js';
+import type { ItemFacts } from './item.js';
+import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
+import { extentOf, inGround, sensorCable, trenchTasks } from './trench.js';
+import type { Estimate, Task, WorkRules } from './work-rules.js';
 
 /** Hours of a task. @inline */
-export interface TaskHours {
+export interface TaskHours extends Estimate {
   readonly task: Task;
   /** How often it occurs, or how many units of it. */
   readonly times: number;
-  /** Low estimate, h. */
-  readonly low: number;
-  /** Typical estimate, h. */
-  readonly typical: number;
-  /** High estimate, h. */
-  readonly high: number;
   readonly rule: string;
   /** Facts that are missing; the task is then not counted. */
   readonly gaps?: readonly Gap[];
 }
 
-/** Hours of a job: by task, and in all. @inline */
-export interface Hours {
-  readonly tasks: readonly TaskHours[];
-  /** Low estimates in all, h. */
-  readonly low: number;
-  /** Typical estimates in all, h. */
-  readonly typical: number;
-  /** High estimates in all, h. */
-  readonly high: number;
-  /** Whether a missing fact leaves something out. */
+/** Hours in all. @inline */
+export interface HoursInAll extends Estimate {
+  /** Whether no missing fact leaves something out. */
   readonly complete: boolean;
 }
 
-type Add = (task: Task, times: number, rule: string, gaps?: readonly Gap[]) => void;
+/** Hours of a job: by task, and in all. @inline */
+export interface Hours extends HoursInAll {
+  readonly tasks: readonly TaskHours[];
+}
 
-const adder =
-  (tasks: TaskHours[], rules: WorkRules): Add =>
-  (task, times, rule, gaps) => {
-    const { low, typical, high } = rules.hours[task];
-    tasks.push({
-      task,
-      times,
-      low: low * times,
-      typical: typical * times,
-      high: high * times,
-      rule,
-      ...(gaps ? { gaps } : {}),
-    });
+/** Estimates added up: the least of all, the likely of all, the most of all. */
+export function inAll(parts: readonly (Estimate & { readonly complete?: boolean })[]): HoursInAll {
+  const sum = (key: 'low' | 'typical' | 'high') => parts.reduce((total, t) => total + t[key], 0);
+  return {
+    low: sum('low'),
+    typical: sum('typical'),
+    high: sum('high'),
+    complete: parts.every((p) => p.complete !== false),
   };
+}
+
+/** A length, or a number of things. */
+type Extent = number | { readonly least: number; readonly most: number };
+
+class TaskList {
+  readonly tasks: TaskHours[] = [];
+  constructor(readonly rules: WorkRules) {}
+
+  /** Of several tasks one is done, and it is not known which: the range spans them all, the likely value is the largest. */
+  add(either: Task | readonly Task[], extent: Extent, rule: string): void {
+    const choices = typeof either === 'string' ? [either] : either;
+    const { least, most } = typeof extent === 'number' ? { least: extent, most: extent } : extent;
+    const hours = choices.map((t) => this.rules.hours[t]);
+    const typical = Math.max(...hours.map((h) => h.typical));
+    this.tasks.push({
+      task: choices.find((t) => this.rules.hours[t].typical === typical) as Task,
+      times: most,
+      low: Math.min(...hours.map((h) => h.low)) * least,
+      typical: typical * most,
+      high: Math.max(...hours.map((h) => h.high)) * most,
+      rule: choices.length > 1 ? `${rule}; not stated which of: ${choices.join(' / ')}` : rule,
+    });
+  }
+
+  /** A task that waits for a fact. */
+  open(task: Task, fact: string, rule: string): void {
+    this.tasks.push({ task, times: 0, low: 0, typical: 0, high: 0, rule, gaps: [{ kind: 'fact', fact }] });
+  }
+
+  /** A fact decides whether, or how often, the task is done. */
+  ifKnown<T>(task: Task, fact: { state: string; value?: T } | undefined, name: string, rule: string): void {
+    if (fact?.state === 'known') {
+      if (Number(fact.value) > 0) this.add(task, Number(fact.value), rule);
+    } else this.open(task, name, rule);
+  }
+
+  done(): Hours {
+    return { tasks: this.tasks, ...inAll(this.tasks.map((t) => ({ ...t, complete: !t.gaps }))) };
+  }
+}
 
 /** Travel as the survey states it, with the smallest estimate for setting up; else the estimate for both. */
-function travel(tasks: TaskHours[], work: WorkFacts, rules: WorkRules): void {
+function travel(list: TaskList, work: WorkFacts): void {
   const task = 'travel and setting up';
   if (work.travelMinutes === undefined) {
-    adder(tasks, rules)(task, 1, 'once, one visit');
+    list.add(task, 1, 'once, one visit');
     return;
   }
   const own = work.travelMinutes / 60;
-  const { low, typical } = rules.hours[task];
-  tasks.push({
+  const { low, typical } = list.rules.hours[task];
+  list.tasks.push({
     task,
     times: 1,
     low: own,
@@ -69,50 +96,71 @@ function travel(tasks: TaskHours[], work: WorkFacts, rules: WorkRules): void {
   });
 }
 
-function cableTasks(run: Run, rules: WorkRules, add: Add): void {
+function cableTasks(list: TaskList, run: Run, work: WorkFacts): void {
   for (const s of run.stretches) {
-    const f = s.length;
-    const factor = rules.containmentFactor[s.containment ?? 'clipped'] ?? 1;
-    const rule = `${s.name}: length / 10 m x ${factor} (${s.containment ?? 'clipped'})`;
-    if (f.state === 'unknown')
-      add('cable, each 10 m clipped', 0, rule, [{ kind: 'fact', fact: `length of ${s.name}` }]);
-    else add('cable, each 10 m clipped', ((f.state === 'known' ? f.value : f.most) / 10) * factor, rule);
+    const buried = inGround(s);
+    const task = buried ? 'cable laid in a trench, each 10 m' : 'cable, each 10 m clipped';
+    const extent = extentOf(s);
+    const factor = buried ? 1 : (list.rules.containmentFactor[s.containment ?? 'clipped'] ?? 1);
+    const rule = `${s.name}: length / 10 m${buried ? '' : ` x ${factor} (${s.containment ?? 'clipped'})`}`;
+    if (extent === undefined) list.open(task, `length of ${s.name}`, rule);
+    else list.add(task, { least: (extent.least / 10) * factor, most: (extent.most / 10) * factor }, rule);
+    if (!buried) continue;
+    for (const either of trenchTasks(work))
+      if (extent === undefined) list.open(either[0] as Task, `length of ${s.name}`, s.name);
+      else list.add(either, extent, `${s.name}: each metre of trench`);
   }
 }
 
-function totals(tasks: readonly TaskHours[]): Hours {
-  const sum = (key: 'low' | 'typical' | 'high') => tasks.reduce((total, t) => total + t[key], 0);
-  return { tasks, low: sum('low'), typical: sum('typical'), high: sum('high'), complete: tasks.every((t) => !t.gaps) };
+/** Load limiters, and the cable from the sensor of each. */
+function limiterTasks(list: TaskList, run: Run, work: WorkFacts, { limiters }: ItemFacts): void {
+  if (limiters.length > 0)
+    list.add('load limiter with its current sensor', limiters.length, 'the option rests on a load limiter');
+  for (const feeders of limiters) {
+    const task = 'sensor cable, each 10 m';
+    const { extent, rule } = sensorCable(run, work, feeders);
+    if (extent === undefined) list.open(task, 'work.sensorCable', rule);
+    else list.add(task, { least: extent.least / 10, most: extent.most / 10 }, `length / 10 m, ${rule}`);
+  }
+}
+
+/** What occurs once for a job beside survey and travel. */
+function jobTasks(list: TaskList, work: WorkFacts, needs: ItemFacts): void {
+  list.ifKnown('new enclosure with main switch', enclosureNeeded(work), 'work.newEnclosure', ENCLOSURE_RULE);
+  if (work.replaceTails) list.add('replacement of the tails', 1, 'where the tails are replaced');
+  if (work.supplyChange) list.add('attendance at the change of the supply', 1, 'the network operator changes it');
+  if (needs.electrode) list.add('earth electrode with test', 1, 'the earthing arrangement needs an electrode');
+  if (needs.earthingConductor) list.add('earthing conductor', 1, 'the one that is there is too small');
+  const bonds = needs.bonding ?? [];
+  if (bonds.length > 0) list.add('main bonding conductor, each', bonds.length, `too small: ${bonds.join(', ')}`);
 }
 
 /** Hours by task for one charge point circuit; what occurs once for a job goes with its first point. */
 export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: ItemFacts): Hours {
-  const tasks: TaskHours[] = [];
-  const add = adder(tasks, rules);
+  const list = new TaskList(rules);
   const first = needs.first !== false;
-  if (first) add('survey and quotation', 1, 'once for the job');
-  add('notification paperwork', 1, 'one form for each point');
-  if (first) travel(tasks, work, rules);
-  add('isolation, tails and protective device', 1, 'one for each circuit');
-  cableTasks(run, rules, add);
-  const holes = work.wallsToDrill;
-  if (holes?.state === 'known' && holes.value > 0)
-    add('wall hole and sealing, each', holes.value, 'one for each wall drilled');
-  if (holes === undefined || holes.state === 'unknown')
-    add('wall hole and sealing, each', 0, 'one for each wall drilled', [{ kind: 'fact', fact: 'work.wallsToDrill' }]);
-  if (needs.electrode && first) add('earth electrode with test', 1, 'the earthing arrangement needs an electrode');
-  add('fix and connect the point', 1, 'one for each point');
-  add('dead and live tests', 1, 'one for each circuit');
-  add('settings, handover and certificate', 1, 'one for each point');
-  return totals(tasks);
+  if (first) list.add('survey and quotation', 1, 'once for the job');
+  list.add('notification paperwork', 1, 'one form for each charge point');
+  if (first) travel(list, work);
+  list.add('isolation, tails and protective device', 1, 'one for each circuit');
+  cableTasks(list, run, work);
+  list.ifKnown('wall hole and sealing, each', work.wallsToDrill, 'work.wallsToDrill', 'one for each wall drilled');
+  if (first) jobTasks(list, work, needs);
+  if (needs.surgeProtection) list.add('surge protection', 1, 'required and not there');
+  limiterTasks(list, run, work, needs);
+  list.add('fix and connect the point', 1, 'one for each charge point');
+  list.add('dead and live tests', 1, 'one for each circuit');
+  list.add('settings, handover and certificate', 1, 'one for each charge point');
+  return list.done();
 }
 
-/** Hours by task for a new feeder; fixing and wiring the board at its end is not in the table and comes on top. */
-export function feederHoursOf(run: Run, rules: WorkRules): Hours {
-  const tasks: TaskHours[] = [];
-  const add = adder(tasks, rules);
-  add('isolation, tails and protective device', 1, 'one for each circuit');
-  cableTasks(run, rules, add);
-  add('dead and live tests', 1, 'one for each circuit');
-  return totals(tasks);
+/** Hours by task for a new feeder, with the boards at its end. */
+export function feederHoursOf(run: Run, work: WorkFacts, rules: WorkRules): Hours {
+  const list = new TaskList(rules);
+  list.add('isolation, tails and protective device', 1, 'one for each circuit');
+  cableTasks(list, run, work);
+  const boards = run.feeds.filter((o) => o.kind === 'board');
+  if (boards.length > 0) list.add('board at the end of a feeder', boards.length, 'one for each board');
+  list.add('dead and live tests', 1, 'one for each circuit');
+  return list.done();
 }

@@ -128,7 +128,7 @@ export function vehiclesOf(survey: Survey, installation: Installation): Vehicles
       gaps.push({
         kind: 'fact',
         fact: `whether ${b.control?.name ?? b.id} holds ${v.point.id}`,
-        obtain: 'name the point there too, or with no load control',
+        obtain: 'name the charge point there too, or with no load control',
       });
       for (const x of v.boards) open.add(x.id);
     }

@@ -12,7 +12,13 @@ import type { Survey, WantedPoint } from './survey.js';
 /** A survey changed to what an option describes, or why the option is not offered. */
 export type OptionSurvey =
   | { readonly id: OptionId; readonly title: string; readonly changes: readonly string[]; readonly survey: Survey }
-  | { readonly id: OptionId; readonly title: string; readonly discarded: string };
+  | {
+      readonly id: OptionId;
+      readonly title: string;
+      readonly discarded: string;
+      /** Whether only a fact that is not known stands in its way. */
+      readonly subjectTo?: boolean;
+    };
 
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
@@ -75,14 +81,19 @@ function withLimiter(
   { tails }: TradeWords,
 ): OptionSurvey {
   const id = 'with-limiter';
-  const title = 'As wanted, with a limiter that holds the points back';
+  const title = 'As wanted, with a load limiter that holds the charge points back';
   const { board } = survey.installation;
   const named = boardsOf(board).find((b) => b.control)?.control;
   if (named) return { id, title, discarded: `the survey already names a load control: ${named.name}` };
   const { limiter } = supply;
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
   if (limiter.verdict !== 'helps' && !(limiter.verdict === 'not-needed' && crowded.length > 0))
-    return { id, title, discarded: limiter.because };
+    return {
+      id,
+      title,
+      discarded: limiter.because,
+      ...(limiter.verdict === 'not-determined' ? { subjectTo: true } : {}),
+    };
   const changes: string[] = [];
   let changed = board;
   for (const feeder of crowded) {
@@ -90,7 +101,14 @@ function withLimiter(
       return {
         id,
         title,
-        discarded: `what ${feeder.run} carries without the points is not known, or too little already: holding back vehicles does not cure that`,
+        ...(isMissing(feeder.limit) || isMissing(feeder.existing)
+          ? {
+              discarded: `what ${feeder.run} carries, or what it feeds without the charge points, is not known`,
+              subjectTo: true,
+            }
+          : {
+              discarded: `${feeder.run} carries too little already without the charge points: holding back vehicles does not cure that`,
+            }),
       };
     changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run));
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
@@ -126,10 +144,15 @@ function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly Feeder
       id,
       title,
       discarded: 'the setting that fits is not known: facts of the supply or of a feeder are missing',
+      subjectTo: true,
     };
   const value = amperes(Math.min(fitting, ...(rooms as readonly number[])));
   if (value < LEAST_CURRENT)
-    return { id, title, discarded: `not even ${LEAST_CURRENT} A fits, the smallest current that a point can offer` };
+    return {
+      id,
+      title,
+      discarded: `not even ${LEAST_CURRENT} A fits, the smallest current that a charge point can offer`,
+    };
   const [now] = survey.wanted.flatMap((w) =>
     w.run.feeds.flatMap((o) => (o.kind === 'charge-point' ? [o.setting] : [])),
   );
@@ -138,7 +161,7 @@ function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly Feeder
   return {
     id,
     title,
-    changes: [`setting of ${wanted[0]} lowered to ${value} A`],
+    changes: [`setting of charge point ‘${wanted[0]}’ lowered to ${value} A`],
     survey: withSettings(survey, () => value),
   };
 }
@@ -152,10 +175,9 @@ function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
     return {
       id,
       title,
-      discarded:
-        survey.installation.supply.cutOut.rating.state === 'unknown'
-          ? 'the rating of the present fuse is not known'
-          : 'no larger fuse of a single service is known to carry it',
+      ...(survey.installation.supply.cutOut.rating.state === 'unknown'
+        ? { discarded: 'the rating of the present fuse is not known', subjectTo: true }
+        : { discarded: 'no larger fuse of a single service is known to carry it' }),
     };
   const cutOut = {
     ...survey.installation.supply.cutOut,
@@ -165,7 +187,11 @@ function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
     id,
     title,
     changes: [`cut-out fuse of ${change.cutOutRating} A, to be agreed with the network operator`],
-    survey: { ...survey, installation: { ...survey.installation, supply: { ...survey.installation.supply, cutOut } } },
+    survey: {
+      ...survey,
+      work: { ...survey.work, supplyChange: 'larger-fuse' },
+      installation: { ...survey.installation, supply: { ...survey.installation.supply, cutOut } },
+    },
   };
 }
 
@@ -177,7 +203,9 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
     return {
       id,
       title,
-      discarded: phases.state === 'known' ? 'the supply has three phases' : 'the phases of the supply are not known',
+      ...(phases.state === 'known'
+        ? { discarded: 'the supply has three phases' }
+        : { discarded: 'the phases of the supply are not known', subjectTo: true }),
     };
   if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'three-phase' && c.fits);
@@ -199,11 +227,13 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
     title,
     changes: [
       'three-phase supply, to be applied for',
-      `the points go on ${second}, the house stays on ${first}`,
+      'new tails, and an enclosure with a main switch for three phases',
+      `the charge points go on ${second}, the house stays on ${first}`,
       'impedance and fault current have to be measured anew',
     ],
     survey: {
       ...survey,
+      work: { ...survey.work, supplyChange: 'three-phase', replaceTails: true },
       installation: {
         ...survey.installation,
         supply: {

@@ -29,7 +29,7 @@ const edges = (gates: Envelope): Pick<DeviceBand, 'points' | 'slower'> => {
 function bandOf(code: WiringCode, device: OvercurrentDevice, what: string): readonly DeviceBand[] {
   const limits = code.timeCurrentLimits(device);
   if (!limits || device.kind.state !== 'known' || device.rating.state !== 'known') return [];
-  return [{ name: `${what}: ${kindWords(device.kind.value)} ${device.rating.value} A`, ...edges(limits) }];
+  return [{ name: `${what}: ${kindWords(device.kind.value)}, ${device.rating.value} A`, ...edges(limits) }];
 }
 
 /** Bands and marks of the time-current picture of a circuit; nothing where its device has no gates here. */

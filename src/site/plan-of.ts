@@ -7,6 +7,7 @@ import { invalidInput, millimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
+import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
 import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
@@ -73,7 +74,7 @@ export const simplestFirst: Ranking = {
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
     effort[a.id] - effort[b.id] ||
-    a.hours - b.hours,
+    a.hours.typical - b.hours.typical,
 };
 
 /** What cannot be or is not covered is refused; a plan by another code, or by the rules of another country, than the survey names is none for it. */
@@ -114,7 +115,7 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
  * import { readSurvey } from 'ohmwright/io';
  * import { planOf } from 'ohmwright/site';
  *
- * planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options[0]?.title; // => 'As wanted, with a limiter that holds the points back'
+ * planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options[0]?.title; // => 'As wanted, with a load limiter that holds the charge points back'
  * ```
  */
 export function planOf(survey: Survey, options: PlanOptions): Plan {
@@ -127,7 +128,13 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
   const discarded: DiscardedOption[] = [];
   const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
   for (const option of optionSurveys(survey, asWanted, feeders, words)) {
-    if ('discarded' in option) discarded.push({ id: option.id, title: option.title, because: option.discarded });
+    if ('discarded' in option)
+      discarded.push({
+        id: option.id,
+        title: option.title,
+        because: option.discarded,
+        ...(option.subjectTo ? { subjectTo: true } : {}),
+      });
     else worked.push(optionPlan(option.survey, option, options));
   }
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
@@ -213,7 +220,7 @@ function optionPlan(
     ...(night ? { night } : {}),
     overall: overall(results),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
-    hours: [...points, ...feeders].reduce((sum, p) => sum + (p.hours?.typical ?? 0), 0),
+    hours: inAll([...points, ...feeders].flatMap((p) => p.hours ?? [])),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...recalledCaution(written),

@@ -6,10 +6,10 @@ import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { Installation, Run } from '../installation/index.js';
 import type { TradeWords } from './applicable.js';
 import type { ChargeTime } from './charge-time.js';
-import type { Hours } from './hours.js';
+import type { Hours, HoursInAll } from './hours.js';
+import type { Item } from './item.js';
 import type { Night } from './night.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
-import type { Item } from './quantities.js';
 import type { Survey } from './survey.js';
 import type { UnknownItem } from './unknown-facts.js';
 
@@ -72,8 +72,8 @@ export interface OptionPlan {
   readonly overall: Overall;
   /** Facts that are not known, and what each blocks. */
   readonly unknown: readonly UnknownItem[];
-  /** Hours of all points and new feeders, typical, h. */
-  readonly hours: number;
+  /** Hours of all charge points and new feeders, h. */
+  readonly hours: HoursInAll;
   readonly cautions: readonly string[];
   /** The calculation sheet, to be verified by anybody. */
   readonly sheet?: SheetDocument;
@@ -85,6 +85,8 @@ export interface DiscardedOption {
   /** What it would have been. */
   readonly title: string;
   readonly because: string;
+  /** Whether only a fact that is not known stands in its way. */
+  readonly subjectTo?: boolean;
 }
 
 /** A plan for a survey: plain, JSON-ready data. */

@@ -92,14 +92,20 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     electronics: 'disconnected',
   });
   const path = pathTo(built, run.id);
+  const failing = (check: string) => assessment.results.filter((r) => r.check === check && r.verdict === 'fail');
   const needs = {
-    electrode: survey.work.electrode === true || (point.earthing === 'tt-island' && supply.electrode === undefined),
+    electrode: survey.work.electrode === true || (point.earthing === 'tt-earthing' && supply.electrode === undefined),
     surgeProtection:
       survey.wanted.find((w) => w.from === wanted.from) === wanted &&
       assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
-    // each control is counted with the first point that it holds
-    loadControl: (path?.boards ?? []).filter((b) => b.control?.controls.find((id) => isWanted(survey, id)) === point.id)
-      .length,
+    // each control is counted with one charge point that it holds, in whatever order they are listed
+    limiters: (path?.boards ?? []).flatMap((b, i) =>
+      b.control?.controls.filter((id) => isWanted(survey, id)).sort()[0] === point.id
+        ? [path?.feeders.slice(i) ?? []]
+        : [],
+    ),
+    bonding: failing('main-bonding-conductor').map((r) => r.because ?? 'as found'),
+    earthingConductor: failing('earthing-conductor').length > 0,
     first: wanted === survey.wanted[0],
   };
   const timeCurrent = timeCurrentOf(code, run, supply, assessment.figures);

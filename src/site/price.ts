@@ -1,5 +1,5 @@
 import type { Hours } from './hours.js';
-import type { Item } from './quantities.js';
+import type { Item } from './item.js';
 
 /** A price book: supplied by the firm, none is built in. Money is in whole units of the smallest coin. */
 export interface PriceBook {

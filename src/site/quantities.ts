@@ -1,37 +1,14 @@
-import { type Gap, isMissing, type Known, recorder, type Sheet } from '../core/index.js';
+import { isMissing, type Known, recorder, type Sheet } from '../core/index.js';
 import type { Run, Stretch } from '../installation/index.js';
-import { hasResidual, kindWords, sizeWords } from '../installation/marking.js';
+import { sizeWords } from '../installation/marking.js';
+import { orderWords, separateResidual } from '../installation/ordering.js';
 import { metres, ratio } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
-import type { WorkFacts } from './survey.js';
+import type { Item, ItemFacts } from './item.js';
+import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
+import { inGround, sensorCable, trenchItems } from './trench.js';
 import type { WorkRules } from './work-rules.js';
-
-/** An item of material, in neutral words. @inline */
-export interface Item {
-  /** Stable key, for a price book. */
-  readonly key: string;
-  readonly words: string;
-  /** How much, in `unit`; absent when a fact is missing. */
-  readonly quantity?: number;
-  /** `m`, `each` or `set`. */
-  readonly unit: 'm' | 'each' | 'set';
-  readonly rule: string;
-  /** What stands in the way of a quantity. */
-  readonly gaps?: readonly Gap[];
-}
-
-/** What a circuit needs apart from its route. */
-export interface ItemFacts {
-  /** Whether the earthing arrangement needs an electrode. */
-  readonly electrode: boolean;
-  /** Whether surge protection has to be added. */
-  readonly surgeProtection: boolean;
-  /** Load controls with a current sensor that are counted with this circuit; `true` for one. */
-  readonly loadControl: boolean | number;
-  /** Whether what occurs once for a job is counted with this circuit; it is when absent. */
-  readonly first?: boolean;
-}
 
 type Add = (key: string, words: string, quantity: number, rule: string, unit?: Item['unit']) => void;
 
@@ -41,7 +18,7 @@ const adder =
     items.push({ key, words, quantity, unit, rule });
 
 /** Cable, fixings, containment, device and glands of a run. */
-function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
+function runItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet): Item[] {
   const { cable } = run;
   const size = sizeWords(cable) ?? 'size to be decided';
   const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
@@ -55,9 +32,10 @@ function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
     ),
     ...fixings(run.stretches, rules, sheet),
     ...containment(run.stretches, rules),
+    ...run.stretches.filter(inGround).flatMap((s) => trenchItems(s, work, rules)),
   ];
   const each = adder(items);
-  each('protective-device', deviceWords(run), 1, 'one for the circuit');
+  each('protective-device', orderWords(run), 1, 'one for the circuit');
   if (cable.construction === 'armoured')
     each(
       'gland',
@@ -65,10 +43,8 @@ function runItems(run: Run, rules: WorkRules, sheet: Sheet): Item[] {
       rules.glandsPerArmouredCable,
       'one at each end',
     );
-  const { kind } = run.device;
-  for (const r of run.residual ?? [])
-    if (r.position === 'origin-of-circuit' && !(kind.state === 'known' && hasResidual(kind.value)))
-      each('residual-device', 'residual current device, separate', 1, 'where the overcurrent device has none');
+  for (const words of separateResidual(run))
+    each('residual-device', words, 1, 'where the overcurrent device has no such part');
   return items;
 }
 
@@ -77,13 +53,13 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: Trade
   const each = adder(items);
   conditional(
     items,
-    work.newEnclosure,
+    enclosureNeeded(work),
     (yes) => (yes ? 1 : 0),
     {
       key: 'enclosure',
       words: 'enclosure with main switch, and supply terminal block',
       unit: 'set',
-      rule: 'where the board has no way for the circuit',
+      rule: ENCLOSURE_RULE,
     },
     'work.newEnclosure',
   );
@@ -96,6 +72,10 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: Trade
       'the earthing arrangement needs an electrode',
       'set',
     );
+  for (const what of needs.bonding ?? [])
+    each('bonding', `main bonding conductor with clamp: ${what}`, 1, 'the one that is there is too small', 'set');
+  if (needs.earthingConductor)
+    each('earthing-conductor', 'earthing conductor', 1, 'the one that is there is too small', 'set');
   each('records', 'certificate, test sheets and user instructions', 1, 'once for the job', 'set');
 }
 
@@ -111,9 +91,9 @@ export function quantitiesOf(
   words: TradeWords,
   sheet: Sheet = recorder('Quantities'),
 ): readonly Item[] {
-  const items = runItems(run, rules, sheet);
+  const items = runItems(run, work, rules, sheet);
   const each = adder(items);
-  each('charge-point', 'charge point, as specified', 1, 'one for each point wanted');
+  each('charge-point', 'charge point, as specified', 1, 'one for each charge point wanted');
   conditional(
     items,
     work.wallsToDrill,
@@ -122,23 +102,22 @@ export function quantitiesOf(
     'work.wallsToDrill',
   );
   if (needs.surgeProtection) each('surge-protection', 'surge protective device', 1, 'required and not there');
-  if (needs.loadControl)
-    each(
-      'current-sensor',
-      'current sensor of the load control, with its cable',
-      Number(needs.loadControl),
-      'the option rests on a load control',
-      'set',
-    );
-  if (work.mounting === 'post') each('post', 'post and base for the point', 1, 'the point stands free', 'set');
+  items.push(...limiterItems(run, work, needs));
+  if (work.mounting === 'post')
+    each('post', 'post and base for the charge point', 1, 'the charge point stands free', 'set');
   each('labels', 'labels and notices', 1, 'one for each circuit', 'set');
   if (needs.first !== false) jobItems(items, work, needs, words);
   return items.filter((item) => item.quantity !== 0);
 }
 
 /** Items of material for a new feeder and the boards at its end. */
-export function feederQuantitiesOf(run: Run, rules: WorkRules, sheet: Sheet = recorder('Quantities')): readonly Item[] {
-  const items = runItems(run, rules, sheet);
+export function feederQuantitiesOf(
+  run: Run,
+  work: WorkFacts,
+  rules: WorkRules,
+  sheet: Sheet = recorder('Quantities'),
+): readonly Item[] {
+  const items = runItems(run, work, rules, sheet);
   const each = adder(items);
   for (const o of run.feeds)
     if (o.kind === 'board') {
@@ -151,11 +130,29 @@ export function feederQuantitiesOf(run: Run, rules: WorkRules, sheet: Sheet = re
   return items;
 }
 
-const deviceWords = (run: Run): string => {
-  const kind = run.device.kind.state === 'known' ? run.device.kind.value : undefined;
-  const rating = run.device.rating.state === 'known' ? `${run.device.rating.value} A` : 'rating to be decided';
-  return `overcurrent device${kind ? ` ${kindWords(kind)}` : ''}, ${rating}`;
-};
+/** A current sensor for each load limiter, and its cable. */
+const limiterItems = (run: Run, work: WorkFacts, { limiters }: ItemFacts): readonly Item[] =>
+  limiters.flatMap((feeders): readonly Item[] => {
+    const { extent, rule } = sensorCable(run, work, feeders);
+    return [
+      {
+        key: 'current-sensor',
+        words: 'current sensor of the load limiter',
+        quantity: 1,
+        unit: 'set',
+        rule: 'the option rests on a load limiter',
+      },
+      {
+        key: 'sensor-cable',
+        words: 'cable for the current sensor',
+        unit: 'm',
+        rule,
+        ...(extent === undefined
+          ? { gaps: [{ kind: 'fact' as const, fact: 'work.sensorCable' }] }
+          : { quantity: Math.ceil(extent.most - 1e-9) }),
+      },
+    ];
+  });
 
 const measured = (key: string, words: string, unit: Item['unit'], value: Known<number>, rule: string): Item =>
   isMissing(value)
@@ -181,7 +178,7 @@ const typical = (f: Stretch['length']): Stretch['length'] =>
 function fixings(stretches: readonly Stretch[], rules: WorkRules, sheet: Sheet): Item[] {
   return stretches.flatMap((s) => {
     const spacing = rules.fixingSpacing[s.containment ?? ''];
-    if (spacing === undefined) return [];
+    if (spacing === undefined || inGround(s)) return [];
     const part = sheet.part(`Fixings: ${s.name}`);
     const length = part.given('length', typical(s.length));
     const fixingSpacing = part.given('fixingSpacing', metres(spacing), rules.source);
@@ -194,9 +191,7 @@ function fixings(stretches: readonly Stretch[], rules: WorkRules, sheet: Sheet):
 
 function containment(stretches: readonly Stretch[], rules: WorkRules): Item[] {
   return stretches.flatMap((s) => {
-    if (!s.containment || ['clipped', 'free', 'buried'].includes(s.containment)) {
-      return s.containment === 'buried' && s.length.state !== 'unknown' ? [trench(s)] : [];
-    }
+    if (!s.containment || ['clipped', 'free', 'buried'].includes(s.containment)) return [];
     const f = typical(s.length);
     const rule = `length of the stretch + ${rules.wasteShare * 100} %`;
     const key = `containment:${s.containment}`;
@@ -208,17 +203,6 @@ function containment(stretches: readonly Stretch[], rules: WorkRules): Item[] {
     ];
   });
 }
-
-const trench = (s: Stretch): Item => {
-  const f = typical(s.length);
-  return {
-    key: 'trench',
-    words: `trench with warning tape: ${s.name}`,
-    unit: 'm',
-    rule: 'length of the buried stretch',
-    ...(f.state === 'known' ? { quantity: Math.ceil(f.value) } : {}),
-  };
-};
 
 function conditional<T>(
   items: Item[],

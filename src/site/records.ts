@@ -96,7 +96,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
   const number = (value: unknown, unit: string) => (typeof value === 'number' ? formatIn(value, unit, 4) : undefined);
   return [
     field('circuit', 'Circuit', run.id),
-    field('serves', 'Serves', `charge point ${point}`),
+    field('serves', 'Serves', `charge point ‘${point}’`),
     field('lines', 'Line conductors', run.lines.join(', ')),
     field('device', 'Overcurrent device', kind && kindWords(kind)),
     field('rating', 'Rated current I_n', text(device.rating, 'A')),
@@ -106,7 +106,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
         `residual-${i + 1}`,
         'Residual current device',
         r.type.state === 'known' && r.rating.state === 'known'
-          ? `type ${r.type.value}, ${formatIn(r.rating.value, 'A')}, ${r.position.replaceAll('-', ' ')}`
+          ? `${formatIn(r.rating.value, 'A')} type ${r.type.value}, ${r.position.replaceAll('-', ' ')}`
           : undefined,
       ),
     ),
@@ -123,7 +123,11 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
     ),
     field('capacity', 'Capacity I_z', number(capacity, 'A')),
     field('drop', 'Voltage drop from the origin', number(totalDrop, 'V')),
-    field('loop-limit', 'Largest loop impedance Z_s,max', number(loopImpedanceLimit, 'Ω')),
+    field(
+      'loop-limit',
+      'Largest Z_s by the table, conductors warm (not for the meter)',
+      number(loopImpedanceLimit, 'Ω'),
+    ),
   ];
 }
 
@@ -134,7 +138,7 @@ function handover(option: OptionPlan, { userTest }: TradeWords): readonly string
       o.kind === 'charge-point' && o.setting.state === 'known' ? [o.setting.value] : [],
     )[0];
     lines.push(
-      `Your charge point ${point} is set to at most ${setting === undefined ? 'a current that is still to be set' : formatIn(setting, 'A')}. Do not have the setting raised without asking: the supply was judged with it.`,
+      `Your charge point ‘${point}’ is set to at most ${setting === undefined ? 'a current that is still to be set' : formatIn(setting, 'A')}. Do not have the setting raised without asking: the supply was judged with it.`,
     );
     if (chargeTime?.seconds !== undefined)
       lines.push(

@@ -41,11 +41,25 @@ export interface WorkFacts {
   readonly electrode?: boolean;
   /** Whether the conductors between the meter and the installation are to be replaced. */
   readonly replaceTails?: boolean;
+  /** How trenches are dug; hours span both when it is not known. */
+  readonly digging?: Fact<'hand' | 'machine'>;
+  /** What trenches are dug through and has to be made good; hours span all of them when it is not known. */
+  readonly surface?: Fact<'turf-or-soil' | 'paving' | 'concrete-or-asphalt'>;
+  /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
+  readonly sensorCable?: Fact<Metres>;
+  /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
+  readonly supplyChange?: 'larger-fuse' | 'three-phase';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
   readonly outletHeight?: Fact<Metres>;
 }
+
+/** When an enclosure is counted. */
+export const ENCLOSURE_RULE = 'where the board has no way for the circuit, or a single phase only';
+/** Whether an enclosure is fitted. */
+export const enclosureNeeded = ({ supplyChange, newEnclosure }: WorkFacts): Fact<boolean> | undefined =>
+  supplyChange === 'three-phase' ? { state: 'known', value: true } : newEnclosure;
 
 /** A survey of premises: what is there, what is wanted, and the code to be applied. */
 export interface Survey {

@@ -3,6 +3,16 @@ import { labourTable } from './tables/labour.js';
 /** Tasks of the labour table. */
 export type Task = (typeof labourTable.axes)[1]['labels'][number];
 
+/** What is known of hours: a range, and the likely value within it. @inline */
+export interface Estimate {
+  /** Least, h. */
+  readonly low: number;
+  /** Likely, h. */
+  readonly typical: number;
+  /** Most, h. */
+  readonly high: number;
+}
+
 /** Rules that quantities and hours are taken from; plain data, so that a firm can replace any of them. */
 export interface WorkRules {
   /** Who says so, for the quotation. */
@@ -14,9 +24,11 @@ export interface WorkRules {
   /** Spacing of fixings by containment, m; no fixings where absent. */
   readonly fixingSpacing: Readonly<Record<string, number>>;
   readonly glandsPerArmouredCable: number;
-  /** Hours by task: low, typical, high. */
-  readonly hours: { readonly [T in Task]: { readonly low: number; readonly typical: number; readonly high: number } };
-  /** Factor on the hours of a run by containment, relative to clipped cable. */
+  /** Sand for the bedding of a cable, m³ for each metre of trench. */
+  readonly sandPerMetre: number;
+  /** Hours by task: least, likely, most. */
+  readonly hours: { readonly [T in Task]: Estimate };
+  /** Factor on the hours of a run by containment, relative to clipped cable; in the ground the tasks of a trench count. */
   readonly containmentFactor: Readonly<Record<string, number>>;
 }
 
@@ -42,6 +54,7 @@ export const commonPractice: WorkRules = {
   terminationLength: 1,
   fixingSpacing: { clipped: 0.3, conduit: 1, trunking: 0.5, tray: 1, catenary: 1 },
   glandsPerArmouredCable: 2,
+  sandPerMetre: 0.045,
   hours: /* @__PURE__ */ tabulatedHours(),
   containmentFactor: {
     clipped: 1,
@@ -49,7 +62,6 @@ export const commonPractice: WorkRules = {
     trunking: 1.3,
     tray: 1,
     duct: 0.8,
-    buried: 3,
     catenary: 1.5,
     free: 0.5,
   },

@@ -51,9 +51,9 @@ describe('test sheet', () => {
     expect(reading(sheet, 'loop').limits[0]?.amount?.value).toBeCloseTo((218.5 / 160 - 0.35) * 0.8 + 0.35, 10);
     expect(reading(sheet, 'loop').limits[1]?.amount?.value).toBeCloseTo(0.8 * (218.5 / 160), 10);
   });
-  test('asks for the electrode of a point that is an island on TT: 50 V over 30 mA', () => {
-    const island = { ...chargePoint, earthing: 'tt-island' as const, electrode: { resistance: known(ohms(80)) } };
-    const sheet = sheetOf({ feeds: [island] });
+  test('asks for the electrode of a point on TT earthing: 50 V over 30 mA', () => {
+    const onTt = { ...chargePoint, earthing: 'tt-earthing' as const, electrode: { resistance: known(ohms(80)) } };
+    const sheet = sheetOf({ feeds: [onTt] });
     const found = reading(sheet, 'electrode-point');
     expect(found.expected?.value).toBe(80);
     expect(found.limits[0]?.amount?.value).toBeCloseTo(50 / 0.03, 9);
@@ -72,7 +72,7 @@ describe('test sheet', () => {
     expect(verdicts(80)).toContain('reading-loop-at-most fail');
     expect(reading(sheet, 'loop').what).toContain('own protective conductor');
     expect(reading(sheetOf(), 'loop').what).toContain('farthest point');
-    const { electrode: _, ...sharing } = island;
+    const { electrode: _, ...sharing } = onTt;
     const rows = testSheet({
       code: codeOf('2018+A2:2022'),
       circuit: caseOf(house([circuit({ feeds: [sharing] })], { system: known('TT') }), 'ev'),

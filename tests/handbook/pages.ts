@@ -82,7 +82,7 @@ export const pagePlans: readonly PagePlan[] = [
   },
   { name: 'time-current', title: 'Time-current curves', from: ['physics/time-current'] },
   { name: 'earth-electrodes', title: 'Earth electrodes', from: ['physics/electrodes', 'guidance/bs7430'] },
-  { name: 'open-pen', title: 'Broken PEN conductor', from: ['physics/open-pen', 'physics/lost-pen'] },
+  { name: 'open-pen', title: 'Open PEN conductor', from: ['physics/open-pen'] },
   {
     name: 'charging',
     title: 'Charge points: control and pilot',

@@ -102,7 +102,7 @@ const ofRole: Readonly<Record<string, number>> = {
 
 /** Where an ordinary value has no result in one formula. */
 const ofFormula: Readonly<Record<string, Readonly<Record<string, number>>>> = {
-  'lost-pen-touch-voltage-held-power': { electrodeResistance: 1 },
+  'open-pen-touch-voltage-held-power': { electrodeResistance: 1 },
 };
 
 /**

@@ -71,7 +71,7 @@ export const chapter: Chapter = {
     {
       id: 'bonding-list-empty-on-cable-sheath',
       title: 'The same on a cable-sheath earth',
-      harm: 'No PEN to lose, and still a pipe at 100 V for as long as a fault flows.',
+      harm: 'No PEN to break, and still a pipe at 100 V for as long as a fault flows.',
       clause: 'BS 7671, 411.3.1.2 and 544.1.1',
       mustNotSay: 'That TN-S needs no bonding.',
       check: 'main-bonding-conductor',

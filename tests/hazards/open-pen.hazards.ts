@@ -59,7 +59,7 @@ const onThree = (
     ...options,
   });
 const rod = (value: number): Partial<Supply> => ({ electrode: { resistance: known(ohms(value), 'measured') } });
-const byDevice = { openPenDevice: known('touch-voltage-device' as const, looked) };
+const byDevice = { openPenDevice: known('open-pen-detection-touch-voltage' as const, looked) };
 const balanced = { earthing: 'balanced-three-phase', openPenDevice: known('none', looked) } as const;
 const lowRod = { earthing: 'low-electrode', openPenDevice: known('none', looked) } as const;
 
@@ -89,7 +89,7 @@ export const chapter: Chapter = {
       harm: 'With the kiln running the three lines were alike, until a car with a single-phase charger drove in.',
       clause: 'BS 7671:2018+A1:2020, 722.411.4.1 (i), two texts; deleted by A2',
       mustNotSay: 'That the declared state is the only one.',
-      check: 'lost-pen-balanced-load',
+      check: 'open-pen-balanced-load',
       unsafe: {
         what: 'A1: kiln 10 A and point 16 A on each line, never alone; the state with all three lines declared.',
         told: () => onThree(a1, balanced, { loadStates: [state(26, 26, 26)], pointNeverAlone: tied }),
@@ -134,7 +134,7 @@ export const chapter: Chapter = {
       harm: 'With balanced load nothing rises, so nobody drove a rod. The kiln trips one of its fuses.',
       clause: 'BS 7671, 722.411.4.1 (ii), two texts',
       mustNotSay: 'That an arrangement by electrode needs no electrode.',
-      check: 'lost-pen-electrode-there',
+      check: 'open-pen-electrode-there',
       unsafe: {
         what: 'A2: earthed “by a low electrode”, none stated, a balanced state of load declared.',
         told: () => onThree(a2, lowRod, { loadStates: [state(116, 116, 116)], pointNeverAlone: tied }),
@@ -150,7 +150,7 @@ export const chapter: Chapter = {
       harm: 'The rod was chosen for a car on all three lines, which needs none. A car on one line lifts it to 200 V.',
       clause: 'BS 7671, 722.411.4.1 (ii), two texts',
       mustNotSay: 'That the rod is low enough.',
-      check: 'lost-pen-low-electrode',
+      check: 'open-pen-low-electrode',
       unsafe: {
         what: 'A2: a rod of 20 Ω, the state with all three lines declared.',
         told: () => onThree(a2, lowRod, { loadStates: [state(16, 16, 16)] }, rod(20)),

@@ -76,12 +76,12 @@ const clause522 = 'BS 7671, 522.8.10, two texts';
 export const chapter: Chapter = {
   title: 'Other buildings, and the ground between',
   introduction:
-    'A garage at the end of the garden has pipes and soil of its own. The earth of the house goes there with the feeder, and so does the neutral current of the street when the PEN conductor is lost.',
+    'A garage at the end of the garden has pipes and soil of its own. The earth of the house goes there with the feeder, and so does the neutral current of the street when the PEN conductor is open.',
   hazards: [
     {
       id: 'garage-with-thin-bonding',
       title: 'A water pipe in the garage, bonded by 4 mm²',
-      harm: 'With the PEN conductor lost the current of the street leaves by that pipe. 4 mm² glows inside the wooden wall.',
+      harm: 'With the PEN conductor open the current of the street leaves by that pipe. 4 mm² glows inside the wooden wall.',
       clause: clause544,
       mustNotSay: 'That a bonding conductor for a TN-S house suits a PME garage.',
       check: 'outbuilding-bonding',

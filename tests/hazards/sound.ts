@@ -35,7 +35,7 @@ export const soundPoint = (change: Partial<ChargePoint> = {}): ChargePoint => ({
     rating: known(amperes(0.03), looked),
     opensAllLive: known(true, looked),
   },
-  openPenDevice: known('line-neutral-window-device', looked),
+  openPenDevice: known('open-pen-detection-window', looked),
   feedSeparated: known(true, looked),
   standingLeakage: known(amperes(0.001), 'data sheet'),
   ...change,

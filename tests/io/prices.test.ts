@@ -28,3 +28,11 @@ test('work rules of a firm must have hours for every task', () => {
   const { 'dead and live tests': _, ...hours } = commonPractice.hours;
   expect(paths(() => readWorkRules({ ...commonPractice, hours }, tasks))).toEqual(['hours.dead and live tests']);
 });
+
+test('work rules rise from low to high, and say what became of the factor for a buried cable', () => {
+  const tasks = Object.keys(commonPractice.hours);
+  const falling = { ...commonPractice.hours, 'backfill, each m': { low: 1, typical: 0.5, high: 2 } };
+  expect(paths(() => readWorkRules({ ...commonPractice, hours: falling }, tasks))).toEqual(['hours.backfill, each m']);
+  const containmentFactor = { ...commonPractice.containmentFactor, buried: 3 };
+  expect(() => readWorkRules({ ...commonPractice, containmentFactor }, tasks)).toThrow(/tasks of a trench/);
+});

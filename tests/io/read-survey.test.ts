@@ -184,3 +184,30 @@ it('tells whoever wrote yes in quotation marks what to write', () => {
     { path: ['supply', 'metered'], message: 'has to be true or false, without quotation marks' },
   ]);
 });
+
+it.each([
+  ['openPenDevice', 'line-neutral-window-device', 'open-pen-detection-window'],
+  ['openPenDevice', 'touch-voltage-device', 'open-pen-detection-touch-voltage'],
+  ['earthing', 'equal-device', 'open-pen-detection-other'],
+  ['earthing', 'tt-island', 'tt-earthing'],
+])('tells what %s: %s is called now', (key, former, now) => {
+  expect(problemsOf(changed(['wanted', 0, 'point', key], former))).toMatchObject([
+    { path: ['wanted', 0, 'point', key], message: `'${former}' is now called '${now}'` },
+  ]);
+});
+
+it('reads what decides the hours of a trench and of a load limiter', () => {
+  const work = {
+    digging: 'machine',
+    surface: { known: 'paving', by: 'photograph' },
+    sensorCable: '12 m',
+    supplyChange: 'larger-fuse',
+  };
+  expect(readSurvey(changed(['work'], work)).work).toMatchObject({
+    digging: { state: 'known', value: 'machine' },
+    surface: { state: 'known', value: 'paving' },
+    sensorCable: { state: 'known', value: 12 },
+    supplyChange: 'larger-fuse',
+  });
+  expect(paths(changed(['work', 'surface'], 'marble'))).toEqual(['work.surface']);
+});

@@ -14,7 +14,7 @@ test('one survey to three reports', () => {
   const folder = mkdtempSync(join(tmpdir(), 'plan-'));
   try {
     const printed = run('plan-a-charger.mjs', 'docs/examples/surveys/easy-home.json', folder);
-    expect(printed).toContain('6 mm² copper, behind 32 A');
+    expect(printed).toMatch(/6 mm²,\s+copper;\s+protected\s+by\s+RCBO\s+32\s+A,\s+curve\s+B/);
     expect(printed).toContain('it agrees');
     const plan = JSON.parse(readFileSync(join(folder, 'easy-home.plan.json'), 'utf8')) as { format: string };
     expect(plan.format).toBe('plan/1');
@@ -29,7 +29,7 @@ test('a folder of surveys to CSV, priced', () => {
   const lines = run('batch-to-csv.mjs', 'docs/examples/surveys', 'docs/examples/prices.json').trim().split('\n');
   expect(lines).toHaveLength(6);
   expect(lines[1]).toMatch(
-    /^"easy-home.json","pass","As wanted, with a limiter.*","apply-first","flat-twin-and-earth 6 mm²","32 A","7.03","\d+",""/,
+    /^"easy-home.json","pass","As wanted, with a load limiter.*","apply-first","flat-twin-and-earth 6 mm²","32 A","5.1","8.9","15.8","\d+",""/,
   );
   expect(lines[2]).toContain('"tray: tray along the bays; '); // the net lacks them
 });

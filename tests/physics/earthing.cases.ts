@@ -4,9 +4,9 @@ import {
   arithmeticSum,
   gridResistance,
   heldPowerElectrodeLimit,
-  lostPenElectrodeLimit,
-  lostPenFloating,
   mutualResistanceOf,
+  openPenElectrodeLimit,
+  openPenFloating,
   parallelRods,
   publishedElectrodeLimit,
   rodResistance,
@@ -110,16 +110,16 @@ const nineRods: readonly PublishedCase[] = [
   },
 ];
 
-/** Figures on the lost PEN conductor and on electrodes that are printed or derived elsewhere. */
+/** Figures on the open PEN conductor and on electrodes that are printed or derived elsewhere. */
 export const cases: readonly PublishedCase[] = [
   ...single.flatMap(([current, high, nominal]) =>
     ([1.1, 1] as const).map(
       (c): PublishedCase => ({
-        id: `lost-pen-electrode-${current}-a-c-${c}`,
+        id: `open-pen-electrode-${current}-a-c-${c}`,
         about: `largest electrode for 70 V at ${current} A, source factor ${c}`,
         source: annex,
         provenance: 'derived',
-        exercises: ['lost-pen-electrode-limit-published'],
+        exercises: ['open-pen-electrode-limit-published'],
         ours: () =>
           publishedElectrodeLimit({
             touchVoltageLimit: volts(70),
@@ -146,12 +146,12 @@ export const cases: readonly PublishedCase[] = [
       tolerance: 0.005001,
     },
     {
-      id: `lost-pen-floating-${a}-${b}-${c}`,
+      id: `open-pen-floating-${a}-${b}-${c}`,
       about: `touch voltage without electrode, ${a}/${b}/${c} A at 253 V`,
       source: { document: 'circuit theory', where: 'star point of three resistances' },
       provenance: 'derived',
-      exercises: ['lost-pen-voltage-without-electrode'],
-      ours: () => lostPenFloating({ sourceFactor: ratio(1.1), nominalVoltage: volts(230), ...sums(a, b, c) }),
+      exercises: ['open-pen-voltage-without-electrode'],
+      ours: () => openPenFloating({ sourceFactor: ratio(1.1), nominalVoltage: volts(230), ...sums(a, b, c) }),
       published: floating,
       unit: 'V',
       tolerance: 0.05001,
@@ -160,13 +160,13 @@ export const cases: readonly PublishedCase[] = [
       ? []
       : [
           {
-            id: `lost-pen-electrode-${a}-${b}-${c}`,
+            id: `open-pen-electrode-${a}-${b}-${c}`,
             about: `largest electrode for 70 V, ${a}/${b}/${c} A at 253 V`,
             source: { document: 'circuit theory', where: 'one node, three resistances and an electrode' },
             provenance: 'derived' as const,
-            exercises: ['lost-pen-electrode-limit'],
+            exercises: ['open-pen-electrode-limit'],
             ours: () =>
-              lostPenElectrodeLimit({
+              openPenElectrodeLimit({
                 touchVoltageLimit: volts(70),
                 sourceFactor: ratio(1.1),
                 nominalVoltage: volts(230),
@@ -187,11 +187,11 @@ export const cases: readonly PublishedCase[] = [
     ] as const
   ).map(
     ([voltage, published]): PublishedCase => ({
-      id: `lost-pen-electrode-held-power-${voltage}`,
+      id: `open-pen-electrode-held-power-${voltage}`,
       about: `largest electrode for 70 V, 7.36 kW held, at ${voltage} V`,
       source: { document: 'circuit theory', where: 'held power in series with a resistance' },
       provenance: 'derived',
-      exercises: ['lost-pen-electrode-limit-held-power'],
+      exercises: ['open-pen-electrode-limit-held-power'],
       ours: () =>
         heldPowerElectrodeLimit({
           touchVoltageLimit: volts(70),

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as o from '../../src/index.js';
 import * as physics from '../../src/physics/index.js';
-import type { LostPenLoad, LostPenState } from '../../src/physics/lost-pen-network.js';
+import type { OpenPenLoad, OpenPenState } from '../../src/physics/open-pen-network.js';
 import { expectPublished } from '../support/expect-published.js';
 import { cases } from './earthing.cases.js';
-import { lostPenByNodes, lostPenCases } from './star.js';
+import { openPenByNodes, openPenCases } from './star.js';
 
 test.each(cases.map((c) => [c.id, c] as const))('%s', (_, c) => {
   expectPublished(c);
@@ -15,10 +15,10 @@ test('every case has a name of its own', () => expect(new Set(cases.map((c) => c
 const near = (ours: number, due: number, relative = 1e-9) =>
   expect(Math.abs(ours - due)).toBeLessThanOrEqual(relative * Math.max(Math.abs(due), 1e-3));
 const star = (i: readonly number[]) => i.map((current, k) => ({ line: (k + 1) as 1 | 2 | 3, current }));
-const at = (loads: readonly LostPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
-  physics.lostPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
+const at = (loads: readonly OpenPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
+  physics.openPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
 
-describe('lost PEN conductor, independent figures', () => {
+describe('open PEN conductor, independent figures', () => {
   test.each([
     [10, 133.818181818, 13.3818181818, 96.1818181818],
     [20, 169.195402299, 8.45977011494, 60.8045977011],
@@ -37,7 +37,7 @@ describe('lost PEN conductor, independent figures', () => {
     [20, 10.3995901639, 134.620689655],
   ])('electrode of the network %d Ω', (rb, limit, source) => {
     const sums = { vectorSumCurrent: o.amperes(32), arithmeticSumCurrent: o.amperes(32) };
-    const ra = physics.lostPenElectrodeLimit({
+    const ra = physics.openPenElectrodeLimit({
       touchVoltageLimit: o.volts(70),
       sourceFactor: o.ratio(1.1),
       nominalVoltage: o.volts(230),
@@ -49,7 +49,7 @@ describe('lost PEN conductor, independent figures', () => {
     near(s.touchVoltage, 70);
     near(s.sourceNeutral, source);
     near(
-      physics.lostPenSourceVoltage({
+      physics.openPenSourceVoltage({
         touchVoltage: o.volts(70),
         electrodeResistance: ra,
         sourceElectrodeResistance: o.ohms(rb),
@@ -131,7 +131,7 @@ describe('lost PEN conductor, independent figures', () => {
           style,
         );
       const sums = { vectorSumCurrent: physics.vectorSum(lines), arithmeticSumCurrent: physics.arithmeticSum(lines) };
-      const ours = () => physics.lostPenElectrodeLimit({ ...common, ...sums, sourceElectrodeResistance: o.ohms(0) });
+      const ours = () => physics.openPenElectrodeLimit({ ...common, ...sums, sourceElectrodeResistance: o.ohms(0) });
       if (exact) near(ours(), exact);
       // every electrode is small enough: there is no limit, and no negative one is told
       else expect(ours).toThrow('electrodeLimit');
@@ -165,7 +165,7 @@ describe('lost PEN conductor, independent figures', () => {
 
   test('malformed cases name all problems', () => {
     expect(() =>
-      physics.lostPen({ nominalVoltage: 0, sourceFactor: 2, loads: [{ line: 1, current: -1 }], electrodes: [0] }),
+      physics.openPen({ nominalVoltage: 0, sourceFactor: 2, loads: [{ line: 1, current: -1 }], electrodes: [0] }),
     ).toThrow('5 problem');
   });
 });
@@ -173,11 +173,11 @@ describe('lost PEN conductor, independent figures', () => {
 const amps = fc.double({ min: 0.5, max: 200, noNaN: true });
 const ohm = fc.double({ min: 0.05, max: 500, noNaN: true });
 
-describe('lost PEN conductor against a general nodal solution', () => {
+describe('open PEN conductor against a general nodal solution', () => {
   test('1,000 random resistive cases', () => {
     fc.assert(
-      fc.property(lostPenCases, (c) => {
-        const [ours, theirs] = [physics.lostPen(c), lostPenByNodes(c)];
+      fc.property(openPenCases, (c) => {
+        const [ours, theirs] = [physics.openPen(c), openPenByNodes(c)];
         near(ours.touchVoltage, theirs.touchVoltage, 1e-8);
         near(ours.sourceNeutral, theirs.sourceNeutral, 1e-8);
       }),
@@ -189,9 +189,9 @@ describe('lost PEN conductor against a general nodal solution', () => {
     fc.assert(
       fc.property(fc.tuple(amps, amps, amps), fc.double({ min: 0.05, max: 2, noNaN: true }), (i, r) => {
         const loads = star(i).map((l, k) => ({ ...l, holds: (['resistance', 'current', 'power'] as const)[k] }));
-        let s: LostPenState;
+        let s: OpenPenState;
         try {
-          s = at(loads as LostPenLoad[], [r]);
+          s = at(loads as OpenPenLoad[], [r]);
         } catch (error) {
           if (o.hasCode(error, 'no-solution')) return;
           throw error;

@@ -7,7 +7,7 @@ import {
   lineEarthPath,
   lineLineFault,
   lineNeutralFault,
-  lostPen,
+  openPen,
   solveRadial,
   splitImpedance,
   threePhaseFault,
@@ -120,7 +120,7 @@ test('a four-wire network is refused with the place of each problem', () => {
 
 test('a lost PEN conductor is refused with the place of each problem', () => {
   const rod = { nominalVoltage: 230, sourceFactor: 1, loads: [{ line: 1, current: 32 }], electrodes: [20] } as const;
-  const refused = (change: object) => refusedAt(() => lostPen({ ...rod, ...change } as never));
+  const refused = (change: object) => refusedAt(() => openPen({ ...rod, ...change } as never));
   expect(refused({ loads: [{ line: 1, current: 32, holds: 'bogus' }] })).toEqual(['loads[0].holds']);
   expect(refused({ loads: undefined })).toEqual(['loads']);
   expect(refused({ electrodes: [-20] })).toEqual(['electrodes[0]']);

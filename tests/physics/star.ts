@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { type Complex, complex, lusolve } from 'mathjs';
-import type { LostPenCase } from '../../src/physics/index.js';
+import type { OpenPenCase } from '../../src/physics/index.js';
 
 const amps = fc.double({ min: 0.5, max: 200, noNaN: true });
 const ohm = fc.double({ min: 0.05, max: 500, noNaN: true });
 
-/** Three loads of random currents on the lines of a star whose PEN conductor is lost, all taken as resistances. */
-export const lostPenCases: fc.Arbitrary<LostPenCase> = fc
+/** Three loads of random currents on the lines of a star whose PEN conductor is open, all taken as resistances. */
+export const openPenCases: fc.Arbitrary<OpenPenCase> = fc
   .tuple(
     fc.tuple(amps, amps, amps),
     fc.array(ohm, { minLength: 0, maxLength: 4 }),
@@ -25,7 +25,7 @@ export const lostPenCases: fc.Arbitrary<LostPenCase> = fc
  * The same by nodal analysis: floating neutral and source neutral, with earth as the reference.
  * @param c three loads that are resistances
  */
-export function lostPenByNodes(c: LostPenCase): { touchVoltage: number; sourceNeutral: number } {
+export function openPenByNodes(c: OpenPenCase): { touchVoltage: number; sourceNeutral: number } {
   const y = c.loads.map((load) => load.current / c.nominalVoltage);
   const e = [0, -120, 120].map((d) => complex({ r: c.sourceFactor * c.nominalVoltage, phi: (d * Math.PI) / 180 }));
   const total = y.reduce((a, b) => a + b, 0);

@@ -14,21 +14,23 @@ const stepsOf = (name: string, option = 0): readonly string[] => {
 describe('what to do next', () => {
   it('asks the distributor, then names what changes and what to install', () => {
     const [ask, provide, install, ...more] = stepsOf('easy-home');
-    expect(ask).toMatch(/^Ask the distributor about drive/);
-    expect(provide).toMatch(/^Change against the survey: load limiter/);
-    expect(install).toMatch(/^Install drive: .* 6 mm² copper, behind 32 A .* built in$/);
+    expect(ask).toMatch(/^Apply to the distributor for charge point ‘drive’/);
+    expect(provide).toMatch(/^Beside the charge points: load limiter/);
+    expect(install).toMatch(
+      /^Install charge point ‘drive’: .* 6 mm², copper; protected by RCBO 32 A, curve B, 30 mA type A, double pole; .* built in$/,
+    );
     expect(more).toEqual([]);
   });
 
   it('installs nothing while a rule fails, and names each fact that decides once', () => {
     const steps = stepsOf('tt-cottage');
-    expect(steps.some((s) => s.startsWith('Install') || s.startsWith('Change'))).toBe(false);
+    expect(steps.some((s) => s.startsWith('Install') || s.startsWith('Beside'))).toBe(false);
     expect(steps.filter((s) => s.includes('service cut-out fuse'))).toHaveLength(1);
     expect(steps[0]).toMatch(/^Find out/);
   });
 
   it('counts many points of one kind', () => {
-    expect(stepsOf('flats').filter((s) => s.startsWith('Install 24 points'))).toHaveLength(1);
+    expect(stepsOf('flats').filter((s) => s.startsWith('Install 24 charge points'))).toHaveLength(1);
     expect(stepsOf('workshop').filter((s) => s.startsWith('Install'))).toHaveLength(2);
   });
 });

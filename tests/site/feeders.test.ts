@@ -26,7 +26,7 @@ describe('feeders on the way to a point', () => {
     expect(wanted?.overall.failed.map((r) => r.check)).toEqual(['device-carries-load']);
     expect(plan.options.map((o) => [o.id, o.overall.verdict, o.changes.join()])).toEqual([
       ['with-limiter', 'pass', 'load limiter with current sensors on garage submain, set to 50 A'],
-      ['lower-setting', 'pass', 'setting of garage point lowered to 28 A'],
+      ['lower-setting', 'pass', 'setting of charge point ‘garage point’ lowered to 28 A'],
       ['as-wanted', 'fail', ''],
     ]);
     expect(plan.options[0]?.feeders[0]?.demand.worst).toBe(50);

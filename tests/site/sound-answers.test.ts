@@ -66,7 +66,7 @@ describe('answers that a person can rest on', () => {
     expect(check(rated('100 A'))?.verdict).toBe('fail');
   });
 
-  it('lists ways to earth a point only where there is a PEN conductor to lose', () => {
+  it('lists ways to earth a point only where there is a PEN conductor to break', () => {
     const [cottage] = changed('tt-cottage', () => undefined).options;
     expect(cottage?.points[0]?.earthing).toEqual([]);
     const [home] = changed('easy-home', () => undefined).options;

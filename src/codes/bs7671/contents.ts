@@ -15,8 +15,8 @@ import {
   earthedBy,
   electrodeOfItsOwn,
   lowElectrode,
+  openPenDetectionTouchVoltage,
   separationForOneVehicle,
-  touchVoltageDevice,
 } from './groups/earthing-arrangements.js';
 import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
@@ -51,8 +51,8 @@ export const bs7671Contents = () => {
   const earthed = earthedBy({
     'balanced-three-phase': balancedThreePhase(),
     'low-electrode': lowElectrode(),
-    'touch-voltage-device': touchVoltageDevice(),
-    'tt-island': electrodeOfItsOwn(),
+    'open-pen-detection-touch-voltage': openPenDetectionTouchVoltage(),
+    'tt-earthing': electrodeOfItsOwn(),
     'electrical-separation': separationForOneVehicle(),
   });
   const earth = earthingAndBonding();

@@ -54,8 +54,8 @@ export const placeCovered = /* @__PURE__ */ statement({
 export const balancedKeepsLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
-  id: 'lost-pen-balanced-load',
-  title: 'With the PEN conductor lost and no electrode, no state of load raises exposed metal above the limit',
+  id: 'open-pen-balanced-load',
+  title: 'With the PEN conductor open and no electrode, no state of load raises exposed metal above the limit',
   kind: 'at-most',
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
@@ -85,8 +85,8 @@ export const loadStatesDeclared = /* @__PURE__ */ statement({
 export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
-  id: 'lost-pen-low-electrode',
-  title: 'The electrode keeps exposed metal within the limit with the PEN conductor lost, load as a resistance',
+  id: 'open-pen-low-electrode',
+  title: 'The electrode keeps exposed metal within the limit with the PEN conductor open, load as a resistance',
   kind: 'at-most',
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
@@ -98,7 +98,7 @@ export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
 export const electrodeThere = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
-  id: 'lost-pen-electrode-there',
+  id: 'open-pen-electrode-there',
   title: 'An electrode is connected to the main earthing terminal',
   source: /* @__PURE__ */ clause('722.411.4.1 (ii)'),
 });
@@ -107,7 +107,7 @@ export const electrodeThere = /* @__PURE__ */ statement({
 export const electrodeForHeldCurrent = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
-  id: 'lost-pen-held-current',
+  id: 'open-pen-held-current',
   title: 'The electrode keeps the limit for a charger that holds its current',
   kind: 'at-most',
   value: 'electrodeResistance',
@@ -120,7 +120,7 @@ export const electrodeForHeldCurrent = /* @__PURE__ */ comparison({
 export const electrodeForHeldPower = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
-  id: 'lost-pen-held-power',
+  id: 'open-pen-held-power',
   title: 'The electrode keeps the limit for a charger that holds its power, at the lowest supply voltage',
   kind: 'at-most',
   value: 'electrodeResistance',
@@ -129,30 +129,30 @@ export const electrodeForHeldPower = /* @__PURE__ */ comparison({
   worse: { electrodeResistance: 'up' },
 });
 
-/** A device that measures the touch voltage. BS 7671, 722.411.4.1 (iii). */
-export const touchVoltageDevice = /* @__PURE__ */ statement({
+/** Open-PEN detection by touch voltage. BS 7671, 722.411.4.1 (iii). */
+export const openPenDetectionTouchVoltage = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
-  id: 'touch-voltage-device',
-  title: 'A device disconnects live and protective conductors when exposed metal is above 70 V to earth',
+  id: 'open-pen-detection-touch-voltage',
+  title: 'Open-PEN detection disconnects live and protective conductors when exposed metal is above 70 V to earth',
   source: /* @__PURE__ */ clause('722.411.4.1 (iii)'),
 });
 
-/** A device that watches the line-neutral voltage. BS 7671, 722.411.4.1 (iv). */
-export const windowDevice = /* @__PURE__ */ statement({
+/** Open-PEN detection by the voltage of line to neutral. BS 7671, 722.411.4.1 (iv). */
+export const openPenDetectionWindow = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
-  id: 'line-neutral-window-device',
-  title: 'A device disconnects live and protective conductors outside 207 to 253 V line to neutral',
+  id: 'open-pen-detection-window',
+  title: 'Open-PEN detection disconnects live and protective conductors outside 207 to 253 V line to neutral',
   source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
 /** What such a device cannot see on three phases. */
-export const windowSeesLostPen = /* @__PURE__ */ statement({
+export const windowSeesOpenPen = /* @__PURE__ */ statement({
   weight: 'advice',
   caution: shockCaution,
   id: 'line-neutral-window-sight',
-  title: 'The voltage of the line that is watched shows that the PEN conductor is lost',
+  title: 'The voltage of the line that is watched shows that the PEN conductor is open',
   source: { document: 'physics', clause: 'star point of the loads', provenance: 'derived' },
 });
 
@@ -165,7 +165,7 @@ export const singlePhaseInstallation = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ clause('722.411.4.1 (iv)'),
 });
 
-/** What the window leaves for voltage drop at the lowest supply voltage. */
+/** What the window leaves for voltage drop at the lowest supply voltage. BS 7671, 722.411.4.1 (iv). */
 export const windowLeavesDrop = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
@@ -174,34 +174,34 @@ export const windowLeavesDrop = /* @__PURE__ */ comparison({
   kind: 'at-most',
   value: 'totalDrop',
   limit: 'windowMargin',
-  source: { document: 'physics', clause: '216.2 V less 207 V', provenance: 'derived' },
+  source: /* @__PURE__ */ clause('722.411.4.1 (iv), from the lowest supply voltage down to 207 V', 'derived'),
   worse: { totalDrop: 'up' },
 });
 
-/** A device of equal safety. BS 7671, 722.411.4.1 (v). */
-export const equalDevice = /* @__PURE__ */ statement({
+/** Open-PEN detection of another kind, of equal safety. BS 7671, 722.411.4.1 (v). */
+export const openPenDetectionOther = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
-  id: 'equal-device',
-  title: 'A device gives safety equal to the others and does not reclose on the fault',
+  id: 'open-pen-detection-other',
+  title: 'Open-PEN detection of another kind gives safety equal to the others and does not reclose on the fault',
   source: /* @__PURE__ */ clause('722.411.4.1 (v)'),
 });
 
-/** Nothing of the earth of the supply reaches the island. BS 7671, 722.411.4.1; 542.1.3. */
-export const islandFeedSeparated = /* @__PURE__ */ statement({
+/** Nothing of the earth of the supply reaches a charge point on TT earthing. BS 7671, 722.411.4.1; 542.1.3. */
+export const ttFeedSeparated = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
-  id: 'island-feed-separated',
-  title: 'Armour and protective conductor of the feed are separated from the earth of the island',
+  id: 'tt-feed-separated',
+  title: 'Armour and protective conductor of the feed are separated from the earth of the charge point',
   source: /* @__PURE__ */ clause('722.411.4.1; 542.1.3', 'one-source'),
 });
 
 /** No one touches both earthing systems. BS 7671, 411.3.1.1; 417.3. */
-export const islandOutOfReach = /* @__PURE__ */ comparison({
+export const ttOutOfReach = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
-  id: 'island-out-of-reach',
-  title: 'Metal on the earth of the supply is out of reach from the island',
+  id: 'tt-out-of-reach',
+  title: 'Metal on the earth of the supply is out of reach from the charge point on TT earthing',
   kind: 'at-least',
   value: 'earthSeparation',
   limit: 'requiredSeparation',
@@ -210,10 +210,10 @@ export const islandOutOfReach = /* @__PURE__ */ comparison({
 });
 
 /** Buried electrodes of two systems are apart. Guidance of one network operator, buried separation. */
-export const islandElectrodesApart = /* @__PURE__ */ comparison({
+export const ttElectrodesApart = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
-  id: 'island-electrodes-apart',
+  id: 'tt-electrodes-apart',
   title: 'Buried metal of the two earthing systems is well apart',
   kind: 'at-least',
   value: 'earthSeparation',
@@ -222,12 +222,12 @@ export const islandElectrodesApart = /* @__PURE__ */ comparison({
   worse: { earthSeparation: 'down' },
 });
 
-/** The electrode of the island and the residual current device. BS 7671, 411.5.3. */
-export const islandTouchLimit = /* @__PURE__ */ comparison({
+/** The electrode of a charge point on TT earthing and the residual current device. BS 7671, 411.5.3. */
+export const ttTouchLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
-  id: 'island-touch-voltage',
-  title: 'The rated residual current raises at most 50 V on the electrode of the island',
+  id: 'tt-touch-voltage',
+  title: 'The rated residual current raises at most 50 V on the electrode of the charge point',
   kind: 'at-most',
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
@@ -236,11 +236,11 @@ export const islandTouchLimit = /* @__PURE__ */ comparison({
 });
 
 /** A stable electrode. BS 7671, Table 41.5, note. */
-export const islandElectrodeStable = /* @__PURE__ */ comparison({
+export const ttElectrodeStable = /* @__PURE__ */ comparison({
   weight: 'advice',
   caution: shockCaution,
-  id: 'island-electrode-stable',
-  title: 'The electrode of the island is low enough to be stable',
+  id: 'tt-electrode-stable',
+  title: 'The electrode of the charge point is low enough to be stable',
   kind: 'at-most',
   value: 'electrodeResistance',
   limit: 'electrodeLimit',

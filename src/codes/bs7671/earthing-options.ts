@@ -1,19 +1,20 @@
 import type { Calculator } from '../../calculation/index.js';
 import { type Amount, type CheckResult, overall } from '../../core/index.js';
+import { earthingWords } from '../../installation/marking.js';
 import type { PointPlace } from '../iec-family/places.js';
 import type { EarthingOption, WiringCode } from '../wiring-code.js';
 
 const titles: Readonly<Record<EarthingOption['arrangement'], string>> = {
-  'balanced-three-phase': '(i) Balanced three-phase load',
-  'low-electrode': '(ii) Electrode',
-  'touch-voltage-device': '(iii) Touch-voltage device',
-  'line-neutral-window-device': '(iv) Line-neutral window device',
-  'equal-device': '(v) Device of equal safety',
-  'tt-island': 'Electrode of its own (TT)',
-  'electrical-separation': 'Electrical separation',
+  'balanced-three-phase': `(i) ${earthingWords['balanced-three-phase']}`,
+  'low-electrode': `(ii) ${earthingWords['low-electrode']}`,
+  'open-pen-detection-touch-voltage': `(iii) ${earthingWords['open-pen-detection-touch-voltage']}`,
+  'open-pen-detection-window': `(iv) ${earthingWords['open-pen-detection-window']}`,
+  'open-pen-detection-other': `(v) ${earthingWords['open-pen-detection-other']}, of equal safety`,
+  'tt-earthing': earthingWords['tt-earthing'],
+  'electrical-separation': earthingWords['electrical-separation'],
 };
 
-/** The arrangements for a point as the contents list judges them: none indoors, nor on a supply without a PEN conductor to lose. */
+/** The arrangements for a point as the contents list judges them: none indoors, nor on a supply without a PEN conductor to break. */
 export const earthingOptionsBy =
   (calculator: Pick<Calculator, 'of'>): WiringCode['earthingOptions'] =>
   (circuit, point) => {

@@ -39,7 +39,7 @@ export const editions: readonly EditionDates[] = [
     withdrawn: '2022-09-27',
     text: 'available',
     provenance: 'one-source',
-    note: 'Publication: two sources. Section 722: touch-voltage device redrafted, two arrangements added.',
+    note: 'Publication: two sources. Section 722: open-PEN detection by touch voltage redrafted, two arrangements added.',
   },
   {
     edition: '2018+A2:2022',

@@ -102,7 +102,7 @@ export const smoothCurrentBorne = /* @__PURE__ */ comparison({
   weight: 'rule',
   caution: shockCaution,
   id: 'smooth-current-upstream',
-  title: 'Smooth direct current that the points can pass leaves the upstream residual current device working',
+  title: 'Smooth direct current that the charge points can pass leaves the upstream residual current device working',
   kind: 'at-most',
   value: 'smoothResidualSum',
   limit: 'smoothResidualWithstand',

@@ -315,7 +315,7 @@ export const voltageDropOf = (rules: DropRules) => {
             (o) =>
               o.kind === 'charge-point' &&
               o.openPenDevice?.state === 'known' &&
-              o.openPenDevice.value === 'line-neutral-window-device',
+              o.openPenDevice.value === 'open-pen-detection-window',
           ),
       ),
       windowLow: set(rules.window?.low ?? volts(0), rules.window?.by),

@@ -17,12 +17,12 @@ export const earthingTerms = {
   },
   /** Arithmetic sum of the line currents ΣI, A, above 0. */
   arithmeticSumCurrent: { symbol: 'ΣI', unit: 'A', above: 0, words: 'arithmetic sum of the line currents' },
-  /** Current of the installation behind a lost PEN conductor at nominal voltage I, A, above 0. */
+  /** Current of the installation behind an open PEN conductor at nominal voltage I, A, above 0. */
   installationCurrent: {
     symbol: 'I',
     unit: 'A',
     above: 0,
-    words: 'current of the installation behind a lost PEN conductor at nominal voltage',
+    words: 'current of the installation behind an open PEN conductor at nominal voltage',
   },
   /** Power that a load holds whatever its voltage P, W, above 0. */
   heldPower: { symbol: 'P', unit: 'W', above: 0, words: 'power that a load holds whatever its voltage' },

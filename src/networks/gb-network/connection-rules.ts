@@ -79,7 +79,7 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
 function dutiesOf(route: Route, sources: readonly CheckResult[], facts: ConnectionFacts): Duty[] {
   const fresh = facts.devices.filter((d) => d.isNew);
   const forms = fresh.filter((d) => d.kind === 'charge-point' || d.kind === 'heat-pump');
-  const names = forms.map((d) => d.id).join(', ') || 'the installation';
+  const names = forms.map((d) => `${d.kind.replace('-', ' ')} ‘${d.id}’`).join(', ') || 'the installation';
   const duties: Duty[] = [];
   if (route === 'notify-after')
     duties.push({
@@ -92,7 +92,7 @@ function dutiesOf(route: Route, sources: readonly CheckResult[], facts: Connecti
   else
     duties.push({
       id: 'apply',
-      what: `Ask the distributor about ${names} and wait for the reply, one form for each device`,
+      what: `Apply to the distributor for ${names}, one form for each device, and wait for the reply`,
       when: 'before connecting',
       source: c.connectionProcess,
     });

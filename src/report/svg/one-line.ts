@@ -1,5 +1,5 @@
 import type { Board, ChargePoint, Installation, Load, OvercurrentDevice, Run } from '../../installation/index.js';
-import { isFuse, sizeWords } from '../../installation/marking.js';
+import { isFuse, kindWords, sizeWords } from '../../installation/marking.js';
 import { formatIn } from '../../units/index.js';
 import { n, picture, text } from './picture.js';
 
@@ -13,10 +13,7 @@ const amps = (d: OvercurrentDevice): string =>
     : d.rating.state === 'between'
       ? `${d.rating.least} to ${d.rating.most} A`
       : '? A';
-const kindWords = (d: OvercurrentDevice): string =>
-  d.kind.state === 'known'
-    ? `${d.kind.value.standard}${'type' in d.kind.value ? ` ${d.kind.value.type}` : ''}`
-    : 'kind ?';
+const deviceKind = (d: OvercurrentDevice): string => (d.kind.state === 'known' ? kindWords(d.kind.value) : 'kind ?');
 const cableWords = (r: Run): string => `${r.cable.cores} x ${sizeWords(r.cable) ?? '?'}`;
 
 // Graphical symbols after IEC 60617, drawn on a vertical line from y to y + 30.
@@ -93,7 +90,7 @@ function drawBoard(board: Board, left: number, top: number, wanted: ReadonlySet<
       `<path class="ink" d="M${x} ${y + 30}V${y + (below ? 160 : 108)}"/>`,
       strokesFor(x, y + 62, run.lines.length),
       text(x + 12, y + 16, amps(run.device), 'font-size="10"'),
-      text(x + 12, y + 28, kindWords(run.device), 'font-size="9"'),
+      text(x + 12, y + 28, deviceKind(run.device), 'font-size="9"'),
       text(x + 12, y + 80, cableWords(run), 'font-size="10"'),
       text(x + 12, y + 93, shorten(run.id, 22), 'font-size="9"'),
       svg,
@@ -138,7 +135,7 @@ export function oneLineDiagram(installation: Installation, title: string, wanted
     ),
     `<path class="ink" d="M${x} 36V54"/>`,
     fuse(x, 54),
-    text(x + 12, 73, `cut-out ${amps(supply.cutOut)} ${kindWords(supply.cutOut)}`, 'font-size="10"'),
+    text(x + 12, 73, `cut-out ${amps(supply.cutOut)} ${deviceKind(supply.cutOut)}`, 'font-size="10"'),
     meter(x, 84),
     `<path class="ink" d="M${x} 118V140"/>`,
     disconnector(x, 140),

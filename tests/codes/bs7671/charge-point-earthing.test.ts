@@ -56,9 +56,9 @@ describe('which arrangements remain', () => {
     expect(o['balanced-three-phase']?.possible).toBe('fail');
     expect(o['low-electrode']?.possible).toBe('fail');
     expect(o['low-electrode']?.figures[1]?.value).toBeCloseTo(2.74931693989, 9);
-    expect(o['touch-voltage-device']?.possible).toBe('pass');
-    expect(o['line-neutral-window-device']?.possible).toBe('pass');
-    expect(o['tt-island']?.possible).toBe('not-determined');
+    expect(o['open-pen-detection-touch-voltage']?.possible).toBe('pass');
+    expect(o['open-pen-detection-window']?.possible).toBe('pass');
+    expect(o['tt-earthing']?.possible).toBe('not-determined');
     expect(o['electrical-separation']?.possible).toBe('not-determined');
     expect(JSON.parse(JSON.stringify(o))).toEqual(o);
   });
@@ -66,8 +66,8 @@ describe('which arrangements remain', () => {
   test('three phases: the window is out, a single-phase point that can run alone spoils the balance', () => {
     const states = { loadStates: [state(60, 30, 30)] };
     const o = options(three, {}, states);
-    expect(o['line-neutral-window-device']?.possible).toBe('fail');
-    expect(o['line-neutral-window-device']?.because).toContain('inside 207 to 253 V');
+    expect(o['open-pen-detection-window']?.possible).toBe('fail');
+    expect(o['open-pen-detection-window']?.because).toContain('inside 207 to 253 V');
     expect(o['balanced-three-phase']?.possible).toBe('fail');
     expect(o['balanced-three-phase']?.figures[0]?.value).toBeCloseTo(253, 6);
     const tied = { ...states, pointNeverAlone: 'contactor that opens without the other load' };
@@ -116,13 +116,13 @@ describe('which arrangements remain', () => {
     expect(busy['low-electrode']?.possible).toBe('fail');
   });
 
-  test('island: separation of feed, reach, electrode', () => {
+  test('TT earthing: separation of feed, reach, electrode', () => {
     const good: Partial<ChargePoint> = {
       electrode: { resistance: known(ohms(80)), separation: known(metres(4)) },
       feedSeparated: known(true),
     };
     const of = (p: Partial<ChargePoint>) =>
-      options({}, { ...good, ...p }, {}, { residual: [rcd()] })['tt-island']?.possible;
+      options({}, { ...good, ...p }, {}, { residual: [rcd()] })['tt-earthing']?.possible;
     expect(of({})).toBe('pass');
     expect(of({ feedSeparated: known(false) })).toBe('fail');
     expect(of({ electrode: { resistance: known(ohms(80)), separation: known(metres(2.4)) } })).toBe('fail');
@@ -141,9 +141,9 @@ describe('which arrangements remain', () => {
     expect(options(three, {}, tied)['balanced-three-phase']?.possible).toBe('not-determined');
   });
 
-  test('island: a device inside the point, or one with a set delay, does not protect it', () => {
-    const island: Partial<ChargePoint> = {
-      earthing: 'tt-island',
+  test('TT earthing: a device inside the point, or one with a set delay, does not protect it', () => {
+    const onTt: Partial<ChargePoint> = {
+      earthing: 'tt-earthing',
       electrode: { resistance: known(ohms(80)), separation: known(metres(4)) },
       feedSeparated: known(true),
     };
@@ -151,8 +151,8 @@ describe('which arrangements remain', () => {
       judged(
         a1,
         'charge-point-earthing',
-        caseWith({ ...island, ...(inside ? { residual: inside } : {}) }, {}, {}, { residual: own }),
-      ).find((r) => r.check === 'island-touch-voltage')?.verdict;
+        caseWith({ ...onTt, ...(inside ? { residual: inside } : {}) }, {}, {}, { residual: own }),
+      ).find((r) => r.check === 'tt-touch-voltage')?.verdict;
     expect(touch([rcd()])).toBe('pass');
     expect(touch([rcd({ position: 'along-circuit' })])).toBe('pass');
     expect(touch([], rcd({ position: 'inside-equipment' }))).toBe('not-determined');
@@ -166,7 +166,7 @@ describe('which arrangements remain', () => {
     for (const place of ['caravan-park', 'marina'] as const) {
       const all = Object.values(options({ specialLocation: place }));
       expect(all.filter((o) => o.possible !== 'fail').map((o) => o.arrangement)).toEqual([
-        'tt-island',
+        'tt-earthing',
         'electrical-separation',
       ]);
       expect(all[2]?.because).toContain('barred');
@@ -186,12 +186,14 @@ describe('the rule', () => {
     expect(judge({ openPenDevice: known('none') })).toEqual([['charge-point-earthing', 'not-determined']]);
   });
   test('a device that is there passes; one that is chosen has to be there', () => {
-    expect(judge({ openPenDevice: known('touch-voltage-device') })).toEqual([['touch-voltage-device', 'pass']]);
-    expect(judge({ earthing: 'touch-voltage-device', openPenDevice: known('none') })).toEqual([
-      ['touch-voltage-device', 'fail'],
+    expect(judge({ openPenDevice: known('open-pen-detection-touch-voltage') })).toEqual([
+      ['open-pen-detection-touch-voltage', 'pass'],
     ]);
-    expect(judge({ earthing: 'equal-device' })).toEqual([['equal-device', 'not-determined']]);
-    expect(judge({ openPenDevice: known('line-neutral-window-device') }, three)).toEqual([
+    expect(judge({ earthing: 'open-pen-detection-touch-voltage', openPenDevice: known('none') })).toEqual([
+      ['open-pen-detection-touch-voltage', 'fail'],
+    ]);
+    expect(judge({ earthing: 'open-pen-detection-other' })).toEqual([['open-pen-detection-other', 'not-determined']]);
+    expect(judge({ openPenDevice: known('open-pen-detection-window') }, three)).toEqual([
       ['single-phase-installation', 'fail'],
       ['line-neutral-window-margin', 'pass'],
     ]);
@@ -201,7 +203,9 @@ describe('the rule', () => {
     expect(judge({}, { system: known('TT') })[0]?.[1]).toBe('not-required');
     expect(judge({}, { system: known('TN-S') })[0]?.[1]).toBe('not-required');
     expect(judge({ earthing: 'supply-earth' }, { system: unknown() })[0]?.[1]).toBe('not-determined');
-    expect(judge({ openPenDevice: known('touch-voltage-device') }, { system: unknown() })[0]?.[1]).toBe('pass');
+    expect(judge({ openPenDevice: known('open-pen-detection-touch-voltage') }, { system: unknown() })[0]?.[1]).toBe(
+      'pass',
+    );
   });
   test('the edition whose text was not available gives no verdict', () => {
     const a4 = bs7671('2018+A4:2026');
@@ -219,7 +223,8 @@ describe('the rule', () => {
     for (const r of results.filter((x) => x.verdict === 'fail'))
       expect(r.caution).toContain('must not be energised on the strength of a calculation alone');
     const parts = writeSheet(sheet).lines.flatMap((l) => (l.kind === 'part' ? [l.part.title] : []));
-    for (const title of ['low electrode', 'tt island', 'equal device']) expect(parts).toContain(`point, ${title}`);
+    for (const title of ['low electrode', 'tt earthing', 'open pen detection other'])
+      expect(parts).toContain(`point, ${title}`);
     expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
   });
 });

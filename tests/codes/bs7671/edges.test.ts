@@ -161,7 +161,7 @@ test('under A1 the window device is judged itself where the supply has one phase
   const results = (phases: 1 | 3) => {
     const option = bs7671('2018+A1:2020')
       .earthingOptions(caseOf(house([circuit()], { phases: known(phases) }), 'ev'), chargePoint)
-      .find((o) => o.arrangement === 'line-neutral-window-device');
+      .find((o) => o.arrangement === 'open-pen-detection-window');
     return [option?.possible, option?.results.length];
   };
   expect(results(1)).toEqual(['pass', 2]);
@@ -200,8 +200,8 @@ test('the electrode of a point is judged by the smallest undelayed device ahead 
     const run = circuit({ residual: devices, feeds: [earthed] });
     return code
       .earthingOptions(caseOf(house([run]), run.id), earthed)
-      .find((o) => o.arrangement === 'tt-island')
-      ?.results.find((r) => r.check === 'island-touch-voltage')?.value?.value;
+      .find((o) => o.arrangement === 'tt-earthing')
+      ?.results.find((r) => r.check === 'tt-touch-voltage')?.value?.value;
   };
   expect(ahead(device(100), device(30))).toBe(0.03);
   expect(ahead(device(30), device(100))).toBe(0.03);

@@ -61,7 +61,7 @@ test('results cite the edition that they are judged by', () => {
     const results = judged(
       bs7671(edition),
       'charge-point-earthing',
-      caseOf(outdoors({ openPenDevice: known('touch-voltage-device') }), 'ev'),
+      caseOf(outdoors({ openPenDevice: known('open-pen-detection-touch-voltage') }), 'ev'),
     );
     expect(results[0]?.source).toMatchObject({ document: 'BS 7671', edition, clause: '722.411.4.1 (iii)' });
   }
@@ -69,7 +69,7 @@ test('results cite the edition that they are judged by', () => {
 
 describe('arrangements that earth a charge point, 722.411.4.1', () => {
   // A1:2020 brought (iv) and (v): training provider's summary of Section 722 as amended, January 2021, and a trade article
-  test.each(['line-neutral-window-device', 'equal-device'] as const)('%s came with A1', (device) => {
+  test.each(['open-pen-detection-window', 'open-pen-detection-other'] as const)('%s came with A1', (device) => {
     const found = byEdition('charge-point-earthing', outdoors({ openPenDevice: known(device) }));
     expect(found['2018']).toContain('charge-point-earthing: fail');
     for (const edition of ['2018+A1:2020', '2018+A2:2022', '2018+A3:2024'] as const) {
@@ -81,8 +81,11 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
   });
 
   test('the touch-voltage device stands in every edition', () => {
-    const found = byEdition('charge-point-earthing', outdoors({ openPenDevice: known('touch-voltage-device') }));
-    for (const edition of entered) expect(found[edition]).toEqual(['touch-voltage-device: pass']);
+    const found = byEdition(
+      'charge-point-earthing',
+      outdoors({ openPenDevice: known('open-pen-detection-touch-voltage') }),
+    );
+    for (const edition of entered) expect(found[edition]).toEqual(['open-pen-detection-touch-voltage: pass']);
   });
 
   // A2:2022 deleted (i): two persons on a forum of the institution that publishes the standard; its wording under A1 in two texts
@@ -95,7 +98,7 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
   test('a balanced three-phase load is an arrangement up to A1, and none since A2', () => {
     const found = byEdition('charge-point-earthing', outdoors(balanced, { phases: known(3) }), options);
     for (const edition of ['2018', '2018+A1:2020'] as const)
-      expect(found[edition]).toEqual(['three-phase-installation: pass', 'lost-pen-balanced-load: pass']);
+      expect(found[edition]).toEqual(['three-phase-installation: pass', 'open-pen-balanced-load: pass']);
     for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const)
       expect(found[edition]).toEqual(['charge-point-earthing: fail']);
   });
@@ -107,29 +110,29 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
     const supply = { electrode: { resistance: known(ohms(1)) } };
     const alone = { loadStates: [{ name: 'the point', currents: [32, 0, 0].map(amperes) as never }] };
     const found = byEdition('charge-point-earthing', outdoors({ earthing: 'low-electrode' }, supply), alone);
-    for (const edition of entered) expect(found[edition][0]).toBe('lost-pen-low-electrode: pass');
+    for (const edition of entered) expect(found[edition][0]).toBe('open-pen-low-electrode: pass');
   });
 
   // A2:2022 dropped "single-phase installation" from (iv): three threads on a forum of the institution that publishes the standard
   test('the window device on three phases: not under A1, since A2 with advice of what it does not see', () => {
-    const device = { openPenDevice: known('line-neutral-window-device') } as const;
+    const device = { openPenDevice: known('open-pen-detection-window') } as const;
     const found = byEdition('charge-point-earthing', outdoors(device, { phases: known(3) }));
     const margin = 'line-neutral-window-margin: pass (advice)';
     expect(found['2018']).toEqual(['charge-point-earthing: fail', margin]);
     expect(found['2018+A1:2020']).toEqual(['single-phase-installation: fail', margin]);
     for (const edition of ['2018+A2:2022', '2018+A3:2024'] as const)
       expect(found[edition]).toEqual([
-        'line-neutral-window-device: pass',
+        'open-pen-detection-window: pass',
         'line-neutral-window-sight: fail (advice)',
         margin,
       ]);
     // chosen and not fitted it fails in every edition
-    const absent = { earthing: 'line-neutral-window-device', openPenDevice: known('none') } as const;
+    const absent = { earthing: 'open-pen-detection-window', openPenDevice: known('none') } as const;
     const without = byEdition('charge-point-earthing', outdoors(absent, { phases: known(3) }));
     for (const edition of entered) expect(without[edition].some((r) => r.endsWith(': fail'))).toBe(true);
   });
   test('on one phase nothing is advised, on an unknown number the advice stays open', () => {
-    const device = { openPenDevice: known('line-neutral-window-device') } as const;
+    const device = { openPenDevice: known('open-pen-detection-window') } as const;
     const sight = (phases: Supply['phases']) =>
       byEdition('charge-point-earthing', outdoors(device, { phases }))['2018+A2:2022'][1];
     expect(sight(known(1))).toBe('line-neutral-window-margin: pass (advice)');

@@ -405,7 +405,7 @@ describe('third harmonics', () => {
 });
 
 describe('supply at its smallest voltage', () => {
-  const point = { ...chargePoint, openPenDevice: known('line-neutral-window-device' as const) };
+  const point = { ...chargePoint, openPenDevice: known('open-pen-detection-window' as const) };
   const window = (length: number) => {
     const found = judge({ feeds: [point], ...along(stretch({ length: known(metres(length)) })) });
     const at = found.figures.voltageAtLowestSupply as number;

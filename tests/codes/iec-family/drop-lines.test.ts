@@ -45,7 +45,7 @@ const point: ChargePoint = {
   ...chargePoint,
   lines: three,
   setting: known(amperes(16)),
-  openPenDevice: known('line-neutral-window-device'),
+  openPenDevice: known('open-pen-detection-window'),
 };
 /** A three-phase point of 16 A over 25 m of 6 mm². */
 const ev = circuit({ lines: three, cable: multicore(6), feeds: [point], stretches: over(25) });
@@ -210,7 +210,7 @@ describe('names of lines', () => {
       .record({ setting: fc.constantFrom(10, 16, 32), one: fc.constantFrom(within, within.slice(0, 1)) })
       .map(({ setting, one }) => ({
         ...point,
-        earthing: 'line-neutral-window-device' as const,
+        earthing: 'open-pen-detection-window' as const,
         lines: one,
         setting: known(amperes(setting)),
       }));

@@ -206,7 +206,7 @@ describe('IEC 60364 as a wiring code', () => {
   });
 
   it('judges no voltage window, which is of another code', () => {
-    const feeds = [{ ...chargePoint, openPenDevice: known('line-neutral-window-device' as const) }];
+    const feeds = [{ ...chargePoint, openPenDevice: known('open-pen-detection-window' as const) }];
     expect(judge({ feeds }).results.some((r) => r.check === 'voltage-window')).toBe(false);
   });
 

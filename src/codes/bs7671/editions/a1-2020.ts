@@ -5,11 +5,11 @@ import {
   balancedThreePhase,
   earthedBy,
   electrodeOfItsOwn,
-  equalDevice,
   lowElectrode,
+  openPenDetectionOther,
+  openPenDetectionTouchVoltage,
+  openPenDetectionWindowOnOnePhase,
   separationForOneVehicle,
-  touchVoltageDevice,
-  windowDeviceOnOnePhase,
 } from '../groups/earthing-arrangements.js';
 import { residualCurrent } from '../groups/residual-current.js';
 import { oneDevicePerPointAdvised } from '../residual-checks.js';
@@ -18,10 +18,10 @@ import { oneDevicePerPointAdvised } from '../residual-checks.js';
 export const a1Arrangements = () => ({
   'balanced-three-phase': balancedThreePhase(),
   'low-electrode': lowElectrode(),
-  'touch-voltage-device': touchVoltageDevice(),
-  'line-neutral-window-device': windowDeviceOnOnePhase(),
-  'equal-device': equalDevice(),
-  'tt-island': electrodeOfItsOwn(),
+  'open-pen-detection-touch-voltage': openPenDetectionTouchVoltage(),
+  'open-pen-detection-window': openPenDetectionWindowOnOnePhase(),
+  'open-pen-detection-other': openPenDetectionOther(),
+  'tt-earthing': electrodeOfItsOwn(),
   'electrical-separation': separationForOneVehicle(),
 });
 

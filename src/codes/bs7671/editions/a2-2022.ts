@@ -1,7 +1,7 @@
 import { differing } from '../../../calculation/index.js';
 import { additionalProtection } from '../groups/additional-protection.js';
 import { arcDetectionByPremises } from '../groups/arc-detection.js';
-import { earthedBy, windowDevice } from '../groups/earthing-arrangements.js';
+import { earthedBy, openPenDetectionWindow } from '../groups/earthing-arrangements.js';
 import { residualCurrent } from '../groups/residual-current.js';
 import { a1Arrangements, a1Contents } from './a1-2020.js';
 
@@ -12,7 +12,7 @@ import { a1Arrangements, a1Contents } from './a1-2020.js';
 export const a2Contents = () => {
   const arc = arcDetectionByPremises();
   const { 'balanced-three-phase': _deleted, ...kept } = a1Arrangements();
-  const earthed = earthedBy({ ...kept, 'line-neutral-window-device': windowDevice() });
+  const earthed = earthedBy({ ...kept, 'open-pen-detection-window': openPenDetectionWindow() });
   return differing(a1Contents(), {
     figures: { points: earthed.points, circuit: arc.circuit },
     checks: {

@@ -12,11 +12,12 @@ import {
   when,
 } from '../../../calculation/index.js';
 import { type Gap, isMissing, type Known, missing, overall, unknown } from '../../../core/index.js';
-import { outletsBelow } from '../../../installation/index.js';
+import { type ChargePointEarthing, outletsBelow } from '../../../installation/index.js';
+import { earthingWords } from '../../../installation/marking.js';
 import {
   arithmeticSum,
-  lostPenElectrodeLimit,
-  lostPenFloating,
+  openPenElectrodeLimit,
+  openPenFloating,
   publishedElectrodeLimit,
   vectorSum,
   windowMarginOf,
@@ -25,7 +26,7 @@ import { amperes, ohms, ratio } from '../../../units/index.js';
 import { declaredStates, type LoadStatePlace, ofCircuit, ofLoadState, ofPoint } from '../../iec-family/places.js';
 import type { LoadState } from '../../wiring-code.js';
 import { lowestSupplyVoltage } from '../earthing-checks.js';
-import { lostPenLimits } from '../tables/722-touch-voltage.js';
+import { openPenLimits } from '../tables/722-touch-voltage.js';
 import { lineNeutralWindow } from '../tables/722-window.js';
 
 const barredPlaces = {
@@ -38,6 +39,9 @@ const barredPlaces = {
 
 const nothing = [0, 0, 0] as unknown as LoadState['currents'];
 const lineNames = ['L1', 'L2', 'L3'] as const;
+
+const remainingWords = (arrangements: readonly string[]): string =>
+  arrangements.map((a) => earthingWords[a as ChargePointEarthing]).join(', ');
 
 /** Whether the point draws its current from a line in a state of load. */
 const pointOn = ({ point, vehicle }: LoadStatePlace, k: 0 | 1 | 2): boolean =>
@@ -128,7 +132,7 @@ export const chargePointEarthing = () => ({
       if (outdoors === false) return 'No vehicle can be charged outdoors.';
       switch (system) {
         case 'TT':
-          return 'The supply is TT: there is no PEN conductor to lose.';
+          return 'The supply is TT: there is no PEN conductor to break.';
         case 'TN-S':
           return 'The supply is stated to be TN-S. Cables are repaired with combined conductors: have the distributor confirm it.';
         case 'IT':
@@ -144,10 +148,10 @@ export const chargePointEarthing = () => ({
     chargeCurrent: ofPoint(({ point }) => point.setting, { called: 'setting of the charge point' }),
     pointLines: ofPoint(({ point }) => point.lines),
 
-    // (i), (ii): exposed metal with the PEN conductor lost, state of load by state of load
+    // (i), (ii): exposed metal with the PEN conductor open, state of load by state of load
     declaredCurrents: ofPoint((place) => declaredStates(place).map(({ currents }) => currents)),
     touchVoltage: largest('loadStates/touchVoltage'),
-    touchVoltageLimit: by(lostPenLimits, '722.411.4.1 (ii)', { earthing: set('low-electrode') }),
+    touchVoltageLimit: by(openPenLimits, '722.411.4.1 (ii)', { earthing: set('low-electrode') }),
     electrodeNeeded: derive(
       ['touchVoltage', 'touchVoltageLimit'],
       ({ touchVoltage, touchVoltageLimit }): true | string =>
@@ -179,7 +183,7 @@ export const chargePointEarthing = () => ({
 
     // (iii) to (v): the device of the point
     openPenDevice: ofPoint(({ point }) => point.openPenDevice ?? unknown('the charge point’s instructions'), {
-      called: 'device against a lost PEN conductor',
+      called: 'open-PEN detection of the charge point',
     }),
 
     // an electrode of its own, or an isolating transformer
@@ -217,12 +221,12 @@ export const chargePointEarthing = () => ({
     notEarthed: derive(
       ['earthingChosen', 'earthingOffers', 'earthingRemaining'],
       ({ earthingChosen, earthingOffers, earthingRemaining }) => {
-        const remaining = earthingRemaining.join(', ') || 'none';
+        const remaining = remainingWords(earthingRemaining) || 'none';
         if (earthingChosen === 'supply-earth')
           return `the earth of the supply alone is not permitted; remaining: ${remaining}`;
         return earthingChosen === 'none' || earthingChosen in earthingOffers
           ? 'no arrangement remains'
-          : `${earthingChosen.replaceAll('-', ' ')}: no arrangement of this edition; remaining: ${remaining}`;
+          : `${earthingWords[earthingChosen]}: no arrangement of this edition; remaining: ${remaining}`;
       },
     ),
     arrangementChosen: when(
@@ -234,7 +238,7 @@ export const chargePointEarthing = () => ({
             ? missing({
                 kind: 'fact',
                 fact: 'earthing arrangement of the charge point',
-                obtain: `choose one; remaining: ${earthingRemaining.join(', ')}`,
+                obtain: `choose one; remaining: ${remainingWords(earthingRemaining)}`,
               })
             : true,
       ),
@@ -248,7 +252,7 @@ export const chargePointEarthing = () => ({
     lineCurrent3: lineCurrent(2),
     arithmeticSumCurrent: by(arithmeticSum),
     vectorSumCurrent: choose('loadPhases', { 1: same('arithmeticSumCurrent'), 3: by(vectorSum, 'Annex A722') }),
-    touchVoltage: by(lostPenFloating),
+    touchVoltage: by(openPenFloating),
     stateNeedsElectrode: derive(
       ['touchVoltage', 'touchVoltageLimit'],
       ({ touchVoltage, touchVoltageLimit }) => touchVoltage > touchVoltageLimit,
@@ -258,7 +262,7 @@ export const chargePointEarthing = () => ({
       'stateNeedsElectrode',
       choose('loadPhases', {
         1: by(publishedElectrodeLimit, 'Annex A722', { installationCurrent: 'arithmeticSumCurrent' }),
-        3: by(lostPenElectrodeLimit, '722.411.4.1 (ii)', {
+        3: by(openPenElectrodeLimit, '722.411.4.1 (ii)', {
           sourceElectrodeResistance: set(
             ohms(0),
             'own load only: electrodes and load of others never improve the verdict, a break further upstream adds the current of the neighbours',

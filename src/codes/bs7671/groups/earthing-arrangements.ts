@@ -16,6 +16,7 @@ import {
 } from '../../../calculation/index.js';
 import { type CheckResult, type Fact, isMissing, type Known, type Statement, unknown } from '../../../core/index.js';
 import type { Path, ResidualDevice } from '../../../installation/index.js';
+import { earthingWords } from '../../../installation/marking.js';
 import {
   heldCurrentElectrodeLimit,
   heldPowerElectrodeLimit,
@@ -27,7 +28,7 @@ import { ofPoint } from '../../iec-family/places.js';
 import { residualUpstream } from '../../iec-family/residual-position.js';
 import * as c from '../earthing-checks.js';
 import { earthSeparations } from '../tables/722-separation.js';
-import { lostPenLimits } from '../tables/722-touch-voltage.js';
+import { openPenLimits } from '../tables/722-touch-voltage.js';
 
 /** An arrangement: its checks as it could be made, and as they are where it is the one that is chosen. */
 export interface Arrangement<
@@ -75,7 +76,11 @@ const device = <const J extends readonly Judgement[]>(
         check,
         derive(['openPenDevice'], ({ openPenDevice }) => openPenDevice === kind),
         weigh(['openPenDevice'], ({ openPenDevice }) =>
-          isMissing(openPenDevice) ? 'not known' : `device found: ${openPenDevice.replaceAll('-', ' ')}`,
+          isMissing(openPenDevice)
+            ? 'not known'
+            : openPenDevice === 'none'
+              ? 'the charge point has no open-PEN detection'
+              : `found: ${earthingWords[openPenDevice]}`,
         ),
       ),
     ),
@@ -126,7 +131,7 @@ export const balancedThreePhase = () =>
             [
               compare(c.balancedKeepsLimit, {
                 as: {
-                  touchVoltageLimit: by(lostPenLimits, '722.411.4.1 (i)', { earthing: set('balanced-three-phase') }),
+                  touchVoltageLimit: by(openPenLimits, '722.411.4.1 (i)', { earthing: set('balanced-three-phase') }),
                 },
               }),
             ],
@@ -170,11 +175,11 @@ export const lowElectrode = () =>
     ]),
   );
 
-/** (iii) A device that measures the voltage of exposed metal to earth. */
-export const touchVoltageDevice = () =>
+/** (iii) Open-PEN detection that measures the voltage of exposed metal to earth. */
+export const openPenDetectionTouchVoltage = () =>
   device(
-    c.touchVoltageDevice,
-    'touch-voltage-device',
+    c.openPenDetectionTouchVoltage,
+    'open-pen-detection-touch-voltage',
     'such a device has to be fitted, with a reference of its own to true earth or to three lines',
     (fitted) => [fitted],
   );
@@ -183,8 +188,8 @@ const onePhase = () => derive(['supplyPhases'], ({ supplyPhases }) => supplyPhas
 const blindOnThree = 'the reading of one line can stay inside 207 to 253 V while exposed metal is above 70 V';
 
 /** (iv) A device that watches line against neutral, on a single phase. */
-export const windowDeviceOnOnePhase = () =>
-  device(c.windowDevice, 'line-neutral-window-device', 'such a device has to be fitted', (fitted) => [
+export const openPenDetectionWindowOnOnePhase = () =>
+  device(c.openPenDetectionWindow, 'open-pen-detection-window', 'such a device has to be fitted', (fitted) => [
     unlessFailed(
       [
         holds(
@@ -199,9 +204,9 @@ export const windowDeviceOnOnePhase = () =>
     ),
   ]);
 
-/** (iv) The same on any supply; on three phases it does not see every lost PEN conductor. */
-export const windowDevice = () =>
-  device(c.windowDevice, 'line-neutral-window-device', 'such a device has to be fitted', (fitted) => [
+/** (iv) The same on any supply; on three phases it does not see every open PEN conductor. */
+export const openPenDetectionWindow = () =>
+  device(c.openPenDetectionWindow, 'open-pen-detection-window', 'such a device has to be fitted', (fitted) => [
     fitted,
     chosen(
       weigh(['supplyPhases'], ({ supplyPhases }) => supplyPhases === 1),
@@ -209,7 +214,7 @@ export const windowDevice = () =>
         true: [],
         false: [
           holds(
-            c.windowSeesLostPen,
+            c.windowSeesOpenPen,
             onePhase(),
             set(`${blindOnThree}: a device that measures the voltage to earth, or against three lines, is better`),
           ),
@@ -218,24 +223,27 @@ export const windowDevice = () =>
     ),
   ]);
 
-/** (v) A device of equal safety. */
-export const equalDevice = () =>
-  device(c.equalDevice, 'equal-device', 'such a device has to be fitted, its maker showing equal safety', (fitted) => [
-    fitted,
-  ]);
+/** (v) Open-PEN detection of another kind, of equal safety. */
+export const openPenDetectionOther = () =>
+  device(
+    c.openPenDetectionOther,
+    'open-pen-detection-other',
+    'such a device has to be fitted, its maker showing equal safety',
+    (fitted) => [fitted],
+  );
 
-/** An electrode of its own: separated from everything on the earth of the supply. */
+/** TT earthing for the charge point: separated from everything on the earth of the supply. */
 export const electrodeOfItsOwn = () =>
   either([
     holds(
-      c.islandFeedSeparated,
+      c.ttFeedSeparated,
       'feedSeparated',
-      set('armour or protective conductor that is carried through brings the earth of the supply to the island'),
+      set('armour or protective conductor that is carried through brings the earth of the supply to the charge point'),
     ),
-    compare(c.islandOutOfReach, {
+    compare(c.ttOutOfReach, {
       as: { requiredSeparation: by(earthSeparations, '417.3', { place: set('arms-reach') }) },
     }),
-    compare(c.islandTouchLimit, {
+    compare(c.ttTouchLimit, {
       as: {
         touchVoltage: by(residualTouchVoltage, '411.5.3', {
           electrodeResistance: 'pointElectrodeResistance',
@@ -244,10 +252,10 @@ export const electrodeOfItsOwn = () =>
         touchVoltageLimit: set(volts(50), 'BS 7671 411.5.3'),
       },
     }),
-    compare(c.islandElectrodesApart, {
+    compare(c.ttElectrodesApart, {
       as: { requiredSeparation: by(earthSeparations, undefined, { place: set('buried') }) },
     }),
-    compare(c.islandElectrodeStable, {
+    compare(c.ttElectrodeStable, {
       as: {
         electrodeResistance: 'pointElectrodeResistance',
         electrodeLimit: set(ohms(200), 'BS 7671 Table 41.5, note'),
@@ -322,7 +330,7 @@ export const earthedBy = <
               ['outdoors', 'system'],
               noFailureYet,
             ),
-            chosen('earthingChosen', { 'line-neutral-window-device': [compare(c.windowLeavesDrop)] }),
+            chosen('earthingChosen', { 'open-pen-detection-window': [compare(c.windowLeavesDrop)] }),
           ]),
         ],
       }),

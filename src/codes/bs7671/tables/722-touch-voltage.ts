@@ -1,14 +1,14 @@
 import { table } from '../../../core/index.js';
 
 /** Largest voltage of exposed metal after the loss of a PEN conductor, by arrangement. BS 7671 722.411.4.1. */
-export const lostPenLimits = /* @__PURE__ */ table({
+export const openPenLimits = /* @__PURE__ */ table({
   id: 'bs7671/722.411.4.1-voltage',
   title: 'Largest voltage between main earthing terminal and earth after the loss of a PEN conductor',
-  axes: [{ name: 'earthing', labels: ['balanced-three-phase', 'low-electrode', 'touch-voltage-device'] }],
+  axes: [{ name: 'earthing', labels: ['balanced-three-phase', 'low-electrode', 'open-pen-detection-touch-voltage'] }],
   rows: [
     ['balanced-three-phase', 70],
     ['low-electrode', 70],
-    ['touch-voltage-device', 70],
+    ['open-pen-detection-touch-voltage', 70],
   ],
   cell: 'touchVoltageLimit',
   unit: 'V',
@@ -21,6 +21,6 @@ export const lostPenLimits = /* @__PURE__ */ table({
   },
   provenanceOf: { 'low-electrode': 'memory' },
   notes: [
-    'A touch-voltage device disconnects live and protective conductors within 5 s (two sources); it need not operate on more than 70 V for less than 4 s (one source), and does not reclose while the voltage stands.',
+    'Open-PEN detection by touch voltage disconnects live and protective conductors within 5 s (two sources); it need not operate on more than 70 V for less than 4 s (one source), and does not reclose while the voltage stands.',
   ],
 });

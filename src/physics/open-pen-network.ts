@@ -1,8 +1,8 @@
 import { procedure } from '../core/index.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 
-/** A load behind a lost PEN conductor, unity power factor. @inline */
-export interface LostPenLoad {
+/** A load behind an open PEN conductor, unity power factor. @inline */
+export interface OpenPenLoad {
   /** Line conductor that it is on; 1 on a single phase. */
   readonly line: 1 | 2 | 3;
   /** Current at nominal voltage, A. */
@@ -11,14 +11,14 @@ export interface LostPenLoad {
   readonly holds?: 'resistance' | 'current' | 'power';
 }
 
-/** An installation, or a street, behind a lost PEN conductor. */
-export interface LostPenCase {
+/** An installation, or a street, behind an open PEN conductor. */
+export interface OpenPenCase {
   /** Nominal voltage line to earth U_0, V. */
   readonly nominalVoltage: number;
   /** Source voltage over nominal voltage c, stated with every figure. */
   readonly sourceFactor: number;
   /** All loads behind the break. */
-  readonly loads: readonly LostPenLoad[];
+  readonly loads: readonly OpenPenLoad[];
   /** Electrodes on the floating side, in parallel, Ω; none when empty. */
   readonly electrodes: readonly number[];
   /** Electrodes on the healthy side, together, Ω; 0 when absent. */
@@ -26,7 +26,7 @@ export interface LostPenCase {
 }
 
 /** What stands after the break. @inline */
-export interface LostPenState {
+export interface OpenPenState {
   /** Voltage of exposed metal to remote earth, V. */
   readonly touchVoltage: number;
   /** Current to earth through the electrodes of the floating side, A. */
@@ -44,7 +44,7 @@ const UNIT = [
   [-0.5, 0.8660254037844386],
 ] as const;
 
-function problemsOf(c: LostPenCase): Problem[] {
+function problemsOf(c: OpenPenCase): Problem[] {
   const lists = ['loads', 'electrodes'] as const;
   const absent = lists.filter((key) => !Array.isArray(c?.[key]));
   if (absent.length > 0) return absent.map((key) => ({ path: [key], message: 'must be a list' }));
@@ -79,7 +79,7 @@ interface Node {
 }
 
 /** Current of all loads and its derivative at a shift w of the floating neutral, `held` of the way from resistance. */
-function currents(c: LostPenCase, w: readonly [number, number], held: number): Node {
+function currents(c: OpenPenCase, w: readonly [number, number], held: number): Node {
   let [re, im, a, b, d] = [0, 0, 0, 0, 0];
   const e = c.sourceFactor * c.nominalVoltage;
   for (const { line, current, holds = 'resistance' } of c.loads) {
@@ -106,7 +106,7 @@ function currents(c: LostPenCase, w: readonly [number, number], held: number): N
 }
 
 function settle(
-  c: LostPenCase,
+  c: OpenPenCase,
   start: readonly [number, number],
   g: number,
   held: number,
@@ -129,7 +129,7 @@ function settle(
 }
 
 /**
- * State of an installation, or of a street, behind a lost PEN conductor: exact for loads of unity power factor that
+ * State of an installation, or of a street, behind an open PEN conductor: exact for loads of unity power factor that
  * hold their resistance, their current or their power.
  * @param c nominal voltage, source factor, loads by line, electrodes of both sides
  * @returns touch voltage, earth current, voltage of the source neutral, line-neutral voltages
@@ -137,15 +137,15 @@ function settle(
  *   (exposed metal then comes near the full voltage of the supply)
  * @example
  * ```ts
- * import { lostPen } from 'ohmwright/physics';
+ * import { openPen } from 'ohmwright/physics';
  *
  * const rod = { nominalVoltage: 230, sourceFactor: 1, loads: [{ line: 1, current: 32 }], electrodes: [20] } as const;
- * lostPen(rod).touchVoltage; // => 169.19540229885058
+ * openPen(rod).touchVoltage; // => 169.19540229885058
  * ```
  */
-export function lostPen(c: LostPenCase): LostPenState {
+export function openPen(c: OpenPenCase): OpenPenState {
   const problems = problemsOf(c);
-  if (problems.length > 0) throw invalidInput('A case of a lost PEN conductor', problems);
+  if (problems.length > 0) throw invalidInput('A case of an open PEN conductor', problems);
   const rb = c.sourceElectrode ?? 0;
   const conductance = c.electrodes.reduce((sum, r) => sum + 1 / r, 0);
   const ra = 1 / conductance;
@@ -160,8 +160,8 @@ export function lostPen(c: LostPenCase): LostPenState {
       if (next === undefined)
         throw new CalculationError(
           'no-solution',
-          'The loads have no operating point behind the lost PEN conductor: their voltage collapses and exposed metal comes near the full voltage of the supply',
-          { method: 'lost-pen', values: { electrodeResistance: ra, held: i / steps } },
+          'The loads have no operating point behind the open PEN conductor: their voltage collapses and exposed metal comes near the full voltage of the supply',
+          { method: 'open-pen', values: { electrodeResistance: ra, held: i / steps } },
         );
       w = next;
     }
@@ -177,18 +177,18 @@ export function lostPen(c: LostPenCase): LostPenState {
   };
 }
 
-/** Touch voltage of an installation, or of a street, behind a lost PEN conductor, by the network. */
-export const lostPenSolved = /* @__PURE__ */ procedure({
-  id: 'lost-pen-network',
-  title: 'Touch voltage with the PEN conductor lost, by the network',
+/** Touch voltage of an installation, or of a street, behind an open PEN conductor, by the network. */
+export const openPenSolved = /* @__PURE__ */ procedure({
+  id: 'open-pen-network',
+  title: 'Touch voltage with the PEN conductor open, by the network',
   output: 'touchVoltage',
   method:
     'One node: the currents of all loads meet in the floating neutral and leave through the electrodes. Resistive loads directly; loads that hold their current or power by Newton steps from the resistive case, on the branch of the higher load voltage.',
   source: { document: 'physics', clause: 'node equation', provenance: 'definition' },
-  run: (c: LostPenCase) => lostPen(c).touchVoltage,
+  run: (c: OpenPenCase) => openPen(c).touchVoltage,
 });
 
-/** What a monitor between one line and neutral makes of a lost PEN conductor. @inline */
+/** What a monitor between one line and neutral makes of an open PEN conductor. @inline */
 export interface WindowSight {
   /** Voltage of exposed metal, V. */
   readonly touchVoltage: number;
@@ -199,14 +199,14 @@ export interface WindowSight {
 }
 
 /**
- * Whether a monitor between one line and neutral is blind to a lost PEN conductor: it reads inside its window while
+ * Whether a monitor between one line and neutral is blind to an open PEN conductor: it reads inside its window while
  * exposed metal is above the limit.
  * @param c the case
  * @param line the line that is monitored
  * @param window lower and upper limit of the window, V
  * @param limit limit of the touch voltage, V, above 0
  * @returns what exposed metal is at, what the monitor reads, V, and whether it is blind
- * @throws CalculationError `invalid-input` with every problem; `no-solution` when the loads cannot be served, as `lostPen` does
+ * @throws CalculationError `invalid-input` with every problem; `no-solution` when the loads cannot be served, as `openPen` does
  * @example
  * ```ts
  * import { windowSight } from 'ohmwright/physics';
@@ -216,7 +216,7 @@ export interface WindowSight {
  * ```
  */
 export function windowSight(
-  c: LostPenCase,
+  c: OpenPenCase,
   line: 1 | 2 | 3,
   window: readonly [number, number],
   limit: number,
@@ -227,7 +227,7 @@ export function windowSight(
     problems.push({ path: ['window'], message: 'must be two limits, the lower one first' });
   if (!(limit > 0)) problems.push({ path: ['limit'], message: 'must be above 0 V' });
   if (problems.length > 0) throw invalidInput('what the monitor sees', problems);
-  const { touchVoltage, lineNeutral } = lostPen(c);
+  const { touchVoltage, lineNeutral } = openPen(c);
   const reading = lineNeutral[line - 1] as number;
   return { touchVoltage, reading, blind: touchVoltage > limit && reading >= window[0] && reading <= window[1] };
 }
