@@ -86,15 +86,6 @@ export function changedSurvey(name: string, changes: readonly Change[]): Json {
   return document;
 }
 
-/** What an existing circuit of a changed survey is told. */
-export const surveyed = (
-  code: WiringCode,
-  name: string,
-  changes: readonly Change[],
-  run: string,
-  options: AssessmentOptions = {},
-): Told => assessed(code, readSurvey(changedSurvey(name, changes)).installation, run, options);
-
 /** What a supply is told of the demand that is put on it. */
 export const supplied = (installation: Installation, options: DemandOptions = { premises: 'dwelling' }): Told => {
   const { overall, results } = adequacyOf(bs7671Demand, installation, options);
