@@ -30,6 +30,7 @@ export const supply = (change: Partial<Supply> = {}): Supply => ({
   looped: known(false),
   tails: known(squareMillimetres(25)),
   earthingConductor: known(squareMillimetres(16)),
+  earthingConductorLaid: known('above-ground'),
   supplyNeutral: known(squareMillimetres(25)),
   specialLocation: 'none',
   ...change,
@@ -43,6 +44,7 @@ export const chargePoint: ChargePoint = {
   setting: known(amperes(32)),
   outdoors: known(true),
   mode: 3,
+  bidirectional: false,
 };
 
 /** A load on L1, A. */
@@ -50,6 +52,7 @@ export const load = (current: number, change: Partial<Load> = {}): Load => ({
   kind: 'load',
   id: 'load',
   purpose: 'other',
+  residualType: known('A'),
   current: known(amperes(current)),
   lines: ['L1'],
   ...change,
@@ -61,6 +64,8 @@ export const stretch = (change: Partial<Stretch> = {}): Stretch => ({
   length: known(metres(20)),
   method: known('C'),
   ambient: known(celsius(30)),
+  group: { arrangement: 'bunched', circuits: known(1) },
+  insulated: known(metres(0)),
   ...change,
 });
 
@@ -73,6 +78,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
     rating: known(amperes(32)),
     breakingCapacity: known(amperes(6000)),
     energyClass: known(3),
+    groupingFactor: known(1),
   },
   cable: {
     construction: 'flat-twin-and-earth',

@@ -24,6 +24,12 @@ function feedsSockets({ feeds }: Run) {
 /** Whether a section is in the ground: its reference method is known and one of the ground. */
 export const isBuried = ({ method }: Stretch): boolean => method.state === 'known' && /^D/.test(method.value);
 
+/** Method of a section, unless how it lies contradicts it. */
+const methodOf = (section: Stretch) =>
+  section.containment === 'buried' && section.method.state === 'known' && !isBuried(section)
+    ? unknown('it is said to be buried, with a method for cables above ground: see which of the two is right')
+    : section.method;
+
 /** Facts of a circuit that the groups of checks share, by list. */
 export const sharedFacts = () => ({
   circuit: {
@@ -44,7 +50,7 @@ export const sharedFacts = () => ({
   },
   sections: {
     sectionName: ofSection((s) => s.section.name),
-    method: ofSection((s) => s.section.method, { called: (s) => `method of ${s.section.name}` }),
+    method: ofSection((s) => methodOf(s.section), { called: (s) => `method of ${s.section.name}` }),
     buried: ofSection((s) => isBuried(s.section)),
     ambientTemperature: ofSection((s) => s.section.ambient),
     groundTemperature: ofSection((s) => s.section.ambient, { by: 'temperature of the ground' }),

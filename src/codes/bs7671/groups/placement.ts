@@ -45,8 +45,9 @@ const CUSTOMARY = 0.45;
 const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
 
 function inGround({ name, method, containment }: Stretch): Known<boolean> {
-  if (containment === 'buried') return true;
-  if (method.state === 'known') return method.value.startsWith('D');
+  const contradicted = containment === 'buried' && method.state === 'known' && !method.value.startsWith('D');
+  if (method.state === 'known' && !contradicted) return method.value.startsWith('D');
+  if (containment === 'buried' && !contradicted) return true;
   if (above.includes(containment)) return false;
   return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground' });
 }
