@@ -47,12 +47,25 @@ export const chargePoint: ChargePoint = {
   bidirectional: false,
 };
 
+/** Loads of which their makers alone can say which type of residual current device stands ahead. */
+const byMaker: readonly Load['purpose'][] = [
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+];
+/** What the instructions of an ordinary load ask for; heaters of water pass no direct current. */
+const typeFor = (purpose: Load['purpose']): Pick<Load, 'residualType'> =>
+  byMaker.includes(purpose) ? {} : { residualType: known(purpose.endsWith('water-heating') ? 'AC' : 'A') };
+
 /** A load on L1, A. */
 export const load = (current: number, change: Partial<Load> = {}): Load => ({
+  ...typeFor(change.purpose ?? 'other'),
   kind: 'load',
   id: 'load',
   purpose: 'other',
-  residualType: known('A'),
   current: known(amperes(current)),
   lines: ['L1'],
   ...change,

@@ -17,6 +17,7 @@ import {
 import { type CheckResult, type Fact, type Gap, unknown } from '../../core/index.js';
 import { outletsBelow } from '../../installation/index.js';
 import { type Ratio, ratio } from '../../units/index.js';
+import type { CircuitPlace } from '../wiring-code.js';
 import {
   type capacitySuffices,
   conventionalCurrentOf,
@@ -28,7 +29,6 @@ import {
   type insulationOnce,
   type loadWithinCapacity,
 } from './capacity.js';
-import type { CircuitPlace } from '../wiring-code.js';
 import { fewLoaded } from './group-factor.js';
 import { thirdHarmonics, withNeutral } from './harmonics.js';
 import { opened } from './opened.js';

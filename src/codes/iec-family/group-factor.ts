@@ -39,7 +39,9 @@ function groupingOf({ circuit, section: { group } }: SectionPlace) {
   return group.tray || group.arrangement === 'single-layer-ceiling' ? 'tray or ceiling' : 'side by side';
 }
 
-const sizesAsked = /* @__PURE__ */ unknown('compare the sizes of the cables: a small one among large ones carries less');
+const sizesAsked = /* @__PURE__ */ unknown(
+  'compare the sizes of the cables: a small one among large ones carries less',
+);
 
 /** How they lie, as the tables have it. */
 function layOf({ circuit, section: { group } }: SectionPlace) {
@@ -96,8 +98,10 @@ const clearance = (printed: readonly number[]) =>
 
 /** Cores of the cable that carry load together: not more than it has. */
 function loadedCoresOf({ construction, cores, loadedCores }: Cable): Fact<number> {
-  if (loadedCores === undefined) return unknown('count the cores of the cable that carry load, those of other circuits too');
-  const most = loadedCores.state === 'known' ? loadedCores.value : loadedCores.state === 'between' ? loadedCores.most : 0;
+  if (loadedCores === undefined)
+    return unknown('count the cores of the cable that carry load, those of other circuits too');
+  const most =
+    loadedCores.state === 'known' ? loadedCores.value : loadedCores.state === 'between' ? loadedCores.most : 0;
   const some = cores === 5 && construction !== 'single-core' && construction !== 'flat-twin-and-earth';
   return some || most <= cores ? loadedCores : unknown(`the cable has ${cores} cores: see which of the two is right`);
 }

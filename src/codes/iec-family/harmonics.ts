@@ -16,7 +16,9 @@ export const thirdHarmonics = () => ({
   harmonicsKnown: ofCircuit(({ run }) => run.thirdHarmonic !== undefined && run.thirdHarmonic.state !== 'unknown'),
   // a content that is not known leaves open what the cable is chosen for
   harmonicsCount: ofCircuit(withNeutral),
-  thirdHarmonic: ofCircuit(({ run }) => run.thirdHarmonic ?? unknown('ask the maker of the load; 0 where there is none')),
+  thirdHarmonic: ofCircuit(
+    ({ run }) => run.thirdHarmonic ?? unknown('ask the maker of the load; 0 where there is none'),
+  ),
   chosenBy: orElse(
     derive(
       ['thirdHarmonic'],

@@ -105,7 +105,11 @@ function servesAlone({ circuit, point }: AdditionalPlace, device: ResidualDevice
   if (outletsBehind({ circuit, device }).length > 1) return false;
   return said === undefined || said <= 1
     ? true
-    : missing({ kind: 'fact', fact, obtain: `${said} are stated, and one is described: see which of the two is right` });
+    : missing({
+        kind: 'fact',
+        fact,
+        obtain: `${said} are stated, and one is described: see which of the two is right`,
+      });
 }
 
 /** Of what there are several where residual current devices are judged. */

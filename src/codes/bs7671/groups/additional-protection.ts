@@ -17,13 +17,13 @@ import { type Gap, isMissing, type Known, type Missing, missing, unknown } from 
 import type { ResidualDevice } from '../../../installation/index.js';
 import { milliamperes } from '../../../units/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
-import { delayOf, isSetToNone } from '../../iec-family/residual-position.js';
 import {
   type AdditionalPlace,
   ofAdditional,
   ofProtecting,
   protectingDevices,
 } from '../../iec-family/residual-places.js';
+import { delayOf, isSetToNone } from '../../iec-family/residual-position.js';
 import * as c from '../residual-checks.js';
 import { concealedCables } from './concealed-cables.js';
 

@@ -103,7 +103,8 @@ const ambientFactor = () => {
 /** Whether the cable is wound on a drum, which flexible cable alone is. */
 function woundOf({ circuit, section: { drum } }: SectionPlace): Fact<boolean> {
   if (drum === 'none' || (drum === undefined && circuit.run.cable.construction !== 'flexible')) return known(false);
-  if (drum === undefined) return unknown('see whether the cable stays wound on a drum while it is in use, and in how many layers');
+  if (drum === undefined)
+    return unknown('see whether the cable stays wound on a drum while it is in use, and in how many layers');
   return circuit.run.cable.construction === 'flexible'
     ? known(true)
     : unknown('only flexible cable is wound in use: see which of the two is right');

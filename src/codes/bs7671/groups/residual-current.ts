@@ -74,7 +74,9 @@ type TypeFact = Fact<(typeof types)[number]>;
 const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
   if (o.kind === 'charge-point') return known('A');
   if (o.residualType) return o.residualType;
-  return unknown(`the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`);
+  return unknown(
+    `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,
+  );
 };
 
 /** What the verdict on a type rests on. */
@@ -310,7 +312,10 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
         each('residualUpstream', [
           holds(
             c.residualBothWays,
-            weigh(['bidirectional'], ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked)),
+            weigh(
+              ['bidirectional'],
+              ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked),
+            ),
             set('this circuit may feed back'),
           ),
         ]),
