@@ -12,6 +12,7 @@ import {
   ohms,
   pathTo,
   type Run,
+  ratio,
   type Stretch,
   type Supply,
   squareMillimetres,
@@ -103,6 +104,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
   },
   stretches: [stretch()],
   terminalTemperature: known(celsius(70)),
+  thirdHarmonic: known(ratio(0)),
   feeds: [chargePoint],
   ...change,
 });

@@ -45,11 +45,12 @@ const CUSTOMARY = 0.45;
 const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
 
 function inGround({ name, method, containment }: Stretch): Known<boolean> {
-  const contradicted = containment === 'buried' && method.state === 'known' && !method.value.startsWith('D');
-  if (method.state === 'known' && !contradicted) return method.value.startsWith('D');
+  const byMethod = method.state === 'known' ? method.value.startsWith('D') : undefined;
+  const contradicted = byMethod !== undefined && (byMethod ? above.includes(containment) : containment === 'buried');
+  if (byMethod !== undefined && !contradicted) return byMethod;
   if (containment === 'buried' && !contradicted) return true;
-  if (above.includes(containment)) return false;
-  return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground' });
+  if (above.includes(containment) && !contradicted) return false;
+  return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground, as its method or its containment has it' });
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
