@@ -43,12 +43,14 @@ function judge(installation: Installation, run: string): Verdicts | undefined {
   }
 }
 
-/** Checks that pass, or are not asked, without a fact, and fail with it. */
-const better = (silent: Verdicts, said: Verdicts): readonly string[] =>
-  [...said].flatMap(([check, verdict]) => {
-    const before = silent.get(check);
+/** Checks that pass without a fact and fail with it, or are not asked without it though nothing else is left open. */
+function better(silent: Verdicts, said: Verdicts): readonly string[] {
+  const asksElsewhere = [...silent].some(([c, v]) => v === 'not-determined' && said.get(c) !== 'not-determined');
+  return [...said].flatMap(([check, verdict]) => {
+    const before = silent.get(check) ?? (asksElsewhere ? 'not-determined' : 'not-required');
     return verdict === 'fail' && before !== 'fail' && before !== 'not-determined' ? [check] : [];
   });
+}
 
 const houses: readonly Installation[] = [
   soundHouse(),
@@ -64,7 +66,11 @@ interface Home {
 const homes: readonly Home[] = houses.map((house) => {
   const runs = pathsOf(house).map((p) => p.run.id);
   // the circuits of charge points, which were added last, and the boards that they leave
-  return { house, runs: runs.slice(-2), facts: factsOf(house).filter((f) => f.choices.length > 0 && !(f.name in choices)) };
+  return {
+    house,
+    runs: runs.slice(-2),
+    facts: factsOf(house).filter((f) => f.choices.length > 0 && !(f.name in choices)),
+  };
 });
 
 /** The house without a fact: left out, or with a fact that says that nobody knows. */
@@ -97,9 +103,15 @@ const drawn = (facts: 1 | 2) =>
 function violations(facts: 1 | 2, count: number, seed: number): readonly string[] {
   const found = new Set<string>();
   for (const { house, run, facts: of } of fc.sample(drawn(facts), { numRuns: count, seed })) {
-    const known = judge(of.reduce((h, { fact, value }) => said(h, fact, value), house), run);
+    const known = judge(
+      of.reduce((h, { fact, value }) => said(h, fact, value), house),
+      run,
+    );
     if (!known || ![...known.values()].includes('fail')) continue;
-    const silent = judge(of.reduce((h, { fact, left }) => without(h, fact, left), house), run);
+    const silent = judge(
+      of.reduce((h, { fact, left }) => without(h, fact, left), house),
+      run,
+    );
     if (!silent) continue;
     for (const check of better(silent, known))
       found.add(`${of.map(({ fact, value }) => `${fact.name} = ${JSON.stringify(value)}`).join(', ')}: ${check}`);

@@ -70,7 +70,8 @@ export function factsOf(installation: Installation): readonly Found[] {
       const [how, what] = field;
       const value = (node as Tree)[key];
       if (what in shapes) {
-        if (how.startsWith('list')) ((value as unknown[]) ?? []).forEach((v, i) => visit(what as 'run', v, [...path, key, i]));
+        if (how.startsWith('list'))
+          ((value as unknown[]) ?? []).forEach((v, i) => visit(what as 'run', v, [...path, key, i]));
         else visit(what as 'run', value, [...path, key]);
       }
       found.push({ path: [...path, key], name: `${shape}.${key}`, field, choices: choicesOf(what) });
@@ -94,7 +95,11 @@ export function factsOf(installation: Installation): readonly Found[] {
 }
 
 /** The installation with something else at a place; undefined leaves it out. */
-export function changedAt(installation: Installation, path: readonly (string | number)[], value: unknown): Installation {
+export function changedAt(
+  installation: Installation,
+  path: readonly (string | number)[],
+  value: unknown,
+): Installation {
   const put = (node: unknown, rest: readonly (string | number)[]): unknown => {
     const [key, ...more] = rest as [string | number, ...(string | number)[]];
     const next = more.length === 0 ? value : put((node as Tree)[key], more);

@@ -25,6 +25,7 @@ import { smallCode } from '../../support/small-code.js';
 const group = (circuits: number, change: Partial<Group> = {}): Group => ({
   arrangement: 'bunched',
   circuits: known(circuits),
+  unequal: known(false),
   ...change,
 });
 const cable = (construction: Cable['construction'], area: number, change: Partial<Cable> = {}): Cable => ({
@@ -70,7 +71,7 @@ describe('capacity of a stretch', () => {
     ['100 and half a metre', { method: known('100'), insulated: known(metres(0.5)) }, 47 / 2],
     ['102 and 200 mm', { method: known('102'), insulated: known(metres(0.2)) }, 47 * 0.63],
     ['102 and 50 mm: no more than the method says', { method: known('102'), insulated: known(metres(0.05)) }, 35],
-    ['circuits of unequal size, 1/√n', { group: group(4, { unequal: true }) }, 47 / 2],
+    ['circuits of unequal size, 1/√n', { group: group(4, { unequal: known(true) }) }, 47 / 2],
     ['two of five never above 30 %', { group: group(5, { lightlyLoaded: 2 }) }, 47 * 0.7],
     ['all but one never above 30 %', { group: group(5, { lightlyLoaded: 4 }) }, 47],
     [

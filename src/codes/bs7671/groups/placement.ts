@@ -50,7 +50,11 @@ function inGround({ name, method, containment }: Stretch): Known<boolean> {
   if (byMethod !== undefined && !contradicted) return byMethod;
   if (containment === 'buried' && !contradicted) return true;
   if (above.includes(containment) && !contradicted) return false;
-  return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground, as its method or its containment has it' });
+  return missing({
+    kind: 'fact',
+    fact: `method of ${name}`,
+    obtain: 'see whether it lies in the ground, as its method or its containment has it',
+  });
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
