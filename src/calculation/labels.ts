@@ -421,6 +421,8 @@ export interface Labels {
   lightingOfHousehold: boolean;
   /** Least types of residual current device that the outlets of a circuit ask for. */
   typesAsked: readonly Fact<'AC' | 'A' | 'F' | 'B'>[];
+  /** Whether those of which it is not stated are heaters of water alone. */
+  onlyHeaters: boolean;
   /** Whether the type of a residual current device suits them. */
   typeSuits: boolean;
   /** Where the first residual current device stands. */

@@ -229,15 +229,25 @@ test('a board carries what is ahead and what feeds back, not what only draws', (
   expect(found).toMatchObject({ verdict: 'pass', limit: { value: 132 } });
 });
 test('type AC is left for heaters of water alone, BS 7671 531.3.3', () => {
-  const behind = (purpose: Load['purpose']) =>
+  const behind = (purpose: Load['purpose'], asks?: 'AC') =>
     judge([
       circuit({
         residual: [device({ type: known('AC') })],
-        feeds: [{ kind: 'load', id: 'load', purpose, current: known(amperes(20)), lines: ['L1'] }],
+        feeds: [
+          {
+            kind: 'load',
+            id: 'load',
+            purpose,
+            current: known(amperes(20)),
+            lines: ['L1'],
+            ...(asks ? { residualType: known(asks) } : {}),
+          },
+        ],
       }),
     ])['residual-current-type'];
-  expect(behind('instantaneous-water-heating')).toBeUndefined();
-  expect(behind('thermostatic-water-heating')).toBeUndefined();
+  expect(behind('instantaneous-water-heating')).toBe('not-determined');
+  expect(behind('instantaneous-water-heating', 'AC')).toBeUndefined();
+  expect(behind('thermostatic-water-heating', 'AC')).toBeUndefined();
   expect(behind('cooking')).toBe('fail');
 });
 test('of three devices each is judged against the one above it', () => {

@@ -130,6 +130,12 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
         .flatMap((o) => (o.kind === 'charge-point' ? [] : o.kind === 'load' ? [o] : outletsBelow(o)))
         .map(typeAskedBy),
     ),
+    // heaters of water may have no direct-current component: of them alone type AC may do
+    onlyHeaters: ofCircuit(({ run }) =>
+      outletsBelow(run).every(
+        (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
+      ),
+    ),
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
@@ -180,14 +186,17 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     }),
     pointsBehind: ofResidualUpstream((place) => pointsBehind(place).length),
     // where a maker has to say it, type B does in any case, and type AC in none
-    typeSuits: weigh(['residualType', 'typesAsked'], ({ residualType: type, typesAsked: asked }): Known<boolean> => {
-      if (isMissing(type) || isMissing(asked)) return missingOf([type, asked]);
-      const rank = types.indexOf(type);
-      const [open] = asked.flatMap((t) => (t.state === 'known' ? [] : [factValue(typeWords.called, t)]));
-      if (asked.some((t) => t.state === 'known' && types.indexOf(t.value) > rank)) return false;
-      if (open === undefined || type === 'B') return true;
-      return type === 'AC' ? false : (open as Missing);
-    }),
+    typeSuits: weigh(
+      ['residualType', 'typesAsked', 'onlyHeaters'],
+      ({ residualType: type, typesAsked: asked, onlyHeaters }): Known<boolean> => {
+        if (isMissing(type) || isMissing(asked)) return missingOf([type, asked]);
+        const rank = types.indexOf(type);
+        const [open] = asked.flatMap((t) => (t.state === 'known' ? [] : [factValue(typeWords.called, t)]));
+        if (asked.some((t) => t.state === 'known' && types.indexOf(t.value) > rank)) return false;
+        if (open === undefined || type === 'B') return true;
+        return type === 'AC' && onlyHeaters !== true ? false : (open as Missing);
+      },
+    ),
     smoothResidualSum: sum('pointsBehind/smoothResidualCurrent'),
     smoothResidualWithstand: by(smoothCurrentWithstand, '531.3.3'),
     smoothAsked: weigh(['residualType', 'pointsBehind'], (v) => {
