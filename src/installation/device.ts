@@ -37,7 +37,7 @@ export interface ResidualDevice {
   readonly type: Fact<'AC' | 'A' | 'F' | 'B'>;
   /** Rated residual operating current I_Δn, A. */
   readonly rating: Fact<Amperes>;
-  /** Rated current I_n, A, where it limits what may flow. */
+  /** Rated current I_n, A, where it limits what may flow; of a device on a board not known when absent. */
   readonly ratedCurrent?: Fact<Amperes>;
   /** Whether its maker declares it protected against overload by the devices around it; nobody says so when absent. */
   readonly overloadDeclared?: Fact<boolean>;

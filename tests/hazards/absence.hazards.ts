@@ -188,7 +188,6 @@ export const chapter: Chapter = {
       harm: 'Set to one second, it leaves the case of a faulty washing machine live for a second. The heart does not wait.',
       clause: 'BS 7671:2018+A2:2022, 411.3.2.4: 0.2 s on TT',
       mustNotSay: 'That it opens in 0.15 s.',
-      check: 'residual-current-disconnection',
       unsafe: told('TT, 100 mA in addition to 30 mA, neither marking nor dial read.', onTt({}), tt),
       sound: told(
         'The same, general, without a dial.',

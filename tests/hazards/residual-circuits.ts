@@ -27,6 +27,7 @@ export const rcd = (rating: number, change: Partial<ResidualDevice> = {}): Resid
   type: known('A', looked),
   rating: known(milliamperes(rating), looked),
   opensAllLive: known(true, looked),
+  ratedCurrent: known(amperes(100), looked),
   ...change,
 });
 /** The slow one of 300 mA that stands at the origin of many an installation. */

@@ -7,7 +7,9 @@ import { ofCircuit, ofRun, ofSection } from './places.js';
 function hasSockets(o: Outlet): boolean | undefined {
   if (o.kind !== 'load') return false;
   const { purpose, withSocket, socketRating: rated } = o;
-  const there = purpose === 'socket-outlets' || (withSocket ?? (purpose === 'cooking' ? undefined : false));
+  // a socket-outlet at something else than a cooker is looked at
+  const fixed = purpose === 'cooking' ? withSocket : withSocket === true ? undefined : false;
+  const there = purpose === 'socket-outlets' || fixed;
   if (there === false || rated === undefined) return there;
   if (rated.state === 'unknown') return undefined;
   const [least, most] = rated.state === 'known' ? [rated.value, rated.value] : [rated.least, rated.most];

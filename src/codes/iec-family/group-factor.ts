@@ -213,9 +213,9 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
 /** Whether more than four cores of one cable may carry load together. */
 export const mayLoadMany = ({ cable: { construction, cores, loadedCores } }: Run): boolean =>
   loadedCores !== undefined || (cores === 5 && !['single-core', 'flat-twin-and-earth'].includes(construction));
-/** Whether it is known that not more than four do. */
+/** Whether it is known that not more than two do. */
 export const fewLoaded = ({ cable: { loadedCores } }: Run): boolean => {
   if (loadedCores === undefined || loadedCores.state === 'unknown') return loadedCores === undefined;
-  return (loadedCores.state === 'known' ? loadedCores.value : loadedCores.most) <= 4;
+  return (loadedCores.state === 'known' ? loadedCores.value : loadedCores.most) <= 2;
 };
 export const manyCores = () => ofSection(({ circuit }) => mayLoadMany(circuit.run));

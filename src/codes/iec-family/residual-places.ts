@@ -36,7 +36,7 @@ export interface ResidualPairPlace {
   readonly below: ResidualDevice;
   readonly number: number;
 }
-/** A residual current device on the board that the circuit leaves, with a rated current of its own. */
+/** A residual current device on the board that the circuit leaves, which limits what may flow. */
 export interface ResidualOnBoardPlace {
   readonly circuit: CircuitPlace;
   readonly device: NonNullable<Board['residual']>[number];
@@ -156,7 +156,7 @@ export const residualScopes = {
     things: (circuit: CircuitPlace): readonly ResidualOnBoardPlace[] =>
       (circuit.board.residual ?? [])
         .map((device, i) => ({ circuit, device, number: i + 1 }))
-        .filter(({ device }) => device.ratedCurrent !== undefined && serves(device, circuit.run)),
+        .filter(({ device }) => serves(device, circuit.run)),
     title: ({ number }: ResidualOnBoardPlace) => `Residual current device ${number} on the board`,
   },
   servedRuns: {

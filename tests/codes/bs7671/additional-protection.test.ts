@@ -59,7 +59,9 @@ describe('a concealed section, BS 7671 522.6.202 to .204', () => {
     expect(of({ ...timber, depth: between(metres(0.04), metres(0.06)) })).toBe('unknown');
     expect(of({ ...timber, depth: unknown() })).toBe('unknown');
     expect(of({ ...timber, depth: known(metres(0)) })).toBe('unknown');
-    expect(of({ concealedShallow: known(false), metalParts: known(true) })).toBe(true);
+    expect(of({ ...deep, concealedShallow: known(false), metalParts: known(true) })).toBe(true);
+    // neither a framed wall nor a depth is described
+    expect(of({ concealedShallow: known(false), metalParts: known(true) })).toBe('unknown');
   });
   it('goes by the method where nothing else is said', () => {
     const by = (method: 'A1' | 'B' | 'C' | 'D' | 'E' | '100' | '102' | '103', change: Partial<Stretch> = {}) =>

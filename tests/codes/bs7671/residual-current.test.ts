@@ -378,8 +378,14 @@ test('one device a point: its rating decides, and while that is open nobody can 
   expect(own(known(milliamperes(30)))).toBe('pass');
   expect(own(known(milliamperes(100)))).toBe('fail');
   expect(own(unknown())).toBe('not-determined');
-  const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];
-  expect(judge(inside)['residual-current-one-per-point']).toBe('pass');
+  const inside = (said: Partial<ResidualDevice>) =>
+    judge([circuit({ feeds: [point({ residual: device({ position: 'inside-equipment', ...said }) })] })])[
+      'residual-current-one-per-point'
+    ];
+  expect(inside({ pointsServed: 1 })).toBe('pass');
+  expect(inside({ pointsServed: 2 })).toBe('fail');
+  // one device inside may serve two sockets
+  expect(inside({})).toBe('not-determined');
 });
 test('arc detection waits for the rating of the socket-outlets', () => {
   const feeds: Run['feeds'] = [

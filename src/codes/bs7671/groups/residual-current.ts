@@ -177,7 +177,10 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     opensAllLive: ofProtecting((d) => d.opensAllLive ?? unknown('the marking of the device'), {
       called: 'poles of the residual current device',
     }),
-    markingOpen: ofProtecting((d) => d.rating.state === 'unknown' || d.delay?.state === 'unknown'),
+    markingOpen: weigh(
+      ['residualOperatingCurrent', 'delayed'],
+      (v) => isMissing(v.residualOperatingCurrent) || isMissing(v.delayed),
+    ),
   },
   residualUpstream: {
     residualType: ofResidualUpstream(({ device }) => device.type, typeWords),
@@ -238,7 +241,12 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     ),
   },
   residualOnBoard: {
-    residualRatedCurrent: ofResidualOnBoard(({ device }) => device.ratedCurrent ?? missing()),
+    residualRatedCurrent: ofResidualOnBoard(
+      ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
+      {
+        called: 'rated current of the residual current device',
+      },
+    ),
     aheadRating: ofResidualOnBoard(({ circuit }) => deviceAhead(circuit).rating, {
       called: ({ circuit }) => (circuit.path.feeders.length > 0 ? 'rating of the device ahead' : 'cutOutRating'),
     }),
