@@ -43,12 +43,13 @@ function judge(installation: Installation, run: string): Verdicts | undefined {
   }
 }
 
-/** Checks that pass without a fact and fail with it, or are not asked without it though nothing else is left open. */
+/** Checks that pass without a fact and fail with it, or are not asked without it though nothing else objects then. */
 function better(silent: Verdicts, said: Verdicts): readonly string[] {
-  const asksElsewhere = [...silent].some(([c, v]) => v === 'not-determined' && said.get(c) !== 'not-determined');
+  const blocks = (v: Verdict | undefined) => v === 'fail' || v === 'not-determined';
+  const asksElsewhere = [...silent].some(([c, v]) => blocks(v) && !blocks(said.get(c)));
   return [...said].flatMap(([check, verdict]) => {
     const before = silent.get(check) ?? (asksElsewhere ? 'not-determined' : 'not-required');
-    return verdict === 'fail' && before !== 'fail' && before !== 'not-determined' ? [check] : [];
+    return verdict === 'fail' && !blocks(before) ? [check] : [];
   });
 }
 
