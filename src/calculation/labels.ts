@@ -135,7 +135,11 @@ export interface Labels {
   /** Table of factors for the temperature around the cable. */
   ambientTable: 'air' | 'ground' | 'flexible, 90 °C' | 'flexible, 60 °C' | 'cord' | 'none';
   /** What is said of the circuits beside a section. */
-  grouping: 'none' | 'sets in parallel' | 'unequal' | 'tray or ceiling' | 'side by side';
+  grouping: 'not stated' | 'sets in parallel' | 'tray or ceiling' | 'side by side';
+  /** Whether the circuits beside a section are of very unequal size. */
+  unequal: boolean;
+  /** Whether flexible cable is wound on a drum. */
+  wound: boolean;
   /** How the circuits beside a section lie, as the tables of group factors have it. */
   lay:
     | 'touching'
@@ -150,7 +154,7 @@ export interface Labels {
   /** Drum on which flexible cable is wound. */
   drum: Drum;
   /** How thermal insulation around the cable counts. */
-  insulationCounts: 'in the method' | 'beside the method' | 'by a factor' | 'none';
+  insulationCounts: 'in the method' | 'beside the method' | 'by a factor';
   /** Column of the soil factors for a section, or that nothing says which. */
   soilColumn: 'ducts' | 'direct' | 'not stated';
   /** How a cable lies in the ground. */
@@ -337,8 +341,6 @@ export interface Labels {
   bondName: string | undefined;
   /** How the earthing conductor is laid. */
   earthingConductorLaid: EarthingConductorLaid;
-  /** Whether it is stated how the earthing conductor is laid. */
-  laidStated: boolean;
   /** Earthing arrangement, as the tables of disconnection have it. */
   earthing: 'TN' | 'TT';
   /** Where the external impedance comes from. */
@@ -364,7 +366,7 @@ export interface Labels {
   /** Delay of a residual current device. */
   delay: 'general' | 'selective';
   /** Whether a delay is set on a residual current device. */
-  delaySet: boolean;
+  delaySet: 'set' | 'none' | 'not known';
   /** Whether a maker's figure is given for the let-through energy. */
   makersGiven: boolean;
   /** Energy limiting class by which a circuit-breaker is judged. */
@@ -419,6 +421,8 @@ export interface Labels {
   lightingOfHousehold: boolean;
   /** Least types of residual current device that the outlets of a circuit ask for. */
   typesAsked: readonly Fact<'AC' | 'A' | 'F' | 'B'>[];
+  /** Whether those of which it is not stated are heaters of water alone. */
+  onlyHeaters: boolean;
   /** Whether the type of a residual current device suits them. */
   typeSuits: boolean;
   /** Where the first residual current device stands. */
@@ -426,9 +430,9 @@ export interface Labels {
   /** Whether the cable itself depends on a residual current device. */
   cableDepends: boolean;
   /** Whether the circuit can feed back. */
-  feedsBack: boolean;
+  feedsBack: 'yes' | 'no' | 'not known';
   /** Whether any circuit of the board can feed back. */
-  boardFedBack: boolean;
+  boardFedBack: 'yes' | 'no' | 'not known';
   /** Whether there is a residual current device that may give additional protection. */
   deviceThere: boolean;
   /** Whether there are several such devices. */

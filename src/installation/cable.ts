@@ -31,13 +31,13 @@ export interface Cable {
   /** What the live conductors are made of. */
   readonly material: ConductorMaterial;
   readonly insulation: Insulation;
-  /** Cores of a multicore cable, or loaded conductors of single-core cable. */
+  /** Cores of a multicore cable, 5 for more as well; or loaded conductors of single-core cable. */
   readonly cores: 2 | 3 | 4 | 5;
   /** Cross-section of a line conductor, mm². */
   readonly area: Fact<SquareMillimetres>;
   /** Name of the size, where it is not called by its area in mm². */
   readonly sizeName?: string;
-  /** Cores of one multicore cable that carry load together, where they are more than four; several circuits in a cable. */
+  /** Cores of one multicore cable that carry load together, those of other circuits too; of five-core cable not known when absent. */
   readonly loadedCores?: Fact<number>;
   /** Conductors in parallel per line; 1 when absent. */
   readonly parallel?: number;
@@ -89,8 +89,8 @@ export interface Group {
   readonly spacing?: Metres;
   /** Of these, circuits that never carry more than 30 % of their grouped rating. */
   readonly lightlyLoaded?: number;
-  /** Whether the circuits are of very unequal size in conduit, trunking or on tray. */
-  readonly unequal?: boolean;
+  /** Whether the circuits are of very unequal size; of more than one circuit not known when absent. */
+  readonly unequal?: Fact<boolean>;
   /** Trays one above the other, and how they are built, where the table asks for it. */
   readonly tray?: {
     readonly support: 'perforated tray' | 'vertical perforated tray' | 'unperforated tray' | 'ladder, cleats';
@@ -103,6 +103,7 @@ export interface Group {
 
 /** How flexible cable lies on a drum, as the tables name it. @inline */
 export type Drum =
+  | 'none'
   | 'radial, ventilated'
   | 'radial, unventilated'
   | 'ventilated cylindrical, 1 layer'
@@ -119,14 +120,11 @@ export interface Stretch {
   readonly method: Fact<ReferenceMethod>;
   /** Ambient temperature of air, °C; in the ground, of the ground. */
   readonly ambient: Fact<Celsius>;
-  /** Circuits beside it; alone when absent. */
+  /** Circuits beside it, 1 circuit where it runs alone; not known when absent. */
   readonly group?: Group;
-  /**
-   * Length over which thermal insulation surrounds the cable, m. With methods A and 100 to 102, which have insulation
-   * beside the cable, it is not known when absent; with others there is none.
-   */
+  /** Length over which thermal insulation surrounds the cable, m: 0 m where there is none. Above ground not known when absent. */
   readonly insulated?: Fact<Metres>;
-  /** Drum on which flexible cable is wound while it is in use. */
+  /** Drum on which flexible cable is wound while it is in use; of flexible cable not known when absent. */
   readonly drum?: Drum;
   /** How single-core cables lie where the table asks for it. */
   readonly formation?: 'flat-touching' | 'trefoil' | 'spaced-horizontal' | 'spaced-vertical';

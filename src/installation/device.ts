@@ -23,7 +23,10 @@ export interface OvercurrentDevice {
   readonly conditionalRating?: Fact<Amperes>;
   /** Energy limiting class as marked on a circuit-breaker; not known when absent. */
   readonly energyClass?: Fact<1 | 2 | 3>;
-  /** A maker's factor for continuously loaded devices side by side, 1. */
+  /**
+   * A maker's factor for continuously loaded devices side by side, 1 where it stands apart or none is asked for; not known
+   * when absent.
+   */
   readonly groupingFactor?: Fact<number>;
 }
 
@@ -34,18 +37,18 @@ export interface ResidualDevice {
   readonly type: Fact<'AC' | 'A' | 'F' | 'B'>;
   /** Rated residual operating current I_Δn, A. */
   readonly rating: Fact<Amperes>;
-  /** Rated current I_n, A, where it limits what may flow. */
+  /** Rated current I_n, A, where it limits what may flow; of a device on a board not known when absent. */
   readonly ratedCurrent?: Fact<Amperes>;
   /** Whether its maker declares it protected against overload by the devices around it; nobody says so when absent. */
   readonly overloadDeclared?: Fact<boolean>;
-  /** General (instantaneous) or selective (S). */
+  /** General (instantaneous) or selective (S); above 30 mA not known when absent. */
   readonly delay?: Fact<'general' | 'selective'>;
-  /** Set delay of an adjustable device, s. */
+  /** Set delay of an adjustable device, s: 0 s where none is set. Not known when absent, where the device is not said to be general. */
   readonly delayTime?: Fact<Seconds>;
   readonly opensAllLive?: Fact<boolean>;
   /** Whether it may be fed from both sides. */
   readonly bidirectional?: Fact<boolean>;
-  /** How many charge points it serves; 1 when absent. */
+  /** How many charge points it serves; those that the installation has behind it when absent. */
   readonly pointsServed?: number;
 }
 

@@ -53,6 +53,7 @@ export const labels = {
   trays: [1, 2, 3, 6],
   overloads: ['simultaneous', 'not-simultaneous'],
   drum: [
+    'none',
     'radial, ventilated',
     'radial, unventilated',
     'ventilated cylindrical, 1 layer',

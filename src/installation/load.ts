@@ -103,7 +103,7 @@ export interface ChargePoint {
   readonly feedSeparated?: Fact<boolean>;
   /** Vehicles that its isolating transformer supplies, where it is separated electrically. */
   readonly vehiclesSeparated?: Fact<number>;
-  /** Whether it can feed back from the vehicle. */
+  /** Whether it can feed back from the vehicle; not known when absent. */
   readonly bidirectional?: boolean;
   /** Largest standing protective-conductor current, A. */
   readonly standingLeakage?: Fact<Amperes>;

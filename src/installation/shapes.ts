@@ -60,7 +60,7 @@ export const shapes = {
     circuits: ['fact', 'circuits'],
     spacing: ['plain?', 'length'],
     lightlyLoaded: ['plain?', 'lightlyLoaded'],
-    unequal: ['plain?', 'yes'],
+    unequal: ['fact?', 'yes'],
     tray: ['plain?', 'tray'],
     overloads: ['plain?', 'overloads'],
   },

@@ -57,7 +57,7 @@ export interface Supply {
   readonly tailsFaultProtected?: Fact<boolean>;
   /** Earthing conductor, mm². */
   readonly earthingConductor?: Fact<SquareMillimetres>;
-  /** How the earthing conductor is laid; it decides its smallest size where it is buried, and on TT. */
+  /** How the earthing conductor is laid; it decides its smallest size where it is buried, and on TT. Not known when absent. */
   readonly earthingConductorLaid?: Fact<EarthingConductorLaid>;
   /** Neutral conductor of the supply, mm², from which main bonding under PME is sized. */
   readonly supplyNeutral?: Fact<SquareMillimetres>;

@@ -52,7 +52,7 @@ export interface Run {
   readonly cable: Cable;
   /** The route, from its origin. */
   readonly stretches: readonly Stretch[];
-  /** Third-harmonic current as a ratio of the line current, for three-phase runs with a neutral. */
+  /** Third-harmonic current as a ratio of the line current; of three-phase runs with a neutral not known when absent. */
   readonly thirdHarmonic?: Fact<Ratio>;
   /** Largest conductor temperature that the terminals at both ends allow, °C; not known when absent. */
   readonly terminalTemperature?: Fact<Celsius>;

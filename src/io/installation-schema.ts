@@ -114,7 +114,7 @@ export const stretch = named(
         circuits: must(fact(count(counts.circuits))),
         spacing: may(quantityField('length')),
         lightlyLoaded: may(count(counts.lightlyLoaded)),
-        unequal: may(z.boolean()),
+        unequal: may(yes),
         tray: may(
           record({
             support: must(oneOf(labels.support)),
@@ -213,6 +213,7 @@ const run: z.ZodType<Run> = named(
     ring: may(z.boolean()),
     existing: may(z.boolean()),
     bathOrShower: may(yes),
+    thirdHarmonic: may(factField('thirdHarmonic')),
     cable: must(cable),
     stretches: must(z.array(stretch).max(100)),
     terminalTemperature: may(factField('terminalTemperature')),

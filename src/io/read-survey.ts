@@ -90,7 +90,20 @@ function arrange(d: SurveyDocument): Survey {
     code: d.code,
     installation: { supply, board: d.board },
     wanted: d.wanted.map((w): WantedPoint => {
-      const { id, from, lines, point, device, residual, bathOrShower, cables, route, terminalTemperature, vehicle } = w;
+      const {
+        id,
+        from,
+        lines,
+        point,
+        device,
+        residual,
+        bathOrShower,
+        thirdHarmonic,
+        cables,
+        route,
+        terminalTemperature,
+        vehicle,
+      } = w;
       const chargePoint: ChargePoint = { kind: 'charge-point', id, lines, ...point };
       const undecided = unknown('to be designed');
       const choices = cables.map((c) => ({ ...c, area: undecided }));
@@ -98,7 +111,7 @@ function arrange(d: SurveyDocument): Survey {
         id: `${id} circuit`,
         lines,
         device: { ...device, rating: undecided },
-        ...stated({ residual, bathOrShower }),
+        ...stated({ residual, bathOrShower, thirdHarmonic }),
         cable: choices[0] as Run['cable'],
         stretches: route,
         ...stated({ terminalTemperature }),

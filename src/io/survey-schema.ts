@@ -29,6 +29,7 @@ const wanted = record({
   device: must(deviceToDesign),
   residual: may(z.array(residual).max(10)),
   bathOrShower: may(yes),
+  thirdHarmonic: may(factField('thirdHarmonic')),
   cables: must(z.array(cableToDesign).min(1).max(20)),
   route: must(z.array(stretch).min(1).max(100)),
   terminalTemperature: may(factField('terminalTemperature')),

@@ -62,7 +62,7 @@ function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDev
       energyClass: arbitraryFact(pick('1', '2', '3'), choices).map(
         (f) => (f.state === 'known' ? { ...f, value: Number(f.value) } : f) as Fact<1 | 2 | 3>,
       ),
-      groupingFactor: arbitraryFact(double(0.6, 1), choices),
+      groupingFactor: arbitraryFact(fc.oneof(fc.constant(1), double(0.6, 1)), choices),
     },
     ['breakingCapacity', 'conditionalRating', 'energyClass', 'groupingFactor'],
   );
@@ -78,7 +78,7 @@ function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevi
       ratedCurrent: arbitraryFact(pick(40, 63, 80, 100).map(amperes), choices),
       overloadDeclared: arbitraryFact(fc.boolean(), choices),
       delay: arbitraryFact(pick('general', 'selective'), choices),
-      delayTime: arbitraryFact(pick(0.06, 0.3).map(seconds), choices),
+      delayTime: arbitraryFact(pick(0, 0.06, 0.3).map(seconds), choices),
       opensAllLive: arbitraryFact(fc.boolean(), choices),
       bidirectional: arbitraryFact(fc.boolean(), choices),
       pointsServed: pick(1, 2),
@@ -135,7 +135,7 @@ function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
         'ducts-in-ground',
       ),
       circuits: arbitraryFact(pick(1, 2, 3, 6), choices),
-      unequal: fc.boolean(),
+      unequal: arbitraryFact(fc.boolean(), choices),
       overloads: pick('simultaneous', 'not-simultaneous'),
       lightlyLoaded: pick(0, 1),
       tray: fc.record({
@@ -153,8 +153,8 @@ function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
       method: arbitraryFact(pick('A', 'B', 'C', 'C', 'D', 'E', 'F', '100', '101', '102', '103'), choices),
       ambient: arbitraryFact(pick(10, 20, 25, 30, 35, 45, 55).map(celsius), choices),
       group,
-      insulated: arbitraryFact(pick(0.05, 0.3, 0.5, 2).map(metres), choices),
-      drum: pick('radial, ventilated', 'ventilated cylindrical, 2 layers'),
+      insulated: arbitraryFact(pick(0, 0.05, 0.3, 2).map(metres), choices),
+      drum: pick('none', 'radial, ventilated', 'ventilated cylindrical, 2 layers'),
       formation: pick('flat-touching', 'trefoil'),
       soilResistivity: arbitraryFact(pick(0.7, 1, 2.5).map(kelvinMetresPerWatt), choices),
       depth: arbitraryFact(pick(0.02, 0.07, 0.5, 0.7, 1).map(metres), choices),
@@ -270,7 +270,7 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
       residual: fc.array(arbitraryResidual(choices), { minLength: 1, maxLength: 2 }),
       cable: arbitraryCable(three, choices),
       stretches: fc.array(arbitraryStretch(choices), { minLength: 1, maxLength: 3 }),
-      thirdHarmonic: arbitraryFact(double(0, 0.6).map(ratio), choices),
+      thirdHarmonic: arbitraryFact(fc.oneof(fc.constant(0), double(0, 0.6)).map(ratio), choices),
       terminalTemperature: arbitraryFact(pick(70, 90).map(celsius), choices),
       ring: fc.boolean(),
       bathOrShower: arbitraryFact(fc.boolean(), choices),
@@ -294,6 +294,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
     | 'tails'
     | 'tailsFaultProtected'
     | 'earthingConductor'
+    | 'earthingConductorLaid'
     | 'supplyNeutral'
     | 'noExtraneousParts'
     | 'bonding'
@@ -316,6 +317,10 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       tails: area,
       tailsFaultProtected: arbitraryFact(fc.boolean(), choices),
       earthingConductor: area,
+      earthingConductorLaid: arbitraryFact(
+        pick('above-ground', 'above-ground-protected', 'buried', 'buried-protected'),
+        choices,
+      ),
       supplyNeutral: area,
       noExtraneousParts: arbitraryFact(fc.boolean(), choices),
       bonding: fc.array(fc.record({ what: pick('water', 'gas'), area }), { maxLength: 2 }),
@@ -327,6 +332,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       'tails',
       'tailsFaultProtected',
       'earthingConductor',
+      'earthingConductorLaid',
       'supplyNeutral',
       'noExtraneousParts',
       'bonding',

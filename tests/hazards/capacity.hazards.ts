@@ -291,14 +291,14 @@ export const chapter: Chapter = {
         'Four circuits bunched, six of them said to be lightly loaded.',
         {},
         {
-          group: { arrangement: 'bunched', circuits: known(4, seen), lightlyLoaded: 6 },
+          group: { arrangement: 'bunched', circuits: known(4, seen), lightlyLoaded: 6, unequal: known(false, seen) },
         },
       ),
       sound: told(
         'Two circuits bunched, one of them lightly loaded.',
         {},
         {
-          group: { arrangement: 'bunched', circuits: known(2, seen), lightlyLoaded: 1 },
+          group: { arrangement: 'bunched', circuits: known(2, seen), lightlyLoaded: 1, unequal: known(false, seen) },
         },
       ),
     },
@@ -313,14 +313,19 @@ export const chapter: Chapter = {
         'Three or four circuits bunched, six of them said to be lightly loaded.',
         {},
         {
-          group: { arrangement: 'bunched', circuits: between<number>(3, 4, 'guessed'), lightlyLoaded: 6 },
+          group: {
+            arrangement: 'bunched',
+            circuits: between<number>(3, 4, 'guessed'),
+            lightlyLoaded: 6,
+            unequal: known(false, seen),
+          },
         },
       ),
       sound: told(
         'Two circuits bunched, both counted, behind 32 A.',
         {},
         {
-          group: { arrangement: 'bunched', circuits: known(2, seen) },
+          group: { arrangement: 'bunched', circuits: known(2, seen), unequal: known(false, seen) },
         },
       ),
     },

@@ -42,6 +42,7 @@ const told = (
         ...run.cable,
         construction: 'multicore',
         cores: lines.length === 3 ? 5 : 3,
+        ...(lines.length === 3 ? { loadedCores: known(4) } : {}),
         protective: 'core',
         area: known(squareMillimetres(area), 'marking'),
       },

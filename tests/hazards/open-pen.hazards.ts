@@ -32,6 +32,7 @@ const threePhasePoint = (point: Partial<ChargePoint>): Run =>
         material: 'copper',
         insulation: 'thermosetting-90',
         cores: 5,
+        loadedCores: known(4),
         area: known(squareMillimetres(6), looked),
         protective: 'core',
       },

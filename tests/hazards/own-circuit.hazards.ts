@@ -39,7 +39,13 @@ const garage: Board = {
 /** A three-phase circuit in multicore cable. */
 const threePhase = (what: string, feeds: readonly Outlet[]): Case => {
   const run = soundCircuit();
-  const cable = { ...run.cable, construction: 'multicore', cores: 5, protective: 'core' } as const;
+  const cable = {
+    ...run.cable,
+    construction: 'multicore',
+    cores: 5,
+    loadedCores: known(4),
+    protective: 'core',
+  } as const;
   return told(what, () => soundHouse([{ ...run, lines: three, cable, feeds }], { phases: known(3, seen) }));
 };
 

@@ -12,6 +12,7 @@ import {
   type ResidualDevice,
   type Run,
   type Supply,
+  seconds,
   squareMillimetres,
 } from '../../src/index.js';
 import { load } from '../support/house.js';
@@ -26,20 +27,27 @@ export const rcd = (rating: number, change: Partial<ResidualDevice> = {}): Resid
   type: known('A', looked),
   rating: known(milliamperes(rating), looked),
   opensAllLive: known(true, looked),
+  ratedCurrent: known(amperes(100), looked),
   ...change,
 });
 /** The slow one of 300 mA that stands at the origin of many an installation. */
 export const slow = (change: Partial<ResidualDevice> = {}): ResidualDevice =>
-  rcd(300, { position: 'origin-of-installation', delay: known('selective', looked), ...change });
+  rcd(300, {
+    position: 'origin-of-installation',
+    delay: known('selective', looked),
+    delayTime: known(seconds(0), looked),
+    ...change,
+  });
 /** One inside a charge point. */
 export const inside = (rating: number, change: Partial<ResidualDevice> = {}): ResidualDevice =>
-  rcd(rating, { position: 'inside-equipment', ...change });
+  rcd(rating, { position: 'inside-equipment', pointsServed: 1, ...change });
 
 /** A circuit-breaker of type B without a residual current device. */
 export const breaker = (rating: number): Run['device'] => ({
   kind: known({ standard: 'EN 60898', type: 'B' }),
   rating: known(amperes(rating), looked),
   breakingCapacity: known(amperes(6000), looked),
+  groupingFactor: known(1, looked),
 });
 const area = (mm2: number) => known(squareMillimetres(mm2), looked);
 /** Flat twin and earth. */

@@ -34,6 +34,7 @@ export const soundPoint = (change: Partial<ChargePoint> = {}): ChargePoint => ({
     type: known('A', looked),
     rating: known(amperes(0.03), looked),
     opensAllLive: known(true, looked),
+    pointsServed: 1,
   },
   openPenDevice: known('open-pen-detection-window', looked),
   feedSeparated: known(true, looked),

@@ -38,6 +38,7 @@ const told = (
         ...run.cable,
         construction: 'multicore',
         cores: 5,
+        loadedCores: known(4),
         protective: 'core',
         area: known(squareMillimetres(area), 'marking'),
       },

@@ -23,7 +23,7 @@ describe('feeders on the way to a point', () => {
     // On-Site Guide Table A2: 66 % of 2 A of lighting, 20 A of sockets in full, and the point in full
     expect(feeder?.demand.worst).toBeCloseTo(0.66 * 2 + 20 + 32, 9);
     expect(feeder?.demand.limit).toBe(50);
-    expect(wanted?.overall.failed.map((r) => r.check)).toEqual(['device-carries-load']);
+    expect(wanted?.overall.failed.map((r) => r.check)).toEqual(['device-carries-load', 'grouped-device']);
     expect(plan.options.map((o) => [o.id, o.overall.verdict, o.changes.join()])).toEqual([
       ['with-limiter', 'pass', 'load limiter with current sensors on garage submain, set to 50 A'],
       ['lower-setting', 'pass', 'setting of charge point ‘garage point’ lowered to 28 A'],

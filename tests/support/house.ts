@@ -12,6 +12,7 @@ import {
   ohms,
   pathTo,
   type Run,
+  ratio,
   type Stretch,
   type Supply,
   squareMillimetres,
@@ -30,6 +31,7 @@ export const supply = (change: Partial<Supply> = {}): Supply => ({
   looped: known(false),
   tails: known(squareMillimetres(25)),
   earthingConductor: known(squareMillimetres(16)),
+  earthingConductorLaid: known('above-ground'),
   supplyNeutral: known(squareMillimetres(25)),
   specialLocation: 'none',
   ...change,
@@ -43,10 +45,25 @@ export const chargePoint: ChargePoint = {
   setting: known(amperes(32)),
   outdoors: known(true),
   mode: 3,
+  bidirectional: false,
 };
+
+/** Loads of which their makers alone can say which type of residual current device stands ahead. */
+const byMaker: readonly Load['purpose'][] = [
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+];
+/** What the instructions of an ordinary load ask for; heaters of water pass no direct current. */
+const typeFor = (purpose: Load['purpose']): Pick<Load, 'residualType'> =>
+  byMaker.includes(purpose) ? {} : { residualType: known(purpose.endsWith('water-heating') ? 'AC' : 'A') };
 
 /** A load on L1, A. */
 export const load = (current: number, change: Partial<Load> = {}): Load => ({
+  ...typeFor(change.purpose ?? 'other'),
   kind: 'load',
   id: 'load',
   purpose: 'other',
@@ -61,6 +78,8 @@ export const stretch = (change: Partial<Stretch> = {}): Stretch => ({
   length: known(metres(20)),
   method: known('C'),
   ambient: known(celsius(30)),
+  group: { arrangement: 'bunched', circuits: known(1) },
+  insulated: known(metres(0)),
   ...change,
 });
 
@@ -73,6 +92,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
     rating: known(amperes(32)),
     breakingCapacity: known(amperes(6000)),
     energyClass: known(3),
+    groupingFactor: known(1),
   },
   cable: {
     construction: 'flat-twin-and-earth',
@@ -84,6 +104,7 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
   },
   stretches: [stretch()],
   terminalTemperature: known(celsius(70)),
+  thirdHarmonic: known(ratio(0)),
   feeds: [chargePoint],
   ...change,
 });

@@ -1,4 +1,5 @@
 import {
+  adjusted,
   by,
   chosen,
   compare,
@@ -13,8 +14,10 @@ import {
   when,
   whereLargest,
 } from '../../calculation/index.js';
-import { type Fact, unknown } from '../../core/index.js';
+import { type CheckResult, type Fact, type Gap, unknown } from '../../core/index.js';
+import { outletsBelow } from '../../installation/index.js';
 import { type Ratio, ratio } from '../../units/index.js';
+import type { CircuitPlace } from '../wiring-code.js';
 import {
   type capacitySuffices,
   conventionalCurrentOf,
@@ -26,18 +29,35 @@ import {
   type insulationOnce,
   type loadWithinCapacity,
 } from './capacity.js';
+import { fewLoaded } from './group-factor.js';
 import { thirdHarmonics, withNeutral } from './harmonics.js';
+import { opened } from './opened.js';
 import { ofCircuit, ofSection } from './places.js';
+
+const besideAsked = /* @__PURE__ */ unknown(
+  'the instructions of its maker, for devices side by side that carry their load for hours; 1 where it stands apart',
+);
+const hoursAsked: Gap = {
+  kind: 'fact',
+  fact: 'whether the circuit carries its load for hours beside others that do',
+  obtain: "the maker's factor is for such devices: see what is connected, and what stands beside the device",
+};
+/** Whether a run carries its load for hours: it feeds a charge point. */
+const forHours = ({ run }: CircuitPlace): boolean =>
+  outletsBelow(run).some((o) => o.kind === 'charge-point' || o.purpose === 'charge-point');
+/** A load that comes and goes is not condemned by a factor for loads that stay. */
+const ifForHours = (result: CheckResult): CheckResult =>
+  result.verdict === 'fail' ? opened(result, [hoursAsked]) : result;
 
 /** Load, device and cable of a circuit. */
 export const loadAndDevice = () => ({
-  deviceGroupFactor: ofCircuit(({ run }) => (run.device.groupingFactor ?? unknown()) as Fact<Ratio>, {
+  deviceGroupFactor: ofCircuit(({ run }) => (run.device.groupingFactor ?? besideAsked) as Fact<Ratio>, {
     by: "maker's factor",
   }),
   deviceShare: by(deviceShareOf),
   ...thirdHarmonics(),
   // the factors for many cores go with the columns of three loaded conductors
-  loaded: ofCircuit(({ phases, run }) => (phases === 3 || run.cable.loadedCores ? '3' : '2')),
+  loaded: ofCircuit(({ phases, run }) => (phases === 3 || !fewLoaded(run) ? '3' : '2')),
   parallelConductors: ofCircuit(({ run }) => ratio(run.cable.parallel ?? 1), {
     by: 'equal conductors that share the load equally',
   }),
@@ -94,10 +114,15 @@ export interface CoordinationChecks {
 export const checksOfLoad = (checks: CoordinationChecks) =>
   [
     compare(checks.deviceCarriesLoad),
-    chosen(
-      ofCircuit(({ run }) => run.device.groupingFactor !== undefined),
-      { true: [compare(checks.groupedDevice)] },
-    ),
+    chosen(ofCircuit(forHours), {
+      true: [compare(checks.groupedDevice)],
+      false: [
+        chosen(
+          ofCircuit(({ run }) => run.device.groupingFactor !== undefined),
+          { true: [adjusted(compare(checks.groupedDevice), [], ifForHours)] },
+        ),
+      ],
+    }),
     chosen(ofCircuit(withNeutral), {
       true: [
         holds(
@@ -106,7 +131,7 @@ export const checksOfLoad = (checks: CoordinationChecks) =>
           derive(['harmonicsKnown'], ({ harmonicsKnown }) =>
             harmonicsKnown
               ? 'The content is stated and applied.'
-              : 'It is not stated: the neutral is taken as lightly loaded. Ask the maker of the load.',
+              : 'It is not stated: whether the neutral is overloaded stays open. Ask the maker of the load.',
           ),
         ),
       ],

@@ -7,7 +7,9 @@ import { ofCircuit, ofRun, ofSection } from './places.js';
 function hasSockets(o: Outlet): boolean | undefined {
   if (o.kind !== 'load') return false;
   const { purpose, withSocket, socketRating: rated } = o;
-  const there = purpose === 'socket-outlets' || (withSocket ?? (purpose === 'cooking' ? undefined : false));
+  // a socket-outlet at something else than a cooker is looked at
+  const fixed = purpose === 'cooking' ? withSocket : withSocket === true ? undefined : false;
+  const there = purpose === 'socket-outlets' || fixed;
   if (there === false || rated === undefined) return there;
   if (rated.state === 'unknown') return undefined;
   const [least, most] = rated.state === 'known' ? [rated.value, rated.value] : [rated.least, rated.most];
@@ -23,6 +25,12 @@ function feedsSockets({ feeds }: Run) {
 
 /** Whether a section is in the ground: its reference method is known and one of the ground. */
 export const isBuried = ({ method }: Stretch): boolean => method.state === 'known' && /^D/.test(method.value);
+
+/** Method of a section, unless how it lies contradicts it. */
+const methodOf = (section: Stretch) =>
+  section.containment === 'buried' && section.method.state === 'known' && !isBuried(section)
+    ? unknown('it is said to be buried, with a method for cables above ground: see which of the two is right')
+    : section.method;
 
 /** Facts of a circuit that the groups of checks share, by list. */
 export const sharedFacts = () => ({
@@ -44,7 +52,7 @@ export const sharedFacts = () => ({
   },
   sections: {
     sectionName: ofSection((s) => s.section.name),
-    method: ofSection((s) => s.section.method, { called: (s) => `method of ${s.section.name}` }),
+    method: ofSection((s) => methodOf(s.section), { called: (s) => `method of ${s.section.name}` }),
     buried: ofSection((s) => isBuried(s.section)),
     ambientTemperature: ofSection((s) => s.section.ambient),
     groundTemperature: ofSection((s) => s.section.ambient, { by: 'temperature of the ground' }),

@@ -1,6 +1,6 @@
 import { by, choose, derive, type Line, open, orElse, set, when } from '../../calculation/index.js';
 import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
-import type { Group, Stretch } from '../../installation/index.js';
+import type { Cable, Group, Run, Stretch } from '../../installation/index.js';
 import { tableManyCores } from '../../products/vde0298/tables/4-many-cores.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import { unequalGroupFactor } from './capacity.js';
@@ -34,11 +34,14 @@ export interface GroupTables<T extends string, C extends string> {
 
 /** What is said of the circuits beside a section. */
 function groupingOf({ circuit, section: { group } }: SectionPlace) {
-  if (!group) return (circuit.run.cable.parallel ?? 1) > 1 ? 'sets in parallel' : 'none';
-  if (group.unequal) return 'unequal';
+  if (!group) return (circuit.run.cable.parallel ?? 1) > 1 ? 'sets in parallel' : 'not stated';
   // under a ceiling and on some trays one cable alone has a factor already
   return group.tray || group.arrangement === 'single-layer-ceiling' ? 'tray or ceiling' : 'side by side';
 }
+
+const sizesAsked = /* @__PURE__ */ unknown(
+  'compare the sizes of the cables: a small one among large ones carries less',
+);
 
 /** How they lie, as the tables have it. */
 function layOf({ circuit, section: { group } }: SectionPlace) {
@@ -93,6 +96,16 @@ const clearance = (printed: readonly number[]) =>
     return (fits === undefined ? 'touching' : `${fits} m`) as '0.25 m';
   });
 
+/** Cores of the cable that carry load together: not more than it has. */
+function loadedCoresOf({ construction, cores, loadedCores }: Cable): Fact<number> {
+  if (loadedCores === undefined)
+    return unknown('count the cores of the cable that carry load, those of other circuits too');
+  const most =
+    loadedCores.state === 'known' ? loadedCores.value : loadedCores.state === 'between' ? loadedCores.most : 0;
+  const some = cores === 5 && construction !== 'single-core' && construction !== 'flat-twin-and-earth';
+  return some || most <= cores ? loadedCores : unknown(`the cable has ${cores} cores: see which of the two is right`);
+}
+
 type Tray = NonNullable<Group['tray']>;
 const tray = <V>(read: (tray: Tray, place: SectionPlace) => V) =>
   ofSection((place): V => read(place.section.group?.tray as Tray, place));
@@ -131,8 +144,19 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
   const alone = derive(['circuitsInGroup'], ({ circuitsInGroup }) => circuitsInGroup <= 1, {
     direction: { circuitsInGroup: -1 },
   });
+  const amongOthers = when(
+    'unequal',
+    by(unequalGroupFactor, undefined, { groupedCircuits: 'circuitsInGroup' }),
+    printed,
+  );
   const grouped = choose('grouping', {
-    none: set(ratio(1), 'no other circuit beside it'),
+    'not stated': ofSection<Ratio>(({ section }) =>
+      missing({
+        kind: 'fact',
+        fact: `circuits beside ${section.name}`,
+        obtain: 'count those that run beside it, this one included; 1 where it runs alone',
+      }),
+    ),
     'sets in parallel': ofSection<Ratio>(({ section }) =>
       missing({
         kind: 'fact',
@@ -141,9 +165,9 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
           'conductors in parallel warm one another: say how they lie, each set counted as a circuit; 1 when far apart',
       }),
     ),
-    unequal: by(unequalGroupFactor, undefined, { groupedCircuits: 'circuitsInGroup' }),
-    'tray or ceiling': printed,
-    'side by side': when(alone, set(ratio(1), 'alone'), printed),
+    // one circuit alone on a tray or under a ceiling has a factor already
+    'tray or ceiling': when(alone, printed, amongOthers),
+    'side by side': when(alone, set(ratio(1), 'alone'), amongOthers),
   });
   const upTo10 = orElse(
     derive(['conductorArea'], ({ conductorArea }) => conductorArea <= 10, { direction: { conductorArea: -1 } }),
@@ -157,12 +181,15 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
   });
   return {
     circuit: {
-      loadedCores: ofCircuit(({ run }) => (run.cable.loadedCores ?? unknown()) as Fact<Ratio>, {
+      loadedCores: ofCircuit(({ run }) => loadedCoresOf(run.cable) as Fact<Ratio>, {
         called: 'loaded cores of the cable',
       }),
     },
     sections: {
       grouping: ofSection(groupingOf),
+      unequal: ofSection(({ section: { group } }) => group?.unequal ?? sizesAsked, {
+        called: ({ section }) => `whether the circuits beside ${section.name} are of very unequal size`,
+      }),
       lay: ofSection(layOf),
       arrangement: ofSection(({ section }) => section.group?.arrangement ?? missing()),
       circuitsInGroup: ofSection(
@@ -183,5 +210,12 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
   };
 };
 
-/** Whether more than four cores of one cable carry load together. */
-export const manyCores = () => ofSection(({ circuit }) => circuit.run.cable.loadedCores !== undefined);
+/** Whether more than four cores of one cable may carry load together. */
+export const mayLoadMany = ({ cable: { construction, cores, loadedCores } }: Run): boolean =>
+  loadedCores !== undefined || (cores === 5 && !['single-core', 'flat-twin-and-earth'].includes(construction));
+/** Whether it is known that not more than two do. */
+export const fewLoaded = ({ cable: { loadedCores } }: Run): boolean => {
+  if (loadedCores === undefined || loadedCores.state === 'unknown') return loadedCores === undefined;
+  return (loadedCores.state === 'known' ? loadedCores.value : loadedCores.most) <= 2;
+};
+export const manyCores = () => ofSection(({ circuit }) => mayLoadMany(circuit.run));

@@ -14,9 +14,11 @@ export const withNeutral = ({ phases, run }: CircuitPlace) => phases === 3 && ru
  */
 export const thirdHarmonics = () => ({
   harmonicsKnown: ofCircuit(({ run }) => run.thirdHarmonic !== undefined && run.thirdHarmonic.state !== 'unknown'),
-  // a content that is asked for and not known leaves open what the cable is chosen for
-  harmonicsCount: ofCircuit((c) => withNeutral(c) && c.run.thirdHarmonic !== undefined),
-  thirdHarmonic: ofCircuit(({ run }) => run.thirdHarmonic ?? unknown()),
+  // a content that is not known leaves open what the cable is chosen for
+  harmonicsCount: ofCircuit(withNeutral),
+  thirdHarmonic: ofCircuit(
+    ({ run }) => run.thirdHarmonic ?? unknown('ask the maker of the load; 0 where there is none'),
+  ),
   chosenBy: orElse(
     derive(
       ['thirdHarmonic'],

@@ -33,15 +33,15 @@ import {
 import type { CircuitPlace } from '../wiring-code.js';
 import { opened } from './opened.js';
 import { type FaultPlace, ofCircuit, ofFault } from './places.js';
-import { delayOf, residualUpstream } from './residual-position.js';
+import { delayOf, isSetToNone, residualUpstream } from './residual-position.js';
 
 const noResidual: Gap = { kind: 'fact', fact: 'residual current device that sees the fault' };
 const noClass: Gap = { kind: 'fact', fact: 'limit of the let-through energy by class' };
 
-/** The residual current device nearest to the circuit, where it sees the fault and no delay is set on it. */
+/** The residual current device nearest to the circuit, where it sees the fault and it is known that no delay is set on it. */
 function residualOf({ circuit, conductor }: FaultPlace) {
   const nearest = residualUpstream(circuit.path).at(-1);
-  return conductor === 'line' || nearest?.delayTime !== undefined ? undefined : nearest;
+  return conductor === 'line' || !nearest || !isSetToNone(nearest) ? undefined : nearest;
 }
 /** General only where it is stated or cannot be otherwise. */
 function isGeneral(place: FaultPlace): boolean {

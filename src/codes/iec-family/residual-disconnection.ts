@@ -8,6 +8,7 @@ import {
   derive,
   each,
   orElse,
+  unjudged,
   when,
 } from '../../calculation/index.js';
 import { type CheckResult, type Gap, isMissing, type Known, missing, notDetermined } from '../../core/index.js';
@@ -21,7 +22,7 @@ import { residualBreakTimes } from '../../products/en61008/break-times.js';
 import { ratio } from '../../units/index.js';
 import { residualDisconnects, residualTouchLimit } from './disconnection-checks.js';
 import { ofResidualUpstream } from './places.js';
-import { neverSelective } from './residual-position.js';
+import { delayOf, isSetToNone, neverSelective, setDelayOf } from './residual-position.js';
 
 const onTop: Gap = {
   kind: 'fact',
@@ -69,7 +70,7 @@ export const residualUpstream = (touchClause: string, loopClause: string) => ({
   delayStated: ofResidualUpstream((d) => d.device.delay !== undefined),
   delay: when(
     'delayStated',
-    ofResidualUpstream((d) => d.device.delay ?? missing()),
+    ofResidualUpstream((d) => delayOf(d.device).delay, { called: 'delay of the residual current device' }),
     // the slower kind is taken; up to 30 mA there is none
     derive(
       ['residualOperatingCurrent'],
@@ -84,8 +85,16 @@ export const residualUpstream = (touchClause: string, loopClause: string) => ({
       by: 'printed row at or below it',
     }),
   }),
-  delaySet: ofResidualUpstream((d) => d.device.delayTime !== undefined),
+  delaySet: ofResidualUpstream(({ device }) =>
+    setDelayOf(device).state === 'unknown' ? 'not known' : isSetToNone(device) ? 'none' : 'set',
+  ),
 });
+
+const setDelay = () =>
+  ofResidualUpstream((d) => setDelayOf(d.device), {
+    called: 'set delay of the residual current device',
+    by: 'set delay of the device',
+  });
 
 /** Each residual current device upstream: both of its checks have to pass. */
 export const residualDevicesDisconnect = () =>
@@ -93,21 +102,19 @@ export const residualDevicesDisconnect = () =>
     deciding([
       compare(residualTouchLimit),
       chosen('delaySet', {
-        true: [
+        set: [
           adjusted(
             compare(residualDisconnects, {
               as: {
-                disconnectionTime: ofResidualUpstream((d) => d.device.delayTime ?? missing(), {
-                  called: 'set delay of the residual current device',
-                  by: 'set delay of the device',
-                }),
+                disconnectionTime: setDelay(),
               },
             }),
             ['requiredTime'],
             condemnsOnly,
           ),
         ],
-        false: [compare(residualDisconnects)],
+        none: [compare(residualDisconnects)],
+        'not known': [unjudged(residualDisconnects, setDelay())],
       }),
     ]),
   ]);

@@ -1,5 +1,5 @@
 import { type FactWords, fact, factOf, type Line } from '../../calculation/index.js';
-import type { Fact, Known } from '../../core/index.js';
+import { type Fact, type Known, missing } from '../../core/index.js';
 import {
   type Board,
   type ChargePoint,
@@ -23,7 +23,7 @@ export interface ProtectingPlace {
   readonly device: ResidualDevice;
   readonly number: number;
   /** Whether it serves one outlet alone. */
-  readonly alone: boolean;
+  readonly alone: Known<boolean>;
 }
 /** A residual current device inside a charge point. */
 export interface ResidualInsidePlace {
@@ -36,7 +36,7 @@ export interface ResidualPairPlace {
   readonly below: ResidualDevice;
   readonly number: number;
 }
-/** A residual current device on the board that the circuit leaves, with a rated current of its own. */
+/** A residual current device on the board that the circuit leaves, which limits what may flow. */
 export interface ResidualOnBoardPlace {
   readonly circuit: CircuitPlace;
   readonly device: NonNullable<Board['residual']>[number];
@@ -48,6 +48,14 @@ export interface InfeedPlace {
   readonly device: OvercurrentDevice;
 }
 
+/** Whether an outlet may feed back: it does, or of a charge point nobody says that it does not. */
+export const mayFeedBack = (o: Load | ChargePoint): boolean =>
+  feedsBack(o) || (o.kind === 'charge-point' && o.bidirectional === undefined);
+/** Whether something among outlets feeds back, as far as it is stated. */
+export const feedingBack = (outlets: readonly (Load | ChargePoint)[]): 'yes' | 'no' | 'not known' => {
+  if (outlets.some(feedsBack)) return 'yes';
+  return outlets.some(mayFeedBack) ? 'not known' : 'no';
+};
 /** Whether an outlet can feed back. */
 export const feedsBack = (o: Load | ChargePoint): boolean =>
   o.kind === 'charge-point' ? o.bidirectional === true : o.purpose === 'generation' || o.purpose === 'storage';
@@ -86,6 +94,24 @@ const inSeries = ({ path, run }: CircuitPlace): readonly ResidualDevice[] => [
   ...run.feeds.flatMap((o) => (o.kind === 'charge-point' && o.residual ? [o.residual] : [])),
 ];
 
+/** Whether a device serves one outlet alone: of one inside a point the survey says it, of others what stands behind them. */
+function servesAlone({ circuit, point }: AdditionalPlace, device: ResidualDevice): Known<boolean> {
+  const { pointsServed: said } = device;
+  const fact = `charge points that the residual current device of ${point?.id ?? circuit.run.id} serves`;
+  if (device === point?.residual)
+    return said === undefined
+      ? missing({ kind: 'fact', fact, obtain: 'its instructions: one device inside may serve two sockets' })
+      : said <= 1;
+  if (outletsBehind({ circuit, device }).length > 1) return false;
+  return said === undefined || said <= 1
+    ? true
+    : missing({
+        kind: 'fact',
+        fact,
+        obtain: `${said} are stated, and one is described: see which of the two is right`,
+      });
+}
+
 /** Of what there are several where residual current devices are judged. */
 export const residualScopes = {
   additional: {
@@ -102,9 +128,7 @@ export const residualScopes = {
       protectingDevices(place).map((device, i) => ({
         device,
         number: i + 1,
-        alone:
-          (device.pointsServed ?? 1) <= 1 &&
-          (device === place.point?.residual || outletsBehind({ circuit: place.circuit, device }).length <= 1),
+        alone: servesAlone(place, device),
       })),
     title: ({ number }: ProtectingPlace) => `device ${number} from the origin`,
   },
@@ -132,7 +156,7 @@ export const residualScopes = {
     things: (circuit: CircuitPlace): readonly ResidualOnBoardPlace[] =>
       (circuit.board.residual ?? [])
         .map((device, i) => ({ circuit, device, number: i + 1 }))
-        .filter(({ device }) => device.ratedCurrent !== undefined && serves(device, circuit.run)),
+        .filter(({ device }) => serves(device, circuit.run)),
     title: ({ number }: ResidualOnBoardPlace) => `Residual current device ${number} on the board`,
   },
   servedRuns: {
@@ -146,7 +170,7 @@ export const residualScopes = {
     things: (circuit: CircuitPlace): readonly InfeedPlace[] => [
       { name: 'device ahead', device: deviceAhead(circuit) },
       ...circuit.board.runs
-        .filter((r) => outletsBelow(r).some(feedsBack))
+        .filter((r) => outletsBelow(r).some(mayFeedBack))
         .map(({ id, device }) => ({ name: id, device })),
     ],
     title: ({ name }: InfeedPlace) => `Infeed: ${name}`,

@@ -1,18 +1,42 @@
-import { type Fact, known } from '../../core/index.js';
+import { type Fact, known, unknown } from '../../core/index.js';
 import type { ResidualDevice } from '../../installation/index.js';
+import { type Seconds, seconds } from '../../units/index.js';
 
 export { residualUpstream } from '../../installation/index.js';
 
 /** Largest rated residual current of which no selective device exists, A: EN 61008-1, from memory. */
 export const neverSelective = 0.03;
 
+const contradicted = /* @__PURE__ */ unknown(
+  'read the marking again: up to 30 mA there is no delayed device, and on a general one no delay is set',
+);
+const neverDelayed = ({ rating }: ResidualDevice): boolean =>
+  rating.state === 'known' && rating.value <= neverSelective;
+
+/** Delay that is set on a residual current device: none on a general one, nor up to 30 mA; else as it is stated. */
+export function setDelayOf(device: ResidualDevice): Fact<Seconds> {
+  const { delay, delayTime } = device;
+  const general = delay ? delay.state === 'known' && delay.value === 'general' : neverDelayed(device);
+  if (!general) return delayTime ?? unknown('read the setting; 0 s where it is not adjustable');
+  const none = !delayTime || delayTime.state === 'unknown' || (delayTime.state === 'known' && delayTime.value === 0);
+  return none ? known(seconds(0)) : contradicted;
+}
+/** Whether it is known that none is set. */
+export function isSetToNone(device: ResidualDevice): boolean {
+  const set = setDelayOf(device);
+  return set.state === 'known' && set.value === 0;
+}
+
 /** Delay that a residual current device is judged by: as marked, else the slower one that it may have. */
 export function delayOf(device: ResidualDevice): {
   readonly delay: Fact<'general' | 'selective'>;
   readonly by?: string;
 } {
-  if (device.delay !== undefined) return { delay: device.delay };
-  return device.rating.state === 'known' && device.rating.value <= neverSelective
+  const { delay } = device;
+  const small = neverDelayed(device);
+  if (small && delay?.state === 'known' && delay.value === 'selective') return { delay: contradicted };
+  if (delay !== undefined) return { delay };
+  return small
     ? { delay: known('general'), by: 'no delay stated; up to 30 mA there is no selective device' }
     : { delay: known('selective'), by: 'no delay stated: the slower kind is taken' };
 }

@@ -1,8 +1,9 @@
 import { by, derive, type Line, orElse, set, when } from '../../calculation/index.js';
-import { type Known, missing, type Table, unknown } from '../../core/index.js';
-import { metres, type Ratio, ratio } from '../../units/index.js';
+import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
+import { type Metres, metres, type Ratio, ratio } from '../../units/index.js';
 import type { soilFactors } from './factor-forms.js';
-import { ofSection } from './places.js';
+import { isBuried } from './facts.js';
+import { ofSection, type SectionPlace } from './places.js';
 
 /** Largest depth for which the figures of cables in the ground are, m. */
 const deepest = 0.8;
@@ -44,17 +45,26 @@ export const soilFactor = <N extends string>(
   ),
 });
 
+/** Length in thermal insulation; in the ground there is none. */
+function insulatedLengthOf({ section }: SectionPlace): Fact<Metres> {
+  const { insulated } = section;
+  if (!isBuried(section))
+    return (
+      insulated ?? unknown('see whether and over what length insulation surrounds the cable; 0 m where it does not')
+    );
+  return insulated === undefined ||
+    insulated.state === 'unknown' ||
+    (insulated.state === 'known' && insulated.value === 0)
+    ? known(metres(0), 'in the ground')
+    : unknown('it lies in the ground, where no thermal insulation surrounds it: see which of the two is right');
+}
+
 /** Whether and how thermal insulation around the cable counts. */
 export const thermalInsulation = (containedBy: RegExp, besideBy: RegExp) => ({
-  insulatedLength: ofSection(
-    ({ section: { insulated } }) =>
-      insulated ?? unknown('see whether and over what length insulation surrounds the cable; 0 m where it does not'),
-    { called: ({ section }) => `insulated length of ${section.name}` },
-  ),
-  insulationCounts: ofSection(({ section: { method, insulated } }) => {
+  insulatedLength: ofSection(insulatedLengthOf, { called: ({ section }) => `insulated length of ${section.name}` }),
+  insulationCounts: ofSection(({ section: { method } }) => {
     if (method.state === 'known' && containedBy.test(method.value)) return 'in the method';
-    if (method.state === 'known' && besideBy.test(method.value)) return 'beside the method';
-    return insulated === undefined ? 'none' : 'by a factor';
+    return method.state === 'known' && besideBy.test(method.value) ? 'beside the method' : 'by a factor';
   }),
 });
 /** Whether the length in thermal insulation is none; one that is not known counts as some. */

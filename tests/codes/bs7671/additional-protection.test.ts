@@ -59,7 +59,9 @@ describe('a concealed section, BS 7671 522.6.202 to .204', () => {
     expect(of({ ...timber, depth: between(metres(0.04), metres(0.06)) })).toBe('unknown');
     expect(of({ ...timber, depth: unknown() })).toBe('unknown');
     expect(of({ ...timber, depth: known(metres(0)) })).toBe('unknown');
-    expect(of({ concealedShallow: known(false), metalParts: known(true) })).toBe(true);
+    expect(of({ ...deep, concealedShallow: known(false), metalParts: known(true) })).toBe(true);
+    // neither a framed wall nor a depth is described
+    expect(of({ concealedShallow: known(false), metalParts: known(true) })).toBe('unknown');
   });
   it('goes by the method where nothing else is said', () => {
     const by = (method: 'A1' | 'B' | 'C' | 'D' | 'E' | '100' | '102' | '103', change: Partial<Stretch> = {}) =>
@@ -135,7 +137,9 @@ describe('a device whose rating or delay is not known', () => {
   const inside = (change: Partial<ResidualDevice>): Run =>
     circuit({
       residual: [device(mA(100))],
-      feeds: [{ ...chargePoint, residual: device(mA(30), { position: 'inside-equipment', ...change }) }],
+      feeds: [
+        { ...chargePoint, residual: device(mA(30), { position: 'inside-equipment', pointsServed: 1, ...change }) },
+      ],
     });
   it('leaves open what a 100 mA device ahead of it would fail', () => {
     for (const change of [{ rating: unknown() }, { delay: unknown() }]) {
@@ -153,7 +157,8 @@ describe('a device whose rating or delay is not known', () => {
     const own = (change: Partial<ResidualDevice>) => verdicts(inside(change))['residual-current-one-per-point'];
     expect(own({})).toBe('pass');
     expect(own({ rating: mA(100) })).toBe('fail');
-    expect(own({ delay: known('selective') })).toBe('fail');
+    // up to 30 mA there is no selective device: the marking is read again
+    expect(own({ delay: known('selective') })).toBe('not-determined');
     expect(own({ pointsServed: 2 })).toBe('fail');
   });
 });

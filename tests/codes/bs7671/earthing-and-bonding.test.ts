@@ -33,7 +33,7 @@ test('what is not known is asked for', () => {
   // an empty list is none only where somebody says so
   expect(judge({ bonding: [] })[1]?.[1]).toBe('not-determined');
   expect(judge({ bonding: [], noExtraneousParts: known(true) })[1]?.[1]).toBe('not-required');
-  expect(judge({ system: known('TT' as const), bonding: water(10) })[0]?.[1]).toBe('not-determined');
+  expect(judge({ earthingConductorLaid: unknown(), bonding: water(10) })[0]?.[1]).toBe('not-determined');
 });
 
 test('on TT the way in which the earthing conductor is laid decides, BS 7671 542.3.1, Table 54.1', () => {

@@ -205,7 +205,10 @@ test('the electrode of a point is judged by the smallest undelayed device ahead 
   };
   expect(ahead(device(100), device(30))).toBe(0.03);
   expect(ahead(device(30), device(100))).toBe(0.03);
-  expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, device(100))).toBe(0.1);
+  const general = { ...device(100), delay: known('general' as const) };
+  expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, general)).toBe(0.1);
+  // nobody knows whether a delay is set on it
+  expect(ahead({ ...device(30), delayTime: known(seconds(0.5)) }, device(100))).toBeUndefined();
 });
 
 test('a run may bear a name that every object inherits', () => {

@@ -229,15 +229,25 @@ test('a board carries what is ahead and what feeds back, not what only draws', (
   expect(found).toMatchObject({ verdict: 'pass', limit: { value: 132 } });
 });
 test('type AC is left for heaters of water alone, BS 7671 531.3.3', () => {
-  const behind = (purpose: Load['purpose']) =>
+  const behind = (purpose: Load['purpose'], asks?: 'AC') =>
     judge([
       circuit({
         residual: [device({ type: known('AC') })],
-        feeds: [{ kind: 'load', id: 'load', purpose, current: known(amperes(20)), lines: ['L1'] }],
+        feeds: [
+          {
+            kind: 'load',
+            id: 'load',
+            purpose,
+            current: known(amperes(20)),
+            lines: ['L1'],
+            ...(asks ? { residualType: known(asks) } : {}),
+          },
+        ],
       }),
     ])['residual-current-type'];
-  expect(behind('instantaneous-water-heating')).toBeUndefined();
-  expect(behind('thermostatic-water-heating')).toBeUndefined();
+  expect(behind('instantaneous-water-heating')).toBe('not-determined');
+  expect(behind('instantaneous-water-heating', 'AC')).toBeUndefined();
+  expect(behind('thermostatic-water-heating', 'AC')).toBeUndefined();
   expect(behind('cooking')).toBe('fail');
 });
 test('of three devices each is judged against the one above it', () => {
@@ -368,8 +378,14 @@ test('one device a point: its rating decides, and while that is open nobody can 
   expect(own(known(milliamperes(30)))).toBe('pass');
   expect(own(known(milliamperes(100)))).toBe('fail');
   expect(own(unknown())).toBe('not-determined');
-  const inside = [circuit({ feeds: [point({ residual: device({ position: 'inside-equipment' }) })] })];
-  expect(judge(inside)['residual-current-one-per-point']).toBe('pass');
+  const inside = (said: Partial<ResidualDevice>) =>
+    judge([circuit({ feeds: [point({ residual: device({ position: 'inside-equipment', ...said }) })] })])[
+      'residual-current-one-per-point'
+    ];
+  expect(inside({ pointsServed: 1 })).toBe('pass');
+  expect(inside({ pointsServed: 2 })).toBe('fail');
+  // one device inside may serve two sockets
+  expect(inside({})).toBe('not-determined');
 });
 test('arc detection waits for the rating of the socket-outlets', () => {
   const feeds: Run['feeds'] = [

@@ -25,6 +25,7 @@ import { smallCode } from '../../support/small-code.js';
 const group = (circuits: number, change: Partial<Group> = {}): Group => ({
   arrangement: 'bunched',
   circuits: known(circuits),
+  unequal: known(false),
   ...change,
 });
 const cable = (construction: Cable['construction'], area: number, change: Partial<Cable> = {}): Cable => ({
@@ -70,7 +71,7 @@ describe('capacity of a stretch', () => {
     ['100 and half a metre', { method: known('100'), insulated: known(metres(0.5)) }, 47 / 2],
     ['102 and 200 mm', { method: known('102'), insulated: known(metres(0.2)) }, 47 * 0.63],
     ['102 and 50 mm: no more than the method says', { method: known('102'), insulated: known(metres(0.05)) }, 35],
-    ['circuits of unequal size, 1/√n', { group: group(4, { unequal: true }) }, 47 / 2],
+    ['circuits of unequal size, 1/√n', { group: group(4, { unequal: known(true) }) }, 47 / 2],
     ['two of five never above 30 %', { group: group(5, { lightlyLoaded: 2 }) }, 47 * 0.7],
     ['all but one never above 30 %', { group: group(5, { lightlyLoaded: 4 }) }, 47],
     [
@@ -162,7 +163,10 @@ describe('capacity of a stretch', () => {
 
   it('with more than four loaded cores: the column of three loaded conductors and the factor of the cores', () => {
     const many = (loadedCores: NonNullable<Cable['loadedCores']>, area = 2.5, method: 'C' | 'D' = 'C') =>
-      judge({ cable: cable('multicore', area, { loadedCores }), ...along(stretch({ method: known(method) })) });
+      judge({
+        cable: cable('multicore', area, { cores: 5, loadedCores }),
+        ...along(stretch({ method: known(method) })),
+      });
     expect(many(known(12)).figures.capacity).toBeCloseTo(24 * 0.5, 10);
     expect(many(known(4)).figures.capacity).toBeCloseTo(24, 10);
     expect(many(known(80)).gaps).toContainEqual(expect.objectContaining({ table: 'vde0298/many-cores' }));
@@ -170,7 +174,7 @@ describe('capacity of a stretch', () => {
     expect(many(unknown()).gaps).toContainEqual(expect.objectContaining({ fact: 'loaded cores of the cable' }));
     // in a group both factors count
     const both = capacityOf({
-      cable: cable('multicore', 2.5, { loadedCores: known(7) }),
+      cable: cable('multicore', 2.5, { cores: 5, loadedCores: known(7) }),
       ...along(stretch({ group: group(2) })),
     });
     expect(both).toBeCloseTo(24 * 0.8 * 0.65, 10);
@@ -178,7 +182,7 @@ describe('capacity of a stretch', () => {
 
   it('of flexible cable: its own ambient factors, drums, and cords below 4 mm²', () => {
     const flex = (area: number, change: Partial<Stretch>, insulation: Cable['insulation'] = 'thermosetting-90') =>
-      judge({ cable: cable('flexible', area, { insulation }), ...along(stretch(change)) });
+      judge({ cable: cable('flexible', area, { insulation }), ...along(stretch({ drum: 'none', ...change })) });
     expect(flex(6, {}).figures.capacity).toBe(55);
     expect(flex(6, { ambient: known(celsius(20)) }).figures.capacity).toBe(55);
     expect(flex(6, { ambient: known(celsius(40)) }).figures.capacity).toBeCloseTo(55 * 0.91, 10);
@@ -198,7 +202,10 @@ describe('capacity of a stretch', () => {
     expect(capacityOf({ cable: two, ...along(stretch({ group: group(1) })) })).toBeCloseTo(94, 10);
     // side by side each of them counts in the group; how they lie has no default
     expect(capacityOf({ cable: two, ...along(stretch({ group: group(2) })) })).toBeCloseTo(94 * 0.8, 10);
-    expect(judge({ cable: two }).gaps).toContainEqual(expect.objectContaining({ fact: 'group of route' }));
+    const { group: _alone, ...nothingSaid } = stretch();
+    expect(judge({ cable: two, ...along(nothingSaid) }).gaps).toContainEqual(
+      expect.objectContaining({ fact: 'group of route' }),
+    );
   });
 
   it('off the table: the gap lists what there is', () => {
@@ -261,7 +268,14 @@ describe('capacity that device and load require', () => {
       result({ device: { ...circuit().device, groupingFactor: known(factor) } }, 'grouped-device');
     expect(with_(0.8)).toMatchObject({ verdict: 'fail', value: 32 * 0.8, limit: 32 });
     expect(with_(1)?.verdict).toBe('pass');
-    expect(result({}, 'grouped-device')).toBeUndefined();
+    const { groupingFactor: _stated, ...silent } = circuit().device;
+    expect(result({ device: silent }, 'grouped-device')?.verdict).toBe('not-determined');
+    // a load that comes and goes is not asked, nor condemned by what is said
+    const feeds = [load(31)];
+    expect(result({ device: silent, feeds }, 'grouped-device')).toBeUndefined();
+    expect(result({ device: { ...silent, groupingFactor: known(0.8) }, feeds }, 'grouped-device')?.verdict).toBe(
+      'not-determined',
+    );
   });
 });
 
@@ -378,7 +392,7 @@ describe('third harmonics', () => {
     cable: cable('multicore', 6, { cores }),
     device: device('EN 60898', 40),
     feeds: [load(39, { lines: three })],
-    ...(thirdHarmonic ? { thirdHarmonic } : {}),
+    thirdHarmonic: thirdHarmonic as never,
   });
   const chosen = (content: number) => result(run(known(ratio(content))), 'load-within-capacity')?.value as number;
 
@@ -393,6 +407,7 @@ describe('third harmonics', () => {
   it('has no default: what is not stated is asked for', () => {
     expect(result(run(undefined), 'third-harmonic-stated')).toMatchObject({ verdict: 'fail', weight: 'advice' });
     expect(result(run(unknown()), 'third-harmonic-stated')?.verdict).toBe('fail');
+    expect(result(run(undefined), 'load-within-capacity')?.verdict).toBe('not-determined');
     expect(result(run(known(ratio(0))), 'third-harmonic-stated')?.verdict).toBe('pass');
     // a cable without neutral is not asked
     expect(result(run(undefined, 3), 'third-harmonic-stated')).toBeUndefined();

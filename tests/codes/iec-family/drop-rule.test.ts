@@ -20,7 +20,7 @@ import {
   watts,
 } from '../../../src/index.js';
 import { voltageAtConstantCurrent, voltageAtConstantPower } from '../../../src/physics/index.js';
-import { chargePoint, circuit, house } from '../../support/house.js';
+import { chargePoint, circuit, house, stretch } from '../../support/house.js';
 import { smallCode } from '../../support/small-code.js';
 
 const load = (id: string, current: number, change: Partial<Load> = {}): Load => ({
@@ -202,9 +202,7 @@ describe('rating and drop', () => {
       {
         ...run,
         cable: { ...run.cable, area: known(squareMillimetres(size)) },
-        stretches: [
-          { name: 'route', length: known(metres(length)), method: known('C'), ambient: known(celsius(ambient)) },
-        ],
+        stretches: [stretch({ length: known(metres(length)), ambient: known(celsius(ambient)) })],
         feeds: [{ ...chargePoint, setting: known(amperes(amps)) }],
       },
     ]);

@@ -12,6 +12,7 @@ import {
   type OvercurrentDevice,
   ohms,
   type ResidualDevice,
+  seconds,
   squareMillimetres,
   unknown,
 } from '../../../src/index.js';
@@ -91,6 +92,7 @@ describe('energy that a circuit-breaker lets through', () => {
       type: known('A'),
       rating: known(milliamperes(100)),
       delay: known(delay),
+      delayTime: known(seconds(0)),
     });
     expect(askEarth(breaker('C', 32), 300, 300, [residual('general')])).toBeCloseTo(300 ** 2 * 0.04, 9);
     expect(askEarth(breaker('C', 32), 300, 300, [residual('selective')])).toBeCloseTo(300 ** 2 * 0.15, 9);
@@ -118,6 +120,7 @@ describe('energy at a current that is known within a range', () => {
     type: known('A'),
     rating: known(milliamperes(100)),
     delay: known('selective'),
+    delayTime: known(seconds(0)),
   };
   test('is that of both sides where the circuit-breaker takes over from the residual current device, at 320 A', () => {
     const energy = over(breaker('C', 32), 300, 322, [selective]) as Span;

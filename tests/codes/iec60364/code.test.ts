@@ -107,6 +107,7 @@ describe('IEC 60364 as a wiring code', () => {
     const group = (circuits: number, change: Partial<Group> = {}): Group => ({
       arrangement: 'bunched',
       circuits: known(circuits),
+      unequal: known(false),
       ...change,
     });
     // below 30 °C the factor rises as the heat balance has it, unlike BS 7671

@@ -23,6 +23,7 @@ import {
   ofProtecting,
   protectingDevices,
 } from '../../iec-family/residual-places.js';
+import { delayOf, isSetToNone } from '../../iec-family/residual-position.js';
 import * as c from '../residual-checks.js';
 import { concealedCables } from './concealed-cables.js';
 
@@ -37,11 +38,13 @@ const householdAsked: Gap = {
   obtain: 'where people live in an institution that is argued: ask whoever inspects',
 };
 
-/** Whether a device is delayed: that leaves a person on the fault for as long as it lasts. Not stated: up to 30 mA there is no delayed one. */
-function delayed({ delay, delayTime }: ResidualDevice) {
-  if (delayTime !== undefined) return true;
-  if (delay === undefined) return false;
-  return delay.state === 'known' ? delay.value === 'selective' : unknown(promptAsked.obtain);
+/** Whether a device is delayed: that leaves a person on the fault for as long as it lasts. Up to 30 mA there is no delayed one. */
+function delayed(device: ResidualDevice) {
+  const { delay } = delayOf(device);
+  // above 30 mA nobody has to know it
+  if (device.delay === undefined && delay.state === 'known' && delay.value === 'selective') return false;
+  if (delay.state === 'known' && delay.value === 'selective') return true;
+  return delay.state === 'known' && isSetToNone(device) ? false : unknown(promptAsked.obtain);
 }
 
 /** Reasons for additional protection other than a charge point. */

@@ -21,7 +21,12 @@ const inSight = (section: Stretch) =>
   (methodIs(section, /^(B[12]?|C)$/) && /^(trunking|tray|catenary|free)$/.test(section.containment ?? ''));
 
 const metalAsked = /* @__PURE__ */ unknown('look into the wall: metal studs count at any depth, fixings do not');
-const contradicted = /* @__PURE__ */ unknown('a depth below 50 mm is stated as well: look which of the two is right');
+const contradicted = /* @__PURE__ */ unknown(
+  'its depth, or how it lies, says otherwise: look which of the two is right',
+);
+const metalInNoWall = /* @__PURE__ */ unknown(
+  'metal parts count in the wall that conceals it, and none is described: look how the cable lies',
+);
 const depthAsked = /* @__PURE__ */ unknown('how the cable lies, and how deep: drawings, or a detector');
 
 /** Whether a depth in the wall is one that nails reach; undefined where that is not known. */
@@ -39,16 +44,16 @@ function within(depth: Fact<Metres> | undefined): boolean | undefined {
 export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | 'section'>): Fact<boolean> {
   const { concealedShallow: said, metalParts } = section;
   if (inEarthedMetal(circuit.run.cable) || isBuried(section)) return known(false);
-  if (said?.state === 'known' && said.value) return known(true);
-  const metal = metalParts ?? metalAsked;
   const shallow = within(section.depth);
+  if (said?.state === 'known' && said.value) return inSight(section) || shallow === false ? contradicted : known(true);
+  const metal = metalParts ?? metalAsked;
   // what is said of the depth does not answer for metal parts
   if (said?.state === 'known') {
     if (shallow === true && !/^(conduit|trunking)$/.test(section.containment ?? '')) return contradicted;
-    if (metal.state === 'known') return metal;
-    return inHollowWall(section) ? metal : known(false);
+    if (inHollowWall(section) || shallow === false) return metal;
+    return metal.state === 'known' && metal.value ? metalInNoWall : known(false);
   }
-  if (metal.state === 'known' && metal.value) return known(true);
+  if (metal.state === 'known' && metal.value) return inSight(section) ? metalInNoWall : known(true);
   if (shallow === true || (shallow === undefined && methodIs(section, /^102$/))) return known(true);
   if (shallow === false) return metal;
   return said ?? (inSight(section) ? known(false) : depthAsked);

@@ -12,7 +12,7 @@ import {
   set,
   when,
 } from '../../../calculation/index.js';
-import { isMissing, type Known, missing, type Table } from '../../../core/index.js';
+import { type Fact, isMissing, type Known, known, missing, type Table, unknown } from '../../../core/index.js';
 import type { Outlet, Run } from '../../../installation/index.js';
 import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units/index.js';
 import * as checks from '../../iec-family/capacity.js';
@@ -100,6 +100,16 @@ const ambientFactor = () => {
   };
 };
 
+/** Whether the cable is wound on a drum, which flexible cable alone is. */
+function woundOf({ circuit, section: { drum } }: SectionPlace): Fact<boolean> {
+  if (drum === 'none' || (drum === undefined && circuit.run.cable.construction !== 'flexible')) return known(false);
+  if (drum === undefined)
+    return unknown('see whether the cable stays wound on a drum while it is in use, and in how many layers');
+  return circuit.run.cable.construction === 'flexible'
+    ? known(true)
+    : unknown('only flexible cable is wound in use: see which of the two is right');
+}
+
 /** Factor C_g. BS 7671 Tables 4C1 to 4C5 and the notes of Tables 4F. */
 const grouping = () => {
   const { circuit, sections, grouped } = groupFactor({
@@ -117,13 +127,10 @@ const grouping = () => {
     circuit,
     sections: {
       ...sections,
-      drum: ofSection(({ section }) => section.drum ?? missing()),
+      wound: ofSection<boolean>(woundOf, { called: ({ section }) => `drum of ${section.name}` }),
+      drum: ofSection(({ section: { drum } }) => (drum === undefined || drum === 'none' ? missing() : drum)),
       drumFactor: by(appendix4.table4FDrum),
-      groupFactor: when(
-        ofSection(({ section }) => section.drum !== undefined),
-        by(checks.groupWithDrum, undefined, { groupFactor: factor }),
-        factor,
-      ),
+      groupFactor: when('wound', by(checks.groupWithDrum, undefined, { groupFactor: factor }), factor),
     },
   };
 };
@@ -145,7 +152,6 @@ const insulationFactor = () => {
   return {
     ...thermalInsulation(/^103$/, /^(A[12]?|10[0-2])$/),
     insulationFactor: choose('insulationCounts', {
-      none: set(ratio(1), 'no thermal insulation around the cable'),
       'in the method': set(ratio(1), 'the reference method already contains the insulation'),
       'beside the method': where(by(checks.insulationBesideMethod, '523.9', { surroundFactor: surrounded })),
       'by a factor': where(surrounded),

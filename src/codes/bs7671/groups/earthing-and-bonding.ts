@@ -128,7 +128,6 @@ export const earthingAndBonding = () => ({
         unknown('see whether it is buried, and protected against corrosion and mechanical damage: Table 54.1'),
       { called: 'how the earthing conductor is laid' },
     ),
-    laidStated: ofCircuit((c) => c.installation.supply.earthingConductorLaid !== undefined),
     minimumEarthingArea: largest('earthingSizes/minimumEarthingArea'),
     earthingConductorArea: ofCircuit(
       (c) => c.installation.supply.earthingConductor ?? unknown('read it off at the main earthing terminal'),
@@ -139,18 +138,14 @@ export const earthingAndBonding = () => ({
     minimumEarthingArea: choose(
       fact((s: SizingPlace) => s.sizedBy),
       {
-        'as it is laid': when(
-          derive(['system', 'laidStated'], (v) => v.system === 'TT' || v.laidStated),
-          choose('earthingConductorLaid', {
-            'above-ground': set(mm2(4), inNoCable),
-            'above-ground-protected': set(mm2(2.5), inNoCable),
-            buried: buried(),
-            'buried-against-damage': buried(),
-            'buried-against-corrosion': buried(),
-            'buried-protected': buried(),
-          }),
-          none('How it is laid is not stated, which is asked on TT alone.'),
-        ),
+        'as it is laid': choose('earthingConductorLaid', {
+          'above-ground': set(mm2(4), inNoCable),
+          'above-ground-protected': set(mm2(2.5), inNoCable),
+          buried: buried(),
+          'buried-against-damage': buried(),
+          'buried-against-corrosion': buried(),
+          'buried-protected': buried(),
+        }),
         'by the meter tails': choose('system', {
           'TN-S': byTails(),
           'TN-C-S': byTails(),

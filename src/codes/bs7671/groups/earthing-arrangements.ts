@@ -25,7 +25,7 @@ import {
 } from '../../../physics/index.js';
 import { type Amperes, ohms, volts } from '../../../units/index.js';
 import { ofPoint } from '../../iec-family/places.js';
-import { residualUpstream } from '../../iec-family/residual-position.js';
+import { isSetToNone, residualUpstream } from '../../iec-family/residual-position.js';
 import * as c from '../earthing-checks.js';
 import { earthSeparations } from '../tables/722-separation.js';
 import { openPenLimits } from '../tables/722-touch-voltage.js';
@@ -282,7 +282,7 @@ function residualAhead(path: Path): Fact<Amperes> {
   const ahead = [...residualUpstream(path), ...along];
   if (ahead.length === 0)
     return unknown('a residual current device ahead of the point; one inside it does not protect its terminals');
-  const prompt = ahead.filter((r) => r.delayTime === undefined);
+  const prompt = ahead.filter(isSetToNone);
   if (prompt.length === 0) return unknown('a device without a set delay: 0.2 s is allowed on TT');
   const size = (r: ResidualDevice) => (r.rating.state === 'known' ? r.rating.value : Number.POSITIVE_INFINITY);
   const best = prompt.reduce((least, r) => (size(r) < size(least) ? r : least));

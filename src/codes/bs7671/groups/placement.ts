@@ -45,10 +45,16 @@ const CUSTOMARY = 0.45;
 const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
 
 function inGround({ name, method, containment }: Stretch): Known<boolean> {
-  if (containment === 'buried') return true;
-  if (method.state === 'known') return method.value.startsWith('D');
-  if (above.includes(containment)) return false;
-  return missing({ kind: 'fact', fact: `method of ${name}`, obtain: 'see whether it lies in the ground' });
+  const byMethod = method.state === 'known' ? method.value.startsWith('D') : undefined;
+  const contradicted = byMethod !== undefined && (byMethod ? above.includes(containment) : containment === 'buried');
+  if (byMethod !== undefined && !contradicted) return byMethod;
+  if (containment === 'buried' && !contradicted) return true;
+  if (above.includes(containment) && !contradicted) return false;
+  return missing({
+    kind: 'fact',
+    fact: `method of ${name}`,
+    obtain: 'see whether it lies in the ground, as its method or its containment has it',
+  });
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {

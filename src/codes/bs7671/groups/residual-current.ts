@@ -1,4 +1,5 @@
 import {
+  adjusted,
   any,
   by,
   choose,
@@ -31,11 +32,12 @@ import {
 import { type ChargePoint, type Load, outletsBelow, residualUpstream } from '../../../installation/index.js';
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
+import { opened } from '../../iec-family/opened.js';
 import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
   deviceAhead,
-  feedsBack,
+  feedingBack,
   ofAdditional,
   ofInfeed,
   ofPointBehind,
@@ -56,21 +58,15 @@ const smallestAsked: Gap = {
   fact: 'which residual current device has the smallest rating',
   obtain: 'the marking of each device on the way',
 };
+const backAsked: Gap = {
+  kind: 'fact',
+  fact: 'whether the charge point can feed back from the vehicle',
+  obtain: 'its data sheet',
+};
 const typeWords = { called: 'type of the residual current device' };
 const detectionWords = { called: 'detection of 6 mA direct current' };
 const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
 
-/** Loads that are known to have no direct-current component, the only ones for which type AC is left. */
-const resistive: readonly Load['purpose'][] = ['instantaneous-water-heating', 'thermostatic-water-heating'];
-/** Loads with electronics of which their makers alone can say what residual current they cause. */
-const byMaker: readonly Load['purpose'][] = [
-  'heat-pump',
-  'motor',
-  'air-conditioning',
-  'charge-point',
-  'generation',
-  'storage',
-];
 const types = ['AC', 'A', 'F', 'B'] as const;
 type TypeFact = Fact<(typeof types)[number]>;
 
@@ -78,8 +74,9 @@ type TypeFact = Fact<(typeof types)[number]>;
 const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
   if (o.kind === 'charge-point') return known('A');
   if (o.residualType) return o.residualType;
-  if (byMaker.includes(o.purpose)) return unknown(`ask the maker of ${o.id} which type stands ahead of it`);
-  return known(resistive.includes(o.purpose) ? 'AC' : 'A');
+  return unknown(
+    `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,
+  );
 };
 
 /** What the verdict on a type rests on. */
@@ -133,6 +130,12 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
         .flatMap((o) => (o.kind === 'charge-point' ? [] : o.kind === 'load' ? [o] : outletsBelow(o)))
         .map(typeAskedBy),
     ),
+    // heaters of water may have no direct-current component: of them alone type AC may do
+    onlyHeaters: ofCircuit(({ run }) =>
+      outletsBelow(run).every(
+        (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
+      ),
+    ),
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
@@ -145,8 +148,8 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       return gone.missing.length > 0 && v.residualPlace !== 'upstream' ? gone : gone.missing.length > 0;
     }),
     // what feeds back
-    feedsBack: ofCircuit(({ run }) => outletsBelow(run).some(feedsBack)),
-    boardFedBack: ofCircuit(({ board }) => board.runs.flatMap(outletsBelow).some(feedsBack)),
+    feedsBack: ofCircuit(({ run }) => feedingBack(outletsBelow(run))),
+    boardFedBack: ofCircuit(({ board }) => feedingBack(board.runs.flatMap(outletsBelow))),
     boardRating: ofCircuit(({ board }) => board.rating ?? unknown('its rating plate')),
     boardInfeed: sum('infeeds/deviceRating', { clause: '551.7.2' }),
   },
@@ -174,7 +177,10 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     opensAllLive: ofProtecting((d) => d.opensAllLive ?? unknown('the marking of the device'), {
       called: 'poles of the residual current device',
     }),
-    markingOpen: ofProtecting((d) => d.rating.state === 'unknown' || d.delay?.state === 'unknown'),
+    markingOpen: weigh(
+      ['residualOperatingCurrent', 'delayed'],
+      (v) => isMissing(v.residualOperatingCurrent) || isMissing(v.delayed),
+    ),
   },
   residualUpstream: {
     residualType: ofResidualUpstream(({ device }) => device.type, typeWords),
@@ -183,14 +189,17 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     }),
     pointsBehind: ofResidualUpstream((place) => pointsBehind(place).length),
     // where a maker has to say it, type B does in any case, and type AC in none
-    typeSuits: weigh(['residualType', 'typesAsked'], ({ residualType: type, typesAsked: asked }): Known<boolean> => {
-      if (isMissing(type) || isMissing(asked)) return missingOf([type, asked]);
-      const rank = types.indexOf(type);
-      const [open] = asked.flatMap((t) => (t.state === 'known' ? [] : [factValue(typeWords.called, t)]));
-      if (asked.some((t) => t.state === 'known' && types.indexOf(t.value) > rank)) return false;
-      if (open === undefined || type === 'B') return true;
-      return type === 'AC' ? false : (open as Missing);
-    }),
+    typeSuits: weigh(
+      ['residualType', 'typesAsked', 'onlyHeaters'],
+      ({ residualType: type, typesAsked: asked, onlyHeaters }): Known<boolean> => {
+        if (isMissing(type) || isMissing(asked)) return missingOf([type, asked]);
+        const rank = types.indexOf(type);
+        const [open] = asked.flatMap((t) => (t.state === 'known' ? [] : [factValue(typeWords.called, t)]));
+        if (asked.some((t) => t.state === 'known' && types.indexOf(t.value) > rank)) return false;
+        if (open === undefined || type === 'B') return true;
+        return type === 'AC' && onlyHeaters !== true ? false : (open as Missing);
+      },
+    ),
     smoothResidualSum: sum('pointsBehind/smoothResidualCurrent'),
     smoothResidualWithstand: by(smoothCurrentWithstand, '531.3.3'),
     smoothAsked: weigh(['residualType', 'pointsBehind'], (v) => {
@@ -232,7 +241,12 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     ),
   },
   residualOnBoard: {
-    residualRatedCurrent: ofResidualOnBoard(({ device }) => device.ratedCurrent ?? missing()),
+    residualRatedCurrent: ofResidualOnBoard(
+      ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
+      {
+        called: 'rated current of the residual current device',
+      },
+    ),
     aheadRating: ofResidualOnBoard(({ circuit }) => deviceAhead(circuit).rating, {
       called: ({ circuit }) => (circuit.path.feeders.length > 0 ? 'rating of the device ahead' : 'cutOutRating'),
     }),
@@ -310,9 +324,29 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     each('residualInside', [compare(c.standingCurrentBorne)]),
     each('residualOnBoard', [compare(c.residualNotOverloaded)]),
     chosen('feedsBack', {
-      true: [each('residualUpstream', [holds(c.residualBothWays, 'bidirectional', set('this circuit can feed back'))])],
-      false: [],
+      yes: [each('residualUpstream', [holds(c.residualBothWays, 'bidirectional', set('this circuit can feed back'))])],
+      'not known': [
+        each('residualUpstream', [
+          holds(
+            c.residualBothWays,
+            weigh(
+              ['bidirectional'],
+              ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked),
+            ),
+            set('this circuit may feed back'),
+          ),
+        ]),
+      ],
+      no: [],
     }),
-    chosen('boardFedBack', { true: [compare(c.boardCarriesInfeed)], false: [] }),
+    chosen('boardFedBack', {
+      yes: [compare(c.boardCarriesInfeed)],
+      'not known': [
+        adjusted(compare(c.boardCarriesInfeed), [], (result) =>
+          result.verdict === 'pass' ? result : opened(result, [backAsked]),
+        ),
+      ],
+      no: [],
+    }),
   ],
 });

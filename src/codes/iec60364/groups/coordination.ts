@@ -133,7 +133,6 @@ export const coordination = () => {
       groupFactor: when(manyCores(), by(checks.groupWithCores, undefined, { groupFactor: grouped }), grouped),
       ...thermalInsulation(/^$/, /^A[12]?$/),
       insulationFactor: choose('insulationCounts', {
-        none: set(ratio(1), 'no thermal insulation around the cable'),
         'in the method': set(ratio(1), 'the reference method already contains the insulation'),
         'beside the method': surrounded(),
         'by a factor': surrounded(),
