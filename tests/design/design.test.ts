@@ -30,6 +30,8 @@ const stretch = (length: number, change: Partial<Stretch> = {}): Stretch => ({
   length: known(metres(length)),
   method: known('C'),
   ambient: known(celsius(30)),
+  group: { arrangement: 'bunched', circuits: known(1) },
+  insulated: known(metres(0)),
   ...change,
 });
 const along = (length: number, change: Partial<Stretch> = {}) => circuit({ stretches: [stretch(length, change)] });
@@ -156,7 +158,7 @@ describe('design', () => {
             ...along(length, {
               ambient: known(celsius(ambient)),
               method: known(method),
-              group: { arrangement: 'bunched', circuits: known(circuits) },
+              group: { arrangement: 'bunched', circuits: known(circuits), unequal: known(false) },
             }),
             feeds: [{ ...chargePoint, setting: known(amperes(load)) }],
           };

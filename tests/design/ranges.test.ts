@@ -38,6 +38,7 @@ const at: Facts = {
   external: known(ohms(0.35)),
   prospective: known(amperes(1200)),
   circuits: known(2),
+  unequal: known(false),
   setting: known(amperes(32)),
 };
 
@@ -167,7 +168,15 @@ describe('assess over ranges', () => {
         fc.constantFrom(undefined, 'neighbours-at-full-load' as const, 'group-at-same-load' as const),
         (length, ambient, external, prospective, setting, [few, many], samples, dropTemperature) => {
           const options = dropTemperature ? { dropTemperature } : {};
-          const ranged = { length, ambient, external, prospective, setting, circuits: between(few, many) };
+          const ranged = {
+            length,
+            ambient,
+            external,
+            prospective,
+            setting,
+            circuits: between(few, many),
+            unequal: known(false),
+          };
           const whole = assess(code, build(ranged), 'ev', options);
           const verdicts = new Map(whole.ranges?.checks.map((c) => [c.check, c.verdict]));
           for (const share of samples) {
