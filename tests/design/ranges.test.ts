@@ -38,7 +38,6 @@ const at: Facts = {
   external: known(ohms(0.35)),
   prospective: known(amperes(1200)),
   circuits: known(2),
-  unequal: known(false),
   setting: known(amperes(32)),
 };
 
@@ -51,7 +50,8 @@ const build = (change: Partial<Facts>): Installation => {
         length: f.length,
         method: known('C'),
         ambient: f.ambient,
-        group: { arrangement: 'bunched', circuits: f.circuits },
+        group: { arrangement: 'bunched', circuits: f.circuits, unequal: known(false) },
+        insulated: known(metres(0)),
       },
     ],
     feeds: [{ ...chargePoint, setting: f.setting }],
