@@ -92,12 +92,14 @@ describe('assess', () => {
       length: known(metres(5)),
       method: known('C' as const),
       ambient: known(celsius(30)),
+      group: { arrangement: 'bunched', circuits: known(1) },
+      insulated: known(metres(0)),
       ...change,
     });
     const run = circuit({
       stretches: [
         stretch('warm loft', { ambient: known(celsius(40)) }),
-        stretch('bunched', { group: { arrangement: 'bunched', circuits: known(3) } }),
+        stretch('bunched', { group: { arrangement: 'bunched', circuits: known(3), unequal: known(false) } }),
       ],
     });
     const found = assess(smallCode, house([run]), 'ev');
@@ -114,6 +116,7 @@ describe('assess', () => {
           length: known(metres(20)),
           method: known('103'),
           ambient: known(celsius(30)),
+          group: { arrangement: 'bunched', circuits: known(1) },
           insulated: known(metres(3)),
         },
       ],

@@ -30,6 +30,8 @@ const stretch = (length: number, change: Partial<Stretch> = {}): Stretch => ({
   length: known(metres(length)),
   method: known('C'),
   ambient: known(celsius(30)),
+  group: { arrangement: 'bunched', circuits: known(1), unequal: known(false) },
+  insulated: known(metres(0)),
   ...change,
 });
 const along = (length: number, change: Partial<Stretch> = {}) => circuit({ stretches: [stretch(length, change)] });
@@ -156,7 +158,7 @@ describe('design', () => {
             ...along(length, {
               ambient: known(celsius(ambient)),
               method: known(method),
-              group: { arrangement: 'bunched', circuits: known(circuits) },
+              group: { arrangement: 'bunched', circuits: known(circuits), unequal: known(false) },
             }),
             feeds: [{ ...chargePoint, setting: known(amperes(load)) }],
           };
@@ -180,7 +182,7 @@ describe('design', () => {
 
 describe('permitted values', () => {
   it('finds the largest load, smallest size, highest ambient and largest grouping, each with its failing check', () => {
-    const grouped = along(20, { group: { arrangement: 'bunched', circuits: known(1) } });
+    const grouped = along(20, { group: { arrangement: 'bunched', circuits: known(1), unequal: known(false) } });
     const installation = house([grouped]);
     const ask = (question: Parameters<typeof permitted>[3]) => permitted(smallCode, installation, 'ev', question);
     const load = ask({ vary: 'load' }).intervals[0]?.to;

@@ -50,7 +50,8 @@ const build = (change: Partial<Facts>): Installation => {
         length: f.length,
         method: known('C'),
         ambient: f.ambient,
-        group: { arrangement: 'bunched', circuits: f.circuits },
+        group: { arrangement: 'bunched', circuits: f.circuits, unequal: known(false) },
+        insulated: known(metres(0)),
       },
     ],
     feeds: [{ ...chargePoint, setting: f.setting }],
@@ -167,7 +168,15 @@ describe('assess over ranges', () => {
         fc.constantFrom(undefined, 'neighbours-at-full-load' as const, 'group-at-same-load' as const),
         (length, ambient, external, prospective, setting, [few, many], samples, dropTemperature) => {
           const options = dropTemperature ? { dropTemperature } : {};
-          const ranged = { length, ambient, external, prospective, setting, circuits: between(few, many) };
+          const ranged = {
+            length,
+            ambient,
+            external,
+            prospective,
+            setting,
+            circuits: between(few, many),
+            unequal: known(false),
+          };
           const whole = assess(code, build(ranged), 'ev', options);
           const verdicts = new Map(whole.ranges?.checks.map((c) => [c.check, c.verdict]));
           for (const share of samples) {

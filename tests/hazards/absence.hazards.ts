@@ -196,6 +196,16 @@ export const chapter: Chapter = {
       ),
     },
     {
+      id: 'rated-current-not-read',
+      title: 'A residual current device for half of a board, of which nobody read the rated current',
+      harm: 'Its contacts carry 100 A and are made for 40 A. They weld, and it does not open when it has to.',
+      clause: 'BS 7671:2018+A2:2022, 536.4, one source',
+      mustNotSay: 'That it carries whatever the fuse ahead lets through.',
+      check: 'residual-current-device-overload',
+      unsafe: onBoard('On the board, its rated current not read.', true),
+      sound: onBoard('The same, marked 100 A.', false),
+    },
+    {
       id: 'one-device-inside-for-two-sockets',
       title: 'A point with two sockets and one device inside, perhaps',
       harm: 'The leakage of two cars adds up in one device: it trips the one that is fine, until somebody bridges it.',
@@ -268,6 +278,12 @@ function ownInside(change: Parameters<typeof rcd>[1]): Run {
     residual: [],
     feeds: [soundPoint({ residual: { ...residual, ...change } })],
   });
+}
+function onBoard(what: string, silent: boolean): Case {
+  const device = rcd(30, { position: 'origin-of-installation' });
+  const residual = [silent ? silentOn(device, 'ratedCurrent') : device];
+  const run = soundCircuit({ residual: [] });
+  return { what, told: () => assessed(code, soundHouse([run], {}, { residual }), run.id, options) };
 }
 function silentLamps(): Run {
   const run = lightCircuit();

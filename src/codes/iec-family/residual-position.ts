@@ -18,7 +18,8 @@ export function setDelayOf(device: ResidualDevice): Fact<Seconds> {
   const { delay, delayTime } = device;
   const general = delay ? delay.state === 'known' && delay.value === 'general' : neverDelayed(device);
   if (!general) return delayTime ?? unknown('read the setting; 0 s where it is not adjustable');
-  const none = !delayTime || delayTime.state === 'unknown' || (delayTime.state === 'known' && delayTime.value === 0);
+  if (delayTime?.state === 'unknown') return delayTime;
+  const none = !delayTime || (delayTime.state === 'known' && delayTime.value === 0);
   return none ? known(seconds(0)) : contradicted;
 }
 /** Whether it is known that none is set. */

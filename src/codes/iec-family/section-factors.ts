@@ -48,13 +48,12 @@ export const soilFactor = <N extends string>(
 /** Length in thermal insulation; in the ground there is none. */
 function insulatedLengthOf({ section }: SectionPlace): Fact<Metres> {
   const { insulated } = section;
+  if (insulated?.state === 'unknown') return insulated;
   if (!isBuried(section))
     return (
       insulated ?? unknown('see whether and over what length insulation surrounds the cable; 0 m where it does not')
     );
-  return insulated === undefined ||
-    insulated.state === 'unknown' ||
-    (insulated.state === 'known' && insulated.value === 0)
+  return insulated === undefined || (insulated.state === 'known' && insulated.value === 0)
     ? known(metres(0), 'in the ground')
     : unknown('it lies in the ground, where no thermal insulation surrounds it: see which of the two is right');
 }

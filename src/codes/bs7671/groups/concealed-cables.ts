@@ -50,7 +50,7 @@ export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | '
   // what is said of the depth does not answer for metal parts
   if (said?.state === 'known') {
     if (shallow === true && !/^(conduit|trunking)$/.test(section.containment ?? '')) return contradicted;
-    if (inHollowWall(section) || shallow === false) return metal;
+    if (inHollowWall(section) || shallow === false || metalParts?.state === 'unknown') return metal;
     return metal.state === 'known' && metal.value ? metalInNoWall : known(false);
   }
   if (metal.state === 'known' && metal.value) return inSight(section) ? metalInNoWall : known(true);
