@@ -92,7 +92,7 @@ describe('assess', () => {
       length: known(metres(5)),
       method: known('C' as const),
       ambient: known(celsius(30)),
-      group: { arrangement: 'bunched', circuits: known(1) },
+      group: { arrangement: 'bunched' as const, circuits: known(1) },
       insulated: known(metres(0)),
       ...change,
     });
@@ -116,7 +116,7 @@ describe('assess', () => {
           length: known(metres(20)),
           method: known('103'),
           ambient: known(celsius(30)),
-          group: { arrangement: 'bunched', circuits: known(1) },
+          group: { arrangement: 'bunched' as const, circuits: known(1) },
           insulated: known(metres(3)),
         },
       ],

@@ -44,12 +44,11 @@ const CUSTOMARY = 0.45;
 /** Ways in which no cable lies in the ground. */
 const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
 
+/** Whether a section lies in the ground; where method and containment contradict each other, it is taken to. */
 function inGround({ name, method, containment }: Stretch): Known<boolean> {
   const byMethod = method.state === 'known' ? method.value.startsWith('D') : undefined;
-  const contradicted = byMethod !== undefined && (byMethod ? above.includes(containment) : containment === 'buried');
-  if (byMethod !== undefined && !contradicted) return byMethod;
-  if (containment === 'buried' && !contradicted) return true;
-  if (above.includes(containment) && !contradicted) return false;
+  if (byMethod === true || containment === 'buried') return true;
+  if (byMethod === false || above.includes(containment)) return false;
   return missing({
     kind: 'fact',
     fact: `method of ${name}`,
