@@ -26,6 +26,7 @@ const threePhasePoint = (point: Partial<ChargePoint>): Run =>
         kind: known({ standard: 'EN 60898', type: 'B' }),
         rating: known(amperes(20)),
         breakingCapacity: known(amperes(6000)),
+        groupingFactor: known(1, 'stands apart'),
       },
       cable: {
         construction: 'armoured',

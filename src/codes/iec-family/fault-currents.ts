@@ -1,13 +1,14 @@
-import { by, choose, type Line, same, sum } from '../../calculation/index.js';
+import { by, choose, type Line, same, set, sum } from '../../calculation/index.js';
 import {
   earthFaultCurrentOf,
+  externalImpedanceOfElectrode,
   largestEarthFault,
   leastOriginImpedance,
   lineNeutralLoop,
   smallestLineNeutralFault,
   sourceImpedanceOf,
 } from '../../physics/index.js';
-import type { Ratio } from '../../units/index.js';
+import { ohms, type Ratio } from '../../units/index.js';
 import { ofCircuit, ofFault, type TemperaturePlace } from './places.js';
 
 const coldAhead = { among: ({ at, own }: TemperaturePlace) => at === 'cold' && !own };
@@ -34,6 +35,13 @@ export const faultCurrents = (maximumVoltageFactor: Line<never, Ratio>) => ({
     largestEarthFaultCurrent: by(largestEarthFault, undefined, {
       maximumVoltageFactor,
       originImpedance: by(leastOriginImpedance, undefined, {
+        // where only the electrode is known the path of the network may add next to nothing
+        externalImpedance: choose('externalImpedanceFrom', {
+          survey: same('externalImpedance'),
+          electrode: by(externalImpedanceOfElectrode, undefined, {
+            networkEarth: set(ohms(0), 'the least that there can be'),
+          }),
+        }),
         feederImpedance: sum('temperatures/segmentImpedance', coldAhead),
       }),
     }),

@@ -44,16 +44,18 @@ const CUSTOMARY = 0.45;
 /** Ways in which no cable lies in the ground. */
 const above: readonly unknown[] = ['clipped', 'trunking', 'tray', 'catenary', 'free'];
 
-/** Whether a section lies in the ground; where method and containment contradict each other, it is taken to. */
-function inGround({ name, method, containment }: Stretch): Known<boolean> {
-  const byMethod = method.state === 'known' ? method.value.startsWith('D') : undefined;
-  if (byMethod === true || containment === 'buried') return true;
-  if (byMethod === false || above.includes(containment)) return false;
-  return missing({
+const seeMethod = (name: string) =>
+  missing({
     kind: 'fact',
     fact: `method of ${name}`,
     obtain: 'see whether it lies in the ground, as its method or its containment has it',
   });
+
+function inGround({ name, method, containment }: Stretch): Known<boolean> {
+  const byMethod = method.state === 'known' ? method.value.startsWith('D') : undefined;
+  const contradicted = byMethod !== undefined && (byMethod ? above.includes(containment) : containment === 'buried');
+  if (byMethod === undefined) return above.includes(containment) ? false : seeMethod(name);
+  return contradicted ? seeMethod(name) : byMethod;
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
