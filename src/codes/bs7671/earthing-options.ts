@@ -4,14 +4,17 @@ import { earthingWords } from '../../installation/marking.js';
 import type { PointPlace } from '../iec-family/places.js';
 import type { EarthingOption, WiringCode } from '../wiring-code.js';
 
-const titles: Readonly<Record<EarthingOption['arrangement'], string>> = {
-  'balanced-three-phase': `(i) ${earthingWords['balanced-three-phase']}`,
-  'low-electrode': `(ii) ${earthingWords['low-electrode']}`,
-  'open-pen-detection-touch-voltage': `(iii) ${earthingWords['open-pen-detection-touch-voltage']}`,
-  'open-pen-detection-window': `(iv) ${earthingWords['open-pen-detection-window']}`,
-  'open-pen-detection-other': `(v) ${earthingWords['open-pen-detection-other']}, of equal safety`,
-  'tt-earthing': earthingWords['tt-earthing'],
-  'electrical-separation': earthingWords['electrical-separation'],
+/** Places of the arrangements in 722.411.4.1, and what the clause adds to their name. */
+const places: Readonly<Partial<Record<EarthingOption['arrangement'], readonly [before: string, after: string]>>> = {
+  'balanced-three-phase': ['(i) ', ''],
+  'low-electrode': ['(ii) ', ''],
+  'open-pen-detection-touch-voltage': ['(iii) ', ''],
+  'open-pen-detection-window': ['(iv) ', ''],
+  'open-pen-detection-other': ['(v) ', ', of equal safety'],
+};
+const titleOf = (arrangement: EarthingOption['arrangement']): string => {
+  const [before, after] = places[arrangement] ?? ['', ''];
+  return `${before}${earthingWords[arrangement]}${after}`;
 };
 
 /** The arrangements for a point as the contents list judges them: none indoors, nor on a supply without a PEN conductor to break. */
@@ -29,7 +32,7 @@ export const earthingOptionsBy =
       const { verdict, failed, undetermined } = overall(results);
       return {
         arrangement,
-        title: titles[arrangement],
+        title: titleOf(arrangement),
         possible: verdict,
         because: reason(results, failed, undetermined),
         figures: results.flatMap((r) => [...figure(r.value), ...figure(r.limit)]),
