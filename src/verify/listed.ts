@@ -97,7 +97,12 @@ export function notListed(line: SheetLine, addresses: Addresses): string | undef
   if (line.id === undefined || line.kind === 'check' || line.kind === 'result') return undefined;
   const ways = addresses.get(addressOf(line.id));
   if (!ways) return `no contents list has a line ${line.id}`;
-  const fitting = ways.filter((way) => fits(line, way));
+  // a constant is known by who says it: another way may give any number, this one does not
+  const constants = ways.filter(
+    ({ line: { how } }) => line.kind === 'given' && how.kind === 'set' && how.by === line.by,
+  );
+  const stated = line.kind === 'given' && line.by !== undefined && constants.length > 0;
+  const fitting = (stated ? constants : ways).filter((way) => fits(line, way));
   if (fitting.length === 0) return `the contents list has another line in the place of ${line.id}`;
   if (!fitting.some((way) => way.line.clause === line.clause))
     return `the contents list cites another clause for ${line.id}`;
