@@ -78,10 +78,7 @@ export function writeCircuit(working: Working, sheet: Sheet): void {
   const { calculation, code } = working;
   const writer = new Writer(calculation);
   for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
-  sheet.overall(
-    working.judged().flatMap((j) => j.results),
-    code.calculator.code?.document === code.name ? code.calculator.code : undefined,
-  );
+  sheet.overall(working.results(), code.calculator.code?.document === code.name ? code.calculator.code : undefined);
 }
 
 /** What the results of all aspects amount to. */

@@ -107,10 +107,7 @@ function looker(
     return varied !== undefined;
   };
   const open = (): CheckResult | undefined =>
-    working
-      .judged()
-      .flatMap((j) => j.results)
-      .find((r) => r.weight === 'rule' && r.verdict === 'not-determined');
+    working.results().find((r) => r.weight === 'rule' && r.verdict === 'not-determined');
   return {
     at(value) {
       change(known(value, 'varied'));
@@ -122,19 +119,13 @@ function looker(
     over(least, most) {
       if (!change({ state: 'between', least, most })) return undefined;
       if (working.firstFailure()) return 'fail';
-      const rules = working
-        .judged()
-        .flatMap((j) => j.results)
-        .filter((r) => r.weight === 'rule');
+      const rules = working.results().filter((r) => r.weight === 'rule');
       if (rules.some(isWide)) return undefined;
       return rules.some((r) => r.verdict === 'not-determined') ? 'not-determined' : 'pass';
     },
     marginAt(check, value) {
       change(known(value, 'varied'));
-      return working
-        .judged()
-        .flatMap((j) => j.results)
-        .find((r) => r.check === check)?.margin;
+      return working.results().find((r) => r.check === check)?.margin;
     },
   };
 }

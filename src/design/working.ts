@@ -37,6 +37,11 @@ export class Working {
     return asked.map((aspect) => ({ aspect, results: this.calculation.results(aspect) }));
   }
 
+  /** The results of all aspects in one list. */
+  results(): readonly CheckResult[] {
+    return aspects.flatMap((aspect) => this.calculation.results(aspect));
+  }
+
   /** The first rule that is not met; the aspects after it are not asked. */
   firstFailure(): CheckResult | undefined {
     for (const aspect of aspects) {
