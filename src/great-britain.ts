@@ -10,6 +10,8 @@ import { codeOfPracticeMounting } from './guidance/charging-code-of-practice/hei
 import { greatBritain } from './networks/gb-network/connection-rules.js';
 import type { Applicable, TradeWords } from './site/applicable.js';
 
+export { ordinaryHome } from './networks/gb-network/ordinary-home.js';
+
 /** Words of the trade in Great Britain. */
 export const britishWords: TradeWords = {
   tails: 'meter tails',

@@ -1,4 +1,5 @@
 export * from './check.js';
+export * from './conditional.js';
 export * from './fact.js';
 export * from './formula.js';
 export * from './provenance.js';

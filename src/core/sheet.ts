@@ -51,9 +51,14 @@ export interface Sheet {
   result(result: CheckResult): CheckResult;
   /**
    * Takes down what the results on this sheet and its parts amount to, with the checks that were due; the last line of the
-   * sheet, or the last with a result. A code is named where all that it asks of a circuit is among them.
+   * sheet, or the last with a result. A code is named where all that it asks of a circuit is among them; assumptions where
+   * facts were taken from them, by which nothing passes but on condition.
    */
-  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall;
+  overall(
+    results: readonly CheckResult[],
+    code?: { readonly document: string; readonly edition: string },
+    assumed?: readonly string[],
+  ): Overall;
   /** A remark for the reader. */
   note(text: string): void;
   /** Takes down lines that are made only when the sheet is written out; `next` gives the place of a new part, `place` that of this one. */
@@ -64,8 +69,20 @@ export interface Sheet {
 
 /** A line as a recorder keeps it: references and inputs; text is made only when the sheet is written out. */
 export type Entry =
-  | { readonly kind: 'given'; readonly name: Name; readonly value: Known<number>; readonly by?: string }
-  | { readonly kind: 'label'; readonly name: string; readonly value: Known<string>; readonly by?: string }
+  | {
+      readonly kind: 'given';
+      readonly name: Name;
+      readonly value: Known<number>;
+      readonly by?: string;
+      readonly assumed?: string;
+    }
+  | {
+      readonly kind: 'label';
+      readonly name: string;
+      readonly value: Known<string>;
+      readonly by?: string;
+      readonly assumed?: string;
+    }
   | {
       readonly kind: 'look';
       readonly table: Table;
@@ -99,6 +116,7 @@ export type Entry =
       readonly verdict: Overall['verdict'];
       readonly due: readonly Due[];
       readonly code?: { readonly document: string; readonly edition: string };
+      readonly assumed?: readonly string[];
     }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'listed'; lines(next: () => string, place: string): readonly SheetLine[] }
@@ -226,6 +244,12 @@ interface View {
   readonly above?: View;
 }
 
+/** The assumption that a fact was taken from. */
+const assumedOf = (fact: unknown): { readonly assumed?: string } => {
+  const assumed = typeof fact === 'object' && fact !== null ? (fact as { assumed?: string }).assumed : undefined;
+  return assumed === undefined ? {} : { assumed };
+};
+
 /** The sheet that keeps only the latest value of each role, for look-back; every result is the same as a recorder's. */
 export class SilentSheet implements Sheet {
   /** @internal */
@@ -289,6 +313,7 @@ export class SilentSheet implements Sheet {
       name,
       value: value as Known<number>,
       ...(who === undefined ? {} : { by: who }),
+      ...assumedOf(fact),
     }));
     return value as Known<Vocabulary[N]>;
   }
@@ -301,6 +326,7 @@ export class SilentSheet implements Sheet {
       name,
       value: value as Known<string>,
       ...(who === undefined ? {} : { by: who }),
+      ...assumedOf(fact),
     }));
     return value as Known<L>;
   }
@@ -366,11 +392,16 @@ export class SilentSheet implements Sheet {
     return result;
   }
 
-  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall {
+  overall(
+    results: readonly CheckResult[],
+    code?: { readonly document: string; readonly edition: string },
+    assumed: readonly string[] = [],
+  ): Overall {
     const whole = overall(results);
     this.keep(() => ({
       kind: 'overall',
-      verdict: whole.verdict,
+      verdict: whole.verdict === 'pass' && assumed.length > 0 ? 'conditional' : whole.verdict,
+      ...(assumed.length > 0 ? { assumed } : {}),
       due: results.map(({ check, verdict }) => ({ check, verdict })),
       ...(code === undefined ? {} : { code }),
     }));

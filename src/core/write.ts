@@ -60,7 +60,7 @@ export function writeLine(
         kind: 'given',
         name: entry.name,
         words: termOf(entry.name)?.words ?? '',
-        ...stated({ by: entry.by }),
+        ...stated({ by: entry.by, assumed: entry.assumed }),
         ...outcome(entry.name, entry.value),
       };
     case 'label':
@@ -68,7 +68,7 @@ export function writeLine(
         kind: 'label',
         name: entry.name,
         ...(isMissing(entry.value) ? { blocked: entry.value.missing } : { value: entry.value }),
-        ...stated({ by: entry.by }),
+        ...stated({ by: entry.by, assumed: entry.assumed }),
       };
     case 'look': {
       const { id, title, source, axes, cell } = entry.table;

@@ -11,7 +11,7 @@ import {
   whenKnown,
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
-import { pathTo, refuseUnsound } from '../installation/index.js';
+import { conditionally, pathTo, refuseUnsound } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
@@ -74,7 +74,8 @@ export function feederDemandOf(
   const demand = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), sheet);
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
-  const results = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
+  const judged = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
+  const results = conditionally(installation, judged, (bare) => feederDemandOf(rules, bare, runId, options).results);
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   return {
     run: run.id,

@@ -1,3 +1,13 @@
+export * from './assumed.js';
+export {
+  type Assumption,
+  type AssumptionSet,
+  aroundOf,
+  assume,
+  assumeRun,
+  assumptionProblems,
+  refuseAssumptions,
+} from './assumptions.js';
 export * from './cable.js';
 export * from './device.js';
 export * from './labels.js';

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Fact, type Name, termOf, type Vocabulary } from '../core/index.js';
+import { type Fact, type Name, stated, termOf, type Vocabulary } from '../core/index.js';
 import { roleProblem } from '../installation/index.js';
 import { CalculationError, type CanonicalUnit, parseQuantity } from '../units/index.js';
 
@@ -139,21 +139,24 @@ function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>)
 const BY = z.string().min(1).max(300);
 
 /**
- * A fact: the bare value, `{ known, by }`, `{ between: [least, most], by }`, or `{ unknown: how to obtain it }`.
+ * A fact: the bare value, `{ known, by }`, `{ between: [least, most], by }`, or `{ unknown: how to obtain it }`; `assumed`
+ * names the assumption where nobody looked.
  * @param value schema of the value
  */
 export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
   const forms = {
     known: z
-      .strictObject({ known: value, by: BY.optional() })
-      .transform((f) => withBy({ state: 'known', value: f.known }, f.by)),
-    between: z.strictObject({ between: z.tuple([value, value]), by: BY.optional() }).transform((f, ctx) => {
-      const [least, most] = f.between;
-      if (typeof least !== 'number' || typeof most !== 'number')
-        return problem(ctx, 'only a quantity can lie between two values');
-      if (least > most) return problem(ctx, 'the smaller value comes first');
-      return withBy({ state: 'between', least, most }, f.by);
-    }),
+      .strictObject({ known: value, by: BY.optional(), assumed: BY.optional() })
+      .transform((f) => ({ state: 'known', value: f.known, ...stated({ by: f.by, assumed: f.assumed }) })),
+    between: z
+      .strictObject({ between: z.tuple([value, value]), by: BY.optional(), assumed: BY.optional() })
+      .transform((f, ctx) => {
+        const [least, most] = f.between;
+        if (typeof least !== 'number' || typeof most !== 'number')
+          return problem(ctx, 'only a quantity can lie between two values');
+        if (least > most) return problem(ctx, 'the smaller value comes first');
+        return { state: 'between', least, most, ...stated({ by: f.by, assumed: f.assumed }) };
+      }),
     unknown: z
       .strictObject({ unknown: z.union([z.literal(true), BY]) })
       .transform((f) => ({ state: 'unknown', ...(f.unknown === true ? {} : { obtain: f.unknown }) })),
@@ -171,8 +174,6 @@ export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
   factForms.set(read, [value, forms.known, forms.between, forms.unknown]);
   return read as unknown as z.ZodType<Fact<T>>;
 }
-
-const withBy = (f: object, by: string | undefined) => (by === undefined ? f : { ...f, by });
 
 /** The forms behind a fact's schema, for the generated JSON Schema. */
 export const factForms = new WeakMap<z.ZodType, readonly z.ZodType[]>();

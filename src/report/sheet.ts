@@ -69,7 +69,7 @@ export function comparisonWords(r: CheckResult): string {
 /** The alternatives of a result: those that pass if one does, else all, each with its figures. */
 function alternativeWords(r: CheckResult): string {
   const all = r.alternatives ?? [];
-  const passing = all.filter((a) => a.verdict === 'pass');
+  const passing = all.filter((a) => a.verdict === 'pass' || a.verdict === 'conditional');
   return (passing.length > 0 ? passing : all).map((a) => `${a.title}: ${comparisonWords(a)}`).join('; ');
 }
 
