@@ -3,6 +3,8 @@
  *
  * @module ohmwright/io
  */
+
+export { type Question, questionnaire, questionOf } from '../installation/facts/questionnaire.js';
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';
 export { priceBookJsonSchema, readPriceBook, readWorkRules, workRulesJsonSchema } from './prices.js';
