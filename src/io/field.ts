@@ -97,7 +97,7 @@ const problem = (ctx: z.RefinementCtx, message: string, id = 'out-of-range'): ne
 };
 
 /** A size, in canonical units, below which a figure that somebody wrote down is a slip of the pen. */
-const SMALLEST = 1e-9;
+export const SMALLEST = 1e-9;
 
 function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
   if (value !== 0 && Math.abs(value) < SMALLEST)

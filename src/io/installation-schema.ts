@@ -197,24 +197,48 @@ const chargePoint = named(
 );
 
 const outlet: z.ZodType<Outlet> = z.lazy(() => anOutlet);
-const run: z.ZodType<Run> = named(
-  'run',
-  record('run', {
-    id: must(NAME),
-    lines: must(LINES),
-    device: must(device),
-    residual: may(z.array(residual).max(10)),
-    ring: may(z.boolean()),
-    existing: may(z.boolean()),
-    bathOrShower: may(yes),
-    thirdHarmonic: may(factField('thirdHarmonic')),
-    cable: must(cable),
-    stretches: must(z.array(stretch).max(100)),
-    terminalTemperature: may(factField('terminalTemperature')),
-    pointsShare: may(TEXT.min(1)),
-    feeds: must(z.array(outlet).max(200)),
-  }) as unknown as z.ZodType<Run>,
-);
+const notSurveyed = { state: 'unknown', obtain: 'not surveyed' } as const;
+/** What stands for cable and route of an existing circuit whose survey leaves them out: no rule of the new work reads them. */
+const unsurveyed: Pick<Run, 'cable' | 'stretches'> = {
+  cable: {
+    construction: 'multicore',
+    material: 'copper',
+    insulation: 'thermoplastic-70',
+    cores: 5,
+    area: notSurveyed,
+    protective: 'separate',
+    protectiveArea: notSurveyed,
+  },
+  stretches: [{ name: 'not surveyed', length: notSurveyed, method: notSurveyed, ambient: notSurveyed }],
+};
+const runSchema = record('run', {
+  id: must(NAME),
+  lines: must(LINES),
+  device: must(device),
+  residual: may(z.array(residual).max(10)),
+  ring: may(z.boolean()),
+  existing: may(z.boolean()),
+  bathOrShower: may(yes),
+  thirdHarmonic: may(factField('thirdHarmonic')),
+  cable: may(cable),
+  stretches: may(z.array(stretch).max(100)),
+  terminalTemperature: may(factField('terminalTemperature')),
+  pointsShare: may(TEXT.min(1)),
+  feeds: must(z.array(outlet).max(200)),
+}).transform((read, ctx) => {
+  const { existing, feeds } = read;
+  const mayLeaveOut = existing === true && feeds.every((o) => o.kind === 'load');
+  for (const key of ['cable', 'stretches'] as const)
+    if (read[key] === undefined && !mayLeaveOut)
+      ctx.addIssue({
+        code: 'custom',
+        path: [key],
+        message: 'is missing; only an existing circuit that feeds nothing but loads may leave it out',
+        params: { id: 'missing' },
+      });
+  return { ...unsurveyed, ...read };
+});
+const run = named('run', runSchema as unknown as z.ZodType<Run>);
 const boardShape = {
   kind: must(z.literal('board')),
   id: must(NAME),

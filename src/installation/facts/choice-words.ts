@@ -181,6 +181,12 @@ export const otherChoiceWords: Readonly<Record<string, Readonly<Record<string, s
     'BS 1362': 'plug fuse, BS 1362',
     'BS 3036': 'rewirable fuse, BS 3036',
   },
+  mainFuse: {
+    'BS 1361': 'BS 1361 (type II)',
+    'BS 88-3': 'BS 88-3, also marked BS 88 system C',
+    'BS 88-2': 'BS 88-2',
+    'BS 3036': 'BS 3036, rewirable',
+  },
   'about.premises': {
     dwelling: 'a home',
     'small-shop': 'a small shop',

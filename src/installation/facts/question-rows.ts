@@ -22,7 +22,7 @@ meterPoint | Meter-point number | text | - | - | - | - | - | supply.meterPoint
 earthing* | Earthing arrangement | system | - | customer | What stands on the label at the cut-out, and where does the green-and-yellow wire go: to the cut-out, to the sheath of the service cable, or to a rod? | - | - | supply.system
 phases* | Phases | phaseCount | - | - | - | - | - | supply.phases
 mainFuse* | Main fuse | A deviceRating | 45..125 | customer | How many amperes are printed on the cut-out? | the cut-out, close up, so that the marking can be read; do not break the seal | 80 A | supply.cutOut.rating
-mainFuseKind | Kind of main fuse | overcurrentStandard | - | operator | Which standard is printed on the cut-out fuse? | - | BS 1361 | supply.cutOut.kind
+mainFuseKind | Kind of main fuse | mainFuse | - | operator | Which standard is printed on the cut-out fuse? | - | BS 1361 | supply.cutOut.kind
 cutOutSound | Cut-out sound | yes | - | customer | Is the cut-out free of cracks, scorching, leaking compound and exposed metal? | - | - | supply.cutOutSound
 looped* | Looped service | yes | - | - | - | - | - | supply.looped
 ze | Ze, measured | Ω externalImpedance | 0.05..2 | - | - | - | - | supply.externalImpedance
@@ -51,6 +51,7 @@ lightingCircuits | Lighting circuits | count | 0..6 | customer | How many switch
 ringCircuits | Ring circuits for sockets | count | 0..5 | customer | How many switches of 32 A marked sockets or ring has the consumer unit? | the schedule on the door of the board | 2 | board.runs
 radialCircuits | Radial circuits for sockets | count | 0..5 | customer | How many switches of 16 or 20 A marked sockets has the consumer unit? | the schedule on the door of the board | 0 | board.runs
 cooker* | Electric cooker, oven and hob | kW activePower | 0..15 | customer | How many kW stand on the rating plates of electric oven and hob, both together? 0 where they burn gas. | the rating plates | 7.2 kW | board.runs
+cookerSocket | Socket at the cooker switch | yes | - | - | - | - | - | board.runs.feeds.withSocket
 shower* | Electric shower | kW activePower | 0..11 | customer | How many kW stand on the electric shower? 0 where there is none. | the shower with its label | 8.5 kW | board.runs
 secondShower | Second electric shower | kW activePower | 0..11 | customer | How many kW stand on a second electric shower? | the shower with its label | 0 kW | board.runs
 immersionHeater | Immersion heater | kW activePower | 0..6 | customer | How many kW has the immersion heater? | its rating plate, or its switch | 3 kW | board.runs
@@ -63,6 +64,7 @@ allListed | Is that all? | yes | - | customer | Is everything named that the con
 
 = Charge point
 chargeCurrent* | Charging current | A chargeCurrent | 6..32 | - | - | - | - | wanted.point.setting
+chargePhases | Phases of the charge point | phaseCount | - | customer | Is the charge point to be for one phase or for three? | - | 1 | wanted.lines
 outdoors | Vehicle outdoors | yes | - | - | - | - | - | wanted.point.outdoors
 detects6mA | Detects 6 mA direct current | yes | - | - | - | - | - | wanted.point.directCurrentDetection
 openPen | Open-PEN detection | openPenDevice | - | - | - | - | - | wanted.point.openPenDevice
