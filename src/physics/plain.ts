@@ -37,7 +37,7 @@ export const resistanceOfConductor = /* @__PURE__ */ formula({
   title: 'Resistance of a conductor from resistivity, length and area',
   inputs: ['conductorResistivity', 'length', 'conductorArea'],
   output: 'resistance',
-  expression: '1000 * conductorResistivity * length / conductorArea',
+  expression: 'conductorResistivity * length / conductorArea',
   direction: { conductorResistivity: 1, length: 1, conductorArea: -1 },
   compute: ({ conductorResistivity, length, conductorArea }) => (1000 * conductorResistivity * length) / conductorArea,
   source: definition,

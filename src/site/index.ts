@@ -4,6 +4,7 @@
  * @module ohmwright/site
  */
 export type { Applicable, TradeWords } from './applicable.js';
+export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
 export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
 export type { OptionPlan, Plan, PointPlan } from './plan.js';

@@ -177,7 +177,7 @@ outdoors | Vehicle outdoors | customer | Can a vehicle that stands outdoors be c
 mode | Charging mode | maker | Is it a charge point proper (mode 3)? | - | 3 | Modes 2 and 4 are refused by name.
 directCurrentDetection | Detection of 6 mA direct current | maker | Does the charge point detect 6 mA of direct fault current? | the data sheet | true | -
 residual | Residual current device inside it | maker | Is a residual current device built into the charge point? | the data sheet | - | -
-openPenDevice | Open-PEN detection built in | maker | Does the charge point detect an open PEN conductor, and by what? | the data sheet | none | -
+openPenDevice | Open-PEN detection built in | maker | Does the charge point detect an open PEN conductor, and by what? | the data sheet | open-pen-detection-window | -
 earthing | Earthing arrangement chosen | firm | How is the charge point to be earthed? | - | tt-earthing | The permitted ways are worked out when this is left out.
 electrode | Electrode of its own | site | Where can an earth rod be driven for the charge point? | the ground near the place | - | -
 feedSeparated | Feed separated from its earth | firm | Are armour and protective conductor of the feed kept apart from the earth of the charge point? | - | true | -
