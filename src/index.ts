@@ -35,6 +35,7 @@ export {
   missing,
   unknown,
 } from './core/fact.js';
+export type { Figure } from './core/figure.js';
 export {
   type Formula,
   type FormulaDefinition,

@@ -37,7 +37,7 @@ function read<T>(what: string, schema: z.ZodType, document: unknown): T {
   const found = scan(document);
   if (found.length > 0) throw invalidInput(what, found);
   const result = schema.safeParse(document);
-  if (!result.success) throw invalidInput(what, problemsOf(result.error));
+  if (!result.success) throw invalidInput(what, problemsOf(result.error, document));
   return result.data as T;
 }
 

@@ -6,6 +6,7 @@
 export type { Applicable, TradeWords } from './applicable.js';
 export { assumeSurvey } from './assumed-survey.js';
 export type { ConditionLimit, ToConfirm } from './conditions.js';
+export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
 export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
 export type { OptionPlan, Plan, PointPlan } from './plan.js';

@@ -11,6 +11,12 @@ export interface Problem {
   /** Where in the input, as keys and indices from its root. */
   readonly path: readonly (string | number)[];
   readonly message: string;
+  /** Stable name of what is wrong, such as `missing`, `not-allowed` or `decimal-comma`, for a translation or a form. */
+  readonly id?: string;
+  /** What may stand there, where that is a list. */
+  readonly allowed?: readonly (string | number | boolean)[];
+  /** What is probably meant. */
+  readonly write?: string | number | boolean;
 }
 
 /** What each error code carries. The keys are the closed union of codes; they are part of the public face. @inline */
@@ -106,7 +112,8 @@ export function hasCode<C extends ErrorCode>(error: unknown, code: C): error is 
 /** The error for malformed input, with every problem in its message. */
 export function invalidInput(what: string, problems: readonly Problem[]): CalculationError<'invalid-input'> {
   const lines = problems.map(({ path, message }) => `  ${path.length ? pathText(path) : '(the whole)'}: ${message}`);
-  return new CalculationError('invalid-input', `${what} has ${problems.length} problem(s)\n${lines.join('\n')}`, {
+  const many = problems.length === 1 ? 'a problem' : `${problems.length} problems`;
+  return new CalculationError('invalid-input', `${what} has ${many}\n${lines.join('\n')}`, {
     problems,
   });
 }

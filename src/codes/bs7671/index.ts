@@ -21,4 +21,14 @@ export type {
 export * from './code.js';
 export * from './definitions.js';
 export { bs7671Demand } from './demand.js';
+export { type DwellingLoads, dwellingDemand } from './dwelling-demand.js';
 export { datesOf, type Edition, editionInForce, editions, standingOf } from './editions.js';
+export {
+  adiabaticSize,
+  cableCapacity,
+  circuitVoltageDrop,
+  disconnectionTime,
+  longestDisconnectionTime,
+  maxZs,
+} from './everyday.js';
+export * from './named-tables.js';
