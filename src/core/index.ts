@@ -1,3 +1,4 @@
+export * from './attested.js';
 export * from './check.js';
 export * from './fact.js';
 export * from './formula.js';
