@@ -47,8 +47,10 @@ export interface Attestations {
 export interface AttestedTables {
   /** The tables that were compared, corrected, by their identifiers. */
   readonly tables: ReadonlyMap<string, Table>;
-  /** What has to be said wherever a verdict is printed: attestations that take no part, figures that break a law. */
+  /** What has to be said wherever a verdict is printed: attestations of another edition, figures that break a law. */
   readonly remarks: readonly string[];
+  /** Tables that were compared and are not read here. */
+  readonly aside: readonly string[];
 }
 
 const cellName = (column: string, row: string | number): string => `${column}, ${row}`;
@@ -173,8 +175,10 @@ function objected(before: Table, after: Table, said: ReadonlyMap<string, Said>, 
 
 /** @internal By what attestations are taken. */
 export interface AttestingBy {
-  /** The tables that may be attested. */
+  /** The tables that may be attested: those that are read. */
   readonly tables: readonly Table[];
+  /** Tables that are not read and belong to the laws of those that are. */
+  readonly beside?: readonly Table[];
   /** Document and edition that is judged by: a copy of it counts, whatever edition a table was entered from. */
   readonly document: string;
   readonly edition: string;
@@ -184,13 +188,14 @@ export interface AttestingBy {
 
 /**
  * @internal Tables as attestations have them: cells corrected, and each known as attested by name and day. The tables that
- * are handed in stay as they are. Throws `invalid-input` for a table, column or row that does not exist, or figures that
+ * are handed in stay as they are. Throws `invalid-input` for a column or row that does not exist, corrections of a table that is not read, or figures that
  * have changed since they were compared, `contradicting-attestations` where two say otherwise of one cell, and
  * `correction-breaks-law` where a corrected cell breaks a law and nobody says why it stands.
  */
 export function attestedTables(documents: readonly Attestations[], by: AttestingBy): AttestedTables {
   const known = new Map(by.tables.map((t) => [t.id, t]));
   const remarks: string[] = [];
+  const aside = new Set<string>();
   const problems: { path: (string | number)[]; message: string }[] = [];
   const taken = new Map<Table, Attestation[]>();
   for (const [d, document] of documents.entries())
@@ -198,11 +203,13 @@ export function attestedTables(documents: readonly Attestations[], by: Attesting
       const path = [d, 'attestations', i];
       const t = known.get(one.table);
       if (!t) {
-        problems.push({ path: [...path, 'table'], message: `${one.table} is no table that can be attested here` });
+        aside.add(one.table);
+        if (one.corrections?.length)
+          problems.push({ path: [...path, 'table'], message: `${one.table} is corrected, but not read here` });
         continue;
       }
       const { document: of, edition = '' } = t.source;
-      const editions = [edition, ...(of === by.document ? [by.edition] : [])].filter(Boolean);
+      const editions = [...edition.split(' and '), ...(of === by.document ? [by.edition] : [])].filter(Boolean);
       if (editions.length > 0 && !editions.includes(one.edition)) {
         remarks.push(
           `${t.id}: what ${attestorWords(one)} compared takes no part; the figures are of ${editions.join(' and ')}`,
@@ -219,8 +226,8 @@ export function attestedTables(documents: readonly Attestations[], by: Attesting
     said.set(t, merged(t, all));
     tables.set(t.id, corrected(t, said.get(t) as ReadonlyMap<string, Said>));
   }
-  const after = new Map([...known, ...tables]);
+  const after = new Map([...(by.beside ?? []).map((t) => [t.id, t] as const), ...known, ...tables]);
   for (const [t, of] of said)
     remarks.push(...objected(t, tables.get(t.id) as Table, of, by.lawsOf(tables.get(t.id) as Table, after)));
-  return { tables, remarks };
+  return { tables, remarks, aside: [...aside] };
 }

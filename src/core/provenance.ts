@@ -32,7 +32,10 @@ function spans(name: string, column: string, row: string): boolean {
 }
 
 /** What is said of one printed cell: the last entry that names its row, its column, a label of it or both counts. */
-function ofPrinted(t: Known, at: readonly (string | number)[]): Provenance {
+function ofPrinted(
+  t: Pick<Known, 'source' | 'provenanceOf' | 'attested'>,
+  at: readonly (string | number)[],
+): Provenance {
   const keys = at.map(String);
   const row = keys.at(-1) as string;
   const column = keys.slice(0, -1).join(' ');
@@ -78,4 +81,16 @@ export function cellAttestors(t: Known, keys: Readonly<Record<string, string | n
   const found = (drawnOn(t, keys) ?? []).map((at) => t.attested?.get(`${at.slice(0, -1).join(' ')}, ${at.at(-1)}`));
   if (found.length === 0 || found.some((who) => who === undefined)) return undefined;
   return [...new Set(found.flatMap((who) => (who ? attestorWords(who) : [])))].join('; ');
+}
+
+/** @internal Printed cells that were recalled, `row column` by their places from 0. */
+export function recalledCells(
+  t: Pick<Table, 'columns' | 'rows' | 'source' | 'provenanceOf' | 'attested'>,
+): ReadonlySet<string> {
+  const found = new Set<string>();
+  for (const [r, [row, ...cells]] of t.rows.entries())
+    for (const [c, cell] of cells.entries())
+      if (cell !== null && ofPrinted(t, [...(t.columns[c] ?? []), row as string | number]) === 'memory')
+        found.add(`${r} ${c}`);
+  return found;
 }

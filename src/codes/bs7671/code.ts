@@ -12,6 +12,13 @@ import { calculatorOf, calculatorWith } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
 import { wayOfItsOwn } from './own-way.js';
+import { table412 } from './tables/41-2.js';
+import { table414 } from './tables/41-4.js';
+import { table431 } from './tables/43-1.js';
+import { table542 } from './tables/54-2.js';
+import { table543 } from './tables/54-3.js';
+import { table544 } from './tables/54-4.js';
+import { table545 } from './tables/54-5.js';
 import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
@@ -33,6 +40,7 @@ function attestedBy(edition: Edition, { attestations = [], tables = [] }: Brough
     document: 'BS 7671',
     edition,
     lawsOf: lawsOfTable,
+    beside: [table412, table414, table431, table542, table543, table544, table545] as unknown as readonly Table[],
   });
 }
 
@@ -42,7 +50,7 @@ function attestedBy(edition: Edition, { attestations = [], tables = [] }: Brough
  * @param brought figures that a firm compared with its own copy: they count for this code alone
  * @returns the wiring code, for `assess`, `design` and `permitted`
  * @throws CalculationError `unknown-definition` for an edition that is not entered; `invalid-input` for attestations of
- * tables or figures that are not there, `contradicting-attestations`, and `correction-breaks-law` where a corrected
+ * cells that are not there, or corrections of a table that is not read, `contradicting-attestations`, and `correction-breaks-law` where a corrected
  * figure breaks a law and nobody says why it stands
  * @example
  * ```ts
