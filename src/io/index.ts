@@ -4,6 +4,7 @@
  * @module ohmwright/io
  */
 export { readAttestations, readTicks } from './attestations.js';
+export { readEdition } from './edition.js';
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';
 export { priceBookJsonSchema, readPriceBook, readWorkRules, workRulesJsonSchema } from './prices.js';
