@@ -3,6 +3,8 @@
  * @module ohmwright
  */
 
+// figures compared with the print by those who hold it
+export type { Attestation, Attestations } from './core/attested.js';
 // checks, and formulas, tables and procedures below
 export {
   type Alternatives,

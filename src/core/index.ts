@@ -1,3 +1,4 @@
+export * from './attested.js';
 export * from './check.js';
 export * from './conditional.js';
 export * from './fact.js';

@@ -59,6 +59,8 @@ type SheetLineOfKind =
       readonly source: Source;
       /** How well the cells are known that were read. */
       readonly provenance?: Provenance;
+      /** Who compared these cells with the print, when, and with which edition of it. */
+      readonly attested?: string;
     } & Outcome)
   | ({
       readonly kind: 'step';

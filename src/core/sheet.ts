@@ -249,6 +249,8 @@ const assumedOf = (fact: unknown): { readonly assumed?: string } => {
   const assumed = typeof fact === 'object' && fact !== null ? (fact as { assumed?: string }).assumed : undefined;
   return assumed === undefined ? {} : { assumed };
 };
+/** Tables by the identifiers of those in whose place they are read. */
+type Instead = ReadonlyMap<string, Table>;
 
 /** The sheet that keeps only the latest value of each role, for look-back; every result is the same as a recorder's. */
 export class SilentSheet implements Sheet {
@@ -260,7 +262,10 @@ export class SilentSheet implements Sheet {
   private readonly above: View | undefined;
 
   /** @internal */
-  constructor(above?: View) {
+  constructor(
+    above?: View,
+    protected readonly tables?: Instead,
+  ) {
     this.above = above;
   }
 
@@ -283,7 +288,7 @@ export class SilentSheet implements Sheet {
   protected keep(_make: () => Entry): void {}
 
   part(_title: string): Sheet {
-    return new SilentSheet(this.view());
+    return new SilentSheet(this.view(), this.tables);
   }
 
   given<N extends Name>(
@@ -331,7 +336,8 @@ export class SilentSheet implements Sheet {
     return value as Known<L>;
   }
 
-  look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
+  look<A extends readonly Axis[], O extends Name>(of: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
+    const table = (this.tables?.get(of.id) ?? of) as Table<A, O>;
     const value = readTable(table as unknown as Table, keys as Readonly<Record<string, unknown>>);
     this.set(table.cell, value);
     this.keep(() => ({
@@ -446,8 +452,8 @@ export class Recorder extends SilentSheet {
   readonly entries: Entry[] = [];
 
   /** @internal */
-  constructor(title: string, above?: View) {
-    super(above);
+  constructor(title: string, above?: View, tables?: Instead) {
+    super(above, tables);
     this.title = title;
   }
 
@@ -457,7 +463,7 @@ export class Recorder extends SilentSheet {
   }
 
   override part(title: string): Sheet {
-    const part = new Recorder(title, this.view());
+    const part = new Recorder(title, this.view(), this.tables);
     this.entries.push({ kind: 'part', part });
     return part;
   }
@@ -465,6 +471,7 @@ export class Recorder extends SilentSheet {
 
 /**
  * A sheet that keeps nothing, for bulk runs.
+ * @param tables tables that are read in the place of those of the same identifier, as somebody attested them
  * @returns a sheet on which rules run exactly as on a recorder
  * @example
  * ```ts
@@ -473,10 +480,11 @@ export class Recorder extends SilentSheet {
  * silent().given('designCurrent', amperes(32)); // => 32
  * ```
  */
-export const silent = (): Sheet => new SilentSheet();
+export const silent = (tables?: Instead): Sheet => new SilentSheet(undefined, tables);
 /**
  * A sheet that remembers every line.
  * @param title heading of the sheet
+ * @param tables tables that are read in the place of those of the same identifier, as somebody attested them
  * @returns a sheet whose lines `writeSheet` writes out
  * @example
  * ```ts
@@ -487,4 +495,4 @@ export const silent = (): Sheet => new SilentSheet();
  * sheet.entries.length; // => 1
  * ```
  */
-export const recorder = (title: string): Recorder => new Recorder(title);
+export const recorder = (title: string, tables?: Instead): Recorder => new Recorder(title, undefined, tables);

@@ -1,5 +1,5 @@
 import { isMissing, type Known } from './fact.js';
-import { cellProvenance } from './provenance.js';
+import { cellAttestors, cellProvenance } from './provenance.js';
 import type { Entry, Recorder } from './sheet.js';
 import type { Outcome, SheetDocument, SheetLine, Written } from './sheet-lines.js';
 import { stated } from './stated.js';
@@ -80,7 +80,7 @@ export function writeLine(
         title,
         keys,
         source,
-        ...stated({ provenance }),
+        ...stated({ provenance, attested: provenance && cellAttestors(entry.table, keys) }),
         ...outcome(cell, entry.value),
       };
     }

@@ -105,7 +105,10 @@ export function assessmentOf(
     overall: overall(results),
     figures,
     gaps: eachOnce(results.flatMap(gapsOf)),
-    cautions: [...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution])))],
+    cautions: [
+      ...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution]))),
+      ...(code.attested?.remarks ?? []),
+    ],
   };
 }
 

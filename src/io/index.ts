@@ -19,6 +19,8 @@ export {
 export { briefColumns, readBriefRows } from './brief/rows.js';
 export { briefJsonSchema } from './brief/schema.js';
 export { csvText, parseCsv } from './csv.js';
+export { readAttestations, readTicks } from './attestations.js';
+export { readEdition } from './edition.js';
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';
 export { priceBookJsonSchema, readPriceBook, readWorkRules, workRulesJsonSchema } from './prices.js';

@@ -91,7 +91,7 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
           .map(([k, v]) => `${k} ${v}`)
           .join(', ')}`,
         result(line),
-        `${citation(line.source)} (${line.provenance ?? line.source.provenance})`,
+        `${citation(line.source)} (${line.attested === undefined ? (line.provenance ?? line.source.provenance) : `attested by ${line.attested}`})`,
       ];
     case 'step':
       return [

@@ -1,4 +1,4 @@
-import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
+import { type CheckResult, known, overall, recorder, type SheetDocument, silent, writeSheet } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import { adequacyOf, mountingResults, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
@@ -15,7 +15,7 @@ import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
-import { recalledCaution } from './recalled.js';
+import { attestedNotice, recalledCaution } from './recalled.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
@@ -130,8 +130,10 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
   const survey = assumed(surveyed);
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);
-  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey));
-  const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey)));
+  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey), silent(code.attested?.tables));
+  const feeders = feedersOf(survey).map((id) =>
+    feederDemandOf(demand, wantedIn, id, demandOptions(survey), silent(code.attested?.tables)),
+  );
   const discarded: DiscardedOption[] = [];
   const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument; readonly survey: Survey }[] = [];
   for (const option of optionSurveys(survey, asWanted, feeders, words)) {
@@ -173,7 +175,7 @@ function optionPlan(
   option: { readonly id: OptionId; readonly title: string; readonly changes: readonly string[] },
   options: PlanOptions,
 ) {
-  const sheet = recorder(`${survey.about.title}: ${option.title}`);
+  const sheet = recorder(`${survey.about.title}: ${option.title}`, options.code.attested?.tables);
   const { code, demand, network, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
   const ofSupply = sheet.part('Supply');
@@ -236,6 +238,8 @@ function optionPlan(
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...recalledCaution(written),
+      ...attestedNotice(written),
+      ...(code.attested?.remarks ?? []),
     ],
   };
   return { plan, sheet: written, survey };

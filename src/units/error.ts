@@ -19,6 +19,13 @@ export interface Problem {
   readonly write?: string | number | boolean;
 }
 
+/** A corrected cell: where it stands, what it was, what it is said to be. @inline */
+export interface CorrectionPlace {
+  readonly cell: string;
+  readonly was: number | null;
+  readonly printed: number | null;
+}
+
 /** What each error code carries. The keys are the closed union of codes; they are part of the public face. @inline */
 export interface ErrorDetails {
   /** A number that is NaN or infinite was offered as a quantity. */
@@ -52,6 +59,18 @@ export interface ErrorDetails {
   readonly 'no-solution': { readonly method: string; readonly values: Readonly<Record<string, number>> };
   /** Something that this library does not cover was asked for; it is refused by name. */
   readonly 'not-covered': { readonly what: string };
+  /** Two attestations say otherwise of one cell of a table. */
+  readonly 'contradicting-attestations': {
+    readonly table: string;
+    readonly cell: string;
+    readonly attested: readonly { readonly by: string; readonly on: string; readonly printed: number | null }[];
+  };
+  /** Cells that were corrected after the print break laws that the figures of the table obey. */
+  readonly 'correction-breaks-law': {
+    readonly table: string;
+    readonly laws: readonly string[];
+    readonly corrections: readonly CorrectionPlace[];
+  };
   /** A formula, table, check or edition of this name does not exist. */
   readonly 'unknown-definition': { readonly kind: string; readonly id: string; readonly known: readonly string[] };
 }

@@ -558,11 +558,11 @@ class Reader {
 }
 
 let own: Listed | undefined;
-/** The contents lists of this library, laid out when first asked for, and others. */
+/** The contents lists of this library, laid out when first asked for, and others, which go before those of the same edition. */
 function listedWith(codes: readonly Calculator[]): Listed {
   const ofEditions = () => [...editions.flatMap(({ edition }) => calculatorOf(edition) ?? []), iec60364()];
   own ??= listedIn(ofEditions());
-  return codes.length === 0 ? own : listedIn([...ofEditions(), ...codes]);
+  return codes.length === 0 ? own : listedIn([...codes, ...ofEditions()]);
 }
 
 /**

@@ -7,6 +7,7 @@ export * from '../../products/bs88/gg-envelope.js';
 export * from '../../products/bs5467/build.js';
 export * from '../../products/en60898/envelope.js';
 export { unarmouredBuild } from '../../products/iec60502/build.js';
+export type { EditionChange, EditionDifferences, EnteredAspect } from '../edition-differences.js';
 export { compareMeasured } from '../iec-family/measured-loop.js';
 export { type DisconnectionFailure, disconnectionRemedies } from '../iec-family/remedies.js';
 export type { Remedy } from '../remedy.js';
