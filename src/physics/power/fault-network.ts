@@ -63,7 +63,7 @@ function branchProblems(branches: readonly FaultBranch[], at: string): readonly 
   });
 }
 
-function refuse({ network, node }: FaultPlace): void {
+function refuse({ network, node }: FaultPlace, toEarth = false): void {
   const { lineVoltage, voltageFactor, branches, zero } = network ?? {};
   const problems: Problem[] = [...branchProblems(branches, 'branches'), ...(zero ? branchProblems(zero, 'zero') : [])];
   if (!(Number.isFinite(lineVoltage) && lineVoltage > 0))
@@ -71,7 +71,7 @@ function refuse({ network, node }: FaultPlace): void {
   if (!(voltageFactor > 0 && voltageFactor <= 1.2))
     problems.push({ path: ['voltageFactor'], message: 'must be above 0 and at most 1.2' });
   if (problems.length === 0)
-    for (const [name, list] of Object.entries({ branches, zero }))
+    for (const [name, list] of Object.entries(toEarth ? { branches, zero } : { branches }))
       if (list && (node === SOURCE || !list.some((b) => b.from === node || b.to === node)))
         problems.push({ path: ['node'], message: `no branch of ${name} leads to ${node}` });
   if (problems.length > 0) throw invalidInput('the network', problems);
@@ -237,7 +237,7 @@ export const meshedLineEarthFault = /* @__PURE__ */ procedure({
   method: '√3 c U_n over twice the impedance of the positive sequence and that of the zero sequence',
   source,
   run: (place: FaultPlace) => {
-    refuse(place);
+    refuse(place, true);
     const { network, node } = place;
     if (!network.zero)
       throw invalidInput('the network', [{ path: ['zero'], message: 'is needed for a fault to earth' }]);
