@@ -608,3 +608,16 @@ export const ohmSquareMillimetresPerMetre = (value: number): Q.OhmMillimetres =>
  * ```
  */
 export const perKelvin = (value: number): Q.PerKelvin => quantity(value, '1/K');
+/**
+ * Thermal diffusivity from a number of square metres per second.
+ * @param value number of square metres per second, any finite number
+ * @returns the quantity, m²/s
+ * @throws CalculationError `not-finite` for NaN and infinities
+ * @example
+ * ```ts
+ * import { squareMetresPerSecond } from 'ohmwright';
+ *
+ * squareMetresPerSecond(5e-7); // => 5e-7
+ * ```
+ */
+export const squareMetresPerSecond = (value: number): Q.SquareMetresPerSecond => quantity(value, 'm²/s');

@@ -134,6 +134,7 @@ export const spellings = {
   ],
   '1/K': /* @__PURE__ */ plain('1/K'),
   'A/s': /* @__PURE__ */ plain('A/s'),
+  'm²/s': /* @__PURE__ */ plain('m²/s'),
 } as const satisfies Readonly<Record<string, readonly Spelling[]>>;
 
 /** A canonical unit of this library. */
