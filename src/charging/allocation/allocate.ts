@@ -187,7 +187,8 @@ function bindingOf(
       const left = moment.room[c]! - charging[c]!;
       if (left < tightest) [tightest, at] = [left, c];
     }
-  const [node, line] = [order.nodes[Math.floor(at / 3)]?.id ?? '', lineConductors[at % 3] ?? lineConductors[0]];
+  const node = order.nodes[Math.floor(at / 3)]?.id ?? '';
+  const line = lineConductors[at % 3] ?? lineConductors[0];
   const wanted = x[i] === 0 && ruling.floors ? moment.least[i]! : Math.max(step, 1e-7);
   if (tightest < wanted - 1e-9) {
     if (x[i] === 0 && moment.base[at]! > order.limit[at]!) return { kind: 'overloaded', node, line };

@@ -52,8 +52,14 @@ export function fillProgressively(order: TreeOrder, filling: Filling): void {
   let level = 0;
 
   const byLevel = (of: (i: number) => number) => {
-    const levels = Float64Array.from(members, of);
-    return { levels, ranks: new Uint32Array(size).map((_, k) => k).sort((a, b) => levels[a]! - levels[b]! || a - b) };
+    const [levels, ranks] = [new Float64Array(size), new Uint32Array(size)];
+    let ordered = true;
+    for (let k = 0; k < size; k++) {
+      levels[k] = of(members[k]!);
+      ranks[k] = k;
+      if (k > 0 && levels[k]! < levels[k - 1]!) ordered = false;
+    }
+    return { levels, ranks: ordered ? ranks : ranks.sort((a, b) => levels[a]! - levels[b]! || a - b) };
   };
   const joins = byLevel((i) => x[i]! / weight[i]!);
   const stops = byLevel((i) => most[i]! / weight[i]!);

@@ -177,17 +177,28 @@ export function momentOf(order: TreeOrder): Moment {
       base[3 * v + p] = value;
     });
   });
+  const n = points.length;
   const moment: Moment = {
     base,
     room: new Float64Array(base.length),
-    wants: Uint8Array.from(points, (p) => (p.connected === false ? 0 : 1)),
-    most: Float64Array.from(points, (p) => p.most),
-    least: Float64Array.from(points, (p) => p.least ?? LEAST_CURRENT),
-    weight: Float64Array.from(points, (p) => p.weight ?? 1),
-    priority: Float64Array.from(points, (p) => p.priority ?? 1),
-    waitingSince: Float64Array.from(points, (p) => p.waitingSince ?? 0),
-    received: Float64Array.from(points, (p) => p.received ?? 0),
+    wants: new Uint8Array(n),
+    most: new Float64Array(n),
+    least: new Float64Array(n),
+    weight: new Float64Array(n),
+    priority: new Float64Array(n),
+    waitingSince: new Float64Array(n),
+    received: new Float64Array(n),
   };
+  for (let i = 0; i < n; i++) {
+    const p = points[i]!;
+    moment.wants[i] = p.connected === false ? 0 : 1;
+    moment.most[i] = p.most;
+    moment.least[i] = p.least ?? LEAST_CURRENT;
+    moment.weight[i] = p.weight ?? 1;
+    moment.priority[i] = p.priority ?? 1;
+    moment.waitingSince[i] = p.waitingSince ?? 0;
+    moment.received[i] = p.received ?? 0;
+  }
   takeLoad(order, moment);
   return moment;
 }
