@@ -126,7 +126,8 @@ function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: 
     }
     if (values.length !== 3) found.when(true, [...path, name], THREE_CURRENTS);
     values.forEach((value, p) => {
-      if (!(Number.isFinite(value) && (least === undefined || value >= least))) found.number(value, [...path, name, p], least === undefined ? {} : { least });
+      if (!(Number.isFinite(value) && (least === undefined || value >= least)))
+        found.number(value, [...path, name, p], least === undefined ? {} : { least });
     });
   }
   if (node.unbalance !== undefined) found.number(node.unbalance, [...path, 'unbalance'], { least: 0 });

@@ -37,6 +37,8 @@ export interface TreeOrder {
   readonly lines: Uint8Array;
   /** Lines that each point is wired to, as `mask`. */
   readonly wired: Uint8Array;
+  /** What `wayOf` has found, by `8·node + mask`. */
+  readonly ways: (Int32Array | undefined)[];
 }
 
 /** What the points want and what the limits leave: the arrays that change from one moment to the next. */
@@ -165,7 +167,23 @@ export function orderOf(network: ChargingNetwork): TreeOrder {
     mask,
     lines,
     wired,
+    ways: [],
   };
+}
+
+/** The limits on the way of a point, its own first: entries `3·node + line` of the lines that its vehicle uses. */
+export function wayOf(order: TreeOrder, i: number): Int32Array {
+  const { node, mask, gate, next, limit, ways } = order;
+  const place = 8 * node[i]! + mask[i]!;
+  const found = ways[place];
+  if (found) return found;
+  const way: number[] = [];
+  for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
+    for (let p = 0; p < 3; p++)
+      if (mask[i]! & LINE_BIT[p]! && limit[3 * v + p]! < Number.POSITIVE_INFINITY) way.push(3 * v + p);
+  const made = Int32Array.from(way);
+  ways[place] = made;
+  return made;
 }
 
 /** What the points of a network want, and what its limits leave beside the other load that it states. */
