@@ -47,7 +47,7 @@ function expectMostEnergy(input: Ahead, result: Schedule): void {
   const energy = cells.map((c) => c.energy);
   const best = cells.length === 0 ? 0 : maximum({ objective: energy, least, most, rows })!.value;
   expect(Math.abs(result.delivered / 1000 - best)).toBeLessThan(1e-6);
-  expect(result.bound.shortfall).toBeCloseTo(result.shortfall, 6);
+  expect(result.bound!.shortfall).toBeCloseTo(result.shortfall, 6);
   if (result.shortfall < 1e-3 || cells.length === 0) return;
   const all: Rows[number] = { who: cells.map((_, i) => i), by: energy, from: best - 1e-9 };
   const wanting = input.sessions.flatMap((s, k) => (s.energy > 0 ? [k] : []));
@@ -99,7 +99,7 @@ function expectLeastCost(input: Ahead): void {
     rows: [...rows, ...given(result, need)],
   });
   expect(Math.abs(result.cost! + best!.value)).toBeLessThan(1e-6);
-  expect(result.bound.cost).toBeCloseTo(result.cost!, 9);
+  expect(result.bound!.cost).toBeCloseTo(result.cost!, 9);
 }
 
 /** Totals of the site in each part, A: from the highest down, none that is above can be lowered. */
