@@ -183,6 +183,7 @@ export const pointShape = {
   mode: must(oneOf(labels.mode)),
   directCurrentDetection: may(yes),
   residual: may(residual),
+  noResidual: may(yes),
   openPenDevice: may(fact(z.enum(labels.openPenDevice, { error: renamed }))),
   earthing: may(z.enum(labels.earthing, { error: renamed })),
   electrode: may(electrode),
@@ -210,6 +211,7 @@ const run: z.ZodType<Run> = named(
     lines: must(LINES),
     device: must(device),
     residual: may(z.array(residual).max(10)),
+    noResidual: may(yes),
     ring: may(z.boolean()),
     existing: may(z.boolean()),
     bathOrShower: may(yes),
@@ -228,6 +230,7 @@ const boardShape = {
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),
+  noResidual: may(yes),
   control: may(
     record({ name: must(TEXT.min(1)), limit: must(factField('controlLimit')), controls: must(z.array(NAME).max(200)) }),
   ),

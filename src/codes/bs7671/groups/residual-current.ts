@@ -33,7 +33,7 @@ import { type ChargePoint, type Load, outletsBelow, residualUpstream } from '../
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
-import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace } from '../../iec-family/places.js';
+import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace, unlistedWords } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
   deviceAhead,
@@ -63,6 +63,16 @@ const backAsked: Gap = {
   fact: 'whether the charge point can feed back from the vehicle',
   obtain: 'its data sheet',
 };
+const insideAsked: Gap = {
+  kind: 'fact',
+  fact: 'residual current device inside the charge point',
+  obtain: 'its instructions: the rated residual current, or that there is none',
+};
+/** What stands inside a point at worst. */
+const smallestMade = /* @__PURE__ */ known(
+  /* @__PURE__ */ milliamperes(10),
+  'none is described: the smallest in use, common practice, no source',
+);
 const typeWords = { called: 'type of the residual current device' };
 const detectionWords = { called: 'detection of 6 mA direct current' };
 const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
@@ -87,6 +97,15 @@ function typeBecause(v: { readonly residualType: (typeof types)[number]; readonl
   const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
   return `what is fed asks for type ${types[least]} at least`;
 }
+
+/** Whether smooth direct current of a charge point is detected, by the device or beside it. */
+const smoothDetected = () =>
+  choose('residualType', {
+    AC: set(false),
+    A: same('directCurrentDetection'),
+    F: same('directCurrentDetection'),
+    B: set(true),
+  });
 
 /** The device that protects a charge point: rating, type, poles, and whether it is its own. */
 const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
@@ -158,25 +177,27 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     opensAllLive: whereSmallest('protecting/protectingCurrent', 'opensAllLive'),
     severalDevices: ofAdditional((place) => protectingDevices(place).length > 1),
     markingOpen: any('protecting/markingOpen'),
-    protectingKnown: derive(['severalDevices', 'markingOpen'], (v) =>
-      v.severalDevices && v.markingOpen ? missing(smallestAsked) : true,
+    protectingKnown: weigh(
+      ['suitableThere', 'severalDevices', 'markingOpen'],
+      (v): Known<true> =>
+        v.suitableThere !== true && v.severalDevices === true && v.markingOpen === true ? missing(smallestAsked) : true,
     ),
     directCurrentDetection: ofAdditional(
       ({ point }) => point?.directCurrentDetection ?? detectionAsked,
       detectionWords,
     ),
-    smoothDetected: choose('residualType', {
-      AC: set(false),
-      A: same('directCurrentDetection'),
-      F: same('directCurrentDetection'),
-      B: set(true),
-    }),
+    smoothDetected: smoothDetected(),
   },
   protecting: {
     residualType: ofProtecting((d) => d.type, typeWords),
     opensAllLive: ofProtecting((d) => d.opensAllLive ?? unknown('the marking of the device'), {
       called: 'poles of the residual current device',
     }),
+    smoothDetected: smoothDetected(),
+    suits: weigh(
+      ['prompt', 'smoothDetected', 'opensAllLive'],
+      (v) => v.prompt === true && v.smoothDetected === true && v.opensAllLive === true,
+    ),
     markingOpen: weigh(
       ['residualOperatingCurrent', 'delayed'],
       (v) => isMissing(v.residualOperatingCurrent) || isMissing(v.delayed),
@@ -221,7 +242,8 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     standingCurrent: ofPointBehind(standingOf, { called: standingWords }),
   },
   residualInside: {
-    residualOperatingCurrent: ofResidualInside(({ device }) => device.rating),
+    insideDescribed: ofResidualInside(({ device }) => device !== undefined),
+    residualOperatingCurrent: ofResidualInside(({ device }) => device?.rating ?? smallestMade),
     standingCurrent: ofResidualInside(({ point }) => standingOf(point), {
       called: ({ point }) => standingWords(point),
     }),
@@ -244,7 +266,7 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     residualRatedCurrent: ofResidualOnBoard(
       ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
       {
-        called: 'rated current of the residual current device',
+        called: ({ unlisted }) => (unlisted ? unlistedWords(unlisted) : 'rated current of the residual current device'),
       },
     ),
     aheadRating: ofResidualOnBoard(({ circuit }) => deviceAhead(circuit).rating, {
@@ -321,7 +343,16 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       holds(c.residualSelective, 'residualSelective', set('otherwise either of the two may open')),
     ]),
     each('residualUpstream', [compare(c.standingCurrentBorne)], withPoints),
-    each('residualInside', [compare(c.standingCurrentBorne)]),
+    each('residualInside', [
+      chosen('insideDescribed', {
+        true: [compare(c.standingCurrentBorne)],
+        false: [
+          adjusted(compare(c.standingCurrentBorne), [], (result) =>
+            result.verdict === 'pass' ? result : opened(result, [insideAsked]),
+          ),
+        ],
+      }),
+    ]),
     each('residualOnBoard', [compare(c.residualNotOverloaded)]),
     chosen('feedsBack', {
       yes: [each('residualUpstream', [holds(c.residualBothWays, 'bidirectional', set('this circuit can feed back'))])],
