@@ -53,6 +53,21 @@ import * as c from '../residual-checks.js';
 import { residualLoadOf, standingCurrentLimitOf } from '../residual-checks.js';
 import { pointProtected } from './additional-protection.js';
 
+/** What editions of the rules on residual current devices differ in. */
+interface ResidualEdition {
+  /** The check that a device serves one charge point alone. */
+  readonly individually?: typeof c.oneDevicePerPoint;
+  /** Whether type AC is for general purposes, 531.3.3. */
+  readonly generalPurposes?: boolean;
+  /** The check of devices through which power can flow both ways. */
+  readonly bothWays?: typeof c.residualBothWays;
+}
+
+const oneWayAsked: Gap = {
+  kind: 'fact',
+  fact: 'a device marked for one direction, fed from both sides',
+  obtain: 'its maker: whether it opens when it is fed from the load side; else one that is made for it',
+};
 const smallestAsked: Gap = {
   kind: 'fact',
   fact: 'which residual current device has the smallest rating',
@@ -80,9 +95,20 @@ const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instruction
 const types = ['AC', 'A', 'F', 'B'] as const;
 type TypeFact = Fact<(typeof types)[number]>;
 
-/** Type of residual current device that an outlet asks for at least. */
-const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
+/** Equipment that converters feed or that converts itself: its maker alone says what residual current it has. */
+const byMaker: readonly Load['purpose'][] = [
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+];
+
+/** Type of residual current device that an outlet asks for at least; where type AC is for general purposes, by its purpose too. */
+const typeAskedBy = (o: Load | ChargePoint, generalPurposes: boolean): TypeFact => {
   if (o.kind === 'charge-point') return known('A');
+  if (generalPurposes && o.residualType?.state !== 'known' && !byMaker.includes(o.purpose)) return known('AC');
   if (o.residualType) return o.residualType;
   return unknown(
     `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,
@@ -90,13 +116,15 @@ const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
 };
 
 /** What the verdict on a type rests on. */
-function typeBecause(v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) {
-  if (v.residualType === 'AC')
-    return 'type AC is left for fixed equipment that is known to have no direct-current component';
-  if (v.residualType === 'B') return 'type B detects smooth direct current too';
-  const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
-  return `what is fed asks for type ${types[least]} at least`;
-}
+const typeBecause =
+  (generalPurposes: boolean) =>
+  (v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) => {
+    if (v.residualType === 'AC' && !generalPurposes)
+      return 'type AC is left for fixed equipment that is known to have no direct-current component';
+    if (v.residualType === 'B') return 'type B detects smooth direct current too';
+    const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
+    return `what is fed asks for type ${types[least]} at least`;
+  };
 
 /** Whether smooth direct current of a charge point is detected, by the device or beside it. */
 const smoothDetected = () =>
@@ -139,21 +167,26 @@ const withPoints = (place: ResidualUpstreamPlace) => pointsBehind(place).length 
 
 /**
  * Residual current devices of a circuit. BS 7671 531.3, 722.531.3.101.
- * @param individually the check that a device serves one charge point alone, as the edition words it
  */
-export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.oneDevicePerPoint) => ({
+export const residualCurrent = ({
+  individually = c.oneDevicePerPoint,
+  generalPurposes = false,
+  bothWays = c.residualMarkedBothWays,
+}: ResidualEdition = {}) => ({
   circuit: {
     // charge points of the circuit itself have checks of their own
     typesAsked: ofCircuit(({ run }) =>
       run.feeds
         .flatMap((o) => (o.kind === 'charge-point' ? [] : o.kind === 'load' ? [o] : outletsBelow(o)))
-        .map(typeAskedBy),
+        .map((o) => typeAskedBy(o, generalPurposes)),
     ),
     // heaters of water may have no direct-current component: of them alone type AC may do
-    onlyHeaters: ofCircuit(({ run }) =>
-      outletsBelow(run).every(
-        (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
-      ),
+    onlyHeaters: ofCircuit(
+      ({ run }) =>
+        generalPurposes ||
+        outletsBelow(run).every(
+          (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
+        ),
     ),
     // position
     residualPlace: ofCircuit(({ path, run }) => {
@@ -311,7 +344,11 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       {
         true: [
           each('residualUpstream', [
-            holds(c.residualTypeSuits, 'typeSuits', derive(['residualType', 'typesAsked'], typeBecause)),
+            holds(
+              c.residualTypeSuits,
+              'typeSuits',
+              derive(['residualType', 'typesAsked'], typeBecause(generalPurposes)),
+            ),
           ]),
         ],
         false: [],
@@ -355,11 +392,22 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     ]),
     each('residualOnBoard', [compare(c.residualNotOverloaded)]),
     chosen('feedsBack', {
-      yes: [each('residualUpstream', [holds(c.residualBothWays, 'bidirectional', set('this circuit can feed back'))])],
+      yes: [
+        each('residualUpstream', [
+          holds(
+            bothWays,
+            weigh(['bidirectional'], ({ bidirectional: both }): Known<boolean> => {
+              // before there was a rule, what the maker says of such a use decides
+              return both === false && bothWays === c.residualMarkedBothWays ? missing(oneWayAsked) : both;
+            }),
+            set('this circuit can feed back'),
+          ),
+        ]),
+      ],
       'not known': [
         each('residualUpstream', [
           holds(
-            c.residualBothWays,
+            bothWays,
             weigh(
               ['bidirectional'],
               ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked),
