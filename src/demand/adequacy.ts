@@ -17,9 +17,9 @@ import {
 import type { Board, Installation, Line, ResidualDevice, Supply } from '../installation/index.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
 import { changesOf, type SupplyChange } from './changes.js';
-import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
+import { type Demand, demandOfCase, governingOn, type LineDemand, soundCase } from './demand.js';
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
-import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
+import type { DemandCase, DemandPoint } from './loads.js';
 import type { DemandOptions } from './method.js';
 import { type Around, aheadAndBelow, endOf, switchOverload } from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
@@ -304,6 +304,6 @@ export function adequacyOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): Adequacy {
-  const c = demandCase(installation);
+  const c = soundCase(rules, installation, options);
   return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, sheet), sheet);
 }

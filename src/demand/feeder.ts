@@ -13,7 +13,7 @@ import {
 import type { Board, Installation, Run } from '../installation/index.js';
 import { pathTo, refuseUnsound } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
-import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
+import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
 import { switchOverload } from './overload.js';
@@ -61,7 +61,7 @@ export function feederDemandOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): FeederDemand {
-  refuseUnsound(installation);
+  refuseUnsound(installation, demandProblems(rules, options));
   const run = pathTo(installation, runId)?.run;
   if (!run)
     throw new CalculationError('unknown-definition', `the installation has no run ${JSON.stringify(runId)}`, {

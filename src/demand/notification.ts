@@ -1,9 +1,9 @@
 import { type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts } from './connection.js';
-import { type Demand, demandOfCase, governingOn } from './demand.js';
+import { type Demand, demandOfCase, governingOn, soundCase } from './demand.js';
 import type { FormField } from './form.js';
-import { type DemandCase, demandCase } from './loads.js';
+import type { DemandCase } from './loads.js';
 import type { NetworkRules } from './network-rules.js';
 import type { NotificationOptions } from './notification-options.js';
 import type { DemandRules } from './rules.js';
@@ -133,6 +133,6 @@ export function notificationOf(
   options: NotificationOptions,
   sheet: Sheet = silent(),
 ): Notification {
-  const c = demandCase(installation);
+  const c = soundCase(rules, installation, options);
   return notificationOfCase(network, c, demandOfCase(rules, c, options, sheet), options, sheet);
 }

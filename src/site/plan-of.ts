@@ -2,7 +2,7 @@ import { type CheckResult, known, overall, recorder, type SheetDocument, writeSh
 import { feederDemandOf } from '../demand/feeder.js';
 import { adequacyOf, mountingResults, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
-import { withRun } from '../installation/index.js';
+import { isRecord, withRun } from '../installation/index.js';
 import { invalidInput, millimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
@@ -119,6 +119,8 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
  * ```
  */
 export function planOf(survey: Survey, options: PlanOptions): Plan {
+  if (!isRecord(options) || !isRecord(options.code) || !isRecord(options.demand) || !isRecord(options.network))
+    throw invalidInput('the options of a plan', [{ path: [], message: 'name no code, demand and network rules' }]);
   refuseOthers(survey, options);
   const { code, demand, words } = options;
   const ranking = options.ranking ?? simplestFirst;

@@ -1,4 +1,5 @@
 /** What a sheet amounts to is tied to its results, and these to what the code asks for: forgeries beyond single numbers. */
+
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
@@ -20,6 +21,7 @@ import {
 import { arbitraryInstallation } from '../../src/testing/index.js';
 import { verifySheet } from '../../src/verify/index.js';
 import { premises, soundHouse } from '../hazards/sound.js';
+import { seedOf } from '../support/seed.js';
 
 const code = bs7671('2018+A2:2022');
 const cited = { document: code.name, edition: code.edition };
@@ -76,7 +78,7 @@ describe('an honest sheet', () => {
         ) as Installation;
         expect(messages(concluded(installation))).toEqual([]);
       }),
-      { numRuns: 40, seed: open ? 31 : 32 },
+      { numRuns: 40, seed: seedOf(open ? 31 : 32) },
     );
   });
   test('that says nothing of the whole is right and amounts to nothing', () => {
@@ -154,7 +156,7 @@ describe('a forged conclusion', () => {
         const forged = withLines(honest, (l) => [...l.slice(0, -1), { ...line, due }]);
         expect(noticed(forged, line.due[at]?.check)).toBe(true);
       }),
-      { numRuns: 60, seed: 33 },
+      { numRuns: 60, seed: seedOf(33) },
     );
   });
 });
