@@ -112,23 +112,25 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   return true;
 }
 
+/** Three currents, one for each line conductor. */
+export function inspectLines(values: unknown, least: number | undefined, found: Inspection, path: Path): void {
+  if (!Array.isArray(values) || values.length !== 3) {
+    found.when(true, path, THREE_CURRENTS);
+    return;
+  }
+  values.forEach((value, p) => {
+    if (!(Number.isFinite(value) && (least === undefined || value >= least)))
+      found.number(value, [...path, p], least === undefined ? {} : { least });
+  });
+}
+
 function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: Inspection, path: Path): void {
   for (const [name, least] of [
     ['limit', 0],
     ['load', undefined],
     ['worst', 0],
   ] as const) {
-    const values = node[name];
-    if (values === undefined) continue;
-    if (!Array.isArray(values)) {
-      found.when(true, [...path, name], THREE_CURRENTS);
-      continue;
-    }
-    if (values.length !== 3) found.when(true, [...path, name], THREE_CURRENTS);
-    values.forEach((value, p) => {
-      if (!(Number.isFinite(value) && (least === undefined || value >= least)))
-        found.number(value, [...path, name, p], least === undefined ? {} : { least });
-    });
+    if (node[name] !== undefined) inspectLines(node[name], least, found, [...path, name]);
   }
   if (node.unbalance !== undefined) found.number(node.unbalance, [...path, 'unbalance'], { least: 0 });
   if (node.neutralLimit !== undefined) found.number(node.neutralLimit, [...path, 'neutralLimit'], { least: 0 });
