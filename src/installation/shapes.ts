@@ -86,6 +86,7 @@ export const shapes = {
     residual: ['list?', 'residual'],
     ring: ['plain?', 'yes'],
     existing: ['plain?', 'yes'],
+    outOfUse: ['fact?', 'yes'],
     cable: ['plain', 'cable'],
     stretches: ['list', 'stretch'],
     thirdHarmonic: ['fact?', 'thirdHarmonic'],

@@ -212,6 +212,7 @@ const run: z.ZodType<Run> = named(
     residual: may(z.array(residual).max(10)),
     ring: may(z.boolean()),
     existing: may(z.boolean()),
+    outOfUse: may(yes),
     bathOrShower: may(yes),
     thirdHarmonic: may(factField('thirdHarmonic')),
     cable: must(cable),

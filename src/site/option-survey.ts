@@ -6,14 +6,14 @@ import { type Board, lineConductors, pathTo, type Run } from '../installation/in
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
-import type { OptionId } from './plan.js';
+import type { BaseOptionId } from './plan.js';
 import type { Survey, WantedPoint } from './survey.js';
 
 /** A survey changed to what an option describes, or why the option is not offered. */
 export type OptionSurvey =
-  | { readonly id: OptionId; readonly title: string; readonly changes: readonly string[]; readonly survey: Survey }
+  | { readonly id: BaseOptionId; readonly title: string; readonly changes: readonly string[]; readonly survey: Survey }
   | {
-      readonly id: OptionId;
+      readonly id: BaseOptionId;
       readonly title: string;
       readonly discarded: string;
       /** Whether only a fact that is not known stands in its way. */

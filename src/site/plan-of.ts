@@ -11,9 +11,11 @@ import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
 import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
-import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
+import type { BaseOptionId, DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
 import { recalledCaution } from './recalled.js';
+import type { AppliedRemedy } from './remedies/offer.js';
+import { seekRemedies } from './remedies/search.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
@@ -37,6 +39,8 @@ export interface PlanOptions extends Applicable {
   readonly sheets?: 'first' | 'all' | 'none';
   /** Whether permitted lengths of the route are worked out, which takes many assessments; for up to three points when absent. */
   readonly lengths?: boolean;
+  /** Whether remedies are sought for what does not pass, each assessed anew; they are when absent. */
+  readonly remedies?: boolean;
   /** What the notification needs and the survey does not hold, such as the day of completion. */
   readonly notification?: Pick<NotificationOptions, 'completed' | 'programme' | 'particulars'>;
 }
@@ -46,13 +50,15 @@ const planCaution =
   'This is a calculation from a survey, not an installation. It has to be checked on site and carried out, tested and certified by competent persons, to the edition in force, the network operator’s conditions and local rules.';
 
 const verdictRank = { pass: 0, 'not-determined': 1, fail: 2 } as const;
-const effort: Readonly<Record<OptionId, number>> = {
+const effort: Readonly<Record<BaseOptionId, number>> = {
   'as-wanted': 0,
   'with-limiter': 1,
   'lower-setting': 2,
   'larger-supply-fuse': 3,
   'three-phase-supply': 4,
 };
+
+const effortOf = ({ id }: OptionPlan): number => effort[id.split('+')[0] as BaseOptionId];
 
 const toldOnly = (o: OptionPlan) =>
   o.notification.decision.route === 'notify-after' || o.notification.decision.route === 'no-duty';
@@ -68,12 +74,13 @@ const readyInTime = ({ points, night }: OptionPlan) =>
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then without remedies before with them; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
-    effort[a.id] - effort[b.id] ||
+    Number(!!a.remedies) - Number(!!b.remedies) ||
+    effortOf(a) - effortOf(b) ||
     a.hours.typical - b.hours.typical,
 };
 
@@ -126,7 +133,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
   const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey));
   const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey)));
   const discarded: DiscardedOption[] = [];
-  const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
+  const worked: { readonly survey: Survey; readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
   for (const option of optionSurveys(survey, asWanted, feeders, words)) {
     if ('discarded' in option)
       discarded.push({
@@ -135,8 +142,30 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
         because: option.discarded,
         ...(option.subjectTo ? { subjectTo: true } : {}),
       });
-    else worked.push(optionPlan(option.survey, option, options));
+    else worked.push({ survey: option.survey, ...optionPlan(option.survey, option, options) });
   }
+  const sheetsOfRemedied = new Map<OptionPlan, SheetDocument>();
+  const sought = seekRemedies(options.remedies === false ? [] : worked, {
+    survey,
+    code,
+    words,
+    rules: options.rules ?? commonPractice,
+    budget: survey.wanted.length <= 3 ? 24 : 6,
+    assess: ({ plan: { id, title, changes } }, changed, remedies) => {
+      const put = remedies.map((r) => r.what);
+      const option = {
+        id: `${id}+${remedies.map((r) => r.id).join('+')}` as OptionId,
+        title: `${title}; ${put.join('; ')}`,
+        changes: [...changes, ...put],
+        remedies,
+      };
+      const { plan, sheet } = optionPlan(changed, option, { ...options, lengths: false });
+      sheetsOfRemedied.set(plan, sheet);
+      return plan;
+    },
+  });
+  for (const { plan, survey: changed } of sought.options)
+    worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as SheetDocument });
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const keep = options.sheets ?? 'first';
   return {
@@ -154,12 +183,15 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
     ),
     rankedBy: ranking.words,
     discarded,
+    remedies: sought.offers,
   };
 }
 
+const remedyHours = (remedies: readonly AppliedRemedy[] = []) => remedies.map((r) => r.hours);
+
 function optionPlan(
   survey: Survey,
-  option: { readonly id: OptionId; readonly title: string; readonly changes: readonly string[] },
+  option: Pick<OptionPlan, 'id' | 'title' | 'changes' | 'remedies'>,
   options: PlanOptions,
 ) {
   const sheet = recorder(`${survey.about.title}: ${option.title}`);
@@ -220,7 +252,7 @@ function optionPlan(
     ...(night ? { night } : {}),
     overall: overall(results),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
-    hours: inAll([...points, ...feeders].flatMap((p) => p.hours ?? [])),
+    hours: inAll([...[...points, ...feeders].flatMap((p) => p.hours ?? []), ...remedyHours(option.remedies)]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...recalledCaution(written),

@@ -10,6 +10,7 @@ import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
 import type { Night } from './night.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
+import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
 import type { Survey } from './survey.js';
 import type { UnknownItem } from './unknown-facts.js';
 
@@ -49,7 +50,10 @@ export interface FeederPlan {
 }
 
 /** Names of the ways in which a survey can be answered. @inline */
-export type OptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
+export type BaseOptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
+
+/** The same, or one of them with the remedies that were applied: `as-wanted+main-bonding`. @inline */
+export type OptionId = BaseOptionId | `${BaseOptionId}+${string}`;
 
 /** One complete way to do the job. */
 export interface OptionPlan {
@@ -57,6 +61,8 @@ export interface OptionPlan {
   readonly title: string;
   /** What it changes against the survey. */
   readonly changes: readonly string[];
+  /** What is put right, or done another way, beside that; none where nothing is. */
+  readonly remedies?: readonly AppliedRemedy[];
   /** The installation with the circuits chosen. */
   readonly installation: Installation;
   /** Whether the supply carries it. */
@@ -81,7 +87,7 @@ export interface OptionPlan {
 
 /** A way that was not worked out, or not kept, and why. @inline */
 export interface DiscardedOption {
-  readonly id: OptionId;
+  readonly id: BaseOptionId;
   /** What it would have been. */
   readonly title: string;
   readonly because: string;
@@ -107,4 +113,6 @@ export interface Plan {
   readonly rankedBy: string;
   /** The options not offered, each with its reason. */
   readonly discarded: readonly DiscardedOption[];
+  /** Remedies that were assessed and pass, or are open at most, cheapest first; of each option those that were found. */
+  readonly remedies: readonly RemedyOffer[];
 }
