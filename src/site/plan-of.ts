@@ -9,6 +9,7 @@ import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
+import { isEstimated, measuredFirst } from './measure.js';
 import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
 import type { BaseOptionId, DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
@@ -74,12 +75,13 @@ const readyInTime = ({ points, night }: OptionPlan) =>
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then without remedies before with them; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
     Number(!!a.remedies) - Number(!!b.remedies) ||
+    (a.remedies && b.remedies ? a.hours.typical - b.hours.typical : 0) ||
     effortOf(a) - effortOf(b) ||
     a.hours.typical - b.hours.typical,
 };
@@ -134,7 +136,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
   const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey)));
   const discarded: DiscardedOption[] = [];
   const worked: { readonly survey: Survey; readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
-  for (const option of optionSurveys(survey, asWanted, feeders, words)) {
+  for (const option of optionSurveys(survey, asWanted, feeders, words, isEstimated(demand, asWanted))) {
     if ('discarded' in option)
       discarded.push({
         id: option.id,
@@ -150,7 +152,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
     code,
     words,
     rules: options.rules ?? commonPractice,
-    budget: survey.wanted.length <= 3 ? 24 : 6,
+    budget: survey.wanted.length <= 3 ? 12 : 4,
     assess: ({ plan: { id, title, changes } }, changed, remedies) => {
       const put = remedies.map((r) => r.what);
       const option = {
@@ -221,7 +223,9 @@ function optionPlan(
   const ways = code.ownWay ? waysResults(code.ownWay, survey, sheet.part('Ways for the new circuits')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
   // main switch and tails count the devices of the new circuits, which are chosen by now
-  const supply = adequacyOf(demand, built, demandOptions(survey), ofSupply);
+  const found = adequacyOf(demand, built, demandOptions(survey), ofSupply);
+  const { results: ofSupplied, measure } = measuredFirst(demand, built, found);
+  const supply = measure.length > 0 ? { ...found, results: ofSupplied, overall: overall(ofSupplied) } : found;
   const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,
@@ -246,6 +250,7 @@ function optionPlan(
     ...option,
     installation: built,
     supply,
+    ...(measure.length > 0 ? { measure } : {}),
     notification,
     feeders,
     points,

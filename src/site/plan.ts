@@ -8,6 +8,7 @@ import type { TradeWords } from './applicable.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
+import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
@@ -67,6 +68,8 @@ export interface OptionPlan {
   readonly installation: Installation;
   /** Whether the supply carries it. */
   readonly supply: Adequacy;
+  /** What a measurement of the demand has to show where only an estimate says that there is too much. */
+  readonly measure?: readonly MeasureFirst[];
   /** Whom to tell or to ask, and by when. */
   readonly notification: Notification;
   /** Feeders on the way to the charge points, each once: they carry more than before. */

@@ -107,6 +107,7 @@ class OptionSearch {
   constructor(
     private readonly of: WorkedOption,
     private readonly s: Search,
+    private readonly alternatives: boolean,
   ) {}
 
   /** Assesses a combination, each once. */
@@ -186,6 +187,7 @@ class OptionSearch {
     const first = this.first();
     if (!first) return [];
     const found = [first];
+    if (!this.alternatives) return found;
     let tried = 0;
     for (const [i, choice] of first.choices.entries()) {
       const result = this.results.get(choice.check) as CheckResult;
@@ -229,14 +231,20 @@ export interface Sought {
 
 const verdictOf = ({ overall }: OptionPlan) => overall.verdict as 'pass' | 'not-determined';
 
-/** Seeks remedies for every option that does not pass, and for those that pass and need consent. */
+/**
+ * Seeks remedies for the options that do not pass, up to the first that does, and for that one where it needs consent.
+ * @param worked the options in the order of their effort
+ */
 export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought {
   const offers: RemedyOffer[] = [];
   const options: Found['worked'][] = [];
+  const passing = worked.find((o) => o.plan.overall.verdict === 'pass');
   for (const of of worked) {
     const passes = of.plan.overall.verdict === 'pass';
-    const notice = passes ? forNotice(of, s) : undefined;
-    const found = passes ? (notice ? [notice] : []) : new OptionSearch(of, s).all();
+    // what passes with less effort needs no remedies of what takes more
+    if (passing && worked.indexOf(of) > worked.indexOf(passing)) break;
+    const notice = of === passing ? forNotice(of, s) : undefined;
+    const found = passes ? (notice ? [notice] : []) : new OptionSearch(of, s, offers.length === 0).all();
     for (const [i, { worked: then }] of found.entries()) {
       offers.push({
         option: of.plan.id as RemedyOffer['option'],
