@@ -29,9 +29,7 @@ const mostOf = (fact: Fact<Amperes>): number =>
 function unseenOn(installation: Installation, line: Line): number {
   const { loads, points, controls } = demandCase(installation);
   const held = new Set(
-    controls
-      .filter((c) => c.board === installation.board.id && c.limit.state === 'known')
-      .flatMap((c) => c.controls),
+    controls.filter((c) => c.board === installation.board.id && c.limit.state === 'known').flatMap((c) => c.controls),
   );
   const counted = [
     ...points.filter((p) => !held.has(p.id)).map((p) => ({ lines: p.lines, current: p.setting })),

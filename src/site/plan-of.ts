@@ -161,7 +161,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
         changes: [...changes, ...put],
         remedies,
       };
-      const { plan, sheet } = optionPlan(changed, option, { ...options, lengths: false });
+      const { plan, sheet } = optionPlan(changed, option, { ...options, lengths: false }, true);
       sheetsOfRemedied.set(plan, sheet);
       return plan;
     },
@@ -195,6 +195,7 @@ function optionPlan(
   survey: Survey,
   option: Pick<OptionPlan, 'id' | 'title' | 'changes' | 'remedies'>,
   options: PlanOptions,
+  passingOnly = false,
 ) {
   const sheet = recorder(`${survey.about.title}: ${option.title}`);
   const { code, demand, network, rules = commonPractice } = options;
@@ -210,7 +211,7 @@ function optionPlan(
   // many assessments each: for few points, and not where every one runs over ranges
   const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
   const feederIds = feedersOf(survey);
-  const inOption = { ...options, survey, installation: wantedIn, rules, lengths, sheet };
+  const inOption = { ...options, survey, installation: wantedIn, rules, lengths, passingOnly, sheet };
   const points = survey.wanted.map((w) => pointPlan(inOption, w));
   const outlet = survey.work.outletHeight;
   const height =
@@ -240,7 +241,7 @@ function optionPlan(
     ...mounting,
     ...ways,
     ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
-    ...points.flatMap((p) => p.assessment.results),
+    ...points.flatMap((p) => [...p.cableResults, ...p.assessment.results]),
   ];
   const told = [...results, ...notification.decision.results].flatMap((r) =>
     r.caution && r.verdict !== 'not-required' ? [r.caution] : [],

@@ -1,10 +1,11 @@
 import type { EarthingOption } from '../codes/wiring-code.js';
-import type { Overall, SheetDocument } from '../core/index.js';
+import type { CheckResult, Overall, SheetDocument } from '../core/index.js';
 import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { Installation, Run } from '../installation/index.js';
 import type { TradeWords } from './applicable.js';
+import type { UnsuitableCable } from './cables.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
@@ -23,6 +24,10 @@ export interface PointPlan {
   /** How it was chosen: candidates in order, each with what stood in its way, and the permitted lengths. */
   readonly design: Design;
   readonly assessment: Assessment;
+  /** Cables that may be used and are not for the route, each with the reason. */
+  readonly unsuitable?: readonly UnsuitableCable[];
+  /** What is said where none is for it. */
+  readonly cableResults: readonly CheckResult[];
   /** The permitted ways to earth the point, and why the others fall out. */
   readonly earthing: readonly EarthingOption[];
   /** Readings to expect. */

@@ -11,6 +11,7 @@ import {
 import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius } from '../units/index.js';
 import type { Applicable } from './applicable.js';
+import { cablesFor, noCableResult } from './cables.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
@@ -31,7 +32,11 @@ const preferredFirst: SearchOrder = {
  * the real obstacle and not a cable that is too small besides. Where load, device and cable could not be judged, the size
  * stays open: the first of many that nobody judged is no design.
  */
-function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: Candidate) => readonly string[]): Run {
+function chosenRun(
+  wanted: WantedPoint,
+  found: Design,
+  failuresOf: ((candidate: Candidate) => readonly string[]) | undefined,
+): Run {
   const decided = ({ cable, area, rating }: Candidate) => decidedRun(wanted, cable, area, rating);
   if (found.chosen) {
     const judged = found.assessment?.aspects.find((a) => a.aspect === 'coordination')?.verdict === 'pass';
@@ -39,6 +44,7 @@ function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: C
   }
   const last = found.passedOver.at(-1);
   if (!last) return wanted.run;
+  if (!failuresOf) return decided(last.candidate);
   const least = failuresOf(last.candidate).length;
   let best: { readonly candidate: Candidate; readonly failures: number } | undefined;
   for (const { candidate, check } of found.passedOver) {
@@ -58,6 +64,8 @@ export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
   readonly rules: WorkRules;
   /** Whether permitted lengths are worked out. */
   readonly lengths: boolean;
+  /** Whether only what passes is of interest: where no candidate does, the largest stands for all of them. */
+  readonly passingOnly?: boolean;
   readonly sheet: Recorder;
 }
 
@@ -65,21 +73,23 @@ const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run
 
 /** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
 export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
-  const { code, words, survey, installation, rules, lengths, sheet } = option;
+  const { code, words, survey, installation, rules, lengths, passingOnly, sheet } = option;
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
-  const choices = { cables: wanted.cables, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
+  const { suited, unsuitable } = cablesFor(code, wanted);
+  const choices = { cables: suited, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
   const found = design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
     lengths,
   });
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
-  const run = chosenRun(wanted, found, ({ cable, area, rating }) => {
+  const failuresOf = ({ cable, area, rating }: Candidate) => {
     const built = withDecided(decidedRun(wanted, cable, area, rating));
     return assess(code, built, wanted.run.id, survey.options).overall.failed.map((r) => r.check);
-  });
+  };
+  const run = chosenRun(wanted, found, passingOnly ? undefined : failuresOf);
   const built = withDecided(run);
   const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
@@ -115,6 +125,8 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     run,
     design: found,
     assessment,
+    ...(unsuitable.length > 0 ? { unsuitable } : {}),
+    cableResults: suited.length === 0 ? noCableResult(code, unsuitable, sheet.part(`Cables for ${point.id}`)) : [],
     earthing: code.earthingOptions(circuit, point),
     tests,
     items: quantitiesOf(run, survey.work, rules, needs, words, sheet.part(`Quantities of ${point.id}`)),

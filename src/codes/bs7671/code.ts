@@ -1,12 +1,13 @@
 import { missing } from '../../core/index.js';
-import type { Run } from '../../installation/index.js';
+import { labels, type ReferenceMethod, type Run } from '../../installation/index.js';
 import { CalculationError, squareMillimetres } from '../../units/index.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { remediesOf } from '../iec-family/remedies.js';
 import { circuitFigures, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import type { ConductorSize, WiringCode } from '../wiring-code.js';
-import { capacityTableOf } from './cable-tables.js';
+import { cableForRoute } from './cable-for-route.js';
+import { bsMethod, capacityTableFor, capacityTableOf } from './cable-tables.js';
 import { calculatorOf } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { editionGap, editionInForce, editions, standingOf } from './editions.js';
@@ -15,6 +16,12 @@ import { type TestEdition, testPlan } from './test-plan.js';
 
 const sizesFor = (run: Run): readonly ConductorSize[] =>
   (capacityTableOf(run.cable)?.offers('conductorArea') ?? []).map((s) => ({ area: squareMillimetres(s as number) }));
+
+/** Every spelling of the methods that the table of the cable has a column for. */
+function methodsFor({ cable, lines }: Run): readonly ReferenceMethod[] | undefined {
+  const listed = capacityTableFor(cable, false, lines.length === 1 ? '2' : '3')?.offers('method');
+  return listed && labels.method.filter((m) => listed.includes(bsMethod(m)));
+}
 
 /**
  * BS 7671 as a wiring code, by edition; there is no default edition.
@@ -52,6 +59,8 @@ export function bs7671(edition: string): WiringCode {
     standing: standingOf(entered),
     inForce: (date) => editionInForce(entered, date),
     sizesFor,
+    methodsFor,
+    cableForRoute,
     ratingsFor,
     timeCurrentLimits,
     calculator,

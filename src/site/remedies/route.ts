@@ -1,6 +1,7 @@
 import { isMissing, known, unknown } from '../../core/index.js';
 import { design } from '../../design/index.js';
 import {
+  type Board,
   type Cable,
   type Group,
   type Line,
@@ -45,20 +46,22 @@ const armoured = (lines: number): Cable => ({
   protective: 'core',
 });
 
+/** What is wanted in an armoured cable, where none that may be used is one. */
+function withArmoured(w: WantedPoint): WantedPoint {
+  const own = w.cables.filter((c) => c.construction === 'armoured');
+  const cables = own.length > 0 ? own : [armoured(w.run.lines.length)];
+  return { ...w, cables, run: { ...w.run, cable: cables[0] as Cable } };
+}
+
 /** Where the route lies in the ground and no cable that may be used is armoured. */
-function armouredCable({ survey, result }: Situation): readonly Change[] {
-  if (result.verdict === 'not-determined' && !(result.gaps ?? []).some((g) => g.kind === 'cell')) return [];
+function armouredCable({ survey }: Situation): readonly Change[] {
   const lacks = (w: WantedPoint) =>
     w.run.stretches.some(inGround) && w.cables.every((c) => c.construction !== 'armoured');
   const changed = survey.wanted.filter(lacks);
   if (changed.length === 0) return [];
   return [
     {
-      survey: withEachWanted(survey, (w) => {
-        if (!lacks(w)) return w;
-        const cable = armoured(w.run.lines.length);
-        return { ...w, cables: [cable], run: { ...w.run, cable } };
-      }),
+      survey: withEachWanted(survey, (w) => (lacks(w) ? withArmoured(w) : w)),
       what: `armoured cable in place of one that is not for burial: ${changed.map((w) => w.run.id).join(', ')}`,
     },
   ];
@@ -90,7 +93,8 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
     const along = feeders.flatMap((f) =>
       f.stretches.map((s) => besideOneMore({ ...s, name: `beside ${f.id}: ${s.name}` })),
     );
-    return { ...w, from: origin, run: { ...w.run, stretches: [...along, ...w.run.stretches] } };
+    const onward = { ...w, from: origin, run: { ...w.run, stretches: [...along, ...w.run.stretches] } };
+    return along.some(inGround) ? withArmoured(onward) : onward;
   });
   return [
     {
@@ -121,16 +125,16 @@ function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undef
   const { sizeName } = cable;
   return {
     ...feeder,
-    existing: false,
     cable: { ...feeder.cable, ...(sizeName ? { sizeName } : {}), area: known(squareMillimetres(area), PUT_THERE) },
     device: { ...feeder.device, rating: known(amperes(rating), PUT_THERE) },
-    feeds: feeder.feeds.map((o) =>
-      o.kind === 'board' && o.mainSwitch?.rating.state === 'known' && o.mainSwitch.rating.value < rating
-        ? { ...o, mainSwitch: { ...o.mainSwitch, rating: known(amperes(rating), PUT_THERE) } }
-        : o,
-    ),
   };
 }
+
+/** The main switch of a board at the end of a feeder is no smaller than the device ahead of it. */
+const raised = (board: Board, rating: Run['device']['rating']): Board =>
+  board.mainSwitch?.rating.state === 'known' && rating.state === 'known' && board.mainSwitch.rating.value < rating.value
+    ? { ...board, mainSwitch: { ...board.mainSwitch, rating } }
+    : board;
 
 /** Feeders that do not carry what is below them are replaced by larger ones. */
 function largerFeeder(at: Situation): readonly Change[] {
@@ -142,7 +146,17 @@ function largerFeeder(at: Situation): readonly Change[] {
   if (found.length === 0) return [];
   return [
     {
-      survey: found.reduce((s, f) => withExistingRun(s, f.id, () => f), at.survey),
+      survey: found.reduce(
+        (s, f) =>
+          withExistingRun(s, f.id, (run) => ({
+            ...run,
+            existing: false,
+            cable: f.cable,
+            device: f.device,
+            feeds: run.feeds.map((o) => (o.kind === 'board' ? raised(o, f.device.rating) : o)),
+          })),
+        at.survey,
+      ),
       what: found
         .map((f) => {
           const { cable, device } = f;
@@ -215,7 +229,7 @@ export const routeRemedies: readonly SurveyRemedy[] = [
   {
     id: 'armoured-cable',
     title: 'An armoured cable',
-    checks: ['cable-for-the-ground', 'load-within-capacity', 'overload-limit', 'voltage-drop'],
+    checks: ['cable-for-the-ground', 'cable-for-the-route'],
     whenOpen: true,
     ways: armouredCable,
   },

@@ -135,7 +135,7 @@ class OptionSearch {
     );
   }
 
-  /** The cheapest remedy for every obstacle at once; the next one where it did not help. */
+  /** The cheapest remedy for every obstacle at once; the next one where it did not help, or led to what has none. */
   private first(): Found | undefined {
     const offered = new Map<string, readonly Choice[]>();
     const at = new Map<string, number>();
@@ -143,6 +143,7 @@ class OptionSearch {
     let plan = this.of.plan;
     for (let round = 0; round < ROUNDS; round++) {
       const fresh = new Set<string>();
+      let stuck = false;
       for (const result of obstaclesIn(plan)) {
         const { check } = result;
         if (!offered.has(check)) {
@@ -150,23 +151,36 @@ class OptionSearch {
           offered.set(check, choicesFor(result, found?.worked ?? this.of, this.s));
         }
         const all = offered.get(check) as readonly Choice[];
-        const covered = [...fresh].some((id) => all.some((c) => c.remedy.id === id));
-        if (covered) continue;
+        if ([...fresh].some((id) => all.some((c) => c.remedy.id === id))) continue;
         const next = (at.get(check) ?? -1) + 1;
         const choice = all[next];
         if (choice) {
           at.set(check, next);
           fresh.add(choice.remedy.id);
-        } else if (result.verdict === 'fail') return undefined;
+        } else if (result.verdict === 'fail') stuck = true;
         else at.delete(check);
       }
-      if (fresh.size === 0) break;
+      if (stuck && !this.turned(at, offered)) return undefined;
+      if (fresh.size === 0 && !stuck) break;
       const choices = [...at].flatMap(([check, i]) => offered.get(check)?.[i] ?? []);
       found = this.assessed(choices.filter((c, i) => choices.findIndex((d) => d.remedy === c.remedy) === i));
       if (!found) return undefined;
       plan = found.worked.plan;
     }
     return found && this.better(found) ? this.leaner(found) : undefined;
+  }
+
+  /** Goes back to the latest remedy that has another one in its place; what came after it is asked anew. */
+  private turned(at: Map<string, number>, offered: Map<string, readonly Choice[]>): boolean {
+    for (const [check, i] of [...at].reverse()) {
+      if (offered.get(check)?.[i + 1]) {
+        at.set(check, i + 1);
+        return true;
+      }
+      at.delete(check);
+      offered.delete(check);
+    }
+    return false;
   }
 
   /** Without the remedies that another one makes needless. */
