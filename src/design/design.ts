@@ -54,6 +54,8 @@ export interface DesignOptions extends AssessmentOptions {
   readonly order?: SearchOrder;
   /** Whether the permitted lengths of the route are worked out as well, which takes many assessments; they are when absent. */
   readonly lengths?: boolean;
+  /** How many candidates may be open before the search ends without one that passes; every one is tried when absent. */
+  readonly mostOpen?: number;
 }
 
 /** The design of one circuit: plain, JSON-ready. */
@@ -153,7 +155,7 @@ export function design(
   choices: DesignChoices = {},
   options: DesignOptions = {},
 ): Design {
-  const { order = cheapestFirst, lengths = true, ...assessing } = options;
+  const { order = cheapestFirst, lengths = true, mostOpen = Number.POSITIVE_INFINITY, ...assessing } = options;
   const { run } = circuitCase(installation, runId, assessing);
   const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));
   const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
@@ -161,6 +163,7 @@ export function design(
   const passedOver: PassedOver[] = [];
   let open: { readonly at: number; readonly assessment: Assessment } | undefined;
   let accepted: Assessment | undefined;
+  let opened = 0;
   for (const candidate of candidates) {
     const house = built(candidate);
     working.change(house, assessing);
@@ -175,12 +178,16 @@ export function design(
       break;
     }
     const [failed] = found.overall.failed;
-    if (!failed) open ??= { at: passedOver.length, assessment: found };
+    if (!failed) {
+      open ??= { at: passedOver.length, assessment: found };
+      opened += 1;
+    }
     passedOver.push({
       candidate,
       verdict: failed ? 'fail' : 'not-determined',
       check: failed ?? (found.overall.undetermined[0] as CheckResult),
     });
+    if (opened >= mostOpen) break;
   }
   const at = accepted ? passedOver.length : open?.at;
   const chosen = at === undefined ? undefined : candidates[at];

@@ -71,6 +71,9 @@ export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
 
 const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
 
+/** Open candidates after which a search for what passes gives a circuit up. */
+const MOST_OPEN = 4;
+
 /** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
 export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
   const { code, words, survey, installation, rules, lengths, passingOnly, sheet } = option;
@@ -83,6 +86,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     ...survey.options,
     order: preferredFirst,
     lengths,
+    ...(passingOnly ? { mostOpen: MOST_OPEN } : {}),
   });
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
   const failuresOf = ({ cable, area, rating }: Candidate) => {
