@@ -2,6 +2,7 @@ import type { OptionPlan, Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
+import { remedyBlocks } from './plan-remedies.js';
 import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
 import { hoursWords } from './plan-work.js';
@@ -108,6 +109,8 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
     ...nextSteps(option),
     ...optionTable(plan),
+    ...remedyBlocks(plan),
+    ...list(plan.questions.map((q) => q.question)),
     ...(option.unknown.length > 0
       ? [
           heading(2, 'What is not known, and what it blocks'),

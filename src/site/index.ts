@@ -10,5 +10,8 @@ export type { OptionPlan, Plan, PointPlan } from './plan.js';
 export { type PlanOptions, planOf, type Ranking, simplestFirst } from './plan-of.js';
 export { type PriceBook, type Quotation, quotationOf } from './price.js';
 export { type Records, recordsOf } from './records.js';
+export { type SurveyChange, withChanges } from './remedies/changes.js';
+export type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
+export { type SanityQuestion, sanityQuestions } from './sanity.js';
 export type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
 export { commonPractice, type WorkRules } from './work-rules.js';

@@ -17,6 +17,7 @@ import { pointPlan } from './point-plan.js';
 import { recalledCaution } from './recalled.js';
 import type { AppliedRemedy } from './remedies/offer.js';
 import { seekRemedies } from './remedies/search.js';
+import { sanityQuestions } from './sanity.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
@@ -186,6 +187,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
     rankedBy: ranking.words,
     discarded,
     remedies: sought.offers,
+    questions: sanityQuestions(survey),
   };
 }
 

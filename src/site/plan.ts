@@ -13,6 +13,7 @@ import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
+import type { SanityQuestion } from './sanity.js';
 import type { Survey } from './survey.js';
 import type { UnknownItem } from './unknown-facts.js';
 
@@ -123,4 +124,6 @@ export interface Plan {
   readonly discarded: readonly DiscardedOption[];
   /** Remedies that were assessed and pass, or are open at most, cheapest first; of each option those that were found. */
   readonly remedies: readonly RemedyOffer[];
+  /** Figures of the survey that are outside what is customary: to be asked about, nothing is refused. */
+  readonly questions: readonly SanityQuestion[];
 }

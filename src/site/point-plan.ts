@@ -1,5 +1,6 @@
 import type { Recorder } from '../core/index.js';
 import {
+  type Assessment,
   assess,
   type Candidate,
   circuitCase,
@@ -28,14 +29,16 @@ const preferredFirst: SearchOrder = {
 };
 
 /**
- * The run that a design chose. Where no candidate remains: the one with the fewest rules not met, so that the report shows
- * the real obstacle and not a cable that is too small besides. Where load, device and cable could not be judged, the size
- * stays open: the first of many that nobody judged is no design.
+ * The run that a design chose. Where no candidate remains: of those that come furthest in the order of the checks, which
+ * is the order of the work, the one with the fewest rules not met, so that the report shows the real obstacle and not a
+ * cable that is too small besides. Where load, device and cable could not be judged, the size stays open: the first of
+ * many that nobody judged is no design.
  */
 function chosenRun(
   wanted: WantedPoint,
   found: Design,
-  failuresOf: ((candidate: Candidate) => readonly string[]) | undefined,
+  assessed: (candidate: Candidate) => Assessment,
+  passingOnly: boolean,
 ): Run {
   const decided = ({ cable, area, rating }: Candidate) => decidedRun(wanted, cable, area, rating);
   if (found.chosen) {
@@ -44,16 +47,20 @@ function chosenRun(
   }
   const last = found.passedOver.at(-1);
   if (!last) return wanted.run;
-  if (!failuresOf) return decided(last.candidate);
-  const least = failuresOf(last.candidate).length;
+  const order = assessed(last.candidate).results.map((r) => r.check);
+  const furthest = Math.max(...found.passedOver.map((p) => order.indexOf(p.check.check)));
+  const furthestOn = found.passedOver.filter((p) => order.indexOf(p.check.check) === furthest);
+  const [first = last] = furthestOn;
+  if (passingOnly) return decided(first.candidate);
+  const failuresOf = (candidate: Candidate) => new Set(assessed(candidate).overall.failed.map((r) => r.check)).size;
+  const least = failuresOf((furthestOn.at(-1) ?? last).candidate);
   let best: { readonly candidate: Candidate; readonly failures: number } | undefined;
-  for (const { candidate, check } of found.passedOver) {
-    if (check.check !== last.check.check) continue;
-    const failures = failuresOf(candidate).length;
+  for (const { candidate } of furthestOn) {
+    const failures = failuresOf(candidate);
     if (best === undefined || failures < best.failures) best = { candidate, failures };
     if (failures <= least) break;
   }
-  return best ? decided(best.candidate) : wanted.run;
+  return decided((best ?? first).candidate);
 }
 
 /** What an option has settled before its points are planned. */
@@ -89,11 +96,9 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     ...(passingOnly ? { mostOpen: MOST_OPEN } : {}),
   });
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
-  const failuresOf = ({ cable, area, rating }: Candidate) => {
-    const built = withDecided(decidedRun(wanted, cable, area, rating));
-    return assess(code, built, wanted.run.id, survey.options).overall.failed.map((r) => r.check);
-  };
-  const run = chosenRun(wanted, found, passingOnly ? undefined : failuresOf);
+  const assessed = ({ cable, area, rating }: Candidate) =>
+    assess(code, withDecided(decidedRun(wanted, cable, area, rating)), wanted.run.id, survey.options);
+  const run = chosenRun(wanted, found, assessed, passingOnly === true);
   const built = withDecided(run);
   const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;

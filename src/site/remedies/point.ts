@@ -6,7 +6,6 @@ import type { Survey } from '../survey.js';
 import {
   type Change,
   isKnown,
-  item,
   leastOf,
   PUT_THERE,
   type Situation,
@@ -96,20 +95,6 @@ function breaking({ survey, result }: Situation): readonly Change[] {
   return any ? [{ survey: then, what: `device of the circuit that breaks ${size / 1000} kA` }] : [];
 }
 
-function apart({ survey }: Situation): readonly Change[] {
-  if (survey.wanted.every((w) => isKnown(w.run.device.groupingFactor, 1))) return [];
-  return [
-    {
-      survey: withWantedRuns(survey, (run) => ({
-        ...run,
-        device: { ...run.device, groupingFactor: known(1, 'to be set apart from its neighbours') },
-      })),
-      what: 'device of the circuit set apart from its neighbours, as its maker asks',
-      items: [item('spacer', 'spacer beside the device', survey.wanted.length)],
-    },
-  ];
-}
-
 /** Settings below the present one, the largest that the shortfall suggests first. */
 export function lowerSettings(now: Amperes, result: Situation['result']): readonly number[] {
   const { value, limit } = result;
@@ -162,7 +147,6 @@ export const pointRemedies: readonly SurveyRemedy[] = [
     checks: ['breaking-capacity'],
     ways: breaking,
   },
-  { id: 'device-apart', title: 'The device is set apart', checks: ['grouped-device'], ways: apart },
   {
     id: 'lower-setting',
     title: 'A lower setting',
