@@ -119,6 +119,8 @@ export const shapes = {
     minimum: ['plain?', 'chargeCurrent'],
     outdoors: ['fact', 'yes'],
     mode: ['plain', 'mode'],
+    socket: ['fact?', 'socket'],
+    socketRating: ['fact?', 'deviceRating'],
     directCurrentDetection: ['fact?', 'yes'],
     residual: ['plain?', 'residual'],
     openPenDevice: ['fact?', 'openPenDevice'],

@@ -181,6 +181,8 @@ export const pointShape = {
   minimum: may(quantityField('chargeCurrent')),
   outdoors: must(yes),
   mode: must(oneOf(labels.mode)),
+  socket: may(fact(oneOf(labels.socket))),
+  socketRating: may(factField('deviceRating')),
   directCurrentDetection: may(yes),
   residual: may(residual),
   openPenDevice: may(fact(z.enum(labels.openPenDevice, { error: renamed }))),
