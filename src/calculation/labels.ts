@@ -30,6 +30,15 @@ export interface Labels {
   deviceKind: OvercurrentKind;
   /** How the cable is built, with its material and insulation. */
   cable: Cable;
+  /** Standard of the fuse in the cut-out, as the table of fuses has it. */
+  cutOutStandard: OvercurrentKind['standard'] | 'BS 88-2.2';
+  /** Whether the cut-out clears an earth fault at the origin within 5 s. */
+  cutOutClears: boolean;
+  /** Charging mode of a charge point. */
+  chargingMode: 2 | 3 | 4;
+  /** Whether the socket-outlet that a vehicle is charged from carries its current for hours, and what is said of it. */
+  socketCarries: boolean;
+  socketWords: string;
   /** Reference method as surveyed. */
   method: ReferenceMethod;
   /** Loaded conductors, as the tables count them. */

@@ -7,6 +7,7 @@ import type {
   Installation,
   OvercurrentDevice,
   Path,
+  ReferenceMethod,
   Run,
 } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
@@ -189,6 +190,10 @@ export interface WiringCode {
   inForce(date: string): 'in-force' | 'withdrawn' | 'not-yet' | 'unknown';
   /** Preferred conductor sizes for the cable of a run, in ascending order. */
   sizesFor(run: Run): readonly ConductorSize[];
+  /** Reference methods for which the cable of a run is rated; not known when absent, or where no table is entered for it. */
+  methodsFor?(run: Run): readonly ReferenceMethod[] | undefined;
+  /** That a cable is rated for the ways in which it is laid; said where none of those that may be used is. */
+  readonly cableForRoute?: Statement;
   /** Rated currents of the device kind of a run, in ascending order, A. */
   ratingsFor(run: Run): readonly Amperes[];
   /** Time-current limits of an overcurrent device by its product standard, A and s; undefined where none are entered. */

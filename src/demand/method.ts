@@ -33,6 +33,8 @@ export interface DemandOptions {
   readonly readings?: MeterReadings;
   /** Margin on the metered peak that the survey of the supply states, as a ratio. */
   readonly meteredMargin?: Ratio;
+  /** Who says so of that margin; the user when absent. */
+  readonly marginBy?: string;
   /** Standard of the board, where its rated diversity is to be used. */
   readonly assembly?: 'IEC 61439-2' | 'IEC 61439-3';
   /** Factors of the user's own: k_u by purpose, k_s by name of board. There are no built-in ones. */

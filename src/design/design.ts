@@ -54,6 +54,8 @@ export interface DesignOptions extends AssessmentOptions {
   readonly order?: SearchOrder;
   /** Whether the permitted lengths of the route are worked out as well, which takes many assessments; they are when absent. */
   readonly lengths?: boolean;
+  /** How many candidates may be open before the search ends without one that passes; every one is tried when absent. */
+  readonly mostOpen?: number;
 }
 
 /** The design of one circuit: plain, JSON-ready. */
@@ -166,7 +168,7 @@ export function design(
   options: DesignOptions = {},
 ): Design {
   if (!isRecord(options)) refuseUnsound(installation, optionProblems(options));
-  const { order = cheapestFirst, lengths = true, ...assessing } = options;
+  const { order = cheapestFirst, lengths = true, mostOpen = Number.POSITIVE_INFINITY, ...assessing } = options;
   const { run } = circuitCase(installation, runId, assessing);
   const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));
   const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
@@ -174,6 +176,7 @@ export function design(
   const passedOver: PassedOver[] = [];
   let open: number | undefined;
   let accepted = false;
+  let opened = 0;
   for (const candidate of candidates) {
     working.change(built(candidate), assessing);
     const found = verdictOf(working, () => assess(code, built(candidate), runId, assessing).overall);
@@ -181,8 +184,12 @@ export function design(
       accepted = true;
       break;
     }
-    if (found.verdict !== 'fail') open ??= passedOver.length;
+    if (found.verdict !== 'fail') {
+      open ??= passedOver.length;
+      opened += 1;
+    }
     passedOver.push({ candidate, ...found });
+    if (opened >= mostOpen) break;
   }
   const at = accepted ? passedOver.length : open;
   const chosen = at === undefined ? undefined : candidates[at];

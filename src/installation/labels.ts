@@ -68,6 +68,7 @@ export const labels = {
   accessories: ['BS 1363', 'other'],
   line: lineConductors,
   mode: [2, 3, 4],
+  socket: ['BS 1363', 'EN 60309'],
   openPenDevice: ['none', 'open-pen-detection-touch-voltage', 'open-pen-detection-window', 'open-pen-detection-other'],
   earthing: [
     'balanced-three-phase',
@@ -110,6 +111,7 @@ export interface Labels {
   readonly accessories: readonly ('BS 1363' | 'other')[];
   readonly line: readonly (typeof lineConductors)[number][];
   readonly mode: readonly (2 | 3 | 4)[];
+  readonly socket: readonly ('BS 1363' | 'EN 60309')[];
   readonly openPenDevice: readonly (
     | 'none'
     | 'open-pen-detection-touch-voltage'

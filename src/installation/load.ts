@@ -89,6 +89,10 @@ export interface ChargePoint {
   readonly outdoors: Fact<boolean>;
   /** Charging mode of IEC 61851-1. */
   readonly mode: 2 | 3 | 4;
+  /** Of mode 2: the socket-outlet that the cable of the vehicle is plugged into; not known when absent. */
+  readonly socket?: Fact<'BS 1363' | 'EN 60309'>;
+  /** Rated current of that socket-outlet, A, where it is industrial. */
+  readonly socketRating?: Fact<Amperes>;
   /** Whether it has a 6 mA direct-current detector of its own. */
   readonly directCurrentDetection?: Fact<boolean>;
   /** Residual current device inside it. */

@@ -75,7 +75,6 @@ export function recordProblems(shape: string, value: unknown, say: Say): undefin
 export const NOT_COVERED = 'not covered: ';
 
 const modesNotCovered: Readonly<Record<string, string>> = {
-  2: 'charging mode 2, from a socket-outlet',
   4: 'charging mode 4, with direct current',
 };
 

@@ -1,13 +1,16 @@
 import { stated, unknown } from '../core/index.js';
 import { own } from '../core/own.js';
 import { type ChargePoint, NOT_COVERED, type Run, suppliesNotCovered } from '../installation/index.js';
+import { CUSTOMARY_MARGIN } from '../site/demand-options.js';
 import type { Survey, WantedPoint } from '../site/survey.js';
 import { surveyProblems } from '../site/survey-problems.js';
-import { CalculationError, invalidInput, type Problem } from '../units/index.js';
+import { CalculationError, invalidInput, type Problem, ratio, wattHours } from '../units/index.js';
 import { migrate } from './migrate.js';
 import { readAll } from './read-all.js';
 import { scan } from './scan.js';
 import { type SurveyDocument, surveySchema } from './survey-schema.js';
+
+const HALF_HOUR_MS = 1_800_000;
 
 /**
  * Reads a survey document: plain data as JSON holds it, with units in text or under keys that name them.
@@ -89,6 +92,18 @@ function inDocument({ path, message }: Problem): Problem {
 
 const notCovered = (what: string) => new CalculationError('not-covered', `not covered: ${what}`, { what });
 
+/** Half hours one after another become readings with their starts; the customary margin counts where none is stated. */
+function demandOf({ halfHours, ...rest }: NonNullable<SurveyDocument['demand']>): NonNullable<Survey['demand']> {
+  if (!halfHours) return rest;
+  const from = Date.parse(halfHours.from);
+  const readings = halfHours.wattHours.map((energy, i) => ({
+    start: new Date(from + i * HALF_HOUR_MS).toISOString(),
+    energy: wattHours(energy),
+  }));
+  const margin = halfHours.margin ?? ratio(CUSTOMARY_MARGIN);
+  return { ...rest, readings: { readings, season: halfHours.season, margin } };
+}
+
 function arrange(d: SurveyDocument): Survey {
   const { operation: _o, currentKind: _c, ...supply } = d.supply;
   return {
@@ -127,7 +142,7 @@ function arrange(d: SurveyDocument): Survey {
       return { from, run, cables: choices, ...stated({ vehicle }) };
     }),
     options: d.options ?? {},
-    ...stated({ demand: d.demand }),
+    ...(d.demand ? { demand: demandOf(d.demand) } : {}),
     work: d.work ?? {},
   };
 }

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
-import { counts } from '../installation/index.js';
+import { counts, purposes } from '../installation/index.js';
+import { ratio } from '../units/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
   board,
@@ -19,6 +20,7 @@ import {
 } from './installation-schema.js';
 
 const DATE = z.iso.date('must be a day as yyyy-mm-dd');
+const FACTOR = z.number().min(0).max(1).transform(ratio);
 const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
 
 const wanted = record('wanted', {
@@ -71,9 +73,51 @@ export const surveySchema = record('survey', {
       makersLetThrough: may(z.number().gt(0).min(1e-3).max(1e12)),
       fuseEdition: may(z.enum(['2008', '2011'])),
       initialTemperature: may(quantityField('initialTemperature')),
+      dropTemperature: may(z.enum(['neighbours-at-full-load', 'group-at-same-load'])),
+      premises: may(
+        record('premises', {
+          kind: must(
+            fact(
+              z.enum([
+                'dwelling',
+                'multiple-occupation',
+                'student-accommodation',
+                'care-home',
+                'higher-risk-residential',
+                'other',
+              ]),
+            ),
+          ),
+          overvoltageSerious: may(yes),
+          surgeProtectionDeclined: may(yes),
+          arcDetection: may(yes),
+        }),
+      ),
     }),
   ),
-  demand: may(record('demand', { meteredMargin: may(quantityField('demandMargin')), governing: may(TEXT.min(1)) })),
+  demand: may(
+    record('demand', {
+      meteredMargin: may(quantityField('demandMargin')),
+      governing: may(TEXT.min(1)),
+      halfHours: may(
+        record('halfHours', {
+          from: must(
+            z.iso.datetime({ offset: true, error: 'must be a time with its offset, as 2025-10-01T00:00:00Z' }),
+          ),
+          wattHours: must(z.array(z.number().min(0).max(1e9)).min(1).max(40_000)),
+          season: must(TEXT.min(1)),
+          margin: may(quantityField('demandMargin')),
+        }),
+      ),
+      assembly: may(z.enum(['IEC 61439-2', 'IEC 61439-3'])),
+      factors: may(
+        record('demandFactors', {
+          utilisation: must(z.partialRecord(z.enum(purposes), FACTOR)),
+          simultaneity: must(z.record(NAME, FACTOR)),
+        }),
+      ),
+    }),
+  ),
   work: may(
     record('work', {
       mounting: may(z.enum(['wall', 'post'])),

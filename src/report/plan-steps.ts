@@ -1,5 +1,6 @@
 import { earthingWords } from '../installation/marking.js';
 import type { OptionPlan, PointPlan } from '../site/index.js';
+import { formatIn } from '../units/index.js';
 import { type Block, heading, list } from './block.js';
 import { dutyWords } from './plan-checks.js';
 import { circuitWords } from './plan-circuits.js';
@@ -42,8 +43,19 @@ function circuits(points: readonly PointPlan[]): readonly string[] {
  * What a person does next with an option: what to find out, whom to ask or tell, and, where nothing fails, what to
  * install.
  */
-export function nextSteps({ unknown, notification, changes, points, overall }: OptionPlan): readonly Block[] {
+export function nextSteps({
+  unknown,
+  notification,
+  changes,
+  points,
+  overall,
+  measure = [],
+}: OptionPlan): readonly Block[] {
   const open = unknown.filter((u) => u.decides);
+  const measured = measure.map(
+    (m) =>
+      `Measure the demand first${measure.length > 1 ? ` on ${m.line}` : ''}: at most ${m.mostRead} A read, without the charge points, leaves room (${m.most} A with the customary margin on top); the estimate says ${formatIn(m.estimated, 'A')}`,
+  );
   const facts = open.slice(0, FACTS).map((u) => `Find out ${u.fact}${u.obtain ? `: ${u.obtain}` : ''}`);
   const duties = notification.decision.duties.map(dutyWords);
   const work =
@@ -51,6 +63,7 @@ export function nextSteps({ unknown, notification, changes, points, overall }: O
       ? []
       : [...(changes.length > 0 ? [`Beside the charge points: ${changes.join('; ')}`] : []), ...circuits(points)];
   const steps = [
+    ...measured,
     ...facts,
     ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),
     ...duties,

@@ -3,6 +3,7 @@ import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } fro
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { conditionBlocks } from './plan-conditions.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
+import { remedyBlocks } from './plan-remedies.js';
 import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
 import { hoursWords } from './plan-work.js';
@@ -112,6 +113,8 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     ...nextSteps(option),
     ...optionTable(plan),
     ...conditionBlocks(option),
+    ...remedyBlocks(plan),
+    ...list(plan.questions.map((q) => q.question)),
     ...(option.unknown.length > 0
       ? [
           heading(2, 'What is not known, and what it blocks'),

@@ -6,14 +6,14 @@ import { type Board, lineConductors, pathTo, type Run } from '../installation/in
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
-import type { OptionId } from './plan.js';
+import type { BaseOptionId } from './plan.js';
 import type { Survey, WantedPoint } from './survey.js';
 
 /** A survey changed to what an option describes, or why the option is not offered. */
 export type OptionSurvey =
-  | { readonly id: OptionId; readonly title: string; readonly changes: readonly string[]; readonly survey: Survey }
+  | { readonly id: BaseOptionId; readonly title: string; readonly changes: readonly string[]; readonly survey: Survey }
   | {
-      readonly id: OptionId;
+      readonly id: BaseOptionId;
       readonly title: string;
       readonly discarded: string;
       /** Whether only a fact that is not known stands in its way. */
@@ -79,6 +79,7 @@ function withLimiter(
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   { tails }: TradeWords,
+  estimated: boolean,
 ): OptionSurvey {
   const id = 'with-limiter';
   const title = 'As wanted, with a load limiter that holds the charge points back';
@@ -87,7 +88,9 @@ function withLimiter(
   if (named) return { id, title, discarded: `the survey already names a load control: ${named.name}` };
   const { limiter } = supply;
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
-  if (limiter.verdict !== 'helps' && !(limiter.verdict === 'not-needed' && crowded.length > 0))
+  // an estimate that is above the limit does not say that a measurement would be
+  const helps = limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
+  if (!helps && !(limiter.verdict === 'not-needed' && crowded.length > 0))
     return {
       id,
       title,
@@ -113,7 +116,7 @@ function withLimiter(
     changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run));
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
   }
-  if (limiter.verdict === 'helps' && typeof limiter.limit === 'number') {
+  if (helps && typeof limiter.limit === 'number') {
     const name = `load limiter of the charge points, current sensors on the ${tails}`;
     const limit = known(limiter.limit, 'least rating in the way');
     changed = { ...changed, control: { name, limit, controls: pointsOf(survey) } };
@@ -210,7 +213,9 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'three-phase' && c.fits);
   if (!change)
-    return { id, title, discarded: 'three phases alone would not carry it either, or the demand is not known' };
+    return supply.changes.length === 0
+      ? { id, title, discarded: 'the demand, or the rating of the present fuse, is not known', subjectTo: true }
+      : { id, title, discarded: 'three phases alone would not carry it either' };
   const old = survey.installation.supply;
   const [first, second] = lineConductors;
   const moved = survey.wanted.map((w): WantedPoint => {
@@ -249,16 +254,20 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   };
 }
 
-/** The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered. */
+/**
+ * The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered.
+ * @param estimated whether the demand is an estimate, which a measurement may lower
+ */
 export function optionSurveys(
   survey: Survey,
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   words: TradeWords,
+  estimated: boolean,
 ): readonly OptionSurvey[] {
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
-    withLimiter(survey, supply, feeders, words),
+    withLimiter(survey, supply, feeders, words, estimated),
     lowerSetting(survey, supply, feeders),
     largerFuse(survey, supply),
     threePhase(survey, supply),

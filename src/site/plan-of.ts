@@ -11,11 +11,15 @@ import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
+import { isEstimated, measuredFirst } from './measure.js';
 import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
-import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
+import type { BaseOptionId, DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
 import { attestedNotice, recalledCaution } from './recalled.js';
+import type { AppliedRemedy } from './remedies/offer.js';
+import { seekRemedies } from './remedies/search.js';
+import { sanityQuestions } from './sanity.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
@@ -41,6 +45,8 @@ export interface PlanOptions extends Applicable {
   readonly lengths?: boolean;
   /** What stands in for facts that nobody looked at; what passes by it passes on conditions. Nothing when absent. */
   readonly assumptions?: AssumptionSet;
+  /** Whether remedies are sought for what does not pass, each assessed anew; they are when absent. */
+  readonly remedies?: boolean;
   /** What the notification needs and the survey does not hold, such as the day of completion. */
   readonly notification?: Pick<NotificationOptions, 'completed' | 'programme' | 'particulars'>;
 }
@@ -50,13 +56,15 @@ const planCaution =
   'This is a calculation from a survey, not an installation. It has to be checked on site and carried out, tested and certified by competent persons, to the edition in force, the network operator’s conditions and local rules.';
 
 const verdictRank = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
-const effort: Readonly<Record<OptionId, number>> = {
+const effort: Readonly<Record<BaseOptionId, number>> = {
   'as-wanted': 0,
   'with-limiter': 1,
   'lower-setting': 2,
   'larger-supply-fuse': 3,
   'three-phase-supply': 4,
 };
+
+const effortOf = ({ id }: OptionPlan): number => effort[id.split('+')[0] as BaseOptionId];
 
 const toldOnly = (o: OptionPlan) =>
   o.notification.decision.route === 'notify-after' || o.notification.decision.route === 'no-duty';
@@ -72,12 +80,14 @@ const readyInTime = ({ points, night }: OptionPlan) =>
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
-    effort[a.id] - effort[b.id] ||
+    Number(!!a.remedies) - Number(!!b.remedies) ||
+    (a.remedies && b.remedies ? a.hours.typical - b.hours.typical : 0) ||
+    effortOf(a) - effortOf(b) ||
     a.hours.typical - b.hours.typical,
 };
 
@@ -137,8 +147,8 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     feederDemandOf(demand, wantedIn, id, demandOptions(survey), silent(code.attested?.tables)),
   );
   const discarded: DiscardedOption[] = [];
-  const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument; readonly survey: Survey }[] = [];
-  for (const option of optionSurveys(survey, asWanted, feeders, words)) {
+  const worked: { readonly survey: Survey; readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
+  for (const option of optionSurveys(survey, asWanted, feeders, words, isEstimated(demand, asWanted))) {
     if ('discarded' in option)
       discarded.push({
         id: option.id,
@@ -146,8 +156,33 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
         because: option.discarded,
         ...(option.subjectTo ? { subjectTo: true } : {}),
       });
-    else worked.push(optionPlan(assumed(option.survey), option, options));
+    else {
+      const open = assumed(option.survey);
+      worked.push({ ...optionPlan(open, option, options), survey: open });
+    }
   }
+  const sheetsOfRemedied = new Map<OptionPlan, SheetDocument>();
+  const sought = seekRemedies(options.remedies === false ? [] : worked, {
+    survey,
+    code,
+    words,
+    rules: options.rules ?? commonPractice,
+    budget: survey.wanted.length <= 3 ? 12 : 4,
+    assess: ({ plan: { id, title, changes } }, changed, remedies) => {
+      const put = remedies.map((r) => r.what);
+      const option = {
+        id: `${id}+${remedies.map((r) => r.id).join('+')}` as OptionId,
+        title: `${title}; ${put.join('; ')}`,
+        changes: [...changes, ...put],
+        remedies,
+      };
+      const { plan, sheet } = optionPlan(changed, option, { ...options, lengths: false }, true);
+      sheetsOfRemedied.set(plan, sheet);
+      return plan;
+    },
+  });
+  for (const { plan, survey: changed } of sought.options)
+    worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as SheetDocument });
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const [best] = worked;
   if (best?.plan.overall.verdict === 'conditional')
@@ -169,13 +204,18 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     ),
     rankedBy: ranking.words,
     discarded,
+    remedies: sought.offers,
+    questions: sanityQuestions(survey),
   };
 }
 
+const remedyHours = (remedies: readonly AppliedRemedy[] = []) => remedies.map((r) => r.hours);
+
 function optionPlan(
   survey: Survey,
-  option: { readonly id: OptionId; readonly title: string; readonly changes: readonly string[] },
+  option: Pick<OptionPlan, 'id' | 'title' | 'changes' | 'remedies'>,
   options: PlanOptions,
+  passingOnly = false,
 ) {
   const sheet = recorder(`${survey.about.title}: ${option.title}`, options.code.attested?.tables);
   const { code, demand, network, rules = commonPractice } = options;
@@ -191,7 +231,7 @@ function optionPlan(
   // many assessments each: for few points, and not where every one runs over ranges
   const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
   const feederIds = feedersOf(survey);
-  const inOption = { ...options, survey, installation: wantedIn, rules, lengths, sheet };
+  const inOption = { ...options, survey, installation: wantedIn, rules, lengths, passingOnly, sheet };
   const points = survey.wanted.map((w) => pointPlan(inOption, w));
   const outlet = survey.work.outletHeight;
   const height =
@@ -204,7 +244,9 @@ function optionPlan(
   const ways = code.ownWay ? waysResults(code.ownWay, survey, sheet.part('Ways for the new circuits')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
   // main switch and tails count the devices of the new circuits, which are chosen by now
-  const supply = adequacyOf(demand, built, demandOptions(survey), ofSupply);
+  const found = adequacyOf(demand, built, demandOptions(survey), ofSupply);
+  const { results: ofSupplied, measure } = measuredFirst(demand, built, found);
+  const supply = measure.length > 0 ? { ...found, results: ofSupplied, overall: overall(ofSupplied) } : found;
   const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,
@@ -219,7 +261,7 @@ function optionPlan(
     ...mounting,
     ...ways,
     ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
-    ...points.flatMap((p) => p.assessment.results),
+    ...points.flatMap((p) => [...p.cableResults, ...p.assessment.results]),
   ];
   const told = [...results, ...notification.decision.results].flatMap((r) =>
     r.caution && r.verdict !== 'not-required' ? [r.caution] : [],
@@ -229,6 +271,7 @@ function optionPlan(
     ...option,
     installation: built,
     supply,
+    ...(measure.length > 0 ? { measure } : {}),
     notification,
     feeders,
     points,
@@ -236,7 +279,7 @@ function optionPlan(
     overall: overall(results),
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
-    hours: inAll([...points, ...feeders].flatMap((p) => p.hours ?? [])),
+    hours: inAll([...[...points, ...feeders].flatMap((p) => p.hours ?? []), ...remedyHours(option.remedies)]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...recalledCaution(written),

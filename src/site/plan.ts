@@ -1,16 +1,20 @@
 import type { EarthingOption } from '../codes/wiring-code.js';
-import type { Overall, SheetDocument } from '../core/index.js';
+import type { CheckResult, Overall, SheetDocument } from '../core/index.js';
 import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { AssumptionSet, Installation, Run } from '../installation/index.js';
 import type { TradeWords } from './applicable.js';
+import type { UnsuitableCable } from './cables.js';
 import type { ChargeTime } from './charge-time.js';
 import type { ToConfirm } from './conditions.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
+import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
+import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
+import type { SanityQuestion } from './sanity.js';
 import type { Survey } from './survey.js';
 import type { UnknownItem } from './unknown-facts.js';
 
@@ -22,6 +26,10 @@ export interface PointPlan {
   /** How it was chosen: candidates in order, each with what stood in its way, and the permitted lengths. */
   readonly design: Design;
   readonly assessment: Assessment;
+  /** Cables that may be used and are not for the route, each with the reason. */
+  readonly unsuitable?: readonly UnsuitableCable[];
+  /** What is said where none is for it. */
+  readonly cableResults: readonly CheckResult[];
   /** The permitted ways to earth the point, and why the others fall out. */
   readonly earthing: readonly EarthingOption[];
   /** Readings to expect. */
@@ -50,7 +58,10 @@ export interface FeederPlan {
 }
 
 /** Names of the ways in which a survey can be answered. @inline */
-export type OptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
+export type BaseOptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
+
+/** The same, or one of them with the remedies that were applied: `as-wanted+main-bonding`. @inline */
+export type OptionId = BaseOptionId | `${BaseOptionId}+${string}`;
 
 /** One complete way to do the job. */
 export interface OptionPlan {
@@ -58,10 +69,14 @@ export interface OptionPlan {
   readonly title: string;
   /** What it changes against the survey. */
   readonly changes: readonly string[];
+  /** What is put right, or done another way, beside that; none where nothing is. */
+  readonly remedies?: readonly AppliedRemedy[];
   /** The installation with the circuits chosen. */
   readonly installation: Installation;
   /** Whether the supply carries it. */
   readonly supply: Adequacy;
+  /** What a measurement of the demand has to show where only an estimate says that there is too much. */
+  readonly measure?: readonly MeasureFirst[];
   /** Whom to tell or to ask, and by when. */
   readonly notification: Notification;
   /** Feeders on the way to the charge points, each once: they carry more than before. */
@@ -84,7 +99,7 @@ export interface OptionPlan {
 
 /** A way that was not worked out, or not kept, and why. @inline */
 export interface DiscardedOption {
-  readonly id: OptionId;
+  readonly id: BaseOptionId;
   /** What it would have been. */
   readonly title: string;
   readonly because: string;
@@ -112,4 +127,8 @@ export interface Plan {
   readonly rankedBy: string;
   /** The options not offered, each with its reason. */
   readonly discarded: readonly DiscardedOption[];
+  /** Remedies that were assessed and pass, or are open at most, cheapest first; of each option those that were found. */
+  readonly remedies: readonly RemedyOffer[];
+  /** Figures of the survey that are outside what is customary: to be asked about, nothing is refused. */
+  readonly questions: readonly SanityQuestion[];
 }

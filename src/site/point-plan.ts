@@ -1,5 +1,6 @@
 import type { Recorder } from '../core/index.js';
 import {
+  type Assessment,
   assess,
   type Candidate,
   circuitCase,
@@ -8,9 +9,10 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
-import { type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
+import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius } from '../units/index.js';
 import type { Applicable } from './applicable.js';
+import { cablesFor, noCableResult } from './cables.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
@@ -27,11 +29,17 @@ const preferredFirst: SearchOrder = {
 };
 
 /**
- * The run that a design chose. Where no candidate remains: the one with the fewest rules not met, so that the report shows
- * the real obstacle and not a cable that is too small besides. Where load, device and cable could not be judged, the size
- * stays open: the first of many that nobody judged is no design.
+ * The run that a design chose. Where no candidate remains: of those that come furthest in the order of the checks, which
+ * is the order of the work, the one with the fewest rules not met, so that the report shows the real obstacle and not a
+ * cable that is too small besides. Where load, device and cable could not be judged, the size stays open: the first of
+ * many that nobody judged is no design.
  */
-function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: Candidate) => readonly string[]): Run {
+function chosenRun(
+  wanted: WantedPoint,
+  found: Design,
+  assessed: (candidate: Candidate) => Assessment,
+  passingOnly: boolean,
+): Run {
   const decided = ({ cable, area, rating }: Candidate) => decidedRun(wanted, cable, area, rating);
   if (found.chosen) {
     const judged = found.assessment?.aspects.find((a) => a.aspect === 'coordination')?.verdict;
@@ -39,15 +47,20 @@ function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: C
   }
   const last = found.passedOver.at(-1);
   if (!last) return wanted.run;
-  const least = failuresOf(last.candidate).length;
+  const order = assessed(last.candidate).results.map((r) => r.check);
+  const furthest = Math.max(...found.passedOver.map((p) => order.indexOf(p.check.check)));
+  const furthestOn = found.passedOver.filter((p) => order.indexOf(p.check.check) === furthest);
+  const [first = last] = furthestOn;
+  if (passingOnly) return decided(first.candidate);
+  const failuresOf = (candidate: Candidate) => new Set(assessed(candidate).overall.failed.map((r) => r.check)).size;
+  const least = failuresOf((furthestOn.at(-1) ?? last).candidate);
   let best: { readonly candidate: Candidate; readonly failures: number } | undefined;
-  for (const { candidate, check } of found.passedOver) {
-    if (check.check !== last.check.check) continue;
-    const failures = failuresOf(candidate).length;
+  for (const { candidate } of furthestOn) {
+    const failures = failuresOf(candidate);
     if (best === undefined || failures < best.failures) best = { candidate, failures };
     if (failures <= least) break;
   }
-  return best ? decided(best.candidate) : wanted.run;
+  return decided((best ?? first).candidate);
 }
 
 /** What an option has settled before its points are planned. */
@@ -58,33 +71,44 @@ export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
   readonly rules: WorkRules;
   /** Whether permitted lengths are worked out. */
   readonly lengths: boolean;
+  /** Whether only what passes is of interest: where no candidate does, the largest stands for all of them. */
+  readonly passingOnly?: boolean;
   readonly sheet: Recorder;
 }
 
 const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
 
+/** Open candidates after which a search for what passes gives a circuit up. */
+const MOST_OPEN = 4;
+
 /** Designs the circuit of one charge point among the cables that it may have. */
 export function designedFor(
-  { code, survey, lengths }: Pick<OptionCase, 'code' | 'survey' | 'lengths'>,
+  { code, survey, lengths, passingOnly }: Pick<OptionCase, 'code' | 'survey' | 'lengths' | 'passingOnly'>,
   wanted: WantedPoint,
   installation: Installation,
+  suited: readonly Cable[] = cablesFor(code, wanted).suited,
 ): Design {
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
-  const choices = { cables: wanted.cables, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
-  return design(code, installation, wanted.run.id, choices, { ...survey.options, order: preferredFirst, lengths });
+  const choices = { cables: suited, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
+  return design(code, installation, wanted.run.id, choices, {
+    ...survey.options,
+    order: preferredFirst,
+    lengths,
+    ...(passingOnly ? { mostOpen: MOST_OPEN } : {}),
+  });
 }
 
 /** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
 export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
-  const { code, words, survey, installation, rules, sheet } = option;
-  const found = designedFor(option, wanted, installation);
+  const { code, words, survey, installation, rules, passingOnly, sheet } = option;
+  const { suited, unsuitable } = cablesFor(code, wanted);
+  const found = designedFor(option, wanted, installation, suited);
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
-  const run = chosenRun(wanted, found, ({ cable, area, rating }) => {
-    const built = withDecided(decidedRun(wanted, cable, area, rating));
-    return assess(code, built, wanted.run.id, survey.options).overall.failed.map((r) => r.check);
-  });
+  const assessed = ({ cable, area, rating }: Candidate) =>
+    assess(code, withDecided(decidedRun(wanted, cable, area, rating)), wanted.run.id, survey.options);
+  const run = chosenRun(wanted, found, assessed, passingOnly === true);
   const built = withDecided(run);
   const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
@@ -120,6 +144,8 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     run,
     design: found,
     assessment,
+    ...(unsuitable.length > 0 ? { unsuitable } : {}),
+    cableResults: suited.length === 0 ? noCableResult(code, unsuitable, sheet.part(`Cables for ${point.id}`)) : [],
     earthing: code.earthingOptions(circuit, point),
     tests,
     items: quantitiesOf(run, survey.work, rules, needs, words, sheet.part(`Quantities of ${point.id}`)),

@@ -93,7 +93,13 @@ export function quantitiesOf(
 ): readonly Item[] {
   const items = runItems(run, work, rules, sheet);
   const each = adder(items);
-  each('charge-point', 'charge point, as specified', 1, 'one for each charge point wanted');
+  const plugged = run.feeds.some((o) => o.kind === 'charge-point' && o.mode === 2);
+  each(
+    plugged ? 'socket-outlet' : 'charge-point',
+    plugged ? 'socket-outlet for the vehicle, weatherproof where it is outdoors' : 'charge point, as specified',
+    1,
+    'one for each charge point wanted',
+  );
   conditional(
     items,
     work.wallsToDrill,

@@ -1,5 +1,6 @@
 import type { AssessmentOptions } from '../codes/wiring-code.js';
 import type { Fact } from '../core/index.js';
+import type { DemandOptions, MeterReadings } from '../demand/index.js';
 import type { Cable, Installation, Run } from '../installation/index.js';
 import type { Amperes, Metres, Ratio, WattHours } from '../units/index.js';
 
@@ -86,8 +87,14 @@ export interface Survey {
   readonly options: AssessmentOptions;
   /** Choices on the demand of the existing installation. */
   readonly demand?: {
-    /** Margin on a metered peak, as a ratio; there is no default. */
+    /** Margin on a metered peak, as a ratio; the customary one when absent, which is printed as such. */
     readonly meteredMargin?: Ratio;
+    /** Half-hour readings of the supply meter; those of a whole year govern. */
+    readonly readings?: MeterReadings;
+    /** Standard of the board at the origin, where its rated diversity is to be used. */
+    readonly assembly?: NonNullable<DemandOptions['assembly']>;
+    /** Factors of the user's own: k_u by purpose, k_s by name of board. */
+    readonly factors?: NonNullable<DemandOptions['factors']>;
     /** Name of the demand method that shall govern instead of the stated rule. */
     readonly governing?: string;
   };

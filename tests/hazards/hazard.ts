@@ -92,9 +92,13 @@ export const supplied = (installation: Installation, options: DemandOptions = { 
   return { verdict: overall.verdict, results };
 };
 
-/** What a changed survey is told as a whole: by the best of the plans for it. */
+/** What a changed survey is told as a whole: by the best of the plans for it, with nothing put right. */
 export function planned(name: string, changes: readonly Change[] = []): Told {
-  const plan = planInBritain(readSurvey(changedSurvey(name, changes)), { sheets: 'none', lengths: false });
+  const plan = planInBritain(readSurvey(changedSurvey(name, changes)), {
+    sheets: 'none',
+    lengths: false,
+    remedies: false,
+  });
   const [best] = plan.options;
   if (!best) throw new Error(`${name} has no plan`);
   const { verdict, failed, undetermined, advice } = best.overall;

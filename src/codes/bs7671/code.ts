@@ -1,5 +1,5 @@
 import { type Attestations, attestedTables, missing, type Table } from '../../core/index.js';
-import type { Run } from '../../installation/index.js';
+import { labels, type ReferenceMethod, type Run } from '../../installation/index.js';
 import { CalculationError, invalidInput, squareMillimetres } from '../../units/index.js';
 import type { EditionDifferences } from '../edition-differences.js';
 import { broughtStanding, figuresEntered, figuresOf, notEnteredOf } from '../iec-family/brought-edition.js';
@@ -9,7 +9,8 @@ import { lawsOfTable } from '../iec-family/table-laws.js';
 import { circuitFigures, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import type { ConductorSize, WiringCode } from '../wiring-code.js';
-import { capacityTableOf } from './cable-tables.js';
+import { cableForRoute } from './cable-for-route.js';
+import { bsMethod, capacityTableFor, capacityTableOf } from './cable-tables.js';
 import { calculatorBrought, calculatorOf, calculatorWith } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
@@ -70,6 +71,12 @@ function broughtEdition(edition: string, { editions: all = [] }: BroughtToCode) 
   return { differences, base };
 }
 
+/** Every spelling of the methods that the table of the cable has a column for. */
+function methodsFor({ cable, lines }: Run): readonly ReferenceMethod[] | undefined {
+  const listed = capacityTableFor(cable, false, lines.length === 1 ? '2' : '3')?.offers('method');
+  return listed && labels.method.filter((m) => listed.includes(bsMethod(m)));
+}
+
 /**
  * BS 7671 as a wiring code, by edition; there is no default edition.
  * @param edition year and latest amendment, such as `2018+A2:2022`
@@ -111,6 +118,8 @@ export function bs7671(edition: string, brought: BroughtToCode = {}): WiringCode
     edition,
     inForce: (date: string) => (entered ? editionInForce(entered, date) : 'unknown'),
     sizesFor,
+    methodsFor,
+    cableForRoute,
     ratingsFor,
     timeCurrentLimits,
     runFigures,

@@ -21,6 +21,7 @@ import {
 import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
+import { modeTwo } from './groups/mode-two.js';
 import { originFacts } from './groups/origin-facts.js';
 import { outbuildingScope, outbuildings } from './groups/outbuildings.js';
 import { placement } from './groups/placement.js';
@@ -49,6 +50,7 @@ export const bs7671Contents = () => {
   const protective = protectiveConductor();
   const size = minimumSize();
   const points = chargePointEarthing();
+  const plugged = modeTwo();
   const earthed = earthedBy({
     'balanced-three-phase': balancedThreePhase(),
     'low-electrode': lowElectrode(),
@@ -103,7 +105,7 @@ export const bs7671Contents = () => {
       returns: way.returns,
       conditionalRatings: breaking.conditionalRatings,
       ahead: breaking.ahead,
-      points: together(points.points, earthed.points),
+      points: together(points.points, earthed.points, plugged.points),
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
@@ -122,7 +124,7 @@ export const bs7671Contents = () => {
     },
     checks: {
       'origin-facts': origin.checks,
-      coordination: [...rating.checks, ...shared.checks],
+      coordination: [...rating.checks, ...shared.checks, ...plugged.checks],
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
       'residual-current': [...additional.checks, ...residual.checks],

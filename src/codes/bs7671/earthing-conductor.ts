@@ -17,6 +17,30 @@ export const tabulatedEarthing = /* @__PURE__ */ formula({
 });
 
 /**
+ * Smallest earthing conductor by the table or by calculation, the smaller of the two, where an earth fault at the origin
+ * melts the fuse of the cut-out within 5 s: at a larger current it lets through no more. Copper outside a cable, k of
+ * Table 54.2. BS 7671, 542.3.1, 543.1.1.
+ */
+export const calculatedEarthing = /* @__PURE__ */ formula({
+  id: 'earthing-conductor-by-calculation',
+  title: 'Smallest earthing conductor by the table or by calculation, copper behind a fuse',
+  inputs: ['conductorArea', 'slowOperatingCurrent'],
+  output: 'minimumEarthingArea',
+  expression:
+    'min(conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2, sqrt(time) * slowOperatingCurrent / factor)',
+  constants: { first: [16, 'mm²'], second: [35, 'mm²'], time: [5, 's'], factor: [143, 'A·√s/mm²'] },
+  direction: { conductorArea: 1, slowOperatingCurrent: 1 },
+  compute: ({ conductorArea: s, slowOperatingCurrent }) =>
+    Math.min(s <= 16 ? s : s <= 35 ? 16 : s / 2, (Math.sqrt(5) * slowOperatingCurrent) / 143),
+  source: {
+    document: 'BS 7671',
+    edition: '2018+A2:2022',
+    clause: '542.3.1, 543.1.1, 543.1.3, Tables 54.2, 54.7',
+    provenance: 'two-sources',
+  },
+});
+
+/**
  * Smallest main bonding conductor without PME: half the earthing conductor that is required, from 6 to 25 mm². BS
  * 7671, 544.1.1.
  */

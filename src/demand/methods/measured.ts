@@ -63,7 +63,7 @@ export const meteredPeak: DemandMethod = {
   title: 'Peak current metered at the supply, with a margin',
   source: { document: 'measured demand', provenance: 'common-practice' },
   assumption:
-    'What the peak rests on is the survey’s, the margin the user’s; the peak counts on every line. Loads that are yet to be connected come on top in full, and so do all charge points, those too that the meter may have seen.',
+    'What the peak rests on is the survey’s, the margin the user’s, or the customary one that is named beside it; the peak counts on every line. Loads that are yet to be connected come on top in full, and so do all charge points, those too that the meter may have seen.',
   countBands: false,
   divisible: false,
   metered: true,
@@ -76,7 +76,7 @@ export const meteredPeak: DemandMethod = {
       gaps: [{ kind: 'fact', fact: 'meteredMargin', obtain: 'state a margin with the season of the measurement' }],
     };
   },
-  existing: (loads, line, c, { meteredMargin }, sheet) => {
+  existing: (loads, line, c, { meteredMargin, marginBy }, sheet) => {
     const stated = c.installation.supply.meteredDemand;
     const metered = sheet.part('meter');
     const peak =
@@ -85,7 +85,7 @@ export const meteredPeak: DemandMethod = {
         : (stated?.current ?? missing({ kind: 'fact', fact: 'metered demand of the supply' }));
     const meteredCurrent = metered.given('meteredCurrent', peak, stated?.about);
     const margin = meteredMargin ?? missing({ kind: 'fact', fact: 'meteredMargin' });
-    const demandMargin = metered.given('demandMargin', margin, 'stated by the user');
+    const demandMargin = metered.given('demandMargin', margin, marginBy ?? 'stated by the user');
     metered.step(meteredDemandWithMargin, { meteredCurrent, demandMargin });
     return withNewLoads(loads, line, metered, sheet);
   },

@@ -145,6 +145,7 @@ export const choiceWords: { readonly [K in keyof typeof labels]: Words<(typeof l
   holds: { current: 'its current', power: 'its power' },
   accessories: { 'BS 1363': 'ordinary three-pin sockets', other: 'other sockets' },
   line: { L1: 'L1', L2: 'L2', L3: 'L3' },
+  socket: { 'BS 1363': 'an ordinary three-pin socket', 'EN 60309': 'an industrial socket, blue or red' },
   mode: {
     2: 'mode 2: from a socket, by a cable with a control box',
     3: 'mode 3: from a charge point, with alternating current',
@@ -206,5 +207,21 @@ export const otherChoiceWords: Readonly<Record<string, Readonly<Record<string, s
     'concrete-or-asphalt': 'concrete or asphalt',
   },
   'work.supplyChange': { 'larger-fuse': 'a larger cut-out fuse', 'three-phase': 'three phases' },
+  'options.dropTemperature': {
+    'neighbours-at-full-load': 'yes, the neighbours at their full load',
+    'group-at-same-load': 'yes, all cables of the group at the same share of their load',
+  },
+  'premises.kind': {
+    dwelling: 'an ordinary home',
+    'multiple-occupation': 'a house in multiple occupation',
+    'student-accommodation': 'student accommodation',
+    'care-home': 'a care home',
+    'higher-risk-residential': 'a tall or otherwise higher-risk block of flats',
+    other: 'something else',
+  },
+  'demand.assembly': {
+    'IEC 61439-2': 'IEC 61439-2: a power switchgear assembly',
+    'IEC 61439-3': 'IEC 61439-3: a distribution board for ordinary persons',
+  },
   'options.fuseEdition': { 2008: 'as printed in 2008', 2011: 'as printed in 2011' },
 };

@@ -141,8 +141,10 @@ id | Name of the circuit | site | What is the circuit called on the schedule? | 
 lines | Line conductors | site | Which line conductors does it use? | - | L1 | -
 device | Fuse or circuit-breaker | site | What protects the circuit? | the board with its cover closed | - | -
 residual | Residual current devices | site | Which residual current devices stand along it? | the board with its cover closed | - | -
+noResidual | No residual current device along it | site | Has somebody looked and found no residual current device along it? | the board with its cover closed | true | -
 ring | Ring | site | Is it a ring final circuit? | - | false | -
 existing | Existing | site | Is it there already? | - | true | Of an existing circuit that feeds no board, cable and sections may be left out.
+outOfUse | Out of use | customer | Is the circuit out of use, so that its cable or way may be used anew? | - | false | -
 cable | Cable | site | Which cable is it? | the cable where it enters the board | - | -
 stretches | Sections of the route | site | Which way does it go, section by section? | each section | - | -
 thirdHarmonic | Third-harmonic content | site | What share of the line current is third harmonic? | - | 0 % | -
@@ -174,9 +176,12 @@ lines | Line conductors | firm | Which line conductors is it connected to? | - |
 setting | Largest current | customer | How fast should it charge? 7 kW on one phase is 32 A. | - | 32 A | Per line conductor.
 minimum | Smallest current | maker | What is the smallest current that it can offer? | - | 6 A | -
 outdoors | Vehicle outdoors | customer | Can a vehicle that stands outdoors be charged from it? | the place where the vehicle stands | true | Wherever the charge point itself hangs.
-mode | Charging mode | maker | Is it a charge point proper (mode 3)? | - | 3 | Modes 2 and 4 are refused by name.
+mode | Charging mode | maker | Is it a charge point proper (mode 3)? | - | 3 | Mode 4 is refused by name.
+socket | Socket-outlet | site | Of a mode 2 cable: which socket-outlet is it plugged into? | the socket-outlet | BS 1363 | -
+socketRating | Rated current of the socket-outlet | site | Of an industrial socket-outlet: what current is marked on it? | the socket-outlet | 16 A | -
 directCurrentDetection | Detection of 6 mA direct current | maker | Does the charge point detect 6 mA of direct fault current? | the data sheet | true | -
 residual | Residual current device inside it | maker | Is a residual current device built into the charge point? | the data sheet | - | -
+noResidual | No residual current device inside it | maker | Does the maker say that no residual current device is built in? | the data sheet | true | -
 openPenDevice | Open-PEN detection built in | maker | Does the charge point detect an open PEN conductor, and by what? | the data sheet | open-pen-detection-window | -
 earthing | Earthing arrangement chosen | firm | How is the charge point to be earthed? | - | tt-earthing | The permitted ways are worked out when this is left out.
 electrode | Electrode of its own | site | Where can an earth rod be driven for the charge point? | the ground near the place | - | -
@@ -202,6 +207,7 @@ mainSwitch | Main switch | site | Which main switch has the board? | the main sw
 conditionalRating | Conditional rating of the assembly | maker | Which fault current is marked on the enclosure? | the label inside the door | 16 kA | -
 rating | Rated current of the assembly | maker | Which rated current is marked on the enclosure? | the label inside the door | 100 A | -
 residual | Residual current devices of the board | site | Which residual current devices has the board, and what do they serve? | the board with its cover closed | - | -
+noResidual | No residual current device on the board | site | Has somebody looked and found no residual current device on the board? | the board with its cover closed | true | -
 control | Load control | site | Is there a load limiter already? | the limiter with its clamp | - | -
 spareWays | Spare ways | customer | How many blanks, where no switch sits, has the board? | the board with its lid up | 2 | -
 surgeProtection | Surge protection | site | Is a surge protective device fitted? | the board with its lid up | true | -
@@ -240,10 +246,33 @@ acceptMemoryFigures | Accept recalled figures | firm | Are figures that are reca
 makersLetThrough | Let-through energy of the maker, A²s | maker | Which let-through energy does the maker state at the fault current that can flow here? | - | 5000 | -
 fuseEdition | Edition of the fuse tables | firm | Which printing of the fuse tables is to be used? | - | 2011 | -
 initialTemperature | Temperature before the fault | firm | At what conductor temperature does the fault begin? | - | 70 °C | -
+dropTemperature | Temperature for the voltage drop | firm | May the voltage drop be worked out at the running temperature of the conductor, and with which neighbours? | - | group-at-same-load | -
+premises | Premises and wishes of the owner | customer | What kind of premises is it, and what does the owner wish of surge protection? | - | - | -
+
+= premises
+kind | Kind of premises | customer | Is it an ordinary home, a house in multiple occupation, student accommodation, a care home, a tall block of flats, or something else? | the building from the road | dwelling | It decides on arc detection.
+overvoltageSerious | Overvoltage would be serious | site | Could an overvoltage from lightning or switching hurt somebody, or stop a service that many rely on? | - | false | -
+surgeProtectionDeclined | Surge protection declined | customer | Has the owner said in writing that surge protection is not wanted? | the letter | false | -
+arcDetection | Arc fault detection | firm | Are arc fault detection devices fitted? | - | false | -
+
 
 = demand
 meteredMargin | Margin on the measured demand | firm | By how much may a later year exceed the demand that was measured? | - | 10 % | -
 governing | Method that governs | firm | Which method of demand is to govern? | - | - | -
+halfHours | Half-hour readings | operator | Are there half-hour readings of the meter, for a year if possible? | - | - | -
+assembly | Standard of the board | maker | To which standard was the board made? | the label inside the door | IEC 61439-3 | -
+factors | Factors of the designer | firm | Which factors of utilisation and of simultaneity does the designer take? | - | - | -
+
+= halfHours
+from | Beginning of the first half hour | operator | When does the first half hour begin? | - | 2025-10-01T00:00:00Z | With the offset from universal time.
+wattHours | Energy of each half hour, Wh | operator | What energy was taken in each half hour, in order? | - | 350 | -
+season | What they cover | operator | Which time of the year do the readings cover? | - | October 2025 to September 2026 | -
+margin | Margin on the readings | firm | By how much may a later year exceed the highest reading? | - | 10 % | -
+
+= demandFactors
+utilisation | Factors of utilisation, by purpose | firm | What share of its connected load does each kind of load take? | - | - | -
+simultaneity | Factors of simultaneity, by board | firm | What share of its loads does each board take at a time? | - | - | -
+
 
 = work
 mounting | Mounting | customer | Is the charge point to hang on a wall or stand on a post? | the place | wall | -

@@ -13,7 +13,7 @@ const water = (area: number) => [{ what: 'water', area: known(mm2(area)) }];
 
 test('PME: Table 54.8 by the neutral, and the earthing conductor no smaller', () => {
   expect(judge({ bonding: water(10) })).toEqual([
-    ['earthing-conductor', 'pass', 16],
+    ['earthing-conductor', 'pass', 10],
     ['main-bonding-conductor', 'pass', 10],
   ]);
   expect(judge({ bonding: water(10), supplyNeutral: known(mm2(50)) })[1]).toEqual([
@@ -27,6 +27,16 @@ test('without PME: half the earthing conductor that is required, 6 to 25 mm²', 
   const tns = { system: known('TN-S' as const), tails: known(mm2(25)) };
   expect(judge({ ...tns, bonding: water(6) })[1]).toEqual(['main-bonding-conductor', 'fail', 8]);
   expect(judge({ ...tns, tails: known(mm2(10)), bonding: water(6) })[1]).toEqual(['main-bonding-conductor', 'pass', 6]);
+});
+test('by calculation where the cut-out clears an earth fault within 5 s, else by the table, BS 7671 543.1.1', () => {
+  // BS 88-3, 100 A: 0.40 Ω printed for 5 s is 575 A; 0.95 × 230 V / 575 A = 0.38 Ω
+  const smallest = (575 * Math.sqrt(5)) / 143;
+  expect(smallest).toBeCloseTo(8.99, 2);
+  const tns = (ze: number | null) =>
+    judge({ system: known('TN-S'), externalImpedance: ze === null ? unknown() : known(ohms(ze)) })[0];
+  expect(tns(0.379)?.[2]).toBeCloseTo(smallest, 9);
+  expect(tns(0.381)?.[2]).toBe(16);
+  expect(tns(null)?.[2]).toBe(16);
 });
 test('what is not known is asked for', () => {
   expect(judge({ supplyNeutral: unknown() }).map((r) => r[1])).toEqual(['not-determined', 'not-determined']);

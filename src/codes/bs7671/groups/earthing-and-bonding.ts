@@ -6,22 +6,25 @@ import {
   derive,
   each,
   fact,
+  factOf,
   largest,
   none,
+  orElse,
   same,
   set,
   unjudged,
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { comparison, type Gap, isMissing, missing, unknown } from '../../../core/index.js';
-import { squareMillimetres as mm2 } from '../../../units/index.js';
+import { comparison, type Gap, isMissing, known, missing, unknown } from '../../../core/index.js';
+import { squareMillimetres as mm2, seconds } from '../../../units/index.js';
 import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import { ofBond, ofCircuit } from '../../iec-family/places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
-import { halfOfEarthingConductor, tabulatedEarthing } from '../earthing-conductor.js';
+import { calculatedEarthing, halfOfEarthingConductor, tabulatedEarthing } from '../earthing-conductor.js';
 import { table541 } from '../tables/54-1.js';
 import { table548 } from '../tables/54-8.js';
+import { fuseOperatingCurrents } from '../tables/fuse-operating-currents.js';
 
 /**
  * The earthing conductor against the table and, under PME, against the bonding conductor. BS 7671, 542.3, 543.1,
@@ -70,6 +73,19 @@ export const earthingSizeScope = {
   title: ({ sizedBy }: SizingPlace) => `Earthing conductor ${sizedBy}`,
 } as const;
 
+const ofSizing = /* @__PURE__ */ factOf<SizingPlace>();
+
+/** C_min of BS 7671 411.4.4, from 230 V: the least that a fault to earth is driven by. */
+const LEAST_VOLTAGE = 0.95;
+
+/** A fuse of BS 88-2 is taken as made to the edition whose currents are the larger. */
+const cutOutStandardOf = ({ circuit }: SizingPlace) => {
+  const { kind } = circuit.installation.supply.cutOut;
+  if (kind.state !== 'known') return unknown('the label of the cut-out');
+  const { standard } = kind.value;
+  return known(standard === 'BS 88-2' ? ('BS 88-2.2' as const) : standard);
+};
+
 /** Rows of Table 54.1 for conductors in the ground. */
 const rows = {
   'above-ground': '',
@@ -82,6 +98,9 @@ const rows = {
 
 const inNoCable =
   'BS 7671 543.1.1, conductor in no cable: 4 mm², or 2.5 mm² protected against mechanical damage, from memory';
+/** By the table, or by calculation where the cut-out is known to clear an earth fault at the origin within 5 s. */
+const byTailsOrFuse = () =>
+  when('cutOutClears', by(calculatedEarthing, '543.1.1, 543.1.3', { conductorArea: 'tailsArea' }), byTails());
 const byTails = () => by(tabulatedEarthing, '543.1.4, Table 54.7', { conductorArea: 'tailsArea' });
 const buried = () =>
   by(table541, 'Table 54.1', {
@@ -135,6 +154,21 @@ export const earthingAndBonding = () => ({
     ),
   },
   earthingSizes: {
+    cutOutStandard: ofSizing(cutOutStandardOf, { called: 'standard of the cut-out fuse' }),
+    cutOutRating: ofSizing(({ circuit }) => circuit.installation.supply.cutOut.rating, { called: 'cutOutRating' }),
+    slowOperatingCurrent: by(fuseOperatingCurrents, 'Appendix 3', {
+      device: 'cutOutStandard',
+      operatingTime: set(seconds(5)),
+      deviceRating: 'cutOutRating',
+    }),
+    cutOutClears: orElse(
+      derive(
+        ['externalImpedance', 'nominalVoltage', 'slowOperatingCurrent'],
+        (v) => LEAST_VOLTAGE * v.nominalVoltage >= v.externalImpedance * v.slowOperatingCurrent,
+        { direction: { externalImpedance: -1, nominalVoltage: 1, slowOperatingCurrent: -1 } },
+      ),
+      set(false),
+    ),
     minimumEarthingArea: choose(
       fact((s: SizingPlace) => s.sizedBy),
       {
@@ -147,8 +181,8 @@ export const earthingAndBonding = () => ({
           'buried-protected': buried(),
         }),
         'by the meter tails': choose('system', {
-          'TN-S': byTails(),
-          'TN-C-S': byTails(),
+          'TN-S': byTailsOrFuse(),
+          'TN-C-S': byTailsOrFuse(),
           // on TT only where more than a slight fault current can flow
           TT: when(
             derive(['externalImpedance'], (v) => v.externalImpedance < 1, { direction: { externalImpedance: -1 } }),

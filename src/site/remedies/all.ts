@@ -1,0 +1,15 @@
+import { originRemedies } from './origin.js';
+import { pointRemedies } from './point.js';
+import type { SurveyRemedy } from './remedy.js';
+import { residualRemedies } from './residual.js';
+import { routeRemedies } from './route.js';
+import { supplyRemedies } from './supply.js';
+
+/** Every remedy, of one topic from what changes least. */
+export const allRemedies: readonly SurveyRemedy[] = [
+  ...supplyRemedies,
+  ...residualRemedies,
+  ...routeRemedies,
+  ...pointRemedies,
+  ...originRemedies,
+];

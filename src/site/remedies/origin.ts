@@ -1,0 +1,263 @@
+import { known } from '../../core/index.js';
+import type { Board } from '../../installation/index.js';
+import { amperes, squareMillimetres } from '../../units/index.js';
+import { boardsOf } from '../option-survey.js';
+import {
+  boardsTo,
+  type Change,
+  isKnown,
+  item,
+  leastOf,
+  PUT_THERE,
+  type Situation,
+  type SurveyRemedy,
+  sizeFrom,
+  withFirstBoard,
+  withSupply,
+} from './remedy.js';
+import { largestAsked } from './residual.js';
+
+/** Sizes of copper conductors in which earthing and bonding conductors and tails are bought, mm². */
+const conductorSizes = [2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
+/** Ratings in which main switches are commonly bought, A: common practice, no source. */
+const switchRatings = [63, 80, 100, 125];
+
+/** Main bonding conductors that are smaller than what is asked, or of a size that nobody knows, are replaced. */
+function bonding({ survey, plan, result }: Situation): readonly Change[] {
+  const asked = plan.points.flatMap(({ assessment }) =>
+    assessment.results.flatMap((r) => (r.check === result.check && r.limit ? [r.limit.value] : [])),
+  );
+  const size = sizeFrom(conductorSizes, Math.max(0, ...asked));
+  const bonds = survey.installation.supply.bonding ?? [];
+  if (asked.length === 0 || size === undefined) return [];
+  const small = bonds.filter(({ area }) => area.state !== 'unknown' && (leastOf(area) as number) < size);
+  if (small.length === 0) return [];
+  const area = known(squareMillimetres(size), PUT_THERE);
+  return [
+    {
+      survey: withSupply(survey, { bonding: bonds.map((b) => (small.includes(b) ? { ...b, area } : b)) }),
+      what: `main bonding conductor of ${size} mm²: ${small.map((b) => b.what).join(', ')}`,
+      items: small.map((b) => item('bonding', `main bonding conductor ${size} mm² with clamp: ${b.what}`, 1, 'set')),
+      tasks: [['main bonding conductor, each', small.length]],
+    },
+  ];
+}
+
+/** The conductor that bonds the metal of another building is replaced. */
+function outbuildingBonding({ survey, result }: Situation): readonly Change[] {
+  const size = result.limit && sizeFrom(conductorSizes, result.limit.value);
+  if (size === undefined) return [];
+  const asked: string[] = [];
+  const ways = boardsTo(survey);
+  const inBoard = (board: Board): Board => {
+    const small = ways.has(board.id) && (leastOf(board.bonding) ?? size) < size;
+    if (small) asked.push(board.id);
+    return {
+      ...board,
+      ...(small ? { bonding: known(squareMillimetres(size), PUT_THERE) } : {}),
+      runs: board.runs.map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o)) })),
+    };
+  };
+  const installation = { ...survey.installation, board: inBoard(survey.installation.board) };
+  if (asked.length === 0) return [];
+  return [
+    {
+      survey: { ...survey, installation },
+      what: `bonding conductor of ${size} mm² to the building of ${asked.join(', ')}`,
+      items: asked.map((b) => item('bonding', `main bonding conductor ${size} mm² with clamp: ${b}`, 1, 'set')),
+      tasks: [['main bonding conductor, each', asked.length]],
+    },
+  ];
+}
+
+function earthingConductor({ survey, result }: Situation): readonly Change[] {
+  const size = result.limit && sizeFrom(conductorSizes, result.limit.value);
+  if (size === undefined) return [];
+  return [
+    {
+      survey: withSupply(survey, { earthingConductor: known(squareMillimetres(size), PUT_THERE) }),
+      what: `earthing conductor of ${size} mm²`,
+      items: [item('earthing-conductor', `earthing conductor ${size} mm²`, 1, 'set')],
+      tasks: [['earthing conductor', 1]],
+    },
+  ];
+}
+
+/** Larger tails; what is counted once for a job counts them. */
+function tails({ survey, words }: Situation): readonly Change[] {
+  const now = leastOf(survey.installation.supply.tails) ?? 0;
+  return conductorSizes
+    .filter((size) => size > now && size >= 25 && size <= 50)
+    .map((size) => {
+      const then = withSupply(survey, { tails: known(squareMillimetres(size), PUT_THERE) });
+      return {
+        survey: { ...then, work: { ...then.work, replaceTails: true } },
+        what: `${words.tails} of ${size} mm²`,
+      };
+    });
+}
+
+function mainSwitch({ survey, result }: Situation): readonly Change[] {
+  const asked = result.limit?.name === 'mainSwitchRating' ? result.value?.value : largestAsked(result.alternatives);
+  const now = leastOf(survey.installation.board.mainSwitch?.rating) ?? 0;
+  const rating = asked === undefined ? undefined : sizeFrom(switchRatings, asked);
+  if (rating === undefined || rating <= now) return [];
+  const { mainSwitch: old } = survey.installation.board;
+  return [
+    {
+      survey: withFirstBoard(survey, { mainSwitch: { ...old, rating: known(amperes(rating), PUT_THERE) } }),
+      what: `main switch of ${rating} A`,
+      items: [item('main-switch', `main switch ${rating} A, as the maker of the board provides`)],
+      tasks: [['main switch, replaced', 1]],
+    },
+  ];
+}
+
+function surgeProtection({ survey }: Situation): readonly Change[] {
+  if (isKnown(survey.installation.board.surgeProtection, true)) return [];
+  return [
+    {
+      survey: withFirstBoard(survey, { surgeProtection: known(true, PUT_THERE) }),
+      what: `surge protective device at ${survey.installation.board.id}`,
+      items: [item('surge-protection', 'surge protective device')],
+      tasks: [['surge protection', 1]],
+    },
+  ];
+}
+
+/** A board has no way left: a small board beside it, or one way that is given up. */
+function anotherBoard({ survey }: Situation): readonly Change[] {
+  if (isKnown(survey.work.newEnclosure, true)) return [];
+  return [
+    {
+      survey: { ...survey, work: { ...survey.work, newEnclosure: known(true, PUT_THERE) } },
+      what: 'small board for the new circuit beside the one that is full',
+    },
+  ];
+}
+
+/** Circuits that are out of use give up their way, and their load. */
+function givenUp({ survey }: Situation): readonly Change[] {
+  const free = boardsOf(survey.installation.board).flatMap((b) =>
+    survey.wanted.some((w) => w.from === b.id) ? b.runs.filter((r) => isKnown(r.outOfUse, true)) : [],
+  );
+  return free.map((run) => {
+    const inBoard = (board: Board): Board => {
+      const here = board.runs.includes(run);
+      const ways = leastOf(board.spareWays) ?? 0;
+      return {
+        ...board,
+        ...(here ? { spareWays: known(ways + 1, `the way of ${run.id}, taken over`) } : {}),
+        runs: board.runs
+          .filter((r) => r !== run)
+          .map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o)) })),
+      };
+    };
+    return {
+      survey: { ...survey, installation: { ...survey.installation, board: inBoard(survey.installation.board) } },
+      what: `the way of ${run.id}, which is out of use and is disconnected for good`,
+      tasks: [['circuit disconnected for good', 1]] as const,
+    };
+  });
+}
+
+/** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection. */
+function newBoard({ survey }: Situation): readonly Change[] {
+  const { board } = survey.installation;
+  const { residual: _, ...rest } = board;
+  const residual = {
+    position: 'origin-of-circuit',
+    type: known('A', PUT_THERE),
+    rating: known(amperes(0.03), PUT_THERE),
+    delay: known('general', PUT_THERE),
+    opensAllLive: known(true, PUT_THERE),
+    bidirectional: known(true, PUT_THERE),
+  } as const;
+  const runs = board.runs.map((run) => ({
+    ...run,
+    device: {
+      kind: known({ standard: 'EN 61009', type: 'B' } as const, PUT_THERE),
+      rating: run.device.rating,
+      breakingCapacity: known(amperes(6000), PUT_THERE),
+      energyClass: known(3 as const, PUT_THERE),
+    },
+    residual: [residual, ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+  }));
+  const rating = known(amperes(100), PUT_THERE);
+  const circuits = board.runs.length + survey.wanted.filter((w) => w.from === board.id).length;
+  const then: Board = {
+    ...rest,
+    mainSwitch: { rating },
+    rating,
+    conditionalRating: known(amperes(16000), PUT_THERE),
+    surgeProtection: known(true, PUT_THERE),
+    spareWays: known(circuits - board.runs.length, PUT_THERE),
+    runs,
+  };
+  return [
+    {
+      survey: withFirstBoard({ ...survey, installation: { ...survey.installation, board: then } }, {}),
+      what: `new board of ${circuits} ways: main switch 100 A, an RCBO 30 mA type A for each circuit, surge protection, 16 kA conditional`,
+      items: [
+        item('board', `consumer unit of ${circuits} ways, main switch 100 A, surge protection`, 1, 'set'),
+        item('protective-device', 'RCBO curve B, 30 mA type A, double pole, rated as the circuit', board.runs.length),
+      ],
+      tasks: [
+        ['new board with its circuits moved over', 1],
+        ['dead and live tests', board.runs.length],
+      ],
+    },
+  ];
+}
+
+/** Remedies at the origin and at the board. */
+export const originRemedies: readonly SurveyRemedy[] = [
+  { id: 'main-bonding', title: 'Main bonding brought up to size', checks: ['main-bonding-conductor'], ways: bonding },
+  {
+    id: 'outbuilding-bonding',
+    title: 'Bonding of the other building brought up to size',
+    checks: ['outbuilding-bonding'],
+    ways: outbuildingBonding,
+  },
+  {
+    id: 'earthing-conductor',
+    title: 'A larger earthing conductor',
+    checks: ['earthing-conductor'],
+    ways: earthingConductor,
+  },
+  { id: 'tails', title: 'Larger tails', checks: ['tails-overload'], whenOpen: true, ways: tails },
+  {
+    id: 'main-switch',
+    title: 'A larger main switch',
+    checks: ['main-switch-overload', 'demand-within-main-switch'],
+    ways: mainSwitch,
+  },
+  {
+    id: 'surge-protection',
+    title: 'Surge protection is fitted',
+    checks: ['surge-protection'],
+    whenOpen: true,
+    ways: surgeProtection,
+  },
+  { id: 'way-given-up', title: 'The way of a circuit that is out of use', checks: ['way-of-its-own'], ways: givenUp },
+  {
+    id: 'second-board',
+    title: 'A second, small board',
+    checks: ['way-of-its-own'],
+    ways: anotherBoard,
+  },
+  {
+    id: 'new-board',
+    title: 'A new board in place of the one that is there',
+    checks: [
+      'way-of-its-own',
+      'main-switch-overload',
+      'residual-device-at-origin-overload',
+      'residual-current-device-overload',
+      'smooth-current-upstream',
+      'board-rating',
+      'breaking-capacity',
+    ],
+    ways: newBoard,
+  },
+];

@@ -1,0 +1,233 @@
+import { known } from '../../core/index.js';
+import type { Board, ResidualDevice, Run } from '../../installation/index.js';
+import { type Amperes, amperes, milliamperes } from '../../units/index.js';
+import type { Survey } from '../survey.js';
+import {
+  boardsTo,
+  type Change,
+  feedersTo,
+  item,
+  leastOf,
+  PUT_THERE,
+  type Situation,
+  type SurveyRemedy,
+  sizeFrom,
+  withFirstBoard,
+  withWantedRuns,
+} from './remedy.js';
+
+type Type = 'A' | 'F' | 'B';
+const types = ['AC', 'A', 'F', 'B'] as const;
+type Device = ResidualDevice & { readonly serves?: readonly string[] };
+type Retype = (device: Device) => Device;
+
+const replaced = new Set<string>(['origin-of-circuit', 'origin-of-installation', 'along-circuit']);
+
+/** A board and those below it, with the residual current devices changed that stand on the way to the wanted points. */
+function onTheWay(survey: Survey, change: Retype): { readonly survey: Survey; readonly changed: readonly Device[] } {
+  const boards = boardsTo(survey);
+  const feeders = new Set(feedersTo(survey).map((f) => f.id));
+  const next = new Set([...feeders, ...survey.wanted.map((w) => w.run.id)]);
+  const changed: Device[] = [];
+  const each = (device: Device): Device => {
+    const then = replaced.has(device.position) ? change(device) : device;
+    if (then !== device) changed.push(then);
+    return then;
+  };
+  const inRun = (run: Run): Run => ({
+    ...run,
+    ...(run.residual && feeders.has(run.id) ? { residual: run.residual.map(each) } : {}),
+    feeds: run.feeds.map((o) => (o.kind === 'board' && boards.has(o.id) ? inBoard(o) : o)),
+  });
+  const inBoard = (board: Board): Board => ({
+    ...board,
+    ...(board.residual
+      ? { residual: board.residual.map((d) => (d.serves && !d.serves.some((id) => next.has(id)) ? d : each(d))) }
+      : {}),
+    runs: board.runs.map(inRun),
+  });
+  const installation = { ...survey.installation, board: inBoard(survey.installation.board) };
+  const wanted = withWantedRuns({ ...survey, installation }, (run) =>
+    run.residual ? { ...run, residual: run.residual.map(change) } : run,
+  );
+  return { survey: wanted, changed };
+}
+
+const ratedWords = (device: Device): string => {
+  const rated = leastOf(device.ratedCurrent);
+  const residual = leastOf(device.rating);
+  return `${rated === undefined ? '' : `${rated} A, `}${residual === undefined ? '' : `${residual * 1000} mA `}`;
+};
+
+/** Every device on the way that is of a lower type, or of one that is not known, is replaced by one of this type. */
+function retyped({ survey }: Situation, type: Type): readonly Change[] {
+  const lower = (d: Device) => d.type.state !== 'known' || types.indexOf(d.type.value) < types.indexOf(type);
+  const found = onTheWay(survey, (d) => (lower(d) ? { ...d, type: known(type, PUT_THERE) } : d));
+  const own = JSON.stringify(found.survey.wanted) !== JSON.stringify(survey.wanted);
+  const { changed } = found;
+  if (changed.length === 0 && !own) return [];
+  const words = changed.map((d) => `RCD ${ratedWords(d)}type ${type}`);
+  return [
+    {
+      survey: found.survey,
+      what: [
+        ...words.map((w) => `${w}, in place of the one that is there`),
+        ...(own ? [`residual current device of the circuit of type ${type}`] : []),
+      ].join('; '),
+      items: words.map((w) => item('residual-device', w)),
+      tasks: changed.length > 0 ? [['residual current device, replaced', changed.length]] : [],
+    },
+  ];
+}
+
+/** Ratings of residual current devices without overcurrent protection that are commonly sold, A: common practice, no source. */
+const ratedCurrents = [25, 40, 63, 80, 100, 125];
+
+/** A residual current device of a larger rated current than what it is judged against. */
+function larger({ survey, result }: Situation): readonly Change[] {
+  const asked = result.limit?.value ?? largestAsked(result.alternatives);
+  const rating = asked === undefined ? undefined : sizeFrom(ratedCurrents, asked);
+  if (rating === undefined) return [];
+  const found = onTheWay(survey, (d) => {
+    const now = leastOf(d.ratedCurrent);
+    return now !== undefined && now < rating ? { ...d, ratedCurrent: known(amperes(rating), PUT_THERE) } : d;
+  });
+  if (found.changed.length === 0) return [];
+  const words = found.changed.map((d) => `RCD ${ratedWords(d)}type ${d.type.state === 'known' ? d.type.value : 'A'}`);
+  return [
+    {
+      survey: found.survey,
+      what: words.map((w) => `${w}, in place of the one that is there`).join('; '),
+      items: words.map((w) => item('residual-device', w)),
+      tasks: [['residual current device, replaced', found.changed.length]],
+    },
+  ];
+}
+
+/** Of alternatives of which one has to hold the least that is asked. */
+export function largestAsked(alternatives: Situation['result']['alternatives']): number | undefined {
+  const asked = (alternatives ?? []).flatMap((a) => (a.verdict === 'fail' && a.limit ? [a.limit.value] : []));
+  return asked.length > 0 ? Math.min(...asked) : undefined;
+}
+
+/** What the circuit of a point is given as a device of its own: combined, double pole, of both directions. */
+export const ownResidual = (rating: Amperes = milliamperes(30)): ResidualDevice => ({
+  position: 'origin-of-circuit',
+  type: known('A', PUT_THERE),
+  rating: known(rating, PUT_THERE),
+  delay: known('general', PUT_THERE),
+  opensAllLive: known(true, PUT_THERE),
+  bidirectional: known(true, PUT_THERE),
+});
+
+/** The circuit gets an RCBO of its own; fuses of the board make way for it. */
+function combined({ survey }: Situation): readonly Change[] {
+  const changed = withWantedRuns(survey, (run) => ({
+    ...run,
+    device: {
+      ...run.device,
+      kind: known({ standard: 'EN 61009', type: 'B' }, PUT_THERE),
+    },
+    residual: [ownResidual(), ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+  }));
+  return [{ survey: changed, what: 'RCBO of the circuit, 30 mA type A, opening all live conductors' }];
+}
+
+/** The devices of the circuits open every live conductor, or may be fed from both sides. */
+const withMarking =
+  (mark: 'opensAllLive' | 'bidirectional', what: string) =>
+  ({ survey }: Situation) => {
+    let any = false;
+    const changed = withWantedRuns(survey, (run) => ({
+      ...run,
+      ...(run.residual
+        ? {
+            residual: run.residual.map((r) => {
+              if (r[mark]?.state === 'known' && r[mark].value) return r;
+              any = true;
+              return { ...r, [mark]: known(true, PUT_THERE) };
+            }),
+          }
+        : {}),
+    }));
+    return any ? [{ survey: changed, what }] : [];
+  };
+
+/** Only the circuits that are there stay behind the devices of the board; the new ones leave it ahead of them. */
+function aheadOfDevices({ survey }: Situation): readonly Change[] {
+  const { board } = survey.installation;
+  if (!board.residual?.some((d) => !d.serves) || survey.wanted.some((w) => w.from !== board.id)) return [];
+  const serves = board.runs.map((r) => r.id);
+  const apart = withFirstBoard(survey, {
+    residual: board.residual.map((d) => (d.serves ? d : { ...d, serves })),
+  });
+  return [
+    {
+      survey: { ...apart, work: { ...apart.work, newEnclosure: known(true, PUT_THERE) } },
+      what: 'small board for the new circuits beside the one that is there, fed ahead of its residual current device',
+    },
+  ];
+}
+
+const onType = ['smooth-current-upstream', 'residual-current-type'];
+
+/** Remedies about residual current devices. */
+export const residualRemedies: readonly SurveyRemedy[] = [
+  {
+    id: 'double-pole',
+    title: 'A device that opens line and neutral',
+    checks: ['residual-current-poles'],
+    whenOpen: true,
+    ways: withMarking('opensAllLive', 'residual current device of the circuit that opens all live conductors'),
+  },
+  {
+    id: 'both-ways',
+    title: 'A device that may be fed from both sides',
+    checks: ['residual-current-both-ways'],
+    ways: withMarking('bidirectional', 'residual current device of the circuit that may be fed from both sides'),
+  },
+  {
+    id: 'own-residual-device',
+    title: 'An RCBO for the circuit',
+    checks: [
+      'residual-current-rating',
+      'residual-current-one-per-point',
+      'residual-current-position',
+      'residual-current-concealed-cable',
+      'residual-current-type',
+      'automatic-disconnection',
+    ],
+    ways: combined,
+  },
+  {
+    id: 'residual-type-a',
+    title: 'Residual current device of type A in place of type AC',
+    checks: onType,
+    whenOpen: true,
+    ways: (at) => retyped(at, 'A'),
+  },
+  {
+    id: 'ahead-of-residual-device',
+    title: 'A small board ahead of the residual current device that is there',
+    checks: [
+      ...onType,
+      'standing-current',
+      'residual-current-one-per-point',
+      'residual-current-device-overload',
+      'residual-device-at-origin-overload',
+    ],
+    ways: aheadOfDevices,
+  },
+  {
+    id: 'residual-type-b',
+    title: 'Residual current device of type B',
+    checks: onType,
+    ways: (at) => retyped(at, 'B'),
+  },
+  {
+    id: 'residual-rated-current',
+    title: 'Residual current device of a larger rated current',
+    checks: ['residual-current-device-overload', 'residual-device-at-origin-overload'],
+    ways: larger,
+  },
+];

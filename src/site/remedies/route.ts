@@ -1,0 +1,245 @@
+import { isMissing, known, unknown } from '../../core/index.js';
+import { design } from '../../design/index.js';
+import {
+  type Board,
+  type Cable,
+  type Group,
+  type Line,
+  lineConductors,
+  pathTo,
+  type Run,
+  type Stretch,
+} from '../../installation/index.js';
+import { amperes, squareMillimetres } from '../../units/index.js';
+import { withAllWanted } from '../installed.js';
+import type { WantedPoint } from '../survey.js';
+import { inGround } from '../trench.js';
+import {
+  type Change,
+  feedersTo,
+  PUT_THERE,
+  type Situation,
+  type SurveyRemedy,
+  withEachWanted,
+  withExistingRun,
+} from './remedy.js';
+
+/** The drop at the temperature that the conductors really have, which is lower than the one of the tables. */
+function dropTemperature({ survey }: Situation): readonly Change[] {
+  if (survey.options.dropTemperature !== undefined) return [];
+  return [
+    {
+      survey: { ...survey, options: { ...survey.options, dropTemperature: 'neighbours-at-full-load' } },
+      what: 'voltage drop at the real temperature of the conductors, circuits beside it at full load',
+    },
+  ];
+}
+
+/** Armoured cable as it is commonly bought for a charge point. */
+const armoured = (lines: number): Cable => ({
+  construction: 'armoured',
+  material: 'copper',
+  insulation: 'thermosetting-90',
+  cores: lines === 1 ? 3 : 5,
+  ...(lines === 1 ? {} : { loadedCores: known(3) }),
+  area: unknown('to be designed'),
+  protective: 'core',
+});
+
+/** What is wanted in an armoured cable, where none that may be used is one. */
+function withArmoured(w: WantedPoint): WantedPoint {
+  const own = w.cables.filter((c) => c.construction === 'armoured');
+  const cables = own.length > 0 ? own : [armoured(w.run.lines.length)];
+  return { ...w, cables, run: { ...w.run, cable: cables[0] as Cable } };
+}
+
+/** Where the route lies in the ground and no cable that may be used is armoured. */
+function armouredCable({ survey }: Situation): readonly Change[] {
+  const lacks = (w: WantedPoint) =>
+    w.run.stretches.some(inGround) && w.cables.every((c) => c.construction !== 'armoured');
+  const changed = survey.wanted.filter(lacks);
+  if (changed.length === 0) return [];
+  return [
+    {
+      survey: withEachWanted(survey, (w) => (lacks(w) ? withArmoured(w) : w)),
+      what: `armoured cable in place of one that is not for burial: ${changed.map((w) => w.run.id).join(', ')}`,
+    },
+  ];
+}
+
+/** One circuit more beside a stretch; how many there are stays open where nobody knows it. */
+const besideOneMore = (stretch: Stretch): Stretch => {
+  const { group } = stretch;
+  if (!group) return stretch;
+  const { circuits } = group;
+  const more: Group['circuits'] =
+    circuits.state === 'known'
+      ? known(circuits.value + 1, 'with the feeder that runs there')
+      : circuits.state === 'between'
+        ? { ...circuits, least: circuits.least + 1, most: circuits.most + 1 }
+        : circuits;
+  return { ...stretch, group: { ...group, circuits: more } };
+};
+
+/** The circuit leaves the board at the origin and runs beside the feeder, then on as it was. */
+function fromOrigin({ survey }: Situation): readonly Change[] {
+  const installation = withAllWanted(survey);
+  const origin = survey.installation.board.id;
+  const moved = survey.wanted.filter((w) => w.from !== origin);
+  if (moved.length === 0) return [];
+  const then = withEachWanted(survey, (w) => {
+    if (w.from === origin) return w;
+    const feeders = pathTo(installation, w.run.id)?.feeders ?? [];
+    const along = feeders.flatMap((f) =>
+      f.stretches.map((s) => besideOneMore({ ...s, name: `beside ${f.id}: ${s.name}` })),
+    );
+    const onward = { ...w, from: origin, run: { ...w.run, stretches: [...along, ...w.run.stretches] } };
+    return along.some(inGround) ? withArmoured(onward) : onward;
+  });
+  return [
+    {
+      survey: then,
+      what: `own circuit from ${origin} for ${moved.flatMap((w) => w.run.feeds.map((o) => o.id)).join(', ')}, along the way of the feeder`,
+    },
+  ];
+}
+
+/** The feeder designed anew for what it has to carry, its cable of the same kind. */
+function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
+  const demand = plan.feeders.find((f) => f.run === feeder.id)?.demand.worst;
+  if (demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
+  const options = { ...survey.options, feederDemand: { ...survey.options.feederDemand, [feeder.id]: demand } };
+  const ratings = code.ratingsFor(feeder).filter((r) => r >= demand);
+  const { chosen } = design(
+    code,
+    withAllWanted(survey),
+    feeder.id,
+    { cables: [feeder.cable], ratings },
+    {
+      ...options,
+      lengths: false,
+    },
+  );
+  if (!chosen) return undefined;
+  const { area, rating, cable } = chosen;
+  const { sizeName } = cable;
+  return {
+    ...feeder,
+    cable: { ...feeder.cable, ...(sizeName ? { sizeName } : {}), area: known(squareMillimetres(area), PUT_THERE) },
+    device: { ...feeder.device, rating: known(amperes(rating), PUT_THERE) },
+  };
+}
+
+/** The main switch of a board at the end of a feeder is no smaller than the device ahead of it. */
+const raised = (board: Board, rating: Run['device']['rating']): Board =>
+  board.mainSwitch?.rating.state === 'known' && rating.state === 'known' && board.mainSwitch.rating.value < rating.value
+    ? { ...board, mainSwitch: { ...board.mainSwitch, rating } }
+    : board;
+
+/** Feeders that do not carry what is below them are replaced by larger ones. */
+function largerFeeder(at: Situation): readonly Change[] {
+  const failing = new Set(at.plan.feeders.flatMap((f) => (f.overall.verdict === 'fail' ? [f.run] : [])));
+  const found = feedersTo(at.survey).flatMap((f) => {
+    const then = failing.has(f.id) ? redesigned(at, f) : undefined;
+    return then ? [then] : [];
+  });
+  if (found.length === 0) return [];
+  return [
+    {
+      survey: found.reduce(
+        (s, f) =>
+          withExistingRun(s, f.id, (run) => ({
+            ...run,
+            existing: false,
+            cable: f.cable,
+            device: f.device,
+            feeds: run.feeds.map((o) => (o.kind === 'board' ? raised(o, f.device.rating) : o)),
+          })),
+        at.survey,
+      ),
+      what: found
+        .map((f) => {
+          const { cable, device } = f;
+          return `feeder ${f.id} replaced: ${cable.area.state === 'known' ? cable.area.value : '?'} mm² behind ${device.rating.state === 'known' ? device.rating.value : '?'} A`;
+        })
+        .join('; '),
+    },
+  ];
+}
+
+/** Single-phase points go in turn to the line that is least loaded without them. */
+function otherLines({ survey, plan }: Situation): readonly Change[] {
+  const { phases } = survey.installation.supply;
+  if (phases.state !== 'known' || phases.value !== 3) return [];
+  const load = new Map<Line, number>();
+  for (const { line, existing } of plan.supply.demand.governing.lines) {
+    if (isMissing(existing)) return [];
+    load.set(line, existing);
+  }
+  const single = survey.wanted
+    .filter((w) => w.run.lines.length === 1)
+    .map((w) => ({
+      w,
+      setting: w.run.feeds.reduce(
+        (sum, o) => sum + (o.kind === 'charge-point' && o.setting.state === 'known' ? o.setting.value : 0),
+        0,
+      ),
+    }))
+    .sort((a, b) => b.setting - a.setting);
+  const goes = new Map<string, Line>();
+  for (const { w, setting } of single) {
+    const feeder = pathTo(withAllWanted(survey), w.run.id)?.feeders.at(-1);
+    const offered = feeder?.lines ?? lineConductors;
+    const line = [...offered].sort((a, b) => (load.get(a) ?? 0) - (load.get(b) ?? 0))[0] as Line;
+    goes.set(w.run.id, line);
+    load.set(line, (load.get(line) ?? 0) + setting);
+  }
+  const moved = survey.wanted.filter((w) => goes.has(w.run.id) && goes.get(w.run.id) !== w.run.lines[0]);
+  if (moved.length === 0) return [];
+  return [
+    {
+      survey: withEachWanted(survey, (w) => {
+        const line = goes.get(w.run.id);
+        if (line === undefined) return w;
+        const feeds = w.run.feeds.map((o) => (o.kind === 'charge-point' ? { ...o, lines: [line] } : o));
+        return { ...w, run: { ...w.run, lines: [line], feeds } };
+      }),
+      what: moved.map((w) => `${w.run.feeds.map((o) => o.id).join(', ')} on ${goes.get(w.run.id)}`).join('; '),
+    },
+  ];
+}
+
+const ofFeeder = [
+  'device-carries-load',
+  'load-within-capacity',
+  'overload-limit',
+  'grouped-device',
+  'voltage-drop',
+  'demand-within-main-switch',
+];
+
+/** Remedies about cables, feeders and lines. */
+export const routeRemedies: readonly SurveyRemedy[] = [
+  {
+    id: 'drop-temperature',
+    title: 'The drop at the real temperature of the conductors',
+    checks: ['voltage-drop'],
+    ways: dropTemperature,
+  },
+  {
+    id: 'armoured-cable',
+    title: 'An armoured cable',
+    checks: ['cable-for-the-ground', 'cable-for-the-route'],
+    whenOpen: true,
+    ways: armouredCable,
+  },
+  {
+    id: 'other-line',
+    title: 'Single-phase points on the lines that have room',
+    checks: ['demand-within-cut-out', 'demand-within-main-switch'],
+    whenOpen: true,
+    ways: otherLines,
+  },
+  { id: 'own-circuit', title: 'A circuit of its own from the origin', checks: ofFeeder, ways: fromOrigin },
+  { id: 'larger-feeder', title: 'A larger feeder', checks: ofFeeder, ways: largerFeeder },
+];

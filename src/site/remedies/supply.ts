@@ -1,0 +1,90 @@
+import { isMissing, known } from '../../core/index.js';
+import { amperes } from '../../units/index.js';
+import type { Survey } from '../survey.js';
+import { type Change, leastOf, type Situation, type SurveyRemedy, withFirstBoard, withSupply } from './remedy.js';
+
+const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
+
+/** The limiter at the origin, set to this; one that is there is set lower. */
+function limited(survey: Survey, limit: number, tails: string): Survey {
+  const { control } = survey.installation.board;
+  return withFirstBoard(survey, {
+    control: {
+      name: control?.name ?? `load limiter of the charge points, current sensors on the ${tails}`,
+      limit: known(amperes(limit), 'set so'),
+      controls: control?.controls ?? pointsOf(survey),
+    },
+  });
+}
+
+/** What was metered counts in place of the estimate. */
+function metered({ survey }: Situation): readonly Change[] {
+  const { meteredDemand } = survey.installation.supply;
+  if (!meteredDemand || survey.demand?.governing !== undefined) return [];
+  return [
+    {
+      survey: { ...survey, demand: { ...survey.demand, governing: 'metered-peak' } },
+      what: `demand as metered, ${meteredDemand.about}, in place of the estimate`,
+    },
+  ];
+}
+
+/** A limit at which the operator is only told afterwards, or at which the smallest fuse there is holds. */
+function lowerLimit({ survey, plan, result, words }: Situation): readonly Change[] {
+  const limit = result.check === 'demand-for-notice' ? result.limit?.value : undefined;
+  const now = leastOf(survey.installation.board.control?.limit);
+  if (limit === undefined || (now !== undefined && now <= limit)) return [];
+  const ratings = plan.supply.lines.some((l) => isMissing(l.demand));
+  if (ratings) return [];
+  return [
+    {
+      survey: limited(survey, limit, words.tails),
+      what: `load limiter set to ${limit} A, so that the network operator is told after the work`,
+    },
+  ];
+}
+
+/** A larger fuse that would not carry everything, with a limiter that holds the whole within it. */
+function fuseAndLimiter({ survey, plan, words }: Situation): readonly Change[] {
+  const { cutOut } = survey.installation.supply;
+  const main = leastOf(survey.installation.board.mainSwitch?.rating) ?? Number.POSITIVE_INFINITY;
+  return plan.supply.changes
+    .filter((c) => c.change === 'larger-fuse')
+    .map((c) => {
+      const rating = known(c.cutOutRating, 'to be agreed with the network operator');
+      const then = withSupply(survey, { cutOut: { ...cutOut, rating } });
+      return {
+        survey: {
+          ...limited(then, Math.min(c.cutOutRating, main), words.tails),
+          work: { ...survey.work, supplyChange: 'larger-fuse' as const },
+        },
+        what: `cut-out fuse of ${c.cutOutRating} A, to be agreed with the network operator, and a load limiter set to ${Math.min(c.cutOutRating, main)} A`,
+      };
+    });
+}
+
+const demandChecks = ['demand-within-cut-out', 'demand-within-main-switch'];
+
+/** Remedies about demand and supply. */
+export const supplyRemedies: readonly SurveyRemedy[] = [
+  {
+    id: 'metered-demand',
+    title: 'The demand that was metered',
+    checks: demandChecks,
+    whenOpen: true,
+    ways: metered,
+  },
+  {
+    id: 'limiter-for-notice',
+    title: 'A limiter at the figure up to which the network operator is only told',
+    checks: ['demand-for-notice'],
+    ways: lowerLimit,
+  },
+  {
+    id: 'larger-fuse-and-limiter',
+    title: 'A larger fuse with a limiter',
+    checks: demandChecks,
+    whenOpen: true,
+    ways: fuseAndLimiter,
+  },
+];
