@@ -41,6 +41,71 @@ export interface Job {
   readonly corrected?: Readonly<Record<string, string>>;
 }
 
+/** What is put right. */
+export const remedyKeys: readonly string[] = [
+  'bidirectional-device',
+  'cut-out',
+  'earthing-conductor',
+  'electrode',
+  'feeder-replacement',
+  'isolator',
+  'larger-fuse',
+  'limiter',
+  'lower-setting',
+  'main-bonding',
+  'main-switch',
+  'measure-demand',
+  'mode-3-point',
+  'new-cable',
+  'own-residual-device',
+  'point-with-open-pen-detection',
+  'remove-load',
+  'residual-selective',
+  'residual-type',
+  'route',
+  'small-board',
+  'smaller-fuse-ahead',
+  'supply-earth',
+  'tails',
+  'tt-earthing',
+  'unloop',
+];
+
+/** What is confirmed on site. */
+export const conditionKeys: readonly string[] = [
+  'building-control',
+  'cut-out-rating',
+  'cut-out-sound',
+  'distance-to-metal',
+  'electrode-resistance',
+  'external-impedance',
+  'limiter-fallback',
+  'looped',
+  'maker',
+  'metered-demand',
+  'open-pen-device',
+  'operator-consent',
+  'owner-consent',
+  'prospective-current',
+  'standing-leakage',
+  'supply-neutral',
+];
+
+/** What is asked next. */
+export const questionKeys: readonly string[] = [
+  'cut-out-rating',
+  'cut-out-sound',
+  'distance-to-metal',
+  'electrode-resistance',
+  'external-impedance',
+  'limiter-fallback',
+  'looped',
+  'metered-demand',
+  'open-pen-device',
+  'owner-consent',
+  'standing-leakage',
+];
+
 /** Every job of `docs/jobs`, in the order of their numbers. */
 export const jobs: readonly Job[] = readdirSync(folder)
   .filter((f) => /^\d\d-.*\.json$/.test(f))
