@@ -33,6 +33,26 @@ function earthingOf({ run, earthing }: PointPlan): string {
   return earthing.find((e) => e.arrangement === measure)?.possible === 'fail' ? 'none' : measure;
 }
 
+/** How a plan names what the trade confirms on site: facts that it leaves open or rests on. */
+const factsOf: Readonly<Record<string, RegExp>> = {
+  'external-impedance': /^external earth fault loop impedance/,
+  'prospective-current': /^prospective fault current/,
+  'supply-neutral': /^neutral of the supply/,
+  'standing-leakage': /^standing /,
+  looped: /looped/,
+  'cut-out-rating': /cut-out fuse/,
+  'cut-out-sound': /^whether the cut-out/,
+  'electrode-resistance': /electrode/,
+  'distance-to-metal': /^distance to metal/,
+  'open-pen-device': /^earthing arrangement of the charge point|^open-PEN/,
+};
+
+/** Keys of what was decided to be confirmed and the plan does not ask for. */
+function notAsked(conditions: Readonly<Record<string, string>>, { unknown }: OptionPlan): string {
+  const missing = Object.keys(conditions).filter((key) => !unknown.some(({ fact }) => factsOf[key]?.test(fact)));
+  return missing.length === 0 ? 'all asked' : `not asked: ${missing.join(', ')}`;
+}
+
 /** What the plan says where the decision says something, by what is compared. */
 function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> {
   if ('refused' in plan) return { plan: `refused, ${plan.refused}` };
@@ -45,6 +65,7 @@ function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> 
   return {
     option: first.id,
     verdict: option.overall.verdict,
+    conditions: notAsked(decision.conditions, option),
     cable: each(({ run }) => kindOf(run.cable)),
     area: each(({ run }) => `${knownOr(run.cable.area) ?? '?'} mm²`),
     rating: each(({ run }) => `${knownOr(run.device.rating) ?? '?'} A`),
@@ -77,6 +98,7 @@ function decided({ decision }: Job): Readonly<Record<string, readonly string[]>>
     option: option === undefined ? undefined : [option],
     // conditions are confirmed on site: until then a plan leaves open what rests on them
     verdict: verdict === 'conditional' ? ['conditional', 'not-determined'] : [verdict],
+    conditions: ['all asked'],
     cable: cable && [cable.kind],
     area: cable?.area,
     rating: device?.rating,
