@@ -2,7 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build, type Plugin } from 'esbuild';
 import { defineConfig } from 'tsup';
-import { priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from './src/io/index.js';
+import { briefJsonSchema, priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from './src/io/index.js';
 import { entries } from './tests/support/entries.js';
 
 const namespace = /^import \* as (\w+) from '(\.[^']+)\.js';$/gm;
@@ -48,6 +48,7 @@ export default defineConfig({
   async onSuccess() {
     const schemas = {
       survey: surveyJsonSchema(),
+      brief: briefJsonSchema(),
       prices: priceBookJsonSchema(),
       'work-rules': workRulesJsonSchema(),
     };

@@ -4,11 +4,16 @@
  *
  * @module ohmwright/great-britain
  */
-import { bs7671 } from './codes/bs7671/code.js';
+import { type BroughtToCode, bs7671 } from './codes/bs7671/code.js';
 import { bs7671Demand } from './codes/bs7671/demand.js';
+import type { Table } from './core/index.js';
 import { codeOfPracticeMounting } from './guidance/charging-code-of-practice/heights.js';
+import { tableA2, tableA2First } from './guidance/on-site-guide/a2.js';
 import { greatBritain } from './networks/gb-network/connection-rules.js';
+import { meterTails } from './networks/gb-network/meter-tails.js';
 import type { Applicable, TradeWords } from './site/applicable.js';
+
+export { ordinaryHome } from './networks/gb-network/ordinary-home.js';
 
 /** Words of the trade in Great Britain. */
 export const britishWords: TradeWords = {
@@ -18,11 +23,17 @@ export const britishWords: TradeWords = {
   userTest: 'Press the test button of the residual current device every six months.',
 };
 
+/** Tables that a plan reads and the contents lists of the code do not. */
+const readElsewhere = () => [tableA2, tableA2First, meterTails] as unknown as readonly Table[];
+
 /**
  * What applies to premises in Great Britain, for `planOf`.
  * @param edition edition of BS 7671, by year and latest amendment
+ * @param brought figures that a firm compared with its own copies, of BS 7671, of Table A2 of the On-Site Guide, and of
+ * what distributors say of meter tails
  * @returns wiring code, demand, network operator, heights and words
- * @throws CalculationError `unknown-definition` for an edition that is not entered
+ * @throws CalculationError `unknown-definition` for an edition that is not entered; `invalid-input`,
+ * `contradicting-attestations` or `correction-breaks-law` for attestations that cannot be taken
  * @example
  * ```ts
  * import { inGreatBritain } from 'ohmwright/great-britain';
@@ -30,8 +41,8 @@ export const britishWords: TradeWords = {
  * inGreatBritain('2018+A2:2022').network.country; // => 'GB'
  * ```
  */
-export const inGreatBritain = (edition: string): Applicable => ({
-  code: bs7671(edition),
+export const inGreatBritain = (edition: string, brought: BroughtToCode = {}): Applicable => ({
+  code: bs7671(edition, { ...brought, tables: [...readElsewhere(), ...(brought.tables ?? [])] }),
   demand: bs7671Demand,
   network: greatBritain,
   mounting: codeOfPracticeMounting,

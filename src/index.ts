@@ -3,6 +3,8 @@
  * @module ohmwright
  */
 
+// figures compared with the print by those who hold it
+export type { Attestation, Attestations } from './core/attested.js';
 // checks, and formulas, tables and procedures below
 export {
   type Alternatives,
@@ -21,6 +23,7 @@ export {
   statement,
   type Verdict,
 } from './core/check.js';
+export { onConditions } from './core/conditional.js';
 // facts
 export {
   between,
@@ -34,6 +37,7 @@ export {
   missing,
   unknown,
 } from './core/fact.js';
+export type { Figure } from './core/figure.js';
 export {
   type Formula,
   type FormulaDefinition,
@@ -57,6 +61,7 @@ export { writeSheet } from './core/write.js';
 export * from './design/assess.js';
 export type { Assessment } from './design/assessment.js';
 export * from './design/circuit-case.js';
+export type { Condition } from './design/conditions.js';
 export {
   cheapestFirst,
   type Design,
@@ -69,6 +74,7 @@ export { type Judgement, judgeReadings, type Readings } from './design/judge-rea
 export * from './design/permitted.js';
 export { type TestSheet, testSheet } from './design/test-sheet.js';
 // the installation
+export { type Assumption, type AssumptionSet, assume, assumptionProblems } from './installation/assumptions.js';
 export type { Cable, Group, Insulation, Stretch } from './installation/cable.js';
 export type { OvercurrentDevice, ResidualDevice } from './installation/device.js';
 export type { ChargePoint, Line, Load, Purpose } from './installation/load.js';

@@ -1,61 +1,70 @@
-// An estimator's batch: every survey of a folder to one line of CSV, priced when a price book is given.
-// node docs/examples/batch-to-csv.mjs docs/examples/surveys [prices.json] > jobs.csv
-import { readdirSync, readFileSync } from 'node:fs';
+// An estimator's batch: a spreadsheet of brief surveys, one row each, or a folder of full surveys, to a spreadsheet of decisions.
+// npx ohmwright batch jobs.csv decisions.csv [--defaults firm.json] [--prices prices.json] [--edition 2018+A2:2022]
+// npx ohmwright batch folder-of-surveys decisions.csv [--prices prices.json]
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { parseArgs } from 'node:util';
 import { inGreatBritain } from 'ohmwright/great-britain';
-import { parseSurvey, readPriceBook } from 'ohmwright/io';
-import { planOf, quotationOf } from 'ohmwright/site';
+import { csvText, parseSurvey, readBriefRows, readDefaults, readPriceBook, usualDefaults } from 'ohmwright/io';
+import { decisionHeadings, decisionOf, decisionRow, planOf } from 'ohmwright/site';
 
-const [folder = 'docs/examples/surveys', prices] = process.argv.slice(2);
-const book = prices && readPriceBook(JSON.parse(readFileSync(prices, 'utf8')));
-// a text that begins like a formula is no formula: spreadsheets run what they take for one
-const harmless = (text) => (/^[=+\-@\t\r]/.test(text) ? `'${text}` : text);
-const cell = (value) => `"${harmless(String(value ?? '')).replaceAll('"', '""')}"`;
-const line = (...cells) => console.log(cells.map(cell).join(','));
+const text = { type: 'string' };
+const { values: given, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { defaults: text, prices: text, edition: text },
+});
+const [from, to = 'decisions.csv'] = positionals;
+const json = (file) => JSON.parse(readFileSync(file, 'utf8'));
 
-line(
-  'file',
-  'verdict',
-  'option',
-  'operator',
-  'cable',
-  'device',
-  'hours, least',
-  'hours, likely',
-  'hours, most',
-  'net, smallest coin',
-  'without a price',
-  'missing facts',
-  'problem',
-);
-for (const file of readdirSync(folder)
-  .filter((f) => f.endsWith('.json'))
-  .sort()) {
-  try {
-    const survey = parseSurvey(readFileSync(join(folder, file), 'utf8'));
-    const plan = planOf(survey, { ...inGreatBritain(survey.code.edition), sheets: 'none' });
-    const [option] = plan.options;
-    const runs = option.points.map((p) => p.run);
-    const known = (fact) => (fact.state === 'known' ? fact.value : 'open');
-    const parts = [...option.points, ...option.feeders.filter((f) => f.items)]; // feeders that are new are paid for too
-    const quotes = book ? parts.map((p) => quotationOf(p.items, p.hours, book)) : [];
-    line(
-      file,
-      option.overall.verdict,
-      option.title,
-      option.notification.decision.route,
-      [...new Set(runs.map((r) => `${r.cable.construction} ${known(r.cable.area)} mm²`))].join('; '),
-      [...new Set(runs.map((r) => `${known(r.device.rating)} A`))].join('; '),
-      ...[option.hours.low, option.hours.typical, option.hours.high].map((h) => h.toFixed(1)),
-      quotes.length > 0 ? quotes.reduce((sum, q) => sum + q.net, 0) : '',
-      [...new Set(quotes.flatMap((q) => q.open))].join('; '), // the net is too low by these
-      option.unknown
-        .filter((u) => u.decides)
-        .map((u) => u.fact)
-        .join('; '),
-      '',
+/** Jobs one after the other: a survey, or what is wrong with it. */
+function jobs() {
+  if (statSync(from).isDirectory())
+    return readdirSync(from)
+      .filter((file) => file.endsWith('.json'))
+      .sort()
+      .map((file) => ({
+        reference: file,
+        read: () => ({ survey: parseSurvey(readFileSync(join(from, file), 'utf8')) }),
+      }));
+  const defaults = given.defaults ? readDefaults(json(given.defaults)) : usualDefaults;
+  const same = given.edition ? { edition: given.edition } : {};
+  const { rows, ignored } = readBriefRows(readFileSync(from, 'utf8'), defaults, same);
+  if (ignored.length > 0) console.error(`Nothing is read from the columns ${ignored.join(', ')}.`);
+  return rows.map(({ reference, brief, problems }) => ({
+    reference,
+    read: () => {
+      if (!brief) throw new Error(problems.map(({ path, message }) => `${path.join('.')}: ${message}`).join('; '));
+      return brief;
+    },
+  }));
+}
+
+try {
+  if (!from)
+    throw new Error(
+      'usage: npx ohmwright batch jobs.csv [decisions.csv] [--defaults FILE] [--prices FILE] [--edition EDITION]',
     );
-  } catch (error) {
-    line(file, ...Array(11).fill(''), error.message);
-  }
+  const book = given.prices && readPriceBook(json(given.prices));
+  const all = jobs();
+  const counts = {};
+  const rows = all.map(({ reference, read }, i) => {
+    if (i > 0 && i % 10 === 0) console.error(`${i} of ${all.length}`);
+    try {
+      const { survey, questions } = read();
+      // permitted lengths take many assessments, and no column shows them
+      const plan = planOf(survey, { ...inGreatBritain(survey.code.edition), lengths: false, sheets: 'none' });
+      const decision = decisionOf(plan, book);
+      counts[decision.verdict] = (counts[decision.verdict] ?? 0) + 1;
+      return decisionRow(reference, { decision, questions });
+    } catch (error) {
+      counts.problem = (counts.problem ?? 0) + 1;
+      return decisionRow(reference, { problem: error.message });
+    }
+  });
+  writeFileSync(to, csvText([decisionHeadings(), ...rows]));
+  const summary = Object.entries(counts).map(([verdict, count]) => `${count} ${verdict}`);
+  console.log(`${rows.length} jobs: ${summary.join(', ')}. Written to ${to}.`);
+} catch (error) {
+  console.error(error.message);
+  process.exitCode = 1;
 }

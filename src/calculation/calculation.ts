@@ -1,4 +1,4 @@
-import { type CheckResult, isMissing } from '../core/index.js';
+import { type CheckResult, isMissing, type Table } from '../core/index.js';
 import { Compiled, type Edited, type Judging } from './compile.js';
 import type { Contents, Group, Groups } from './contents.js';
 import { compileJudgement, compileJudgements, type Judgement, unjudged } from './judgement.js';
@@ -55,17 +55,25 @@ export class Calculator<G extends Groups = Groups> {
   /**
    * @param contents the list
    * @param code document that it is of, and the edition that its results cite
+   * @param tables tables that are read in the place of those of the same identifier, as somebody attested them
    */
   constructor(
     readonly contents: Contents<Scopes, { readonly [list: string]: Lines }, G>,
     readonly code?: Edited,
+    private readonly tables?: ReadonlyMap<string, Table>,
   ) {}
 
   /** @internal */
   get lists(): Compiled {
     if (!this.laidOut) {
       const { scopes, figures, checks } = this.contents;
-      const compiled = new Compiled(scopes, figures as Readonly<Record<string, Lines>>, judging, this.code);
+      const compiled = new Compiled(
+        scopes,
+        figures as Readonly<Record<string, Lines>>,
+        judging,
+        this.code,
+        this.tables,
+      );
       for (const [group, of] of Object.entries(checks)) {
         this.ready.set(
           group,

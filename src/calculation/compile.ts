@@ -81,6 +81,8 @@ function viewOf(names: readonly string[], values: unknown[]): object {
 export class Compiled {
   readonly lists = new Map<string, List>();
   readonly root: List;
+  /** The tables that its lines read, as they were entered. */
+  readonly tables = new Set<Table>();
   private draws: Set<Placed> = new Set();
   private users?: ReadonlyMap<Placed, readonly Placed[]>;
 
@@ -89,6 +91,7 @@ export class Compiled {
     figures: Readonly<Record<string, Lines | undefined>>,
     private readonly judging: Judging,
     private readonly code?: Edited,
+    private readonly instead?: ReadonlyMap<string, Table>,
   ) {
     let root: List | undefined;
     for (const [name, scope] of Object.entries(scopes)) {
@@ -168,6 +171,12 @@ export class Compiled {
     return { name: role, placed, get: getter(placed, 0) };
   }
 
+  /** The table that is read in the place of one, and that it is read. */
+  private reading(t: Table): Table {
+    this.tables.add(t);
+    return this.instead?.get(t.id) ?? t;
+  }
+
   /** A line made ready for a list; `path` tells parts of parts from one another. */
   private node(list: List, name: string, line: Line, path = name): Node {
     const { how } = line;
@@ -186,8 +195,13 @@ export class Compiled {
         return ready([s.placed], s.get);
       }
       case 'apply': {
-        const parts = how.from.map((p, i) => this.part(list, p, inputsOf(how.by)[i] as string, path));
-        return ready(placedOf(parts), apply(how.by, parts));
+        const by = how.by.kind === 'table' ? this.reading(how.by) : how.by;
+        const parts = how.from.map((p, i) => this.part(list, p, inputsOf(by)[i] as string, path));
+        return {
+          line: by === how.by ? line : { ...line, how: { ...how, by } },
+          from: placedOf(parts),
+          evaluate: apply(by, parts),
+        };
       }
       case 'derive': {
         const needs = how.needs.map(source);

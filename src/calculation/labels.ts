@@ -245,6 +245,9 @@ export interface Labels {
   unknownBehind: readonly Gap[];
   /** Who sets the limit of the drop. */
   dropLimitBy: 'the code' | 'the user';
+  /** The code's limit of the drop, and that of the user; 0 where none is set. */
+  dropLimitOfCode: number;
+  dropLimitStated: number;
   /** How a cable is built, as the table of protective conductors in flat cable has it. */
   construction: CableConstruction;
   /** Whether the circuit has one line conductor. */

@@ -6,6 +6,7 @@ import {
   type Missing,
   outcome,
   type SheetLine,
+  stated,
   termOf,
   type Written,
   writeLine,
@@ -203,17 +204,23 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
     default:
   }
   if (role && (typeof plain === 'number' || isMissing(plain))) {
-    const by = byOf(thing, how);
+    const { by, assumed } = saidOf(thing, how);
     return {
       kind: 'given',
       name,
       words: termOf(name)?.words ?? '',
       ...own,
       ...(by ? { by } : {}),
+      ...(assumed ? { assumed } : {}),
       ...outcome(name, plain),
     };
   }
-  if (typeof value === 'string') return role ? { kind: 'note', text: value } : { kind: 'label', name, value, ...own };
+  if (typeof value === 'string') {
+    const { assumed } = saidOf(thing, how);
+    return role
+      ? { kind: 'note', text: value }
+      : { kind: 'label', name, value, ...own, ...(assumed ? { assumed } : {}) };
+  }
   if (isLabel(placed, how, value)) return { kind: 'label', name, blocked: (value as Missing).missing, ...own };
   return undefined;
 }
@@ -243,13 +250,12 @@ function madeOf(thing: Thing, node: Node): readonly SheetLine[] {
   }));
 }
 
-/** Who or what says a figure that is taken down. */
-function byOf(thing: Thing, how: Node['line']['how']): string | undefined {
-  if (how.kind === 'fact') {
-    const said = how.read(thing.place as never) as Fact<unknown> | undefined;
-    return how.by ?? (typeof said === 'object' && said !== null && 'by' in said ? said.by : undefined);
-  }
-  return 'by' in how && typeof how.by === 'string' ? how.by : undefined;
+/** Who or what says a figure that is taken down, and whether it is assumed. */
+function saidOf(thing: Thing, how: Node['line']['how']): { readonly by?: string; readonly assumed?: string } {
+  if (how.kind !== 'fact') return 'by' in how && typeof how.by === 'string' ? { by: how.by } : {};
+  const said = how.read(thing.place as never) as Fact<unknown> | undefined;
+  const { by, assumed } = (typeof said === 'object' && said !== null ? said : {}) as { by?: string; assumed?: string };
+  return stated({ by: how.by ?? by, assumed });
 }
 
 function checkLine(

@@ -1,5 +1,5 @@
 import type { Calculation, Calculator, Group } from '../calculation/index.js';
-import type { Amount, CheckResult, Fact, Gap, Known, Statement, Verdict } from '../core/index.js';
+import type { Amount, AttestedTables, CheckResult, Fact, Gap, Known, Statement, Verdict } from '../core/index.js';
 import type {
   Board,
   ChargePoint,
@@ -205,6 +205,8 @@ export interface WiringCode {
   readonly ownWay?: Statement;
   /** The tests of initial verification in this edition. */
   readonly tests: TestPlan | NotEntered;
+  /** Tables as somebody compared them with the print, read in the place of those that are entered; none when absent. */
+  readonly attested?: AttestedTables;
   /** Every arrangement on offer to earth a charge point, judged; none where nothing has to be decided, or none is entered. */
   earthingOptions(circuit: CircuitCase, point: ChargePoint): readonly EarthingOption[];
 }

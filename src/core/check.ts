@@ -3,8 +3,8 @@ import { type Gap, isMissing, type Known } from './fact.js';
 import type { Source } from './source.js';
 import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
 
-/** What a check can end in. */
-export type Verdict = 'pass' | 'fail' | 'not-determined' | 'not-required';
+/** What a check can end in; `conditional` where it passes by facts that are assumed, and would be open without them. */
+export type Verdict = 'pass' | 'conditional' | 'fail' | 'not-determined' | 'not-required';
 
 /** Which way an input makes a check worse: `up` when a larger value is worse. @inline */
 export type Worse = { readonly [N in Name]?: 'up' | 'down' };
@@ -85,6 +85,8 @@ export interface CheckResult {
   /** What is left, relative to the limit: positive when the check passes. */
   readonly margin?: number;
   readonly gaps?: readonly Gap[];
+  /** Assumed facts that it rests on, by set and entry. */
+  readonly conditions?: readonly string[];
   /** Why nothing is required. */
   readonly reason?: 'no-rule' | 'not-applicable';
   /** What else a person has to know: why it is not required, what a value rests on. */
@@ -289,7 +291,13 @@ function due(c: Check, evidence: Record<string, unknown>, type: 'number' | 'bool
 }
 
 /** The verdicts and weights that a result may have. */
-const verdicts: readonly unknown[] = ['pass', 'fail', 'not-determined', 'not-required'] satisfies Verdict[];
+const verdicts: readonly unknown[] = [
+  'pass',
+  'conditional',
+  'fail',
+  'not-determined',
+  'not-required',
+] satisfies Verdict[];
 const weights: readonly unknown[] = ['rule', 'advice'] satisfies CheckResult['weight'][];
 
 /** Refuses what is no list of results of checks: a verdict in other words would stand in nobody's way. */
@@ -361,6 +369,7 @@ const notFinite = (c: Check, name: string, value: unknown): readonly Gap[] =>
 function anyOf(results: readonly CheckResult[]): Verdict {
   const verdicts = results.map((r) => r.verdict);
   if (verdicts.includes('pass')) return 'pass';
+  if (verdicts.includes('conditional')) return 'conditional';
   if (verdicts.includes('not-determined')) return 'not-determined';
   return 'fail';
 }
@@ -379,12 +388,15 @@ export function notDetermined(c: Check, ...gaps: Gap[]): CheckResult {
 /** What several results amount to. */
 export interface Overall {
   /**
-   * `fail` when any rule fails, else `not-determined` when any rule could not be judged, else `pass`: rules that are
-   * not required stand in nobody's way, also when there are no others.
+   * `fail` when any rule fails, else `not-determined` when any rule could not be judged, else `conditional` when any
+   * passes by assumed facts alone, else `pass`: rules that are not required stand in nobody's way, also when there are no
+   * others.
    */
-  readonly verdict: 'pass' | 'fail' | 'not-determined';
+  readonly verdict: 'pass' | 'conditional' | 'fail' | 'not-determined';
   readonly failed: readonly CheckResult[];
   readonly undetermined: readonly CheckResult[];
+  /** Rules that are met by assumed facts alone. */
+  readonly conditional: readonly CheckResult[];
   /** Advice that is not met or could not be judged. */
   readonly advice: readonly CheckResult[];
 }
@@ -418,10 +430,17 @@ export function overall(results: readonly CheckResult[]): Overall {
   const rules = results.filter((r) => r.weight === 'rule');
   const failed = rules.filter((r) => r.verdict === 'fail');
   const undetermined = rules.filter((r) => r.verdict === 'not-determined');
+  const conditional = rules.filter((r) => r.verdict === 'conditional');
   const advice = results.filter(
     (r) => r.weight === 'advice' && (r.verdict === 'fail' || r.verdict === 'not-determined'),
   );
   const verdict =
-    failed.length > 0 ? 'fail' : undetermined.length > 0 || rules.length === 0 ? 'not-determined' : 'pass';
-  return { verdict, failed, undetermined, advice };
+    failed.length > 0
+      ? 'fail'
+      : undetermined.length > 0 || rules.length === 0
+        ? 'not-determined'
+        : conditional.length > 0
+          ? 'conditional'
+          : 'pass';
+  return { verdict, failed, undetermined, conditional, advice };
 }

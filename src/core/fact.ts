@@ -6,6 +6,8 @@ export interface KnownFact<T> {
   readonly value: T;
   /** Who or what says so: a label, a photograph, a letter, a measurement. */
   readonly by?: string;
+  /** Set where nobody looked and it was taken from a set of assumptions: the set and its entry. What passes by it passes on condition. */
+  readonly assumed?: string;
 }
 
 /** What a survey knows within a range. @inline */
@@ -14,6 +16,8 @@ export interface RangeFact<T> {
   readonly least: T;
   readonly most: T;
   readonly by?: string;
+  /** Set where nobody looked and it was taken from a set of assumptions: the set and its entry. */
+  readonly assumed?: string;
 }
 
 /** What a survey does not know, and how it could be known. @inline */

@@ -1,4 +1,6 @@
+export * from './attested.js';
 export * from './check.js';
+export * from './conditional.js';
 export * from './fact.js';
 export * from './formula.js';
 export * from './provenance.js';

@@ -15,6 +15,8 @@ export interface Basis {
   readonly source: Source;
   /** How well it is known: of a table, the weakest of the cells that were read. */
   readonly provenance: Provenance;
+  /** Who compared the cells that were read with the print, and when. */
+  readonly attested?: string;
 }
 
 /** A fact that a result rests on. */
@@ -196,12 +198,13 @@ function ownOf(
     id: string,
     { title, source }: { title: string; source: Source },
     p = source.provenance,
+    attested?: string,
   ) => ({
-    basis: { kind, id, title, source, provenance: p },
+    basis: { kind, id, title, source, provenance: p, ...(attested === undefined ? {} : { attested }) },
   });
   switch (line.kind) {
     case 'look':
-      return quoted('table', line.table, line, line.provenance);
+      return quoted('table', line.table, line, line.provenance, line.attested);
     case 'step':
       return quoted('formula', line.formula, line);
     case 'run':
@@ -238,7 +241,8 @@ function once(all: readonly Basis[]): readonly Basis[] {
     const key = `${b.kind} ${b.id}`;
     const before = found.get(key);
     const provenance = before ? (weakestOf([before.provenance, b.provenance]) ?? b.provenance) : b.provenance;
-    found.set(key, { ...b, provenance });
+    const attested = [...new Set([before?.attested, b.attested].flatMap((a) => a ?? []))].join('; ');
+    found.set(key, { ...b, provenance, ...(attested === '' ? {} : { attested }) });
   }
   return [...found.values()];
 }

@@ -34,13 +34,22 @@ export type SheetLine = {
   readonly ids?: Readonly<Record<string, string>>;
 } & SheetLineOfKind;
 type SheetLineOfKind =
-  | ({ readonly kind: 'given'; readonly name: string; readonly words: string; readonly by?: string } & Outcome)
+  | ({
+      readonly kind: 'given';
+      readonly name: string;
+      readonly words: string;
+      readonly by?: string;
+      /** Assumption that it was taken from, by set and entry. */
+      readonly assumed?: string;
+    } & Outcome)
   | {
       readonly kind: 'label';
       readonly name: string;
       readonly value?: string;
       readonly blocked?: readonly Gap[];
       readonly by?: string;
+      /** Assumption that it was taken from, by set and entry. */
+      readonly assumed?: string;
     }
   | ({
       readonly kind: 'look';
@@ -50,6 +59,8 @@ type SheetLineOfKind =
       readonly source: Source;
       /** How well the cells are known that were read. */
       readonly provenance?: Provenance;
+      /** Who compared these cells with the print, when, and with which edition of it. */
+      readonly attested?: string;
     } & Outcome)
   | ({
       readonly kind: 'step';
@@ -97,6 +108,8 @@ type SheetLineOfKind =
       readonly due: readonly Due[];
       /** Code by which a circuit is judged: what it always asks for is among them. */
       readonly code?: { readonly document: string; readonly edition: string };
+      /** Assumptions by which facts were taken that nobody looked at; nothing passes by them but on condition. */
+      readonly assumed?: readonly string[];
     }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'part'; readonly part: SheetDocument };

@@ -51,9 +51,14 @@ export interface Sheet {
   result(result: CheckResult): CheckResult;
   /**
    * Takes down what the results on this sheet and its parts amount to, with the checks that were due; the last line of the
-   * sheet, or the last with a result. A code is named where all that it asks of a circuit is among them.
+   * sheet, or the last with a result. A code is named where all that it asks of a circuit is among them; assumptions where
+   * facts were taken from them, by which nothing passes but on condition.
    */
-  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall;
+  overall(
+    results: readonly CheckResult[],
+    code?: { readonly document: string; readonly edition: string },
+    assumed?: readonly string[],
+  ): Overall;
   /** A remark for the reader. */
   note(text: string): void;
   /** Takes down lines that are made only when the sheet is written out; `next` gives the place of a new part, `place` that of this one. */
@@ -64,8 +69,20 @@ export interface Sheet {
 
 /** A line as a recorder keeps it: references and inputs; text is made only when the sheet is written out. */
 export type Entry =
-  | { readonly kind: 'given'; readonly name: Name; readonly value: Known<number>; readonly by?: string }
-  | { readonly kind: 'label'; readonly name: string; readonly value: Known<string>; readonly by?: string }
+  | {
+      readonly kind: 'given';
+      readonly name: Name;
+      readonly value: Known<number>;
+      readonly by?: string;
+      readonly assumed?: string;
+    }
+  | {
+      readonly kind: 'label';
+      readonly name: string;
+      readonly value: Known<string>;
+      readonly by?: string;
+      readonly assumed?: string;
+    }
   | {
       readonly kind: 'look';
       readonly table: Table;
@@ -99,6 +116,7 @@ export type Entry =
       readonly verdict: Overall['verdict'];
       readonly due: readonly Due[];
       readonly code?: { readonly document: string; readonly edition: string };
+      readonly assumed?: readonly string[];
     }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'listed'; lines(next: () => string, place: string): readonly SheetLine[] }
@@ -226,6 +244,14 @@ interface View {
   readonly above?: View;
 }
 
+/** The assumption that a fact was taken from. */
+const assumedOf = (fact: unknown): { readonly assumed?: string } => {
+  const assumed = typeof fact === 'object' && fact !== null ? (fact as { assumed?: string }).assumed : undefined;
+  return assumed === undefined ? {} : { assumed };
+};
+/** Tables by the identifiers of those in whose place they are read. */
+type Instead = ReadonlyMap<string, Table>;
+
 /** The sheet that keeps only the latest value of each role, for look-back; every result is the same as a recorder's. */
 export class SilentSheet implements Sheet {
   /** @internal */
@@ -236,7 +262,10 @@ export class SilentSheet implements Sheet {
   private readonly above: View | undefined;
 
   /** @internal */
-  constructor(above?: View) {
+  constructor(
+    above?: View,
+    protected readonly tables?: Instead,
+  ) {
     this.above = above;
   }
 
@@ -259,7 +288,7 @@ export class SilentSheet implements Sheet {
   protected keep(_make: () => Entry): void {}
 
   part(_title: string): Sheet {
-    return new SilentSheet(this.view());
+    return new SilentSheet(this.view(), this.tables);
   }
 
   given<N extends Name>(
@@ -289,6 +318,7 @@ export class SilentSheet implements Sheet {
       name,
       value: value as Known<number>,
       ...(who === undefined ? {} : { by: who }),
+      ...assumedOf(fact),
     }));
     return value as Known<Vocabulary[N]>;
   }
@@ -301,11 +331,13 @@ export class SilentSheet implements Sheet {
       name,
       value: value as Known<string>,
       ...(who === undefined ? {} : { by: who }),
+      ...assumedOf(fact),
     }));
     return value as Known<L>;
   }
 
-  look<A extends readonly Axis[], O extends Name>(table: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
+  look<A extends readonly Axis[], O extends Name>(of: Table<A, O>, keys: KnownKeys<A>): Known<Vocabulary[O]> {
+    const table = (this.tables?.get(of.id) ?? of) as Table<A, O>;
     const value = readTable(table as unknown as Table, keys as Readonly<Record<string, unknown>>);
     this.set(table.cell, value);
     this.keep(() => ({
@@ -366,11 +398,16 @@ export class SilentSheet implements Sheet {
     return result;
   }
 
-  overall(results: readonly CheckResult[], code?: { readonly document: string; readonly edition: string }): Overall {
+  overall(
+    results: readonly CheckResult[],
+    code?: { readonly document: string; readonly edition: string },
+    assumed: readonly string[] = [],
+  ): Overall {
     const whole = overall(results);
     this.keep(() => ({
       kind: 'overall',
-      verdict: whole.verdict,
+      verdict: whole.verdict === 'pass' && assumed.length > 0 ? 'conditional' : whole.verdict,
+      ...(assumed.length > 0 ? { assumed } : {}),
       due: results.map(({ check, verdict }) => ({ check, verdict })),
       ...(code === undefined ? {} : { code }),
     }));
@@ -415,8 +452,8 @@ export class Recorder extends SilentSheet {
   readonly entries: Entry[] = [];
 
   /** @internal */
-  constructor(title: string, above?: View) {
-    super(above);
+  constructor(title: string, above?: View, tables?: Instead) {
+    super(above, tables);
     this.title = title;
   }
 
@@ -426,7 +463,7 @@ export class Recorder extends SilentSheet {
   }
 
   override part(title: string): Sheet {
-    const part = new Recorder(title, this.view());
+    const part = new Recorder(title, this.view(), this.tables);
     this.entries.push({ kind: 'part', part });
     return part;
   }
@@ -434,6 +471,7 @@ export class Recorder extends SilentSheet {
 
 /**
  * A sheet that keeps nothing, for bulk runs.
+ * @param tables tables that are read in the place of those of the same identifier, as somebody attested them
  * @returns a sheet on which rules run exactly as on a recorder
  * @example
  * ```ts
@@ -442,10 +480,11 @@ export class Recorder extends SilentSheet {
  * silent().given('designCurrent', amperes(32)); // => 32
  * ```
  */
-export const silent = (): Sheet => new SilentSheet();
+export const silent = (tables?: Instead): Sheet => new SilentSheet(undefined, tables);
 /**
  * A sheet that remembers every line.
  * @param title heading of the sheet
+ * @param tables tables that are read in the place of those of the same identifier, as somebody attested them
  * @returns a sheet whose lines `writeSheet` writes out
  * @example
  * ```ts
@@ -456,4 +495,4 @@ export const silent = (): Sheet => new SilentSheet();
  * sheet.entries.length; // => 1
  * ```
  */
-export const recorder = (title: string): Recorder => new Recorder(title);
+export const recorder = (title: string, tables?: Instead): Recorder => new Recorder(title, undefined, tables);

@@ -1,9 +1,17 @@
 /**
  * How well a figure is known. `two-sources`: stood in two independent texts; `one-source`: seen in one text; `memory`:
  * recalled, not seen; `derived`: computed from others; `common-practice`: a fact of the trade without a source;
- * `definition`: true by definition or by the laws of physics.
+ * `definition`: true by definition or by the laws of physics; `attested`: compared with the print by a user of this
+ * library, who is named.
  */
-export type Provenance = 'two-sources' | 'one-source' | 'memory' | 'derived' | 'common-practice' | 'definition';
+export type Provenance =
+  | 'attested'
+  | 'two-sources'
+  | 'one-source'
+  | 'memory'
+  | 'derived'
+  | 'common-practice'
+  | 'definition';
 
 /** Where a formula, a table, a check or a figure comes from. */
 export interface Source {

@@ -32,6 +32,8 @@ export interface TableDefinition<A extends readonly Axis[] = readonly Axis[], O 
    */
   readonly provenanceOf?: Readonly<Record<string, Provenance>>;
   readonly notes?: readonly string[];
+  /** Cells that somebody compared with the print, by `column, row`: who, when, and with which edition of it. */
+  readonly attested?: ReadonlyMap<string, { readonly by: string; readonly on: string; readonly edition: string }>;
 }
 
 /** A table as it is written down: as its definition, with shorter forms of columns and rows. @inline */

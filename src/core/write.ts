@@ -1,5 +1,5 @@
 import { isMissing, type Known } from './fact.js';
-import { cellProvenance } from './provenance.js';
+import { cellAttestors, cellProvenance } from './provenance.js';
 import type { Entry, Recorder } from './sheet.js';
 import type { Outcome, SheetDocument, SheetLine, Written } from './sheet-lines.js';
 import { stated } from './stated.js';
@@ -60,7 +60,7 @@ export function writeLine(
         kind: 'given',
         name: entry.name,
         words: termOf(entry.name)?.words ?? '',
-        ...stated({ by: entry.by }),
+        ...stated({ by: entry.by, assumed: entry.assumed }),
         ...outcome(entry.name, entry.value),
       };
     case 'label':
@@ -68,7 +68,7 @@ export function writeLine(
         kind: 'label',
         name: entry.name,
         ...(isMissing(entry.value) ? { blocked: entry.value.missing } : { value: entry.value }),
-        ...stated({ by: entry.by }),
+        ...stated({ by: entry.by, assumed: entry.assumed }),
       };
     case 'look': {
       const { id, title, source, axes, cell } = entry.table;
@@ -80,7 +80,7 @@ export function writeLine(
         title,
         keys,
         source,
-        ...stated({ provenance }),
+        ...stated({ provenance, attested: provenance && cellAttestors(entry.table, keys) }),
         ...outcome(cell, entry.value),
       };
     }

@@ -14,7 +14,14 @@ import {
   silent,
   whenKnown,
 } from '../core/index.js';
-import type { Board, Installation, Line, ResidualDevice, Supply } from '../installation/index.js';
+import {
+  type Board,
+  conditionally,
+  type Installation,
+  type Line,
+  type ResidualDevice,
+  type Supply,
+} from '../installation/index.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
@@ -304,6 +311,11 @@ export function adequacyOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): Adequacy {
-  const c = demandCase(installation);
-  return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, sheet), sheet);
+  const found = (of: Installation, on: Sheet) => {
+    const c = demandCase(of);
+    return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, on), on);
+  };
+  const said = found(installation, sheet);
+  const results = conditionally(installation, said.results, (bare) => found(bare, silent()).results);
+  return results === said.results ? said : { ...said, results, overall: overall(results) };
 }

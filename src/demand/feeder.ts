@@ -11,7 +11,7 @@ import {
   whenKnown,
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
-import { pathTo, refuseUnsound } from '../installation/index.js';
+import { conditionally, pathTo, refuseUnsound } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
@@ -85,8 +85,8 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
 };
 
 /**
- * The demand on a feeder, of what is below it alone, at most what the meter of the supply has seen: load controls count that act on boards below it, not one at the
- * origin, which does not see where the current goes.
+ * The demand on a feeder, of what is below it alone, at most what the meter of the supply has seen: load controls count
+ * that act on boards below it, not one at the origin, which does not see where the current goes.
  */
 export function feederDemandOf(
   rules: DemandRules,
@@ -109,7 +109,8 @@ export function feederDemandOf(
   const demand = smaller(ofPart, byMeterOfSupply(rules, installation, ahead, options), run, sheet);
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
-  const results = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
+  const judged = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
+  const results = conditionally(installation, judged, (bare) => feederDemandOf(rules, bare, runId, options).results);
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   return {
     run: run.id,

@@ -1,5 +1,5 @@
 import { type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
-import type { Installation } from '../installation/index.js';
+import { conditionally, type Installation, withoutAssumed } from '../installation/index.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts } from './connection.js';
 import { type Demand, demandOfCase, governingOn } from './demand.js';
 import type { FormField } from './form.js';
@@ -100,7 +100,8 @@ function notificationOfCase(
 
 /**
  * Whether the network operator is told after the work or asked before it, the duties with their days, and the fields of
- * the form that the survey fills. A fact that is not known ends in `not-determined`, never in a usual value.
+ * the form that the survey fills. A fact that is not known ends in `not-determined`, never in a usual value; one that is
+ * assumed decides no route.
  * @param rules methods, formulas and checks by which demand is found, from a wiring code
  * @param network rules of the network operators of the country
  * @param installation the installation with the charge points wanted
@@ -134,6 +135,15 @@ export function notificationOf(
   options: NotificationOptions,
   sheet: Sheet = silent(),
 ): Notification {
-  const c = demandCase(installation);
-  return notificationOfCase(network, c, demandOfCase(rules, c, options, sheet), options, sheet);
+  const found = (of: Installation, on: Sheet) => {
+    const c = demandCase(of);
+    return notificationOfCase(network, c, demandOfCase(rules, c, options, on), options, on);
+  };
+  const said = found(installation, sheet);
+  const { results } = said.decision;
+  const now = conditionally(installation, results, (bare) => found(bare, silent()).decision.results);
+  if (now === results) return said;
+  // whom to tell is decided by what somebody looked at
+  const bare = found(withoutAssumed(installation), silent());
+  return { ...bare, decision: { ...bare.decision, results: now } };
 }

@@ -2,6 +2,7 @@ import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import type { Sheet } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
+import { conditionsOf, judgedConditionally } from './conditions.js';
 import { overRanges, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';
 import { Working } from './working.js';
@@ -9,7 +10,8 @@ import { Working } from './working.js';
 /**
  * Assesses one circuit or feeder of an installation by every aspect of a wiring code, in order. Where facts are known
  * only within a range, figures are bounded over it: a check passes when it passes for the whole range, fails when it fails
- * for the whole range, and is `not-determined` otherwise, with the values for which it holds.
+ * for the whole range, and is `not-determined` otherwise, with the values for which it holds. What passes by assumed facts
+ * alone is `conditional`, and the assumptions that it rests on are named.
  * @param code the wiring code
  * @param installation the installation
  * @param runId name of the run
@@ -44,17 +46,43 @@ export function assess(
   options: AssessmentOptions = {},
   sheet?: Sheet,
 ): Assessment {
+  const said = assessAsSaid(code, installation, runId, options);
+  const judged = judgedConditionally(
+    installation,
+    said.judged,
+    (bare) => assessAsSaid(code, bare, runId, options).judged,
+  );
+  const assessment = assessmentOf(said.working, judged, said.figures);
+  const conditions = conditionsOf(installation, assessment.results);
+  if (sheet) said.write(sheet, [...new Set(assessment.overall.conditional.flatMap((r) => r.conditions ?? []))]);
+  const { ranges } = said;
+  return {
+    ...assessment,
+    ...(conditions.length > 0 ? { conditions } : {}),
+    ...(ranges ? { ranges: rangeReport(ranges.circuit, ranges.checks, assessment.overall.verdict, said.judged) } : {}),
+  };
+}
+
+/** A circuit judged by its facts as they are said, assumed ones like known ones. */
+function assessAsSaid(code: WiringCode, installation: Installation, runId: string, options: AssessmentOptions) {
   const working = new Working(code, installation, runId, options);
   const whole = working.judged();
   // they may meet a range that no check does
   const figures = code.figures(working.calculation);
-  if (!working.calculation.meetsSpans()) {
-    if (sheet) writeCircuit(working, sheet);
-    return assessmentOf(working, whole, figures);
-  }
+  if (!working.calculation.meetsSpans())
+    return {
+      working,
+      figures,
+      judged: whole,
+      write: (sheet: Sheet, assumed: readonly string[]) => writeCircuit(working, sheet, assumed),
+    };
   const circuit = { code, installation, run: runId, options, ranges: rangesOf(installation) };
   const { judged, checks } = overRanges(circuit, whole);
-  if (sheet) writeCorners(circuit, whole, sheet);
-  const assessment = assessmentOf(working, judged, figures);
-  return { ...assessment, ranges: rangeReport(circuit, checks, assessment.overall.verdict, judged) };
+  return {
+    working,
+    figures,
+    judged,
+    ranges: { circuit, checks },
+    write: (sheet: Sheet, assumed: readonly string[]) => writeCorners(circuit, whole, sheet, assumed),
+  };
 }

@@ -9,6 +9,7 @@ import {
 import { eachOnce } from '../core/each-once.js';
 import { type CheckResult, type Gap, type Overall, overall, type Sheet } from '../core/index.js';
 import type { Installation } from '../installation/index.js';
+import type { Condition } from './conditions.js';
 import type { RangeReport } from './range-report.js';
 import { type AspectResults, Working } from './working.js';
 
@@ -42,6 +43,8 @@ export interface Assessment {
   readonly gaps: readonly Gap[];
   /** What a person has to be told, each once. */
   readonly cautions: readonly string[];
+  /** Assumed facts that results rest on, to be confirmed; absent when none does. */
+  readonly conditions?: readonly Condition[];
   /** Facts known only within a range, and how far each check holds over them; absent when no check meets one. */
   readonly ranges?: RangeReport;
 }
@@ -74,11 +77,15 @@ const gapsOf = (r: CheckResult): readonly Gap[] =>
   r.verdict === 'not-determined' ? [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)] : [];
 
 /** Writes the calculation of a circuit, a part an aspect, and what it amounts to. */
-export function writeCircuit(working: Working, sheet: Sheet): void {
+export function writeCircuit(working: Working, sheet: Sheet, assumed: readonly string[] = []): void {
   const { calculation, code } = working;
   const writer = new Writer(calculation);
   for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
-  sheet.overall(working.results(), code.calculator.code?.document === code.name ? code.calculator.code : undefined);
+  sheet.overall(
+    working.results(),
+    code.calculator.code?.document === code.name ? code.calculator.code : undefined,
+    assumed,
+  );
 }
 
 /** What the results of all aspects amount to. */
@@ -98,7 +105,10 @@ export function assessmentOf(
     overall: overall(results),
     figures,
     gaps: eachOnce(results.flatMap(gapsOf)),
-    cautions: [...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution])))],
+    cautions: [
+      ...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution]))),
+      ...(code.attested?.remarks ?? []),
+    ],
   };
 }
 
@@ -109,6 +119,7 @@ export function writeAt(
   run: string,
   options: AssessmentOptions,
   sheet: Sheet,
+  assumed: readonly string[],
 ): void {
-  writeCircuit(new Working(code, installation, run, options), sheet);
+  writeCircuit(new Working(code, installation, run, options), sheet, assumed);
 }

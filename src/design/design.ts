@@ -1,6 +1,5 @@
 import type { AssessmentOptions, ConductorSize, WiringCode } from '../codes/wiring-code.js';
-import type { CheckResult, Gap } from '../core/index.js';
-import { known } from '../core/index.js';
+import { type CheckResult, type Gap, known, type Overall, overall } from '../core/index.js';
 import { type Cable, type Installation, type Run, withRun } from '../installation/index.js';
 import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from '../units/index.js';
 import { assess } from './assess.js';
@@ -41,7 +40,7 @@ export interface DesignChoices {
   readonly sizes?: readonly SquareMillimetres[];
 }
 
-/** The order in which candidates are tried; the first that passes is accepted. */
+/** The order in which candidates are tried; the first that passes, on conditions or without, is accepted. */
 export interface SearchOrder {
   readonly words: string;
   /** Below zero when the first is to be tried before the second. */
@@ -65,8 +64,8 @@ export interface Design {
   readonly standing: string;
   /** Order in which the candidates were tried, in words. */
   readonly order: string;
-  /** Whether a candidate passes, or the best one could only not be judged, or all fail. */
-  readonly outcome: 'accepted' | 'not-determined' | 'none';
+  /** Whether a candidate passes, or passes on conditions, or the best one could only not be judged, or all fail. */
+  readonly outcome: 'accepted' | 'conditional' | 'not-determined' | 'none';
   /** The candidate: the first that passes; else the first of which no rule fails. */
   readonly chosen?: Candidate;
   readonly assessment?: Assessment;
@@ -120,6 +119,18 @@ const nothingOffered = (run: Run): readonly Gap[] => [
   },
 ];
 
+/** What stands in the way of a candidate: nothing where it passes, by assumed facts or without. */
+function verdictOf(working: Working, overRanges: () => Overall): Omit<PassedOver, 'candidate'> | undefined {
+  const barred = working.firstFailure();
+  if (barred) return { verdict: 'fail', check: barred };
+  const bounded = overall(working.results());
+  // over ranges a check that may turn is looked into before it stays open
+  const { verdict, failed, undetermined } = working.calculation.meetsSpans() ? overRanges() : bounded;
+  if (verdict === 'pass' || verdict === 'conditional') return undefined;
+  const [first] = failed;
+  return { verdict: first ? 'fail' : 'not-determined', check: first ?? (undetermined[0] as CheckResult) };
+}
+
 /**
  * Designs one circuit: scans every size of every cable on offer with every rating of its device, cheapest first, and
  * accepts the first that passes every rule. Nothing is skipped by bisection, because what passes need not be one
@@ -159,39 +170,29 @@ export function design(
   const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
   const working = new Working(code, installation, runId, assessing);
   const passedOver: PassedOver[] = [];
-  let open: { readonly at: number; readonly assessment: Assessment } | undefined;
-  let accepted: Assessment | undefined;
+  let open: number | undefined;
+  let accepted = false;
   for (const candidate of candidates) {
-    const house = built(candidate);
-    working.change(house, assessing);
-    const barred = working.firstFailure();
-    if (barred) {
-      passedOver.push({ candidate, verdict: 'fail', check: barred });
-      continue;
-    }
-    const found = assess(code, house, runId, assessing);
-    if (found.overall.verdict === 'pass') {
-      accepted = found;
+    working.change(built(candidate), assessing);
+    const found = verdictOf(working, () => assess(code, built(candidate), runId, assessing).overall);
+    if (found === undefined) {
+      accepted = true;
       break;
     }
-    const [failed] = found.overall.failed;
-    if (!failed) open ??= { at: passedOver.length, assessment: found };
-    passedOver.push({
-      candidate,
-      verdict: failed ? 'fail' : 'not-determined',
-      check: failed ?? (found.overall.undetermined[0] as CheckResult),
-    });
+    if (found.verdict !== 'fail') open ??= passedOver.length;
+    passedOver.push({ candidate, ...found });
   }
-  const at = accepted ? passedOver.length : open?.at;
+  const at = accepted ? passedOver.length : open;
   const chosen = at === undefined ? undefined : candidates[at];
-  const assessment = accepted ?? open?.assessment;
+  const assessment = chosen && assess(code, built(chosen), runId, assessing);
+  const passes = assessment?.overall.verdict === 'pass' ? 'accepted' : 'conditional';
   return {
     run: runId,
     code: code.name,
     edition: code.edition,
     standing: code.standing,
     order: order.words,
-    outcome: accepted ? 'accepted' : open ? 'not-determined' : 'none',
+    outcome: accepted ? passes : chosen ? 'not-determined' : 'none',
     ...(chosen && assessment
       ? {
           chosen,

@@ -1,6 +1,7 @@
 export * from './assess.js';
 export type { AspectVerdict, Assessment } from './assessment.js';
 export * from './circuit-case.js';
+export { type Condition, conditionsOf } from './conditions.js';
 export * from './design.js';
 export * from './judge-readings.js';
 export * from './permitted.js';

@@ -18,8 +18,9 @@ const MOST_BLIND = 8;
 const rank: Readonly<Record<CheckResult['verdict'], number>> = {
   fail: 0,
   'not-determined': 1,
-  pass: 2,
-  'not-required': 3,
+  conditional: 2,
+  pass: 3,
+  'not-required': 4,
 };
 /** What is left of a result; of alternatives, of the best of them. */
 const marginOf = (r: CheckResult): number => r.margin ?? Math.max(...(r.alternatives ?? []).map(marginOf), -1);
@@ -289,7 +290,12 @@ export function rangeReport(
 }
 
 /** Writes the calculation at every corner of the ranges where some check is worst, as a part of its own. */
-export function writeCorners(circuit: Ranged, whole: readonly AspectResults[], sheet: Sheet): void {
+export function writeCorners(
+  circuit: Ranged,
+  whole: readonly AspectResults[],
+  sheet: Sheet,
+  assumed: readonly string[],
+): void {
   const { code, installation, run, options, ranges } = circuit;
   const parts = new Judged(circuit, new Set(whole.map((j) => j.aspect)));
   const worst = [...byKey(whole).keys()].map((key) => endsOf(parts, key).worst);
@@ -300,6 +306,6 @@ export function writeCorners(circuit: Ranged, whole: readonly AspectResults[], s
       installation,
       values.map((v) => [v, v] as const),
     );
-    writeAt(code, fixed, run, options, sheet.part(`At ${at.join('; ')}`));
+    writeAt(code, fixed, run, options, sheet.part(`At ${at.join('; ')}`), assumed);
   }
 }

@@ -1,9 +1,9 @@
 import { isWide } from '../calculation/index.js';
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, type Fact, type Gap, known, termOf } from '../core/index.js';
-import type { Installation } from '../installation/index.js';
+import { assumedIn, type Installation, withoutAssumed } from '../installation/index.js';
 import { circuitCase } from './circuit-case.js';
-import { each, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
+import { each, type IntervalEnd, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
 import { type Question, type Variation, variationOf } from './vary.js';
 import { Working } from './working.js';
 
@@ -73,7 +73,7 @@ export function permitted(
       ? []
       : between === undefined
         ? each(looker(code, installation, runId, options, variation), values)
-        : regions(looker(code, installation, runId, options, variation), least, most, between);
+        : piecewise(looker(code, installation, runId, options, variation), values, between);
   const barred = new Map<string, CheckResult>();
   for (const s of seen)
     if (s.verdict === 'fail' && s.check && !barred.has(s.check.check)) barred.set(s.check.check, s.check);
@@ -86,10 +86,33 @@ export function permitted(
     name: variation.name,
     unit: termOf(variation.name)?.unit ?? '',
     examined: { least, most },
-    intervals: intervalsOf(seen),
+    intervals: onTheirConditions(code, installation, runId, question, options, intervalsOf(seen)),
     barredBy: [...barred.values()],
     gaps: variation.gaps,
   };
+}
+
+/** Values between the first and the last of a list, each of which is judged, with neighbours at each change of verdict. */
+const piecewise = (look: Look, values: readonly number[], between: number) =>
+  values.slice(1).flatMap((v, i) => regions(look, values[i] as number, v, between).slice(i === 0 ? 0 : 1));
+
+/** Intervals that pass by assumed facts alone pass on conditions: at one of their ends at least nothing passes without. */
+function onTheirConditions(
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  question: Question,
+  options: AssessmentOptions,
+  intervals: readonly PermittedInterval[],
+): readonly PermittedInterval[] {
+  if (assumedIn(installation).length === 0) return intervals;
+  const bare = withoutAssumed(installation);
+  const { run } = circuitCase(bare, runId, options);
+  const look = looker(code, bare, runId, options, variationOf(code, bare, run, question, options));
+  const passes = ({ value }: IntervalEnd) => look.at(value).verdict === 'pass';
+  return intervals.map((i) =>
+    i.verdict === 'pass' && !(passes(i.from) && passes(i.to)) ? { ...i, verdict: 'conditional' } : i,
+  );
 }
 
 /** Judges a circuit at values of what is varied, or over all values between two at once. */

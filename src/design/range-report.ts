@@ -1,4 +1,5 @@
 import type { Aspect } from '../codes/wiring-code.js';
+import type { Overall, Verdict } from '../core/index.js';
 import type { PermittedInterval } from './regions.js';
 
 /** A fact that is known only within a range. */
@@ -22,7 +23,7 @@ export interface RangedCheck {
   /** Identifier of the check. */
   readonly check: string;
   /** `pass` or `fail` for the whole range, or `depends` on where in the range the facts lie. */
-  readonly verdict: 'pass' | 'fail' | 'depends' | 'not-determined' | 'not-required';
+  readonly verdict: Verdict | 'depends';
   /**
    * What the verdict rests on: every figure was bounded over the ranges as a whole, or the ranges were divided until
    * each part of them was decided.
@@ -39,7 +40,7 @@ export interface RangeReport {
   /** The facts. */
   readonly facts: readonly RangedFact[];
   /** `pass` when every rule passes over the whole range; `fail` when one fails over all of it. */
-  readonly verdict: 'pass' | 'fail' | 'depends' | 'not-determined';
+  readonly verdict: Overall['verdict'] | 'depends';
   /** How far each check holds. */
   readonly checks: readonly RangedCheck[];
 }

@@ -1,4 +1,4 @@
-import { type Name, termOf } from '../core/index.js';
+import { type Name, stated, termOf } from '../core/index.js';
 import { type FoundRange, type Installation, rangesIn } from '../installation/index.js';
 import type { RangedFact } from './range-report.js';
 
@@ -21,6 +21,9 @@ const roles: Readonly<Record<string, Name>> = {
   separation: 'earthSeparation',
   thirdHarmonic: 'thirdHarmonic',
   terminalTemperature: 'terminalTemperature',
+  supplyNeutral: 'supplyNeutralArea',
+  breakingCapacity: 'breakingCapacity',
+  conditionalRating: 'breakingCapacity',
 };
 
 function roleOf(key: string, parent: FoundRange['parent']): Name | undefined {
@@ -31,19 +34,32 @@ function roleOf(key: string, parent: FoundRange['parent']): Name | undefined {
   return roles[key];
 }
 
+/** What a fact of a tree is called: what it is, and of what; its role and unit where its name says them. */
+export function called({
+  key,
+  parent,
+  where,
+}: Pick<FoundRange, 'key' | 'parent' | 'where'>): Pick<RangedFact, 'name' | 'role' | 'unit'> {
+  const role = roleOf(key, parent);
+  const term = role === undefined ? undefined : termOf(role);
+  const what = term?.words ?? key;
+  return {
+    name: where ? `${what}, ${where}` : what,
+    ...(role === undefined ? {} : { role }),
+    ...(term === undefined ? {} : { unit: term.unit }),
+  };
+}
+
 /** Facts of an installation that are known only within a range, in the order of the tree. */
 export function rangesOf(installation: Installation): readonly Range[] {
   const found: Range[] = [];
-  for (const { fact, key, parent, where } of rangesIn(installation)) {
-    const role = roleOf(key, parent);
-    const term = role === undefined ? undefined : termOf(role);
-    const what = term?.words ?? key;
-    const name = where ? `${what}, ${where}` : what;
+  for (const one of rangesIn(installation)) {
+    const { fact } = one;
+    const { name, role, unit } = called(one);
     const twin = found.filter((f) => f.name === name || f.name.startsWith(`${name} (`)).length;
     found.push({
       name: twin === 0 ? name : `${name} (${twin + 1})`,
-      ...(role === undefined ? {} : { role }),
-      ...(term === undefined ? {} : { unit: term.unit }),
+      ...stated({ role, unit }),
       least: fact.least,
       most: fact.most,
       whole: role === 'circuitsInGroup',

@@ -10,8 +10,8 @@ export interface IntervalEnd {
 
 /** A run of values for which no rule fails. */
 export interface PermittedInterval {
-  /** Whether every rule passes, or some could not be judged. */
-  readonly verdict: 'pass' | 'not-determined';
+  /** Whether every rule passes, passes on conditions, or some could not be judged. */
+  readonly verdict: 'pass' | 'conditional' | 'not-determined';
   /** Smallest value. */
   readonly from: IntervalEnd;
   /** Largest value. */

@@ -1,6 +1,7 @@
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type Fact, type Gap, isMissing, known, type Name } from '../core/index.js';
 import {
+  byAssumption,
   type ChargePoint,
   connectedCurrentOf,
   type GroupArrangement,
@@ -8,9 +9,11 @@ import {
   type Load,
   type Run,
   type Stretch,
+  withAssumption,
   withRun,
 } from '../installation/index.js';
 import { amperes, celsius, type Metres, metres, squareMillimetres } from '../units/index.js';
+import { called } from './ranges.js';
 
 /** What is varied while everything else stays as surveyed. */
 export type Question =
@@ -45,13 +48,28 @@ export type Question =
       readonly stretch?: string;
       /** How they lie, where the stretch has no group yet. */
       readonly arrangement?: GroupArrangement;
+    }
+  | {
+      /** A quantity that is assumed, wherever it was taken from this assumption. */
+      readonly vary: 'assumed';
+      /** Set and entry. */
+      readonly assumption: string;
     };
+
+const circuits = /* @__PURE__ */ Array.from({ length: 30 }, (_, i) => i + 1);
+
+/** What is examined around an assumed value: temperatures as such, all else a twentieth to twenty times of it. */
+function examinedAround(role: string | undefined, value: number): readonly number[] {
+  if (role === 'ambientTemperature' || role === 'groundTemperature') return [-20, value, 95];
+  if (role === 'terminalTemperature') return [30, value, 120];
+  return value > 0 ? [value / 20, value, value * 20] : [0, 20];
+}
 
 /** A question made ready: what to examine, and the case with a value. */
 export interface Variation {
   /** Role of the value in the vocabulary. */
   readonly name: Name;
-  /** Values to examine, in ascending order; the ends, where there are values between them. */
+  /** Values to examine, in ascending order; the ends, and what has to be judged between them, where there are values between. */
   readonly values: readonly number[];
   /** How close an end is to be found, where there are values between the ends. */
   readonly between: number | undefined;
@@ -252,7 +270,7 @@ export function variationOf(
       const fits = (s: Stretch) => wanted(s) && (s.group !== undefined || arrangement !== undefined);
       return {
         name: 'circuitsInGroup',
-        values: Array.from({ length: 30 }, (_, i) => i + 1),
+        values: circuits,
         between: undefined,
         at: single((r, v) =>
           changed(r, fits, (s) => ({
@@ -264,6 +282,24 @@ export function variationOf(
           })),
         ),
         gaps: run.stretches.some(fits) ? [] : [noStretch('how the circuits would lie')],
+      };
+    }
+    case 'assumed': {
+      const { assumption } = question;
+      const [first] = byAssumption(installation).get(assumption) ?? [];
+      const { role } = first ? called(first) : {};
+      const { fact } = first ?? {};
+      const value = fact?.state === 'known' ? fact.value : fact?.most;
+      const whole = role === 'circuitsInGroup';
+      return {
+        name: (role ?? 'length') as Name,
+        values: whole ? circuits : examinedAround(role, typeof value === 'number' ? value : 0),
+        between: whole ? undefined : Math.max(1e-4 * Math.abs(Number(value)), 1e-5),
+        at: (v) => [withAssumption(installation, assumption, { ...v, assumed: assumption }), options],
+        gaps:
+          role !== undefined && typeof value === 'number'
+            ? []
+            : [{ kind: 'fact', fact: assumption, obtain: 'nothing is assumed by it, or no quantity' }],
       };
     }
     default: {

@@ -1,5 +1,18 @@
+export * from './assumed.js';
+export {
+  type Assumption,
+  type AssumptionSet,
+  aroundOf,
+  assume,
+  assumeRun,
+  assumptionProblems,
+  refuseAssumptions,
+} from './assumptions.js';
 export * from './cable.js';
 export * from './device.js';
+export * from './facts/questionnaire.js';
+export { type Choice, choicesOf, type FactEntry, factRegister, placeOf, type Whom } from './facts/register.js';
+export { fieldOf } from './facts/survey-shapes.js';
 export * from './labels.js';
 export * from './load.js';
 export * from './load-current.js';

@@ -26,10 +26,11 @@ function factProblems(what: string, fact: unknown, say: Say): undefined {
   };
   if (!isRecord(fact) || !['known', 'between', 'unknown'].includes(state as string))
     return say([], `is ${shown(fact)}; a fact is due: it is known, known within a range, or unknown`);
-  const { by, obtain } = fact;
+  const { by, obtain, assumed } = fact;
   for (const [key, text] of [
     ['by', by],
     ['obtain', obtain],
+    ['assumed', assumed],
   ] as const)
     if (text !== undefined && typeof text !== 'string') say([key], `is ${shown(text)}; it is text`);
   if (state === 'known') wrong('value', fact.value);

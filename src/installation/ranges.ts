@@ -1,19 +1,24 @@
-import { type Fact, isMissing, type Known, type RangeFact } from '../core/index.js';
+import { type Fact, isMissing, type Known, type KnownFact, type RangeFact } from '../core/index.js';
 import { invalidInput } from '../units/index.js';
 
 type Tree = Readonly<Record<string, unknown>>;
 
 /** Whether a part of a tree is a fact of which only the ends are known. */
-const isRange = (node: unknown): node is RangeFact<number> =>
-  typeof node === 'object' &&
-  node !== null &&
+const isRange = (node: object): node is RangeFact<number> =>
   (node as { state?: unknown }).state === 'between' &&
   typeof (node as RangeFact<unknown>).least === 'number' &&
   typeof (node as RangeFact<unknown>).most === 'number';
 
-/** A fact that is known only within a range, where it stands in a tree. */
-export interface FoundRange {
-  readonly fact: RangeFact<number>;
+/** A fact that is assumed. */
+export type AssumedFact = (KnownFact<unknown> | RangeFact<unknown>) & { readonly assumed: string };
+
+/** Whether a part of a tree is a fact that is assumed. */
+const isAssumed = (node: object): node is AssumedFact =>
+  'state' in node && typeof (node as { assumed?: unknown }).assumed === 'string';
+
+/** A fact where it stands in a tree. */
+export interface FoundFact<F> {
+  readonly fact: F;
   /** Name of its property, and what the property belongs to. */
   readonly key: string;
   readonly parent: Tree;
@@ -21,7 +26,10 @@ export interface FoundRange {
   readonly where: string;
 }
 
-/** A part of a tree on the way to the ranges in it, with its changed copy once there is one. */
+/** A fact that is known only within a range, where it stands in a tree. */
+export type FoundRange = FoundFact<RangeFact<number>>;
+
+/** A part of a tree on the way to the facts in it, with its changed copy once there is one. */
 interface Part {
   readonly node: object;
   readonly key: string;
@@ -44,11 +52,16 @@ function copied(part: Part): Record<string, unknown> {
 }
 
 /**
- * A tree with something in the place of every range; what it shares with the given one stays the same object.
+ * A tree with something in the place of every fact of a kind; what it shares with the given one stays the same object.
  * @param tree an installation or a part of it
- * @param meet what takes the place of a range, asked in the order of the tree
+ * @param is which facts
+ * @param meet what takes the place of one, asked in the order of the tree
  */
-export function replaceRanges<T>(tree: T, meet: (found: FoundRange) => unknown): T {
+function replaceFacts<T, F extends object>(
+  tree: T,
+  is: (node: object) => node is F,
+  meet: (found: FoundFact<F>) => unknown,
+): T {
   if (typeof tree !== 'object' || tree === null) return tree;
   const open: Part[] = [];
   const enter = (node: object, key: string, where: string, above?: Part): void => {
@@ -61,8 +74,7 @@ export function replaceRanges<T>(tree: T, meet: (found: FoundRange) => unknown):
   enter(tree, 'tree', '', root);
   for (let part = open.pop(); part; part = open.pop()) {
     const { node, key, where, above } = part;
-    if (isRange(node)) {
-      if (!(node.least < node.most)) continue;
+    if (is(node)) {
       const parent = (above === root ? {} : above?.node) as Tree;
       const now = meet({ fact: node, key: above === root ? '' : key, parent, where: above?.where ?? where });
       if (now !== node && above) copied(above)[key] = now;
@@ -78,6 +90,64 @@ export function replaceRanges<T>(tree: T, meet: (found: FoundRange) => unknown):
   }
   return (root.copy?.tree ?? tree) as T;
 }
+
+/** A tree with something in the place of every range, in the order of the tree. */
+const replaceRanges = <T>(tree: T, meet: (found: FoundRange) => unknown): T =>
+  replaceFacts(tree, isRange, (found) => (found.fact.least < found.fact.most ? meet(found) : found.fact));
+
+/** Parts of trees in which nothing is assumed: a changed installation shares most of them with the one before. */
+const surveyed = /* @__PURE__ */ new WeakSet<object>();
+
+function isSurveyed(tree: unknown): boolean {
+  if (typeof tree !== 'object' || tree === null) return true;
+  const met: object[] = [];
+  const open: object[] = [tree];
+  for (let node = open.pop(); node; node = open.pop()) {
+    if (surveyed.has(node)) continue;
+    if (isAssumed(node)) return false;
+    // a tree that holds itself ends where its other faults are found
+    if (met.push(node) > DEEPEST) return false;
+    for (const key in node) {
+      const value = (node as Tree)[key];
+      if (typeof value === 'object' && value !== null) open.push(value);
+    }
+  }
+  for (const node of met) surveyed.add(node);
+  return true;
+}
+
+/**
+ * The facts of a tree that are assumed, in the order of the tree.
+ * @param tree an installation or a part of it
+ */
+export function assumedIn(tree: unknown): readonly FoundFact<AssumedFact>[] {
+  if (isSurveyed(tree)) return [];
+  const found: FoundFact<AssumedFact>[] = [];
+  replaceFacts(tree, isAssumed, (one) => {
+    found.push(one);
+    return one.fact;
+  });
+  return found;
+}
+
+/**
+ * A tree in which assumed facts are unknown, as they were before somebody assumed them.
+ * @param tree an installation or a part of it
+ * @param which which of the facts, by set and entry; all of them when absent
+ */
+export const withoutAssumed = <T>(tree: T, which?: (assumed: string) => boolean): T =>
+  replaceFacts(tree, isAssumed, ({ fact }) =>
+    which && !which(fact.assumed) ? fact : { state: 'unknown', obtain: `assumed (${fact.assumed}), nobody looked` },
+  );
+
+/**
+ * A tree in which the facts taken from one assumption are others.
+ * @param tree an installation or a part of it
+ * @param assumption set and entry
+ * @param fact the fact in their place
+ */
+export const withAssumption = <T>(tree: T, assumption: string, fact: unknown): T =>
+  replaceFacts(tree, isAssumed, (found) => (found.fact.assumed === assumption ? fact : found.fact));
 
 /** The facts of a tree that are known only within a range, in the order of the tree. */
 export function rangesIn(tree: unknown): readonly FoundRange[] {

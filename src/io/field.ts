@@ -1,7 +1,8 @@
 import * as z from 'zod';
-import { type Fact, type Name, termOf, type Vocabulary } from '../core/index.js';
+import { type Fact, type Name, stated, termOf, type Vocabulary } from '../core/index.js';
 import { roleProblem } from '../installation/index.js';
-import { CalculationError, type CanonicalUnit, parseQuantity } from '../units/index.js';
+import { CalculationError, type CanonicalUnit, hasCode, parseQuantity } from '../units/index.js';
+import { keyWords, noteQuantity } from './problems.js';
 
 /** Suffixes of keys that name the unit of a bare number, by canonical unit: `length_m`. */
 const suffixes: { readonly [U in CanonicalUnit]?: Readonly<Record<string, number>> } = {
@@ -45,8 +46,14 @@ export const must = <T>(field: z.ZodType<T> | Omit<Field<T>, 'required'>): Field
 export const may = <T>(field: z.ZodType<T> | Omit<Field<T>, 'required'>): Field<T, false> =>
   field instanceof z.ZodType ? { schema: field, required: false } : { ...field, required: false };
 
-/** A strict object of fields; quantities may stand under a plain key as text or under a key that names their unit. */
-export function record<S extends Shape>(shape: S): z.ZodType<Read<S>> {
+/** Records of the register of facts by the objects that read them, for the words in the JSON Schema. */
+export const registerNames = new WeakMap<z.ZodType, string>();
+
+/**
+ * A strict object of fields; quantities may stand under a plain key as text or under a key that names their unit.
+ * @param of its name in the register of facts
+ */
+export function record<S extends Shape>(of: string, shape: S): z.ZodType<Read<S>> {
   const keys: Record<string, z.ZodType> = {};
   for (const [name, field] of Object.entries(shape)) {
     keys[name] = field.required && !field.withSuffix ? field.schema : field.schema.optional();
@@ -63,23 +70,34 @@ export function record<S extends Shape>(shape: S): z.ZodType<Read<S>> {
           code: 'custom',
           path: [name],
           message: `stands there ${present.length} times: ${present.join(', ')}`,
+          params: { id: 'twice' },
         });
       if (present.length === 0 && field.required)
-        ctx.addIssue({ code: 'custom', path: [name], message: `is missing; write ${spelled.join(' or ')}` });
+        ctx.addIssue({
+          code: 'custom',
+          path: [name],
+          message: `is missing; write ${spelled.join(' or ')}`,
+          params: { id: 'missing' },
+        });
       if (present.length > 0) out[name] = raw[present[0] as string];
     }
     return out;
   };
-  return z.strictObject(keys).transform(fold) as unknown as z.ZodType<Read<S>>;
+  const object = z.strictObject(keys, {
+    error: (issue) =>
+      issue.code === 'unrecognized_keys' ? keyWords(issue.keys as string[], Object.keys(keys)) : undefined,
+  });
+  registerNames.set(object, of);
+  return object.transform(fold) as unknown as z.ZodType<Read<S>>;
 }
 
-const problem = (ctx: z.RefinementCtx, message: string): never => {
-  ctx.addIssue({ code: 'custom', message });
+const problem = (ctx: z.RefinementCtx, message: string, id = 'out-of-range'): never => {
+  ctx.addIssue({ code: 'custom', message, params: { id } });
   return z.NEVER;
 };
 
 /** A size, in canonical units, below which a figure that somebody wrote down is a slip of the pen. */
-const SMALLEST = 1e-9;
+export const SMALLEST = 1e-9;
 
 function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
   if (value !== 0 && Math.abs(value) < SMALLEST)
@@ -90,16 +108,22 @@ function checked(name: Name, value: number, ctx: z.RefinementCtx): number {
 
 const textSchema = (name: Name): z.ZodType<number> =>
   z
-    .string({ error: () => `must be text with a unit, such as '1 ${termOf(name)?.unit}'` })
+    .unknown()
     .transform((text, ctx) => {
+      // a ratio has no unit that could be mistaken: it may be a bare number or a text such as '90 %'
+      if (typeof text === 'number' && termOf(name)?.unit === '1') return checked(name, text, ctx);
       try {
-        return checked(name, parseQuantity(text, termOf(name)?.unit as CanonicalUnit), ctx);
+        return checked(name, parseQuantity(text as string, termOf(name)?.unit as CanonicalUnit), ctx);
       } catch (error) {
-        if (error instanceof CalculationError) return problem(ctx, error.message);
-        throw error;
+        if (typeof text === 'string' && !hasCode(error, 'unreadable-quantity')) {
+          if (error instanceof CalculationError) return problem(ctx, error.message);
+          throw error;
+        }
+        return noteQuantity(ctx, name, text);
       }
     })
     .meta({
+      type: termOf(name)?.unit === '1' ? ['string', 'number'] : 'string',
       description: `${termOf(name)?.words}, with its unit (${termOf(name)?.unit})`,
     }) as unknown as z.ZodType<number>;
 
@@ -123,13 +147,8 @@ export function factField<N extends Name>(name: N): Omit<Field<Fact<Vocabulary[N
 
 function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>): Omit<Field<T>, 'required'> {
   const listed = suffixes[termOf(name)?.unit as CanonicalUnit] ?? {};
-  // a ratio has no unit that could be mistaken: it may be a bare number or a text such as '90 %'
-  const plain =
-    termOf(name)?.unit === '1'
-      ? (z.union([textSchema(name), numberSchema(name, 1)]) as z.ZodType<number>)
-      : textSchema(name);
   return {
-    schema: named(name, wrap(plain)),
+    schema: named(name, wrap(textSchema(name))),
     withSuffix: Object.fromEntries(
       Object.entries(listed).map(([s, factor]) => [s, named(`${name}_${s}`, wrap(numberSchema(name, factor)))]),
     ),
@@ -139,26 +158,30 @@ function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>)
 const BY = z.string().min(1).max(300);
 
 /**
- * A fact: the bare value, `{ known, by }`, `{ between: [least, most], by }`, or `{ unknown: how to obtain it }`.
+ * A fact: the bare value, `{ known, by }`, `{ between: [least, most], by }`, or `{ unknown: how to obtain it }`; `assumed`
+ * names the assumption where nobody looked.
  * @param value schema of the value
  */
 export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
   const forms = {
     known: z
-      .strictObject({ known: value, by: BY.optional() })
-      .transform((f) => withBy({ state: 'known', value: f.known }, f.by)),
-    between: z.strictObject({ between: z.tuple([value, value]), by: BY.optional() }).transform((f, ctx) => {
-      const [least, most] = f.between;
-      if (typeof least !== 'number' || typeof most !== 'number')
-        return problem(ctx, 'only a quantity can lie between two values');
-      if (least > most) return problem(ctx, 'the smaller value comes first');
-      return withBy({ state: 'between', least, most }, f.by);
-    }),
+      .strictObject({ known: value, by: BY.optional(), assumed: BY.optional() })
+      .transform((f) => ({ state: 'known', value: f.known, ...stated({ by: f.by, assumed: f.assumed }) })),
+    between: z
+      .strictObject({ between: z.tuple([value, value]), by: BY.optional(), assumed: BY.optional() })
+      .transform((f, ctx) => {
+        const [least, most] = f.between;
+        if (typeof least !== 'number' || typeof most !== 'number')
+          return problem(ctx, 'only a quantity can lie between two values', 'wrong-kind');
+        if (least > most) return problem(ctx, 'the smaller value comes first', 'wrong-order');
+        return { state: 'between', least, most, ...stated({ by: f.by, assumed: f.assumed }) };
+      }),
     unknown: z
       .strictObject({ unknown: z.union([z.literal(true), BY]) })
       .transform((f) => ({ state: 'unknown', ...(f.unknown === true ? {} : { obtain: f.unknown }) })),
     bare: value.transform((v) => ({ state: 'known', value: v })),
   };
+  const choice = schemaNames.get(value);
   // dispatch by shape, so that the problems are those of the form that was meant
   const read = z.unknown().transform((input, ctx): unknown => {
     const is = (key: string) => typeof input === 'object' && input !== null && Object.hasOwn(input, key);
@@ -168,14 +191,17 @@ export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
     for (const issue of result.error.issues) ctx.issues.push({ ...issue, input } as never);
     return z.NEVER;
   });
-  factForms.set(read, [value, forms.known, forms.between, forms.unknown]);
+  const isChoice = choice?.startsWith(CHOICE);
+  factForms.set(read, [value, forms.known, ...(isChoice ? [] : [forms.between]), forms.unknown]);
+  if (isChoice) named(`fact.${choice?.slice(CHOICE.length)}`, read);
   return read as unknown as z.ZodType<Fact<T>>;
 }
 
-const withBy = (f: object, by: string | undefined) => (by === undefined ? f : { ...f, by });
-
 /** The forms behind a fact's schema, for the generated JSON Schema. */
 export const factForms = new WeakMap<z.ZodType, readonly z.ZodType[]>();
+
+/** How the name of a schema begins whose values are choices of a list. */
+export const CHOICE = 'choice.';
 
 /** Names of schemas, so that the JSON Schema says each once. */
 export const schemaNames = new WeakMap<z.ZodType, string>();

@@ -3,6 +3,24 @@
  *
  * @module ohmwright/io
  */
+
+export { type Question, questionnaire, questionOf } from '../installation/facts/questionnaire.js';
+export { type FirmDefaults, readDefaults, usualDefaults } from './brief/defaults.js';
+export { type BriefSurvey, blankSurvey, readBrief } from './brief/expand.js';
+export {
+  type ExistingCircuit,
+  existingCircuit,
+  type FactDocument,
+  type RouteSection,
+  rcbo,
+  routeSection,
+  usualCables,
+} from './brief/parts.js';
+export { briefColumns, readBriefRows } from './brief/rows.js';
+export { briefJsonSchema } from './brief/schema.js';
+export { csvText, parseCsv } from './csv.js';
+export { readAttestations, readTicks } from './attestations.js';
+export { readEdition } from './edition.js';
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';
 export { priceBookJsonSchema, readPriceBook, readWorkRules, workRulesJsonSchema } from './prices.js';

@@ -1,5 +1,4 @@
 import * as z from 'zod';
-import { own } from '../core/own.js';
 import {
   type Board,
   type ChargePoint,
@@ -10,19 +9,24 @@ import {
   type OvercurrentKind,
   overcurrentTypes,
   type Run,
+  standardWords,
 } from '../installation/index.js';
 import type { Bounds } from '../units/index.js';
-import { fact, factField, may, must, named, quantityField, record } from './field.js';
+import { CHOICE, fact, factField, may, must, named, quantityField, record } from './field.js';
 
 export const NAME = z
   .string()
   .regex(/^[A-Za-z0-9][A-Za-z0-9 ._-]{0,59}$/, 'must be a short name of letters, digits, space, dot, dash');
 export const TEXT = z.string().max(500);
-export const LINES = z.array(z.enum(labels.line)).min(1).max(3);
 export const yes = named('fact.yes-or-no', fact(z.boolean()));
 
-/** One of the labels of a list, which may be numbers. */
-const oneOf = <const T extends string | number>(of: readonly T[]): z.ZodType<T> => z.literal([...of]);
+/** One of the labels of a list, which may be numbers; a list of the installation has a name, so that the JSON Schema says it once. */
+const oneOf = <const T extends string | number>(of: readonly T[]): z.ZodType<T> => {
+  const name = Object.entries(labels).find(([, list]) => (list as readonly unknown[]) === of)?.[0];
+  const schema = z.literal([...of]);
+  return name === undefined ? schema : named(`${CHOICE}${name}`, schema);
+};
+export const LINES = z.array(oneOf(labels.line)).min(1).max(3);
 /** A number of a kind: whole, unless it is said to be broken. */
 export const count = ({ least, above, most, broken }: Bounds & { readonly broken?: true }): z.ZodType<number> => {
   let n = broken ? z.number() : z.number().int('must be a whole number');
@@ -33,22 +37,21 @@ export const count = ({ least, above, most, broken }: Bounds & { readonly broken
 export const COUNT = count(counts.pieces);
 
 const standards = Object.entries(overcurrentTypes) as unknown as [standard: string, types: readonly string[]][];
-const OVERCURRENT = z.union(
-  [
-    ...standards.flatMap(([standard, types]) =>
-      types.length > 0 ? [z.strictObject({ standard: z.literal(standard), type: z.enum(types as [string]) })] : [],
+const standard = (names: readonly string[]) =>
+  z.literal([...names]).meta({ oneOf: names.map((name) => ({ const: name, title: standardWords(name) })) });
+const OVERCURRENT = named(
+  'overcurrentKind',
+  z.union([
+    ...standards.flatMap(([name, types]) =>
+      types.length > 0 ? [z.strictObject({ standard: standard([name]), type: z.enum(types as [string]) })] : [],
     ),
-    z.strictObject({ standard: z.enum(standards.flatMap(([s, types]) => (types.length > 0 ? [] : [s])) as [string]) }),
-  ],
-  {
-    error: () =>
-      'must name a product standard, and a type for a circuit-breaker: { "standard": "EN 60898", "type": "B" }',
-  },
+    z.strictObject({ standard: standard(standards.flatMap(([s, types]) => (types.length > 0 ? [] : [s]))) }),
+  ]),
 ) as unknown as z.ZodType<OvercurrentKind>;
 
 const device = named(
   'device',
-  record({
+  record('device', {
     kind: must(fact(OVERCURRENT)),
     rating: must(factField('deviceRating')),
     breakingCapacity: may(factField('breakingCapacity')),
@@ -60,7 +63,7 @@ const device = named(
 /** A device whose rating is still to be designed. */
 export const deviceToDesign = named(
   'deviceToDesign',
-  record({
+  record('device', {
     kind: must(fact(OVERCURRENT)),
     breakingCapacity: may(factField('breakingCapacity')),
     conditionalRating: may(factField('breakingCapacity')),
@@ -82,8 +85,11 @@ const residualShape = {
   bidirectional: may(yes),
   pointsServed: may(COUNT),
 };
-export const residual = named('residual', record(residualShape));
-const boardResidual = named('boardResidual', record({ ...residualShape, serves: may(z.array(NAME).max(100)) }));
+export const residual = named('residual', record('residual', residualShape));
+const boardResidual = named(
+  'boardResidual',
+  record('residual', { ...residualShape, serves: may(z.array(NAME).max(100)) }),
+);
 
 const cableShape = {
   construction: must(oneOf(labels.construction)),
@@ -97,26 +103,26 @@ const cableShape = {
   protectiveImpedance: may(factField('resistancePerMetre20')),
   protectiveMaterial: may(oneOf(labels.protectiveMaterial)),
 };
-const cable = named('cable', record({ ...cableShape, area: must(factField('conductorArea')) }));
-export const cableToDesign = named('cableToDesign', record(cableShape));
+const cable = named('cable', record('cable', { ...cableShape, area: must(factField('conductorArea')) }));
+export const cableToDesign = named('cableToDesign', record('cable', cableShape));
 
 const METHOD = oneOf(labels.method);
 export const stretch = named(
   'stretch',
-  record({
+  record('stretch', {
     name: must(TEXT.min(1)),
     length: must(factField('length')),
     method: must(fact(METHOD)),
     ambient: must(factField('ambientTemperature')),
     group: may(
-      record({
+      record('group', {
         arrangement: must(oneOf(labels.arrangement)),
         circuits: must(fact(count(counts.circuits))),
         spacing: may(quantityField('length')),
         lightlyLoaded: may(count(counts.lightlyLoaded)),
         unequal: may(yes),
         tray: may(
-          record({
+          record('tray', {
             support: must(oneOf(labels.support)),
             trays: must(oneOf(labels.trays)),
             spaced: must(z.boolean()),
@@ -140,7 +146,7 @@ export const stretch = named(
 const PURPOSE = oneOf(labels.purpose);
 const load = named(
   'load',
-  record({
+  record('load', {
     kind: must(z.literal('load')),
     id: must(NAME),
     purpose: must(PURPOSE),
@@ -158,23 +164,11 @@ const load = named(
   }),
 );
 
-const electrode = record({
+const electrode = record('electrode', {
   resistance: must(factField('electrodeResistance')),
   soilResistivity: may(factField('earthResistivity')),
   separation: may(factField('length')),
 });
-
-/** Words of earlier versions, and what the trade says instead. */
-const formerWords: Readonly<Record<string, string>> = {
-  'touch-voltage-device': 'open-pen-detection-touch-voltage',
-  'line-neutral-window-device': 'open-pen-detection-window',
-  'equal-device': 'open-pen-detection-other',
-  'tt-island': 'tt-earthing',
-};
-const renamed = ({ input }: { readonly input?: unknown }): string | undefined => {
-  const now = typeof input === 'string' ? own(formerWords, input) : undefined;
-  return now === undefined ? undefined : `'${input}' is now called '${now}'`;
-};
 
 export const pointShape = {
   setting: must(factField('chargeCurrent')),
@@ -183,8 +177,8 @@ export const pointShape = {
   mode: must(oneOf(labels.mode)),
   directCurrentDetection: may(yes),
   residual: may(residual),
-  openPenDevice: may(fact(z.enum(labels.openPenDevice, { error: renamed }))),
-  earthing: may(z.enum(labels.earthing, { error: renamed })),
+  openPenDevice: may(fact(oneOf(labels.openPenDevice))),
+  earthing: may(oneOf(labels.earthing)),
   electrode: may(electrode),
   feedSeparated: may(yes),
   vehiclesSeparated: may(fact(COUNT)),
@@ -194,7 +188,7 @@ export const pointShape = {
 };
 const chargePoint = named(
   'chargePoint',
-  record({
+  record('chargePoint', {
     kind: must(z.literal('charge-point')),
     id: must(NAME),
     lines: must(LINES),
@@ -203,33 +197,61 @@ const chargePoint = named(
 );
 
 const outlet: z.ZodType<Outlet> = z.lazy(() => anOutlet);
-const run: z.ZodType<Run> = named(
-  'run',
-  record({
-    id: must(NAME),
-    lines: must(LINES),
-    device: must(device),
-    residual: may(z.array(residual).max(10)),
-    ring: may(z.boolean()),
-    existing: may(z.boolean()),
-    bathOrShower: may(yes),
-    thirdHarmonic: may(factField('thirdHarmonic')),
-    cable: must(cable),
-    stretches: must(z.array(stretch).max(100)),
-    terminalTemperature: may(factField('terminalTemperature')),
-    pointsShare: may(TEXT.min(1)),
-    feeds: must(z.array(outlet).max(200)),
-  }) as unknown as z.ZodType<Run>,
-);
+const notSurveyed = { state: 'unknown', obtain: 'not surveyed' } as const;
+/** What stands for cable and route of an existing circuit whose survey leaves them out: no rule of the new work reads them. */
+const unsurveyed: Pick<Run, 'cable' | 'stretches'> = {
+  cable: {
+    construction: 'multicore',
+    material: 'copper',
+    insulation: 'thermoplastic-70',
+    cores: 5,
+    area: notSurveyed,
+    protective: 'separate',
+    protectiveArea: notSurveyed,
+  },
+  stretches: [{ name: 'not surveyed', length: notSurveyed, method: notSurveyed, ambient: notSurveyed }],
+};
+const runSchema = record('run', {
+  id: must(NAME),
+  lines: must(LINES),
+  device: must(device),
+  residual: may(z.array(residual).max(10)),
+  ring: may(z.boolean()),
+  existing: may(z.boolean()),
+  bathOrShower: may(yes),
+  thirdHarmonic: may(factField('thirdHarmonic')),
+  cable: may(cable),
+  stretches: may(z.array(stretch).max(100)),
+  terminalTemperature: may(factField('terminalTemperature')),
+  pointsShare: may(TEXT.min(1)),
+  feeds: must(z.array(outlet).max(200)),
+}).transform((read, ctx) => {
+  const { existing, feeds } = read;
+  const mayLeaveOut = existing === true && feeds.every((o) => o.kind === 'load');
+  for (const key of ['cable', 'stretches'] as const)
+    if (read[key] === undefined && !mayLeaveOut)
+      ctx.addIssue({
+        code: 'custom',
+        path: [key],
+        message: 'is missing; only an existing circuit that feeds nothing but loads may leave it out',
+        params: { id: 'missing' },
+      });
+  return { ...unsurveyed, ...read };
+});
+const run = named('run', runSchema as unknown as z.ZodType<Run>);
 const boardShape = {
   kind: must(z.literal('board')),
   id: must(NAME),
-  mainSwitch: may(record({ rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
+  mainSwitch: may(record('mainSwitch', { rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),
   control: may(
-    record({ name: must(TEXT.min(1)), limit: must(factField('controlLimit')), controls: must(z.array(NAME).max(200)) }),
+    record('control', {
+      name: must(TEXT.min(1)),
+      limit: must(factField('controlLimit')),
+      controls: must(z.array(NAME).max(200)),
+    }),
   ),
   spareWays: may(fact(COUNT)),
   surgeProtection: may(yes),
@@ -239,7 +261,7 @@ const boardShape = {
   complete: may(yes),
   runs: must(z.array(run).max(200)),
 };
-export const board = record(boardShape) as unknown as z.ZodType<Board>;
+export const board = record('board', boardShape) as unknown as z.ZodType<Board>;
 // dispatch on `kind`, so that the problems are those of the kind that was meant
 const anOutlet = z.unknown().transform((input, ctx): Outlet => {
   const kind = (input as { kind?: unknown } | null)?.kind;
@@ -257,7 +279,7 @@ export const outletKinds: readonly z.ZodType[] = [
 ];
 export const outletSchema = anOutlet;
 
-export const supply = record({
+export const supply = record('supply', {
   operation: may(z.enum(['grid', 'island'])),
   currentKind: may(z.enum(['ac', 'dc'])),
   system: must(fact(oneOf(labels.system))),
@@ -277,9 +299,9 @@ export const supply = record({
   earthingConductorLaid: may(fact(oneOf(labels.earthingConductorLaid))),
   supplyNeutral: may(factField('supplyNeutralArea')),
   noExtraneousParts: may(yes),
-  bonding: may(z.array(record({ what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
+  bonding: may(z.array(record('bonded', { what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
   electrode: may(electrode),
   meterPoint: may(fact(z.string().max(40))),
   specialLocation: may(oneOf(labels.specialLocation)),
-  meteredDemand: may(record({ current: must(factField('demand')), about: must(TEXT.min(1)) })),
+  meteredDemand: may(record('meteredDemand', { current: must(factField('demand')), about: must(TEXT.min(1)) })),
 });

@@ -1,13 +1,16 @@
 import * as z from 'zod';
-import { factForms, schemaNames } from './field.js';
+import { factForms, registerNames, schemaNames } from './field.js';
 import { outletKinds, outletSchema } from './installation-schema.js';
+import { RECORD, withWords } from './schema-words.js';
 import { surveySchema } from './survey-schema.js';
 
 type Json = Record<string, unknown>;
 
 /**
  * The JSON Schema (draft 2020-12) of the survey document, for editors and other languages. It describes the shape; rules
- * between fields, such as names that must exist, are told by `readSurvey` alone.
+ * between fields, such as names that must exist, are told by `readSurvey` alone. Every field has its title, its question
+ * as description, examples and words for each choice from the register of facts; `x-question` says whom to ask, what to
+ * photograph and in which unit.
  * @returns the schema, plain JSON
  * @example
  * ```ts
@@ -20,6 +23,8 @@ export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
   const defs: Record<string, Json> = {};
   const convert = (root: z.ZodType): Json => {
     const override = ({ zodSchema, jsonSchema }: { zodSchema: unknown; jsonSchema: Json }): void => {
+      const record = registerNames.get(zodSchema as z.ZodType);
+      if (record !== undefined) jsonSchema[RECORD] = record;
       const json = replacement(zodSchema as z.ZodType, zodSchema === root);
       if (!json) return;
       for (const key of Object.keys(jsonSchema)) delete jsonSchema[key];
@@ -44,15 +49,15 @@ export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
       }
       return { $ref: `#/$defs/${name}` };
     }
-    return forms && { anyOf: forms.map(convert) };
+    return forms && { anyOf: forms.map((form) => replacement(form, false) ?? convert(form)) };
   };
   const survey = convert(surveySchema);
   defs.outlet = {};
   defs.outlet = { oneOf: outletKinds.map(convert) };
-  return {
+  return withWords({
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'ohmwright survey/1',
     ...survey,
     $defs: defs,
-  };
+  });
 }

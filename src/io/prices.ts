@@ -2,8 +2,7 @@ import * as z from 'zod';
 import type { PriceBook } from '../site/price.js';
 import type { WorkRules } from '../site/work-rules.js';
 import { invalidInput } from '../units/index.js';
-import { problemsOf } from './problems.js';
-import { scan } from './scan.js';
+import { readBy as read } from './read-by.js';
 
 const coins = z.number().int('must be whole units of the smallest coin').min(0).max(1e12);
 
@@ -32,14 +31,6 @@ const workRules = z.strictObject({
     'has no buried any more: set the hours of the tasks of a trench',
   ),
 });
-
-function read<T>(what: string, schema: z.ZodType, document: unknown): T {
-  const found = scan(document);
-  if (found.length > 0) throw invalidInput(what, found);
-  const result = schema.safeParse(document);
-  if (!result.success) throw invalidInput(what, problemsOf(result.error));
-  return result.data as T;
-}
 
 /**
  * Reads a firm's price book.

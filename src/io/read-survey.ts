@@ -5,7 +5,7 @@ import type { Survey, WantedPoint } from '../site/survey.js';
 import { surveyProblems } from '../site/survey-problems.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { migrate } from './migrate.js';
-import { problemsOf } from './problems.js';
+import { readAll } from './read-all.js';
 import { scan } from './scan.js';
 import { type SurveyDocument, surveySchema } from './survey-schema.js';
 
@@ -26,13 +26,20 @@ export function readSurvey(document: unknown): Survey {
   if (found.length > 0) throw invalidInput('the survey', found);
   const current = migrate(document);
   refuse(current);
-  const result = surveySchema.safeParse(current);
-  if (!result.success) throw invalidInput('the survey', problemsOf(result.error));
-  const survey = arrange(result.data);
-  const problems = surveyProblems(survey);
-  const other = problems.find((p) => p.message.startsWith(NOT_COVERED));
+  const { data, problems, among } = readAll(surveySchema, current);
+  const survey = data && arrange(data);
+  const crossed = survey ? surveyProblems(survey) : [];
+  const other = crossed.find((p) => p.message.startsWith(NOT_COVERED));
   if (other) throw notCovered(other.message.slice(NOT_COVERED.length));
-  if (problems.length > 0) throw invalidInput('the survey', problems.map(inDocument));
+  // a run that is wanted and its point are one in the document: what is wrong with both is said once
+  const later = new Map(
+    crossed
+      .map(inDocument)
+      .filter(among)
+      .map((p) => [JSON.stringify(p), p]),
+  );
+  const all = [...problems, ...later.values()];
+  if (all.length > 0 || !survey) throw invalidInput('the survey', all);
   return survey;
 }
 

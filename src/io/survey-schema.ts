@@ -21,11 +21,11 @@ import {
 const DATE = z.iso.date('must be a day as yyyy-mm-dd');
 const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
 
-const wanted = record({
+const wanted = record('wanted', {
   id: must(NAME),
   from: must(NAME),
   lines: must(LINES),
-  point: must(record(pointShape)),
+  point: must(record('chargePoint', pointShape)),
   device: must(deviceToDesign),
   residual: may(z.array(residual).max(10)),
   bathOrShower: may(yes),
@@ -34,7 +34,7 @@ const wanted = record({
   route: must(z.array(stretch).min(1).max(100)),
   terminalTemperature: may(factField('terminalTemperature')),
   vehicle: may(
-    record({
+    record('vehicle', {
       energy: must(factField('energyNeeded')),
       onBoardCurrent: must(factField('chargeCurrent')),
       onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
@@ -46,10 +46,10 @@ const wanted = record({
 });
 
 /** The survey document, version 1. */
-export const surveySchema = record({
+export const surveySchema = record('survey', {
   format: must(z.literal('survey/1')),
   about: must(
-    record({
+    record('about', {
       title: must(TEXT.min(1)),
       reference: may(TEXT),
       invented: may(z.boolean()),
@@ -59,12 +59,12 @@ export const surveySchema = record({
       dwellings: may(count({ least: 1, most: counts.pieces.most })),
     }),
   ),
-  code: must(record({ id: must(z.literal('BS 7671')), edition: must(z.enum(editions.map((e) => e.edition))) })),
+  code: must(record('code', { id: must(z.literal('BS 7671')), edition: must(z.enum(editions.map((e) => e.edition))) })),
   supply: must(supply),
   board: must(board),
   wanted: must(z.array(wanted).min(1).max(200)),
   options: may(
-    record({
+    record('options', {
       dropLimit: may(quantityField('dropLimit')),
       testTemperature: may(quantityField('ambientTemperature')),
       acceptMemoryFigures: may(z.boolean()),
@@ -73,9 +73,9 @@ export const surveySchema = record({
       initialTemperature: may(quantityField('initialTemperature')),
     }),
   ),
-  demand: may(record({ meteredMargin: may(quantityField('demandMargin')), governing: may(TEXT.min(1)) })),
+  demand: may(record('demand', { meteredMargin: may(quantityField('demandMargin')), governing: may(TEXT.min(1)) })),
   work: may(
-    record({
+    record('work', {
       mounting: may(z.enum(['wall', 'post'])),
       wallsToDrill: may(fact(COUNT)),
       newEnclosure: may(yes),

@@ -2,7 +2,7 @@ import { procedure } from '../core/index.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { add, type Complex, complex, conjugate, divide, magnitude, multiply, polar, subtract } from './complex.js';
 
-/** A load on one line conductor of a node. @inline */
+/** A load on one line conductor of a node. */
 export type NodeLoad =
   | {
       /** Holds its current, A, at an angle behind its own voltage, radians. */
@@ -60,8 +60,8 @@ const MOST_SWEEPS = 500;
 
 const finite = (...all: readonly unknown[]): boolean => all.every(Number.isFinite);
 
-/** What is wrong with a load, in words. */
-function loadProblem(load: NodeLoad): string | undefined {
+/** @internal What is wrong with a load, in words. */
+export function loadProblem(load: NodeLoad): string | undefined {
   switch (load?.kind) {
     case 'current':
       return finite(load.current, load.angle) && load.current >= 0 ? undefined : 'must draw a finite current from 0 A';
@@ -103,8 +103,8 @@ function check(network: FourWireNetwork): void {
   if (problems.length > 0) throw invalidInput('the network', problems);
 }
 
-/** Current that a load draws at a voltage line to neutral. */
-function drawn(load: NodeLoad, voltage: Complex): Complex {
+/** @internal Current that a load draws at a voltage line to neutral. */
+export function drawn(load: NodeLoad, voltage: Complex): Complex {
   switch (load.kind) {
     case 'current': {
       const size = magnitude(voltage);

@@ -16,6 +16,7 @@ export * from './loop.js';
 export * from './meshed-peak.js';
 export * from './open-pen.js';
 export { type OpenPenCase, openPen, openPenSolved, windowSight } from './open-pen-network.js';
+export * from './plain.js';
 export * from './ring.js';
 export * from './short-circuit.js';
 export * from './time-current.js';

@@ -41,6 +41,7 @@ export const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell
 
 const spoken: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
   ['pass', 'pass'],
+  ['conditional', 'pass on conditions'],
   ['fail', 'FAIL'],
   ['not-determined', 'not determined'],
   ['not-required', 'not required'],

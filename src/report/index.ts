@@ -5,6 +5,7 @@
  */
 export type { Block, Cell } from './block.js';
 export { type PlanReportOptions, planBlocks } from './plan.js';
+export { type ProofSheetOptions, proofSheet, type Tick, type Ticks, ticksFor } from './proof-sheet.js';
 export { recordBlocks } from './records.js';
 export { renderHtml } from './render-html.js';
 export { renderMarkdown } from './render-markdown.js';

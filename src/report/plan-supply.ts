@@ -9,6 +9,7 @@ import { demandPicture } from './svg/index.js';
 const conditionWords = {
   pass: 'met',
   fail: 'not met',
+  conditional: 'met on conditions',
   'not-determined': 'open',
   'not-required': 'does not apply',
 } as const;

@@ -1,6 +1,7 @@
 import type { OptionPlan, Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
+import { conditionBlocks } from './plan-conditions.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
 import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
@@ -10,6 +11,8 @@ import { oneLineDiagram } from './svg/index.js';
 
 const answers = {
   pass: 'Every rule that was judged is met.',
+  conditional:
+    'Every rule that was judged is met, on conditions: facts that nobody has looked at were assumed, and have to be confirmed.',
   fail: 'At least one rule is not met: the work must not go ahead as described.',
   'not-determined': 'Not decided: facts are missing, and nothing is guessed in their place.',
 } as const;
@@ -108,6 +111,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
     ...nextSteps(option),
     ...optionTable(plan),
+    ...conditionBlocks(option),
     ...(option.unknown.length > 0
       ? [
           heading(2, 'What is not known, and what it blocks'),

@@ -69,7 +69,7 @@ export function comparisonWords(r: CheckResult): string {
 /** The alternatives of a result: those that pass if one does, else all, each with its figures. */
 function alternativeWords(r: CheckResult): string {
   const all = r.alternatives ?? [];
-  const passing = all.filter((a) => a.verdict === 'pass');
+  const passing = all.filter((a) => a.verdict === 'pass' || a.verdict === 'conditional');
   return (passing.length > 0 ? passing : all).map((a) => `${a.title}: ${comparisonWords(a)}`).join('; ');
 }
 
@@ -91,7 +91,7 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
           .map(([k, v]) => `${k} ${v}`)
           .join(', ')}`,
         result(line),
-        `${citation(line.source)} (${line.provenance ?? line.source.provenance})`,
+        `${citation(line.source)} (${line.attested === undefined ? (line.provenance ?? line.source.provenance) : `attested by ${line.attested}`})`,
       ];
     case 'step':
       return [

@@ -4,11 +4,15 @@
  * @module ohmwright/site
  */
 export type { Applicable, TradeWords } from './applicable.js';
+export { assumeSurvey } from './assumed-survey.js';
+export type { ConditionLimit, ToConfirm } from './conditions.js';
+export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
 export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
 export type { OptionPlan, Plan, PointPlan } from './plan.js';
 export { type PlanOptions, planOf, type Ranking, simplestFirst } from './plan-of.js';
 export { type PriceBook, type Quotation, quotationOf } from './price.js';
 export { type Records, recordsOf } from './records.js';
+export { type Finding, type Settlement, settle } from './settle.js';
 export type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
 export { commonPractice, type WorkRules } from './work-rules.js';

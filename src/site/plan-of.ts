@@ -1,10 +1,12 @@
-import { type CheckResult, known, overall, recorder, type SheetDocument, writeSheet } from '../core/index.js';
+import { type CheckResult, known, overall, recorder, type SheetDocument, silent, writeSheet } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import { adequacyOf, mountingResults, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
-import { withRun } from '../installation/index.js';
+import { type AssumptionSet, withRun } from '../installation/index.js';
 import { invalidInput, millimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
+import { assumeSurvey } from './assumed-survey.js';
+import { toConfirm, withLimits } from './conditions.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { inAll } from './hours.js';
@@ -13,7 +15,7 @@ import { nightOf } from './night.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
-import { recalledCaution } from './recalled.js';
+import { attestedNotice, recalledCaution } from './recalled.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
@@ -37,6 +39,8 @@ export interface PlanOptions extends Applicable {
   readonly sheets?: 'first' | 'all' | 'none';
   /** Whether permitted lengths of the route are worked out, which takes many assessments; for up to three points when absent. */
   readonly lengths?: boolean;
+  /** What stands in for facts that nobody looked at; what passes by it passes on conditions. Nothing when absent. */
+  readonly assumptions?: AssumptionSet;
   /** What the notification needs and the survey does not hold, such as the day of completion. */
   readonly notification?: Pick<NotificationOptions, 'completed' | 'programme' | 'particulars'>;
 }
@@ -49,7 +53,7 @@ const supplyChangeWords = {
   'larger-fuse': 'the operator is asked for a larger fuse',
   'three-phase': 'the operator is asked for a three-phase supply',
 } as const;
-const verdictRank = { pass: 0, 'not-determined': 1, fail: 2 } as const;
+const verdictRank = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
 const effort: Readonly<Record<OptionId, number>> = {
   'as-wanted': 0,
   'with-limiter': 1,
@@ -67,12 +71,12 @@ const readyInTime = ({ points, night }: OptionPlan) =>
   (night?.vehicles ?? []).every((v) => v.quiet.after !== undefined);
 
 /**
- * What passes before what is open, before what fails; then what needs no consent before what does; then what has every
+ * What passes before what passes on conditions, before what is open, before what fails; then what needs no consent before what does; then what has every
  * vehicle ready in time; then less change, then fewer hours.
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
@@ -106,7 +110,7 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
 
 /**
  * Plans the charge points of a survey: several complete options, ranked.
- * @param survey the survey, as `readSurvey` gives it
+ * @param surveyed the survey, as `readSurvey` gives it
  * @param options what applies where the premises stand, such as `inGreatBritain` gives; rules of the firm, ranking and
  * what the notification needs
  * @returns plain, JSON-ready data; an unknown fact ends in `not-determined`
@@ -122,15 +126,20 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
  * planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')).options[0]?.title; // => 'As wanted, with a load limiter that holds the charge points back'
  * ```
  */
-export function planOf(survey: Survey, options: PlanOptions): Plan {
-  refuseOthers(survey, options);
-  const { code, demand, words } = options;
+export function planOf(surveyed: Survey, options: PlanOptions): Plan {
+  refuseOthers(surveyed, options);
+  const { code, demand, words, assumptions } = options;
+  // what an option leaves open anew, as a new supply does, is assumed like the rest
+  const assumed = (open: Survey) => (assumptions ? assumeSurvey(open, assumptions) : open);
+  const survey = assumed(surveyed);
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);
-  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey));
-  const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey)));
+  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey), silent(code.attested?.tables));
+  const feeders = feedersOf(survey).map((id) =>
+    feederDemandOf(demand, wantedIn, id, demandOptions(survey), silent(code.attested?.tables)),
+  );
   const discarded: DiscardedOption[] = [];
-  const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
+  const worked: { readonly plan: OptionPlan; readonly sheet: SheetDocument; readonly survey: Survey }[] = [];
   for (const option of optionSurveys(survey, asWanted, feeders, words)) {
     if ('discarded' in option)
       discarded.push({
@@ -139,9 +148,12 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
         because: option.discarded,
         ...(option.subjectTo ? { subjectTo: true } : {}),
       });
-    else worked.push(optionPlan(option.survey, option, options));
+    else worked.push(optionPlan(assumed(option.survey), option, options));
   }
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
+  const [best] = worked;
+  if (best?.plan.overall.verdict === 'conditional')
+    worked[0] = { ...best, plan: { ...best.plan, conditions: withLimits(code, best.survey, best.plan) } };
   const keep = options.sheets ?? 'first';
   return {
     format: 'plan/1',
@@ -153,6 +165,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
       onSurveyDay: code.inForce(survey.about.date),
     },
     words,
+    ...(assumptions ? { assumptions } : {}),
     options: worked.map(({ plan, sheet }, i) =>
       keep === 'all' || (keep === 'first' && i === 0) ? { ...plan, sheet } : plan,
     ),
@@ -166,7 +179,7 @@ function optionPlan(
   option: { readonly id: OptionId; readonly title: string; readonly changes: readonly string[] },
   options: PlanOptions,
 ) {
-  const sheet = recorder(`${survey.about.title}: ${option.title}`);
+  const sheet = recorder(`${survey.about.title}: ${option.title}`, options.code.attested?.tables);
   const { code, demand, network, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
   const ofSupply = sheet.part('Supply');
@@ -224,12 +237,15 @@ function optionPlan(
     points,
     ...(night ? { night } : {}),
     overall: overall(results),
+    conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     hours: inAll([...points, ...feeders].flatMap((p) => p.hours ?? [])),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...recalledCaution(written),
+      ...attestedNotice(written),
+      ...(code.attested?.remarks ?? []),
     ],
   };
-  return { plan, sheet: written };
+  return { plan, sheet: written, survey };
 }

@@ -3,9 +3,10 @@ import type { Overall, SheetDocument } from '../core/index.js';
 import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
-import type { Installation, Run } from '../installation/index.js';
+import type { AssumptionSet, Installation, Run } from '../installation/index.js';
 import type { TradeWords } from './applicable.js';
 import type { ChargeTime } from './charge-time.js';
+import type { ToConfirm } from './conditions.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
 import type { Night } from './night.js';
@@ -70,6 +71,8 @@ export interface OptionPlan {
   readonly night?: Night;
   /** What all results of circuits, feeders, supply and mounting amount to. */
   readonly overall: Overall;
+  /** Assumed facts that results rest on: what to confirm on site. */
+  readonly conditions: readonly ToConfirm[];
   /** Facts that are not known, and what each blocks. */
   readonly unknown: readonly UnknownItem[];
   /** Hours of all charge points and new feeders, h. */
@@ -102,6 +105,8 @@ export interface Plan {
   };
   /** Words of the trade where the premises stand. */
   readonly words: TradeWords;
+  /** Assumptions that stand in for facts that nobody looked at. */
+  readonly assumptions?: AssumptionSet;
   /** The options worked out, best first by the rule that is stated. */
   readonly options: readonly OptionPlan[];
   readonly rankedBy: string;

@@ -34,8 +34,8 @@ const preferredFirst: SearchOrder = {
 function chosenRun(wanted: WantedPoint, found: Design, failuresOf: (candidate: Candidate) => readonly string[]): Run {
   const decided = ({ cable, area, rating }: Candidate) => decidedRun(wanted, cable, area, rating);
   if (found.chosen) {
-    const judged = found.assessment?.aspects.find((a) => a.aspect === 'coordination')?.verdict === 'pass';
-    return judged ? decided(found.chosen) : wanted.run;
+    const judged = found.assessment?.aspects.find((a) => a.aspect === 'coordination')?.verdict;
+    return judged === 'pass' || judged === 'conditional' ? decided(found.chosen) : wanted.run;
   }
   const last = found.passedOver.at(-1);
   if (!last) return wanted.run;
@@ -63,18 +63,23 @@ export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
 
 const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
 
-/** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
-export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
-  const { code, words, survey, installation, rules, lengths, sheet } = option;
+/** Designs the circuit of one charge point among the cables that it may have. */
+export function designedFor(
+  { code, survey, lengths }: Pick<OptionCase, 'code' | 'survey' | 'lengths'>,
+  wanted: WantedPoint,
+  installation: Installation,
+): Design {
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
   const choices = { cables: wanted.cables, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
-  const found = design(code, installation, wanted.run.id, choices, {
-    ...survey.options,
-    order: preferredFirst,
-    lengths,
-  });
+  return design(code, installation, wanted.run.id, choices, { ...survey.options, order: preferredFirst, lengths });
+}
+
+/** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
+export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
+  const { code, words, survey, installation, rules, sheet } = option;
+  const found = designedFor(option, wanted, installation);
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
   const run = chosenRun(wanted, found, ({ cable, area, rating }) => {
     const built = withDecided(decidedRun(wanted, cable, area, rating));

@@ -583,6 +583,19 @@ export const heatCapacity = (value: number): Q.HeatCapacity => quantity(value, '
  */
 export const ohmMillimetres = (value: number): Q.OhmMillimetres => quantity(value, 'Ω·mm');
 /**
+ * Conductor resistivity from a number of ohm square millimetres per metre, as the trade writes it.
+ * @param value number of ohm square millimetres per metre, any finite number
+ * @returns the quantity, Ω·mm
+ * @throws CalculationError `not-finite` for NaN and infinities
+ * @example
+ * ```ts
+ * import { ohmSquareMillimetresPerMetre } from 'ohmwright';
+ *
+ * ohmSquareMillimetresPerMetre(0.017241); // => 1.7241e-05
+ * ```
+ */
+export const ohmSquareMillimetresPerMetre = (value: number): Q.OhmMillimetres => quantity(value / 1000, 'Ω·mm');
+/**
  * Temperature coefficient from a number per kelvin.
  * @param value number of this unit, any finite number
  * @returns the quantity, 1/K
@@ -595,3 +608,16 @@ export const ohmMillimetres = (value: number): Q.OhmMillimetres => quantity(valu
  * ```
  */
 export const perKelvin = (value: number): Q.PerKelvin => quantity(value, '1/K');
+/**
+ * Thermal diffusivity from a number of square metres per second.
+ * @param value number of square metres per second, any finite number
+ * @returns the quantity, m²/s
+ * @throws CalculationError `not-finite` for NaN and infinities
+ * @example
+ * ```ts
+ * import { squareMetresPerSecond } from 'ohmwright';
+ *
+ * squareMetresPerSecond(5e-7); // => 5e-7
+ * ```
+ */
+export const squareMetresPerSecond = (value: number): Q.SquareMetresPerSecond => quantity(value, 'm²/s');

@@ -11,6 +11,19 @@ export interface Problem {
   /** Where in the input, as keys and indices from its root. */
   readonly path: readonly (string | number)[];
   readonly message: string;
+  /** Stable name of what is wrong, such as `missing`, `not-allowed` or `decimal-comma`, for a translation or a form. */
+  readonly id?: string;
+  /** What may stand there, where that is a list. */
+  readonly allowed?: readonly (string | number | boolean)[];
+  /** What is probably meant. */
+  readonly write?: string | number | boolean;
+}
+
+/** A corrected cell: where it stands, what it was, what it is said to be. @inline */
+export interface CorrectionPlace {
+  readonly cell: string;
+  readonly was: number | null;
+  readonly printed: number | null;
 }
 
 /** What each error code carries. The keys are the closed union of codes; they are part of the public face. @inline */
@@ -46,6 +59,18 @@ export interface ErrorDetails {
   readonly 'no-solution': { readonly method: string; readonly values: Readonly<Record<string, number>> };
   /** Something that this library does not cover was asked for; it is refused by name. */
   readonly 'not-covered': { readonly what: string };
+  /** Two attestations say otherwise of one cell of a table. */
+  readonly 'contradicting-attestations': {
+    readonly table: string;
+    readonly cell: string;
+    readonly attested: readonly { readonly by: string; readonly on: string; readonly printed: number | null }[];
+  };
+  /** Cells that were corrected after the print break laws that the figures of the table obey. */
+  readonly 'correction-breaks-law': {
+    readonly table: string;
+    readonly laws: readonly string[];
+    readonly corrections: readonly CorrectionPlace[];
+  };
   /** A formula, table, check or edition of this name does not exist. */
   readonly 'unknown-definition': { readonly kind: string; readonly id: string; readonly known: readonly string[] };
 }
@@ -106,7 +131,8 @@ export function hasCode<C extends ErrorCode>(error: unknown, code: C): error is 
 /** The error for malformed input, with every problem in its message. */
 export function invalidInput(what: string, problems: readonly Problem[]): CalculationError<'invalid-input'> {
   const lines = problems.map(({ path, message }) => `  ${path.length ? pathText(path) : '(the whole)'}: ${message}`);
-  return new CalculationError('invalid-input', `${what} has ${problems.length} problem(s)\n${lines.join('\n')}`, {
+  const many = problems.length === 1 ? 'a problem' : `${problems.length} problems`;
+  return new CalculationError('invalid-input', `${what} has ${many}\n${lines.join('\n')}`, {
     problems,
   });
 }

@@ -3,6 +3,7 @@ export * from './constructors.js';
 export {
   type Bounds,
   CalculationError,
+  type CorrectionPlace,
   type ErrorCode,
   type ErrorDetails,
   hasCode,

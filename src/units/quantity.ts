@@ -63,5 +63,7 @@ export type HeatCapacity = Quantity<'J/(K·mm³)'>;
 export type OhmMillimetres = Quantity<'Ω·mm'>;
 /** Temperature coefficient, 1/K. */
 export type PerKelvin = Quantity<'1/K'>;
+/** Thermal diffusivity, m²/s. */
+export type SquareMetresPerSecond = Quantity<'m²/s'>;
 /** Rise of current with time, A/s. */
 export type AmperesPerSecond = Quantity<'A/s'>;

@@ -128,9 +128,13 @@ export const spellings = {
   Hz: /* @__PURE__ */ plain('Hz'),
   'A·√s/mm²': /* @__PURE__ */ plain('A·√s/mm²'),
   'J/(K·mm³)': /* @__PURE__ */ plain('J/(K·mm³)'),
-  Ω·mm: /* @__PURE__ */ plain('Ω·mm'),
+  Ω·mm: [
+    { text: 'Ω·mm', factor: 1, prints: true },
+    { text: 'Ω·mm²/m', factor: 1e-3 },
+  ],
   '1/K': /* @__PURE__ */ plain('1/K'),
   'A/s': /* @__PURE__ */ plain('A/s'),
+  'm²/s': /* @__PURE__ */ plain('m²/s'),
 } as const satisfies Readonly<Record<string, readonly Spelling[]>>;
 
 /** A canonical unit of this library. */

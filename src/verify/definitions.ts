@@ -7,6 +7,7 @@ import * as guidance from '../guidance/definitions.js';
 import * as networks from '../networks/definitions.js';
 import * as heat from '../physics/heat/index.js';
 import * as physics from '../physics/index.js';
+import * as power from '../physics/power/index.js';
 import * as site from '../site/definitions.js';
 
 /** What a sheet may quote. */
@@ -47,7 +48,7 @@ export function sortDefinitions(all: readonly Definition[]): Definitions {
 /** Every definition of this library. */
 export const definitions: Definitions = /* @__PURE__ */ (() =>
   sortDefinitions(
-    [charging, bs7671, iec60364, demand, guidance, networks, physics, heat, site]
+    [charging, bs7671, iec60364, demand, guidance, networks, physics, heat, power, site]
       .flatMap((folder) => Object.values<unknown>(folder))
       .filter(isDefinition),
   ))();

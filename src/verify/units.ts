@@ -111,6 +111,7 @@ const spelled: Readonly<Record<CanonicalUnit, string>> = {
   Ω·mm: 'ohm mm',
   '1/K': '1 / K',
   'A/s': 'A / s',
+  'm²/s': 'm^2 / s',
 };
 
 /**

@@ -25,6 +25,7 @@ import {
   type Written,
 } from '../core/index.js';
 import { within } from '../core/vocabulary/index.js';
+import { assumedBehindRules } from './assumed.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
 import { type Addresses, alternativesOf, type Listed, listedIn, listsOf, notListed } from './listed.js';
@@ -177,7 +178,11 @@ class Reader {
         this.stated(`that the result of ${r.check}, ${r.verdict}, stands aside`);
       else this.wrong(`the result of ${r.check} is none of those that are due`);
     }
-    const due = overall(counted).verdict;
+    const assumed = line.assumed ?? [];
+    for (const one of assumedBehindRules(this.document))
+      if (!assumed.includes(one)) this.wrong(`a rule rests on ${one}, which is assumed and not among the conditions`);
+    const whole = overall(counted).verdict;
+    const due = whole === 'pass' && assumed.length > 0 ? 'conditional' : whole;
     if (line.verdict !== due) this.wrong(`the whole is ${due}, not ${line.verdict}`);
     const { code } = line;
     if (code) {
@@ -553,11 +558,11 @@ class Reader {
 }
 
 let own: Listed | undefined;
-/** The contents lists of this library, laid out when first asked for, and others. */
+/** The contents lists of this library, laid out when first asked for, and others, which go before those of the same edition. */
 function listedWith(codes: readonly Calculator[]): Listed {
   const ofEditions = () => [...editions.flatMap(({ edition }) => calculatorOf(edition) ?? []), iec60364()];
   own ??= listedIn(ofEditions());
-  return codes.length === 0 ? own : listedIn([...ofEditions(), ...codes]);
+  return codes.length === 0 ? own : listedIn([...codes, ...ofEditions()]);
 }
 
 /**

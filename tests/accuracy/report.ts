@@ -61,7 +61,7 @@ function caseRows(outcomes: readonly Outcome[]): string {
       return [
         escaped(c.about),
         escaped(`${c.source.document}: ${c.source.where}`),
-        c.provenance === 'derived' ? 'computed apart from this project' : provenanceWords(c.provenance),
+        c.provenance === 'derived' ? 'worked out apart, our own pack' : provenanceWords(c.provenance),
         `${c.published} ${c.unit}`.trim(),
         fixed(ours, places),
         fixed(difference, places),
@@ -113,6 +113,7 @@ export function cellsByProvenance(t: Table): ReadonlyMap<Provenance, number> {
 const cellsOf = (t: Table) => sum([...cellsByProvenance(t).values()]);
 const recalledOf = (t: Table) => cellsByProvenance(t).get('memory') ?? 0;
 const order: readonly Provenance[] = [
+  'attested',
   'two-sources',
   'one-source',
   'derived',
@@ -150,6 +151,18 @@ function exercisedBy(all: readonly PublishedCase[]): Exercised {
   for (const c of all) for (const id of c.exercises) found.set(id, [...(found.get(id) ?? []), c]);
   return found;
 }
+
+/** How many calculations some figures are of: what the same document has by the same definitions counts once. */
+const timesOf = (outcomes: readonly Outcome[], among: (c: PublishedCase) => boolean): number =>
+  new Set(
+    outcomes
+      .filter((o) => among(o.case))
+      .map(({ case: c }) => `${c.source.document}: ${[...c.exercises].sort().join()}`),
+  ).size;
+
+const named = (
+  all: readonly { readonly id: string; readonly title: string; readonly source: { readonly provenance: Provenance } }[],
+) => all.map((f) => `- ${escaped(f.title)}, \`${f.id}\`: ${provenanceWords(f.source.provenance)}`).join('\n');
 
 const weak: readonly Provenance[] = ['memory', 'common-practice'];
 const isSeen = (c: PublishedCase) => c.provenance === 'one-source' || c.provenance === 'two-sources';
@@ -205,25 +218,32 @@ export function accuracyReport(): Report {
   const crossed = parts.flatMap((p) => p.crossed);
   const tables = all.flatMap((t) => t.definitions.tables);
   const formulas = all.flatMap((t) => t.definitions.formulas);
+  const checks = all.flatMap((t) => t.definitions.checks).filter((c) => c.kind !== 'holds' && c.kind !== 'any-of');
+  const checksWithout = checks.filter((c) => !exercised.has(c.id));
   const others = all.flatMap((t) => [...t.definitions.procedures, ...t.definitions.checks]);
   const cells = sum(tables.map(cellsOf));
   const recalledCells = sum(tables.map(recalledOf));
   const recalled = [...formulas, ...others].filter((d) => weak.includes(d.source.provenance));
   const without = formulas.filter((f) => !exercised.has(f.id));
+  const withoutSeen = formulas.filter((f) => seenFor(f.id, exercised) === 0);
   const of = (verdict: Outcome['verdict']) => outcomes.filter((o) => o.verdict === verdict).length;
   const knownHow = (p: Provenance) => outcomes.filter((o) => o.case.provenance === p).length;
-  const [figures, factors] = slips.get('all') as readonly SlipScore[];
+  const [figures, factors, rest] = slips.get('all') as readonly SlipScore[];
   const scores = [
     figures
       ? `${figures.noticed} % of ${figures.slips} slips of one digit in the tables of capacity and voltage drop`
       : '',
     factors ? `${factors.noticed} % of ${factors.slips} in those of rating factors` : '',
+    rest ? `${rest.noticed} % of ${rest.slips} in all others` : '',
   ].filter(Boolean);
 
   const summary = [
-    `- ${plural(outcomes.length, 'figure')} printed or computed elsewhere: ${of('agrees')} agree within the last printed place, ${of('differs, explained')} differ for a reason that is stated beside them, ${of('DISAGREES')} disagree. Of these figures ${knownHow('two-sources')} stood in two texts, ${knownHow('one-source')} in one, ${knownHow('derived')} were computed independently of this project, ${knownHow('memory')} are recalled.`,
+    `- Seen in print: ${knownHow('two-sources') + knownHow('one-source')} figures (${knownHow('two-sources')} in two texts), of ${timesOf(outcomes, isSeen)} calculations.`,
+    `- Worked out apart, by a pack of calculations of this project’s own making, which no outside text confirms: ${knownHow('derived')} figures. A formula that was run over one table counts once: these are ${timesOf(outcomes, (c) => c.provenance === 'derived')} calculations.`,
+    `- Recalled, so that agreement shows that the code does what was recalled and no more: ${knownHow('memory')} figures, of ${timesOf(outcomes, (c) => c.provenance === 'memory')} calculations.`,
+    `- Of all ${outcomes.length}, ${of('agrees')} agree within the last printed place, ${of('differs, explained')} differ for a reason that is stated beside them, ${of('DISAGREES')} disagree.`,
     `- ${plural(crossed.length, 'cross-check')} against another way of computing: ${sum(crossed.map((c) => c.result.agreed))} of ${sum(crossed.map((c) => c.result.compared))} cases agree as demanded.`,
-    `- ${plural(formulas.length, 'formula')}: the code of each is compared with its written expression, evaluated with units by a general library, at random values and at every edge (1e-12 of the result; what is solved by iteration, by its residual). ${without.length} of them are exercised by no figure from elsewhere.`,
+    `- ${plural(formulas.length, 'formula')}: the code of each is compared with its written expression, evaluated with units by a general library, at random values and at every edge (1e-12 of the result; what is solved by iteration, by its residual). ${withoutSeen.length} of them are exercised by no figure seen in print; ${without.length} of these by none at all.`,
     `- ${plural(cells, 'printed cell')} in ${plural(tables.length, 'table')}: ${recalledCells} (${percent(recalledCells / cells)}) are recalled, not seen. The guards would notice ${scores.join(' and ')}; that finds slips of typing, not of memory.`,
     `- ${plural(recalled.length, 'formula, procedure or check', 'formulas, procedures and checks')} of ${formulas.length + others.length} rest on memory or custom. [What is not verified](#what-is-not-verified) names every one.`,
   ];
@@ -273,10 +293,10 @@ export function accuracyReport(): Report {
   const text = [
     '<!-- Written by `npm run accuracy`; not to be edited by hand. -->',
     '# Accuracy',
-    'What the figures of this library were compared with, and what nobody has compared yet. Every number here is computed from the definitions, the published cases and the tests; none is typed.',
+    'What the figures of this library were compared with, and what nobody has compared yet. Every number here is computed from the definitions, the published cases and the tests; none is typed. First what was seen in print, then what was worked out apart by this project itself, then what is recalled: the three are not of one worth.',
     '> Figures and rules of BS 7671 are those of 2018+A2 and +A3, withdrawn on 15 October 2026. The text of A4:2026 was not available. The edition in force, local codes and licensed practice go before anything printed here.',
     summary.join('\n'),
-    'A figure is that of a document, or of a calculation made apart from this project; where the source is recalled, agreement shows that the code does what was recalled and no more. "Ours" shows one place more than is compared. A difference counts as none within half or one of the last printed place.',
+    'A figure is that of a document, or of a calculation made apart from the library; where the source is recalled, agreement shows that the code does what was recalled and no more. "Ours" shows one place more than is compared. A difference counts as none within half or one of the last printed place.',
     overview,
     ...sections,
     '## What is not verified',
@@ -284,7 +304,13 @@ export function accuracyReport(): Report {
     ...doubts,
     '## Formulas without a figure from elsewhere',
     `${without.length} of ${formulas.length}. They are proven against their expressions, which shows that the code says what is written, not that what is written is right.`,
-    without.map((f) => `- ${escaped(f.title)}, \`${f.id}\`: ${provenanceWords(f.source.provenance)}`).join('\n'),
+    named(without),
+    '## Formulas whose figures were worked out apart or recalled',
+    `${withoutSeen.length - without.length} of ${formulas.length}: no figure that was seen in print exercises them.`,
+    named(withoutSeen.filter((f) => exercised.has(f.id))),
+    '## Checks without a figure from elsewhere',
+    `${checksWithout.length} of ${checks.length} checks that compare figures. What they compare is exercised where it is computed; the comparison itself by tests alone.`,
+    named(checksWithout),
   ].join('\n\n');
   return { text: `${text}\n`, outcomes, crossed };
 }

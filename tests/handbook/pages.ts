@@ -71,6 +71,11 @@ export const pagePlans: readonly PagePlan[] = [
     ],
   },
   {
+    name: 'site-supply',
+    title: 'Transformers, networks, motors and power quality',
+    from: ['physics/power'],
+  },
+  {
     name: 'earth-fault-loop',
     title: 'Earth fault loop and disconnection',
     from: ['physics/loop', 'physics/ring', 'codes/iec-family/measured-loop', 'codes/iec-family/disconnection'],

@@ -28,6 +28,7 @@ const ofUnit: Readonly<Record<string, number>> = {
   Hz: 50,
   'A·√s/mm²': 115,
   '1/K': 0.00393,
+  'm²/s': 5e-7,
 };
 
 /** An ordinary value of a role, invented, where that of its unit is none. */

@@ -3,6 +3,7 @@ import { citation, type Provenance, type Source, termOf } from '../../src/index.
 import { symbolHtml } from './tex.js';
 
 const provenances: Readonly<Record<Provenance, string>> = {
+  attested: 'compared with the print by a user, who is named',
   'two-sources': 'seen in two independent texts',
   'one-source': 'seen in one text',
   memory: 'from memory, not seen',

@@ -4,6 +4,7 @@ import { chapters } from './chapters.js';
 import type { Told } from './hazard.js';
 
 const words: Readonly<Record<Told['verdict'], string>> = {
+  conditional: 'pass on conditions',
   pass: 'pass',
   fail: 'fail',
   'not-determined': 'not determined: something that decides is not known',

@@ -185,6 +185,85 @@ it('tells whoever wrote yes in quotation marks what to write', () => {
   ]);
 });
 
+describe('a slip that is often made', () => {
+  it.each([
+    [['supply', 'system'], 'PME', 'not-allowed', 'TN-C-S'],
+    [['supply', 'system'], 'tncs', 'not-allowed', 'TN-C-S'],
+    [['supply', 'phases'], '3', 'not-allowed', 3],
+    [['supply', 'looped'], 'no', 'wrong-kind', false],
+    [['supply', 'cutOut', 'rating'], '80 amp', 'unit-spelling', '80 A'],
+    [['supply', 'cutOut', 'rating'], 80, 'no-unit', '80 A'],
+    [['supply', 'externalImpedance'], '0,35 Ω', 'decimal-comma', '0.35 Ω'],
+    [['supply', 'externalImpedance'], '0.35 ohms', 'unit-spelling', '0.35 ohm'],
+    [['supply', 'externalImpedance'], { known: '0.35', by: 'x' }, 'no-unit', '0.35 Ω'],
+    [['supply', 'tails'], '25 sq mm', 'unit-spelling', '25 mm²'],
+    [['supply', 'tails'], { between: ['16 sqmm', '25 mm²'] }, 'unit-spelling', '16 mm²'],
+    [['wanted', 0, 'route', 0, 'length'], '6 metres', 'unit-spelling', '6 m'],
+    [['wanted', 0, 'cables', 0, 'construction'], 'twin and earth', 'not-allowed', 'flat-twin-and-earth'],
+    [['wanted', 0, 'cables', 0, 'insulation'], 'XLPE', 'not-allowed', 'thermosetting-90'],
+    [['wanted', 0, 'cables', 0, 'material'], 'coper', 'not-allowed', 'copper'],
+    [['board', 'runs', 3, 'feeds', 0, 'purpose'], 'cooker', 'not-allowed', 'cooking'],
+  ] as const)('%j %j: %s, write %j', (path, value, id, write) => {
+    const [problem, ...more] = problemsOf(changed(path, value as Json));
+    expect(more).toEqual([]);
+    expect(problem).toMatchObject({ id, write });
+    expect(path).toEqual(problem?.path.slice(0, path.length));
+  });
+
+  it('is told in the words of the trade: a power where a current is due, a key that is near', () => {
+    expect(problemsOf(changed(['wanted', 0, 'point', 'setting'], '7 kW'))[0]?.message).toMatch(/that power is 30\.4 A/);
+    const found = problemsOf(put(changed(['supply', 'loopd'], false), ['supply', 'looped'], undefined));
+    expect(found.map((p) => p.id).sort()).toEqual(['missing', 'unknown-key']);
+    expect(found.find((p) => p.id === 'unknown-key')?.message).toContain("'loopd' (write 'looped')");
+  });
+
+  it('is told without the words of the validator', () => {
+    for (const value of [null, 7, 'x', [], {}, ['L9'], true, { known: [] }]) {
+      for (const path of [
+        ['supply'],
+        ['board', 'runs'],
+        ['wanted', 0, 'lines'],
+        ['wanted', 0, 'device', 'kind'],
+        ['about'],
+      ])
+        for (const { message, id } of problemsOf(changed(path, value as Json))) {
+          expect(message).not.toMatch(/invalid input|too small|too big|expected|received|union|unrecogni/i);
+          expect(id, message).toBeDefined();
+        }
+    }
+  });
+});
+
+it('tells what stands in different layers of a document at once', () => {
+  const document = surveyDocument('easy-home');
+  put(document, ['supply', 'looped'], undefined); // a key that is missing
+  put(document, ['supply', 'externalImpedance'], undefined); // one that may be written in two ways
+  put(document, ['supply', 'system'], 'PME'); // a word
+  put(document, ['wanted', 0, 'from'], 'attic'); // a name that does not exist
+  put(document, ['wanted', 0, 'lines'], ['L2']); // a line that the supply has not
+  expect(paths(document).sort()).toEqual(
+    ['supply.externalImpedance', 'supply.looped', 'supply.system', 'wanted.0.from', 'wanted.0.lines.0'].sort(),
+  );
+});
+
+it('shows examples that may be written', () => {
+  const walk = (at: unknown, found: [unknown, unknown][] = []): [unknown, unknown][] => {
+    if (typeof at !== 'object' || at === null) return found;
+    const { examples } = at as { examples?: unknown[] };
+    if (Array.isArray(examples)) for (const example of examples) found.push([at, example]);
+    for (const inner of Object.values(at)) walk(inner, found);
+    return found;
+  };
+  const schema = surveyJsonSchema();
+  const examples = walk(schema);
+  expect(examples.length).toBeGreaterThan(150);
+  const ajv = new Ajv2020({ strict: false, validateFormats: false });
+  for (const [property, example] of examples) {
+    const fits = ajv.compile({ ...(property as object), $defs: schema.$defs as object })(example);
+    expect([(property as { title: string }).title, example, fits]).toEqual([expect.anything(), example, true]);
+  }
+});
+
 it.each([
   ['openPenDevice', 'line-neutral-window-device', 'open-pen-detection-window'],
   ['openPenDevice', 'touch-voltage-device', 'open-pen-detection-touch-voltage'],
@@ -192,7 +271,7 @@ it.each([
   ['earthing', 'tt-island', 'tt-earthing'],
 ])('tells what %s: %s is called now', (key, former, now) => {
   expect(problemsOf(changed(['wanted', 0, 'point', key], former))).toMatchObject([
-    { path: ['wanted', 0, 'point', key], message: `'${former}' is now called '${now}'` },
+    { path: ['wanted', 0, 'point', key], id: 'not-allowed', write: now },
   ]);
 });
 

@@ -1,9 +1,10 @@
 import { type Cable, hasCode } from '../../src/index.js';
+import { ordinaryHome } from '../../src/great-britain.js';
 import { readSurvey } from '../../src/io/index.js';
 import type { OptionPlan, Plan, PointPlan } from '../../src/site/index.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyOf } from './base.js';
-import type { Job } from './jobs.js';
+import type { Decision, Job } from './jobs.js';
 
 /** Why a job is not planned at all. */
 interface Refused {
@@ -12,7 +13,12 @@ interface Refused {
 /** The plan of a job, or why it is refused. */
 export function plannedJob(job: Job): Plan | Refused {
   try {
-    return planInBritain(readSurvey(surveyOf(job.title, job.survey)), { sheets: 'none', lengths: false });
+    return planInBritain(readSurvey(surveyOf(job.title, job.survey)), {
+      sheets: 'none',
+      lengths: false,
+      // what photographs do not show is taken from what is customary in an ordinary home
+      ...(job.survey.base === 'by photograph' ? { assumptions: ordinaryHome } : {}),
+    });
   } catch (error) {
     if (!hasCode(error, 'not-covered')) throw error;
     return { refused: error.message };
@@ -48,8 +54,9 @@ const factsOf: Readonly<Record<string, RegExp>> = {
 };
 
 /** Keys of what was decided to be confirmed and the plan does not ask for. */
-function notAsked(conditions: Readonly<Record<string, string>>, { unknown }: OptionPlan): string {
-  const missing = Object.keys(conditions).filter((key) => !unknown.some(({ fact }) => factsOf[key]?.test(fact)));
+function notAsked(decidedOn: Decision['conditions'], { unknown, conditions }: OptionPlan): string {
+  const asked = [...unknown.map((u) => u.fact), ...conditions.flatMap((c) => c.facts)];
+  const missing = Object.keys(decidedOn).filter((key) => !asked.some((fact) => factsOf[key]?.test(fact)));
   return missing.length === 0 ? 'all asked' : `not asked: ${missing.join(', ')}`;
 }
 
@@ -96,8 +103,7 @@ function decided({ decision }: Job): Readonly<Record<string, readonly string[]>>
   const { option, verdict, cable, device, earthing, operator } = decision;
   const all: Readonly<Record<string, readonly string[] | undefined>> = {
     option: option === undefined ? undefined : [option],
-    // conditions are confirmed on site: until then a plan leaves open what rests on them
-    verdict: verdict === 'conditional' ? ['conditional', 'not-determined'] : [verdict],
+    verdict: [verdict],
     conditions: ['all asked'],
     cable: cable && [cable.kind],
     area: cable?.area,

@@ -4,11 +4,12 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import * as bs7671 from '../../src/codes/bs7671/index.js';
 import * as heat from '../../src/physics/heat/index.js';
 import * as physics from '../../src/physics/index.js';
+import * as power from '../../src/physics/power/index.js';
 import { entries } from '../support/entries.js';
 import { bundle, install, type Project } from '../support/packed.js';
 
 /** Every formula that an entry gives, with what its definition itself weighs as text. */
-const formulas = Object.entries({ physics, heat, bs7671 }).flatMap(([path, entry]) =>
+const formulas = Object.entries({ physics, heat, power, bs7671 }).flatMap(([path, entry]) =>
   Object.entries(entry).flatMap(([name, it]) =>
     typeof it === 'function' && 'kind' in it && it.kind === 'formula'
       ? [

@@ -25,13 +25,26 @@ test('one survey to three reports', () => {
   }
 });
 
-test('a folder of surveys to CSV, priced', () => {
-  const lines = run('batch-to-csv.mjs', 'docs/examples/surveys', 'docs/examples/prices.json').trim().split('\n');
-  expect(lines).toHaveLength(6);
-  expect(lines[1]).toMatch(
-    /^"easy-home.json","pass","As wanted, with a load limiter.*","apply-first","flat-twin-and-earth 6 mm²","32 A","5.1","8.9","15.8","\d+",""/,
-  );
-  expect(lines[2]).toContain('"tray: tray along the bays; '); // the net lacks them
+test('a folder of surveys to a spreadsheet of decisions, priced', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'batch-'));
+  try {
+    const file = join(folder, 'decisions.csv');
+    const said = run('batch-to-csv.mjs', 'docs/examples/surveys', file, '--prices', 'docs/examples/prices.json');
+    expect(said).toMatch(/^5 jobs: .*\d pass/);
+    const text = readFileSync(file, 'utf8');
+    // a spreadsheet needs the mark to show mm², and runs a cell with a break in it over two rows
+    expect(text.startsWith('\uFEFFReference,Verdict')).toBe(true);
+    const lines = text.trim().split('\r\n');
+    expect(lines).toHaveLength(6);
+    expect(lines[1]).toMatch(
+      /^easy-home.json,pass,"As wanted, with a load limiter.*",apply-first,flat twin and earth 6 mm²,32 A,[\d.]+,[\d.]+,[\d.]+,\d+\.\d\d,GBP,/,
+    );
+    // what has an item without a price has no net
+    const unpriced = lines.slice(1).find((line) => line.includes('tray: tray along the bays'));
+    expect(unpriced).toMatch(/,[\d.]+,[\d.]+,[\d.]+,,,/);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });
 
 test('a requirement of the firm itself', () => {

@@ -33,6 +33,7 @@ const usual: Readonly<Record<string, readonly [number, number]>> = {
   'J/(K·mm³)': [1e-3, 5e-3],
   Ω·mm: [1e-5, 3e-4],
   '1/K': [1e-3, 6e-3],
+  'm²/s': [1e-7, 1e-6],
   '1': [0.01, 50],
 };
 

@@ -1,4 +1,7 @@
 import { Calculator, type Contents, contents, type Groups, type Lines, type Scopes } from '../../calculation/index.js';
+import type { Table } from '../../core/index.js';
+import type { EditionDifferences } from '../edition-differences.js';
+import { broughtContents } from '../iec-family/brought-edition.js';
 import { notEnteredGroups } from '../iec-family/not-entered.js';
 import { circuitScopes } from '../iec-family/places.js';
 import type { WiringCode } from '../wiring-code.js';
@@ -26,12 +29,29 @@ const lists: Readonly<Record<Edition, () => List<Checks>>> = {
   '2018+A4:2026': /* @__PURE__ */ closed('2018+A4:2026'),
 };
 
+const code = (edition: Edition) => ({ document: 'BS 7671', edition });
+/** What calculates circuits by an edition, with tables that are read in the place of those that are entered. */
+export const calculatorWith = (edition: Edition, tables: ReadonlyMap<string, Table>): Calculator<Checks> =>
+  new Calculator(lists[edition](), code(edition), tables);
+
+/** What calculates circuits by an edition whose differences somebody brought. */
+export const calculatorBrought = (
+  base: Edition,
+  differences: EditionDifferences,
+  tables: ReadonlyMap<string, Table>,
+): Calculator<Checks> =>
+  new Calculator(
+    broughtContents(lists[base]() as never, differences) as never,
+    { document: 'BS 7671', edition: differences.edition },
+    tables,
+  );
+
 const made = /* @__PURE__ */ new Map<Edition, Calculator<Checks>>();
 /** What calculates circuits by an edition, laid out when first used. */
 export function calculatorOf(edition: Edition): Calculator<Checks> {
   let calculator = made.get(edition);
   if (!calculator) {
-    calculator = new Calculator(lists[edition](), { document: 'BS 7671', edition });
+    calculator = new Calculator(lists[edition](), code(edition));
     made.set(edition, calculator);
   }
   return calculator;

@@ -9,8 +9,8 @@ import { opened } from './opened.js';
 const largestDeparture = 0.085;
 
 /** A limit that is looser than the code's: a departure of the designer, as a ratio; 0 where none is stated or heard. */
-export function statedDeparture({ options: { dropLimit: stated } }: CircuitCase, ofCode: number): number {
-  return stated !== undefined && stated > ofCode && stated <= largestDeparture ? stated : 0;
+export function statedDeparture(stated: number, ofCode: number): number {
+  return stated > ofCode && stated <= largestDeparture ? stated : 0;
 }
 
 /** What is not known of the loads behind the distribution circuits, in whose place the rating of their device stands. */

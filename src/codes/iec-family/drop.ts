@@ -41,7 +41,6 @@ import {
   type VoltsPerAmpereMetre,
   volts,
 } from '../../units/index.js';
-import type { CircuitCase } from '../wiring-code.js';
 import { coreReactance, coreReactanceBy, metalCoefficient, metalCoefficientBy } from './conductor-constants.js';
 import { dropCorrectionAtTemperature, dropCorrectionGroupFull } from './conductor-temperature.js';
 import { currentOn, placeOf, powerFactorOf } from './drop-loads.js';
@@ -131,7 +130,6 @@ const sameLine = (x: RunLinePlace, here: LinePlace) => x.of.line === here.of.lin
  * @param rules the code's tables and limits
  */
 export const voltageDropOf = (rules: DropRules) => {
-  const ofCode = ({ run }: CircuitCase) => (hasLighting(run) ? rules.limit.lighting : rules.limit.other);
   const inWindow = <const V extends 'voltageAtLowestSupply' | 'voltageAtHighestSupply', B extends Line>(
     pointVoltage: V,
     because: B,
@@ -287,11 +285,17 @@ export const voltageDropOf = (rules: DropRules) => {
       dropAlong: whereLargest('lines/totalDrop', 'dropAlong'),
       dropRatio: by(dropRatioOf, rules.clauses.limit),
       feedsLighting: ofCircuit((c) => hasLighting(c.run)),
+      dropLimitOfCode: when('feedsLighting', set(ratio(rules.limit.lighting)), set(ratio(rules.limit.other))),
+      dropLimitStated: ofCircuit((c) => c.options.dropLimit ?? 0),
       // a tighter limit is the user's to set; a looser one is a departure and leaves the code's in its place
-      dropLimitBy: ofCircuit((c) =>
-        c.options.dropLimit === undefined || c.options.dropLimit > ofCode(c) ? 'the code' : 'the user',
+      dropLimitBy: derive(
+        ['dropLimitStated', 'dropLimitOfCode'],
+        ({ dropLimitStated: stated, dropLimitOfCode: code }) =>
+          stated === 0 || stated > code ? 'the code' : 'the user',
       ),
-      dropDeparture: ofCircuit((c) => statedDeparture(c, ofCode(c))),
+      dropDeparture: derive(['dropLimitStated', 'dropLimitOfCode'], (of) =>
+        statedDeparture(of.dropLimitStated, of.dropLimitOfCode),
+      ),
       unknownBehind: ofCircuit(unknownBehindFeeders),
       dropLimit: choose('dropLimitBy', {
         'the code': when(

@@ -1,4 +1,4 @@
-import { factValue, type Known, missing, whenKnown } from '../../core/index.js';
+import { factValue, type Known, missing, type Table, whenKnown } from '../../core/index.js';
 import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
 import {
@@ -88,21 +88,24 @@ const sizes = [1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120] as const;
  * What could be changed on a circuit whose earth fault is not disconnected in time.
  * @param figures figures of its assessment
  * @param minimumVoltageFactor C_min, 1, above 0 to 1
+ * @param attested tables that are read in the place of those of the same identifier
  * @returns remedies, or what is missing to state them
  */
 export function remediesOf(
   circuit: CircuitCase,
   figures: CircuitFigures,
   minimumVoltageFactor: number,
+  attested?: ReadonlyMap<string, Table>,
 ): Known<readonly Remedy[]> {
   const { run } = circuit;
   const { cable } = run;
+  const read = <T extends { readonly id: string }>(t: T) => (attested?.get(t.id) ?? t) as T;
   const unknown = missing({ kind: 'fact', fact: 'figures of disconnection' });
   const area = factValue('area of the line conductor', cable.area);
   const external = factValue('externalImpedance', circuit.installation.supply.externalImpedance);
   const hot = 1 + metalCoefficient * (operatingTemperatureOf(cable.insulation) - 20);
   const perMetre = (size: number, metal: 'copper' | 'aluminium') => {
-    const cold = conductorResistance.find({
+    const cold = read(conductorResistance).find({
       metal,
       conductorClass: '2',
       conductorArea: squareMillimetres(size),
@@ -117,7 +120,10 @@ export function remediesOf(
   const returnOf = (size: number) => {
     const smaller =
       cable.protective === 'bare-core'
-        ? flatCableProtective.find({ construction: 'flat-twin-and-earth', conductorArea: squareMillimetres(size) })
+        ? read(flatCableProtective).find({
+            construction: 'flat-twin-and-earth',
+            conductorArea: squareMillimetres(size),
+          })
         : size;
     return smaller === undefined ? undefined : perMetre(smaller, 'copper');
   };

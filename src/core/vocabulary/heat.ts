@@ -252,4 +252,138 @@ export const heatTerms = {
   },
   /** Losses of the armour over those of the conductors λ_2, 1, 0 and up. */
   armourLossFactor: { symbol: 'λ_2', unit: '1', least: 0, words: 'losses of the armour over those of the conductors' },
+  /** Thermal diffusivity of the soil δ, m²/s, above 0. */
+  soilDiffusivity: { symbol: 'δ', unit: 'm²/s', above: 0, words: 'thermal diffusivity of the soil' },
+  /** Heat capacity of a volume of soil C_s, J/(K·mm³), above 0. */
+  soilHeatCapacity: { symbol: 'C_s', unit: 'J/(K·mm³)', above: 0, words: 'heat capacity of a volume of soil' },
+  /** Density of the dry soil over that of water d_s, 1, above 0. */
+  dryDensity: { symbol: 'd_s', unit: '1', above: 0, words: 'density of the dry soil over that of water' },
+  /** Water in the soil over the mass of the dry soil v, 1, 0 to 1. */
+  soilMoisture: { symbol: 'v', unit: '1', least: 0, most: 1, words: 'water in the soil over the mass of the dry soil' },
+  /** Heat capacity of a volume of a material of cables C_v, J/(K·mm³), above 0. */
+  volumeHeatCapacity: {
+    symbol: 'C_v',
+    unit: 'J/(K·mm³)',
+    above: 0,
+    words: 'heat capacity of a volume of a material of cables',
+  },
+  /** Share of its final rise that a temperature has reached R(t), 1, 0 and up. */
+  attainment: { symbol: 'R(t)', unit: '1', least: 0, words: 'share of its final rise that a temperature has reached' },
+  /** Share of the rise of the conductor that lies in the soil k, 1, 0 to 1. */
+  soilShare: {
+    symbol: 'k',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'share of the rise of the conductor that lies in the soil',
+  },
+  /** Mean load of a day over its peak LF, 1, 0 to 1. */
+  loadFactor: { symbol: 'LF', unit: '1', least: 0, most: 1, words: 'mean load of a day over its peak' },
+  /** Mean square of the load of a day over the square of its peak μ, 1, 0 to 1. */
+  lossLoadFactor: {
+    symbol: 'μ',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'mean square of the load of a day over the square of its peak',
+  },
+  /** Weight of the load factor itself in a rule for the loss-load factor w_LF, 1, 0 to 1. */
+  loadFactorWeight: {
+    symbol: 'w_LF',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'weight of the load factor itself in a rule for the loss-load factor',
+  },
+  /** Peak of a daily cycle over the current of a steady load M, 1, above 0. */
+  cyclicFactor: {
+    symbol: 'M',
+    unit: '1',
+    above: 0,
+    words: 'peak of a daily cycle over the current of a steady load',
+  },
+  /** Peak current of a daily cycle by computation, not from a table I_c,M, A, 0 and up. */
+  cyclicCapacity: {
+    symbol: 'I_c,M',
+    unit: 'A',
+    least: 0,
+    words: 'peak current of a daily cycle by computation, not from a table',
+  },
+  /** Product of the ratios of image distance to distance of the neighbours F, 1, above 0. */
+  distanceProduct: {
+    symbol: 'F',
+    unit: '1',
+    above: 0,
+    words: 'product of the ratios of image distance to distance of the neighbours',
+  },
+  /** Diameter that stands for the neighbours of a group d_f, m, above 0. */
+  groupDiameter: { symbol: 'd_f', unit: 'm', above: 0, words: 'diameter that stands for the neighbours of a group' },
+  /** Steady load before an overload over the steady capacity h_1, 1, 0 to 1. */
+  startLoad: {
+    symbol: 'h_1',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'steady load before an overload over the steady capacity',
+  },
+  /** Rise that is permitted for a limited time over that of a steady load r, 1, above 0. */
+  riseRatio: {
+    symbol: 'r',
+    unit: '1',
+    above: 0,
+    words: 'rise that is permitted for a limited time over that of a steady load',
+  },
+  /** Resistance at the temperature before an overload over that at its end R_1/R_max, 1, above 0 to 1. */
+  startResistanceRatio: {
+    symbol: 'R_1/R_max',
+    unit: '1',
+    above: 0,
+    most: 1,
+    words: 'resistance at the temperature before an overload over that at its end',
+  },
+  /** Resistance at the temperature of a steady load over that at the end of an overload R_R/R_max, 1, above 0 to 1. */
+  ratedResistanceRatio: {
+    symbol: 'R_R/R_max',
+    unit: '1',
+    above: 0,
+    most: 1,
+    words: 'resistance at the temperature of a steady load over that at the end of an overload',
+  },
+  /** Current for a limited time over the steady capacity I_2/I_R, 1, 0 and up. */
+  emergencyFactor: {
+    symbol: 'I_2/I_R',
+    unit: '1',
+    least: 0,
+    words: 'current for a limited time over the steady capacity',
+  },
+  /** Losses of a metal sheath over those of the conductor λ_1, 1, 0 and up. */
+  sheathLossFactor: {
+    symbol: 'λ_1',
+    unit: '1',
+    least: 0,
+    words: 'losses of a metal sheath over those of the conductor',
+  },
+  /** Resistance per length of a metal sheath at its temperature R_S, Ω/m, above 0. */
+  sheathPerMetre: {
+    symbol: 'R_S',
+    unit: 'Ω/m',
+    above: 0,
+    words: 'resistance per length of a metal sheath at its temperature',
+  },
+  /** Reactance per length of a metal sheath X_S, Ω/m, above 0. */
+  sheathReactance: { symbol: 'X_S', unit: 'Ω/m', above: 0, words: 'reactance per length of a metal sheath' },
+  /** Mean diameter of a metal sheath d_S, mm, above 0. */
+  sheathMeanDiameter: { symbol: 'd_S', unit: 'mm', above: 0, words: 'mean diameter of a metal sheath' },
+  /** Distance between the axes of single-core cables s, mm, above 0. */
+  cableSpacing: { symbol: 's', unit: 'mm', above: 0, words: 'distance between the axes of single-core cables' },
+  /** Dielectric loss per length of one phase W_d, W/m, 0 and up. */
+  dielectricLoss: { symbol: 'W_d', unit: 'W/m', least: 0, words: 'dielectric loss per length of one phase' },
+  /** Relative permittivity of insulation ε, 1, 1 and up. */
+  permittivity: { symbol: 'ε', unit: '1', least: 1, words: 'relative permittivity of insulation' },
+  /** Loss factor of insulation tan δ, 1, 0 and up. */
+  dielectricLossFactor: { symbol: 'tan δ', unit: '1', least: 0, words: 'loss factor of insulation' },
+  /** Diameter over insulation D_i, mm, above 0. */
+  insulationDiameter: { symbol: 'D_i', unit: 'mm', above: 0, words: 'diameter over insulation' },
+  /** Diameter under insulation d_i, mm, above 0. */
+  innerInsulationDiameter: { symbol: 'd_i', unit: 'mm', above: 0, words: 'diameter under insulation' },
 } satisfies Roles;

@@ -5,6 +5,7 @@ import { demandTerms } from './demand.js';
 import { earthingTerms } from './earthing.js';
 import { faultTerms } from './faults.js';
 import { heatTerms } from './heat.js';
+import { powerTerms } from './power.js';
 import { siteTerms } from './site.js';
 import { supplyTerms } from './supply.js';
 import type { Quantities, Term } from './term.js';
@@ -16,6 +17,7 @@ type Terms = typeof supplyTerms &
   typeof faultTerms &
   typeof earthingTerms &
   typeof heatTerms &
+  typeof powerTerms &
   typeof demandTerms &
   typeof chargingTerms &
   typeof siteTerms;
@@ -49,6 +51,7 @@ export const vocabulary: { readonly [N in keyof Terms]: Term<Terms[N]['unit']> }
   ...faultTerms,
   ...earthingTerms,
   ...heatTerms,
+  ...powerTerms,
   ...demandTerms,
   ...chargingTerms,
   ...siteTerms,

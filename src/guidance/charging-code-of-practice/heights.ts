@@ -6,6 +6,7 @@ const source: Source = {
   edition: '4th',
   clause: '4.4',
   provenance: 'one-source',
+  note: 'a 5th edition was published in 2023; its heights were not seen',
 };
 
 /** Heights of charge points. IET Code of Practice for charging equipment, 4th edition, 4.4. */

@@ -43,9 +43,9 @@ export const tableA2 = /* @__PURE__ */ table({
     document: 'On-Site Guide',
     clause: 'Table A2 (Guidance Note 1, Table H2)',
     provenance: 'one-source',
-    note: 'dwellings seen in two texts, but for motors and other socket-outlets; shops and hotels in one; the row of motors recalled; charge points: BS 7671 722.311',
+    note: 'dwellings seen in two texts, but for motors and other socket-outlets; shops and hotels in one, the row of motors in a guide to the 16th edition; charge points: BS 7671 722.311',
   },
-  provenanceOf: { motors: 'memory', 'charge-point': 'two-sources' },
+  provenanceOf: { 'charge-point': 'two-sources' },
   notes: [
     'all: of the whole current; largest, second, others: of circuits or appliances in order; excess: of what exceeds the first amperes of Table A2 (first).',
     'Other socket-outlets in hotels: the print allows a lower share for other than main rooms (tableA2Conflicts).',

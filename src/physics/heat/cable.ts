@@ -68,11 +68,19 @@ export interface Soil {
   readonly soilResistivity: KelvinMetresPerWatt;
   /** Depth of the axis of cable or duct, m, 0.2 to 20. */
   readonly burialDepth: Metres;
-  /** Other cables or ducts with the same losses. */
+  /**
+   * Distance of the axes of the single-core cables of the circuit, m; they touch where it is absent, in trefoil or side by
+   * side. Multicore cables have none.
+   */
+  readonly spacing?: Metres;
+  /** Other cables or ducts with the same losses; of other circuits, where the cables have one core. */
   readonly neighbours?: readonly BuriedNeighbour[];
 }
 
-/** Where a cable lies: in free air in the shade, direct in the ground, or alone in a buried duct. */
+/**
+ * Where a cable lies: in free air in the shade, direct in the ground, or alone in a buried duct. Single-core cables of a
+ * circuit lie side by side, in the ground each with the same losses, in ducts each in a duct of its own.
+ */
 export type HeatSurroundings =
   | { readonly where: 'air'; readonly ambientTemperature: Celsius; readonly formation: AirFormation }
   | ({ readonly where: 'ground' } & Soil)
@@ -115,16 +123,31 @@ export const formations: Readonly<Record<AirFormation, readonly [cables: number 
   'three-trefoil-on-wall': [3, 1],
 };
 
+/** @internal Distance of the axes of the single-core cables of a circuit in the ground, mm. */
+export function axesApart({ cable, surroundings }: HeatCase): number {
+  if (surroundings.where === 'air') return formations[surroundings.formation][1] * cable.overallDiameter;
+  const outer = surroundings.where === 'duct' ? surroundings.duct.outerDiameter : cable.overallDiameter;
+  return surroundings.spacing === undefined ? outer : surroundings.spacing * 1000;
+}
+
+/** @internal The neighbours of a cable in the ground, the other single-core cables of its circuit first: of the hottest. */
+export function neighboursOf(heat: HeatCase): readonly BuriedNeighbour[] {
+  const { cable, loadedConductors, surroundings } = heat;
+  if (surroundings.where === 'air') return [];
+  const apart = axesApart(heat) / 1000;
+  const beside = cable.cores === 1 ? [1, -1, 2].slice(0, loadedConductors - 1) : [];
+  const own = beside.map((i) => ({ offset: (i * apart) as Metres, depth: surroundings.burialDepth }));
+  return [...own, ...(surroundings.neighbours ?? [])];
+}
+
 /** Refuses what the method does not cover, by name. */
-function refuse({ cable, surroundings }: HeatCase): void {
+function refuse({ cable }: HeatCase): void {
   const what =
-    cable.cores === 1 && surroundings.where !== 'air'
-      ? 'the heat balance of single-core cables in the ground'
-      : cable.cores === 1 && cable.shape === 'sector'
-        ? 'the heat balance of single-core cables with sector-shaped conductors'
-        : cable.armour && (cable.cores === 1 || cable.cores === 5)
-          ? `the losses in the armour of cables of ${cable.cores} ${cable.cores === 1 ? 'core' : 'cores'}`
-          : undefined;
+    cable.cores === 1 && cable.shape === 'sector'
+      ? 'the heat balance of single-core cables with sector-shaped conductors'
+      : cable.armour && (cable.cores === 1 || cable.cores === 5)
+        ? `the losses in the armour of cables of ${cable.cores} ${cable.cores === 1 ? 'core' : 'cores'}`
+        : undefined;
   if (what !== undefined) throw new CalculationError('not-covered', `${what} is not covered`, { what });
 }
 
@@ -179,6 +202,12 @@ export function checkCase(heat: HeatCase): void {
     );
   } else {
     const outer = surroundings.where === 'duct' ? surroundings.duct.outerDiameter : cable.overallDiameter;
+    const { spacing } = surroundings;
+    wrong(
+      spacing !== undefined && (cable.cores > 1 || !(spacing * 1000 >= outer * (1 - 1e-6))),
+      ['surroundings', 'spacing'],
+      cable.cores > 1 ? 'is of single-core cables' : `is less than the diameter of ${mm(outer)}`,
+    );
     for (const [i, n] of (surroundings.neighbours ?? []).entries())
       wrong(
         !(Math.hypot(n.offset, n.depth - surroundings.burialDepth) >= (outer / 1000) * (1 - 1e-6)),

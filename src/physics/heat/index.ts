@@ -1,5 +1,5 @@
 /**
- * Current ratings of cables from the balance of their heat, in air, in the ground and in ducts.
+ * Current ratings of cables from the balance of their heat, in air, in the ground and in ducts; for steady loads and for loads that vary.
  *
  * @module ohmwright/heat
  */
@@ -16,4 +16,20 @@ export * from './tables/air-dissipation.js';
 export * from './tables/duct-gap.js';
 export * from './tables/temperature-coefficients.js';
 export * from './tables/thermal-resistivities.js';
+export * from './tables/volume-heat-capacities.js';
 export * from './thermal-resistance.js';
+export type { BuriedBody, CableStore, StepInput, ThermalNeighbour } from './transient/buried-body.js';
+export {
+  type CyclicLoad,
+  cyclicCapacityOf,
+  cyclicFactorOf,
+  emergencyFactorOf,
+  groupDiameterOf,
+  lossLoadFactorByRule,
+  lossLoadFactorOf,
+  soilDiffusivityOf,
+  soilHeatCapacityOf,
+  superposedCyclicFactor,
+} from './transient/cyclic.js';
+export * from './transient/load.js';
+export * from './transient/step.js';

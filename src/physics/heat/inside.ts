@@ -9,7 +9,7 @@ import {
   armourLossOfSectors,
   armourLossOfTwo,
 } from './armour.js';
-import { formations, type HeatCase, type HeatLayer, type ThermalMaterial } from './cable.js';
+import { axesApart, type HeatCase, type HeatLayer, type ThermalMaterial } from './cable.js';
 import { armourMeanDiameterOf, coreAxisRadiusOf, coreSpacing, insulationRatioOf, sectorRadiusOf } from './geometry.js';
 import { temperatureCoefficients } from './tables/temperature-coefficients.js';
 import { thermalResistivities } from './tables/thermal-resistivities.js';
@@ -36,7 +36,8 @@ export function shell(part: Sheet, { material, thickness }: HeatLayer, inner: Mi
 }
 
 /** @internal The resistance of a conductor to alternating current at its largest temperature. */
-export function resistance(sheet: Sheet, { cable, loadedConductors, surroundings, ...heat }: HeatCase) {
+export function resistance(sheet: Sheet, heat: HeatCase) {
+  const { cable, loadedConductors } = heat;
   const conductorTemperature = sheet.given('conductorTemperature', heat.operatingTemperature, 'largest temperature');
   const resistancePerMetre = sheet.step(resistanceAtTemperature, {
     resistancePerMetre20: sheet.given('resistancePerMetre20', cable.resistancePerMetre20, build),
@@ -47,10 +48,9 @@ export function resistance(sheet: Sheet, { cable, loadedConductors, surroundings
   const argument = sheet.step(skinArgument, { frequency, resistancePerMetre });
   const skin = sheet.step(skinFactor, { skinArgument: argument });
   const conductorDiameter = sheet.given('conductorDiameter', cable.conductorDiameter, build);
-  const apart = surroundings.where === 'air' ? formations[surroundings.formation][1] : 1;
   const conductorSpacing =
     cable.cores === 1
-      ? sheet.given('conductorSpacing', millimetres(apart * cable.overallDiameter), 'formation of the cables')
+      ? sheet.given('conductorSpacing', millimetres(axesApart(heat)), 'formation of the cables')
       : sheet.step(coreSpacing, {
           conductorDiameter,
           insulationThickness: sheet.given('insulationThickness', cable.insulation.thickness, build),

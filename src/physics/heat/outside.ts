@@ -1,7 +1,7 @@
 import { citation, type Known, type Sheet, type Vocabulary } from '../../core/index.js';
 import { type Celsius, type Millimetres, millimetres } from '../../units/index.js';
 import { dissipationOf, freeAirResistance, surfaceRiseOf, surfaceShareOf } from './air.js';
-import type { HeatCase, Soil } from './cable.js';
+import { type HeatCase, neighboursOf, type Soil } from './cable.js';
 import { ductedResistance, ductGapResistance, ductResistance, mediumTemperatureOf } from './duct.js';
 import { buriedResistance, groundResistance, neighbourResistance } from './ground.js';
 import { build, shell } from './inside.js';
@@ -9,7 +9,7 @@ import { airDissipation } from './tables/air-dissipation.js';
 import { ductGap } from './tables/duct-gap.js';
 
 /** Soil around a cable or duct of a diameter, and what the neighbours add. */
-function soil(sheet: Sheet, at: Soil, diameter: Millimetres) {
+function soil(sheet: Sheet, heat: HeatCase, at: Soil, diameter: Millimetres) {
   const by = 'survey of the ground';
   const around = sheet.part('Soil around it');
   around.step(buriedResistance, {
@@ -17,7 +17,7 @@ function soil(sheet: Sheet, at: Soil, diameter: Millimetres) {
     burialDepth: around.given('burialDepth', at.burialDepth, by),
     cableDiameter: around.given('cableDiameter', diameter, build),
   });
-  const neighbours = (at.neighbours ?? []).map((n, i) => {
+  const neighbours = neighboursOf(heat).map((n, i) => {
     const part = sheet.part(`Neighbour ${i + 1}`);
     part.step(neighbourResistance, {
       soilResistivity: part.given('soilResistivity', at.soilResistivity, by),
@@ -41,17 +41,18 @@ function soil(sheet: Sheet, at: Soil, diameter: Millimetres) {
 /** @internal T_4: outside the cable. */
 export function outside(
   sheet: Sheet,
-  { cable, surroundings }: HeatCase,
+  heat: HeatCase,
   permissibleRise: Known<Vocabulary['permissibleRise']>,
   innerThermalResistance: Known<Vocabulary['innerThermalResistance']>,
 ) {
+  const { cable, surroundings } = heat;
   if (surroundings.where === 'ground')
-    return sheet.step(groundResistance, soil(sheet, surroundings, cable.overallDiameter));
+    return sheet.step(groundResistance, soil(sheet, heat, surroundings, cable.overallDiameter));
   if (surroundings.where === 'duct') {
     const { kind, wall, innerDiameter, outerDiameter } = surroundings.duct;
     const layer = { material: wall, thickness: millimetres((outerDiameter - innerDiameter) / 2) };
     const part = shell(sheet.part('Wall of the duct'), layer, innerDiameter, 'build of the duct');
-    const around = soil(sheet, surroundings, outerDiameter);
+    const around = soil(sheet, heat, surroundings, outerDiameter);
     const ductThermalResistance = sheet.step(ductResistance, {
       wallThermalResistance: sheet.gather('sum', 'shellThermalResistance', 'wallThermalResistance', [part]),
       ...around,

@@ -14,7 +14,11 @@ const amps = (d: OvercurrentDevice): string =>
       ? `${d.rating.least} to ${d.rating.most} A`
       : '? A';
 const deviceKind = (d: OvercurrentDevice): string => (d.kind.state === 'known' ? kindWords(d.kind.value) : 'kind ?');
-const cableWords = (r: Run): string => `${r.cable.cores} x ${sizeWords(r.cable) ?? '?'}`;
+const cableWords = (r: Run): string => {
+  const size = sizeWords(r.cable);
+  // of an existing circuit the number of cores is no more known than the size
+  return size === undefined && r.existing ? 'cable ?' : `${r.cable.cores} x ${size ?? '?'}`;
+};
 
 // Graphical symbols after IEC 60617, drawn on a vertical line from y to y + 30.
 /** Fuse: a rectangle with the line through it. */

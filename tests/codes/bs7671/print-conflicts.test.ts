@@ -69,18 +69,23 @@ describe('conflicts of the prints', () => {
     expect(bs.table4E4A.get({ method: 'D', loaded: '2', conductorArea: mm2(4) })).toBe(43);
   });
 
-  it('4F2A, 185 mm² single-core: 567 A is kept, another copy has 564 A', () => {
-    expect(bs.table4F2A.get({ build: 'single-core', loaded: '2', conductorArea: mm2(185) })).toBe(567);
+  it('4F2A, single-core, 185 mm² and from 400 mm² up: of two prints the lower capacity is kept', () => {
+    for (const [size, maker, distributor] of [
+      [185, 564, 567],
+      [400, 885, 924],
+      [500, 1017, 1062],
+      [630, 1190, 1242],
+    ] as const) {
+      const kept = bs.table4F2A.get({ build: 'single-core', loaded: '2', conductorArea: mm2(size) });
+      expect(kept).toBe(Math.min(maker, distributor));
+    }
   });
 
-  it('4F2B, two cores of 25 mm²: 1.80 mV/A/m is 11 % below class-5 conductors at 90 °C', () => {
-    const r = bs.table4F2B.get({
-      system: 'single-phase',
-      build: 'multicore',
-      component: 'r',
-      conductorArea: mm2(25),
-    });
-    expect((1000 * r) / (2 * 0.78 * (1 + 0.00393 * 70))).toBeCloseTo(0.905, 2);
+  it('4F2B, two cores of 25 mm²: of two prints the larger drop is kept, which class 5, tinned, at 90 °C confirms', () => {
+    const of = (component: 'r' | 'z') =>
+      1000 * bs.table4F2B.get({ system: 'single-phase', build: 'multicore', component, conductorArea: mm2(25) });
+    expect([of('r'), of('z')]).toEqual([2.03, 2.04].map((v) => expect.closeTo(v, 9)));
+    expect(of('r') / (2 * 0.795 * (1 + 0.00393 * 70))).toBeCloseTo(1, 2);
   });
 
   it('B.52.2, 2.5 mm²: in ducts 29 A above direct in the ground 28 A', () => {

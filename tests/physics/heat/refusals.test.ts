@@ -76,7 +76,6 @@ test.each<[string, HeatCase, string, string]>([
 });
 
 test.each<[string, HeatCase, string]>([
-  ['single-core cable in the ground', { ...air, cable: single, surroundings: { where: 'ground', ...soil } }, 'ground'],
   [
     'armour of single-core cable',
     {

@@ -42,6 +42,8 @@ export const externalImpedanceCustomary = /* @__PURE__ */ statement({
 const endsOf = (fact: Fact<number>): readonly [number, number] | undefined =>
   fact.state === 'known' ? [fact.value, fact.value] : fact.state === 'between' ? [fact.least, fact.most] : undefined;
 
+const isAssumed = (fact: Fact<number>): boolean => 'assumed' in fact && fact.assumed !== undefined;
+
 const unread = (fact: string, { obtain }: UnknownFact): Known<true> =>
   missing({ kind: 'fact', fact, ...stated({ obtain }) });
 const again = (said: string): Known<true> =>
@@ -65,6 +67,8 @@ function readingsAgree(supply: Supply): Known<true> {
     again(
       `Z_e of ${ohms} Ω gives ${Math.round(nominalVoltage / ohms)} A to earth, I_pf is said to be ${Math.round(amperes)} A`,
     );
+  // what is assumed is the worst that may be, each for itself: it contradicts nothing
+  if (isAssumed(externalImpedance) || isAssumed(prospectiveCurrent)) return true;
   if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   if (system.value !== 'TN-C-S') return true;

@@ -24,5 +24,27 @@ export const table4D1B = /* @__PURE__ */ table(singleCoreDrops, {
     240  0.18 0.195 0.26 0.33 0.185 0.165 0.25 0.185 0.25 0.31 0.17 0.23 0.29  0.16 0.145  0.22  0.16 0.22 0.27 0.16 0.29 0.34
     300 0.145  0.16 0.26 0.31  0.15 0.165 0.22  0.15 0.25 0.29 0.14 0.23 0.27  0.13  0.14  0.19  0.13 0.22 0.25 0.13 0.29 0.32
     400 0.105  0.13 0.26 0.29  0.12  0.16  0.2 0.115 0.25 0.27 0.12 0.22 0.25 0.105  0.14 0.175 0.105 0.21 0.24  0.1 0.29 0.31`,
-  source: { clause: 'Table 4D1B', provenance: 'memory', note: 'partly seen' },
+  source: {
+    clause: 'Table 4D1B',
+    provenance: 'memory',
+    note: 'up to 240 mm², enclosed and single-phase up to 300 mm², as in a wholesaler’s catalogue of 2025; that prints 0.51 for z of three cables spaced, 70 mm², and 0.195 for r of two flat and touching, 240 mm², where resistance and reactance have 0.63 and 0.185',
+  },
+  provenanceOf: {
+    '1 to 240': 'one-source',
+    'dc enclosed z, 1 to 300': 'one-source',
+    'single-phase enclosed r, 25 to 300': 'one-source',
+    'single-phase enclosed x, 25 to 300': 'one-source',
+    'single-phase enclosed z, 1 to 300': 'one-source',
+    'single-phase flat-touching r, 25 to 300': 'one-source',
+    'single-phase flat-touching x, 25 to 300': 'one-source',
+    'single-phase flat-touching z, 1 to 300': 'one-source',
+    'single-phase spaced r, 25 to 300': 'one-source',
+    'single-phase spaced x, 25 to 300': 'one-source',
+    'single-phase spaced z, 1 to 300': 'one-source',
+    'three-phase enclosed r, 25 to 300': 'one-source',
+    'three-phase enclosed x, 25 to 300': 'one-source',
+    'three-phase enclosed z, 1 to 300': 'one-source',
+    'three-phase spaced z, 70': 'memory',
+    'single-phase flat-touching r, 240': 'memory',
+  },
 });

@@ -19,16 +19,16 @@ export const table4F2A = /* @__PURE__ */ table(flexibleCapacities, {
     95             -       273         369
     120            -       316         432
     150            -       363         497
-    185            -       414         567
+    185            -       414         564
     240            -       487         673
     300            -       560         773
-    400            -         -         924
-    500            -         -        1062
-    630            -         -        1242`,
+    400            -         -         885
+    500            -         -        1017
+    630            -         -        1190`,
   source: {
     clause: 'Table 4F2A',
     provenance: 'one-source',
-    note: 'stood in a distributor’s technical table, most also in a cable maker’s rating tables of 2008; those print, single-core, 564 A at 185 mm² and 885, 1017 and 1190 A from 400 mm² up',
+    note: 'stood in a distributor’s technical table, most also in a cable maker’s rating tables of 2008. Single-core, 185 mm² and from 400 mm² up, the distributor prints 567, 924, 1062 and 1242 A: the lower figures of the maker’s tables stand here until the standard is seen',
   },
   provenanceOf: {
     '4 to 150': 'two-sources',

@@ -31,7 +31,12 @@ export const tableB5210 = /* @__PURE__ */ table(freeAirCapacities, {
   source: {
     clause: 'Table B.52.10',
     provenance: 'memory',
-    note: 'three single-core cables in trefoil, 25 to 300 mm², stood in a compressor maker’s instruction book, which prints 659 A at 400 mm² where 656 A is recalled; the numbering may differ in the edition as amended in 2024',
+    note: 'three single-core cables in trefoil, 25 to 300 mm², stood in a compressor maker’s instruction book, which prints 659 A at 400 mm² where 656 A is recalled; the numbering may differ in the edition as amended in 2024; what is called derived stood with these figures in prints of BS 7671 Table 4D1A, which takes them over',
   },
-  provenanceOf: { 'F 3 trefoil, 25 to 300': 'one-source' },
+  provenanceOf: {
+    'F 2 flat-touching': 'derived',
+    'F 3 trefoil, 25 to 300': 'one-source',
+    'G 3 spaced-horizontal, 25 to 300': 'derived',
+    'G 3 spaced-vertical, 25 to 300': 'derived',
+  },
 });

@@ -31,7 +31,14 @@ export const tableB5212 = /* @__PURE__ */ table(freeAirCapacities, {
   source: {
     clause: 'Table B.52.12',
     provenance: 'memory',
-    note: 'three single-core cables in trefoil, 25 to 400 mm², stood in a compressor maker’s instruction book; the numbering may differ in the edition as amended in 2024',
+    note: 'three single-core cables in trefoil, 25 to 400 mm², stood in a compressor maker’s instruction book; the numbering may differ in the edition as amended in 2024; what is called derived stood with these figures in prints of BS 7671 Table 4E1A, which takes them over',
   },
-  provenanceOf: { 'F 3 trefoil, 25 to 400': 'one-source' },
+  provenanceOf: {
+    'F 2 flat-touching': 'derived',
+    'F 3 flat-touching': 'derived',
+    'F 3 trefoil': 'derived',
+    'F 3 trefoil, 25 to 400': 'one-source',
+    'G 3 spaced-horizontal': 'derived',
+    'G 3 spaced-vertical': 'derived',
+  },
 });

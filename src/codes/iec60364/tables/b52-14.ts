@@ -30,7 +30,7 @@ export const tableB5214 = /* @__PURE__ */ table(airFactors, {
     edition: '2009',
     clause: 'Table B.52.14',
     provenance: 'memory',
-    note: 'from 25 °C up seen in part; 40 to 55 °C, PVC and XLPE, are the ratios of currents that a compressor maker’s instruction book prints',
+    note: 'from 25 °C up seen in part; 40 to 55 °C, PVC and XLPE, are the ratios of currents that a compressor maker’s instruction book prints, and all of these two columns are what the heat balance gives to two places',
   },
-  provenanceOf: { 'thermoplastic-70, 40 to 55': 'derived', 'thermosetting-90, 40 to 55': 'derived' },
+  provenanceOf: { 'thermoplastic-70': 'derived', 'thermosetting-90': 'derived' },
 });

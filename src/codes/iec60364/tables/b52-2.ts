@@ -25,7 +25,7 @@ export const tableB522 = /* @__PURE__ */ table(enclosedCapacities, {
   source: {
     clause: 'Table B.52.2',
     provenance: 'memory',
-    note: 'columns A1 to C stood in a contractor’s reference page after the Czech issue, copper of 1.5 and 2.5 mm² also in the Polish issue of 2001, B1 in part also in an Italian engineering reference; D1 and D2 are recalled: an older issue, with one column D, prints other figures from 4 mm² up; the numbering may differ in the edition as amended in 2024',
+    note: 'columns A1 to C stood in a contractor’s reference page after the Czech issue, copper of 1.5 and 2.5 mm² also in the Polish issue of 2001, B1 in part also in an Italian engineering reference; D1 and D2 are recalled: an older issue, with one column D, prints other figures from 4 mm² up; the numbering may differ in the edition as amended in 2024; B1 of 150 to 300 mm², copper, stood in prints of BS 7671 Table 4D1A, which takes them over',
   },
   provenanceOf: {
     'copper A1': 'one-source',
@@ -42,7 +42,7 @@ export const tableB522 = /* @__PURE__ */ table(enclosedCapacities, {
     'copper A2, 1.5 to 2.5': 'two-sources',
     'copper B1, 1.5 to 4': 'two-sources',
     'copper B1, 10 to 16': 'two-sources',
-    'copper B1, 150 to 300': 'memory',
+    'copper B1, 150 to 300': 'derived',
     'copper B2, 1.5 to 2.5': 'two-sources',
     'copper B2, 150 to 300': 'memory',
     'copper C, 1.5 to 2.5': 'two-sources',

@@ -25,6 +25,7 @@ export const tableB523 = /* @__PURE__ */ table(enclosedCapacities, {
   source: {
     clause: 'Table B.52.3',
     provenance: 'memory',
-    note: 'copper partly seen, column D2 least certain; the numbering may differ in the edition as amended in 2024',
+    note: 'copper partly seen, column D2 least certain; the numbering may differ in the edition as amended in 2024; what is called derived stood with these figures in prints of BS 7671 Table 4E1A or 4E4A, which takes them over',
   },
+  provenanceOf: { 'copper A1': 'derived', 'copper B1': 'derived', 'copper D1': 'derived' },
 });

@@ -25,7 +25,7 @@ export const tableB524 = /* @__PURE__ */ table(enclosedCapacities, {
   source: {
     clause: 'Table B.52.4',
     provenance: 'memory',
-    note: 'columns A1 to C stood in a contractor’s reference page after the Czech issue; B2 up to 120 mm² and C up to 35 mm², copper, also in a compressor maker’s instruction book, B1 in part also in an Italian engineering reference; D1 and D2 are recalled; the numbering may differ in the edition as amended in 2024',
+    note: 'columns A1 to C stood in a contractor’s reference page after the Czech issue; B2 up to 120 mm² and C up to 35 mm², copper, also in a compressor maker’s instruction book, B1 in part also in an Italian engineering reference; D1 and D2 are recalled; the numbering may differ in the edition as amended in 2024; B1 of 150 to 300 mm², copper, stood in prints of BS 7671 Table 4D1A, which takes them over',
   },
   provenanceOf: {
     'copper A1': 'one-source',
@@ -39,7 +39,7 @@ export const tableB524 = /* @__PURE__ */ table(enclosedCapacities, {
     'aluminium B2': 'one-source',
     'aluminium C': 'one-source',
     'copper B1, 2.5 to 10': 'two-sources',
-    'copper B1, 150 to 300': 'memory',
+    'copper B1, 150 to 300': 'derived',
     'copper B2, 1.5 to 120': 'two-sources',
     'copper B2, 150 to 300': 'memory',
     'copper C, 2.5 to 35': 'two-sources',

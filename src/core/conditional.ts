@@ -1,0 +1,74 @@
+import type { CheckResult } from './check.js';
+
+const isOpen = ({ verdict }: CheckResult): boolean => verdict === 'fail' || verdict === 'not-determined';
+
+/** Results by identifier, those of one identifier in their order. */
+function byCheck(results: readonly CheckResult[]): Map<string, CheckResult[]> {
+  const found = new Map<string, CheckResult[]>();
+  for (const r of results) {
+    const before = found.get(r.check);
+    if (before) before.push(r);
+    else found.set(r.check, [r]);
+  }
+  return found;
+}
+
+/**
+ * What results by assumed facts amount to: what passes, or is not required, by them alone is conditional. Nothing becomes
+ * better: what fails or is open by assumed facts stays so.
+ * @param assumed results by facts some of which are assumed
+ * @param bare results of the same checks with those facts unknown, in the same order
+ * @param conditions the assumed facts, by set and entry
+ * @returns the results, those conditional that rest on the assumed facts; and at the end what is open without them and is
+ * not asked with them
+ * @example
+ * ```ts
+ * import { amperes, comparison, judge, missing, onConditions } from 'ohmwright';
+ *
+ * const carries = comparison({
+ *   id: 'device-carries-load',
+ *   title: 'The device carries the load',
+ *   kind: 'at-least',
+ *   value: 'deviceRating',
+ *   limit: 'designCurrent',
+ *   weight: 'rule',
+ *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
+ * });
+ * const at = judge(carries, { deviceRating: amperes(32), designCurrent: amperes(30) });
+ * const bare = judge(carries, { deviceRating: missing({ kind: 'fact', fact: 'rating' }), designCurrent: amperes(30) });
+ * onConditions([at], [bare], ['house/rating'])[0]?.verdict; // => 'conditional'
+ * onConditions([at], [at], ['house/rating'])[0]?.verdict; // => 'pass'
+ * ```
+ */
+export function onConditions(
+  assumed: readonly CheckResult[],
+  bare: readonly CheckResult[],
+  conditions: readonly string[],
+): readonly CheckResult[] {
+  const left = byCheck(bare);
+  const now = assumed.map((r): CheckResult => {
+    const twin = left.get(r.check)?.shift();
+    if (isOpen(r) || r.verdict === 'conditional') return r;
+    if (twin && !isOpen(twin) && twin.verdict === r.verdict) return r;
+    // what is required only by an assumed fact, and is met either way, rests on nothing
+    if (twin?.verdict === 'pass' || (twin?.verdict === 'not-required' && r.verdict === 'not-required')) return r;
+    const { reason: _reason, alternatives, ...rest } = r;
+    return {
+      ...rest,
+      verdict: 'conditional',
+      conditions,
+      ...(alternatives ? { alternatives: onConditions(alternatives, twin?.alternatives ?? [], conditions) } : {}),
+    };
+  });
+  const unasked = [...left.values()].flat().filter(isOpen);
+  return [
+    ...now,
+    ...unasked.map(
+      ({ gaps: _gaps, alternatives: _alternatives, margin: _margin, ...rest }): CheckResult => ({
+        ...rest,
+        verdict: 'conditional',
+        conditions,
+      }),
+    ),
+  ];
+}

@@ -1,0 +1,41 @@
+import { type CheckResult, onConditions } from '../core/index.js';
+import { type AssumedFact, assumedIn, type FoundFact, withoutAssumed } from './ranges.js';
+
+/** Facts of a tree that are assumed, by assumption. */
+export function byAssumption(tree: unknown): ReadonlyMap<string, readonly FoundFact<AssumedFact>[]> {
+  const found = new Map<string, FoundFact<AssumedFact>[]>();
+  for (const one of assumedIn(tree)) {
+    const { assumed } = one.fact;
+    const before = found.get(assumed);
+    if (before) before.push(one);
+    else found.set(assumed, [one]);
+  }
+  return found;
+}
+
+const conditionalIn = (results: readonly CheckResult[]) => results.filter((r) => r.verdict === 'conditional');
+
+/**
+ * Results by facts some of which are assumed, seen against the same with those facts unknown: all of them, and one
+ * assumption after the other. What passes by them alone is conditional, and names the assumptions that it rests on.
+ * @param tree what the results are found from
+ * @param said results by the assumed facts
+ * @param find results of a tree
+ */
+export function conditionally<T>(
+  tree: T,
+  said: readonly CheckResult[],
+  find: (tree: T) => readonly CheckResult[],
+): readonly CheckResult[] {
+  const all = [...byAssumption(tree).keys()];
+  if (all.length === 0) return said;
+  const whole = onConditions(said, find(withoutAssumed(tree)), all);
+  if (conditionalIn(whole).length === 0) return whole;
+  const alone = all.map((id) => conditionalIn(onConditions(said, find(withoutAssumed(tree, (a) => a === id)), [id])));
+  return whole.map((r): CheckResult => {
+    if (r.verdict !== 'conditional') return r;
+    const on = all.filter((_, i) => alone[i]?.some((c) => c.check === r.check));
+    // two assumptions may each stand in for the other: then it rests on both
+    return on.length > 0 ? { ...r, conditions: on } : r;
+  });
+}

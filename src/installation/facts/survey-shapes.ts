@@ -1,0 +1,95 @@
+import { shapes } from '../shapes.js';
+
+/** How a field holds what it holds, and what that is: as in `shapes`, for records that are no part of an installation too. */
+type AnyField = readonly [how: string, what: string];
+
+/** The records of a survey around the installation, and what runs, boards and outlets hold of each other. */
+const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
+  survey: {
+    format: ['plain', 'text'],
+    about: ['plain', 'about'],
+    code: ['plain', 'code'],
+    supply: ['plain', 'supply'],
+    board: ['plain', 'board'],
+    wanted: ['list', 'wanted'],
+    options: ['plain?', 'options'],
+    demand: ['plain?', 'demand'],
+    work: ['plain?', 'work'],
+  },
+  about: {
+    title: ['plain', 'text'],
+    reference: ['plain?', 'text'],
+    invented: ['plain?', 'yes'],
+    date: ['plain', 'date'],
+    country: ['plain', 'about.country'],
+    premises: ['plain', 'about.premises'],
+    dwellings: ['plain?', 'pieces'],
+  },
+  code: { id: ['plain', 'text'], edition: ['plain', 'text'] },
+  supply: { operation: ['plain?', 'supply.operation'], currentKind: ['plain?', 'supply.currentKind'] },
+  run: { lines: ['list', 'line'], feeds: ['list', 'outlet'] },
+  load: { kind: ['plain', 'text'], lines: ['list', 'line'] },
+  chargePoint: { kind: ['plain', 'text'], lines: ['list', 'line'] },
+  board: { kind: ['plain', 'text'], runs: ['list', 'run'] },
+  wanted: {
+    id: ['plain', 'text'],
+    from: ['plain', 'text'],
+    lines: ['list', 'line'],
+    point: ['plain', 'chargePoint'],
+    device: ['plain', 'device'],
+    residual: ['list?', 'residual'],
+    bathOrShower: ['fact?', 'yes'],
+    thirdHarmonic: ['fact?', 'thirdHarmonic'],
+    cables: ['list', 'cable'],
+    route: ['list', 'stretch'],
+    terminalTemperature: ['fact?', 'terminalTemperature'],
+    vehicle: ['plain?', 'vehicle'],
+  },
+  vehicle: {
+    energy: ['fact', 'energyNeeded'],
+    onBoardCurrent: ['fact', 'chargeCurrent'],
+    onBoardPhases: ['fact', 'vehicle.onBoardPhases'],
+    arrives: ['plain', 'clock'],
+    leaves: ['plain', 'clock'],
+    efficiency: ['fact', 'chargeEfficiency'],
+  },
+  options: {
+    dropLimit: ['plain?', 'dropLimit'],
+    testTemperature: ['plain?', 'ambientTemperature'],
+    acceptMemoryFigures: ['plain?', 'yes'],
+    makersLetThrough: ['plain?', 'number'],
+    fuseEdition: ['plain?', 'options.fuseEdition'],
+    initialTemperature: ['plain?', 'initialTemperature'],
+  },
+  demand: { meteredMargin: ['plain?', 'demandMargin'], governing: ['plain?', 'text'] },
+  work: {
+    mounting: ['plain?', 'work.mounting'],
+    wallsToDrill: ['fact?', 'pieces'],
+    newEnclosure: ['fact?', 'yes'],
+    electrode: ['plain?', 'yes'],
+    replaceTails: ['plain?', 'yes'],
+    digging: ['fact?', 'work.digging'],
+    surface: ['fact?', 'work.surface'],
+    sensorCable: ['fact?', 'length'],
+    supplyChange: ['plain?', 'work.supplyChange'],
+    travelMinutes: ['plain?', 'number'],
+    outletHeight: ['fact?', 'length'],
+  },
+};
+
+/** How and what a field of a record holds, or undefined where there is none. */
+export function fieldOf(record: string, field: string): AnyField | undefined {
+  const inside: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = shapes;
+  for (const all of [inside, around])
+    if (Object.hasOwn(all, record) && Object.hasOwn(all[record] ?? {}, field)) return all[record]?.[field];
+  return undefined;
+}
+
+/** Names of all records. */
+export const recordNames = (): readonly string[] => [...new Set([...Object.keys(around), ...Object.keys(shapes)])];
+
+/** Names of the fields of a record. */
+export const fieldNames = (record: string): readonly string[] => [
+  ...Object.keys((shapes as Readonly<Record<string, object>>)[record] ?? {}),
+  ...Object.keys(around[record] ?? {}),
+];

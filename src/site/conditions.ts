@@ -1,0 +1,105 @@
+import type { WiringCode } from '../codes/wiring-code.js';
+import type { Source } from '../core/index.js';
+import { type Condition, conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
+import { type AssumptionSet, byAssumption, pathTo, withAssumption } from '../installation/index.js';
+import type { OptionPlan } from './plan.js';
+import { designedFor } from './point-plan.js';
+import type { Survey } from './survey.js';
+
+/** How far a condition may be from what was assumed, with everything else as assumed. @inline */
+export interface ConditionLimit {
+  /** Circuit whose check ends it. */
+  readonly run: string;
+  /** Last value by which every rule of the circuit is met; it was assessed. */
+  readonly value: number;
+  /** First value by which one is not met; it was assessed. */
+  readonly beyond: number;
+  /** What is not met there, or open: the requirement. */
+  readonly because: string;
+  /** What would have to be built beyond it; absent where no cable on offer and no device passes. */
+  readonly instead?: { readonly construction: string; readonly area: number; readonly rating: number };
+}
+
+/** What to confirm on site, and how far it may be from what was assumed. */
+export interface ToConfirm extends Condition {
+  /** How it is confirmed. */
+  readonly confirm: string;
+  /** What the assumption rests on; absent where the survey itself marks the fact. */
+  readonly source?: Source;
+  /** Smallest value by which the design stands; absent where none that was examined is too small, or none was asked for. */
+  readonly atLeast?: ConditionLimit;
+  /** Largest value by which the design stands. */
+  readonly atMost?: ConditionLimit;
+}
+
+/** What results of an option rest on, with how it is confirmed. */
+export function toConfirm(
+  installation: OptionPlan['installation'],
+  results: Parameters<typeof conditionsOf>[1],
+  set: AssumptionSet | undefined,
+): readonly ToConfirm[] {
+  return conditionsOf(installation, results).map((condition) => {
+    const entry = set?.entries.find((e) => `${set.id}/${e.id}` === condition.assumption);
+    return {
+      ...condition,
+      confirm: entry?.confirm ?? 'Look, or measure.',
+      ...(entry ? { source: entry.source } : {}),
+    };
+  });
+}
+
+/** The stretch of values around an assumed one in which a circuit passes. */
+const around = (intervals: readonly PermittedInterval[], value: number) =>
+  intervals.find((i) => i.verdict !== 'not-determined' && i.from.value <= value && value <= i.to.value);
+
+/** Conditions of an option with the limits between which its design stands, and what would be built beyond them. */
+export function withLimits(
+  code: WiringCode,
+  survey: Survey,
+  { installation, points, feeders, conditions }: OptionPlan,
+): readonly ToConfirm[] {
+  const runs = [...points, ...feeders].map((p) => p.assessment);
+  return conditions.map((condition) => {
+    const { assumption, value = condition.most } = condition;
+    if (typeof value !== 'number') return condition;
+    const ends = runs
+      .filter((a) => a.overall.verdict === 'conditional' && a.conditions?.some((c) => c.assumption === assumption))
+      .flatMap(({ run }) => {
+        const { intervals } = permitted(code, installation, run, { vary: 'assumed', assumption }, survey.options);
+        const held = around(intervals, value);
+        return held ? [{ run, held }] : [];
+      });
+    const limit = (end: 'from' | 'to'): ConditionLimit | undefined => {
+      const found = ends.flatMap(({ run, held }) => {
+        const { value: last, beyond } = held[end];
+        return beyond ? [{ run, value: last, beyond: beyond.value, because: beyond.check.title }] : [];
+      });
+      const [tightest] = found.sort((a, b) => (end === 'to' ? a.value - b.value : b.value - a.value));
+      return tightest && { ...tightest, ...insteadBeyond(code, survey, installation, assumption, tightest) };
+    };
+    const [atLeast, atMost] = [limit('from'), limit('to')];
+    return { ...condition, ...(atLeast ? { atLeast } : {}), ...(atMost ? { atMost } : {}) };
+  });
+}
+
+/** The cheapest circuit that passes beyond a limit, where it is one that is yet to be designed. */
+function insteadBeyond(
+  code: WiringCode,
+  survey: Survey,
+  installation: OptionPlan['installation'],
+  assumption: string,
+  { run, beyond }: ConditionLimit,
+): Pick<ConditionLimit, 'instead'> {
+  const wanted = survey.wanted.find((w) => w.run.id === run);
+  const [fact] = byAssumption(installation).get(assumption) ?? [];
+  if (!wanted || !fact || !pathTo(installation, run)) return {};
+  const changed = { state: 'known', value: beyond, by: 'beyond the limit', assumed: assumption };
+  const found = designedFor(
+    { code, survey, lengths: false },
+    { ...wanted, run: withAssumption(wanted.run, assumption, changed) },
+    withAssumption(installation, assumption, changed),
+  );
+  const { chosen, outcome } = found;
+  if (!chosen || (outcome !== 'accepted' && outcome !== 'conditional')) return {};
+  return { instead: { construction: chosen.cable.construction, area: chosen.area, rating: chosen.rating } };
+}

@@ -1,0 +1,163 @@
+import type { Fact } from '../core/index.js';
+import { sizeWords } from '../installation/marking.js';
+import type { OptionPlan, Plan } from './plan.js';
+import { type PriceBook, quotationOf } from './price.js';
+
+/** What a plan came to, in the words of one row of a spreadsheet. */
+export interface Decision {
+  /** Reference of the job, or its title. */
+  readonly reference: string;
+  /** Verdict on the best option. */
+  readonly verdict: string;
+  /** What that option is. */
+  readonly option: string;
+  /** Whether the network operator is told, or asked first. */
+  readonly operator: string;
+  /** Cable of each circuit, each once. */
+  readonly cable: string;
+  /** Rated current of each device, each once. */
+  readonly device: string;
+  /** Hours: least, likely and most, h. */
+  readonly hours: readonly [least: number, likely: number, most: number];
+  /** Net price as a decimal number; only where the option does not fail, is decided, and everything in it has a price. */
+  readonly net?: string;
+  /** Currency of the price, a code of ISO 4217. */
+  readonly currency?: string;
+  /** What has no price, or no quantity. */
+  readonly unpriced: readonly string[];
+  /** Facts that a rule waits for. */
+  readonly missing: readonly string[];
+}
+
+/** Currencies whose smallest coin is no hundredth, by ISO 4217. */
+const places: Readonly<Record<string, number>> = { JPY: 0, KRW: 0, ISK: 0, BHD: 3, JOD: 3, KWD: 3, OMR: 3, TND: 3 };
+
+/** An amount of smallest coins as a decimal number of the currency: 98604 pence are 986.04 pounds. */
+function decimalOf(coins: number, currency: string): string {
+  const digits = Object.hasOwn(places, currency) ? (places[currency] ?? 2) : 2;
+  return (coins / 10 ** digits).toFixed(digits);
+}
+
+const open = (fact: Fact<number>, unit: string): string =>
+  fact.state === 'known'
+    ? `${fact.value} ${unit}`
+    : fact.state === 'between'
+      ? `${fact.least} to ${fact.most} ${unit}`
+      : 'open';
+const once = (words: readonly string[]): string => [...new Set(words)].join('; ');
+
+function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'currency' | 'unpriced'> {
+  // feeders that are new are paid for too
+  const parts = [...option.points, ...option.feeders].flatMap(({ items, hours }) =>
+    items && hours ? [quotationOf(items, hours, book)] : [],
+  );
+  const unpriced = [...new Set(parts.flatMap((q) => q.open))];
+  const decided = option.overall.verdict !== 'fail' && option.overall.verdict !== 'not-determined';
+  const net = parts.reduce((sum, q) => sum + q.net, 0);
+  return {
+    ...(decided && unpriced.length === 0 ? { net: decimalOf(net, book.currency) } : {}),
+    currency: book.currency,
+    unpriced,
+  };
+}
+
+/**
+ * What the best option of a plan came to, for one row of a spreadsheet.
+ * @param plan a plan
+ * @param book prices of the firm; no price is given without them
+ * @returns plain data; undefined where the plan has no option
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { decisionOf, planOf } from 'ohmwright/site';
+ *
+ * decisionOf(planOf(readSurvey(survey), inGreatBritain('2018+A2:2022')))?.cable; // => 'flat twin and earth 6 mm²'
+ * ```
+ */
+export function decisionOf(plan: Plan, book?: PriceBook): Decision | undefined {
+  const [option] = plan.options;
+  if (!option) return undefined;
+  const runs = option.points.map((p) => p.run);
+  const { low, typical, high } = option.hours;
+  return {
+    reference: plan.about.reference ?? plan.about.title,
+    verdict: option.overall.verdict,
+    option: option.title,
+    operator: option.notification.decision.route,
+    cable: once(
+      runs.map(({ cable }) => `${cable.construction.replaceAll('-', ' ')} ${sizeWords(cable) ?? 'size open'}`),
+    ),
+    device: once(runs.map(({ device }) => open(device.rating, 'A'))),
+    hours: [low, typical, high],
+    ...(book ? priceOf(option, book) : { unpriced: [] }),
+    missing: option.unknown.filter((u) => u.decides).map((u) => u.fact),
+  };
+}
+
+/**
+ * The headings of a spreadsheet of decisions.
+ * @returns the headings, in the order of `decisionRow`
+ * @example
+ * ```ts
+ * import { decisionHeadings } from 'ohmwright/site';
+ *
+ * decisionHeadings()[0]; // => 'Reference'
+ * ```
+ */
+export const decisionHeadings = (): readonly string[] => [
+  'Reference',
+  'Verdict',
+  'Option',
+  'Network operator',
+  'Cable',
+  'Device',
+  'Hours, least',
+  'Hours, likely',
+  'Hours, most',
+  'Net',
+  'Currency',
+  'Without a price',
+  'Facts that are missing',
+  'Look again',
+  'Problem',
+];
+
+/**
+ * A row of a spreadsheet of decisions.
+ * @param reference reference of the job
+ * @param told the decision, answers that somebody should look at again, and what was wrong with the input
+ * @returns cells, in the order of `decisionHeadings`
+ * @example
+ * ```ts
+ * import { decisionRow } from 'ohmwright/site';
+ *
+ * decisionRow('A-2', { problem: 'mainFuse: is missing' }).at(-1); // => 'mainFuse: is missing'
+ * ```
+ */
+export function decisionRow(
+  reference: string,
+  told: { readonly decision?: Decision | undefined; readonly questions?: readonly string[]; readonly problem?: string },
+): readonly string[] {
+  const { decision: d, questions = [], problem = '' } = told;
+  const hours = (d?.hours ?? []).map((h) => h.toFixed(1));
+  const [least = '', likely = '', most = ''] = hours;
+  return [
+    reference,
+    d?.verdict ?? '',
+    d?.option ?? '',
+    d?.operator ?? '',
+    d?.cable ?? '',
+    d?.device ?? '',
+    least,
+    likely,
+    most,
+    d?.net ?? '',
+    d?.net === undefined ? '' : (d.currency ?? ''),
+    (d?.unpriced ?? []).join('; '),
+    (d?.missing ?? []).join('; '),
+    questions.join(' '),
+    problem,
+  ];
+}

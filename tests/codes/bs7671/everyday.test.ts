@@ -1,0 +1,153 @@
+/** The figures that are looked for most, against printed ones. */
+import { describe, expect, it } from 'vitest';
+import {
+  adiabaticSize,
+  cableCapacity,
+  capacityTables,
+  circuitVoltageDrop,
+  correctionFactorTables,
+  disconnectionTime,
+  dwellingDemand,
+  longestDisconnectionTime,
+  maxZs,
+  voltageDropTables,
+} from '../../../src/codes/bs7671/index.js';
+import {
+  adiabaticFactor,
+  amperes,
+  celsius,
+  hasCode,
+  metres,
+  seconds,
+  squareMillimetres,
+  volts,
+} from '../../../src/index.js';
+import { verifySheet } from '../../../src/verify/index.js';
+
+const twinAndEarth = (area: number) =>
+  ({
+    construction: 'flat-twin-and-earth',
+    material: 'copper',
+    insulation: 'thermoplastic-70',
+    area: squareMillimetres(area),
+  }) as const;
+const alone = { method: 'C', loaded: 2, ambient: celsius(30), circuits: 1, insulated: metres(0) } as const;
+
+const code = (work: () => unknown): string => {
+  try {
+    work();
+    return 'nothing thrown';
+  } catch (error) {
+    for (const known of ['no-cell', 'not-covered', 'out-of-range'] as const) if (hasCode(error, known)) return known;
+    throw error;
+  }
+};
+
+describe('against printed figures', () => {
+  it('the smallest protective conductor: a UK college textbook, page 251, example 2', () => {
+    expect(adiabaticSize(amperes(90), seconds(0.4), adiabaticFactor(115)).value).toBeCloseTo(0.495, 3);
+  });
+
+  it('the demand of a cooker of 12 kW with a socket: a UK college textbook, page 298', () => {
+    const { value } = dwellingDemand({ cookers: [{ current: amperes(52.17), withSocket: true }] });
+    expect(value).toBeCloseTo(27.65, 2);
+  });
+
+  it('the drop of a shower circuit of 4 mm²: a guide to the 16th edition, 4.3.11', () => {
+    const drop = circuitVoltageDrop(twinAndEarth(4), {
+      system: 'single-phase',
+      current: amperes(25),
+      length: metres(16),
+    });
+    expect(drop.value).toBeCloseTo(4.4, 10);
+    expect(drop.text).toBe('4.4 V');
+  });
+
+  it('maximum Zs as printed from Amendment 3:2015 on: 7.28 Ω and 1.37 Ω', () => {
+    expect(maxZs({ standard: 'EN 60898', curve: 'B', rating: amperes(6) }, 0.4).value).toBe(7.28);
+    expect(maxZs({ standard: 'EN 61009', curve: 'B', rating: amperes(32) }, 5).text).toBe('1.37 Ω');
+  });
+
+  it('the factor for 40 °C in a roof space, 0.87: Electric wiring: domestic, kiln in a workshop', () => {
+    const cool = cableCapacity(twinAndEarth(6), alone).value;
+    expect(cableCapacity(twinAndEarth(6), { ...alone, ambient: celsius(40) }).value / cool).toBeCloseTo(0.87, 10);
+  });
+});
+
+describe('each figure', () => {
+  const figures = [
+    cableCapacity(twinAndEarth(6), { ...alone, circuits: 3, arrangement: 'bunched', insulated: metres(2) }),
+    circuitVoltageDrop(twinAndEarth(6), { system: 'single-phase', current: amperes(32), length: metres(18) }),
+    maxZs({ standard: 'BS 1361', rating: amperes(80) }, 5),
+    longestDisconnectionTime('TT', 'final', volts(230)),
+    adiabaticSize(amperes(860), seconds(0.1), adiabaticFactor(115)),
+    dwellingDemand({ lighting: amperes(8), socketCircuits: [amperes(32), amperes(32)], showers: [amperes(37)] }),
+  ];
+
+  it('comes with its source, and with a sheet that another library works out alike', () => {
+    for (const { sources, sheet, text } of figures) {
+      expect(sources.length, text).toBeGreaterThan(0);
+      expect(sources[0]).toMatch(/BS 7671|On-Site Guide/);
+      expect([text, verifySheet(sheet).problems]).toEqual([text, []]);
+    }
+  });
+
+  it('half a metre of insulation and three metres take the same half away', () => {
+    const by = (insulated: number) => cableCapacity(twinAndEarth(6), { ...alone, insulated: metres(insulated) }).value;
+    expect(by(0.5)).toBe(by(3));
+    expect(by(3) / by(0)).toBeCloseTo(0.5, 10);
+  });
+});
+
+describe('what is left open or cannot be is told by name', () => {
+  it.each([
+    ['a size that is not made', 'no-cell', () => cableCapacity(twinAndEarth(7), alone)],
+    [
+      'a method that the cable has no figures for',
+      'no-cell',
+      () => cableCapacity(twinAndEarth(6), { ...alone, method: 'E' }),
+    ],
+    [
+      'insulation that is not mentioned',
+      'not-covered',
+      () => cableCapacity(twinAndEarth(6), { ...alone, insulated: undefined } as never),
+    ],
+    [
+      'insulation that the method has already',
+      'not-covered',
+      () => cableCapacity(twinAndEarth(6), { ...alone, method: '101', insulated: metres(1) }),
+    ],
+    ['how circuits lie together', 'not-covered', () => cableCapacity(twinAndEarth(6), { ...alone, circuits: 3 })],
+    [
+      'a cable without tables',
+      'not-covered',
+      () => cableCapacity({ ...twinAndEarth(6), material: 'aluminium' }, alone),
+    ],
+    ['a rating that no table has', 'no-cell', () => maxZs({ standard: 'BS 88-3', rating: amperes(7) }, 0.4)],
+    [
+      'a current that need not open the device',
+      'not-covered',
+      () => disconnectionTime({ standard: 'EN 60898', curve: 'B', rating: amperes(32) }, amperes(35)),
+    ],
+    [
+      'a time beyond the adiabatic equation',
+      'out-of-range',
+      () => adiabaticSize(amperes(100), seconds(6), adiabaticFactor(115)),
+    ],
+  ])('%s: %s', (_, expected, work) => {
+    expect(code(work)).toBe(expected);
+  });
+
+  it('a breaker opens at once above its band, and not before', () => {
+    const device = { standard: 'EN 60898', curve: 'B', rating: amperes(32) } as const;
+    expect(disconnectionTime(device, amperes(160)).value).toBe(0.1);
+    expect(disconnectionTime(device, amperes(159)).value).toBeGreaterThan(0.1);
+  });
+});
+
+it('tables are found by the words of the trade', () => {
+  expect(capacityTables.twinAndEarth.id).toBe('bs7671/4d5');
+  expect(voltageDropTables.armouredThermosetting.id).toBe('bs7671/4e4b');
+  for (const group of [capacityTables, voltageDropTables, correctionFactorTables])
+    for (const [name, table] of Object.entries(group)) expect([name, table.source.document]).toEqual([name, 'BS 7671']);
+});
