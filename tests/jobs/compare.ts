@@ -1,5 +1,5 @@
-import { type Cable, hasCode } from '../../src/index.js';
 import { ordinaryHome } from '../../src/great-britain.js';
+import { type Cable, hasCode } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import type { OptionPlan, Plan, PointPlan } from '../../src/site/index.js';
 import { planInBritain } from '../support/plan.js';
@@ -43,8 +43,8 @@ function earthingOf({ run, earthing }: PointPlan): string {
 const factsOf: Readonly<Record<string, RegExp>> = {
   'external-impedance': /^external earth fault loop impedance/,
   'prospective-current': /^prospective fault current/,
-  'supply-neutral': /^neutral of the supply/,
-  'standing-leakage': /^standing /,
+  'supply-neutral': /neutral of the supply/,
+  'standing-leakage': /^standing/,
   looped: /looped/,
   'cut-out-rating': /cut-out fuse/,
   'cut-out-sound': /^whether the cut-out/,
