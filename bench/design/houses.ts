@@ -55,6 +55,7 @@ const behindFeeder = (run: Run, length = 14, rating: Amperes = amperes(50)): Run
   feeds: [
     {
       kind: 'board',
+      noResidual: known(true),
       id: 'garage board',
       conditionalRating: known(amperes(10_000)),
       rating: known(amperes(63)),

@@ -122,7 +122,13 @@ export class Calculation {
 
   /** Whether a fact that was asked for is known only within a range. */
   meetsSpans(): boolean {
+    this.complete();
     return hasSpans(this.circuit);
+  }
+
+  /** Works out what several ways would come to, where only the one that is taken has been asked for. */
+  complete(): void {
+    completed(this.circuit);
   }
 
   /** The results of a group of checks. */
@@ -157,6 +163,12 @@ export class Calculation {
     for (const check of this.judged.keys())
       if ([...check.draws].some((d) => stale.entries.has(d))) this.judged.delete(check);
   }
+}
+
+function completed(thing: Thing): void {
+  const { list, values, below } = thing;
+  for (const index of list.judging) if (values[index] !== undefined) Object.values(values[index] as object);
+  for (const things of below) for (const t of things ?? []) completed(t);
 }
 
 const hasSpans = (thing: Thing): boolean =>

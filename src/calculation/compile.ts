@@ -299,7 +299,7 @@ export class Compiled {
           line,
           from,
           judges,
-          evaluate: (t) => Object.fromEntries(judges.map(([of, judge]) => [of, resultsOf(t, judge)])),
+          evaluate: (t) => onDemand(judges, (judge) => resultsOf(t, judge)),
         };
       }
       default: {
@@ -308,6 +308,25 @@ export class Compiled {
       }
     }
   }
+}
+
+/** A record whose values are worked out when they are first asked for: of several ways one may be enough. */
+function onDemand<J, R>(
+  of: readonly (readonly [name: string, by: J])[],
+  give: (by: J) => R,
+): Readonly<Record<string, R>> {
+  const record = {};
+  for (const [name, by] of of)
+    Object.defineProperty(record, name, {
+      enumerable: true,
+      configurable: true,
+      get: () => {
+        const value = give(by);
+        Object.defineProperty(record, name, { enumerable: true, value });
+        return value;
+      },
+    });
+  return record;
 }
 
 /** The ends of a span, and each step inside it with the nearest numbers on both sides. */
@@ -350,6 +369,7 @@ function place(list: List, name: string, line: Line, within?: string): Placed {
   const placed: Placed = { name, list, index: list.lines.length, node, ...(within === undefined ? {} : { within }) };
   list.lines.push(placed);
   if (readsFact(line)) list.facts.push(placed.index);
+  if (line.how.kind === 'judged') list.judging.push(placed.index);
   return placed;
 }
 
@@ -393,11 +413,18 @@ function apply(d: Formula | Relation | Table, from: readonly Source[]): Evaluate
   const view = viewOf(names, values);
   const point = d.kind === 'table' ? cellOf(d, view) : resultOf(d, names, values, view);
   const odd = lifted(d, names, values, point);
+  const gets = from.map((s) => s.get);
+  let runs = 0;
   return (t) => {
+    const own = ++runs;
     let simple = true;
-    for (let i = 0; i < n; i++) if (typeof (from[i] as Source).get(t) === 'object') simple = false;
-    // a line above may have run this one for another thing: the figures are put in place only now
-    for (let i = 0; i < n; i++) values[i] = (from[i] as Source).get(t);
+    for (let i = 0; i < n; i++) {
+      const v = (gets[i] as Evaluate)(t);
+      if (typeof v === 'object') simple = false;
+      values[i] = v;
+    }
+    // a line above has run this one for another thing meanwhile: the figures are put in place again
+    if (runs !== own) for (let i = 0; i < n; i++) values[i] = (gets[i] as Evaluate)(t);
     return simple ? point() : odd();
   };
 }
@@ -522,12 +549,17 @@ function derived(name: string, how: Extract<How, { kind: 'derive' }>, from: read
     });
     return joined(name, [a, b]);
   };
+  const gets = from.map((s) => s.get);
+  const strict = how.sees === 'values';
+  let runs = 0;
   return (t) => {
+    const own = ++runs;
     for (let i = 0; i < n; i++) {
-      const v = (from[i] as Source).get(t);
-      if (typeof v === 'object' && (v instanceof Span || (how.sees === 'values' && isMissing(v)))) return range(t);
+      const v = (gets[i] as Evaluate)(t);
+      if (typeof v === 'object' && (v instanceof Span || (strict && isMissing(v)))) return range(t);
+      values[i] = v;
     }
-    for (let i = 0; i < n; i++) values[i] = (from[i] as Source).get(t);
+    if (runs !== own) for (let i = 0; i < n; i++) values[i] = (gets[i] as Evaluate)(t);
     return give(view);
   };
 }
@@ -574,26 +606,27 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
       return all.some(isMissing) ? missingOf(all) : all;
     };
   const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
+  const begin = how.how === 'sum' ? 0 : how.how === 'smallest' ? Infinity : -Infinity;
   return (t) => {
-    const things = counted(t, entry.list, how.among).filter(hasFigure(entry));
-    if (things.length === 0)
-      return (
-        how.empty ??
-        (how.how === 'sum'
-          ? 0
-          : missing({ kind: 'fact', fact: entry.name, obtain: 'there is no part to take it from' }))
-      );
-    let [least, most] =
-      how.how === 'sum' ? [0, 0] : how.how === 'smallest' ? [Infinity, Infinity] : [-Infinity, -Infinity];
-    let gone = false;
+    const things = counted(t, entry.list, how.among);
+    let [least, most, count, gone] = [begin, begin, 0, false];
     for (const x of things) {
       const v = valueAt(x, entry);
+      if (typeof v === 'string') continue; // words in the place of a figure say why there is none
+      count++;
       if (!isNumeric(v)) gone = true;
       else {
         least = put(least, leastOf(v));
         most = put(most, mostOf(v));
       }
     }
+    if (count === 0)
+      return (
+        how.empty ??
+        (how.how === 'sum'
+          ? 0
+          : missing({ kind: 'fact', fact: entry.name, obtain: 'there is no part to take it from' }))
+      );
     return gone ? missingOf(things.map((x) => valueAt(x, entry))) : spanOf(least, most);
   };
 }
@@ -601,7 +634,11 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
 function atWhich(how: Extract<How, { kind: 'at' }>, entry: Placed, take: Placed): Evaluate {
   const larger = how.how === 'largest';
   return (t) => {
-    const things = counted(t, entry.list, how.among).filter(hasFigure(entry));
+    const all = counted(t, entry.list, how.among);
+    const [only] = all;
+    // of one there is nothing to choose
+    if (only && all.length === 1 && isNumeric(valueAt(only, entry))) return valueAt(only, take);
+    const things = all.filter(hasFigure(entry));
     const open = things.find((x) => isMissing(valueAt(x, entry)));
     if (open) return valueAt(open, take);
     const best = things.reduce(

@@ -1,3 +1,4 @@
+import { stands } from '../core/check.js';
 import {
   type Alternatives,
   type Span as Between,
@@ -189,7 +190,13 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
           return judgeWide(check, { [check.value]: v, [check.limit]: l }, because);
         });
       }
+      const whether = evidence.find(([role]) => role === 'holds')?.[1].get;
+      const why = evidence.find(([role]) => role === 'because')?.[1].get;
       return framed(all, list, how, numbers, (t, because) => {
+        if (check.kind === 'holds' && whether && why) {
+          const [holds, reason] = [whether(t), why(t)];
+          if (typeof holds === 'boolean' && typeof reason === 'string') return stands(check, holds, reason);
+        }
         const found = Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)]));
         // a statement that is open gives no reason why it holds
         return judgeWide(check, isMissing(found.holds) ? { holds: found.holds } : found, because);

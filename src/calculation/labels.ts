@@ -450,6 +450,11 @@ export interface Labels {
   prompt: boolean;
   /** Whether that is known of it. */
   surelyPrompt: boolean;
+  /** Whether a device inside the charge point is described. */
+  insideDescribed: boolean;
+  /** Whether a residual current device surely suits a charge point: rating, delay, type and poles. */
+  suits: boolean;
+  suitableThere: boolean;
   /** Whether one of the devices is. */
   promptThere: boolean;
   /** Whether a residual current device is of at most 30 mA, but delayed. */

@@ -50,6 +50,8 @@ export class List {
   readonly below: List[] = [];
   /** Places of the lines that read facts. */
   readonly facts: number[] = [];
+  /** Places of the lines that give what several ways would come to. */
+  readonly judging: number[] = [];
   readonly order: number;
 
   constructor(
@@ -65,6 +67,8 @@ export class List {
 export class Thing {
   readonly values: unknown[];
   readonly below: (readonly Thing[] | undefined)[] = [];
+  /** Things further down, by list, once they have been asked for. */
+  deep?: Map<List, readonly Thing[]>;
 
   constructor(
     readonly list: List,
@@ -106,7 +110,13 @@ export function valueAt(thing: Thing, placed: Placed): unknown {
 /** Things of a list anywhere below a thing, in order. */
 export function thingsBelow(thing: Thing, list: List): readonly Thing[] {
   if (list.above === thing.list) return thing.children(list);
-  return thingsBelow(thing, list.above as List).flatMap((t) => t.children(list));
+  let found = thing.deep?.get(list);
+  if (!found) {
+    found = thingsBelow(thing, list.above as List).flatMap((t) => t.children(list));
+    thing.deep ??= new Map();
+    thing.deep.set(list, found);
+  }
+  return found;
 }
 
 /** The thing that an entry of a list above belongs to. */

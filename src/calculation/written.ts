@@ -73,6 +73,7 @@ export class Writer {
       return lines;
     };
     const checks = checked((note) => this.calculation.results(group, note));
+    this.calculation.complete();
     const blocks: { readonly thing: Thing; readonly title?: string; readonly lines: SheetLine[] }[] = [];
     const used = new Set<string>();
     // the input of a procedure is put together from figures, by functions and lists that have no line of their own

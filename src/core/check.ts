@@ -275,6 +275,14 @@ export function compared(c: Comparison, value: number, limit: number, because?: 
   return result;
 }
 
+/** The result of a statement that is known to hold or not, and why. */
+export function stands(c: Statement, holds: boolean, because: string): CheckResult {
+  const result: Writable<CheckResult> = head(c);
+  result.verdict = holds ? 'pass' : 'fail';
+  result.because = because;
+  return result;
+}
+
 const refused = (what: string, path: readonly (string | number)[], message: string) =>
   invalidInput(what, [{ path, message }]);
 
@@ -300,10 +308,14 @@ const verdicts: readonly unknown[] = [
 ] satisfies Verdict[];
 const weights: readonly unknown[] = ['rule', 'advice'] satisfies CheckResult['weight'][];
 
+const isVerdict = (v: unknown): boolean =>
+  v === 'pass' || v === 'fail' || v === 'not-required' || v === 'not-determined' || v === 'conditional';
+
 /** Refuses what is no list of results of checks: a verdict in other words would stand in nobody's way. */
 function dueResults(what: string, results: readonly CheckResult[]): void {
   if (!Array.isArray(results)) throw refused(what, [], `is ${inWords(results)}; a list of results is due`);
   results.forEach((r: Partial<CheckResult> | null | undefined, i) => {
+    if (r && isVerdict(r.verdict) && (r.weight === 'rule' || r.weight === 'advice')) return;
     if (!verdicts.includes(r?.verdict))
       throw refused(what, [i, 'verdict'], `is ${inWords(r?.verdict)}; known are ${verdicts.join(', ')}`);
     if (!weights.includes(r?.weight))
@@ -342,7 +354,7 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
     }
     case 'holds': {
       const { holds, because } = evidence as { holds: boolean; because: string };
-      return { ...head(c), verdict: holds === true ? 'pass' : 'fail', because };
+      return stands(c, holds, because);
     }
     case 'any-of': {
       const { results } = evidence as { results: readonly CheckResult[] };
@@ -376,8 +388,8 @@ function anyOf(results: readonly CheckResult[]): Verdict {
 
 /** The result of a check that nothing requires here. */
 export function notRequired(c: Check, reason: 'no-rule' | 'not-applicable', because: string): CheckResult {
-  const { caution: _, ...rest } = head(c);
-  return { ...rest, verdict: 'not-required', reason, because };
+  const { id, title, weight, source } = c;
+  return { check: id, title, weight, source, verdict: 'not-required', reason, because };
 }
 
 /** The result of a check that cannot be judged. */
@@ -427,17 +439,25 @@ export interface Overall {
  */
 export function overall(results: readonly CheckResult[]): Overall {
   dueResults('the list of results', results);
-  const rules = results.filter((r) => r.weight === 'rule');
-  const failed = rules.filter((r) => r.verdict === 'fail');
-  const undetermined = rules.filter((r) => r.verdict === 'not-determined');
-  const conditional = rules.filter((r) => r.verdict === 'conditional');
-  const advice = results.filter(
-    (r) => r.weight === 'advice' && (r.verdict === 'fail' || r.verdict === 'not-determined'),
-  );
+  const [failed, undetermined, conditional, advice]: [CheckResult[], CheckResult[], CheckResult[], CheckResult[]] = [
+    [],
+    [],
+    [],
+    [],
+  ];
+  let rules = 0;
+  for (const r of results) {
+    if (r.weight === 'rule') {
+      rules++;
+      if (r.verdict === 'fail') failed.push(r);
+      else if (r.verdict === 'not-determined') undetermined.push(r);
+      else if (r.verdict === 'conditional') conditional.push(r);
+    } else if (r.verdict === 'fail' || r.verdict === 'not-determined') advice.push(r);
+  }
   const verdict =
     failed.length > 0
       ? 'fail'
-      : undetermined.length > 0 || rules.length === 0
+      : undetermined.length > 0 || rules === 0
         ? 'not-determined'
         : conditional.length > 0
           ? 'conditional'

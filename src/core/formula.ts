@@ -1,4 +1,4 @@
-import { type Bounds, CalculationError } from '../units/index.js';
+import { type Bounds, CalculationError, invalidInput } from '../units/index.js';
 import type { Source } from './source.js';
 import type { Name, Vocabulary } from './vocabulary/index.js';
 
@@ -42,7 +42,7 @@ interface Guarded {
 const guarded =
   <V>(compute: (values: V) => number, { id, output, inputs, signed }: Guarded) =>
   (values: V): never => {
-    const y = compute(values);
+    const y = compute(values ?? ({} as V));
     if (!(Number.isFinite(y) && y > 0)) {
       const all = { ...values, [output]: y } as Readonly<Record<string, number>>;
       const quantity = inputs?.find((name) => !Number.isFinite(all[name])) ?? output;
@@ -190,5 +190,14 @@ export function procedure<In, O extends Name>(
   definition: ProcedureDefinition<O> & { readonly run: (input: In) => number },
 ): Procedure<In, O> {
   const { run, ...about } = definition;
-  return Object.assign(guarded(run, about), about, { kind: 'procedure' as const });
+  const read = (input: In): number => {
+    try {
+      return run(input);
+    } catch (error) {
+      // what is no input at all is refused like one that is wrong
+      if (!(error instanceof TypeError)) throw error;
+      throw invalidInput(`the input of ${about.id}`, [{ path: [], message: `is not as it is due: ${error.message}` }]);
+    }
+  };
+  return Object.assign(guarded(read, about), about, { kind: 'procedure' as const });
 }

@@ -21,6 +21,8 @@ export type KnownKeys<A extends readonly Axis[]> = { readonly [X in keyof Keys<A
 export interface Sheet {
   /** A part of the sheet with a heading: a stretch, a circuit, a phase. It sees what its parent had before the part was opened. */
   part(title: string): Sheet;
+  /** A sheet that keeps nothing and reads the same tables. */
+  silent(): Sheet;
   /** Takes down a surveyed or chosen value. Throws a CalculationError `out-of-range` when its role forbids it. */
   given<N extends Name>(
     name: N,
@@ -289,6 +291,10 @@ export class SilentSheet implements Sheet {
 
   part(_title: string): Sheet {
     return new SilentSheet(this.view(), this.tables);
+  }
+
+  silent(): Sheet {
+    return new SilentSheet(undefined, this.tables);
   }
 
   given<N extends Name>(

@@ -24,9 +24,9 @@ import {
 } from '../installation/index.js';
 import { type Amperes, amperes, minus } from '../units/index.js';
 import { changesOf, type SupplyChange } from './changes.js';
-import { type Demand, demandOfCase, governingOn, type LineDemand } from './demand.js';
+import { type Demand, demandOfCase, governingOn, type LineDemand, soundCase } from './demand.js';
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
-import { type DemandCase, type DemandPoint, demandCase } from './loads.js';
+import type { DemandCase, DemandPoint } from './loads.js';
 import type { DemandOptions } from './method.js';
 import { type Around, aheadAndBelow, endOf, switchOverload } from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
@@ -312,10 +312,10 @@ export function adequacyOf(
   sheet: Sheet = silent(),
 ): Adequacy {
   const found = (of: Installation, on: Sheet) => {
-    const c = demandCase(of);
+    const c = soundCase(rules, of, options);
     return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, on), on);
   };
   const said = found(installation, sheet);
-  const results = conditionally(installation, said.results, (bare) => found(bare, silent()).results);
+  const results = conditionally(installation, said.results, (bare) => found(bare, sheet.silent()).results);
   return results === said.results ? said : { ...said, results, overall: overall(results) };
 }

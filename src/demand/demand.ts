@@ -1,6 +1,6 @@
 import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
-import { type Installation, type Line, lineConductors } from '../installation/index.js';
-import { type Amperes, amperes, invalidInput, type VoltAmperes } from '../units/index.js';
+import { type Installation, isRecord, type Line, lineConductors, roleProblem, shown } from '../installation/index.js';
+import { type Amperes, amperes, type Problem, type VoltAmperes } from '../units/index.js';
 import { demandPowerOfLine } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
 import type { Applicability, DemandMethod, DemandOptions } from './method.js';
@@ -210,22 +210,45 @@ function loweredBy(
   return `The method was named by the user and gives less than the one that would govern (${result.title}: ${lines}): who named it answers for that.`;
 }
 
-function checkOptions(rules: DemandRules, options: DemandOptions): void {
+/** Everything for which the options of a demand are refused, each with its path. */
+export function demandProblems(rules: DemandRules, options: DemandOptions): readonly Problem[] {
+  if (!isRecord(options)) return [{ path: [], message: `is ${shown(options)}; the options of a demand are due` }];
   const known = methodsOf(rules).map((m) => m.id);
-  const problems = [];
-  if (!['dwelling', 'small-shop', 'small-hotel', 'other'].includes(options.premises))
-    problems.push({
-      path: ['premises'],
-      message: `${String(options.premises)} is not known; known are dwelling, small-shop, small-hotel, other`,
-    });
-  if (options.governing !== undefined && !known.includes(options.governing))
-    problems.push({ path: ['governing'], message: `${options.governing} is no method; there are ${known.join(', ')}` });
-  if (problems.length > 0) throw invalidInput('the demand options', problems);
+  const problems: Problem[] = [];
+  const say = (path: Problem['path'], message: string | undefined) => {
+    if (message !== undefined) problems.push({ path, message });
+  };
+  const { premises, governing, meteredMargin, assembly, readings, factors } = options;
+  if (!['dwelling', 'small-shop', 'small-hotel', 'other'].includes(premises))
+    say(['premises'], `${String(premises)} is not known; known are dwelling, small-shop, small-hotel, other`);
+  if (governing !== undefined && !known.includes(governing))
+    say(['governing'], `${governing} is no method; there are ${known.join(', ')}`);
+  if (meteredMargin !== undefined) say(['meteredMargin'], roleProblem('demandMargin', meteredMargin));
+  if (assembly !== undefined && !['IEC 61439-2', 'IEC 61439-3'].includes(assembly))
+    say(['assembly'], `is ${shown(assembly)}; known are IEC 61439-2, IEC 61439-3`);
+  if (readings !== undefined) {
+    if (!isRecord(readings) || !Array.isArray(readings.readings))
+      say(['readings'], `is ${shown(readings)}; half-hour readings are due`);
+    else say(['readings', 'margin'], roleProblem('demandMargin', readings.margin));
+  }
+  if (factors === undefined) return problems;
+  for (const [kind, role] of [
+    ['utilisation', 'utilisationFactor'],
+    ['simultaneity', 'simultaneityFactor'],
+  ] as const) {
+    const of = isRecord(factors) ? factors[kind] : undefined;
+    if (!isRecord(of)) say(['factors', kind], `is ${shown(of)}; an object is due`);
+    else for (const [name, factor] of Object.entries(of)) say(['factors', kind, name], roleProblem(role, factor));
+  }
+  return problems;
 }
+
+/** What is sound of an installation and of the options of its demand; both are refused together. */
+export const soundCase = (rules: DemandRules, installation: Installation, options: DemandOptions): DemandCase =>
+  demandCase(installation, demandProblems(rules, options));
 
 /** Demand of a projection that has been made already. */
 export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {
-  checkOptions(rules, options);
   const asked = methodsOf(rules);
   const methods = asked.map((m) => ask(rules, m, c, options, sheet));
   const { result, why } = governs(rules, methods, options);
@@ -290,7 +313,7 @@ export function demandOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): Demand {
-  return demandOfCase(rules, demandCase(installation), options, sheet);
+  return demandOfCase(rules, soundCase(rules, installation, options), options, sheet);
 }
 
 /** Demand without the charge points on a line, A: none on a line that the supply does not have. */

@@ -13,7 +13,7 @@ import {
 import type { Board, Installation, Run } from '../installation/index.js';
 import { conditionally, pathTo, refuseUnsound } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
-import { type Demand, demandOfCase, governingOn, type LineDemand, methodsOf } from './demand.js';
+import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
 import { switchOverload } from './overload.js';
@@ -95,7 +95,7 @@ export function feederDemandOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): FeederDemand {
-  refuseUnsound(installation);
+  refuseUnsound(installation, demandProblems(rules, options));
   const run = pathTo(installation, runId)?.run;
   if (!run)
     throw new CalculationError('unknown-definition', `the installation has no run ${JSON.stringify(runId)}`, {
@@ -110,7 +110,11 @@ export function feederDemandOf(
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   const judged = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
-  const results = conditionally(installation, judged, (bare) => feederDemandOf(rules, bare, runId, options).results);
+  const results = conditionally(
+    installation,
+    judged,
+    (bare) => feederDemandOf(rules, bare, runId, options, sheet.silent()).results,
+  );
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   return {
     run: run.id,

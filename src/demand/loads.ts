@@ -13,7 +13,7 @@ import {
   type Run,
   refuseUnsound,
 } from '../installation/index.js';
-import { type Amperes, amperes } from '../units/index.js';
+import { type Amperes, amperes, type Problem } from '../units/index.js';
 
 /** A load as the demand methods see it. @inline */
 export interface DemandLoad {
@@ -148,8 +148,8 @@ const unlistedOf = (board: Board): readonly Gap[] => [
 ];
 
 /** The loads, charge points, sources and load controls of an installation, as the demand methods see them. */
-export function demandCase(installation: Installation): DemandCase {
-  refuseUnsound(installation);
+export function demandCase(installation: Installation, besides: readonly Problem[] = []): DemandCase {
+  refuseUnsound(installation, besides);
   const { supply, board } = installation;
   const walk: Walk = { voltage: supply.nominalVoltage, loads: [], points: [], sources: [], controls: [], unlisted: [] };
   for (const { boards, run } of pathsOf(installation)) {

@@ -1,9 +1,9 @@
 import { type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
 import { conditionally, type Installation, withoutAssumed } from '../installation/index.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts } from './connection.js';
-import { type Demand, demandOfCase, governingOn } from './demand.js';
+import { type Demand, demandOfCase, governingOn, soundCase } from './demand.js';
 import type { FormField } from './form.js';
-import { type DemandCase, demandCase } from './loads.js';
+import type { DemandCase } from './loads.js';
 import type { NetworkRules } from './network-rules.js';
 import type { NotificationOptions } from './notification-options.js';
 import type { DemandRules } from './rules.js';
@@ -136,14 +136,14 @@ export function notificationOf(
   sheet: Sheet = silent(),
 ): Notification {
   const found = (of: Installation, on: Sheet) => {
-    const c = demandCase(of);
+    const c = soundCase(rules, of, options);
     return notificationOfCase(network, c, demandOfCase(rules, c, options, on), options, on);
   };
   const said = found(installation, sheet);
   const { results } = said.decision;
-  const now = conditionally(installation, results, (bare) => found(bare, silent()).decision.results);
+  const now = conditionally(installation, results, (bare) => found(bare, sheet.silent()).decision.results);
   if (now === results) return said;
   // whom to tell is decided by what somebody looked at
-  const bare = found(withoutAssumed(installation), silent());
+  const bare = found(withoutAssumed(installation), sheet.silent());
   return { ...bare, decision: { ...bare.decision, results: now } };
 }

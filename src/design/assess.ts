@@ -1,6 +1,6 @@
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import type { Sheet } from '../core/index.js';
-import type { Installation } from '../installation/index.js';
+import { holdsRange, type Installation } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
 import { conditionsOf, judgedConditionally } from './conditions.js';
 import { overRanges, rangeReport, writeCorners } from './over-ranges.js';
@@ -69,7 +69,7 @@ function assessAsSaid(code: WiringCode, installation: Installation, runId: strin
   const whole = working.judged();
   // they may meet a range that no check does
   const figures = code.figures(working.calculation);
-  if (!working.calculation.meetsSpans())
+  if (!(holdsRange(installation) || holdsRange(options)) || !working.calculation.meetsSpans())
     return {
       working,
       figures,

@@ -1,3 +1,4 @@
+import { optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
 import { own } from '../core/own.js';
 import {
@@ -31,7 +32,7 @@ import { CalculationError } from '../units/index.js';
  * ```
  */
 export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
-  refuseUnsound(installation);
+  refuseUnsound(installation, optionProblems(options));
   const path = pathTo(installation, runId);
   const board = path?.boards.at(-1);
   if (!path || !board) {

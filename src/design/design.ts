@@ -1,6 +1,7 @@
+import { optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, ConductorSize, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, type Gap, known, type Overall, overall } from '../core/index.js';
-import { type Cable, type Installation, type Run, withRun } from '../installation/index.js';
+import { type Cable, type Installation, isRecord, type Run, refuseUnsound, withRun } from '../installation/index.js';
 import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from '../units/index.js';
 import { assess } from './assess.js';
 import type { Assessment } from './assessment.js';
@@ -164,6 +165,7 @@ export function design(
   choices: DesignChoices = {},
   options: DesignOptions = {},
 ): Design {
+  if (!isRecord(options)) refuseUnsound(installation, optionProblems(options));
   const { order = cheapestFirst, lengths = true, ...assessing } = options;
   const { run } = circuitCase(installation, runId, assessing);
   const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));

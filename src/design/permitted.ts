@@ -1,7 +1,17 @@
 import { isWide } from '../calculation/index.js';
+import { optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, type Fact, type Gap, known, termOf } from '../core/index.js';
-import { assumedIn, type Installation, withoutAssumed } from '../installation/index.js';
+import {
+  assumedIn,
+  type Installation,
+  isRecord,
+  labels,
+  refuseUnsound,
+  shown,
+  withoutAssumed,
+} from '../installation/index.js';
+import type { Problem } from '../units/index.js';
 import { circuitCase } from './circuit-case.js';
 import { each, type IntervalEnd, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
 import { type Question, type Variation, variationOf } from './vary.js';
@@ -64,6 +74,7 @@ export function permitted(
   question: Question,
   options: AssessmentOptions = {},
 ): Permitted {
+  refuseUnsound(installation, [...questionProblems(question), ...optionProblems(options)]);
   const { run } = circuitCase(installation, runId, options);
   const variation = variationOf(code, installation, run, question, options);
   const { values, between } = variation;
@@ -113,6 +124,24 @@ function onTheirConditions(
   return intervals.map((i) =>
     i.verdict === 'pass' && !(passes(i.from) && passes(i.to)) ? { ...i, verdict: 'conditional' } : i,
   );
+}
+
+const varied = ['length', 'load', 'area', 'rating', 'ambient', 'ground', 'grouping', 'assumed'];
+
+/** What is wrong with a question. */
+function questionProblems(question: Question): readonly Problem[] {
+  if (!isRecord(question)) return [{ path: ['question'], message: `is ${shown(question)}; an object is due` }];
+  const { vary, stretch, arrangement } = question as { [K in 'vary' | 'stretch' | 'arrangement']?: unknown };
+  const problems: Problem[] = [];
+  const known = (key: string, value: unknown, all: readonly string[]) => {
+    if (!all.includes(value as string))
+      problems.push({ path: ['question', key], message: `is ${shown(value)}; known are ${all.join(', ')}` });
+  };
+  known('vary', vary, varied);
+  if (arrangement !== undefined) known('arrangement', arrangement, labels.arrangement);
+  if (stretch !== undefined && typeof stretch !== 'string')
+    problems.push({ path: ['question', 'stretch'], message: `is ${shown(stretch)}; it is the name of a stretch` });
+  return problems;
 }
 
 /** Judges a circuit at values of what is varied, or over all values between two at once. */

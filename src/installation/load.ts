@@ -93,6 +93,8 @@ export interface ChargePoint {
   readonly directCurrentDetection?: Fact<boolean>;
   /** Residual current device inside it. */
   readonly residual?: ResidualDevice;
+  /** Whether its instructions say that there is none inside; not known when absent and none is described. */
+  readonly noResidual?: Fact<boolean>;
   /** Open-PEN detection built in. */
   readonly openPenDevice?: Fact<'none' | OpenPenDetection>;
   /** Arrangement that has been chosen, if any. */

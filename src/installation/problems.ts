@@ -16,7 +16,8 @@ export type Say = (at: Where, message: string) => undefined;
 /** Records in which nothing was wrong, by their shape: a changed installation shares most of them with the one before. */
 const sound = /* @__PURE__ */ new Map<string, WeakSet<object>>();
 
-function factProblems(what: string, fact: unknown, say: Say): undefined {
+/** What is wrong with a fact. */
+export function factProblems(what: string, fact: unknown, say: Say): undefined {
   const state = isRecord(fact) ? fact.state : undefined;
   const wrong = (key: string, value: unknown) => {
     // a count within a range is taken between its ends, where it need not be whole
@@ -295,12 +296,14 @@ const inOrder = /* @__PURE__ */ new WeakSet<object>();
  * Refuses an installation that cannot be, or is not covered. It is looked through once: what is given is not changed
  * afterwards.
  * @param installation an installation, from whatever hand
+ * @param besides problems of what comes with it
  * @throws CalculationError `invalid-input` with the path of each problem
  */
-export function refuseUnsound(installation: Installation): void {
-  if (isRecord(installation) && inOrder.has(installation)) return;
-  const found = installationProblems(installation);
-  const problems = found.length > 0 ? found : controlProblems(installation);
-  if (problems.length > 0) throw invalidInput('the installation', problems);
+export function refuseUnsound(installation: Installation, besides: readonly Problem[] = []): void {
+  const seen = isRecord(installation) && inOrder.has(installation);
+  const found = seen ? [] : installationProblems(installation);
+  const own = seen || found.length > 0 ? found : controlProblems(installation);
+  const problems = [...own, ...besides];
+  if (problems.length > 0) throw invalidInput(own.length > 0 ? 'the installation' : 'the input', problems);
   inOrder.add(installation);
 }

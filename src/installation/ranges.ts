@@ -39,6 +39,8 @@ interface Part {
   copy?: Record<string, unknown>;
 }
 
+/** Parts within parts beyond which the long question is asked. */
+const QUICK = 500;
 /** Parts within parts beyond which a tree has no end: one that holds itself. */
 const DEEPEST = 100_000;
 
@@ -149,6 +151,14 @@ export const withoutAssumed = <T>(tree: T, which?: (assumed: string) => boolean)
 export const withAssumption = <T>(tree: T, assumption: string, fact: unknown): T =>
   replaceFacts(tree, isAssumed, (found) => (found.fact.assumed === assumption ? fact : found.fact));
 
+/** Whether a tree holds any fact that is known only within a range: the quick question before the long one. */
+export function holdsRange(tree: unknown, depth = 0): boolean {
+  if (typeof tree !== 'object' || tree === null) return false;
+  if ((tree as { state?: unknown }).state === 'between' || depth > QUICK) return true;
+  for (const key in tree) if (holdsRange((tree as Tree)[key], depth + 1)) return true;
+  return false;
+}
+
 /** The facts of a tree that are known only within a range, in the order of the tree. */
 export function rangesIn(tree: unknown): readonly FoundRange[] {
   const found: FoundRange[] = [];
@@ -179,7 +189,7 @@ export function narrowed<T>(tree: T, ends: readonly (readonly [least: number, mo
  * @param read the function
  */
 export function rising<T, V extends number>(tree: T, read: (tree: T) => Known<V>): Known<V> | Fact<V> {
-  const ranges = rangesIn(tree);
+  const ranges = holdsRange(tree) ? rangesIn(tree) : [];
   if (ranges.length === 0) return read(tree);
   const [least, most] = (['least', 'most'] as const).map((end) =>
     read(

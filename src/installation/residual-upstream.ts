@@ -1,5 +1,6 @@
+import { unknown } from '../core/index.js';
 import type { ResidualDevice } from './device.js';
-import type { Path, Run } from './tree.js';
+import type { Board, Path, Run } from './tree.js';
 
 const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.position === 'origin-of-installation';
 
@@ -16,5 +17,44 @@ export function residualUpstream(path: Path): readonly ResidualDevice[] {
       (r) => r.serves === undefined || (leaving !== undefined && r.serves.includes(leaving.id)),
     );
     return [...onBoard, ...(leaving?.residual ?? []).filter(opens)];
+  });
+}
+
+/** Where nobody says whether a residual current device stands: one that may be there, and the runs that it would serve. */
+export interface Unlisted {
+  /** Name of the board, or of the run at whose origin it would stand. */
+  readonly at: string;
+  readonly behind: readonly Run[];
+  readonly device: ResidualDevice;
+}
+
+const saidNone = ({ residual, noResidual: none }: Pick<Board | Run, 'residual' | 'noResidual'>): boolean =>
+  (residual ?? []).length > 0 || (none?.state === 'known' && none.value);
+
+function unlisted(at: string, behind: readonly Run[]): Unlisted {
+  const open = unknown(`look at ${at}: describe those that stand there, or say who found that there is none`);
+  const marking = {
+    type: open,
+    rating: open,
+    ratedCurrent: open,
+    delay: open,
+    opensAllLive: open,
+    bidirectional: open,
+  };
+  return { at, behind, device: { position: 'origin-of-circuit', ...marking } };
+}
+
+/**
+ * Places on the way to a run where nothing is said of residual current devices: boards, and existing runs. What is
+ * installed with a new run is what is described.
+ */
+export function residualUnlisted({ boards, feeders, run }: Path): readonly Unlisted[] {
+  const way = [...feeders, run];
+  return boards.flatMap((board, i) => {
+    const leaving = way[i];
+    return [
+      ...(saidNone(board) ? [] : [unlisted(board.id, board.runs)]),
+      ...(leaving?.existing && !saidNone(leaving) ? [unlisted(leaving.id, [leaving])] : []),
+    ];
   });
 }

@@ -17,6 +17,8 @@ export interface Board {
   readonly rating?: Fact<Amperes>;
   /** Residual current device that serves the whole board, or a part of it that includes every run named. */
   readonly residual?: readonly (ResidualDevice & { readonly serves?: readonly string[] })[];
+  /** Whether somebody looked for such devices and found none; not known when absent and none is listed. */
+  readonly noResidual?: Fact<boolean>;
   /** Limit of a load control that acts on this board, by name, A per line. */
   readonly control?: { readonly name: string; readonly limit: Fact<Amperes>; readonly controls: readonly string[] };
   readonly spareWays?: Fact<number>;
@@ -45,6 +47,8 @@ export interface Run {
   readonly device: OvercurrentDevice;
   /** Residual current devices of this run, by position. */
   readonly residual?: readonly ResidualDevice[];
+  /** Of an existing run: whether somebody looked for such devices and found none; not known when absent and none is listed. */
+  readonly noResidual?: Fact<boolean>;
   readonly ring?: boolean;
   readonly existing?: boolean;
   /** Whether it serves a room with a bath or a shower, or passes through zone 1 or 2 of one; not known when absent. */

@@ -5,6 +5,7 @@
  */
 
 export { type Question, questionnaire, questionOf } from '../installation/facts/questionnaire.js';
+export { readAttestations, readTicks } from './attestations.js';
 export { type FirmDefaults, readDefaults, usualDefaults } from './brief/defaults.js';
 export { type BriefSurvey, blankSurvey, readBrief } from './brief/expand.js';
 export {
@@ -19,7 +20,6 @@ export {
 export { briefColumns, readBriefRows } from './brief/rows.js';
 export { briefJsonSchema } from './brief/schema.js';
 export { csvText, parseCsv } from './csv.js';
-export { readAttestations, readTicks } from './attestations.js';
 export { readEdition } from './edition.js';
 export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';

@@ -177,6 +177,7 @@ export const pointShape = {
   mode: must(oneOf(labels.mode)),
   directCurrentDetection: may(yes),
   residual: may(residual),
+  noResidual: may(yes),
   openPenDevice: may(fact(oneOf(labels.openPenDevice))),
   earthing: may(oneOf(labels.earthing)),
   electrode: may(electrode),
@@ -216,6 +217,7 @@ const runSchema = record('run', {
   lines: must(LINES),
   device: must(device),
   residual: may(z.array(residual).max(10)),
+  noResidual: may(yes),
   ring: may(z.boolean()),
   existing: may(z.boolean()),
   bathOrShower: may(yes),
@@ -246,6 +248,7 @@ const boardShape = {
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),
+  noResidual: may(yes),
   control: may(
     record('control', {
       name: must(TEXT.min(1)),

@@ -1,4 +1,5 @@
 import { formula } from '../core/index.js';
+import { CalculationError } from '../units/index.js';
 
 /** Resistance of a vertical rod. BS 7430. */
 export const rodResistance = /* @__PURE__ */ formula({
@@ -163,6 +164,7 @@ export const twoElectrodes = /* @__PURE__ */ formula({
  * Factor λ of rods in a straight line when all take the same current, 2/n Σ (n-k)/k.
  * @param rods number of rods, a whole number from 2
  * @returns the factor; 0 below 2 rods
+ * @throws CalculationError `out-of-range` for what is no finite number
  * @example
  * ```ts
  * import { lineOfRodsFactor } from 'ohmwright/physics';
@@ -173,5 +175,13 @@ export const twoElectrodes = /* @__PURE__ */ formula({
 export function lineOfRodsFactor(rods: number): number {
   let sum = 0;
   for (let k = 1; k < rods; k++) sum += (rods - k) / k;
+  if (!Number.isFinite(rods))
+    throw new CalculationError('out-of-range', `rods is ${rods}; it is a number of rods`, {
+      quantity: 'rods',
+      value: rods,
+      unit: '',
+      bounds: {},
+      source: 'line-of-rods-factor',
+    });
   return rods < 2 ? 0 : (2 / rods) * sum;
 }

@@ -2,7 +2,7 @@ import { type CheckResult, known, overall, recorder, type SheetDocument, silent,
 import { feederDemandOf } from '../demand/feeder.js';
 import { adequacyOf, mountingResults, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
-import { type AssumptionSet, withRun } from '../installation/index.js';
+import { type AssumptionSet, isRecord, withRun } from '../installation/index.js';
 import { invalidInput, millimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
@@ -127,6 +127,8 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
  * ```
  */
 export function planOf(surveyed: Survey, options: PlanOptions): Plan {
+  if (!isRecord(options) || !isRecord(options.code) || !isRecord(options.demand) || !isRecord(options.network))
+    throw invalidInput('the options of a plan', [{ path: [], message: 'name no code, demand and network rules' }]);
   refuseOthers(surveyed, options);
   const { code, demand, words, assumptions } = options;
   // what an option leaves open anew, as a new supply does, is assumed like the rest

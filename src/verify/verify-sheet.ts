@@ -60,7 +60,7 @@ export interface Verification {
   readonly conclusions: readonly Conclusion[];
   /**
    * What no second calculation can confirm, each with its place: remarks, statements that somebody makes, limits that are
-   * stated and stand in no contents list or table.
+   * stated and stand in no contents list or table, that no further check was due of those that some circuits need.
    */
   readonly takenAsStated: readonly SheetProblem[];
   /** Everything that was found, in the order of the sheet. */
@@ -190,6 +190,8 @@ class Reader {
       if (!found) this.wrong(`no contents list is of ${code.document}:${code.edition}`);
       for (const id of found?.asked.always ?? [])
         if (!line.due.some((d) => d.check === id)) this.wrong(`${code.document} asks for ${id}, which is not due here`);
+      // what applies follows from facts of the circuit, which a sheet has only as far as it draws on them
+      if (found) this.stated(`that of the checks that ${code.document} asks for in some circuits no others are due`);
     }
     if (this.closedAt !== undefined) this.wrong('the whole is concluded twice');
     this.closedAt = all.length;

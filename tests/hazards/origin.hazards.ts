@@ -59,6 +59,7 @@ const limiter = { name: 'load limiter', limit: A(60), controls: [] };
 const garage = (rating: number): Told => {
   const board: Board = {
     kind: 'board',
+    noResidual: known(true, 'seen at the survey'),
     id: 'garage',
     complete: known(true, looked),
     ...switched(rating),
@@ -438,7 +439,10 @@ export const chapter: Chapter = {
             at(
               [
                 ...everyday.slice(0, 2),
-                { ...of('annexe feeder', 40, 0), feeds: [{ kind: 'board', id: 'annexe', runs: [] }] },
+                {
+                  ...of('annexe feeder', 40, 0),
+                  feeds: [{ kind: 'board', noResidual: known(true, 'seen at the survey'), id: 'annexe', runs: [] }],
+                },
               ],
               fuse(100),
               {},
@@ -457,6 +461,7 @@ export const chapter: Chapter = {
                   feeds: [
                     {
                       kind: 'board',
+                      noResidual: known(true, 'seen at the survey'),
                       id: 'annexe',
                       complete: known(true, looked),
                       runs: [of('annexe heater', 16, 12, ['L1'], 'storage-heating')],

@@ -37,6 +37,7 @@ const feeder = (board: Partial<Board>): Run =>
     feeds: [
       {
         kind: 'board',
+        noResidual: known(true, 'seen at the survey'),
         id: 'garage',
         complete: known(true, looked),
         conditionalRating: known(amperes(16000), looked),

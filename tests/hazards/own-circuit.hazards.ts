@@ -33,6 +33,7 @@ const large: Partial<Run> = {
 };
 const garage: Board = {
   kind: 'board',
+  noResidual: known(true, 'seen at the survey'),
   id: 'garage',
   runs: [soundCircuit({ id: 'garage light', feeds: [load(1, { id: 'lamp', purpose: 'lighting' })] })],
 };

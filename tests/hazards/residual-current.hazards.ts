@@ -8,6 +8,7 @@ import { soundCircuit, soundPoint } from './sound.js';
 const code = bs7671('2018+A2:2022');
 const looked = 'seen at the survey';
 const { residual: _inside, ...bare } = soundPoint();
+const { residualType: _maker, ...ordinarySockets } = sockets();
 const small = { setting: known(amperes(16), looked) };
 
 const ofOwn = {
@@ -283,6 +284,77 @@ export const chapter: Chapter = {
           told(code, [socketCircuit({ residual: [rcd(30, { type: known('AC', 'marking') })], feeds: [sockets()] })]),
       },
       sound: { what: 'Behind type A.', told: () => told(code, [socketCircuit()]) },
+    },
+    {
+      ...ofType,
+      id: 'heat-pump-on-type-ac-in-2018',
+      title: 'A heat pump behind type AC, by the edition of 2018',
+      clause: 'BS 7671:2018, 531.3.3 (type AC for general purposes, where the load allows it), two sources',
+      mustNotSay: 'That type AC for general purposes suits an inverter.',
+      unsafe: { what: 'Heat pump behind type AC.', told: () => told(bs7671('2018'), [feeding('heat-pump', 'AC')]) },
+      sound: {
+        what: 'Socket-outlets behind type AC, which that edition has for general purposes.',
+        told: () =>
+          told(bs7671('2018'), [
+            socketCircuit({ residual: [rcd(30, { type: known('AC', 'marking') })], feeds: [ordinarySockets] }),
+          ]),
+      },
+    },
+    {
+      ...ofType,
+      id: 'point-on-type-ac-in-a1',
+      check: 'residual-current-type',
+      title: 'A charge point behind type AC, by A1:2020',
+      clause: 'BS 7671:2018+A1:2020, 722.531.3.101, two sources',
+      mustNotSay: 'That type AC for general purposes suits a charge point.',
+      unsafe: {
+        what: 'A point of which nothing is known inside, behind an RCBO of type AC.',
+        told: () =>
+          told(bs7671('2018+A1:2020'), [
+            soundCircuit({ residual: [rcd(30, { type: known('AC', 'marking') })], feeds: [bare] }),
+          ]),
+      },
+      sound: {
+        what: 'Behind type A, with 6 mA detection in the point.',
+        told: () => told(bs7671('2018+A1:2020'), [soundCircuit({ feeds: [bare] })]),
+      },
+    },
+    {
+      ...ofType,
+      id: 'board-nobody-looked-into',
+      check: 'residual-current-type',
+      title: 'Residual current devices of a board that nobody looked into',
+      harm: 'The old device ahead of the whole house is of type AC. The direct current of one car blinds it for everybody.',
+      clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources',
+      mustNotSay: 'That nothing else stands ahead.',
+      unsafe: {
+        what: 'Socket-outlets behind their own device; of the board nothing is said.',
+        told: () => told(code, [socketCircuit()], {}, { noResidual: unknown() }),
+      },
+      sound: { what: 'The same, and somebody saw that the board has none.', told: () => told(code, [socketCircuit()]) },
+    },
+    {
+      ...ofType,
+      id: 'feeder-nobody-looked-at',
+      check: 'residual-current-type',
+      title: 'An old distribution circuit, its device not described',
+      harm: 'A device of type AC at its origin sees nothing of the direct current behind it.',
+      clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources',
+      mustNotSay: 'That no residual current device stands at its origin.',
+      unsafe: {
+        what: 'An existing circuit of sockets with nothing said of residual current devices at its origin.',
+        told: () => told(code, [socketCircuit({ existing: true, residual: [] })], {}, { residual: [rcd(30)] }),
+      },
+      sound: {
+        what: 'The same, and somebody saw that there is none.',
+        told: () =>
+          told(
+            code,
+            [socketCircuit({ existing: true, residual: [], noResidual: known(true, looked) })],
+            {},
+            { residual: [rcd(30)] },
+          ),
+      },
     },
   ],
 };

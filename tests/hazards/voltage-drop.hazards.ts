@@ -64,6 +64,7 @@ const beside = (what: string, other: Outlet, of: { readonly area?: number; reado
         feeds: [
           {
             kind: 'board',
+            noResidual: known(true, 'seen at the survey'),
             id: 'barn',
             detached: known(false, 'drawings'),
             conditionalRating: known(amperes(16_000), 'marking'),

@@ -46,6 +46,7 @@ export const chargePoint: ChargePoint = {
   outdoors: known(true),
   mode: 3,
   bidirectional: false,
+  noResidual: known(true),
 };
 
 /** Loads of which their makers alone can say which type of residual current device stands ahead. */
@@ -116,7 +117,7 @@ export const house = (
   board: Partial<Board> = {},
 ): Installation => ({
   supply: supply(change),
-  board: { kind: 'board', id: 'db', complete: known(true), runs, ...board },
+  board: { kind: 'board', id: 'db', complete: known(true), noResidual: known(true), runs, ...board },
 });
 
 /** The case of one run of an installation. */

@@ -1,5 +1,4 @@
-import type { Fact, Name } from '../../src/core/index.js';
-import { termOf } from '../../src/core/index.js';
+import type { Fact } from '../../src/core/index.js';
 import type { Installation } from '../../src/index.js';
 import { counts, type Field, labels, shapes } from '../../src/installation/index.js';
 
@@ -45,6 +44,52 @@ const usual: Readonly<Record<string, readonly number[]>> = {
   controlLimit: [16, 32, 60],
   demand: [10, 40, 90],
 };
+/** Others, of which every one is tried. */
+const whole: Readonly<Record<string, readonly number[]>> = {
+  powerFactor: [0.5, 0.8, 1],
+  chargePower: [1400, 7000, 22_000],
+};
+const is = <T>(value: T): Fact<T> => ({ state: 'known', value, by: 'drawn' });
+const residual = (position: string, type: string, rating: number, more: object = {}) => ({
+  position,
+  type: is(type),
+  rating: is(rating),
+  opensAllLive: is(true),
+  ...more,
+});
+/** Records that may turn out to be there. */
+const records: Readonly<Record<string, readonly unknown[]>> = {
+  residual: [
+    residual('origin-of-circuit', 'A', 0.03, { ratedCurrent: is(100), bidirectional: is(true) }),
+    residual('origin-of-circuit', 'AC', 0.03, { ratedCurrent: is(100), bidirectional: is(false) }),
+    residual('origin-of-circuit', 'AC', 0.1, { ratedCurrent: is(16), delay: is('selective'), delayTime: is(0.3) }),
+    residual('inside-equipment', 'AC', 0.01, { opensAllLive: is(false), pointsServed: 2 }),
+    residual('inside-equipment', 'A', 0.03, { pointsServed: 1 }),
+    { position: 'along-circuit', type: { state: 'unknown' }, rating: { state: 'unknown' } },
+  ],
+  electrode: [
+    { resistance: is(2), separation: is(20) },
+    { resistance: is(150), separation: is(0.5) },
+    { resistance: is(500) },
+    { resistance: { state: 'unknown' } },
+  ],
+  tray: [
+    { support: 'perforated tray', trays: 1, spaced: true },
+    { support: 'unperforated tray', trays: 3, spaced: false },
+    { support: 'ladder, cleats', trays: 6, spaced: false },
+  ],
+  group: [
+    { arrangement: 'bunched', circuits: is(1) },
+    { arrangement: 'bunched', circuits: is(6), unequal: is(true) },
+    { arrangement: 'single-layer-tray', circuits: is(3), unequal: is(false) },
+    { arrangement: 'ducts-in-ground', circuits: is(4), unequal: is(false) },
+  ],
+  mainSwitch: [{ rating: is(16) }, { rating: is(100) }, { rating: { state: 'unknown' } }],
+  bonded: [
+    { what: 'water', area: is(2.5) },
+    { what: 'water', area: is(10) },
+  ],
+};
 const numbers: Readonly<Record<string, readonly number[]>> = {
   parallel: [1, 2, 4],
   coresLoaded: [2, 3, 7],
@@ -58,7 +103,7 @@ function choicesOf(what: string): readonly unknown[] {
   if (what === 'yes') return [true, false];
   if (what in labels) return labels[what as keyof typeof labels];
   if (what in counts) return numbers[what] ?? [];
-  return usual[what] ?? (termOf(what as Name) ? [] : []);
+  return usual[what] ?? whole[what] ?? records[what] ?? [];
 }
 
 /** Every fact of the register in an installation, and where one might stand that is left out. */
@@ -114,4 +159,4 @@ export function changedAt(
 
 /** What a fact is made of a value, as its field holds it. */
 export const asHeld = ([how]: Field, value: unknown): unknown =>
-  how.startsWith('fact') ? ({ state: 'known', value, by: 'drawn' } satisfies Fact<unknown>) : value;
+  how.startsWith('fact') ? is(value) : how.startsWith('list') ? [value] : value;

@@ -4,7 +4,7 @@ import { type Amperes, amperes, type Problem } from '../../units/index.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';
 import { inspection, inspectNetwork } from '../network/refuse.js';
-import { chargingByNode, LINE_BIT, type Moment, momentOf, orderOf, type TreeOrder } from '../network/tree-order.js';
+import { chargingByNode, type Moment, momentOf, orderOf, type TreeOrder, wayOf } from '../network/tree-order.js';
 import { decide, type Ruling } from './decide.js';
 import { type AllocationPolicy, inspectPolicy, type NotPromised } from './policy.js';
 import { exceededPair, type Unbalance, unbalancedAlone } from './unbalance.js';
@@ -180,14 +180,15 @@ function bindingOf(
   const step = ruling.step;
   if (x[i]! + Math.max(step, 1e-7) > moment.most[i]! + 1e-9) return { kind: 'own-maximum' };
   let [tightest, at] = [Number.POSITIVE_INFINITY, -1];
-  for (let v = order.gate[order.node[i]!]!; v >= 0; v = order.next[v]!)
-    for (let p = 0; p < 3; p++) {
-      const c = 3 * v + p;
-      if (!(order.mask[i]! & LINE_BIT[p]!)) continue;
-      const left = moment.room[c]! - charging[c]!;
-      if (left < tightest) [tightest, at] = [left, c];
+  for (const c of wayOf(order, i)) {
+    const left = moment.room[c]! - charging[c]!;
+    if (left < tightest) {
+      tightest = left;
+      at = c;
     }
-  const [node, line] = [order.nodes[Math.floor(at / 3)]?.id ?? '', lineConductors[at % 3] ?? lineConductors[0]];
+  }
+  const node = order.nodes[Math.floor(at / 3)]?.id ?? '';
+  const line = lineConductors[at % 3] ?? lineConductors[0];
   const wanted = x[i] === 0 && ruling.floors ? moment.least[i]! : Math.max(step, 1e-7);
   if (tightest < wanted - 1e-9) {
     if (x[i] === 0 && moment.base[at]! > order.limit[at]!) return { kind: 'overloaded', node, line };

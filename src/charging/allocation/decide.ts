@@ -60,8 +60,8 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
     else if (balanced && served.length <= EXACT_UNBALANCE_POINTS) raiseTogether(order, moment, filling);
     else fillProgressively(order, filling);
   }
-  const floor = ruling.floors ? least : new Float64Array(n);
-  if (order.unbalanced.length > 0) lowerToBalance(order, moment, x, { weight, floor, step: 0 });
+  if (order.unbalanced.length > 0)
+    lowerToBalance(order, moment, x, { weight, floor: ruling.floors ? least : new Float64Array(n), step: 0 });
   if (step > 0)
     roundToSteps(order, moment, {
       x,
@@ -77,7 +77,7 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
 const allThatWant = ({ wants }: Moment): Int32Array => {
   const members: number[] = [];
   for (let i = 0; i < wants.length; i++) if (wants[i]) members.push(i);
-  return Int32Array.from(members);
+  return new Int32Array(members);
 };
 
 /** A queue in parts of equal priority, first come first. */

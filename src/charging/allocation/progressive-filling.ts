@@ -1,4 +1,4 @@
-import { LINE_BIT, type TreeOrder } from '../network/tree-order.js';
+import { LINE_BIT, type TreeOrder, wayOf } from '../network/tree-order.js';
 import { levelHeap } from './level-heap.js';
 
 /** What is shared out, and among whom. Currents already in `x` are floors: `room` is what is left beside them. */
@@ -36,7 +36,7 @@ function lowerBound(list: Int32Array, value: number): number {
  * grows as the number of points times depth and logarithm.
  */
 export function fillProgressively(order: TreeOrder, filling: Filling): void {
-  const { gate, next, node, mask, first, end, limit } = order;
+  const { mask, first, end } = order;
   const { members, x, room, most, weight } = filling;
   const size = members.length;
   if (size === 0) return;
@@ -44,16 +44,22 @@ export function fillProgressively(order: TreeOrder, filling: Filling): void {
     fillOne(order, filling, members[0]!);
     return;
   }
-  const [WAITS, RISES, STOPPED] = [0, 1, 2];
-  const state = new Uint8Array(size).fill(WAITS);
+  const [RISES, STOPPED] = [1, 2];
+  const state = new Uint8Array(size); // all wait
   const rate = new Float64Array(room.length); // sum of the weights that rise
   const rising = new Int32Array(room.length);
   const heap = levelHeap();
   let level = 0;
 
   const byLevel = (of: (i: number) => number) => {
-    const levels = Float64Array.from(members, of);
-    return { levels, ranks: new Uint32Array(size).map((_, k) => k).sort((a, b) => levels[a]! - levels[b]! || a - b) };
+    const [levels, ranks] = [new Float64Array(size), new Uint32Array(size)];
+    let ordered = true;
+    for (let k = 0; k < size; k++) {
+      levels[k] = of(members[k]!);
+      ranks[k] = k;
+      if (k > 0 && levels[k]! < levels[k - 1]!) ordered = false;
+    }
+    return { levels, ranks: ordered ? ranks : ranks.sort((a, b) => levels[a]! - levels[b]! || a - b) };
   };
   const joins = byLevel((i) => x[i]! / weight[i]!);
   const stops = byLevel((i) => most[i]! / weight[i]!);
@@ -63,14 +69,13 @@ export function fillProgressively(order: TreeOrder, filling: Filling): void {
     const i = members[k]!;
     const w = weight[i]!;
     state[k] = sign === 1 ? RISES : STOPPED;
-    for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-      for (let p = 0; p < 3; p++) {
-        const c = 3 * v + p;
-        if (!(mask[i]! & LINE_BIT[p]!) || limit[c] === Number.POSITIVE_INFINITY) continue;
-        room[c] = room[c]! + sign * current;
-        rate[c] = rate[c]! + sign * w;
-        rising[c] = rising[c]! + sign;
-      }
+    const way = wayOf(order, i);
+    for (let at = 0; at < way.length; at++) {
+      const c = way[at]!;
+      room[c] = room[c]! + sign * current;
+      rate[c] = rate[c]! + sign * w;
+      rising[c] = rising[c]! + sign;
+    }
     if (sign === -1) x[i] = current;
   };
 
@@ -87,14 +92,11 @@ export function fillProgressively(order: TreeOrder, filling: Filling): void {
       while (joined < size && joins.levels[joins.ranks[joined]!]! <= joinAt) {
         const k = joins.ranks[joined++]!;
         turn(k, 1, x[members[k]!]!);
-        const i = members[k]!;
-        for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-          for (let p = 0; p < 3; p++) {
-            const c = 3 * v + p;
-            if (!(mask[i]! & LINE_BIT[p]!) || limit[c] === Number.POSITIVE_INFINITY || touched[c]) continue;
-            touched[c] = 1;
-            queue.push(c);
-          }
+        for (const c of wayOf(order, members[k]!)) {
+          if (touched[c]) continue;
+          touched[c] = 1;
+          queue.push(c);
+        }
       }
       for (const c of queue) {
         touched[c] = 0;
@@ -126,12 +128,11 @@ export function fillProgressively(order: TreeOrder, filling: Filling): void {
 }
 
 /** A single point takes what its way leaves. */
-function fillOne({ gate, next, node, mask }: TreeOrder, { x, room, most }: Filling, i: number): void {
+function fillOne(order: TreeOrder, { x, room, most }: Filling, i: number): void {
   let rise = most[i]! - x[i]!;
-  for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-    for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) rise = Math.min(rise, room[3 * v + p]!);
+  const way = wayOf(order, i);
+  for (const c of way) rise = Math.min(rise, room[c]!);
   rise = Math.max(0, rise);
-  for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-    for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) room[3 * v + p] = room[3 * v + p]! - rise;
+  for (const c of way) room[c] = room[c]! - rise;
   x[i] = x[i]! + rise;
 }

@@ -1,4 +1,4 @@
-import { LINE_BIT, type Moment, type TreeOrder, unbalanceRoom } from '../network/tree-order.js';
+import { LINE_BIT, type Moment, type TreeOrder, unbalanceRoom, wayOf } from '../network/tree-order.js';
 import type { WaitingRule } from './policy.js';
 
 const TOLERANCE = 1e-9;
@@ -27,7 +27,7 @@ export function queueOf(order: TreeOrder, moment: Moment, waiting: WaitingRule):
   else if (waiting === 'priority')
     queue.sort((a, b) => priority[a]! - priority[b]! || waitingSince[a]! - waitingSince[b]! || byName(a, b));
   else queue.sort((a, b) => waitingSince[a]! - waitingSince[b]! || byName(a, b));
-  return Int32Array.from(queue);
+  return new Int32Array(queue);
 }
 
 /**
@@ -45,10 +45,9 @@ export function admit(
   x: Float64Array,
   least: Float64Array,
 ): Int32Array {
-  const { gate, next, node, mask, unbalanced } = order;
+  const { node, mask, unbalanced } = order;
   const fits = (i: number): boolean => {
-    for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-      for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]! && room[3 * v + p]! + TOLERANCE < least[i]!) return false;
+    for (const c of wayOf(order, i)) if (room[c]! + TOLERANCE < least[i]!) return false;
     return true;
   };
   const lead = unbalanced.length > 0 ? new Float64Array(3 * order.nodes.length) : undefined;
@@ -78,15 +77,14 @@ export function admit(
       }
       served.push(i);
       x[i] = least[i]!;
-      for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-        for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) room[3 * v + p] = room[3 * v + p]! - least[i]!;
+      for (const c of wayOf(order, i)) room[c] = room[c]! - least[i]!;
       if (lead)
         for (let v = node[i]!; v >= 0; v = order.parent[v]!)
           for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) lead[3 * v + p] = lead[3 * v + p]! + least[i]!;
     }
     // whoever runs on another line may have made room for the balance of those passed over
     if (behind.length === 0 || served.length === before) break;
-    ahead = Int32Array.from(behind);
+    ahead = new Int32Array(behind);
   }
-  return Int32Array.from(served).sort();
+  return new Int32Array(served).sort();
 }

@@ -1,4 +1,4 @@
-import { LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
+import { type Moment, type TreeOrder, wayOf } from '../network/tree-order.js';
 import { stepFrom, TOLERANCE, wholeSteps } from './steps.js';
 import { exceededPair, lowerToBalance } from './unbalance.js';
 
@@ -25,13 +25,11 @@ export interface Rounding {
  */
 export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Rounding): void {
   const { x, step, least, most, weight } = rounding;
-  const { gate, next, node, mask } = order;
   const room = moment.room.slice();
   const wanted = x.slice();
   const running: number[] = [];
   const move = (i: number, by: number) => {
-    for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-      for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]!) room[3 * v + p] = room[3 * v + p]! - by;
+    for (const c of wayOf(order, i)) room[c] = room[c]! - by;
   };
   for (let i = 0; i < x.length; i++) {
     if (x[i]! === 0) continue;
@@ -45,8 +43,7 @@ export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Roundin
 
   const fits = (i: number): boolean => {
     if (x[i]! === 0 || x[i]! + step > most[i]! + TOLERANCE) return false;
-    for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
-      for (let p = 0; p < 3; p++) if (mask[i]! & LINE_BIT[p]! && room[3 * v + p]! + TOLERANCE < step) return false;
+    for (const c of wayOf(order, i)) if (room[c]! + TOLERANCE < step) return false;
     if (order.unbalanced.length === 0) return true;
     const here = x[i]!;
     x[i] = here + step;
@@ -54,10 +51,11 @@ export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Roundin
     x[i] = here;
     return over === undefined;
   };
+  const short = new Float64Array(x.length);
   let open = running;
   while (open.length > 0) {
     open = open.filter(fits);
-    const short = Float64Array.from(x, (value, i) => Math.round((wanted[i]! - value) * 1e9));
+    for (const i of open) short[i] = Math.round((wanted[i]! - x[i]!) * 1e9);
     open.sort((a, b) => short[b]! - short[a]! || x[a]! / weight[a]! - x[b]! / weight[b]! || a - b);
     for (const i of open) {
       if (!fits(i)) continue;

@@ -1,7 +1,8 @@
 import type { CheckResult } from '../../core/index.js';
 import { comparison, evaluate, formula, type Gap, judge, notDetermined } from '../../core/index.js';
 import type { CurvePoint } from '../../physics/index.js';
-import { type Amperes, amperes, type Seconds, seconds } from '../../units/index.js';
+import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
+import { inspection, isObject } from '../network/refuse.js';
 
 /**
  * Longest time for which a rise of the other load can show above the limit. Sum of the delays in a row. Delays in a
@@ -88,7 +89,7 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
  * the sum; `time` that the control promises, s; of the fuse the `gates` before which it does not operate and its
  * conventional `nonFusing` current, A, as far as they are known
  * @returns the result, by the gate that says most; `not-determined` without gates or non-fusing current
- * @throws CalculationError `out-of-range` for a current or a time that is negative
+ * @throws CalculationError `invalid-input` with the path of each current or time that is negative or no finite number
  * @example
  * ```ts
  * import { amperes, seconds } from 'ohmwright';
@@ -109,7 +110,19 @@ export function judgeMainFuse(excess: {
   readonly gates?: readonly CurvePoint[];
   readonly nonFusing?: Amperes;
 }): CheckResult {
+  const found = inspection();
+  if (!isObject(excess)) throw invalidInput('the excess', [{ path: [], message: 'must be an object' }]);
   const { limit, rise, time, gates = [], nonFusing } = excess;
+  found.number(limit, ['limit'], { least: 0 });
+  found.number(rise, ['rise'], { least: 0 });
+  found.number(time, ['time'], { least: 0 });
+  found.number(nonFusing, ['nonFusing'], { above: 0, optional: true });
+  if (found.list(gates, ['gates']))
+    gates.forEach((gate, i) => {
+      found.number(gate.current, ['gates', i, 'current'], { least: 0 });
+      found.number(gate.time, ['gates', i, 'time'], { least: 0 });
+    });
+  found.refuse('the excess');
   const gap = (fact: string, obtain: string): Gap => ({ kind: 'fact', fact, obtain });
   const gaps = [
     ...(gates.length > 0

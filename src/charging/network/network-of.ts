@@ -7,9 +7,11 @@ import {
   type Line,
   lineConductors,
   type Run,
+  refuseUnsound,
 } from '../../installation/index.js';
-import { type Amperes, amperes } from '../../units/index.js';
+import { type Amperes, amperes, type Problem } from '../../units/index.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint, type PerLine } from './network.js';
+import { inspection, inspectLines, isObject } from './refuse.js';
 
 /** What an installation does not say of its charging network. */
 export interface NetworkOptions {
@@ -26,6 +28,28 @@ export interface NetworkOptions {
   readonly unbalance?: Amperes;
 }
 
+/** What is wrong with what comes with an installation, each with its path. */
+function optionProblems(options: NetworkOptions): readonly Problem[] {
+  const found = inspection();
+  if (!isObject(options)) {
+    found.when(true, ['options'], 'must be an object');
+    return found.problems;
+  }
+  const { otherLoad, worst, margin, unbalance } = options;
+  for (const [key, by, least] of [
+    ['otherLoad', otherLoad, undefined],
+    ['worst', worst, 0],
+  ] as const) {
+    if (by !== undefined && !isObject(by)) found.when(true, ['options', key], 'must hold currents by name');
+    else
+      for (const [id, currents] of Object.entries(by ?? {}))
+        if (!isMissing(currents)) inspectLines(currents, least, found, ['options', key, id]);
+  }
+  found.number(margin, ['options', 'margin'], { least: 0, optional: true });
+  found.number(unbalance, ['options', 'unbalance'], { least: 0, optional: true });
+  return found.problems;
+}
+
 /** Name of the node of the service cut-out. */
 export const INTAKE = 'intake';
 
@@ -35,6 +59,7 @@ export const INTAKE = 'intake';
  * @param installation the installation
  * @param options other load by board, its worst by node, and margin below the fuse, A
  * @returns the network, or every fact that is not known and stands in the way
+ * @throws CalculationError `invalid-input` with the path of each problem
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
@@ -58,6 +83,7 @@ export const INTAKE = 'intake';
  * ```
  */
 export function networkOf(installation: Installation, options: NetworkOptions = {}): Known<ChargingNetwork> {
+  refuseUnsound(installation, optionProblems(options));
   const gaps: Missing['missing'][number][] = [];
   const read = <T>(name: string, fact: Fact<T>): T | undefined => {
     const value = factValue(name, fact);

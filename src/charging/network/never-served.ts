@@ -9,8 +9,16 @@ import { LINE_BIT, type TreeOrder } from './tree-order.js';
  */
 export function neverServed(order: TreeOrder): Problem[] {
   const told: Problem[] = [];
+  // the lowest limit of any kind on the way of each node: above the smallest current there is nothing to look for
+  const lowest = new Float64Array(order.nodes.length);
+  for (let v = 0; v < lowest.length; v++) {
+    const above = order.parent[v]! < 0 ? Number.POSITIVE_INFINITY : lowest[order.parent[v]!]!;
+    const { limit, unbalance } = order;
+    lowest[v] = Math.min(above, unbalance[v]!, limit[3 * v]!, limit[3 * v + 1]!, limit[3 * v + 2]!);
+  }
   order.points.forEach((point, i) => {
     const least = point.least ?? LEAST_CURRENT;
+    if (lowest[order.node[i]!]! >= least) return;
     const tell = (cap: number, what: string) => {
       told.push({
         path: ['points', order.input[i]!],

@@ -88,8 +88,9 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   if (!lists.every(Boolean)) return false;
   const nodes = new Map<string, NetworkNode>();
   network.nodes.forEach((node, i) => {
-    found.when(nodes.has(node.id), [...root, 'nodes', i, 'id'], `'${node.id}' is the name of another node too`);
-    inspectName(node.id, [...root, 'nodes', i, 'id'], found);
+    const path = [...root, 'nodes', i, 'id'];
+    if (nodes.has(node.id)) found.when(true, path, `'${node.id}' is the name of another node too`);
+    inspectName(node.id, path, found);
     nodes.set(node.id, node);
   });
   network.nodes.forEach((node, i) => {
@@ -97,8 +98,10 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   });
   found.when(network.nodes.length === 0, [...root, 'nodes'], 'must name at least one node');
   const points = new Set<string>();
+  let at = 0;
+  const path = () => [...root, 'points', at];
   network.points.forEach((point, i) => {
-    const path = () => [...root, 'points', i];
+    at = i;
     if (points.has(point.id)) found.when(true, [...path(), 'id'], `'${point.id}' is the name of another point too`);
     if (typeof point.id !== 'string' || point.id === '' || point.id === '__proto__')
       inspectName(point.id, [...path(), 'id'], found);
@@ -109,27 +112,30 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   return true;
 }
 
+/** Three currents, one for each line conductor. */
+export function inspectLines(values: unknown, least: number | undefined, found: Inspection, path: Path): void {
+  if (!Array.isArray(values) || values.length !== 3) {
+    found.when(true, path, THREE_CURRENTS);
+    return;
+  }
+  values.forEach((value, p) => {
+    if (!(Number.isFinite(value) && (least === undefined || value >= least)))
+      found.number(value, [...path, p], least === undefined ? {} : { least });
+  });
+}
+
 function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: Inspection, path: Path): void {
   for (const [name, least] of [
     ['limit', 0],
     ['load', undefined],
     ['worst', 0],
   ] as const) {
-    const values = node[name];
-    if (values === undefined) continue;
-    if (!Array.isArray(values)) {
-      found.when(true, [...path, name], THREE_CURRENTS);
-      continue;
-    }
-    found.when(values.length !== 3, [...path, name], THREE_CURRENTS);
-    values.forEach((value, p) => {
-      found.number(value, [...path, name, p], least === undefined ? {} : { least });
-    });
+    if (node[name] !== undefined) inspectLines(node[name], least, found, [...path, name]);
   }
-  found.number(node.unbalance, [...path, 'unbalance'], { least: 0, optional: true });
-  found.number(node.neutralLimit, [...path, 'neutralLimit'], { least: 0, optional: true });
+  if (node.unbalance !== undefined) found.number(node.unbalance, [...path, 'unbalance'], { least: 0 });
+  if (node.neutralLimit !== undefined) found.number(node.neutralLimit, [...path, 'neutralLimit'], { least: 0 });
   if (node.parent === undefined) return;
-  found.when(!nodes.has(node.parent), [...path, 'parent'], `there is no node '${node.parent}'`);
+  if (!nodes.has(node.parent)) found.when(true, [...path, 'parent'], `there is no node '${node.parent}'`);
   // a cycle has no end: no walk to a root is longer than the number of nodes
   let above: NetworkNode | undefined = node;
   for (let steps = 0; above?.parent !== undefined; steps++) {

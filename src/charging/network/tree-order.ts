@@ -37,6 +37,8 @@ export interface TreeOrder {
   readonly lines: Uint8Array;
   /** Lines that each point is wired to, as `mask`. */
   readonly wired: Uint8Array;
+  /** What `wayOf` has found, by `8·node + mask`. */
+  readonly ways: (Int32Array | undefined)[];
 }
 
 /** What the points want and what the limits leave: the arrays that change from one moment to the next. */
@@ -165,7 +167,23 @@ export function orderOf(network: ChargingNetwork): TreeOrder {
     mask,
     lines,
     wired,
+    ways: [],
   };
+}
+
+/** The limits on the way of a point, its own first: entries `3·node + line` of the lines that its vehicle uses. */
+export function wayOf(order: TreeOrder, i: number): Int32Array {
+  const { node, mask, gate, next, limit, ways } = order;
+  const place = 8 * node[i]! + mask[i]!;
+  const found = ways[place];
+  if (found) return found;
+  const way: number[] = [];
+  for (let v = gate[node[i]!]!; v >= 0; v = next[v]!)
+    for (let p = 0; p < 3; p++)
+      if (mask[i]! & LINE_BIT[p]! && limit[3 * v + p]! < Number.POSITIVE_INFINITY) way.push(3 * v + p);
+  const made = Int32Array.from(way);
+  ways[place] = made;
+  return made;
 }
 
 /** What the points of a network want, and what its limits leave beside the other load that it states. */
@@ -177,17 +195,28 @@ export function momentOf(order: TreeOrder): Moment {
       base[3 * v + p] = value;
     });
   });
+  const n = points.length;
   const moment: Moment = {
     base,
     room: new Float64Array(base.length),
-    wants: Uint8Array.from(points, (p) => (p.connected === false ? 0 : 1)),
-    most: Float64Array.from(points, (p) => p.most),
-    least: Float64Array.from(points, (p) => p.least ?? LEAST_CURRENT),
-    weight: Float64Array.from(points, (p) => p.weight ?? 1),
-    priority: Float64Array.from(points, (p) => p.priority ?? 1),
-    waitingSince: Float64Array.from(points, (p) => p.waitingSince ?? 0),
-    received: Float64Array.from(points, (p) => p.received ?? 0),
+    wants: new Uint8Array(n),
+    most: new Float64Array(n),
+    least: new Float64Array(n),
+    weight: new Float64Array(n),
+    priority: new Float64Array(n),
+    waitingSince: new Float64Array(n),
+    received: new Float64Array(n),
   };
+  for (let i = 0; i < n; i++) {
+    const p = points[i]!;
+    moment.wants[i] = p.connected === false ? 0 : 1;
+    moment.most[i] = p.most;
+    moment.least[i] = p.least ?? LEAST_CURRENT;
+    moment.weight[i] = p.weight ?? 1;
+    moment.priority[i] = p.priority ?? 1;
+    moment.waitingSince[i] = p.waitingSince ?? 0;
+    moment.received[i] = p.received ?? 0;
+  }
   takeLoad(order, moment);
   return moment;
 }

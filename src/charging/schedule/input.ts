@@ -31,6 +31,11 @@ export interface ScheduleInput extends ChargingPeriod {
   readonly stage: 'continuous' | 'zero-or-least';
   /** Prices; needed for `minimum-cost`, and for the cost of any other schedule. */
   readonly prices?: PriceProfile;
+  /**
+   * Whether an order of service that leaves some short also finds the smallest shortfall of any schedule, which takes
+   * longer than the schedule itself. The optima find it anyway.
+   */
+  readonly bound?: boolean;
 }
 
 /** Largest number of steps. */
@@ -47,6 +52,7 @@ export function inspectSchedule(input: ScheduleInput): void {
   inspectPeriod(input, MOST_STEPS, `must be after the begin, ${from} s`, found);
   found.when(!POLICIES.includes(policy), ['policy'], `there is no policy '${policy}'`);
   found.when(stage !== 'continuous' && stage !== 'zero-or-least', ['stage'], `there is no stage '${stage}'`);
+  found.when(input.bound !== undefined && typeof input.bound !== 'boolean', ['bound'], 'must be true or false');
   if (sound) {
     inspectSessions(input.network, input.sessions, found);
     if (stage === 'zero-or-least' && Array.isArray(input.sessions)) inspectLeast(input, found);

@@ -60,12 +60,24 @@ function wayRoom({ order, slots, vehicles }: Course, j: number, t: number): numb
 
 function limitsIn(course: Course, cells: readonly Cell[], here: readonly number[], t: number): Row[] {
   const { order, moment, vehicles, slots } = course;
-  const tightest = new Map<string, Row>();
+  // of rows with the same left side the tightest; they are sought among those with the same length and ends
+  const tightest = new Map<string, Row[]>();
   const take = (variables: number[], coefficients: number[], most: number) => {
-    if (variables.reduce((sum, k, i) => sum + Math.max(0, coefficients[i]!) * cells[k]!.most, 0) <= most) return;
-    const name = variables.map((k, i) => coefficients[i]! * (k + 1)).join();
-    const other = tightest.get(name);
-    if (!other || other.most > most) tightest.set(name, { variables, coefficients, most });
+    let sum = 0;
+    for (let i = 0; i < variables.length; i++) sum += Math.max(0, coefficients[i]!) * cells[variables[i]!]!.most;
+    if (sum <= most) return;
+    const name = `${variables.length} ${variables[0]} ${variables.at(-1)}`;
+    const alike = tightest.get(name);
+    const row: Row = { variables, coefficients, most };
+    if (!alike) {
+      tightest.set(name, [row]);
+      return;
+    }
+    const at = alike.findIndex((other) =>
+      variables.every((k, i) => other.variables[i] === k && other.coefficients[i] === coefficients[i]),
+    );
+    if (at < 0) alike.push(row);
+    else if (alike[at]!.most > most) alike[at] = row;
   };
   moment.base.set(slots[t]!.base);
   for (let v = 0; v < order.nodes.length; v++) {
@@ -93,5 +105,5 @@ function limitsIn(course: Course, cells: readonly Cell[], here: readonly number[
       }
     }
   }
-  return [...tightest.values()];
+  return [...tightest.values()].flat();
 }

@@ -58,6 +58,16 @@ export function optimumOf(
   const begin = (shares: boolean): { lp: Programme; shortfall: number } => {
     const shareRows = shares ? wanting.map((j) => shifted(negative(needs[j]!))) : [];
     const lp = programme(upper, [...rows, ...totals, ...shareRows], shareRows.length + totals.length + 1);
+    if (!decisions) {
+      const order = inOrderOf(course, form, policy);
+      const price = (k: number) => (policy === 'minimum-cost' ? course.slots[cells[k]!.slot]!.price : 0);
+      for (let i = 0; i < order.length; ) {
+        let j = i;
+        while (j < order.length && price(order[j]!) === price(order[i]!)) j++;
+        lp.fill(order.slice(i, j), energy);
+        i = j;
+      }
+    }
     const delivered = lp.maximise(energy) + given;
     if (shares)
       lp.raiseLevels(
@@ -83,6 +93,19 @@ export function optimumOf(
   const x = lp.solution().map((value, k) => value + floor[k]!);
   settleWithin([...limits, ...needs], x);
   return { x, shortfall };
+}
+
+/** Cells in the order in which they are filled to begin with: the best slots first, in them who has the least time there. */
+function inOrderOf({ slots, vehicles }: Course, { cells }: LinearForm, policy: OptimumPolicy | 'energy'): number[] {
+  const price = (k: number) => (policy === 'minimum-cost' ? slots[cells[k]!.slot]!.price : 0);
+  const time = vehicles.map(() => new Map<number, number>());
+  cells.forEach(({ vehicle, energy, most }, k) => {
+    time[vehicle]!.set(price(k), (time[vehicle]!.get(price(k)) ?? 0) + energy * most);
+  });
+  const of = (k: number) => time[cells[k]!.vehicle]!.get(price(k))! / vehicles[cells[k]!.vehicle]!.need;
+  return cells
+    .map((_, k) => k)
+    .sort((a, b) => price(a) - price(b) || cells[a]!.slot - cells[b]!.slot || of(a) - of(b) || a - b);
 }
 
 /** The least shortfall of all together, kWh, without saying whose: the first objective alone. */

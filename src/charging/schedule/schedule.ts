@@ -42,8 +42,8 @@ export interface Schedule {
   readonly cost?: number;
   /** Largest power of the whole site, other load included, at unity power factor, W. */
   readonly peak: Watts;
-  /** What no schedule can better. */
-  readonly bound: ScheduleBound;
+  /** What no schedule can better; absent where an order of service leaves some short and it was not asked for. */
+  readonly bound?: ScheduleBound;
   /** What is not promised; in words under `scheduleNotPromisedWords`. */
   readonly notPromised: readonly ScheduleNotPromised[];
 }
@@ -59,11 +59,11 @@ export interface Schedule {
  * smallest currents are kept, the result is near the bound as a rule, but neither the least shortfall nor the least cost
  * is promised. `bound` holds what the continuous optimum reaches, which no schedule betters.
  *
- * The optima are meant for tens of vehicles in steps of minutes to an hour; with hundreds, or steps of seconds, they take
+ * The optima are meant for up to hundreds of vehicles in steps of minutes to an hour; with steps of seconds they take
  * long, and a policy that serves in order is the one to use.
  *
  * `earliest-deadline` and `least-laxity` promise limits and needs, not that all is met that could be: `bound.shortfall`
- * says what could have been.
+ * says what could have been, where the input asks for it.
  *
  * @param input network, vehicles, other load, policy, time; A, Wh, s, V
  * @returns currents of every vehicle over time, A; energy and shortfall, Wh; the peak of every node, A
@@ -107,11 +107,17 @@ export function schedule(input: ScheduleInput): Schedule {
     shortfall: wattHours(shortfall),
     ...(input.prices ? { cost: sum((s) => s.cost!) } : {}),
     peak: peakOf(course, pieces, input.voltage),
-    bound: bound ?? {
-      shortfall: wattHours(shortfall === 0 ? 0 : 1000 * leastShortfall(linearFormOf(courseOf(input, false)))),
-    },
+    ...boundOf(input, shortfall, bound),
     notPromised,
   };
+}
+
+/** In an order of service the bound is free where nobody lacks anything; elsewhere it takes longer than the schedule. */
+function boundOf(input: ScheduleInput, shortfall: number, found?: ScheduleBound): { readonly bound?: ScheduleBound } {
+  if (found) return { bound: found };
+  if (shortfall === 0) return { bound: { shortfall: wattHours(0) } };
+  if (input.bound !== true) return {};
+  return { bound: { shortfall: wattHours(1000 * leastShortfall(linearFormOf(courseOf(input, false)))) } };
 }
 
 interface Made {
@@ -124,7 +130,7 @@ interface Made {
 function made(input: ScheduleInput): Made {
   const { policy, stage, voltage } = input;
   if (policy === 'earliest-deadline' || policy === 'least-laxity') {
-    const course = courseOf(input, true);
+    const course = courseOf(input, policy === 'least-laxity');
     return { course, pieces: serveInOrder(course, input), notPromised: ['may-miss-what-can-be-met'] };
   }
   const course = courseOf(input, stage === 'zero-or-least');

@@ -24,6 +24,8 @@ export interface StepNow {
 export interface Manager {
   /** Current of each point in a step, A; the array is the caller's to read until the next step. */
   currents(now: StepNow): Float64Array;
+  /** Whether the same array means the same currents. */
+  readonly lasting: boolean;
   /** For how long a paused vehicle waits once current is there again, s. */
   readonly resumeAfter: number;
 }
@@ -42,8 +44,11 @@ export function sharingAtOnce(
   const period = typeof waiting === 'object' ? waiting.rotation : TURN;
   let currents: Float64Array = new Float64Array(order.points.length);
   let turn = Number.NaN;
+  // where everybody is served at once, no turn changes anything
+  const hasTurns = ruling.floors || ruling.rule === 'strict-priority';
   return {
     resumeAfter,
+    lasting: true,
     currents({ now, wanting, changed }) {
       const turned = turn !== Math.floor(now / period);
       turn = Math.floor(now / period);
@@ -54,7 +59,7 @@ export function sharingAtOnce(
           moment.received[point] = delivered;
           if (currents[point]! > 0) moment.waitingSince[point] = now;
         }
-      if (changed || turned)
+      if (changed || (turned && hasTurns))
         currents = decide(order, moment, {
           ...ruling,
           waiting: typeof waiting === 'object' ? { ...waiting, now: seconds(now) } : waiting,
@@ -141,6 +146,7 @@ export function sharingByControl(
 
   return {
     resumeAfter: 0,
+    lasting: false,
     currents({ step: k, now, wanting }) {
       // with nobody there and nothing commanded any more the load control has nothing to do
       if (wanting.length === 0 && quiet) return drawn;

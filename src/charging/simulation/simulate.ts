@@ -58,21 +58,26 @@ export function simulate(input: SimulationInput): Simulation {
   const tally = tallyOf(order, ruling.step > 0 ? ruling.step : 1e-6);
   const recorder = input.keepSeries ? seriesOf(order) : undefined;
 
-  const nothing = new Float64Array(moment.base.length);
+  let charging: Float64Array = new Float64Array(moment.base.length);
+  let [counted, full] = [undefined as Float64Array | undefined, false];
   const steps = Math.ceil((to - from) / step - 1e-9);
   for (let k = 0; k < steps; k++) {
     const now = from + k * step;
     const end = Math.min(now + step, to);
     const moved = clockwork.set(k);
-    const { wanting, changed } = comings(now);
+    const { wanting, changed } = comings(now, full);
     const currents = manager.currents({ step: k, now, wanting, changed: moved || changed });
     let takes = currents;
     if (wanting.length > 0 && manager.resumeAfter > 0) takes = currents.slice();
+    full = false;
     for (const stay of wanting) {
       const current = charge(stay, currents[stay.point]!, now, end, voltage, manager.resumeAfter);
       if (takes !== currents) takes[stay.point] = current;
+      if (stay.fullAt >= now) full = true;
     }
-    tally.add(moment.base, wanting.length > 0 ? chargingByNode(order, takes) : nothing, end - now);
+    if (takes !== counted || changed || !manager.lasting) charging = chargingByNode(order, takes);
+    counted = takes;
+    tally.add(moment.base, charging, end - now);
     recorder?.add(now, moment.base, takes);
   }
 
@@ -94,17 +99,18 @@ function withFirstLimits({ network, limits = [] }: SimulationInput): SimulationI
   return { ...network, nodes: network.nodes.map((n) => (first.has(n.id) ? { ...n, limit: first.get(n.id)! } : n)) };
 }
 
-/** Who wants current at a moment, in the order of arrival, and whether those are others than the moment before. */
+/** Who wants current at a moment, in the order of arrival, and whether those are others than the moment before; `full`: whether anybody has become full since. */
 function comingsOf(order: TreeOrder, moment: Moment, stays: readonly Stay[]) {
   const queue = stays.filter((s) => s.windows.length > 0 && s.session.energy > 0);
   queue.sort((a, b) => a.windows[0]!.from - b.windows[0]!.from);
   let arrived = 0;
   let here: Stay[] = [];
   let before: readonly Stay[] = [];
+  let [until, same] = [Number.NEGATIVE_INFINITY, { wanting: before, changed: false }];
   moment.wants.fill(0);
-  return (now: number): { readonly wanting: readonly Stay[]; readonly changed: boolean } => {
+  return (now: number, full: boolean): { readonly wanting: readonly Stay[]; readonly changed: boolean } => {
+    if (now < until && !full) return same;
     while (arrived < queue.length && queue[arrived]!.windows[0]!.from <= now) here.push(queue[arrived++]!);
-    if (here.length === 0 && before.length === 0) return { wanting: before, changed: false };
     for (const stay of before) moment.wants[stay.point] = 0;
     const gone = (s: Stay) => s.delivered >= s.session.energy || s.window >= s.windows.length;
     const wanting = here.filter((stay) => enter(order, moment, stay, now));
@@ -112,6 +118,13 @@ function comingsOf(order: TreeOrder, moment: Moment, stays: readonly Stay[]) {
     if (here.some(gone)) here = here.filter((s) => !gone(s));
     const changed = wanting.length !== before.length || wanting.some((stay, k) => stay !== before[k]);
     before = wanting;
+    // until somebody is full, nothing changes before the next begin or end of a window
+    until = queue[arrived]?.windows[0]?.from ?? Number.POSITIVE_INFINITY;
+    for (const { windows, window } of here) {
+      const { from, to } = windows[window]!;
+      until = Math.min(until, from > now ? from : to);
+    }
+    same = { wanting, changed: false };
     return { wanting, changed };
   };
 }

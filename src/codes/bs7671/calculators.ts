@@ -8,6 +8,7 @@ import type { WiringCode } from '../wiring-code.js';
 import { bs7671Contents } from './contents.js';
 import { a1Contents } from './editions/a1-2020.js';
 import { a2Contents } from './editions/a2-2022.js';
+import { a3Contents } from './editions/a3-2024.js';
 import { type Edition, editionGap } from './editions.js';
 
 /** The contents list of an edition whose text could not be had: nothing can be judged by it, aspect by aspect. */
@@ -25,7 +26,7 @@ const lists: Readonly<Record<Edition, () => List<Checks>>> = {
   '2018': bs7671Contents,
   '2018+A1:2020': a1Contents,
   '2018+A2:2022': a2Contents,
-  '2018+A3:2024': a2Contents,
+  '2018+A3:2024': a3Contents,
   '2018+A4:2026': /* @__PURE__ */ closed('2018+A4:2026'),
 };
 

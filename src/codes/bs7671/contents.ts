@@ -43,7 +43,8 @@ export const bs7671Contents = () => {
   const fault = disconnection();
   const terminal = terminals();
   const additional = additionalProtection();
-  const residual = residualCurrent();
+  // 531.3.3 of 2018: type AC for general purposes
+  const residual = residualCurrent({ generalPurposes: true });
   const withstand = lineWithstand();
   const protective = protectiveConductor();
   const size = minimumSize();

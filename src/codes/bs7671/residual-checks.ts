@@ -153,6 +153,15 @@ export const residualBothWays = /* @__PURE__ */ statement({
   source: { document: 'BS 7671', edition: '2018+A3:2024', clause: '530.3.201', provenance: 'two-sources' },
 });
 
+/** The same before there was a rule: what its maker says of it. BS 7671, 134.1.1, 510.3. */
+export const residualMarkedBothWays = /* @__PURE__ */ statement({
+  weight: 'rule',
+  caution: shockCaution,
+  id: 'residual-current-both-ways',
+  title: 'A device through which power can flow both ways is made for it',
+  source: /* @__PURE__ */ bs('134.1.1; 510.3', 'memory'),
+});
+
 /** The board carries supply and generation together. BS 7671, 551.7.2. */
 export const boardCarriesInfeed = /* @__PURE__ */ comparison({
   weight: 'rule',

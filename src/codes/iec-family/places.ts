@@ -1,14 +1,16 @@
-import { factOf } from '../../calculation/index.js';
+import { fact, factOf, type Line } from '../../calculation/index.js';
 import { type Fact, isMissing, type Known } from '../../core/index.js';
 import {
   type Cable,
   type ChargePoint,
-  type Line,
+  type Line as LineConductor,
   type OvercurrentDevice,
   type ResidualDevice,
   type Run,
+  residualUnlisted,
   residualUpstream,
   type Stretch,
+  type Unlisted,
 } from '../../installation/index.js';
 import type { Amperes, SquareMillimetres } from '../../units/index.js';
 import type { CircuitPlace, LoadState } from '../wiring-code.js';
@@ -78,6 +80,8 @@ export interface ResidualUpstreamPlace {
   readonly device: ResidualDevice;
   /** Its place from the origin of the installation on, from 1. */
   readonly number: number;
+  /** Set where nobody says whether there is one. */
+  readonly unlisted?: Unlisted;
 }
 
 /** A rating that is declared for the device together with others; without a rating where nothing is declared. */
@@ -131,11 +135,11 @@ export interface PointPlace {
 export interface LoadStatePlace extends PointPlace {
   readonly declared?: LoadState;
   /** Lines on which the vehicle charges, where they are not all lines of the point. */
-  readonly vehicle?: readonly Line[];
+  readonly vehicle?: readonly LineConductor[];
 }
 
 /** Lines of a vehicle that uses some of the lines of a point only: a single-phase vehicle, or one on two lines. */
-const partVehicles = ({ lines }: ChargePoint): readonly (readonly Line[])[] =>
+const partVehicles = ({ lines }: ChargePoint): readonly (readonly LineConductor[])[] =>
   lines.length === 1
     ? []
     : [...lines.map((line) => [line]), ...(lines.length === 3 ? lines.map((l) => lines.filter((x) => x !== l)) : [])];
@@ -288,8 +292,12 @@ export const circuitScopes = {
   residualUpstream: {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly ResidualUpstreamPlace[] =>
-      residualUpstream(circuit.path).map((device, i) => ({ circuit, device, number: i + 1 })),
-    title: ({ number }: ResidualUpstreamPlace) => `residual current device ${number}`,
+      [
+        ...residualUpstream(circuit.path).map((device) => ({ device })),
+        ...residualUnlisted(circuit.path).map((unlisted) => ({ device: unlisted.device, unlisted })),
+      ].map((found, i) => ({ circuit, ...found, number: i + 1 })),
+    title: ({ number, unlisted }: ResidualUpstreamPlace) =>
+      unlisted ? `residual current device that ${unlisted.at} may have` : `residual current device ${number}`,
   },
   faults: {
     within: 'circuit',
@@ -325,8 +333,17 @@ export const ofPoint = /* @__PURE__ */ factOf<PointPlace>();
 export const ofLoadState = /* @__PURE__ */ factOf<LoadStatePlace>();
 /** A fact of a main protective bonding conductor. */
 export const ofBond = /* @__PURE__ */ factOf<BondPlace>();
+/** What is asked for where nobody says whether there is a residual current device. */
+export const unlistedWords = ({ at }: Unlisted): string => `residual current devices of ${at}`;
 /** A fact of a residual current device upstream. */
-export const ofResidualUpstream = /* @__PURE__ */ factOf<ResidualUpstreamPlace>();
+export const ofResidualUpstream = <V>(
+  read: (place: ResidualUpstreamPlace) => Fact<V> | Known<V>,
+  { called, ...words }: { readonly called?: string; readonly by?: string } = {},
+): Line<never, V> =>
+  fact(read, {
+    ...words,
+    ...(called === undefined ? {} : { called: ({ unlisted }) => (unlisted ? unlistedWords(unlisted) : called) }),
+  });
 /** A fact of a fault. */
 export const ofFault = /* @__PURE__ */ factOf<FaultPlace>();
 /** A fact of a section of a run over which the tabulated drop is the same. */

@@ -53,7 +53,7 @@ const rowBelow = (multiple: number) => {
  * @param loopClause clause of the voltage in an earth fault loop
  */
 export const residualUpstream = (touchClause: string, loopClause: string) => ({
-  residualOperatingCurrent: ofResidualUpstream((d) => d.device.rating),
+  residualOperatingCurrent: ofResidualUpstream((d) => d.device.rating, { called: 'residualOperatingCurrent' }),
   electrodeResistance: by(electrodeAndProtective, touchClause, {
     // a loop test of the supply may stand for the electrode: it is never less
     earthElectrode: orElse(

@@ -8,7 +8,9 @@ import {
   outletsBelow,
   type ResidualDevice,
   type Run,
+  residualUnlisted,
   residualUpstream,
+  type Unlisted,
 } from '../../installation/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
 import type { PointPlace, ResidualUpstreamPlace } from './places.js';
@@ -28,7 +30,8 @@ export interface ProtectingPlace {
 /** A residual current device inside a charge point. */
 export interface ResidualInsidePlace {
   readonly point: ChargePoint;
-  readonly device: ResidualDevice;
+  /** Absent where nobody says whether there is one. */
+  readonly device?: ResidualDevice;
 }
 /** A residual current device, and the one that follows it on the way of the current. */
 export interface ResidualPairPlace {
@@ -41,6 +44,8 @@ export interface ResidualOnBoardPlace {
   readonly circuit: CircuitPlace;
   readonly device: NonNullable<Board['residual']>[number];
   readonly number: number;
+  /** Set where nobody says whether there is one. */
+  readonly unlisted?: Unlisted;
 }
 /** Something that can feed the board: the device ahead, or a circuit that can feed back. */
 export interface InfeedPlace {
@@ -69,10 +74,11 @@ const serves = ({ serves: named }: ResidualDevice & { readonly serves?: readonly
   named === undefined || named.includes(run.id);
 
 /** A residual current device on the way to a circuit. */
-type OnTheWay = Pick<ResidualUpstreamPlace, 'circuit' | 'device'>;
+type OnTheWay = Pick<ResidualUpstreamPlace, 'circuit' | 'device' | 'unlisted'>;
 
 /** What draws its current through a device, wherever it stands on the way to the run. */
-function outletsBehind({ circuit: { path, run }, device }: OnTheWay): readonly (Load | ChargePoint)[] {
+function outletsBehind({ circuit: { path, run }, device, unlisted }: OnTheWay): readonly (Load | ChargePoint)[] {
+  if (unlisted) return unlisted.behind.flatMap(outletsBelow);
   const own = [...path.feeders, run].find((r) => r.residual?.includes(device));
   const board = path.boards.find((b) => b.residual?.includes(device));
   const behind = own ? [own] : (board?.runs.filter((r) => serves(device, r)) ?? []);
@@ -139,8 +145,10 @@ export const residualScopes = {
   },
   residualInside: {
     within: 'points',
-    things: ({ point }: PointPlace): readonly ResidualInsidePlace[] =>
-      point.residual ? [{ point, device: point.residual }] : [],
+    things: ({ point }: PointPlace): readonly ResidualInsidePlace[] => {
+      if (point.residual) return [{ point, device: point.residual }];
+      return point.noResidual?.state === 'known' && point.noResidual.value ? [] : [{ point }];
+    },
     title: () => 'residual current device inside it',
   },
   residualPairs: {
@@ -154,10 +162,16 @@ export const residualScopes = {
   residualOnBoard: {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly ResidualOnBoardPlace[] =>
-      (circuit.board.residual ?? [])
-        .map((device, i) => ({ circuit, device, number: i + 1 }))
+      [
+        ...(circuit.board.residual ?? []).map((device) => ({ device })),
+        ...residualUnlisted(circuit.path)
+          .filter(({ at }) => at === circuit.board.id)
+          .map((unlisted) => ({ device: unlisted.device, unlisted })),
+      ]
+        .map((found, i) => ({ circuit, ...found, number: i + 1 }))
         .filter(({ device }) => serves(device, circuit.run)),
-    title: ({ number }: ResidualOnBoardPlace) => `Residual current device ${number} on the board`,
+    title: ({ number, unlisted }: ResidualOnBoardPlace) =>
+      `Residual current device ${unlisted ? `that ${unlisted.at} may have` : `${number} on the board`}`,
   },
   servedRuns: {
     within: 'residualOnBoard',

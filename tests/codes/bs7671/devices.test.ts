@@ -39,7 +39,7 @@ const submain = (inner: Run, change: Partial<Run> = {}): Run =>
       area: known(squareMillimetres(16)),
       protective: 'core',
     },
-    feeds: [{ kind: 'board', id: 'garage-board', runs: [inner] }],
+    feeds: [{ kind: 'board', noResidual: known(true), id: 'garage-board', runs: [inner] }],
     ...change,
   });
 const judge = (group: Aspect, installation: Installation, id = 'ev', options: AssessmentOptions = {}) => {
@@ -140,7 +140,10 @@ describe('devices in series', () => {
     });
     const at = (current: number) => {
       const own = circuit({ device: { ...circuit().device, conditionalRating: known(amperes(6000)) } });
-      const run = { ...unknownRoute, feeds: [{ kind: 'board', id: 'b', runs: [own] } as const] };
+      const run = {
+        ...unknownRoute,
+        feeds: [{ kind: 'board', noResidual: known(true), id: 'b', runs: [own] } as const],
+      };
       return by(
         judge('breaking-capacity', house([run], { prospectiveCurrent: known(amperes(current)) })).results,
         'breaking-capacity',

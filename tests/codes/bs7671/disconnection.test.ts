@@ -38,7 +38,7 @@ describe('automatic disconnection', () => {
   });
 
   test('a run that feeds a board and an outlet of its own has the shorter time of the outlet', () => {
-    const board = { kind: 'board', id: 'garage', runs: [] } as const;
+    const board = { kind: 'board', noResidual: known(true), id: 'garage', runs: [] } as const;
     const timeOf = (feeds: Run['feeds']) =>
       code.calculator.of(caseOf(house([circuit({ feeds })]), 'ev')).figure('requiredTime');
     // Table 41.1 and 411.3.2.3: 0.4 s for the point, 5 s for a distribution circuit alone
@@ -59,7 +59,7 @@ describe('automatic disconnection', () => {
         protective: 'armour-and-separate',
         protectiveArea: known(squareMillimetres(10)),
       },
-      feeds: [{ kind: 'board', id: 'garage-board', runs: [circuit()] }],
+      feeds: [{ kind: 'board', noResidual: known(true), id: 'garage-board', runs: [circuit()] }],
     });
     expect(run(house([submain])).verdict).toBe('not-determined'); // recalled armour has to be accepted
     const { figures, first } = run(house([submain]), 'ev', { acceptMemoryFigures: true });

@@ -73,7 +73,12 @@ describe('arc detection, BS 7671 421.1.7', () => {
     expect(verdict(sockets(32, { feeds: [load({ purpose: 'cooking' })] }))).toBe('not-determined');
   });
   it('is not asked of a feeder, though sockets are behind it', () => {
-    const garage: Board = { kind: 'board', id: 'garage', runs: [{ ...sockets(20), id: 'garage sockets' }] };
+    const garage: Board = {
+      kind: 'board',
+      noResidual: known(true),
+      id: 'garage',
+      runs: [{ ...sockets(20), id: 'garage sockets' }],
+    };
     expect(verdict(sockets(32, { feeds: [garage] }))).toBe('not-required');
     // a socket-outlet of its own makes the difference
     expect(verdict(sockets(32, { feeds: [garage, load({ purpose: 'socket-outlets' })] }))).toBe('fail');
@@ -114,6 +119,7 @@ describe('the exact voltage at the end of a circuit', () => {
   it('of a run that feeds a board and a load counts the current of both', () => {
     const garage: Board = {
       kind: 'board',
+      noResidual: known(true),
       id: 'garage',
       runs: [{ ...circuit({ feeds: [load()] }), id: 'garage sockets' }],
     };
@@ -215,6 +221,7 @@ test('a run may bear a name that every object inherits', () => {
   const under = (id: string) => {
     const garage: Board = {
       kind: 'board',
+      noResidual: known(true),
       id: 'garage',
       runs: [{ ...circuit({ feeds: [load()] }), id: 'garage sockets' }],
     };

@@ -280,14 +280,16 @@ test('of three devices each is judged against the one above it', () => {
   expect(series(150)).toEqual(['fail', 'pass']);
   expect(series(60)).toEqual(['pass', 'fail']);
 });
-test('of several devices that of the smallest rating protects; while one is not known nobody can say which', () => {
+test('of several devices one that suits protects, else that of the smallest rating; while one is not known nobody can say which', () => {
   const two = (a: Partial<ResidualDevice>, b: Partial<ResidualDevice>) =>
     judge([circuit({ residual: [device(a), device(b)], feeds: [point()] })]);
   expect(
     two({ rating: known(milliamperes(100)), type: known('B') }, { type: known('AC') })['residual-current-type'],
   ).toBe('fail');
-  expect(two({ rating: unknown() }, {})['residual-current-type']).toBe('not-determined');
-  expect(two({ rating: unknown() }, {})['residual-current-poles']).toBe('not-determined');
+  expect(two({ rating: unknown() }, {})['residual-current-type']).toBe('pass');
+  expect(two({ type: known('AC') }, {})['residual-current-type']).toBe('pass');
+  expect(two({ rating: unknown() }, { type: known('AC') })['residual-current-type']).toBe('not-determined');
+  expect(two({ rating: unknown() }, { opensAllLive: known(false) })['residual-current-poles']).toBe('not-determined');
   expect(judge(one({ rating: unknown() }))['residual-current-type']).toBe('pass');
   const inside = [
     circuit({
@@ -295,7 +297,7 @@ test('of several devices that of the smallest rating protects; while one is not 
       feeds: [point({ residual: device({ position: 'inside-equipment' }) })],
     }),
   ];
-  expect(judge(inside)['residual-current-type']).toBe('not-determined');
+  expect(judge(inside)['residual-current-type']).toBe('pass');
 });
 test('smallest conductors, BS 7671 Table 52.3: 1 mm² for lighting, 1.5 mm² for power, 16 mm² of aluminium', () => {
   const limit = (run: Partial<Run>) =>

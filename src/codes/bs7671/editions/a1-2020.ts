@@ -32,7 +32,10 @@ export const a1Contents = () => {
     figures: { points: earthed.points },
     checks: {
       'charge-point-earthing': earthed.checks,
-      'residual-current': [...additionalProtection().checks, ...residualCurrent(oneDevicePerPointAdvised).checks],
+      'residual-current': [
+        ...additionalProtection().checks,
+        ...residualCurrent({ individually: oneDevicePerPointAdvised, generalPurposes: true }).checks,
+      ],
     },
   });
 };

@@ -111,8 +111,10 @@ export const additionalProtection = () => {
         (place) => protectingDevices(place).length > 0 || unknown(place.point ? 'board and instructions' : 'the board'),
         { called: ({ point }) => `residual current device of the ${point ? 'charge point' : 'circuit'}` },
       ),
-      // of several devices the one of at most 30 mA without delay protects, the smallest first; without one the smallest
+      // of several devices one that suits in all respects protects, else one of at most 30 mA without delay, the smallest first;
+      // without one the smallest
       promptThere: any('protecting/prompt'),
+      suitableThere: any('protecting/suits'),
       residualOperatingCurrent: smallest('protecting/protectingCurrent'),
       protectsOnlyLate: whereSmallest('protecting/protectingCurrent', 'smallButDelayed'),
       ownDevice: any('protecting/ownOfPoint'),
@@ -135,13 +137,17 @@ export const additionalProtection = () => {
         { direction: { residualOperatingCurrent: -1 } },
       ),
       protectingCurrent: when(
-        weigh(['promptThere'], ({ promptThere }) => promptThere === true),
+        weigh(['suitableThere'], ({ suitableThere }) => suitableThere === true),
+        when('suits', same('residualOperatingCurrent'), none('Another device suits in all respects.')),
         when(
-          'surelyPrompt',
+          weigh(['promptThere'], ({ promptThere }) => promptThere === true),
+          when(
+            'surelyPrompt',
+            same('residualOperatingCurrent'),
+            none('Another device is of at most 30 mA without delay.'),
+          ),
           same('residualOperatingCurrent'),
-          none('Another device is of at most 30 mA without delay.'),
         ),
-        same('residualOperatingCurrent'),
       ),
       alone: ofProtecting((_, { alone }) => alone),
       ownOfPoint: when('alone', same('prompt'), set(false)),

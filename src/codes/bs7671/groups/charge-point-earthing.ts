@@ -11,7 +11,7 @@ import {
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { type Gap, isMissing, type Known, missing, overall, unknown } from '../../../core/index.js';
+import { type CheckResult, type Gap, isMissing, type Known, missing, overall, unknown } from '../../../core/index.js';
 import { type ChargePointEarthing, outletsBelow } from '../../../installation/index.js';
 import { earthingWords } from '../../../installation/marking.js';
 import {
@@ -39,6 +39,10 @@ const barredPlaces = {
 
 const nothing = [0, 0, 0] as unknown as LoadState['currents'];
 const lineNames = ['L1', 'L2', 'L3'] as const;
+
+/** Whether an arrangement is not ruled out. */
+const remains = (offers: Readonly<Record<string, readonly CheckResult[]>>, arrangement: string): boolean =>
+  overall(offers[arrangement] ?? []).verdict !== 'fail';
 
 const remainingWords = (arrangements: readonly string[]): string =>
   arrangements.map((a) => earthingWords[a as ChargePointEarthing]).join(', ');
@@ -211,14 +215,16 @@ export const chargePointEarthing = () => ({
       stated !== 'none' ? stated : isMissing(built) ? 'none' : built,
     ),
     earthingRemaining: derive(['earthingOffers'], ({ earthingOffers }) =>
-      Object.keys(earthingOffers).filter((a) => overall(earthingOffers[a] ?? []).verdict !== 'fail'),
+      Object.keys(earthingOffers).filter((a) => remains(earthingOffers, a)),
     ),
     earthingJudged: when(
       needed(),
-      derive(
-        ['earthingChosen', 'earthingOffers', 'earthingRemaining'],
-        ({ earthingChosen, earthingOffers, earthingRemaining }) =>
-          earthingChosen in earthingOffers && earthingRemaining.length > 0 ? earthingChosen : 'none',
+      // where the chosen one remains, the others need not be judged
+      derive(['earthingChosen', 'earthingOffers'], ({ earthingChosen, earthingOffers }) =>
+        earthingChosen in earthingOffers &&
+        [earthingChosen, ...Object.keys(earthingOffers)].some((a) => remains(earthingOffers, a))
+          ? earthingChosen
+          : 'none',
       ),
       set('none'),
     ),

@@ -54,6 +54,7 @@ export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | '
     return metal.state === 'known' && metal.value ? metalInNoWall : known(false);
   }
   if (metal.state === 'known' && metal.value) return inSight(section) ? metalInNoWall : known(true);
+  if (shallow === true && inSight(section)) return contradicted;
   if (shallow === true || (shallow === undefined && methodIs(section, /^102$/))) return known(true);
   if (shallow === false) return metal;
   return said ?? (inSight(section) ? known(false) : depthAsked);

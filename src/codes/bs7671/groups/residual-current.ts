@@ -33,7 +33,7 @@ import { type ChargePoint, type Load, outletsBelow, residualUpstream } from '../
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
-import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace } from '../../iec-family/places.js';
+import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace, unlistedWords } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
   deviceAhead,
@@ -53,6 +53,21 @@ import * as c from '../residual-checks.js';
 import { residualLoadOf, standingCurrentLimitOf } from '../residual-checks.js';
 import { pointProtected } from './additional-protection.js';
 
+/** What editions of the rules on residual current devices differ in. */
+interface ResidualEdition {
+  /** The check that a device serves one charge point alone. */
+  readonly individually?: typeof c.oneDevicePerPoint;
+  /** Whether type AC is for general purposes, 531.3.3. */
+  readonly generalPurposes?: boolean;
+  /** The check of devices through which power can flow both ways. */
+  readonly bothWays?: typeof c.residualBothWays;
+}
+
+const oneWayAsked: Gap = {
+  kind: 'fact',
+  fact: 'a device marked for one direction, fed from both sides',
+  obtain: 'its maker: whether it opens when it is fed from the load side; else one that is made for it',
+};
 const smallestAsked: Gap = {
   kind: 'fact',
   fact: 'which residual current device has the smallest rating',
@@ -63,6 +78,16 @@ const backAsked: Gap = {
   fact: 'whether the charge point can feed back from the vehicle',
   obtain: 'its data sheet',
 };
+const insideAsked: Gap = {
+  kind: 'fact',
+  fact: 'residual current device inside the charge point',
+  obtain: 'its instructions: the rated residual current, or that there is none',
+};
+/** What stands inside a point at worst. */
+const smallestMade = /* @__PURE__ */ known(
+  /* @__PURE__ */ milliamperes(10),
+  'none is described: the smallest in use, common practice, no source',
+);
 const typeWords = { called: 'type of the residual current device' };
 const detectionWords = { called: 'detection of 6 mA direct current' };
 const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
@@ -70,9 +95,20 @@ const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instruction
 const types = ['AC', 'A', 'F', 'B'] as const;
 type TypeFact = Fact<(typeof types)[number]>;
 
-/** Type of residual current device that an outlet asks for at least. */
-const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
+/** Equipment that converters feed or that converts itself: its maker alone says what residual current it has. */
+const byMaker: readonly Load['purpose'][] = [
+  'heat-pump',
+  'motor',
+  'air-conditioning',
+  'charge-point',
+  'generation',
+  'storage',
+];
+
+/** Type of residual current device that an outlet asks for at least; where type AC is for general purposes, by its purpose too. */
+const typeAskedBy = (o: Load | ChargePoint, generalPurposes: boolean): TypeFact => {
   if (o.kind === 'charge-point') return known('A');
+  if (generalPurposes && o.residualType?.state !== 'known' && !byMaker.includes(o.purpose)) return known('AC');
   if (o.residualType) return o.residualType;
   return unknown(
     `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,
@@ -80,13 +116,24 @@ const typeAskedBy = (o: Load | ChargePoint): TypeFact => {
 };
 
 /** What the verdict on a type rests on. */
-function typeBecause(v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) {
-  if (v.residualType === 'AC')
-    return 'type AC is left for fixed equipment that is known to have no direct-current component';
-  if (v.residualType === 'B') return 'type B detects smooth direct current too';
-  const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
-  return `what is fed asks for type ${types[least]} at least`;
-}
+const typeBecause =
+  (generalPurposes: boolean) =>
+  (v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) => {
+    if (v.residualType === 'AC' && !generalPurposes)
+      return 'type AC is left for fixed equipment that is known to have no direct-current component';
+    if (v.residualType === 'B') return 'type B detects smooth direct current too';
+    const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
+    return `what is fed asks for type ${types[least]} at least`;
+  };
+
+/** Whether smooth direct current of a charge point is detected, by the device or beside it. */
+const smoothDetected = () =>
+  choose('residualType', {
+    AC: set(false),
+    A: same('directCurrentDetection'),
+    F: same('directCurrentDetection'),
+    B: set(true),
+  });
 
 /** The device that protects a charge point: rating, type, poles, and whether it is its own. */
 const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
@@ -120,21 +167,26 @@ const withPoints = (place: ResidualUpstreamPlace) => pointsBehind(place).length 
 
 /**
  * Residual current devices of a circuit. BS 7671 531.3, 722.531.3.101.
- * @param individually the check that a device serves one charge point alone, as the edition words it
  */
-export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.oneDevicePerPoint) => ({
+export const residualCurrent = ({
+  individually = c.oneDevicePerPoint,
+  generalPurposes = false,
+  bothWays = c.residualMarkedBothWays,
+}: ResidualEdition = {}) => ({
   circuit: {
     // charge points of the circuit itself have checks of their own
     typesAsked: ofCircuit(({ run }) =>
       run.feeds
         .flatMap((o) => (o.kind === 'charge-point' ? [] : o.kind === 'load' ? [o] : outletsBelow(o)))
-        .map(typeAskedBy),
+        .map((o) => typeAskedBy(o, generalPurposes)),
     ),
     // heaters of water may have no direct-current component: of them alone type AC may do
-    onlyHeaters: ofCircuit(({ run }) =>
-      outletsBelow(run).every(
-        (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
-      ),
+    onlyHeaters: ofCircuit(
+      ({ run }) =>
+        generalPurposes ||
+        outletsBelow(run).every(
+          (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
+        ),
     ),
     // position
     residualPlace: ofCircuit(({ path, run }) => {
@@ -158,25 +210,27 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     opensAllLive: whereSmallest('protecting/protectingCurrent', 'opensAllLive'),
     severalDevices: ofAdditional((place) => protectingDevices(place).length > 1),
     markingOpen: any('protecting/markingOpen'),
-    protectingKnown: derive(['severalDevices', 'markingOpen'], (v) =>
-      v.severalDevices && v.markingOpen ? missing(smallestAsked) : true,
+    protectingKnown: weigh(
+      ['suitableThere', 'severalDevices', 'markingOpen'],
+      (v): Known<true> =>
+        v.suitableThere !== true && v.severalDevices === true && v.markingOpen === true ? missing(smallestAsked) : true,
     ),
     directCurrentDetection: ofAdditional(
       ({ point }) => point?.directCurrentDetection ?? detectionAsked,
       detectionWords,
     ),
-    smoothDetected: choose('residualType', {
-      AC: set(false),
-      A: same('directCurrentDetection'),
-      F: same('directCurrentDetection'),
-      B: set(true),
-    }),
+    smoothDetected: smoothDetected(),
   },
   protecting: {
     residualType: ofProtecting((d) => d.type, typeWords),
     opensAllLive: ofProtecting((d) => d.opensAllLive ?? unknown('the marking of the device'), {
       called: 'poles of the residual current device',
     }),
+    smoothDetected: smoothDetected(),
+    suits: weigh(
+      ['prompt', 'smoothDetected', 'opensAllLive'],
+      (v) => v.prompt === true && v.smoothDetected === true && v.opensAllLive === true,
+    ),
     markingOpen: weigh(
       ['residualOperatingCurrent', 'delayed'],
       (v) => isMissing(v.residualOperatingCurrent) || isMissing(v.delayed),
@@ -221,7 +275,8 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     standingCurrent: ofPointBehind(standingOf, { called: standingWords }),
   },
   residualInside: {
-    residualOperatingCurrent: ofResidualInside(({ device }) => device.rating),
+    insideDescribed: ofResidualInside(({ device }) => device !== undefined),
+    residualOperatingCurrent: ofResidualInside(({ device }) => device?.rating ?? smallestMade),
     standingCurrent: ofResidualInside(({ point }) => standingOf(point), {
       called: ({ point }) => standingWords(point),
     }),
@@ -244,7 +299,7 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
     residualRatedCurrent: ofResidualOnBoard(
       ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
       {
-        called: 'rated current of the residual current device',
+        called: ({ unlisted }) => (unlisted ? unlistedWords(unlisted) : 'rated current of the residual current device'),
       },
     ),
     aheadRating: ofResidualOnBoard(({ circuit }) => deviceAhead(circuit).rating, {
@@ -289,7 +344,11 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       {
         true: [
           each('residualUpstream', [
-            holds(c.residualTypeSuits, 'typeSuits', derive(['residualType', 'typesAsked'], typeBecause)),
+            holds(
+              c.residualTypeSuits,
+              'typeSuits',
+              derive(['residualType', 'typesAsked'], typeBecause(generalPurposes)),
+            ),
           ]),
         ],
         false: [],
@@ -321,14 +380,34 @@ export const residualCurrent = (individually: typeof c.oneDevicePerPoint = c.one
       holds(c.residualSelective, 'residualSelective', set('otherwise either of the two may open')),
     ]),
     each('residualUpstream', [compare(c.standingCurrentBorne)], withPoints),
-    each('residualInside', [compare(c.standingCurrentBorne)]),
+    each('residualInside', [
+      chosen('insideDescribed', {
+        true: [compare(c.standingCurrentBorne)],
+        false: [
+          adjusted(compare(c.standingCurrentBorne), [], (result) =>
+            result.verdict === 'pass' ? result : opened(result, [insideAsked]),
+          ),
+        ],
+      }),
+    ]),
     each('residualOnBoard', [compare(c.residualNotOverloaded)]),
     chosen('feedsBack', {
-      yes: [each('residualUpstream', [holds(c.residualBothWays, 'bidirectional', set('this circuit can feed back'))])],
+      yes: [
+        each('residualUpstream', [
+          holds(
+            bothWays,
+            weigh(['bidirectional'], ({ bidirectional: both }): Known<boolean> => {
+              // before there was a rule, what the maker says of such a use decides
+              return both === false && bothWays === c.residualMarkedBothWays ? missing(oneWayAsked) : both;
+            }),
+            set('this circuit can feed back'),
+          ),
+        ]),
+      ],
       'not known': [
         each('residualUpstream', [
           holds(
-            c.residualBothWays,
+            bothWays,
             weigh(
               ['bidirectional'],
               ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked),

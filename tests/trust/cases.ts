@@ -1,0 +1,225 @@
+import fc from 'fast-check';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import type { Verdict } from '../../src/core/index.js';
+import { assess, hasCode, type Installation } from '../../src/index.js';
+import { labels, pathsOf } from '../../src/installation/index.js';
+import { readSurvey } from '../../src/io/index.js';
+import { withAllWanted } from '../../src/site/index.js';
+import { arbitraryInstallation } from '../../src/testing/index.js';
+import { premises, soundHouse } from '../hazards/sound.js';
+import { surveyDocuments } from '../support/surveys.js';
+import { asHeld, changedAt, type Found, factsOf } from './facts.js';
+
+const code = bs7671('2018+A2:2022');
+
+/** The worst verdict by check, and that of the whole; undefined where the installation is refused. */
+type Verdicts = ReadonlyMap<string, Verdict>;
+const worst: readonly Verdict[] = ['fail', 'not-determined', 'pass', 'not-required'];
+
+function judge(installation: Installation, run: string): Verdicts | undefined {
+  try {
+    const { results, overall } = assess(code, installation, run, premises);
+    const found = new Map<string, Verdict>([['the circuit', overall.verdict]]);
+    for (const { check, verdict, weight } of results) {
+      if (weight !== 'rule') continue;
+      const before = found.get(check);
+      if (before === undefined || worst.indexOf(verdict) < worst.indexOf(before)) found.set(check, verdict);
+    }
+    return found;
+  } catch (e) {
+    if (hasCode(e, 'invalid-input') || hasCode(e, 'unknown-definition')) return undefined;
+    throw e;
+  }
+}
+
+/**
+ * Checks that pass without a fact and fail with it, or are not asked without it though nothing else objects then. Where
+ * something fails without the fact that holds with it, such as that no device is there, the fact says of which device the
+ * others speak, and nothing can be compared.
+ */
+function better(silent: Verdicts, said: Verdicts): readonly string[] {
+  const blocks = (v: Verdict | undefined) => v === 'fail' || v === 'not-determined';
+  const asksElsewhere = [...silent].some(([c, v]) => blocks(v) && !blocks(said.get(c)));
+  if ([...silent].some(([c, v]) => v === 'fail' && said.get(c) !== 'fail')) return [];
+  // where all of it fails, checks that rest on what is not there are not asked
+  const elsewhere = asksElsewhere || silent.get('the circuit') === 'fail';
+  return [...said].flatMap(([check, verdict]) => {
+    const before = silent.get(check) ?? (elsewhere ? 'not-determined' : 'not-required');
+    return verdict === 'fail' && !blocks(before) ? [check] : [];
+  });
+}
+
+/** Circuits that were there before, so that what stands on them is surveyed and not chosen. */
+const standing = ({ board, ...rest }: Installation): Installation => {
+  const all = (b: Installation['board']): Installation['board'] => ({
+    ...b,
+    runs: b.runs.map((run) => ({
+      ...run,
+      existing: true,
+      feeds: run.feeds.map((o) => (o.kind === 'board' ? all(o) : o)),
+    })),
+  });
+  return { ...rest, board: all(board) };
+};
+const houses: readonly Installation[] = [
+  soundHouse(),
+  standing(soundHouse()),
+  ...Object.values(surveyDocuments).map((d) => withAllWanted(readSurvey(d))),
+  ...fc.sample(arbitraryInstallation(), { numRuns: 90, seed: 7 }).map((h, i) => (i % 2 === 0 ? h : standing(h))),
+];
+
+/**
+ * What a designer chooses, which no survey finds: an arrangement of the point (of what is left out the test of choices
+ * shows what is taken), and the devices of a circuit that is new.
+ */
+const chosen = (house: Installation, { name, path }: Found): boolean => {
+  if (name === 'chargePoint.earthing') return true;
+  if (name !== 'run.residual') return false;
+  const run = path.slice(0, -1).reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house);
+  return (run as { existing?: boolean }).existing !== true;
+};
+
+interface Home {
+  readonly house: Installation;
+  readonly runs: readonly string[];
+  readonly facts: readonly Found[];
+}
+const homes: readonly Home[] = houses.map((house) => ({
+  house,
+  // the circuits of charge points, which were added last, and the boards that they leave
+  runs: pathsOf(house)
+    .map((p) => p.run.id)
+    .slice(-2),
+  facts: factsOf(house).filter((f) => f.choices.length > 0 && !chosen(house, f)),
+}));
+
+/** Where it is said that there is none of something. */
+const saidNone: Readonly<Record<string, string>> = {
+  'supply.bonding': 'noExtraneousParts',
+  'board.residual': 'noResidual',
+  'run.residual': 'noResidual',
+  'chargePoint.residual': 'noResidual',
+};
+
+/** The house without a fact: left out, or with a fact that says that nobody knows. */
+function without(house: Installation, { field: [how], path, name }: Found, left: boolean): Installation {
+  const out = how.endsWith('?') && (left || !how.startsWith('fact'));
+  const gone = changedAt(house, path, out ? undefined : { state: 'unknown' });
+  const none = saidNone[name];
+  return none ? changedAt(gone, [...path.slice(0, -1), none], undefined) : gone;
+}
+const may = ({ field: [how] }: Found): boolean => how.endsWith('?') || how.startsWith('fact');
+const said = (house: Installation, { field, path }: Found, value: unknown) =>
+  changedAt(house, path, asHeld(field, value));
+
+/** Facts that are worse the larger they are, or the smaller, whatever else is so. */
+const worse: Readonly<Record<string, 'up' | 'down'>> = {
+  'stretch.length': 'up',
+  'stretch.ambient': 'up',
+  'stretch.insulated': 'up',
+  'group.circuits': 'up',
+  'supply.earthingConductor': 'down',
+  'bonded.area': 'down',
+  'board.bonding': 'down',
+  'device.breakingCapacity': 'down',
+  'device.groupingFactor': 'down',
+  'residual.ratedCurrent': 'down',
+  'mainSwitch.rating': 'down',
+  'chargePoint.standingLeakage': 'up',
+  'run.terminalTemperature': 'down',
+};
+
+/** What is tried: a fact that nobody knows, two of them, or one that is worse than it was. */
+export const kinds = ['one fact', 'two facts', 'a worse value'] as const;
+export type Kind = (typeof kinds)[number];
+
+/** A case: a house, its circuit, facts, and what they may turn out to be, in two ways. */
+const drawn = (kind: Kind) =>
+  fc.nat(homes.length - 1).chain((h) => {
+    const { house, runs, facts: all } = homes[h] as Home;
+    const open = kind === 'a worse value' ? all.filter((f) => f.name in worse) : all.filter(may);
+    // facts of the house at large count as often as those of one of its many circuits
+    const names = [...new Set(open.map((f) => f.name))];
+    const fact = fc
+      .constantFrom(...names)
+      .chain((name) => fc.constantFrom(...open.filter((f) => f.name === name)))
+      .chain((f) =>
+        fc.record({
+          fact: fc.constant(f),
+          value: fc.constantFrom(...f.choices),
+          other: fc.constantFrom(...f.choices),
+          left: fc.boolean(),
+        }),
+      );
+    const count = kind === 'two facts' ? 2 : 1;
+    return fc.record({
+      house: fc.constant(house),
+      run: fc.constantFrom(...runs),
+      facts: fc.array(fact, { minLength: count, maxLength: count }),
+    });
+  });
+
+/** What a number of cases came to. */
+export interface Tried {
+  /** Cases that were drawn. */
+  readonly cases: number;
+  /** Those in which something fails with the fact, so that the other side could be better. */
+  readonly compared: number;
+  /** Where the other side is better. */
+  readonly violations: readonly string[];
+}
+
+/** Draws cases of a kind and compares what is said of both sides. */
+export function tried(kind: Kind, count: number, seed: number): Tried {
+  const found = new Set<string>();
+  let compared = 0;
+  for (const { house, run, facts: of } of fc.sample(drawn(kind), { numRuns: count, seed })) {
+    const shown = () => of.map(({ fact, value }) => `${fact.name} = ${JSON.stringify(value)}`).join(', ');
+    if (kind === 'a worse value') {
+      const [{ fact, value, other }] = of as [(typeof of)[0]];
+      const [low, high] = [value, other].sort((a, b) => (a as number) - (b as number));
+      if (low === high) continue;
+      const [good, bad] = worse[fact.name] === 'up' ? [low, high] : [high, low];
+      const better = judge(said(house, fact, good), run);
+      const bare = judge(said(house, fact, bad), run);
+      if (!better || !bare) continue;
+      compared++;
+      for (const [check, verdict] of better)
+        if (verdict === 'fail' && bare.get(check) === 'pass')
+          found.add(`${fact.name} = ${good} fails ${check}, ${bad} passes`);
+      continue;
+    }
+    const known = judge(
+      of.reduce((h, { fact, value }) => said(h, fact, value), house),
+      run,
+    );
+    if (!known || ![...known.values()].includes('fail')) continue;
+    const silent = judge(
+      of.reduce((h, { fact, left }) => without(h, fact, left), house),
+      run,
+    );
+    if (!silent) continue;
+    compared++;
+    for (const check of better(silent, known)) found.add(`${shown()}: ${check}`);
+  }
+  return { cases: count, compared, violations: [...found].sort() };
+}
+
+/** Charge points whose arrangement is left out, and the same with what is taken for it: that of the device built in. */
+export const openArrangements = (): readonly (readonly [left: Verdicts | undefined, stated: Verdicts | undefined])[] =>
+  homes.flatMap(({ house, runs, facts }) =>
+    factsOf(house)
+      .filter(({ name }) => name === 'chargePoint.earthing')
+      .flatMap(({ path }) =>
+        labels.openPenDevice
+          .filter((device) => device !== 'none')
+          .flatMap((device) => {
+            const built = changedAt(house, [...path.slice(0, -1), 'openPenDevice'], { state: 'known', value: device });
+            const left = changedAt(built, path, undefined);
+            return facts.length === 0
+              ? []
+              : runs.map((run) => [judge(left, run), judge(changedAt(built, path, device), run)] as const);
+          }),
+      )
+      .slice(0, 9),
+  );
