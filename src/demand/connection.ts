@@ -41,6 +41,8 @@ export interface ConnectionFacts {
   readonly metered: Known<boolean>;
   /** Whether it is one of several planned close together. */
   readonly programme: Known<boolean>;
+  /** What the operator has to change of the supply itself, in words; nothing when absent. */
+  readonly supplyChange?: string;
   /** Devices on the premises, old and new. */
   readonly devices: readonly ConnectedDevice[];
   /** Common limits of charge points. */

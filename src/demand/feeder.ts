@@ -40,6 +40,40 @@ function forPart(rules: DemandRules, { premises, governing, assembly, factors }:
   return { premises, ...stated({ assembly, factors, governing: divisible ? governing : undefined }) };
 }
 
+/**
+ * The demand as the meter of the supply bounds it: a part takes no more than the whole. Not where something feeds in, or
+ * may, which the meter does not see.
+ */
+function byMeterOfSupply(
+  rules: DemandRules,
+  installation: Installation,
+  ahead: Board,
+  options: DemandOptions,
+): ((sheet: Sheet) => Demand) | undefined {
+  const whole = demandCase(installation);
+  if (whole.unlisted.length > 0 || whole.sources.length > 0 || whole.points.some((p) => p.bidirectional))
+    return undefined;
+  const { method, verdict } = demandOfCase(rules, whole, options, silent()).governing;
+  if (verdict !== 'applicable' || methodsOf(rules).find((m) => m.id === method)?.metered !== true) return undefined;
+  const { premises, readings, meteredMargin } = options;
+  const part = demandCase({ supply: installation.supply, board: ahead });
+  return (sheet) => ({
+    ...demandOfCase(rules, part, { premises, governing: method, ...stated({ readings, meteredMargin }) }, sheet),
+    governedBy: 'the meter of the supply: a part takes no more than the whole',
+  });
+}
+
+const worstOf = (demand: Demand, run: Run): Known<Amperes> =>
+  largest(run.lines.map((line) => governingOn(demand, line).demand));
+
+/** Of two demands that both bound a feeder the smaller; one that is not known bounds nothing. */
+function smaller(ofPart: Demand, metered: ((sheet: Sheet) => Demand) | undefined, run: Run, sheet: Sheet): Demand {
+  if (!metered) return ofPart;
+  const [one, other] = [worstOf(ofPart, run), worstOf(metered(silent()), run)];
+  if (isMissing(other) || (!isMissing(one) && one <= other)) return ofPart;
+  return metered(sheet.part('By the meter of the supply'));
+}
+
 const largest = (values: readonly Known<Amperes>[]): Known<Amperes> =>
   whenKnown(values, (...all) => amperes(Math.max(0, ...(all as readonly number[]))));
 
@@ -51,8 +85,8 @@ const mainSwitchOf = (board: Board): Known<Amperes> => {
 };
 
 /**
- * The demand on a feeder, of what is below it alone: load controls count that act on boards below it, not one at the
- * origin, which does not see where the current goes.
+ * The demand on a feeder, of what is below it alone, at most what the meter of the supply has seen: load controls count
+ * that act on boards below it, not one at the origin, which does not see where the current goes.
  */
 export function feederDemandOf(
   rules: DemandRules,
@@ -71,7 +105,8 @@ export function feederDemandOf(
     });
   const { meteredDemand: _, ...supply } = installation.supply;
   const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, complete: known(true), runs: [run] };
-  const demand = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), sheet);
+  const ofPart = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), sheet);
+  const demand = smaller(ofPart, byMeterOfSupply(rules, installation, ahead, options), run, sheet);
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   const judged = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
@@ -84,7 +119,7 @@ export function feederDemandOf(
   return {
     run: run.id,
     demand,
-    worst: largest(lines.map((l) => l.demand)),
+    worst: worstOf(demand, run),
     existing: largest(lines.map((l) => l.existing)),
     limit: whenKnown([rating, ...boards.map(mainSwitchOf)], (...all) =>
       amperes(Math.min(...(all as readonly number[]))),

@@ -79,6 +79,7 @@ function connectionFacts(c: DemandCase, demand: Demand, options: NotificationOpt
       limit: factValue(`limit of ${j.name}`, j.limit),
       devices: j.controls,
     })),
+    ...(options.supplyChange === undefined ? {} : { supplyChange: options.supplyChange }),
     ...(options.completed === undefined ? {} : { completed: options.completed }),
   };
 }

@@ -48,7 +48,7 @@ export interface ResidualDevice {
   readonly opensAllLive?: Fact<boolean>;
   /** Whether it may be fed from both sides. */
   readonly bidirectional?: Fact<boolean>;
-  /** How many charge points it serves; those that the installation has behind it when absent. */
+  /** How many charge points it serves; those that the installation has behind it when absent, and not known of one inside a point. */
   readonly pointsServed?: number;
 }
 

@@ -12,6 +12,7 @@ export {
   sourcesForNotice,
   sourcesForOneForm,
   supplyIsMetered,
+  supplyStays,
 } from './gb-network/connection-checks.js';
 export * from './gb-network/external-impedance.js';
 export { meterPointPlausible } from './gb-network/meter-point.js';

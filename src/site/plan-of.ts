@@ -55,6 +55,10 @@ export interface PlanOptions extends Applicable {
 const planCaution =
   'This is a calculation from a survey, not an installation. It has to be checked on site and carried out, tested and certified by competent persons, to the edition in force, the network operator’s conditions and local rules.';
 
+const supplyChangeWords = {
+  'larger-fuse': 'the operator is asked for a larger fuse',
+  'three-phase': 'the operator is asked for a three-phase supply',
+} as const;
 const verdictRank = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
 const effort: Readonly<Record<BaseOptionId, number>> = {
   'as-wanted': 0,
@@ -221,11 +225,12 @@ function optionPlan(
   const { code, demand, network, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
   const ofSupply = sheet.part('Supply');
+  const changed = survey.work.supplyChange;
   const notification = notificationOf(
     demand,
     network,
     wantedIn,
-    { ...options.notification, ...demandOptions(survey) },
+    { ...options.notification, ...demandOptions(survey), ...(changed && { supplyChange: supplyChangeWords[changed] }) },
     sheet.part('Network operator'),
   );
   // many assessments each: for few points, and not where every one runs over ranges

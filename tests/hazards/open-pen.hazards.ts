@@ -1,6 +1,15 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import type { AssessmentOptions } from '../../src/codes/wiring-code.js';
-import { amperes, type ChargePoint, known, ohms, type Run, type Supply, squareMillimetres } from '../../src/index.js';
+import {
+  amperes,
+  type ChargePoint,
+  known,
+  metres,
+  ohms,
+  type Run,
+  type Supply,
+  squareMillimetres,
+} from '../../src/index.js';
 import { load } from '../support/house.js';
 import { assessed, type Chapter } from './hazard.js';
 import { premises, soundCircuit, soundHouse } from './sound.js';
@@ -49,6 +58,20 @@ const kiln: Run = {
   }),
   feeds: [load(40, { id: 'kiln load', lines: lineConductors })],
 };
+const ownElectrodeOnTnS = (resistance: number) =>
+  soundHouse(
+    [
+      soundCircuit(
+        {},
+        {
+          openPenDevice: known('none', looked),
+          earthing: 'tt-earthing',
+          electrode: { resistance: known(ohms(resistance), 'measured'), separation: known(metres(12), 'measured') },
+        },
+      ),
+    ],
+    { system: known('TN-S', looked) },
+  );
 const onThree = (
   code: typeof a1,
   point: Partial<ChargePoint>,
@@ -257,6 +280,21 @@ export const chapter: Chapter = {
             'ev',
             premises,
           ),
+      },
+    },
+    {
+      id: 'own-electrode-on-tn-s',
+      title: 'An electrode of its own on TN-S that nobody measured',
+      harm: 'The point is cut off from the earth of the supply and stands on a rod that no fault current gets through; its residual current device does not open, and the car stays live.',
+      clause: 'BS 7671, 411.5.3: R_A x I_Δn at most 50 V; two texts',
+      mustNotSay: 'That nothing is asked because the supply is TN-S.',
+      unsafe: {
+        what: 'A point with TT earthing on a TN-S supply, its rod at 3,000 Ω.',
+        told: () => assessed(a2, ownElectrodeOnTnS(3000), 'ev', premises),
+      },
+      sound: {
+        what: 'The same with 60 Ω, out of reach of the metal of the house, the armour of the feed cut off from it.',
+        told: () => assessed(a2, ownElectrodeOnTnS(60), 'ev', premises),
       },
     },
   ],

@@ -53,6 +53,15 @@ describe('notify or apply in Great Britain', () => {
     expect(route(40, { looped: unknown() })).toBe('apply-first');
   });
 
+  it('a change of the supply itself is asked for before the work, however small the demand', () => {
+    // joint operators' questions and answers: contact first where an upgrade is certainly needed
+    const changed = { ...gb, supplyChange: 'a larger fuse is asked for' };
+    const { decision } = notificationOf(bs7671Demand, greatBritain, house(20), changed);
+    expect(decision.route).toBe('apply-first');
+    expect(decision.results.filter((r) => r.verdict === 'fail').map((r) => r.check)).toEqual(['supply-stays']);
+    expect(route(20)).toBe('notify-after');
+  });
+
   it('13.8 kVA binds before 60 A where the nominal voltage is higher', () => {
     const higher: typeof greatBritain = {
       ...greatBritain,

@@ -32,6 +32,27 @@ describe('feeders on the way to a point', () => {
     expect(plan.options[0]?.feeders[0]?.demand.worst).toBe(50);
   });
 
+  it('carry no more than the meter of the supply has seen, unless something feeds in', () => {
+    const worst = (change: (document: Tree) => void) => {
+      const { document } = garage();
+      (document.supply as Tree).meteredDemand = { current: '10 A', about: 'half hours of a year' };
+      document.demand = { meteredMargin: '20 %', governing: 'metered-peak' };
+      change(document);
+      return planned(document).options.find((o) => o.id === 'as-wanted')?.feeders[0]?.demand.worst;
+    };
+    // 10 A with 20 %, and the point in full; by the guide the garage alone is 21.3 A
+    expect(worst(() => undefined)).toBeCloseTo(10 * 1.2 + 32, 9);
+    const solar = (document: Tree) => {
+      const { runs } = document.board as { runs: Tree[] };
+      const like = runs.find((r) => r.id === 'cooker') as Tree;
+      const feeds = [{ kind: 'load', id: 'panels', purpose: 'generation', current: '16 A', lines: ['L1'] }];
+      runs.push({ ...structuredClone(like), id: 'solar', feeds });
+    };
+    expect(worst(solar)).toBeCloseTo(0.66 * 2 + 20 + 32, 9);
+    // nor where nobody says that every circuit is listed
+    expect(worst((document) => delete (document.board as Tree).complete)).toBeCloseTo(0.66 * 2 + 20 + 32, 9);
+  });
+
   it('fail the plan when an earth fault on them is not cleared in time', () => {
     const { document, submain } = garage();
     (submain.device as Tree).kind = { standard: 'EN 60898', type: 'C' };

@@ -90,6 +90,17 @@ export const singleInstallation = /* @__PURE__ */ statement({
   source: /* @__PURE__ */ oneText('planned programmes'),
 });
 
+/**
+ * The operator has nothing to change at the supply. ENA process for charge points and heat pumps, upgrades that are
+ * certainly needed.
+ */
+export const supplyStays = /* @__PURE__ */ statement({
+  id: 'supply-stays',
+  title: 'The supply stays as it is',
+  weight: 'rule',
+  source: /* @__PURE__ */ oneText('upgrades that are certainly needed'),
+});
+
 /** All generation and storage together is at most 16 A a line. ENA EREC G98, scope; above it G99. */
 export const sourcesForNotice = /* @__PURE__ */ comparison({
   id: 'sources-for-notice',

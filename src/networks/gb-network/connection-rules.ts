@@ -40,6 +40,10 @@ function serviceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
     sheet.check(c.cutOutIsSound, { holds: facts.cutOutSound, because: 'as surveyed' }),
     sheet.check(c.serviceNotLooped, { holds: not(facts.looped), because: 'as surveyed' }),
     sheet.check(c.supplyIsMetered, { holds: facts.metered, because: 'as surveyed' }),
+    // a supply that the plan leaves alone needs no line that says so
+    ...(facts.supplyChange === undefined
+      ? []
+      : [sheet.check(c.supplyStays, { holds: false, because: facts.supplyChange })]),
     sheet.check(c.singleInstallation, { holds: not(facts.programme), because: 'as stated' }),
   ];
 }

@@ -132,7 +132,11 @@ export const chargePointEarthing = () => ({
   },
   points: {
     outdoors: ofPoint(({ point }) => point.outdoors, { called: 'whether a vehicle can be charged outdoors' }),
-    arrangementNeeded: weigh(['outdoors', 'system'], ({ outdoors, system }): Known<true | string> => {
+    arrangementNeeded: weigh(['outdoors', 'system', 'statedEarthing'], (of): Known<true | string> => {
+      const { outdoors, system, statedEarthing } = of;
+      // an earth of its own beside that of the supply is judged wherever it is stated
+      const own = statedEarthing === 'tt-earthing' || statedEarthing === 'electrical-separation';
+      if (own && system !== 'TT') return true;
       if (outdoors === false) return 'No vehicle can be charged outdoors.';
       switch (system) {
         case 'TT':

@@ -1,0 +1,119 @@
+import { ordinaryHome } from '../../src/great-britain.js';
+import { type Cable, hasCode } from '../../src/index.js';
+import { readSurvey } from '../../src/io/index.js';
+import type { OptionPlan, Plan, PointPlan } from '../../src/site/index.js';
+import { planInBritain } from '../support/plan.js';
+import { surveyOf } from './base.js';
+import type { Decision, Job } from './jobs.js';
+
+/** Why a job is not planned at all. */
+interface Refused {
+  readonly refused: string;
+}
+/** The plan of a job, or why it is refused. */
+export function plannedJob(job: Job): Plan | Refused {
+  try {
+    return planInBritain(readSurvey(surveyOf(job.title, job.survey)), {
+      sheets: 'none',
+      lengths: false,
+      // what photographs do not show is taken from what is customary in an ordinary home
+      ...(job.survey.base === 'by photograph' ? { assumptions: ordinaryHome } : {}),
+    });
+  } catch (error) {
+    if (!hasCode(error, 'not-covered')) throw error;
+    return { refused: error.message };
+  }
+}
+
+const kindOf = ({ construction, cores }: Cable): string =>
+  construction === 'flat-twin-and-earth' ? 'twin and earth' : `${construction} ${cores}-core`;
+const knownOr = <T>(fact: { readonly state: string; readonly value?: T } | undefined): T | undefined =>
+  fact?.state === 'known' ? fact.value : undefined;
+
+/** The measure that a point is planned with: the one stated, or its own device, unless the code refuses it. */
+function earthingOf({ run, earthing }: PointPlan): string {
+  const [point] = run.feeds;
+  if (point?.kind !== 'charge-point') throw new Error(`${run.id} feeds no charge point`);
+  if (earthing.length === 0) return 'supply-earth';
+  const measure = point.earthing ?? knownOr(point.openPenDevice) ?? 'none';
+  return earthing.find((e) => e.arrangement === measure)?.possible === 'fail' ? 'none' : measure;
+}
+
+/** How a plan names what the trade confirms on site: facts that it leaves open or rests on. */
+const factsOf: Readonly<Record<string, RegExp>> = {
+  'external-impedance': /^external earth fault loop impedance/,
+  'prospective-current': /^prospective fault current/,
+  'supply-neutral': /neutral of the supply/,
+  'standing-leakage': /^standing/,
+  looped: /looped/,
+  'cut-out-rating': /cut-out fuse/,
+  'cut-out-sound': /^whether the cut-out/,
+  'electrode-resistance': /electrode/,
+  'distance-to-metal': /^distance to metal/,
+  'open-pen-device': /^earthing arrangement of the charge point|^open-PEN/,
+};
+
+/** Keys of what was decided to be confirmed and the plan does not ask for. */
+function notAsked(decidedOn: Decision['conditions'], { unknown, conditions }: OptionPlan): string {
+  const asked = [...unknown.map((u) => u.fact), ...conditions.flatMap((c) => c.facts)];
+  const missing = Object.keys(decidedOn).filter((key) => !asked.some((fact) => factsOf[key]?.test(fact)));
+  return missing.length === 0 ? 'all asked' : `not asked: ${missing.join(', ')}`;
+}
+
+/** What the plan says where the decision says something, by what is compared. */
+function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> {
+  if ('refused' in plan) return { plan: `refused, ${plan.refused}` };
+  const { decision } = job;
+  const [first] = plan.options;
+  if (!first) throw new Error(`${job.name} has no plan`);
+  const option: OptionPlan = plan.options.find((o) => o.id === decision.option) ?? first;
+  const { points } = option;
+  const each = (of: (p: PointPlan) => string) => [...new Set(points.map(of))].join(', ');
+  return {
+    option: first.id,
+    verdict: option.overall.verdict,
+    conditions: notAsked(decision.conditions, option),
+    cable: each(({ run }) => kindOf(run.cable)),
+    area: each(({ run }) => `${knownOr(run.cable.area) ?? '?'} mm²`),
+    rating: each(({ run }) => `${knownOr(run.device.rating) ?? '?'} A`),
+    curve: each(({ run }) => {
+      const kind = knownOr(run.device.kind);
+      return kind && 'type' in kind ? kind.type : '?';
+    }),
+    earthing: each(earthingOf),
+    operator: option.notification.decision.route,
+  };
+}
+
+/** What is compared and says something else, with what the decision accepts and what the plan says. */
+export function differences(
+  job: Job,
+  plan: Plan | Refused,
+): readonly (readonly [what: string, decided: string, told: string])[] {
+  const says = told(job, plan);
+  if (says.plan) return [['plan', 'planned', says.plan]];
+  return Object.entries(decided(job)).flatMap(([what, accepted]) => {
+    const said = says[what] as string;
+    return accepted.includes(said) ? [] : [[what, accepted[0] as string, said] as const];
+  });
+}
+
+/** What was decided, by what is compared: every value that is accepted. */
+function decided({ decision }: Job): Readonly<Record<string, readonly string[]>> {
+  const { option, verdict, cable, device, earthing, operator } = decision;
+  const all: Readonly<Record<string, readonly string[] | undefined>> = {
+    option: option === undefined ? undefined : [option],
+    verdict: [verdict],
+    conditions: ['all asked'],
+    cable: cable && [cable.kind],
+    area: cable?.area,
+    rating: device?.rating,
+    curve: device && [device.curve],
+    earthing: earthing === undefined ? undefined : [earthing],
+    operator: operator === undefined ? undefined : [operator],
+  };
+  return Object.fromEntries(Object.entries(all).filter(([, v]) => v !== undefined)) as Record<
+    string,
+    readonly string[]
+  >;
+}
