@@ -1,36 +1,10 @@
 import type { WiringCode } from '../codes/wiring-code.js';
-import type { Source } from '../core/index.js';
-import { type Condition, conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
+import { conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
 import { type AssumptionSet, byAssumption, pathTo, withAssumption } from '../installation/index.js';
 import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
-
-/** How far a condition may be from what was assumed, with everything else as assumed. @inline */
-export interface ConditionLimit {
-  /** Circuit whose check ends it. */
-  readonly run: string;
-  /** Last value by which every rule of the circuit is met; it was assessed. */
-  readonly value: number;
-  /** First value by which one is not met; it was assessed. */
-  readonly beyond: number;
-  /** What is not met there, or open: the requirement. */
-  readonly because: string;
-  /** What would have to be built beyond it; absent where no cable on offer and no device passes. */
-  readonly instead?: { readonly construction: string; readonly area: number; readonly rating: number };
-}
-
-/** What to confirm on site, and how far it may be from what was assumed. */
-export interface ToConfirm extends Condition {
-  /** How it is confirmed. */
-  readonly confirm: string;
-  /** What the assumption rests on; absent where the survey itself marks the fact. */
-  readonly source?: Source;
-  /** Smallest value by which the design stands; absent where none that was examined is too small, or none was asked for. */
-  readonly atLeast?: ConditionLimit;
-  /** Largest value by which the design stands. */
-  readonly atMost?: ConditionLimit;
-}
+import type { ConditionLimit, ToConfirm } from './to-confirm.js';
 
 /** What results of an option rest on, with how it is confirmed. */
 export function toConfirm(

@@ -5,7 +5,6 @@
  */
 export type { Applicable, TradeWords } from './applicable.js';
 export { assumeSurvey } from './assumed-survey.js';
-export type { ConditionLimit, ToConfirm } from './conditions.js';
 export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
 export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
@@ -18,4 +17,5 @@ export type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
 export { type SanityQuestion, sanityQuestions } from './sanity.js';
 export { type Finding, type Settlement, settle } from './settle.js';
 export type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
+export type { ConditionLimit, ToConfirm } from './to-confirm.js';
 export { commonPractice, type WorkRules } from './work-rules.js';

@@ -13,8 +13,9 @@ import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
 import { isEstimated, measuredFirst } from './measure.js';
 import { nightOf } from './night.js';
+import type { BaseOptionId, OptionId } from './option-id.js';
 import { optionSurveys } from './option-survey.js';
-import type { BaseOptionId, DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
+import type { DiscardedOption, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
 import { attestedNotice, recalledCaution } from './recalled.js';
 import type { AppliedRemedy } from './remedies/offer.js';
@@ -180,7 +181,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
         changes: [...changes, ...put],
         remedies,
       };
-      const { plan, sheet } = optionPlan(changed, option, { ...options, lengths: false }, true);
+      const { plan, sheet } = optionPlan(assumed(changed), option, { ...options, lengths: false }, true);
       sheetsOfRemedied.set(plan, sheet);
       return plan;
     },

@@ -7,15 +7,16 @@ import type { AssumptionSet, Installation, Run } from '../installation/index.js'
 import type { TradeWords } from './applicable.js';
 import type { UnsuitableCable } from './cables.js';
 import type { ChargeTime } from './charge-time.js';
-import type { ToConfirm } from './conditions.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
 import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
+import type { BaseOptionId, OptionId } from './option-id.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
 import type { SanityQuestion } from './sanity.js';
 import type { Survey } from './survey.js';
+import type { ToConfirm } from './to-confirm.js';
 import type { UnknownItem } from './unknown-facts.js';
 
 /** What is planned for one charge point. */
@@ -56,12 +57,6 @@ export interface FeederPlan {
   readonly hours?: Hours;
   readonly overall: Overall;
 }
-
-/** Names of the ways in which a survey can be answered. @inline */
-export type BaseOptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
-
-/** The same, or one of them with the remedies that were applied: `as-wanted+main-bonding`. @inline */
-export type OptionId = BaseOptionId | `${BaseOptionId}+${string}`;
 
 /** One complete way to do the job. */
 export interface OptionPlan {

@@ -6,11 +6,12 @@ import { byAssumption, type Installation, withAssumption } from '../installation
 import { invalidInput } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
-import { type ToConfirm, toConfirm } from './conditions.js';
+import { toConfirm } from './conditions.js';
 import { demandOptions } from './demand-options.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PlanOptions, planOf } from './plan-of.js';
 import type { Survey } from './survey.js';
+import type { ToConfirm } from './to-confirm.js';
 
 /** What was found on site in the place of an assumption. @inline */
 export interface Finding {

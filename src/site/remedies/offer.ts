@@ -1,7 +1,7 @@
 import type { Route } from '../../demand/index.js';
 import type { HoursInAll } from '../hours.js';
 import type { Item } from '../item.js';
-import type { BaseOptionId } from '../plan.js';
+import type { BaseOptionId } from '../option-id.js';
 import type { Estimate } from '../work-rules.js';
 import type { SurveyChange } from './changes.js';
 
@@ -23,8 +23,8 @@ export interface RemedyOffer {
   /** The option that they are applied to. */
   readonly option: BaseOptionId;
   readonly remedies: readonly AppliedRemedy[];
-  /** Verdict of the whole with them: `pass`, or what is left when only facts are open. */
-  readonly verdict: 'pass' | 'not-determined';
+  /** Verdict of the whole with them: it passes, on conditions or without, or only facts are open. */
+  readonly verdict: 'pass' | 'conditional' | 'not-determined';
   /** Facts that it is subject to, in words. */
   readonly subjectTo: readonly string[];
   /** Hours of the whole job with them, h. */

@@ -101,6 +101,11 @@ interface Found {
   readonly worked: WorkedOption & { readonly remedies: readonly AppliedRemedy[] };
 }
 
+const ranks = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
+const rankOf = ({ overall }: OptionPlan): number => ranks[overall.verdict];
+/** Whether an option passes, on conditions or without. */
+const passes = (plan: OptionPlan): boolean => rankOf(plan) < 2;
+
 class OptionSearch {
   private readonly results = new Map<string, CheckResult>();
   private readonly known = new Map<string, Found | undefined>();
@@ -128,11 +133,7 @@ class OptionSearch {
   private better({ worked: { plan } }: Found): boolean {
     const { overall } = this.of.plan;
     if (plan.overall.verdict === 'fail') return false;
-    return (
-      plan.overall.verdict === 'pass' ||
-      overall.failed.length > 0 ||
-      plan.overall.undetermined.length < overall.undetermined.length
-    );
+    return passes(plan) || overall.failed.length > 0 || plan.overall.undetermined.length < overall.undetermined.length;
   }
 
   /** The cheapest remedy for every obstacle at once; the next one where it did not help, or led to what has none. */
@@ -190,7 +191,7 @@ class OptionSearch {
       const others = best.choices.filter((c) => c !== choice);
       if (others.length === 0 || !others.some((c) => c.remedy.checks.includes(choice.check))) continue;
       const without = this.assessed(others);
-      const rank = (f: Found) => (f.worked.plan.overall.verdict === 'pass' ? 0 : 1);
+      const rank = (f: Found) => rankOf(f.worked.plan);
       if (without && this.better(without) && rank(without) <= rank(best)) best = without;
     }
     return best;
@@ -221,7 +222,7 @@ function forNotice(of: WorkedOption, s: Search): Found | undefined {
   const result = of.plan.notification.decision.results.find(
     (r) => r.verdict === 'fail' && allRemedies.some((m) => m.checks.includes(r.check)),
   );
-  if (!result || of.plan.overall.verdict !== 'pass') return undefined;
+  if (!result || !passes(of.plan)) return undefined;
   const results = new Map([[result.check, result]]);
   const choices = choicesFor(result, of, s);
   const measured = allRemedies.find((r) => r.id === 'metered-demand') as SurveyRemedy;
@@ -231,7 +232,7 @@ function forNotice(of: WorkedOption, s: Search): Found | undefined {
       if (!changed) continue;
       s.budget -= 1;
       const plan = s.assess(of, changed.survey, changed.remedies);
-      if (plan.overall.verdict === 'pass' && plan.notification.decision.route === 'notify-after')
+      if (passes(plan) && plan.notification.decision.route === 'notify-after')
         return { choices: chosen, worked: { ...changed, plan } };
     }
   return undefined;
@@ -243,7 +244,7 @@ export interface Sought {
   readonly options: readonly (WorkedOption & { readonly remedies: readonly AppliedRemedy[] })[];
 }
 
-const verdictOf = ({ overall }: OptionPlan) => overall.verdict as 'pass' | 'not-determined';
+const verdictOf = ({ overall }: OptionPlan) => overall.verdict as RemedyOffer['verdict'];
 
 /**
  * Seeks remedies for the options that do not pass, up to the first that does, and for that one where it needs consent.
@@ -252,13 +253,13 @@ const verdictOf = ({ overall }: OptionPlan) => overall.verdict as 'pass' | 'not-
 export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought {
   const offers: RemedyOffer[] = [];
   const options: Found['worked'][] = [];
-  const passing = worked.find((o) => o.plan.overall.verdict === 'pass');
+  const passing = worked.find((o) => passes(o.plan));
   for (const of of worked) {
-    const passes = of.plan.overall.verdict === 'pass';
+    const sound = passes(of.plan);
     // what passes with less effort needs no remedies of what takes more
     if (passing && worked.indexOf(of) > worked.indexOf(passing)) break;
     const notice = of === passing ? forNotice(of, s) : undefined;
-    const found = passes ? (notice ? [notice] : []) : new OptionSearch(of, s, offers.length === 0).all();
+    const found = sound ? (notice ? [notice] : []) : new OptionSearch(of, s, offers.length === 0).all();
     for (const [i, { worked: then }] of found.entries()) {
       offers.push({
         option: of.plan.id as RemedyOffer['option'],
@@ -270,13 +271,11 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
         routeBefore: of.plan.notification.decision.route,
         changes: changesBetween(s.survey, then.survey),
       });
-      if (i === 0 && !passes) options.push(then);
+      if (i === 0 && !sound) options.push(then);
     }
   }
   return { offers: offers.sort(byCost), options };
 }
 
 const byCost = (a: RemedyOffer, b: RemedyOffer): number =>
-  Number(a.verdict !== 'pass') - Number(b.verdict !== 'pass') ||
-  a.hours.typical - b.hours.typical ||
-  a.remedies.length - b.remedies.length;
+  ranks[a.verdict] - ranks[b.verdict] || a.hours.typical - b.hours.typical || a.remedies.length - b.remedies.length;
