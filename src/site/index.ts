@@ -8,6 +8,7 @@ export { assumeSurvey } from './assumed-survey.js';
 export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
 export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
+export { type NextQuestion, nextQuestions } from './next-question.js';
 export type { OptionPlan, Plan, PointPlan } from './plan.js';
 export { type PlanOptions, planOf, type Ranking, simplestFirst } from './plan-of.js';
 export { type PriceBook, type Quotation, quotationOf } from './price.js';

@@ -36,7 +36,7 @@ describe('the register', () => {
     walk(surveyJsonSchema());
     const known = new Set(entries.map((e) => e.id.split('.')[1]));
     // the forms of a fact, and the two parts of a kind of device
-    for (const own of ['known', 'between', 'unknown', 'by', 'standard', 'type']) known.add(own);
+    for (const own of ['known', 'between', 'unknown', 'by', 'assumed', 'standard', 'type']) known.add(own);
     expect([...keys].filter((k) => !known.has(k))).toEqual([]);
   });
 });
