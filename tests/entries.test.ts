@@ -12,7 +12,10 @@ test('exports give each entry for import and require, types first', () => {
       require: { types: `./dist/${name}.d.cts`, default: `./dist/${name}.cjs` },
     },
   ]);
-  const schemas = ['survey', 'brief', 'prices', 'work-rules'].map((n) => [`./${n}.schema.json`, `./dist/${n}.schema.json`]);
+  const schemas = ['survey', 'brief', 'prices', 'work-rules'].map((n) => [
+    `./${n}.schema.json`,
+    `./dist/${n}.schema.json`,
+  ]);
   expect(pkg.exports).toEqual({
     ...Object.fromEntries([...expected, ...schemas]),
     './package.json': './package.json',
