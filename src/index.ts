@@ -37,7 +37,6 @@ export {
   missing,
   unknown,
 } from './core/fact.js';
-export type { Figure } from './core/figure.js';
 export {
   type Formula,
   type FormulaDefinition,

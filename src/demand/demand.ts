@@ -28,7 +28,7 @@ export interface MethodResult {
   readonly method: string;
   readonly title: string;
   readonly source: Source;
-  /** What it takes for granted; to be printed beside the number. */
+  /** What it assumes; to be printed beside the number. */
   readonly assumption: string;
   readonly verdict: 'applicable' | 'not-applicable' | 'not-determined';
   readonly because?: string;

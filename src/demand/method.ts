@@ -58,7 +58,7 @@ export interface DemandMethod {
   readonly id: string;
   readonly title: string;
   readonly source: Source;
-  /** What it takes for granted, printed beside its number. */
+  /** What it assumes, printed beside its number. */
   readonly assumption: string;
   /** Whether its factors step with a count, so that one more load can lower the demand. */
   readonly countBands: boolean;

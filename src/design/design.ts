@@ -72,7 +72,7 @@ export interface Design {
   /** The candidate: the first that passes; else the first of which no rule fails. */
   readonly chosen?: Candidate;
   readonly assessment?: Assessment;
-  /** Candidates before it in the order, each with its first failing or open check; all of them when none is chosen. */
+  /** Candidates ruled out before it, in order, each with its first failing or open check; all of them when none is chosen. */
   readonly passedOver: readonly PassedOver[];
   /** Lengths of the route for which the chosen candidate passes. */
   readonly lengths?: Permitted;

@@ -15,6 +15,8 @@ export interface ReadAll<T> {
 }
 
 const ROUNDS = 12;
+/** Somebody who has so many problems to mend needs no further ones. */
+const ENOUGH = 200;
 const within = (path: Problem['path'], of: Problem['path']) => of.every((key, i) => path[i] === key);
 
 /** The field that a problem is of: without what is inside a fact, or the place in a list of plain values. */
@@ -59,7 +61,10 @@ export function readAll<T>(schema: z.ZodType<T>, document: unknown): ReadAll<T> 
   let { error } = first;
   for (let round = 0; round < ROUNDS; round++) {
     const fresh = problemsOf(error, copy).flatMap((p, i) => (among(p) ? [{ ...p, issue: error.issues[i] }] : []));
-    if (fresh.length === 0) break;
+    if (fresh.length === 0 || problems.length + fresh.length > ENOUGH) {
+      problems.push(...fresh.map(({ issue: _, ...problem }) => problem));
+      break;
+    }
     for (const { issue, ...problem } of fresh) {
       problems.push(problem);
       if (issue?.code === 'unrecognized_keys') {

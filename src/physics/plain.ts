@@ -1,6 +1,21 @@
 import { formula } from '../core/index.js';
+import { type OhmMillimetres, ohmMillimetres } from '../units/index.js';
 
 const definition = { document: 'Definition', provenance: 'definition' } as const;
+
+/**
+ * Conductor resistivity from a number of ohm square millimetres per metre, as the trade writes it.
+ * @param value number of ohm square millimetres per metre, any finite number
+ * @returns the quantity, Ω·mm
+ * @throws CalculationError `not-finite` for NaN and infinities
+ * @example
+ * ```ts
+ * import { ohmSquareMillimetresPerMetre } from 'ohmwright/physics';
+ *
+ * ohmSquareMillimetresPerMetre(0.017241); // => 1.7241e-05
+ * ```
+ */
+export const ohmSquareMillimetresPerMetre = (value: number): OhmMillimetres => ohmMillimetres(value / 1000);
 
 /** Current that a power takes on one phase, I = P / (U_0 cos φ). Physics: definition of active power. */
 export const currentFromPower = /* @__PURE__ */ formula({

@@ -67,7 +67,7 @@ export interface NightOver {
 export interface Night {
   /** The vehicles, in the order of their points. */
   readonly vehicles: readonly VehicleNight[];
-  /** What it takes for granted. */
+  /** What it assumes. */
   readonly about: readonly string[];
   /** Load where it comes nearest to its limit, while everything else draws its maximum demand. */
   readonly load?: NightLoad;

@@ -17,7 +17,11 @@ import type * as Q from './quantity.js';
  */
 export function quantity<const U extends string>(value: number, unit: U): Q.Quantity<U> {
   if (!Number.isFinite(value))
-    throw new CalculationError('not-finite', `${value} ${unit} is not a quantity`, { unit, value });
+    throw new CalculationError(
+      'not-finite',
+      typeof value === 'number' ? `${value} ${unit} is not a quantity` : `the ${typeof value} '${value}' is no number`,
+      { unit, value },
+    );
   return value as Q.Quantity<U>;
 }
 
@@ -582,19 +586,6 @@ export const heatCapacity = (value: number): Q.HeatCapacity => quantity(value, '
  * ```
  */
 export const ohmMillimetres = (value: number): Q.OhmMillimetres => quantity(value, 'Ω·mm');
-/**
- * Conductor resistivity from a number of ohm square millimetres per metre, as the trade writes it.
- * @param value number of ohm square millimetres per metre, any finite number
- * @returns the quantity, Ω·mm
- * @throws CalculationError `not-finite` for NaN and infinities
- * @example
- * ```ts
- * import { ohmSquareMillimetresPerMetre } from 'ohmwright';
- *
- * ohmSquareMillimetresPerMetre(0.017241); // => 1.7241e-05
- * ```
- */
-export const ohmSquareMillimetresPerMetre = (value: number): Q.OhmMillimetres => quantity(value / 1000, 'Ω·mm');
 /**
  * Temperature coefficient from a number per kelvin.
  * @param value number of this unit, any finite number

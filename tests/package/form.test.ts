@@ -1,12 +1,12 @@
 /** The form of the brief survey in Chromium: made from the schema alone, with a plan that follows the answers. */
 import { existsSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { questionnaire } from '../../src/io/index.js';
 import { chromiumPath } from '../support/chromium.js';
+import { install } from '../support/packed.js';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
 const types: Readonly<Record<string, string>> = { html: 'text/html', js: 'text/javascript', mjs: 'text/javascript' };
 
 /** What is known of an easy house; typed into the form as somebody would. */
@@ -38,6 +38,7 @@ async function fillIn(page: Page): Promise<void> {
 test.skipIf(chromiumPath === undefined)(
   'the form asks every question, plans while it is filled in, and names what is wrong beside its field',
   async () => {
+    const project = install();
     const browser = await chromium.launch({
       executablePath: chromiumPath ?? '',
       args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
@@ -49,8 +50,10 @@ test.skipIf(chromiumPath === undefined)(
       page.on('console', (m) => m.type() === 'error' && errors.push(m.text()));
       await page.route('**/*', (route) => {
         const { pathname } = new URL(route.request().url());
-        const path = `${root}${pathname.slice(1)}`;
-        if (!/^\/(dist|docs\/examples|node_modules\/zod)\//.test(pathname) || !existsSync(path)) return route.abort();
+        // the folder of the installed package, with what it depends on beside it
+        const inPackage = /^\/(dist|docs\/examples)\//.test(pathname);
+        const path = join(project.dir, inPackage ? 'node_modules/ohmwright' : '', pathname);
+        if (!(inPackage || /^\/node_modules\/zod\//.test(pathname)) || !existsSync(path)) return route.abort();
         const contentType = types[pathname.split('.').at(-1) ?? ''] ?? 'application/json';
         return route.fulfill({ contentType, body: readFileSync(path, 'utf8') });
       });
@@ -85,6 +88,7 @@ test.skipIf(chromiumPath === undefined)(
       expect(errors).toEqual([]);
     } finally {
       await browser.close();
+      project.remove();
     }
   },
   180_000,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { metres, ohmSquareMillimetresPerMetre, squareMillimetres } from '../../src/index.js';
-import { resistanceOfConductor } from '../../src/physics/index.js';
+import { metres, squareMillimetres } from '../../src/index.js';
+import { ohmSquareMillimetresPerMetre, resistanceOfConductor } from '../../src/physics/index.js';
 import { expectPublished } from '../support/expect-published.js';
 import { cases } from './plain.cases.js';
 

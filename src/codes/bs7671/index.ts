@@ -3,6 +3,7 @@
  * @module ohmwright/bs7671
  */
 
+export type { Figure } from '../../core/figure.js';
 export * from '../../products/bs88/gg-envelope.js';
 export * from '../../products/bs5467/build.js';
 export * from '../../products/en60898/envelope.js';

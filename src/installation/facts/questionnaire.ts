@@ -1,4 +1,3 @@
-import { termOf } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import { otherChoiceWords } from './choice-words.js';
 import { questionRows } from './question-rows.js';
@@ -154,6 +153,3 @@ export function questionOf(fact: string): Question | undefined {
 /** Words for a standard of overcurrent devices. */
 export const standardWords = (standard: string): string =>
   own(otherChoiceWords.overcurrentStandard, standard) ?? standard;
-
-/** Words of a role, where it has any. */
-export const roleWords = (role: string): string => termOf(role)?.words ?? role;
