@@ -352,14 +352,14 @@ export const cases: readonly PublishedCase[] = [
   },
   {
     id: 'plate-600-mm-square',
-    about: 'plate of 600 mm square, both faces, in 100 Ω·m',
+    about: 'plate of 600 mm square in 100 Ω·m',
     source: { document: 'electrical engineer’s notes on earthing after IS 3043', where: 'number of plates, example' },
     provenance: 'one-source',
     exercises: ['plate-resistance'],
-    ours: () => plateResistance({ earthResistivity: ohmMetres(100), plateArea: squareMetres(0.72) }),
+    ours: () => plateResistance({ earthResistivity: ohmMetres(100), plateArea: squareMetres(0.36) }),
     published: 290.14,
     unit: 'Ω',
     tolerance: 0.005,
-    differs: 'the notes divide by the area instead of by 4, and take 0.072 m² under the root for 0.72 m²',
+    differs: 'the notes divide by the area of both faces instead of by 4, and take 0.072 m² under the root for 0.72 m²',
   },
 ];
