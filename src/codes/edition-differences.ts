@@ -67,7 +67,7 @@ export interface EnteredAspect {
  */
 export interface EditionDifferences {
   readonly format: 'edition/1';
-  /** Such as `BS 7671`. */
+  /** Document, as its results cite it. */
   readonly document: string;
   readonly edition: string;
   /** Edition that it differs from, which has to be entered here. */

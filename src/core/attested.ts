@@ -139,7 +139,7 @@ function corrected(t: Table, said: ReadonlyMap<string, Said>): Table {
     ...(t.printed === undefined ? {} : { printed: t.printed }),
     ...(t.provenanceOf ? { provenanceOf: t.provenanceOf } : {}),
     ...(t.notes ? { notes: t.notes } : {}),
-    attested: said,
+    attested: new Map([...(t.attested ?? []), ...said]),
   }) as unknown as Table;
 }
 

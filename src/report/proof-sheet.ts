@@ -16,7 +16,7 @@ export interface Ticks {
   readonly by: string;
   /** Day of the comparison, ISO. */
   readonly on: string;
-  /** Edition of the copy that lies beside, by document, such as `2018+A2:2022` for `BS 7671`. */
+  /** Edition of the copy that lies beside, by document. */
   readonly copies: Readonly<Record<string, string>>;
   readonly tables: readonly Tick[];
 }

@@ -225,6 +225,7 @@ export function accuracyReport(): Report {
   const recalledCells = sum(tables.map(recalledOf));
   const recalled = [...formulas, ...others].filter((d) => weak.includes(d.source.provenance));
   const without = formulas.filter((f) => !exercised.has(f.id));
+  const defined = without.filter((f) => f.source.provenance === 'definition');
   const withoutSeen = formulas.filter((f) => seenFor(f.id, exercised) === 0);
   const of = (verdict: Outcome['verdict']) => outcomes.filter((o) => o.verdict === verdict).length;
   const knownHow = (p: Provenance) => outcomes.filter((o) => o.case.provenance === p).length;
@@ -243,7 +244,7 @@ export function accuracyReport(): Report {
     `- Recalled, so that agreement shows that the code does what was recalled and no more: ${knownHow('memory')} figures, of ${timesOf(outcomes, (c) => c.provenance === 'memory')} calculations.`,
     `- Of all ${outcomes.length}, ${of('agrees')} agree within the last printed place, ${of('differs, explained')} differ for a reason that is stated beside them, ${of('DISAGREES')} disagree.`,
     `- ${plural(crossed.length, 'cross-check')} against another way of computing: ${sum(crossed.map((c) => c.result.agreed))} of ${sum(crossed.map((c) => c.result.compared))} cases agree as demanded.`,
-    `- ${plural(formulas.length, 'formula')}: the code of each is compared with its written expression, evaluated with units by a general library, at random values and at every edge (1e-12 of the result; what is solved by iteration, by its residual). ${withoutSeen.length} of them are exercised by no figure seen in print; ${without.length} of these by none at all.`,
+    `- ${plural(formulas.length, 'formula')}: the code of each is compared with its written expression, evaluated with units by a general library, at random values and at every edge (1e-12 of the result; what is solved by iteration, by its residual). ${withoutSeen.length} of them are exercised by no figure seen in print; ${without.length} of these by none at all, ${without.length - defined.length} of which are no definitions.`,
     `- ${plural(cells, 'printed cell')} in ${plural(tables.length, 'table')}: ${recalledCells} (${percent(recalledCells / cells)}) are recalled, not seen. The guards would notice ${scores.join(' and ')}; that finds slips of typing, not of memory.`,
     `- ${plural(recalled.length, 'formula, procedure or check', 'formulas, procedures and checks')} of ${formulas.length + others.length} rest on memory or custom. [What is not verified](#what-is-not-verified) names every one.`,
   ];
@@ -303,8 +304,10 @@ export function accuracyReport(): Report {
     'Everything that rests on memory or on the custom of the trade. It has to be compared with the publication before it is relied on.',
     ...doubts,
     '## Formulas without a figure from elsewhere',
-    `${without.length} of ${formulas.length}. They are proven against their expressions, which shows that the code says what is written, not that what is written is right.`,
-    named(without),
+    `${without.length} of ${formulas.length}, of which ${defined.length} are true by definition or by the laws of physics. They are proven against their expressions, which shows that the code says what is written, not that what is written is right.`,
+    named(without.filter((f) => !defined.includes(f))),
+    'True by definition:',
+    named(defined),
     '## Formulas whose figures were worked out apart or recalled',
     `${withoutSeen.length - without.length} of ${formulas.length}: no figure that was seen in print exercises them.`,
     named(withoutSeen.filter((f) => exercised.has(f.id))),

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { bs7671, type EditionChange, type EditionDifferences } from '../../src/codes/bs7671/index.js';
+import { bs7671, type EditionChange, type EditionDifferences, table4D5 } from '../../src/codes/bs7671/index.js';
 import { aspects, type WiringCode } from '../../src/codes/wiring-code.js';
+import { fingerprintOf } from '../../src/core/attested.js';
 import { inGreatBritain } from '../../src/great-britain.js';
 import { assess, celsius, hasCode, known, metres, recorder, squareMillimetres, writeSheet } from '../../src/index.js';
 import { readEdition, readSurvey } from '../../src/io/index.js';
@@ -117,6 +118,22 @@ describe('an edition that somebody brought', () => {
     expect(invented().earthingOptions({} as never, chargePoint)).toEqual([]);
   });
 
+  it('changes figures that were compared with a copy of its base, without a contradiction', () => {
+    const { id: table } = table4D5;
+    const compared = {
+      table,
+      figures: fingerprintOf(table4D5),
+      by: 'K. Example',
+      on: '2026-11-01',
+      edition: '2018+A2:2022',
+    };
+    const attestations = [{ format: 'attestations/1', attestations: [compared] }] as const;
+    const cells = bs7671(a4, { editions: [readEdition(document())], attestations }).attested?.tables.get(
+      table,
+    )?.attested;
+    expect([cells?.get('C, 6')?.by, cells?.get('C, 4')?.by]).toEqual(['J. Example', 'K. Example']);
+  });
+
   it('plans by it, and prints what it is', () => {
     const asked = surveyDocument('easy-home');
     const survey = readSurvey({ ...asked, code: { id: 'BS 7671', edition: a4 } });
@@ -152,6 +169,10 @@ describe('what is refused', () => {
     [{ kind: 'falls-away', clause, check: 'no-such-check' }, 'the base has no check no-such-check'],
     [{ kind: 'figure', clause, table: 'bs7671/4d9', column: 'C', row: 6, printed: 46 }, 'not read here'],
     [{ kind: 'figure', clause, table: 'bs7671/4d5', column: 'Z', row: 6, printed: 46 }, 'no column Z'],
+    [
+      { kind: 'figure', clause, table: 'iec60228/conductor-resistance', column: 'copper 2', row: 6, printed: 3.1 },
+      'is a table of IEC 60228',
+    ],
     [
       { kind: 'at-most', clause, check: 'a', title: 'A', value: 'capacity', limit: 'length', is: 1, weight: 'rule' },
       'is in another unit',

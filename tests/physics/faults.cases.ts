@@ -1,3 +1,4 @@
+import { table431 } from '../../src/codes/bs7671/index.js';
 import {
   adiabaticFactor,
   amperes,
@@ -197,6 +198,14 @@ const k2s2 = [
   [25, 8.2656, 3.61, 12.7806, 5.5225],
 ] as const;
 const ks = [115, 76, 143, 94] as const;
+const thermoplastic = '70 °C thermoplastic, up to 300 mm²';
+const thermosetting = '90 °C thermosetting (XLPE)';
+const kOf = [
+  ['copper', thermoplastic],
+  ['aluminium', thermoplastic],
+  ['copper', thermosetting],
+  ['aluminium', thermosetting],
+] as const;
 const lastPlace = (n: number) => 10 ** -(String(n).split('.')[1]?.length ?? 0);
 const withstandCases: readonly PublishedCase[] = k2s2.flatMap(([area, ...printed]) =>
   printed.map(
@@ -205,10 +214,10 @@ const withstandCases: readonly PublishedCase[] = k2s2.flatMap(([area, ...printed
       about: `energy that ${area} mm² withstands with k ${ks[i]}`,
       source: { document: 'Electrical Installation Guide', where: 'chapter G, figures G52 and G53' },
       provenance: 'one-source',
-      exercises: ['withstand-energy'],
+      exercises: ['withstand-energy', 'bs7671/43.1'],
       ours: () =>
         withstandEnergyOf({
-          adiabaticFactor: adiabaticFactor(ks[i] as number),
+          adiabaticFactor: table431.get({ metal: kOf[i]?.[0] ?? 'copper', insulation: kOf[i]?.[1] ?? thermoplastic }),
           conductorArea: squareMillimetres(area),
         }) / 1e6,
       published: p,

@@ -1,5 +1,6 @@
 import { cableTables } from '../../src/codes/bs7671/cable-tables.js';
 import * as bs from '../../src/codes/bs7671/index.js';
+import { orderOfMethods } from '../../src/codes/iec-family/table-laws.js';
 import { lawAtSize } from '../../src/codes/iec60364/annex-d.js';
 import * as iec from '../../src/codes/iec60364/index.js';
 import { squareMillimetres } from '../../src/units/index.js';
@@ -89,29 +90,10 @@ const sameAsIec = (of: Counterpart): Guard =>
     return sheet && name ? printedCell(sheet, name, size) : undefined;
   });
 
-/** The order of methods in one table: more shut in is not above more open, three loaded not above two. */
-function orderOf(table: Printed): Guard {
-  const rank = ['A', 'B', 'C', 'E', 'F', 'G'];
-  const keys = table.columns.map((k) => ({
-    name: columnName(k),
-    method: String(k[0]),
-    loaded: String(k[1]),
-    rest: k.slice(2).join(' '),
-  }));
-  const pairs: [string, string][] = [];
-  for (const a of keys)
-    for (const b of keys) {
-      if (a.method === b.method && a.loaded === '3' && b.loaded === '2') pairs.push([a.name, b.name]);
-      if (a.loaded !== b.loaded || !rank.includes(a.method) || !rank.includes(b.method)) continue;
-      if (rank.indexOf(a.method) < rank.indexOf(b.method)) pairs.push([a.name, b.name]);
-    }
-  return ordered(pairs);
-}
-
 const capacity = (table: Printed, ...more: readonly Guard[]): Guarded => ({
   table,
   sort: 'capacity',
-  guards: [positive, oneWay('rises'), orderOf(table), smooth(0.03), grain(halfAmpere), ...more],
+  guards: [positive, oneWay('rises'), orderOfMethods(table), smooth(0.03), grain(halfAmpere), ...more],
 });
 
 const withLaw = (of: Counterpart): readonly Guard[] => [equals('power law', lawOf(of)), sameAsIec(of)];

@@ -1,4 +1,4 @@
-import { type Attestations, attestedTables, missing, type Table } from '../../core/index.js';
+import { type Attestations, type AttestedTables, attestedTables, missing, type Table } from '../../core/index.js';
 import { labels, type ReferenceMethod, type Run } from '../../installation/index.js';
 import { CalculationError, invalidInput, squareMillimetres } from '../../units/index.js';
 import type { EditionDifferences } from '../edition-differences.js';
@@ -37,16 +37,37 @@ export interface BroughtToCode {
   readonly tables?: readonly Table[];
 }
 
-/** Tables that the contents list of an edition reads, and others, as attestations have them. */
-function attestedBy(read: Edition, edition: string, attestations: readonly Attestations[], others: readonly Table[]) {
-  if (attestations.length === 0) return undefined;
-  return attestedTables(attestations, {
-    tables: [...new Set([...calculatorOf(read).lists.tables, ...others])],
+/** Tables as attestations have them, by the laws of their figures. */
+const attestedBy = (tables: readonly Table[], edition: string, attestations: readonly Attestations[]): AttestedTables =>
+  attestedTables(attestations, {
+    tables,
     document: 'BS 7671',
     edition,
     lawsOf: lawsOfTable,
     beside: [table412, table414, table431, table542, table543, table544, table545] as unknown as readonly Table[],
   });
+
+/**
+ * Tables that the contents list of an edition reads, and others, as a firm has them: compared with its copy, then changed
+ * by the edition that it brought.
+ */
+function tablesOf(
+  read: Edition,
+  edition: string,
+  { attestations = [], tables = [] }: BroughtToCode,
+  differences: EditionDifferences | undefined,
+): AttestedTables | undefined {
+  if (attestations.length === 0 && !differences) return undefined;
+  const entered = [...new Set([...calculatorOf(read).lists.tables, ...tables])];
+  const compared = attestedBy(entered, edition, attestations);
+  if (!differences) return compared;
+  const before = entered.map((t) => compared.tables.get(t.id) ?? t);
+  const changed = attestedBy(before, edition, [figuresOf(differences, before)]);
+  return {
+    tables: new Map([...compared.tables, ...changed.tables]),
+    remarks: [...compared.remarks, ...changed.remarks],
+    aside: compared.aside,
+  };
 }
 
 /** The edition that somebody brought, where that is the one to judge by, and the edition that it differs from. */
@@ -110,8 +131,7 @@ export function bs7671(edition: string, brought: BroughtToCode = {}): WiringCode
       },
     );
   }
-  const changed = own ? [figuresOf(own.differences, calculatorOf(read).lists.tables)] : [];
-  const attested = attestedBy(read, edition, [...(brought.attestations ?? []), ...changed], brought.tables ?? []);
+  const attested = tablesOf(read, edition, brought, own?.differences);
   const shared = {
     id: 'bs7671',
     name: 'BS 7671',

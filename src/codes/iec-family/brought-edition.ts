@@ -62,6 +62,13 @@ function changesOf(d: EditionDifferences): readonly Placed[] {
 /** Figures that the edition changes, as attestations of its copy: the laws of their tables hold for them too. */
 export function figuresOf(d: EditionDifferences, tables: Iterable<Table>): Attestations {
   const known = new Map([...tables].map((t) => [t.id, t]));
+  const foreign = changesOf(d).flatMap(({ change, path }) => {
+    const document = change.kind === 'figure' ? known.get(change.table)?.source.document : undefined;
+    return document === undefined || document === d.document
+      ? []
+      : [{ path: [...path, 'table'], message: `is a table of ${document}, which ${d.document} does not print` }];
+  });
+  if (foreign.length > 0) throw invalidInput(`the differences of ${d.document}:${d.edition}`, foreign);
   return {
     format: 'attestations/1',
     attestations: changesOf(d).flatMap(({ change, aspect }) => {
