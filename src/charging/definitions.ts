@@ -5,3 +5,4 @@ export * from '../products/iec61851/timing.js';
 export { cableCoding } from '../products/iec62196/cable-coding.js';
 export { carriedHeatOf, excessHeatOf, excessTimeOf, mainFuseCarriesExcess, safeCurrentOf } from './control/reaction.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';
+export { directCurrentTaper, taperedChargeTime } from './time/taper.js';
