@@ -6,7 +6,9 @@ export { buildingLoad, buildingLoadSecondReading } from './din18015/building-loa
 export { frenchHeight, frenchHeights } from './fr-accessibility/heights.js';
 export * from './on-site-guide/7-2-7.js';
 export * from './on-site-guide/a2.js';
+export * from './on-site-guide/appendix-e.js';
 export * from './on-site-guide/b7.js';
+export { smallestConduit, trunkingUse } from './on-site-guide/containment.js';
 export * from './on-site-guide/formulas.js';
 export * from './on-site-guide/i1.js';
 export * from './on-site-guide/i2.js';
