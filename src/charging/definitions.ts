@@ -1,4 +1,5 @@
 /** Formulas, tables and checks of the charging of vehicles. */
+export { classALimits, largerEquipmentLimits } from '../products/iec61000/harmonic-limits.js';
 export * from '../products/iec61851/pilot-duty-cycle.js';
 export { pilotStates } from '../products/iec61851/pilot-states.js';
 export * from '../products/iec61851/timing.js';
