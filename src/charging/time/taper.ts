@@ -1,5 +1,5 @@
 import { procedure, table } from '../../core/index.js';
-import { invalidInput, type Problem, type Ratio, type WattHours, type Watts } from '../../units/index.js';
+import { invalidInput, type Problem, type Ratio, ratio, type WattHours, type Watts } from '../../units/index.js';
 
 /**
  * Power that battery cars take at a direct-current point over their own peak, by state of charge: statistics of 74 measured
@@ -70,7 +70,10 @@ export interface TaperedCharge {
 export function taperOf(statistic: (typeof directCurrentTaper)['axes'][0]['labels'][number]): TaperedCharge['taper'] {
   return directCurrentTaper
     .offers('stateOfCharge')
-    .map((state) => [state as number, directCurrentTaper.get({ statistic, stateOfCharge: state as Ratio })] as const);
+    .map(
+      (state) =>
+        [state as number, directCurrentTaper.get({ statistic, stateOfCharge: ratio(state as number) })] as const,
+    );
 }
 
 function refuse({ battery, peakPower, pointPower, from, to, taper }: TaperedCharge): void {

@@ -256,7 +256,12 @@ export const powerTerms = {
   /** Flicker of equipment as tested P_st, 1, above 0. */
   flicker: { symbol: 'P_st', unit: '1', above: 0, words: 'flicker of equipment as tested' },
   /** Largest impedance of the supply that is permitted Z_max, Ω, above 0. */
-  largestImpedance: { symbol: 'Z_max', unit: 'Ω', above: 0, words: 'largest impedance of the supply that is permitted' },
+  largestImpedance: {
+    symbol: 'Z_max',
+    unit: 'Ω',
+    above: 0,
+    words: 'largest impedance of the supply that is permitted',
+  },
   /** Rated apparent power of equipment, all lines together S_equ, VA, above 0. */
   equipmentRating: {
     symbol: 'S_equ',

@@ -3,7 +3,9 @@ import {
   CalculationError,
   invalidInput,
   type Millimetres,
+  metres,
   type Problem,
+  ratio,
   type SquareMillimetres,
 } from '../../units/index.js';
 import {
@@ -70,7 +72,7 @@ export const smallestConduit = /* @__PURE__ */ procedure({
     for (const conduitDiameter of table.offers('conduitDiameter') as readonly Millimetres[]) {
       const term = short
         ? conduitTermsStraight.find({ run: 'straight to 3 m', conduitDiameter })
-        : conduitTermsLong.find({ bends: bends as never, conduitDiameter, length: length as never });
+        : conduitTermsLong.find({ bends: ratio(bends), conduitDiameter, length: metres(length) });
       if (term !== undefined && term >= sum) return conduitDiameter;
     }
     throw new CalculationError('no-solution', `no conduit of the guide has a term of ${sum} for this run`, {

@@ -1,4 +1,4 @@
-import { invalidInput, type Problem, type Ratio } from '../../units/index.js';
+import { invalidInput, type Problem, ratio } from '../../units/index.js';
 import {
   type Impedance,
   lineEarthFault,
@@ -94,8 +94,8 @@ function end(input: TransformerSupplyInput, which: 'least' | 'most'): RadialNetw
     ? Math.min(
         1,
         transformerFactorOf({
-          maximumVoltageFactor: voltage as Ratio,
-          transformerReactanceRatio: ((reactance * t.rating) / base) as Ratio,
+          maximumVoltageFactor: ratio(voltage),
+          transformerReactanceRatio: ratio((reactance * t.rating) / base),
         }),
       )
     : 1;
