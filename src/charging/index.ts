@@ -28,4 +28,5 @@ export { stackedLoad } from './simulation/stacked-load.js';
 export type { CurrentProfile, RepeatingProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';
 export { startDelayOf } from './time/start-delay.js';
+export { type TaperedCharge, taperOf } from './time/taper.js';
 export { type ChargingHours, isPeak, offPeakWindows, type PeakHours, windowsOf } from './time/windows.js';

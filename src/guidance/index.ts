@@ -10,5 +10,6 @@ export * from './definitions.js';
 export { buildingCurve, buildingCurveSecondReading } from './din18015/building-load.js';
 export { frenchMounting } from './fr-accessibility/heights.js';
 export { guideDwelling, guideHotel, guideShop, guideShopRecalled } from './on-site-guide/allowances.js';
+export type { ConduitRun, ContainedCable, TrunkingFill } from './on-site-guide/containment.js';
 export { oneLineRule } from './on-site-guide/one-line-rule.js';
 export { accessibleMounting } from './pas1899/heights.js';

@@ -83,4 +83,8 @@ export const chargingTerms = {
   timeOfDay: { symbol: 't_day', unit: 's', least: 0, most: 86400, words: 'time of day since midnight' },
   /** Energy that is missing at departure W_short, Wh, 0 and up. */
   energyShortfall: { symbol: 'W_short', unit: 'Wh', least: 0, words: 'energy that is missing at departure' },
+  /** Energy in a battery over what it holds s_B, 1, 0 to 1. */
+  stateOfCharge: { symbol: 's_B', unit: '1', least: 0, most: 1, words: 'energy in a battery over what it holds' },
+  /** Power that a vehicle takes over its own peak p_B, 1, 0 to 1. */
+  taperShare: { symbol: 'p_B', unit: '1', least: 0, most: 1, words: 'power that a vehicle takes over its own peak' },
 } satisfies Roles;

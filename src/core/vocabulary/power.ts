@@ -244,4 +244,47 @@ export const powerTerms = {
     most: 3,
     words: 'ratio of the fault level that counts for a single-phase load: 1 between lines, 3 from line to neutral',
   },
+  /** Starting kVA of a motor for each horsepower k_L, 1, above 0. */
+  letterFactor: {
+    symbol: 'k_L',
+    unit: '1',
+    above: 0,
+    words: 'starting kVA of a motor for each horsepower',
+  },
+  /** Impedance under which equipment was tested Z_test, Ω, above 0. */
+  testImpedance: { symbol: 'Z_test', unit: 'Ω', above: 0, words: 'impedance under which equipment was tested' },
+  /** Flicker of equipment as tested P_st, 1, above 0. */
+  flicker: { symbol: 'P_st', unit: '1', above: 0, words: 'flicker of equipment as tested' },
+  /** Largest impedance of the supply that is permitted Z_max, Ω, above 0. */
+  largestImpedance: {
+    symbol: 'Z_max',
+    unit: 'Ω',
+    above: 0,
+    words: 'largest impedance of the supply that is permitted',
+  },
+  /** Rated apparent power of equipment, all lines together S_equ, VA, above 0. */
+  equipmentRating: {
+    symbol: 'S_equ',
+    unit: 'VA',
+    above: 0,
+    words: 'rated apparent power of equipment, all lines together',
+  },
+  /** Fault level over the power of equipment R_sce, 1, 0 and up. */
+  shortCircuitRatio: { symbol: 'R_sce', unit: '1', least: 0, words: 'fault level over the power of equipment' },
+  /** Order of a harmonic h, 1, 2 and up. */
+  harmonicOrder: { symbol: 'h', unit: '1', least: 2, words: 'order of a harmonic' },
+  /** Largest current of a harmonic that equipment may draw I_h,max, A, 0 and up. */
+  harmonicLimit: {
+    symbol: 'I_h,max',
+    unit: 'A',
+    least: 0,
+    words: 'largest current of a harmonic that equipment may draw',
+  },
+  /** Largest current of a harmonic over the reference current of equipment i_h,max, 1, 0 and up. */
+  relativeHarmonicLimit: {
+    symbol: 'i_h,max',
+    unit: '1',
+    least: 0,
+    words: 'largest current of a harmonic over the reference current of equipment',
+  },
 } satisfies Roles;

@@ -32,4 +32,10 @@ export const siteTerms = {
   tailsArea: { symbol: 'S_tails', unit: 'mm²', above: 0, words: 'cross-section of the meter tails' },
   /** Depth below the surface d, m, 0 to 10. */
   depth: { symbol: 'd', unit: 'm', least: 0, most: 10, words: 'depth below the surface' },
+  /** Term for the space of a cable, a conduit or trunking n_t, 1, above 0. */
+  spaceTerm: { symbol: 'n_t', unit: '1', above: 0, words: 'term for the space of a cable, a conduit or trunking' },
+  /** Diameter of a conduit d_co, mm, above 0. */
+  conduitDiameter: { symbol: 'd_co', unit: 'mm', above: 0, words: 'diameter of a conduit' },
+  /** Bends of a conduit between two places to draw in n_b, 1, 0 to 4. */
+  bends: { symbol: 'n_b', unit: '1', least: 0, most: 4, words: 'bends of a conduit between two places to draw in' },
 } satisfies Roles;

@@ -128,7 +128,8 @@ function numberOn<N extends Name>(sheet: Sheet, name: N): Vocabulary[N] {
 /**
  * The current-carrying capacity of a low-voltage cable from its heat balance (IEC 60287), in free air, in the ground or
  * in a duct: an estimate beside the tables that never overrules a tabulated capacity. Dielectric loss is nothing at low
- * voltage and is left out; sun, drying soil, cyclic load and cables shut in walls, conduit or insulation are not covered.
+ * voltage and is left out; sun, drying soil and cables shut in walls, conduit or insulation are not covered. Loads that vary
+ * are those of `buriedCable`.
  * @param heat cable, loaded conductors, surroundings, largest temperature in °C and frequency in Hz
  * @param sheet what the lines are written on; nothing is kept when absent
  * @returns the capacity, A, with resistance, thermal resistances, losses and temperatures behind it

@@ -7,6 +7,7 @@ import {
   type KelvinMetresPerWatt,
   type Metres,
   type Millimetres,
+  metres,
   type OhmsPerMetre,
   type Problem,
 } from '../../units/index.js';
@@ -136,7 +137,7 @@ export function neighboursOf(heat: HeatCase): readonly BuriedNeighbour[] {
   if (surroundings.where === 'air') return [];
   const apart = axesApart(heat) / 1000;
   const beside = cable.cores === 1 ? [1, -1, 2].slice(0, loadedConductors - 1) : [];
-  const own = beside.map((i) => ({ offset: (i * apart) as Metres, depth: surroundings.burialDepth }));
+  const own = beside.map((i) => ({ offset: metres(i * apart), depth: surroundings.burialDepth }));
   return [...own, ...(surroundings.neighbours ?? [])];
 }
 

@@ -12,6 +12,7 @@ export * from './duct.js';
 export * from './geometry.js';
 export * from './ground.js';
 export * from './rating.js';
+export * from './sheathed.js';
 export * from './tables/air-dissipation.js';
 export * from './tables/duct-gap.js';
 export * from './tables/temperature-coefficients.js';

@@ -1,5 +1,16 @@
 import { evaluate, formula, procedure } from '../../core/index.js';
-import { type Celsius, invalidInput, type Kelvins, type Problem, type Ratio, type Seconds } from '../../units/index.js';
+import {
+  type Celsius,
+  celsius,
+  invalidInput,
+  type Kelvins,
+  kelvins,
+  type Problem,
+  type Ratio,
+  ratio,
+  type Seconds,
+  seconds,
+} from '../../units/index.js';
 
 /** Rise of the top oil of a transformer at a steady load. IEC 60076-7. */
 export const oilRiseOf = /* @__PURE__ */ formula({
@@ -110,16 +121,16 @@ export interface TransformerWarmth {
  * A distribution transformer in oil with natural cooling, by IEC 60076-7 as recalled: 98 °C at the hot spot at rated load
  * and 20 °C. The figures of a heat run go before it.
  */
-export const distributionTransformer: TransformerWarmth = {
-  ratedOilRise: 55 as Kelvins,
-  ratedHotSpotGradient: 23 as Kelvins,
-  lossRatio: 5 as Ratio,
-  oilExponent: 0.8 as Ratio,
-  windingExponent: 1.6 as Ratio,
-  oilTime: 10_800 as Seconds,
-  windingTime: 240 as Seconds,
-  k: [1, 1, 2],
-};
+export const distributionTransformer: TransformerWarmth = /* @__PURE__ */ (() => ({
+  ratedOilRise: kelvins(55),
+  ratedHotSpotGradient: kelvins(23),
+  lossRatio: ratio(5),
+  oilExponent: ratio(0.8),
+  windingExponent: ratio(1.6),
+  oilTime: seconds(10_800),
+  windingTime: seconds(240),
+  k: [1, 1, 2] as const,
+}))();
 
 /** The load of a transformer in a day that repeats. */
 export interface TransformerDay {
@@ -173,8 +184,8 @@ function hotSpots(day: TransformerDay): readonly number[] {
     follow(warmth.oilTime / k22),
   ];
   const steady = load.map((loadShare, hour) => ({
-    oil: (air(hour) as number) + oilRiseOf({ ...warmth, loadShare: loadShare as Ratio }),
-    gradient: hotSpotGradientOf({ ...warmth, loadShare: loadShare as Ratio }),
+    oil: (air(hour) as number) + oilRiseOf({ ...warmth, loadShare: ratio(loadShare) }),
+    gradient: hotSpotGradientOf({ ...warmth, loadShare: ratio(loadShare) }),
   }));
   let [top, first, second] = [steady[0]?.oil as number, 0, 0];
   let day24: number[] = [];
@@ -214,6 +225,6 @@ export const ageingOfDay = /* @__PURE__ */ procedure({
   run: (day: TransformerDay) => {
     const rate = day?.upgradedPaper ? ageingRateOfUpgradedPaper : ageingRateOfPlainPaper;
     const all = hotSpots(day);
-    return all.reduce((sum, t) => sum + evaluate(rate, { hotSpotTemperature: t as Celsius }), 0) / all.length;
+    return all.reduce((sum, t) => sum + evaluate(rate, { hotSpotTemperature: celsius(t) }), 0) / all.length;
   },
 });

@@ -1,5 +1,5 @@
 import { procedure } from '../../core/index.js';
-import { CalculationError, invalidInput, type Ohms, type Problem } from '../../units/index.js';
+import { CalculationError, invalidInput, ohms, type Problem } from '../../units/index.js';
 import { add, type Complex, complex, divide, magnitude, multiply, subtract } from '../complex.js';
 import { equivalentFrequencyPeakFactorOf } from '../meshed-peak.js';
 import type { Impedance } from '../short-circuit.js';
@@ -255,7 +255,7 @@ export const meshedPeakCurrent = /* @__PURE__ */ procedure({
   source: { document: 'IEC 60909-0', clause: 'peak current, meshed networks, method (c)', provenance: 'memory' },
   run: (place: FaultPlace) => {
     const { resistance, reactance } = impedanceAt(place, 0.4);
-    const factor = equivalentFrequencyPeakFactorOf({ resistance: resistance as Ohms, reactance: reactance as Ohms });
+    const factor = equivalentFrequencyPeakFactorOf({ resistance: ohms(resistance), reactance: ohms(reactance) });
     return factor * Math.SQRT2 * meshedThreePhaseFault(place);
   },
 });

@@ -12,5 +12,6 @@ export * from './harmonics.js';
 export * from './load-network.js';
 export * from './motors.js';
 export * from './parallel.js';
+export * from './transformer-supply.js';
 export * from './transformers.js';
 export * from './unbalance.js';

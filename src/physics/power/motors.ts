@@ -182,3 +182,56 @@ export const equivalentCurrentOf = /* @__PURE__ */ formula({
     note: 'for cables and devices whose time constant is long against the cycle; the voltage drops by the full current',
   },
 });
+
+/** Apparent power of a motor at standstill from its code letter. NEMA MG 1. */
+export const startPowerByLetter = /* @__PURE__ */ formula({
+  id: 'start-power-by-letter',
+  title: 'Apparent power of a motor at standstill from its code letter',
+  inputs: ['letterFactor', 'motorPower'],
+  output: 'startPower',
+  expression: 'letterFactor * motorPower / 0.745699872',
+  direction: { letterFactor: 1, motorPower: 1 },
+  compute: ({ letterFactor, motorPower }) => (letterFactor * motorPower) / 0.745699872,
+  source: { document: 'NEMA MG 1', clause: 'code letters', provenance: 'memory' },
+});
+
+/** Largest impedance of a supply for equipment whose voltage change was tested under another. IEC 61000-3-11. */
+export const largestImpedanceByDip = /* @__PURE__ */ formula({
+  id: 'largest-impedance-by-dip',
+  title: 'Largest impedance of a supply by the voltage change as tested',
+  inputs: ['testImpedance', 'dipLimit', 'voltageDip'],
+  output: 'largestImpedance',
+  expression: 'testImpedance * dipLimit / voltageDip',
+  direction: { testImpedance: 1, dipLimit: 1, voltageDip: -1 },
+  compute: ({ testImpedance, dipLimit, voltageDip }) => (testImpedance * dipLimit) / voltageDip,
+  valid: { voltageDip: { above: 0 } },
+  source: { document: 'IEC 61000-3-11', provenance: 'one-source' },
+});
+
+/** Largest impedance of a supply for equipment whose flicker was tested under another; the limit is 1. IEC 61000-3-11. */
+export const largestImpedanceByFlicker = /* @__PURE__ */ formula({
+  id: 'largest-impedance-by-flicker',
+  title: 'Largest impedance of a supply by the flicker as tested',
+  inputs: ['testImpedance', 'flicker'],
+  output: 'largestImpedance',
+  expression: 'testImpedance / flicker^1.5',
+  direction: { testImpedance: 1, flicker: -1 },
+  compute: ({ testImpedance, flicker }) => testImpedance / flicker ** 1.5,
+  source: { document: 'IEC 61000-3-11', provenance: 'memory' },
+});
+
+/** Fault level of a supply over the power of equipment. IEC 61000-3-12. */
+export const shortCircuitRatioOf = /* @__PURE__ */ formula({
+  id: 'short-circuit-ratio',
+  title: 'Fault level of a supply over the power of equipment',
+  inputs: ['faultPower', 'equipmentRating'],
+  output: 'shortCircuitRatio',
+  expression: 'faultPower / equipmentRating',
+  direction: { faultPower: 1, equipmentRating: -1 },
+  compute: ({ faultPower, equipmentRating }) => faultPower / equipmentRating,
+  source: {
+    document: 'IEC 61000-3-12',
+    provenance: 'memory',
+    note: 'of single-phase equipment three times its voltage line to neutral and its current counts',
+  },
+});

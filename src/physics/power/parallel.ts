@@ -1,5 +1,13 @@
 import { procedure } from '../../core/index.js';
-import { invalidInput, type Problem, type Ratio, type VoltAmperes, type Watts } from '../../units/index.js';
+import {
+  invalidInput,
+  type Problem,
+  type Ratio,
+  ratio,
+  type VoltAmperes,
+  voltAmperes,
+  type Watts,
+} from '../../units/index.js';
 import { add, type Complex, complex, divide, magnitude } from '../complex.js';
 
 /** A transformer that works in parallel with others of the same voltages and vector group. */
@@ -78,7 +86,7 @@ export function parallelShares(units: readonly ParallelTransformer[], load: Volt
   const all = magnitude(each.reduce(add));
   return each.map((y, i) => {
     const part = (load * magnitude(y)) / all;
-    return { load: part as VoltAmperes, loadShare: (part / (units[i] as ParallelTransformer).rating) as Ratio };
+    return { load: voltAmperes(part), loadShare: ratio(part / (units[i] as ParallelTransformer).rating) };
   });
 }
 
@@ -90,7 +98,7 @@ export const largestParallelLoad = /* @__PURE__ */ procedure({
   method: 'shares by rated power over impedance voltage; the transformer that is full first sets the load',
   source: { document: 'IEC 60076-8', clause: 'parallel operation', provenance: 'memory' },
   run: (units: readonly ParallelTransformer[]) => {
-    const one = parallelShares(units, 1 as VoltAmperes);
+    const one = parallelShares(units, voltAmperes(1));
     return 1 / Math.max(...one.map((s) => s.loadShare));
   },
 });

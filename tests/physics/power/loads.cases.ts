@@ -1,3 +1,5 @@
+import { classALimits, largerEquipmentLimits } from '../../../src/charging/index.js';
+import { codeLetters } from '../../../src/guidance/index.js';
 import {
   amperes,
   hertz,
@@ -22,11 +24,13 @@ import {
   harmonicDeratingOf,
   harmonicLoadFactorOf,
   kRatingOf,
+  largestImpedanceByDip,
   largestStartCurrentAnyAngle,
   largestStartCurrentOf,
   neutralOfLoads,
   reactivePowerOf,
   resonanceOrderOf,
+  startPowerByLetter,
   unbalanceByMean,
   unbalanceOfLineVoltages,
   voltageDipOf,
@@ -503,6 +507,80 @@ const busbars: readonly PublishedCase[] = [
   },
 ];
 
+const emission = of({
+  source: {
+    document: 'Limits of voltage change and impedances of reference',
+    where: 'limit of 3.3 %, 0.472 Ω; computed independently',
+  },
+  provenance: 'derived',
+  exercises: ['largest-impedance-by-dip'],
+});
+const limits: readonly PublishedCase[] = [
+  emission(
+    'largest-impedance-6-6-per-cent',
+    'largest impedance for equipment that changes the voltage by 6.6 % under the reference impedance, for 3.3 %',
+    () => largestImpedanceByDip({ testImpedance: ohms(0.472), dipLimit: percent(3.3), voltageDip: percent(6.6) }),
+    0.236,
+    'Ω',
+    0.0005,
+  ),
+  of({
+    source: { document: 'NEMA MG 1', where: 'code letters; 10 hp of letter G, computed independently' },
+    provenance: 'derived',
+    exercises: ['start-power-by-letter', 'nema-mg1/code-letters'],
+  })(
+    'start-power-10-hp-letter-g',
+    'largest starting power of a motor of 10 hp with letter G',
+    () =>
+      startPowerByLetter({
+        letterFactor: codeLetters.get({ bound: 'most', letter: 'G' }),
+        motorPower: watts(7456.99872),
+      }) / 1e3,
+    62.9,
+    'kVA',
+    0.05,
+  ),
+  upper(
+    'neutral-chargers-32-a-by-table',
+    'neutral of three chargers of 32 A by the table of limits',
+    () => {
+      const at = (harmonicOrder: 3 | 9) =>
+        32 * largerEquipmentLimits.get({ harmonicOrder: ratio(harmonicOrder), shortCircuitRatio: ratio(33) });
+      return neutralOfLoads(
+        chargers(
+          [
+            { order: 3, current: at(3) },
+            { order: 9, current: at(9) },
+          ],
+          32,
+        ),
+      );
+    },
+    21.05,
+    'A',
+    0.01,
+  ),
+  upper(
+    'neutral-chargers-16-a-by-table',
+    'neutral of three chargers of 16 A by the table of limits',
+    () => {
+      const at = (harmonicOrder: 3 | 9) => classALimits.get({ class: 'A', harmonicOrder: ratio(harmonicOrder) });
+      return neutralOfLoads(
+        chargers(
+          [
+            { order: 3, current: at(3) },
+            { order: 9, current: at(9) },
+          ],
+          16,
+        ),
+      );
+    },
+    7,
+    'A',
+    0.05,
+  ),
+];
+
 /** Motors, welders, capacitors, harmonics, unbalance and busbars. */
 export const cases: readonly PublishedCase[] = [
   ...motor,
@@ -512,4 +590,5 @@ export const cases: readonly PublishedCase[] = [
   ...harmonics,
   ...unbalance,
   ...busbars,
+  ...limits,
 ];

@@ -1,4 +1,3 @@
-import type { Vocabulary } from '../../../core/index.js';
 import { evaluate } from '../../../core/index.js';
 import { type Metres, metres, millimetres, ratio, type SquareMetresPerSecond } from '../../../units/index.js';
 import { type HeatBalance, heatBalance } from '../balance.js';
@@ -51,8 +50,6 @@ function storeOf({ cable, loadedConductors }: HeatCase, b: HeatBalance, outsideC
 export interface BuriedState {
   readonly body: BuriedBody;
   readonly balance: HeatBalance;
-  /** Rise of the conductor above the ground at the steady capacity, K. */
-  readonly rise: Vocabulary['permissibleRise'];
 }
 
 /** @internal The steady balance of a cable in the ground and the body for its course in time. */
@@ -60,7 +57,7 @@ export function buriedState(
   heat: HeatCase & { readonly surroundings: { readonly where: 'ground' | 'duct' } },
   diffusivity: SquareMetresPerSecond,
 ): BuriedState {
-  const { cable, surroundings, loadedConductors, operatingTemperature } = heat;
+  const { cable, surroundings, loadedConductors } = heat;
   const balance = heatBalance(heat);
   const diameter = surroundings.where === 'duct' ? surroundings.duct.outerDiameter : cable.overallDiameter;
   const { soilResistivity, burialDepth } = surroundings;
@@ -89,7 +86,6 @@ export function buriedState(
   const distance = (n: (typeof all)[number], depth: Metres) => metres(Math.hypot(n.offset, n.depth - depth));
   return {
     balance,
-    rise: (operatingTemperature - surroundings.groundTemperature) as BuriedState['rise'],
     body: {
       diameter: millimetres(diameter),
       depth: burialDepth,

@@ -1,9 +1,9 @@
 import { evaluate, procedure, type Vocabulary } from '../../../core/index.js';
 import {
   type Amperes,
+  amperes,
   CalculationError,
   type Celsius,
-  type Kelvins,
   type PerKelvin,
   type Problem,
   ratio,
@@ -148,7 +148,7 @@ export interface CyclicRating {
 export function cyclicRating(cable: BuriedCable, load: readonly number[]): CyclicRating {
   const cyclicFactor = cyclicFactorOf({ body: cable.body, load });
   const superposedFactor = superposedCyclicFactor({ body: cable.body, load });
-  const factor = Math.min(cyclicFactor, superposedFactor) as typeof cyclicFactor;
+  const factor = ratio(Math.min(cyclicFactor, superposedFactor));
   return {
     cyclicFactor,
     superposedFactor,
@@ -283,8 +283,8 @@ export function overloadCurrent(cable: BuriedCable, overload: Overload): Amperes
     startLoad: ratio(start),
     startResistanceRatio: ratio(resistance(ground + start * start * (hot - ground)) / end),
     ratedResistanceRatio: ratio(resistance(hot) / end),
-    riseRatio: ratio((finalTemperature - ground) / ((hot - ground) as Kelvins)),
+    riseRatio: ratio((finalTemperature - ground) / (hot - ground)),
     attainment: ratio(conductorAttained(cable.body, duration)),
   });
-  return (cable.steadyCapacity * factor) as Amperes;
+  return amperes(cable.steadyCapacity * factor);
 }
