@@ -47,10 +47,14 @@ export function judgementsOf(group: string, of: Group, code?: Edited): readonly 
   return [unjudged({ kind: 'holds', id, title, weight: 'rule', source: of.source }, open(of.notEntered))];
 }
 
+/** How many sets of changed lines are kept in mind. */
+const MOST_STALE = 200;
+
 /** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
 export class Calculator<G extends Groups = Groups> {
   private laidOut?: Compiled;
   private readonly ready = new Map<string, readonly Ready[]>();
+  private readonly stale = new Map<string, { readonly stale: Stale; readonly checks: readonly Ready[] }>();
 
   /**
    * @param contents the list
@@ -83,6 +87,27 @@ export class Calculator<G extends Groups = Groups> {
   /** The calculation of one circuit. */
   of(place: unknown): Calculation {
     return new Calculation(this, new Thing(this.lists.root, place));
+  }
+
+  /** What no longer holds when some lines change, and the checks that draw on it: a search changes the same ones again and again.
+   * @internal */
+  staleBy(changed: ReadonlySet<Placed>): { readonly stale: Stale; readonly checks: readonly Ready[] } {
+    const key = [...changed]
+      .map((p) => `${p.list.name} ${p.index}`)
+      .sort()
+      .join();
+    let found = this.stale.get(key);
+    if (!found) {
+      const stale = this.lists.affected(changed);
+      const checks = [...this.ready.values()].flat().filter((check) => {
+        for (const d of check.draws) if (stale.entries.has(d)) return true;
+        return false;
+      });
+      found = { stale, checks };
+      if (this.stale.size >= MOST_STALE) this.stale.clear();
+      this.stale.set(key, found);
+    }
+    return found;
   }
 
   /** @internal */
@@ -150,10 +175,10 @@ export class Calculation {
       this.judged.clear();
       return;
     }
-    const stale = this.by.lists.affected(changed);
+    if (changed.size === 0) return;
+    const { stale, checks } = this.by.staleBy(changed);
     forget(this.circuit, stale);
-    for (const check of this.judged.keys())
-      if ([...check.draws].some((d) => stale.entries.has(d))) this.judged.delete(check);
+    for (const check of checks) this.judged.delete(check);
   }
 }
 

@@ -372,18 +372,26 @@ const getter = (placed: Placed, up: number): Evaluate => {
 function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate {
   const called = how.called ?? name;
   const term = termOf(name);
+  const refuse = (end: number, bounds: Bounds & { readonly unit: string }): void => {
+    if (within(end, bounds)) return;
+    throw new CalculationError('out-of-range', outOfRange(name, end, bounds, 'its role'), {
+      quantity: name,
+      value: end,
+      unit: bounds.unit,
+      bounds,
+      source: 'vocabulary',
+    });
+  };
   return (t) => {
-    const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), how.read(t.place as never));
-    if (term && isNumeric(v))
-      for (const end of [leastOf(v), mostOf(v)])
-        if (!within(end, term))
-          throw new CalculationError('out-of-range', outOfRange(name, end, term, 'its role'), {
-            quantity: name,
-            value: end,
-            unit: term.unit,
-            bounds: term,
-            source: 'vocabulary',
-          });
+    const fact = how.read(t.place as never) as unknown;
+    if (typeof fact !== 'object' && typeof fact !== 'number') return fact;
+    const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), fact);
+    if (!term) return v;
+    if (typeof v === 'number') refuse(v, term);
+    else if (v instanceof Span) {
+      refuse(v.least, term);
+      refuse(v.most, term);
+    }
     return v;
   };
 }
