@@ -123,14 +123,14 @@ export class Compiled {
     return this.draws;
   }
 
-  /** Everything that draws on some lines, themselves left out: what no longer holds when they change. */
-  affected(changed: ReadonlySet<Placed>): Stale {
+  /** Everything that draws on some lines: what no longer holds when they change, they themselves or not. */
+  affected(changed: ReadonlySet<Placed>, themselves: boolean): Stale {
     this.users ??= usersOf(this.lists.values());
     const entries = new Set(changed);
     for (const placed of entries) for (const user of this.users.get(placed) ?? []) entries.add(user);
     const places = new Map<List, number[]>();
     for (const placed of entries) {
-      if (changed.has(placed)) continue;
+      if (!themselves && changed.has(placed)) continue;
       const own = places.get(placed.list);
       if (own) own.push(placed.index);
       else places.set(placed.list, [placed.index]);
