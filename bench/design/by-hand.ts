@@ -54,7 +54,7 @@ function originFacts({ supply }: Installation, results: Result[]): void {
 
 function coordination({ run, own, designCurrent, rating }: Circuit, results: Result[]) {
   results.push(atLeast('device-carries-load', rating, designCurrent));
-  if (run.feeds.some(isPoint)) {
+  if (run.feeds.some((o) => o.kind !== 'board' && isPoint(o))) {
     const share = run.device.groupingFactor ? rating * known(run.device.groupingFactor) : Number.NaN;
     results.push(atLeast('grouped-device', share, designCurrent));
   }
