@@ -107,4 +107,7 @@ export const insulations = {
 } as const;
 
 /** Reference methods that already contain thermal insulation. */
-export const containInsulation: ReadonlySet<string> = new Set(['A', '100', '101', '102', '103']);
+export const containInsulation: ReadonlySet<string> = new Set(['103']);
+
+/** Reference methods beside insulation on one side: a length that it surrounds counts by what the method has not yet taken. */
+export const besideInsulation: ReadonlySet<string> = new Set(['A', '100', '101', '102']);

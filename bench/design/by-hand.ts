@@ -3,7 +3,7 @@
  * no other: the anchor that `assess` is measured against. It knows single-phase TN installations whose facts are all
  * known, copper cable of two constructions in air, and circuit-breakers; feeders may stand ahead of the circuit.
  */
-import type { ChargePoint, Installation, Load, ResidualDevice } from '../../src/index.js';
+import type { Board, ChargePoint, Installation, Load, ResidualDevice } from '../../src/index.js';
 import { atLeast, atMost, holds, notRequired, open, type Result, reaches, within } from './by-hand-checks.js';
 import {
   at,
@@ -31,6 +31,7 @@ import {
 import {
   ambientFactors,
   type BySize,
+  besideInsulation,
   bondingAreas,
   capacities,
   containInsulation,
@@ -41,8 +42,22 @@ import {
   smoothWithstand,
 } from './by-hand-tables.js';
 
+/** What is read at the origin agrees with itself, and is customary. */
+function originFacts({ supply }: Installation, results: Result[]): void {
+  const [z, i, u] = [known(supply.externalImpedance), known(supply.prospectiveCurrent), supply.nominalVoltage];
+  const pme = known(supply.system) === 'TN-C-S';
+  const agree = i * z >= 0.8 * u && (!pme || i * z <= 2 * u);
+  results.push(agree ? holds('origin-readings-agree', true) : open('origin-readings-agree'));
+  const customary = z <= (pme ? 0.35 : 0.8);
+  results.push(customary ? holds('external-impedance-customary', true) : open('external-impedance-customary'));
+}
+
 function coordination({ run, own, designCurrent, rating }: Circuit, results: Result[]) {
   results.push(atLeast('device-carries-load', rating, designCurrent));
+  if (run.feeds.some((o) => o.kind !== 'board' && isPoint(o))) {
+    const share = run.device.groupingFactor ? rating * known(run.device.groupingFactor) : Number.NaN;
+    results.push(atLeast('grouped-device', share, designCurrent));
+  }
   const { construction, insulation } = run.cable;
   if (construction !== 'flat-twin-and-earth' && construction !== 'armoured')
     throw new Error('by hand, two cables only');
@@ -62,7 +77,13 @@ function coordination({ run, own, designCurrent, rating }: Circuit, results: Res
     if (section.insulated) {
       const insulated = known(section.insulated);
       if (containInsulation.has(method)) results.push(holds('insulation-counted-once', true));
-      else if (insulated > 0) factors *= own.area > 10 ? Number.NaN : step(insulationFactors, Math.min(insulated, 0.5));
+      else if (insulated > 0) {
+        const surrounded = own.area > 10 ? Number.NaN : step(insulationFactors, Math.min(insulated, 0.5));
+        // a method in a wall or a ceiling has part of it already
+        factors *= besideInsulation.has(method)
+          ? Math.min(1, (surrounded * cell(columns.C as BySize, own.area)) / tabulated)
+          : surrounded;
+      }
     }
     const capacity = tabulated * factors;
     results.push(
@@ -225,6 +246,15 @@ function earthingAndBonding({ supply }: Installation, results: Result[]): void {
   else for (const { area } of supply.bonding) results.push(atLeast('main-bonding-conductor', known(area), bonding));
 }
 
+/** A board behind a feeder stands in another building, unless it is said not to. */
+function outbuilding({ supply }: Installation, { detached, extraneousParts, bonding }: Board): Result {
+  const check = 'outbuilding-bonding';
+  const isNo = (fact: typeof detached) => fact !== undefined && !known(fact);
+  if (known(supply.system) !== 'TN-C-S' || isNo(detached) || isNo(extraneousParts)) return notRequired(check);
+  if (!detached || !extraneousParts || !bonding) return open(check);
+  return atLeast(check, known(bonding), step(bondingAreas, known(supply.supplyNeutral)));
+}
+
 const devices = ['open-pen-detection-touch-voltage', 'open-pen-detection-window', 'open-pen-detection-other'];
 
 function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, results: Result[]): void {
@@ -265,7 +295,9 @@ export function judgeByHand(installation: Installation, id: string): Judged {
   const { cutOut } = installation.supply;
   const results: Result[] = [];
 
+  originFacts(installation, results);
   const { capacity, hottest } = coordination(circuit, results);
+  if (circuit.points.length > 0) results.push(holds('own-circuit', run.feeds.length === 1));
   const drop = voltageDrop(circuit, hottest, results);
   const loop = disconnection(circuit, results);
   residualCurrent(circuit, results);
@@ -281,7 +313,12 @@ export function judgeByHand(installation: Installation, id: string): Judged {
   const terminals = run.terminalTemperature ? known(run.terminalTemperature) : 70;
   results.push(atMost('terminal-temperature', hottest, terminals));
   results.push(atLeast('minimum-size', own.area, run.feeds.every(isLighting) ? 1 : 1.5));
+  if (run.cable.construction === 'flat-twin-and-earth')
+    for (const { outdoors, containment } of run.stretches)
+      if (outdoors === true && !['conduit', 'trunking', 'duct', 'buried'].includes(containment ?? ''))
+        results.push(holds('cable-for-the-sun', false, 'advice'));
   earthingAndBonding(installation, results);
+  for (const board of boards.slice(1)) results.push(outbuilding(installation, board));
   earthingOfPoints(circuit, drop.totalDrop, results);
   const surge = boards.some((b) => b.surgeProtection && known(b.surgeProtection));
   results.push(surge ? holds('surge-protection', true) : open('surge-protection'));

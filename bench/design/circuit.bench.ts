@@ -1,5 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { assess, permitted } from '../../src/design/index.js';
+import { Working } from '../../src/design/working.js';
 import {
   amperes,
   between,
@@ -79,6 +80,7 @@ const ranged = (installation: Installation, length: number): Installation => ({
 });
 const open = lengths.map((length, i) => ranged(plain[i] as Installation, length));
 
+const working = new Working(code, plain[0] as Installation, RUN, {});
 const of = (houses: readonly Installation[], call: number) => houses[call % houses.length] as Installation;
 const sheetOf = (installation: Installation) => {
   const sheet = recorder(RUN);
@@ -93,8 +95,10 @@ export default [
       'by hand, straight-line code': (call) => judgeByHand(of(plain, call), RUN),
       'assess, silent': (call) => assess(code, of(plain, call), RUN),
       'assess, sheet written': (call) => sheetOf(of(plain, call)),
-      'another length of an assessed circuit': (call) =>
-        assess(code, house(withLength(lengths[call % lengths.length] as number)), RUN),
+      'another length of an assessed circuit': (call) => {
+        working.change(of(plain, call), {});
+        return working.results();
+      },
       'assess, two ranged facts': (call) => assess(code, of(open, call), RUN),
       'permitted lengths': (call) => permitted(code, of(plain, call), RUN, { vary: 'length' }),
     },

@@ -114,9 +114,15 @@ export function drawnHouse(seed: number): Installation {
       length: known(metres(pick(0.5, 4, 11, 24))),
       method: known(isFlat ? pick('C', '100', '102', '103', 'A') : pick('C', 'E')),
       ambient: known(celsius(pick(20, 25, 30, 37, 50))),
-      ...(pick(true, false) ? { insulated: known(metres(pick(0, 0.1, 0.3, 0.9))) } : {}),
+      insulated: known(metres(pick(0, 0, 0, 0.1, 0.3, 0.9))),
       ...(pick(true, false)
-        ? { group: { arrangement: pick('bunched', 'single-layer-wall'), circuits: known(pick(1, 2, 3, 7)) } }
+        ? {
+            group: {
+              arrangement: pick('bunched', 'single-layer-wall'),
+              circuits: known(pick(1, 2, 3, 7)),
+              unequal: known(false),
+            },
+          }
         : {}),
       concealedShallow: known(pick(true, false, false)),
     };
@@ -140,7 +146,7 @@ export function drawnHouse(seed: number): Installation {
     standingLeakage: known(milliamperes(pick(1, 3.5, 12))),
     bidirectional: pick(true, false),
     ...(pick(true, false, false)
-      ? { residual: { ...residual, position: 'inside-equipment', type: known(pick('A', 'B')) } }
+      ? { residual: { ...residual, position: 'inside-equipment', pointsServed: 1, type: known(pick('A', 'B')) } }
       : {}),
   };
   const run: Run = {
@@ -158,7 +164,7 @@ export function drawnHouse(seed: number): Installation {
         ...residual,
         type: known(pick('AC', 'A', 'F', 'B')),
         rating: known(milliamperes(pick(10, 30, 100))),
-        delay: known(pick('general', 'general', 'selective')),
+        delay: known('general'), // one whose delay is set decides nothing until it is read
         opensAllLive: known(pick(true, true, false)),
         bidirectional: known(pick(true, false)),
       },
@@ -167,13 +173,14 @@ export function drawnHouse(seed: number): Installation {
   };
   const feeder = pick(true, false) ? { length: pick(3, 14, 40), rating: amperes(pick(40, 50, 63)) } : undefined;
   const drawn = house(run, feeder);
+  const [impedance, above] = [pick(0.04, 0.28, 0.8), pick(1, 1.1, 1.6)];
   return {
     ...drawn,
     supply: {
       ...supply,
       system: known(pick('TN-C-S', 'TN-C-S', 'TN-S')),
-      externalImpedance: known(ohms(pick(0.04, 0.28, 0.8, 3))),
-      prospectiveCurrent: known(amperes(pick(860, 4000, 16_000))),
+      externalImpedance: known(ohms(impedance)),
+      prospectiveCurrent: known(amperes((230 / impedance) * above)), // readings that contradict each other decide nothing
       tails: known(squareMillimetres(pick(16, 25, 50))),
       earthingConductor: known(squareMillimetres(pick(6, 16))),
       specialLocation: pick('none', 'none', 'caravan-park'),

@@ -47,10 +47,14 @@ export function judgementsOf(group: string, of: Group, code?: Edited): readonly 
   return [unjudged({ kind: 'holds', id, title, weight: 'rule', source: of.source }, open(of.notEntered))];
 }
 
+/** How many sets of changed lines are kept in mind. */
+const MOST_STALE = 200;
+
 /** A contents list made ready to calculate with: laid out when first used, once for all circuits. */
 export class Calculator<G extends Groups = Groups> {
   private laidOut?: Compiled;
   private readonly ready = new Map<string, readonly Ready[]>();
+  private readonly stale = new Map<string, { readonly stale: Stale; readonly checks: readonly Ready[] }>();
 
   /**
    * @param contents the list
@@ -91,6 +95,31 @@ export class Calculator<G extends Groups = Groups> {
   /** The calculation of one circuit. */
   of(place: unknown): Calculation {
     return new Calculation(this, new Thing(this.lists.root, place));
+  }
+
+  /** What no longer holds when some lines change, and the checks that draw on it: a search changes the same ones again and again.
+   * @internal */
+  staleBy(
+    changed: ReadonlySet<Placed>,
+    themselves: boolean,
+  ): { readonly stale: Stale; readonly checks: readonly Ready[] } {
+    const key =
+      [...changed]
+        .map((p) => `${p.list.name} ${p.index}`)
+        .sort()
+        .join() + (themselves ? ' too' : '');
+    let found = this.stale.get(key);
+    if (!found) {
+      const stale = this.lists.affected(changed, themselves);
+      const checks = [...this.ready.values()].flat().filter((check) => {
+        for (const d of check.draws) if (stale.entries.has(d)) return true;
+        return false;
+      });
+      found = { stale, checks };
+      if (this.stale.size >= MOST_STALE) this.stale.clear();
+      this.stale.set(key, found);
+    }
+    return found;
   }
 
   /** @internal */
@@ -153,15 +182,29 @@ export class Calculation {
    */
   change(place: unknown): void {
     const changed = new Set<Placed>();
-    if (!refresh(this.circuit, place, changed)) {
+    const waysAmongFacts: [Thing, number][] = [];
+    if (!refresh(this.circuit, place, changed, waysAmongFacts)) {
       this.circuit = new Thing(this.by.lists.root, place);
       this.judged.clear();
       return;
     }
-    const stale = this.by.lists.affected(changed);
+    this.forget(changed, false);
+    // a line that takes one of several ways still takes the same, or has been forgotten: what it reads may have changed
+    const others = new Set<Placed>();
+    for (const [thing, index] of waysAmongFacts) {
+      const before = thing.values[index];
+      const placed = thing.list.lines[index] as Placed;
+      if (before !== undefined && !alike(before, placed.node.evaluate(thing))) others.add(placed);
+    }
+    this.forget(others, true);
+  }
+
+  /** Forgets what draws on some lines, themselves too where they may draw on one another. */
+  private forget(changed: ReadonlySet<Placed>, themselves: boolean): void {
+    if (changed.size === 0) return;
+    const { stale, checks } = this.by.staleBy(changed, themselves);
     forget(this.circuit, stale);
-    for (const check of this.judged.keys())
-      if ([...check.draws].some((d) => stale.entries.has(d))) this.judged.delete(check);
+    for (const check of checks) this.judged.delete(check);
   }
 }
 
@@ -176,7 +219,7 @@ const hasSpans = (thing: Thing): boolean =>
   thing.below.some((things) => things?.some(hasSpans));
 
 /** Reads the facts again; false where there are other things than before. */
-function refresh(thing: Thing, place: unknown, changed: Set<Placed>): boolean {
+function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, number][]): boolean {
   if (thing.place === place) return true;
   const { list } = thing;
   thing.place = place;
@@ -184,9 +227,12 @@ function refresh(thing: Thing, place: unknown, changed: Set<Placed>): boolean {
     const before = thing.values[index];
     if (before === undefined) continue;
     const placed = list.lines[index] as Placed;
-    // a fact that is one of several ways is asked for again when the way is known
-    const now = placed.node.line.how.kind === 'fact' ? placed.node.evaluate(thing) : undefined;
-    if (now !== undefined && alike(before, now)) continue;
+    if (placed.node.line.how.kind !== 'fact') {
+      ways.push([thing, index]);
+      continue;
+    }
+    const now = placed.node.evaluate(thing);
+    if (alike(before, now)) continue;
     thing.values[index] = now;
     changed.add(placed);
   }
@@ -195,7 +241,7 @@ function refresh(thing: Thing, place: unknown, changed: Set<Placed>): boolean {
     if (!things) continue;
     const places = below.scope.things(place as never);
     if (places.length !== things.length) return false;
-    for (let i = 0; i < things.length; i++) if (!refresh(things[i] as Thing, places[i], changed)) return false;
+    for (let i = 0; i < things.length; i++) if (!refresh(things[i] as Thing, places[i], changed, ways)) return false;
   }
   return true;
 }

@@ -126,14 +126,14 @@ export class Compiled {
     return this.draws;
   }
 
-  /** Everything that draws on some lines, themselves left out: what no longer holds when they change. */
-  affected(changed: ReadonlySet<Placed>): Stale {
+  /** Everything that draws on some lines: what no longer holds when they change, they themselves or not. */
+  affected(changed: ReadonlySet<Placed>, themselves: boolean): Stale {
     this.users ??= usersOf(this.lists.values());
     const entries = new Set(changed);
     for (const placed of entries) for (const user of this.users.get(placed) ?? []) entries.add(user);
     const places = new Map<List, number[]>();
     for (const placed of entries) {
-      if (changed.has(placed)) continue;
+      if (!themselves && changed.has(placed)) continue;
       const own = places.get(placed.list);
       if (own) own.push(placed.index);
       else places.set(placed.list, [placed.index]);
@@ -386,18 +386,26 @@ const getter = (placed: Placed, up: number): Evaluate => {
 function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate {
   const called = how.called ?? name;
   const term = termOf(name);
+  const refuse = (end: number, bounds: Bounds & { readonly unit: string }): void => {
+    if (within(end, bounds)) return;
+    throw new CalculationError('out-of-range', outOfRange(name, end, bounds, 'its role'), {
+      quantity: name,
+      value: end,
+      unit: bounds.unit,
+      bounds,
+      source: 'vocabulary',
+    });
+  };
   return (t) => {
-    const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), how.read(t.place as never));
-    if (term && isNumeric(v))
-      for (const end of [leastOf(v), mostOf(v)])
-        if (!within(end, term))
-          throw new CalculationError('out-of-range', outOfRange(name, end, term, 'its role'), {
-            quantity: name,
-            value: end,
-            unit: term.unit,
-            bounds: term,
-            source: 'vocabulary',
-          });
+    const fact = how.read(t.place as never) as unknown;
+    if (typeof fact !== 'object' && typeof fact !== 'number') return fact;
+    const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), fact);
+    if (!term) return v;
+    if (typeof v === 'number') refuse(v, term);
+    else if (v instanceof Span) {
+      refuse(v.least, term);
+      refuse(v.most, term);
+    }
     return v;
   };
 }

@@ -152,12 +152,26 @@ export const withAssumption = <T>(tree: T, assumption: string, fact: unknown): T
   replaceFacts(tree, isAssumed, (found) => (found.fact.assumed === assumption ? fact : found.fact));
 
 /** Whether a tree holds any fact that is known only within a range: the quick question before the long one. */
-export function holdsRange(tree: unknown, depth = 0): boolean {
+export function holdsRange(tree: unknown): boolean {
   if (typeof tree !== 'object' || tree === null) return false;
+  let found = holding.get(tree);
+  if (found === undefined) {
+    found = mayHoldRange(tree, 0);
+    holding.set(tree, found);
+  }
+  return found;
+}
+
+function mayHoldRange(tree: object, depth: number): boolean {
   if ((tree as { state?: unknown }).state === 'between' || depth > QUICK) return true;
-  for (const key in tree) if (holdsRange((tree as Tree)[key], depth + 1)) return true;
+  for (const key in tree) {
+    const part = (tree as Tree)[key];
+    if (typeof part === 'object' && part !== null && mayHoldRange(part, depth + 1)) return true;
+  }
   return false;
 }
+/** What has been found, by installation or run: they are taken to stay as they are. */
+const holding = /* @__PURE__ */ new WeakMap<object, boolean>();
 
 /** The facts of a tree that are known only within a range, in the order of the tree. */
 export function rangesIn(tree: unknown): readonly FoundRange[] {

@@ -49,6 +49,7 @@ test('a schedule gives what it gave, and offers the same cures', async () => {
       ...input,
       policy,
       stage: i % 8 < 4 ? 'continuous' : 'zero-or-least',
+      bound: true,
       prices: { values: [0.31, 0.27, 0.09, 0.12, 0.4].map((p) => ratio(p)), every: input.step },
     };
     const all = schedule(full);

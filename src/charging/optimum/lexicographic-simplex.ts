@@ -34,6 +34,8 @@ const SETTLE = 5;
 const SECTIONS = 32;
 /** How many variables are looked at together at least. */
 const SECTION = 100;
+/** Steps between two signs of life. */
+const PULSE = 250;
 /** How many that improve are kept in mind for the next steps. */
 const CANDIDATES = 40;
 
@@ -42,8 +44,9 @@ const CANDIDATES = 40;
  * another without starting again: after each, variables and rows that would lower it are fixed.
  * @param upper largest value of each variable; the smallest is 0
  * @param levels how many times a level may be raised
+ * @param pulse called now and then while it works
  */
-export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels = 0): Programme {
+export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels = 0, pulse?: () => void): Programme {
   const n = upper.length;
   const m = rows.length;
   const width = n + levels; // the slack of row r is column width + r
@@ -218,6 +221,7 @@ export function programme(upper: ArrayLike<number>, rows: readonly Row[], levels
     cursor = 0;
     candidates = [];
     for (let steps = 0; ; steps++) {
+      if (pulse && steps % PULSE === PULSE - 1) pulse();
       const byNumber = idle > patience; // after many steps without gain: the rule that cannot go round in a circle
       findPrices(costs);
       const who = entering(costs, byNumber);

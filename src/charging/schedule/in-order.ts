@@ -1,4 +1,5 @@
 import { decide, type Ruling } from '../allocation/decide.js';
+import { type LongWork, telling } from '../time/long-work.js';
 import { type Course, hoursOf, type Vehicle } from './course.js';
 import type { ScheduleInput } from './input.js';
 import type { Piece } from './pieces.js';
@@ -21,7 +22,7 @@ interface Progress {
  * Serves vehicles in order at each moment, each with as much as limits leave beside those before it. The order is looked
  * at anew when anything changes, when a vehicle is full and, by laxity, with each step.
  */
-export function serveInOrder(course: Course, input: ScheduleInput): Piece[] {
+export function serveInOrder(course: Course, input: ScheduleInput, work: LongWork = {}): Piece[] {
   const { order, moment, slots, vehicles } = course;
   const ruling: Ruling = {
     rule: 'strict-priority',
@@ -47,7 +48,9 @@ export function serveInOrder(course: Course, input: ScheduleInput): Piece[] {
   );
   const pieces: Piece[] = [];
 
+  const tell = telling(work, slots.length);
   slots.forEach((slot, t) => {
+    tell?.(t);
     const open = here.get(t) ?? [];
     for (const j of open) progress[j]!.ahead -= hoursOf(slot);
     let now = slot.from;

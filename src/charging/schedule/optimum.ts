@@ -1,4 +1,5 @@
 import { type Programme, programme, type Row } from '../optimum/lexicographic-simplex.js';
+import { type LongWork, telling } from '../time/long-work.js';
 import type { Course } from './course.js';
 import type { SchedulePolicy } from './input.js';
 import type { LinearForm } from './linear.js';
@@ -38,6 +39,7 @@ export function optimumOf(
   form: LinearForm,
   policy: OptimumPolicy | 'energy',
   decisions?: Decisions,
+  work: LongWork = {},
 ): Optimum {
   const { cells, needs, limits } = form;
   const floor = decisions?.least ?? new Float64Array(cells.length);
@@ -55,20 +57,25 @@ export function optimumOf(
   const totals = policy === 'valley-filling' ? totalsBySlot(course, form).map(shifted) : [];
   const wanting = needs.flatMap((row, j) => (row.most > WEIGHED * needed ? [j] : []));
 
+  // what is told: the groups of equal price, and the three objectives
+  const begins = decisions ? [] : inOrderOf(course, form, policy);
+  const tell = telling(work, begins.length + 3);
+  let done = 0;
   const begin = (shares: boolean): { lp: Programme; shortfall: number } => {
     const shareRows = shares ? wanting.map((j) => shifted(negative(needs[j]!))) : [];
-    const lp = programme(upper, [...rows, ...totals, ...shareRows], shareRows.length + totals.length + 1);
-    if (!decisions) {
-      const order = inOrderOf(course, form, policy);
-      const price = (k: number) => (policy === 'minimum-cost' ? course.slots[cells[k]!.slot]!.price : 0);
-      for (let i = 0; i < order.length; ) {
-        let j = i;
-        while (j < order.length && price(order[j]!) === price(order[i]!)) j++;
-        lp.fill(order.slice(i, j), energy);
-        i = j;
-      }
+    done = 0;
+    const lp = programme(
+      upper,
+      [...rows, ...totals, ...shareRows],
+      shareRows.length + totals.length + 1,
+      tell && (() => tell(done)),
+    );
+    for (const cheapest of begins) {
+      lp.fill(cheapest, energy);
+      tell?.(++done);
     }
     const delivered = lp.maximise(energy) + given;
+    tell?.(++done);
     if (shares)
       lp.raiseLevels(
         wanting.map((_, i) => rows.length + totals.length + i),
@@ -86,26 +93,42 @@ export function optimumOf(
       totals.map((_, t) => rows.length + t),
       totals.map(() => 1),
     );
+  tell?.(++done);
   // among equals the one that charges early: it is the safest against a departure ahead of time
   const span = course.slots.at(-1)!.to - course.slots[0]!.from;
   if (policy !== 'energy')
     lp.maximise(cells.map(({ energy: e, slot }) => (e * (course.slots[slot]!.from - course.slots[0]!.from)) / -span));
+  tell?.(++done);
   const x = lp.solution().map((value, k) => value + floor[k]!);
   settleWithin([...limits, ...needs], x);
   return { x, shortfall };
 }
 
-/** Cells in the order in which they are filled to begin with: the best slots first, in them who has the least time there. */
-function inOrderOf({ slots, vehicles }: Course, { cells }: LinearForm, policy: OptimumPolicy | 'energy'): number[] {
+/**
+ * Cells in the order in which they are filled to begin with, those of one price together: the cheapest slots first, the
+ * early ones among them, in each who has the least time at that price.
+ */
+function inOrderOf(
+  { slots, vehicles }: Course,
+  { cells }: LinearForm,
+  policy: OptimumPolicy | 'energy',
+): readonly (readonly number[])[] {
   const price = (k: number) => (policy === 'minimum-cost' ? slots[cells[k]!.slot]!.price : 0);
   const time = vehicles.map(() => new Map<number, number>());
   cells.forEach(({ vehicle, energy, most }, k) => {
     time[vehicle]!.set(price(k), (time[vehicle]!.get(price(k)) ?? 0) + energy * most);
   });
   const of = (k: number) => time[cells[k]!.vehicle]!.get(price(k))! / vehicles[cells[k]!.vehicle]!.need;
-  return cells
+  const order = cells
     .map((_, k) => k)
     .sort((a, b) => price(a) - price(b) || cells[a]!.slot - cells[b]!.slot || of(a) - of(b) || a - b);
+  const groups: number[][] = [];
+  for (const k of order) {
+    const last = groups.at(-1);
+    if (last && price(last[0]!) === price(k)) last.push(k);
+    else groups.push([k]);
+  }
+  return groups;
 }
 
 /** The least shortfall of all together, kWh, without saying whose: the first objective alone. */

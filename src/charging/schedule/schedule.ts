@@ -1,4 +1,5 @@
 import { type Volts, type WattHours, type Watts, wattHours, watts } from '../../units/index.js';
+import type { LongWork } from '../time/long-work.js';
 import { type Course, courseOf } from './course.js';
 import { serveInOrder } from './in-order.js';
 import { inspectSchedule, type ScheduleInput } from './input.js';
@@ -66,6 +67,7 @@ export interface Schedule {
  * says what could have been, where the input asks for it.
  *
  * @param input network, vehicles, other load, policy, time; A, Wh, s, V
+ * @param work what it tells while it goes on, and what cuts it short
  * @returns currents of every vehicle over time, A; energy and shortfall, Wh; the peak of every node, A
  * @throws CalculationError `invalid-input` with everything that is wrong
  * @example
@@ -94,9 +96,9 @@ export interface Schedule {
  * cheap.sessions[0]?.stretches; // => [{ from: 86400, to: 108000, current: 14.492753623188406 }]
  * ```
  */
-export function schedule(input: ScheduleInput): Schedule {
+export function schedule(input: ScheduleInput, work: LongWork = {}): Schedule {
   inspectSchedule(input);
-  const { course, pieces, bound, notPromised } = made(input);
+  const { course, pieces, bound, notPromised } = made(input, work);
   const sessions = sessionsOf(course, pieces, input.prices !== undefined);
   const sum = (of: (s: ScheduledSession) => number) => sessions.reduce((total, s) => total + of(s), 0);
   const shortfall = sum((s) => s.shortfall);
@@ -127,15 +129,15 @@ interface Made {
   readonly notPromised: readonly ScheduleNotPromised[];
 }
 
-function made(input: ScheduleInput): Made {
+function made(input: ScheduleInput, work: LongWork): Made {
   const { policy, stage, voltage } = input;
   if (policy === 'earliest-deadline' || policy === 'least-laxity') {
     const course = courseOf(input, policy === 'least-laxity');
-    return { course, pieces: serveInOrder(course, input), notPromised: ['may-miss-what-can-be-met'] };
+    return { course, pieces: serveInOrder(course, input, work), notPromised: ['may-miss-what-can-be-met'] };
   }
   const course = courseOf(input, stage === 'zero-or-least');
   const form = linearFormOf(course);
-  const first = optimumOf(course, form, policy);
+  const first = optimumOf(course, form, policy, undefined, work);
   const best = piecesOf(course, form, first.x);
   const bound = {
     shortfall: wattHours(1000 * first.shortfall),

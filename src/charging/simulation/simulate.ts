@@ -2,6 +2,7 @@ import { wattHours } from '../../units/index.js';
 import { rulingOf } from '../allocation/allocate.js';
 import { chargingByNode, type Moment, momentOf, type TreeOrder, treeOrder } from '../network/tree-order.js';
 import { clockworkOf } from '../time/clockwork.js';
+import { type LongWork, telling } from '../time/long-work.js';
 import { windowsOf } from '../time/windows.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 import { type Manager, sharingAtOnce, sharingByControl } from './manager.js';
@@ -9,12 +10,16 @@ import { caveatsOf, type SessionOutcome, type Simulation } from './outcome.js';
 import { charge, enter, outcomeOf, type Stay, stayOf } from './stay.js';
 import { seriesOf, tallyOf } from './tally.js';
 
+/** Steps between two signs of life. */
+const TOLD_EACH = 1000;
+
 /**
  * Lets vehicles charge through a night or a year, step by step: what they get, how often they start and stop, how long
  * limits are reached, and the peak on each line. Other load, limits and commands are constant within a step; a vehicle
  * begins with the first step after its arrival and ends the moment it is full. Vehicles are taken to draw all that they
  * are offered; real ones draw less when cold or nearly full.
  * @param input network, vehicles, other load, how current is shared, time; A, V, Wh, s
+ * @param work what it tells while it goes on, and what cuts it short
  * @returns what became of every vehicle and node; Wh, s, A
  * @throws CalculationError `invalid-input` with everything that is wrong
  * @example
@@ -36,7 +41,7 @@ import { seriesOf, tallyOf } from './tally.js';
  * night.nodes[0]?.peak; // => [60, 0, 0]
  * ```
  */
-export function simulate(input: SimulationInput): Simulation {
+export function simulate(input: SimulationInput, work: LongWork = {}): Simulation {
   inspectSimulation(input);
   const { from, to, step, voltage, control } = input;
   const network = withFirstLimits(input);
@@ -61,7 +66,9 @@ export function simulate(input: SimulationInput): Simulation {
   let charging: Float64Array = new Float64Array(moment.base.length);
   let [counted, full] = [undefined as Float64Array | undefined, false];
   const steps = Math.ceil((to - from) / step - 1e-9);
+  const tell = telling(work, steps);
   for (let k = 0; k < steps; k++) {
+    if (tell && k % TOLD_EACH === 0) tell(k);
     const now = from + k * step;
     const end = Math.min(now + step, to);
     const moved = clockwork.set(k);
@@ -80,6 +87,8 @@ export function simulate(input: SimulationInput): Simulation {
     tally.add(moment.base, charging, end - now);
     recorder?.add(now, moment.base, takes);
   }
+
+  tell?.(steps);
 
   const sessions = stays.map(outcomeOf);
   const sum = (of: (s: SessionOutcome) => number) => wattHours(sessions.reduce((a, s) => a + of(s), 0));
