@@ -232,7 +232,12 @@ const boardShape = {
   residual: may(z.array(boardResidual).max(20)),
   noResidual: may(yes),
   control: may(
-    record({ name: must(TEXT.min(1)), limit: must(factField('controlLimit')), controls: must(z.array(NAME).max(200)) }),
+    record({
+      name: must(TEXT.min(1)),
+      limit: must(factField('controlLimit')),
+      controls: must(z.array(NAME).max(200)),
+      reaction: may(factField('excessTime')),
+    }),
   ),
   spareWays: may(fact(COUNT)),
   surgeProtection: may(yes),

@@ -5,11 +5,13 @@ import { rangesOf } from '../design/index.js';
 import { isRecord, withRun } from '../installation/index.js';
 import { invalidInput, millimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
+import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
 import { nightOf } from './night.js';
+import { observationsOf } from './observations.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionId, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
@@ -156,6 +158,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
     ),
     rankedBy: ranking.words,
     discarded,
+    observations: observationsOf(code, survey, feedersOf(survey)),
   };
 }
 
@@ -192,6 +195,7 @@ function optionPlan(
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
   // main switch and tails count the devices of the new circuits, which are chosen by now
   const supply = adequacyOf(demand, built, demandOptions(survey), ofSupply);
+  const control = built.board.control ? controlResults(code, built, supply.demand, sheet.part('Load control')) : [];
   const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,
@@ -201,6 +205,7 @@ function optionPlan(
   );
   const results: readonly CheckResult[] = [
     ...supply.results,
+    ...control,
     // whether one has to ask first is no matter of passing; an unsafe service is
     ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
     ...mounting,
@@ -216,6 +221,7 @@ function optionPlan(
     ...option,
     installation: built,
     supply,
+    control,
     notification,
     feeders,
     points,

@@ -1,5 +1,5 @@
 import type { EarthingOption } from '../codes/wiring-code.js';
-import type { Overall, SheetDocument } from '../core/index.js';
+import type { CheckResult, Overall, SheetDocument } from '../core/index.js';
 import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
@@ -9,6 +9,7 @@ import type { ChargeTime } from './charge-time.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
 import type { Night } from './night.js';
+import type { Observation } from './observations.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { Survey } from './survey.js';
 import type { UnknownItem } from './unknown-facts.js';
@@ -61,6 +62,8 @@ export interface OptionPlan {
   readonly installation: Installation;
   /** Whether the supply carries it. */
   readonly supply: Adequacy;
+  /** Whether the fuse of the supply carries what a load control at the origin lets through; none without such a control. */
+  readonly control: readonly CheckResult[];
   /** Whom to tell or to ask, and by when. */
   readonly notification: Notification;
   /** Feeders on the way to the charge points, each once: they carry more than before. */
@@ -107,4 +110,6 @@ export interface Plan {
   readonly rankedBy: string;
   /** The options not offered, each with its reason. */
   readonly discarded: readonly DiscardedOption[];
+  /** Existing circuits that do not meet rules of today, apart from the verdict on the new work. */
+  readonly observations: readonly Observation[];
 }
