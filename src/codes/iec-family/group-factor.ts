@@ -58,6 +58,8 @@ function layOf({ circuit, section: { group } }: SectionPlace) {
       if (group?.tray && three) return 'trays, single-core';
       if (single && (group?.tray || /tray|ladder/.test(group?.arrangement ?? '')))
         return three ? 'trays not described' : 'single-core, one phase';
+      // one above the other, cables on trays carry less than the row of a single one has it
+      if (/tray|ladder/.test(group?.arrangement ?? '')) return 'trays not described';
       return group?.arrangement === 'single-layer-ceiling' ? 'ceiling' : 'touching';
     }
   }
