@@ -276,7 +276,7 @@ export const chapter: Chapter = {
       harm: 'Fed from the wrong side, the electronics of an RCBO burn, and it does not open again: not for a fault either.',
       clause: 'BS 7671:2018+A2:2022, 551.7.1, from memory',
       mustNotSay: 'That current flows one way only.',
-      check: 'residual-current-both-ways',
+      check: 'residual-current-marked-both-ways',
       unsafe: told(
         'Nothing said of feeding back, nothing of the directions of the RCBO.',
         soundCircuit({}, backwards()),
