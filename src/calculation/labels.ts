@@ -464,6 +464,8 @@ export interface Labels {
   /** Whether a residual current device surely suits a charge point: rating, delay, type and poles. */
   suits: boolean;
   suitableThere: boolean;
+  /** Whether it is said that no residual current device stands ahead of an existing circuit. */
+  noneUpstream: boolean;
   /** Whether one of the devices is. */
   promptThere: boolean;
   /** Whether a residual current device is of at most 30 mA, but delayed. */

@@ -1,4 +1,5 @@
 import type { Source } from './source.js';
+import { stated } from './stated.js';
 
 /** What a survey knows: a value, and who says so. @inline */
 export interface KnownFact<T> {
@@ -24,6 +25,8 @@ export interface RangeFact<T> {
 export interface UnknownFact {
   readonly state: 'unknown';
   readonly obtain?: string;
+  /** Set where things are said of it that cannot be true together. */
+  readonly disagree?: true;
 }
 
 /** One type for everything that is surveyed. */
@@ -82,6 +85,8 @@ export type Gap =
       /** Name of the fact, a role of the vocabulary or a path in the survey. */
       readonly fact: string;
       readonly obtain?: string;
+      /** Set where things are said of it that cannot be true together. */
+      readonly disagree?: true;
     }
   | {
       /** A table has no cell for what was asked. */
@@ -158,7 +163,11 @@ export const missing = (...gaps: Gap[]): Missing => ({ missing: gaps });
 export function factValue<T>(name: string, fact: Fact<T>): Known<T> {
   if (fact.state === 'known') return fact.value;
   if (fact.state === 'unknown')
-    return missing({ kind: 'fact', fact: name, ...(fact.obtain ? { obtain: fact.obtain } : {}) });
+    return missing({
+      kind: 'fact',
+      fact: name,
+      ...stated({ obtain: fact.obtain || undefined, disagree: fact.disagree }),
+    });
   return fact.least === fact.most
     ? fact.least
     : missing({ kind: 'fact', fact: name, obtain: `known only within a range, ${fact.least} to ${fact.most}` });

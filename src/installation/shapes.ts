@@ -135,7 +135,12 @@ export const shapes = {
     power: ['plain?', 'chargePower'],
   },
   mainSwitch: { rating: ['fact', 'deviceRating'], overloadDeclared: ['fact?', 'yes'] },
-  control: { name: ['plain', 'text'], limit: ['fact', 'controlLimit'], controls: ['list', 'text'] },
+  control: {
+    name: ['plain', 'text'],
+    limit: ['fact', 'controlLimit'],
+    controls: ['list', 'text'],
+    reaction: ['fact?', 'excessTime'],
+  },
   board: {
     id: ['plain', 'text'],
     mainSwitch: ['plain?', 'mainSwitch'],

@@ -1,5 +1,5 @@
 import type { Fact } from '../core/index.js';
-import type { Amperes, Celsius, Ratio, SquareMillimetres } from '../units/index.js';
+import type { Amperes, Celsius, Ratio, Seconds, SquareMillimetres } from '../units/index.js';
 import type { Cable, Stretch } from './cable.js';
 import type { OvercurrentDevice, ResidualDevice, Switch } from './device.js';
 import type { ChargePoint, Line, Load } from './load.js';
@@ -20,7 +20,13 @@ export interface Board {
   /** Whether somebody looked for such devices and found none; not known when absent and none is listed. */
   readonly noResidual?: Fact<boolean>;
   /** Limit of a load control that acts on this board, by name, A per line. */
-  readonly control?: { readonly name: string; readonly limit: Fact<Amperes>; readonly controls: readonly string[] };
+  readonly control?: {
+    readonly name: string;
+    readonly limit: Fact<Amperes>;
+    readonly controls: readonly string[];
+    /** Longest time from a rise of other load until points and vehicles have made room, s; not known when absent. */
+    readonly reaction?: Fact<Seconds>;
+  };
   readonly spareWays?: Fact<number>;
   readonly surgeProtection?: Fact<boolean>;
   /** Of a board behind a feeder: whether it stands in another building than the origin; not known when absent. */

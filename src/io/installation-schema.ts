@@ -257,6 +257,7 @@ const boardShape = {
       name: must(TEXT.min(1)),
       limit: must(factField('controlLimit')),
       controls: must(z.array(NAME).max(200)),
+      reaction: may(factField('excessTime')),
     }),
   ),
   spareWays: may(fact(COUNT)),

@@ -128,6 +128,7 @@ export const surveySchema = record('survey', {
       digging: may(fact(z.enum(['hand', 'machine']))),
       surface: may(fact(z.enum(['turf-or-soil', 'paving', 'concrete-or-asphalt']))),
       sensorCable: may(factField('length')),
+      limiterReaction: may(factField('excessTime')),
       supplyChange: may(z.enum(['larger-fuse', 'three-phase'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),

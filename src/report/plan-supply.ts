@@ -31,7 +31,7 @@ const plain = (value: string): string => (/^[a-z]+(-[a-z]+)+$/.test(value) ? val
 const words = (name: string): string => name.replace(/([A-Z])/g, ' $1').toLowerCase();
 
 /** Whether the supply carries it, and whom to tell or to ask. */
-export function supplyBlocks({ supply, notification }: OptionPlan): readonly Block[] {
+export function supplyBlocks({ supply, control, notification }: OptionPlan): readonly Block[] {
   const { demand } = supply;
   const bars = demand.methods.flatMap((m) => {
     const worst = Math.max(...m.lines.map((l) => (typeof l.demand === 'number' ? l.demand : Number.NEGATIVE_INFINITY)));
@@ -74,7 +74,7 @@ export function supplyBlocks({ supply, notification }: OptionPlan): readonly Blo
           },
         ]
       : []),
-    ...checks(supply.results),
+    ...checks([...supply.results, ...control]),
     ...list(
       supply.settings
         .map(

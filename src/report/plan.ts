@@ -1,5 +1,6 @@
 import type { OptionPlan, Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
+import { checkRow } from './plan-checks.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { conditionBlocks } from './plan-conditions.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
@@ -17,6 +18,8 @@ const answers = {
   fail: 'At least one rule is not met: the work must not go ahead as described.',
   'not-determined': 'Not decided: facts are missing, and nothing is guessed in their place.',
 } as const;
+
+const contradiction = 'Some of what is stated cannot be true together, and nothing that rests on it is decided.';
 
 const standings: Readonly<Record<string, string>> = {
   'in-force': 'which was in force on that day',
@@ -37,6 +40,22 @@ function obstacles({ overall }: OptionPlan): string {
   const rules = overall.failed.length > 0 ? overall.failed : overall.undetermined.filter((r) => r.weight === 'rule');
   const [first, ...more] = [...new Set(rules.map((r) => r.title))];
   return first === undefined ? '' : `${first}${more.length > 0 ? `, and ${more.length} more` : ''}`;
+}
+
+/** What is seen of existing circuits, apart from the verdict on the new work. */
+function observationBlocks({ observations }: Plan): readonly Block[] {
+  if (observations.length === 0) return [];
+  return [
+    heading(2, 'Seen on existing circuits'),
+    paragraph(
+      'These do not meet rules of today and are no part of the new work: tell the owner, and have them looked at by a competent person.',
+    ),
+    ...grid(
+      '',
+      ['circuit', 'requirement', 'figures', 'where it stands'],
+      observations.flatMap(({ run, failed }) => failed.map((r) => [run, ...checkRow(r).slice(1)])),
+    ),
+  ];
 }
 
 function optionTable(plan: Plan): readonly Block[] {
@@ -105,9 +124,15 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     caution(code.standing),
   ];
   if (!option) return top;
+  const disagreeing = option.unknown.filter((u) => u.disagree);
   return cautionsOnce([
     ...top,
-    { kind: 'verdict', verdict: option.overall.verdict, text: `${option.title}. ${answers[option.overall.verdict]}` },
+    ...list(disagreeing.map((u) => `These do not agree: ${u.fact}: ${u.obtain ?? 'look again'}`)),
+    {
+      kind: 'verdict',
+      verdict: option.overall.verdict,
+      text: `${disagreeing.length > 0 ? `${contradiction} ` : ''}${option.title}. ${answers[option.overall.verdict]}`,
+    },
     ...option.cautions.slice(0, 1).map(caution),
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
     ...nextSteps(option),
@@ -129,6 +154,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
           ),
         ]
       : []),
+    ...observationBlocks(plan),
     ...supplyBlocks(option),
     {
       kind: 'figure',

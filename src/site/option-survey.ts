@@ -1,5 +1,5 @@
 import { LEAST_CURRENT } from '../charging/network/network.js';
-import { isMissing, known } from '../core/index.js';
+import { isMissing, known, stated } from '../core/index.js';
 import { type FeederDemand, feederAdvice } from '../demand/feeder.js';
 import type { Adequacy } from '../demand/index.js';
 import { type Board, lineConductors, pathTo, type Run } from '../installation/index.js';
@@ -119,7 +119,8 @@ function withLimiter(
   if (helps && typeof limiter.limit === 'number') {
     const name = `load limiter of the charge points, current sensors on the ${tails}`;
     const limit = known(limiter.limit, 'least rating in the way');
-    changed = { ...changed, control: { name, limit, controls: pointsOf(survey) } };
+    const { limiterReaction: reaction } = survey.work;
+    changed = { ...changed, control: { name, limit, controls: pointsOf(survey), ...stated({ reaction }) } };
     changes.push(`${name}, set to ${limiter.limit} A`);
   }
   return { id, title, changes, survey: withBoard(survey, changed) };

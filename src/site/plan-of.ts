@@ -7,12 +7,14 @@ import { invalidInput, millimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
 import { toConfirm, withLimits } from './conditions.js';
+import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersOf } from './feeder-plan.js';
 import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
 import { isEstimated, measuredFirst } from './measure.js';
 import { nightOf } from './night.js';
+import { observationsOf } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionPlan, Plan } from './plan.js';
@@ -211,6 +213,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     discarded,
     remedies: sought.offers,
     questions: sanityQuestions(survey),
+    observations: observationsOf(code, survey, feedersOf(survey)),
   };
 }
 
@@ -253,6 +256,7 @@ function optionPlan(
   const found = adequacyOf(demand, built, demandOptions(survey), ofSupply);
   const { results: ofSupplied, measure } = measuredFirst(demand, built, found);
   const supply = measure.length > 0 ? { ...found, results: ofSupplied, overall: overall(ofSupplied) } : found;
+  const control = built.board.control ? controlResults(code, built, supply.demand, sheet.part('Load control')) : [];
   const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
   const night = nightOf(
     survey,
@@ -262,6 +266,7 @@ function optionPlan(
   );
   const results: readonly CheckResult[] = [
     ...supply.results,
+    ...control,
     // whether one has to ask first is no matter of passing; an unsafe service is
     ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
     ...mounting,
@@ -278,6 +283,7 @@ function optionPlan(
     installation: built,
     supply,
     ...(measure.length > 0 ? { measure } : {}),
+    control,
     notification,
     feeders,
     points,

@@ -11,6 +11,7 @@ import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
 import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
+import type { Observation } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
@@ -72,6 +73,8 @@ export interface OptionPlan {
   readonly supply: Adequacy;
   /** What a measurement of the demand has to show where only an estimate says that there is too much. */
   readonly measure?: readonly MeasureFirst[];
+  /** Whether the fuse of the supply carries what a load control at the origin lets through; none without such a control. */
+  readonly control: readonly CheckResult[];
   /** Whom to tell or to ask, and by when. */
   readonly notification: Notification;
   /** Feeders on the way to the charge points, each once: they carry more than before. */
@@ -126,4 +129,6 @@ export interface Plan {
   readonly remedies: readonly RemedyOffer[];
   /** Figures of the survey that are outside what is customary: to be asked about, nothing is refused. */
   readonly questions: readonly SanityQuestion[];
+  /** Existing circuits that do not meet rules of today, apart from the verdict on the new work. */
+  readonly observations: readonly Observation[];
 }

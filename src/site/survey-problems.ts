@@ -33,6 +33,7 @@ const workFacts = {
   wallsToDrill: 'pieces',
   newEnclosure: 'yes',
   sensorCable: 'length',
+  limiterReaction: 'excessTime',
   outletHeight: 'length',
 } as const satisfies { readonly [K in keyof WorkFacts]?: string };
 const workLabels = {

@@ -2,7 +2,7 @@ import type { AssessmentOptions } from '../codes/wiring-code.js';
 import type { Fact } from '../core/index.js';
 import type { DemandOptions, MeterReadings } from '../demand/index.js';
 import type { Cable, Installation, Run } from '../installation/index.js';
-import type { Amperes, Metres, Ratio, WattHours } from '../units/index.js';
+import type { Amperes, Metres, Ratio, Seconds, WattHours } from '../units/index.js';
 
 /** What a vehicle needs, for charge times and for the load of the night. */
 export interface VehicleNeed {
@@ -48,6 +48,8 @@ export interface WorkFacts {
   readonly surface?: Fact<'turf-or-soil' | 'paving' | 'concrete-or-asphalt'>;
   /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
   readonly sensorCable?: Fact<Metres>;
+  /** Longest time in which a load limiter that is offered makes room, vehicles included, s, by its data sheet; not known when absent. */
+  readonly limiterReaction?: Fact<Seconds>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
   readonly supplyChange?: 'larger-fuse' | 'three-phase';
   /** Travelling, there and back, in minutes. */

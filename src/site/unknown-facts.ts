@@ -7,6 +7,8 @@ export interface UnknownItem {
   readonly role?: string;
   /** How to obtain it: a photograph, a label, a letter, a measurement. */
   readonly obtain?: string;
+  /** Set where things are said of it that cannot be true together. */
+  readonly disagree?: true;
   /** The decisions that wait for it, as the requirements that could not be judged. */
   readonly blocks: readonly string[];
   /** Whether one of them is a rule rather than advice. */
@@ -17,14 +19,18 @@ const gapsOf = (r: CheckResult): readonly Gap[] => [...(r.gaps ?? []), ...(r.alt
 
 /** The facts behind results that could not be judged, each once, with what it blocks; those that a rule waits for first. */
 export function unknownFacts(results: readonly CheckResult[]): readonly UnknownItem[] {
-  const found = new Map<string, { role?: string; obtain?: string; blocks: Set<string>; decides: boolean }>();
+  const found = new Map<
+    string,
+    { role?: string; obtain?: string; disagree?: true; blocks: Set<string>; decides: boolean }
+  >();
   for (const result of results) {
     if (result.verdict !== 'not-determined') continue;
     for (const gap of gapsOf(result)) {
-      const { fact, role, obtain } = stated(gap);
+      const { fact, role, obtain, disagree } = stated(gap);
       const item = found.get(fact) ?? { blocks: new Set<string>(), decides: false };
       if (role !== undefined) item.role = role;
       if (obtain !== undefined) item.obtain ??= obtain;
+      if (disagree) item.disagree = true;
       item.blocks.add(result.title);
       item.decides ||= result.weight === 'rule';
       found.set(fact, item);
@@ -36,13 +42,14 @@ export function unknownFacts(results: readonly CheckResult[]): readonly UnknownI
 }
 
 /** A gap as a fact in words. */
-function stated(gap: Gap): Pick<UnknownItem, 'fact' | 'role' | 'obtain'> {
+function stated(gap: Gap): Pick<UnknownItem, 'fact' | 'role' | 'obtain' | 'disagree'> {
   if (gap.kind === 'edition') return { fact: gap.edition, obtain: gap.explain };
   if (gap.kind !== 'fact') return { fact: gap.explain };
-  const { fact, obtain } = gap;
+  const { fact, obtain, disagree } = gap;
   return {
     fact: factWords(fact),
     ...(termOf(fact) ? { role: fact } : {}),
     ...(obtain === undefined ? {} : { obtain }),
+    ...(disagree ? { disagree } : {}),
   };
 }

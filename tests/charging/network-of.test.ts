@@ -5,7 +5,10 @@ import { chargePoint, circuit, house } from '../support/house.js';
 import { perLine } from './networks.js';
 
 const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, runs });
+/** Four cores and a protective one, for three lines and neutral. */
+const cable = { ...circuit().cable, construction: 'multicore', cores: 5, protective: 'core' } as const;
 const garage = circuit({
+  cable,
   id: 'feeder',
   lines: ['L1', 'L2', 'L3'],
   device: { ...circuit().device, rating: known(amperes(40)) },
@@ -14,6 +17,7 @@ const garage = circuit({
       circuit({ id: 'ev-1', feeds: [{ ...chargePoint, id: 'one' }] }),
       circuit({
         id: 'ev-2',
+        cable,
         lines: ['L2', 'L3', 'L1'],
         feeds: [{ ...chargePoint, id: 'two', lines: ['L2', 'L3', 'L1'] }],
       }),

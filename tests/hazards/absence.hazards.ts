@@ -66,6 +66,26 @@ const bunched = (change: Partial<NonNullable<Stretch['group']>> = {}): Stretch =
   soundStretch({ group: { arrangement: 'bunched', circuits: known(2, seen), unequal: known(false, seen), ...change } });
 const tenSquare: Cable = { ...soundCircuit().cable, area: area(10) };
 
+/** Three circuits of multicore cable on trays. */
+const onTrays = (tray?: NonNullable<Stretch['group']>['tray']): Run =>
+  threePhase(
+    { ...fiveCores, loadedCores: known(4, seen) },
+    {
+      stretches: [
+        soundStretch({
+          method: known('E', seen),
+          containment: 'tray',
+          group: {
+            arrangement: 'single-layer-tray',
+            circuits: known(3, seen),
+            unequal: known(false, seen),
+            ...(tray ? { tray } : {}),
+          },
+        }),
+      ],
+    },
+  );
+
 const heat: Pick<Hazard, 'harm' | 'clause'> = {
   harm: 'The cable is hotter than its insulation bears, for the ten hours of every night. It ages, and the first to notice is the smoke.',
   clause: 'BS 7671:2018+A2:2022, 523.1, Appendix 4, from memory',
@@ -118,6 +138,21 @@ export const chapter: Chapter = {
       check: 'tabulated-capacity',
       unsafe: told('Two circuits bunched, nothing said of their sizes.', along(silentOnSizes(), { cable: tenSquare })),
       sound: told('The same, of about one size.', along(bunched(), { cable: tenSquare })),
+    },
+    {
+      id: 'trays-that-nobody-described',
+      title: 'A cable on a tray, and perhaps others above it',
+      ...heat,
+      clause:
+        'BS 7671:2018+A2:2022, Appendix 4, Tables 4C1 (one tray) and 4C4 (trays one above the other), from memory',
+      mustNotSay: 'That there is one tray.',
+      check: 'tabulated-capacity',
+      unsafe: told('Three circuits on trays, of which nothing is said.', onTrays(), threePhases),
+      sound: told(
+        'The same on one perforated tray.',
+        onTrays({ support: 'perforated tray', trays: 1, spaced: false }),
+        threePhases,
+      ),
     },
     {
       id: 'cores-of-others-in-the-cable',
@@ -241,7 +276,7 @@ export const chapter: Chapter = {
       harm: 'Fed from the wrong side, the electronics of an RCBO burn, and it does not open again: not for a fault either.',
       clause: 'BS 7671:2018+A2:2022, 551.7.1, from memory',
       mustNotSay: 'That current flows one way only.',
-      check: 'residual-current-both-ways',
+      check: 'residual-current-marked-both-ways',
       unsafe: told(
         'Nothing said of feeding back, nothing of the directions of the RCBO.',
         soundCircuit({}, backwards()),

@@ -157,7 +157,7 @@ export const residualBothWays = /* @__PURE__ */ statement({
 export const residualMarkedBothWays = /* @__PURE__ */ statement({
   weight: 'rule',
   caution: shockCaution,
-  id: 'residual-current-both-ways',
+  id: 'residual-current-marked-both-ways',
   title: 'A device through which power can flow both ways is made for it',
   source: /* @__PURE__ */ bs('134.1.1; 510.3', 'memory'),
 });

@@ -1,3 +1,4 @@
+import { contradicted } from '../../core/contradicted.js';
 import { known, unknown } from '../../core/index.js';
 import type { Outlet, Run, Stretch } from '../../installation/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
@@ -29,7 +30,7 @@ export const isBuried = ({ method }: Stretch): boolean => method.state === 'know
 /** Method of a section, unless how it lies contradicts it. */
 const methodOf = (section: Stretch) =>
   section.containment === 'buried' && section.method.state === 'known' && !isBuried(section)
-    ? unknown('it is said to be buried, with a method for cables above ground: see which of the two is right')
+    ? contradicted('it is said to be buried, with a method for cables above ground: see which of the two is right')
     : section.method;
 
 /** Facts of a circuit that the groups of checks share, by list. */

@@ -1,4 +1,5 @@
 import { by, choose, derive, type Line, open, orElse, set, when } from '../../calculation/index.js';
+import { contradicted } from '../../core/contradicted.js';
 import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
 import type { Cable, Group, Run, Stretch } from '../../installation/index.js';
 import { tableManyCores } from '../../products/vde0298/tables/4-many-cores.js';
@@ -57,6 +58,8 @@ function layOf({ circuit, section: { group } }: SectionPlace) {
       if (group?.tray && three) return 'trays, single-core';
       if (single && (group?.tray || /tray|ladder/.test(group?.arrangement ?? '')))
         return three ? 'trays not described' : 'single-core, one phase';
+      // one above the other, cables on trays carry less than the row of a single one has it
+      if (/tray|ladder/.test(group?.arrangement ?? '')) return 'trays not described';
       return group?.arrangement === 'single-layer-ceiling' ? 'ceiling' : 'touching';
     }
   }
@@ -103,7 +106,9 @@ function loadedCoresOf({ construction, cores, loadedCores }: Cable): Fact<number
   const most =
     loadedCores.state === 'known' ? loadedCores.value : loadedCores.state === 'between' ? loadedCores.most : 0;
   const some = cores === 5 && construction !== 'single-core' && construction !== 'flat-twin-and-earth';
-  return some || most <= cores ? loadedCores : unknown(`the cable has ${cores} cores: see which of the two is right`);
+  return some || most <= cores
+    ? loadedCores
+    : contradicted(`the cable has ${cores} cores: see which of the two is right`);
 }
 
 type Tray = NonNullable<Group['tray']>;

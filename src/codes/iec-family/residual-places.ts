@@ -115,6 +115,7 @@ function servesAlone({ circuit, point }: AdditionalPlace, device: ResidualDevice
         kind: 'fact',
         fact,
         obtain: `${said} are stated, and one is described: see which of the two is right`,
+        disagree: true,
       });
 }
 

@@ -1,3 +1,4 @@
+import { contradicted } from '../../core/contradicted.js';
 import { type Fact, known, unknown } from '../../core/index.js';
 import type { ResidualDevice } from '../../installation/index.js';
 import { type Seconds, seconds } from '../../units/index.js';
@@ -7,7 +8,7 @@ export { residualUpstream } from '../../installation/index.js';
 /** Largest rated residual current of which no selective device exists, A: EN 61008-1, from memory. */
 export const neverSelective = 0.03;
 
-const contradicted = /* @__PURE__ */ unknown(
+const disagreeing = /* @__PURE__ */ contradicted(
   'read the marking again: up to 30 mA there is no delayed device, and on a general one no delay is set',
 );
 const neverDelayed = ({ rating }: ResidualDevice): boolean =>
@@ -20,7 +21,7 @@ export function setDelayOf(device: ResidualDevice): Fact<Seconds> {
   if (!general) return delayTime ?? unknown('read the setting; 0 s where it is not adjustable');
   if (delayTime?.state === 'unknown') return delayTime;
   const none = !delayTime || (delayTime.state === 'known' && delayTime.value === 0);
-  return none ? known(seconds(0)) : contradicted;
+  return none ? known(seconds(0)) : disagreeing;
 }
 /** Whether it is known that none is set. */
 export function isSetToNone(device: ResidualDevice): boolean {
@@ -35,7 +36,7 @@ export function delayOf(device: ResidualDevice): {
 } {
   const { delay } = device;
   const small = neverDelayed(device);
-  if (small && delay?.state === 'known' && delay.value === 'selective') return { delay: contradicted };
+  if (small && delay?.state === 'known' && delay.value === 'selective') return { delay: disagreeing };
   if (delay !== undefined) return { delay };
   return small
     ? { delay: known('general'), by: 'no delay stated; up to 30 mA there is no selective device' }

@@ -1,4 +1,5 @@
 import { by, derive, type Line, orElse, set, when } from '../../calculation/index.js';
+import { contradicted } from '../../core/contradicted.js';
 import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
 import { type Metres, metres, type Ratio, ratio } from '../../units/index.js';
 import type { soilFactors } from './factor-forms.js';
@@ -55,7 +56,7 @@ function insulatedLengthOf({ section }: SectionPlace): Fact<Metres> {
     );
   return insulated === undefined || (insulated.state === 'known' && insulated.value === 0)
     ? known(metres(0), 'in the ground')
-    : unknown('it lies in the ground, where no thermal insulation surrounds it: see which of the two is right');
+    : contradicted('it lies in the ground, where no thermal insulation surrounds it: see which of the two is right');
 }
 
 /** Whether and how thermal insulation around the cable counts. */

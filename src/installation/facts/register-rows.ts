@@ -199,6 +199,7 @@ overloadDeclared | Overload protection declared | maker | Does the maker name th
 name | Name of the load control | firm | What is the load control called? | - | limiter at the origin | -
 limit | Limit | firm | To what current does it hold the supply, per line? | - | 60 A | -
 controls | What it controls | firm | Which charge points does it hold back? | - | drive | -
+reaction | Time in which it makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
@@ -283,6 +284,7 @@ replaceTails | Replace the tails | firm | Are the tails to be replaced? | - | fa
 digging | Digging | customer | Is the trench dug by hand or by machine? | the ground along the trench | hand | -
 surface | Surface | customer | Does the trench go through soil or turf, through paving, or through concrete or asphalt? | the ground along the trench | paving | -
 sensorCable | Cable of the current sensor | site | How long is the way from the meter tails to the charge point for a sensor cable? | - | 15 m | -
+limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -
 travelMinutes | Travel, there and back, in minutes | firm | How many minutes does the journey take, there and back? | - | 40 | -
 outletHeight | Height of the outlet | customer | How high above the ground is the outlet to be? | - | 900 mm | -

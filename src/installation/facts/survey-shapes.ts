@@ -92,6 +92,7 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     digging: ['fact?', 'work.digging'],
     surface: ['fact?', 'work.surface'],
     sensorCable: ['fact?', 'length'],
+    limiterReaction: ['fact?', 'excessTime'],
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],

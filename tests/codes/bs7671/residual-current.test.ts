@@ -154,8 +154,12 @@ test('overload is judged without diversity, by the smaller of what is ahead and 
 });
 test('what feeds back: devices and board', () => {
   const back = { bidirectional: true };
-  expect(judge(one({}, back))['residual-current-both-ways']).toBe('pass');
-  expect(judge(one({ bidirectional: known(false) }, back))['residual-current-both-ways']).toBe('fail');
+  expect(judge(one({}, back))['residual-current-marked-both-ways']).toBe('pass');
+  // 530.3.201 came with A3; before, the marking of the maker leaves it open
+  const oneWay = one({ bidirectional: known(false) }, back);
+  expect(judge(oneWay)['residual-current-marked-both-ways']).toBe('not-determined');
+  const later = judged(bs7671('2018+A3:2024'), 'residual-current', caseOf(house(oneWay), 'ev'));
+  expect(later.find((r) => r.check === 'residual-current-both-ways')?.verdict).toBe('fail');
   expect(judge(one({}, back), {}, { rating: known(amperes(100)) })['board-rating']).toBe('fail');
   expect(judge(one({}, back), {}, { rating: known(amperes(132)) })['board-rating']).toBe('pass');
   expect(judge(one({}, back))['board-rating']).toBe('not-determined');

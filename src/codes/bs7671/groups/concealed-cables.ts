@@ -1,4 +1,5 @@
 import { any, open, when } from '../../../calculation/index.js';
+import { contradicted } from '../../../core/contradicted.js';
 import { type Fact, known, unknown } from '../../../core/index.js';
 import type { Cable, Stretch } from '../../../installation/index.js';
 import type { Metres } from '../../../units/index.js';
@@ -21,10 +22,10 @@ const inSight = (section: Stretch) =>
   (methodIs(section, /^(B[12]?|C)$/) && /^(trunking|tray|catenary|free)$/.test(section.containment ?? ''));
 
 const metalAsked = /* @__PURE__ */ unknown('look into the wall: metal studs count at any depth, fixings do not');
-const contradicted = /* @__PURE__ */ unknown(
+const disagreeing = /* @__PURE__ */ contradicted(
   'its depth, or how it lies, says otherwise: look which of the two is right',
 );
-const metalInNoWall = /* @__PURE__ */ unknown(
+const metalInNoWall = /* @__PURE__ */ contradicted(
   'metal parts count in the wall that conceals it, and none is described: look how the cable lies',
 );
 const depthAsked = /* @__PURE__ */ unknown('how the cable lies, and how deep: drawings, or a detector');
@@ -45,16 +46,16 @@ export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | '
   const { concealedShallow: said, metalParts } = section;
   if (inEarthedMetal(circuit.run.cable) || isBuried(section)) return known(false);
   const shallow = within(section.depth);
-  if (said?.state === 'known' && said.value) return inSight(section) || shallow === false ? contradicted : known(true);
+  if (said?.state === 'known' && said.value) return inSight(section) || shallow === false ? disagreeing : known(true);
   const metal = metalParts ?? metalAsked;
   // what is said of the depth does not answer for metal parts
   if (said?.state === 'known') {
-    if (shallow === true && !/^(conduit|trunking)$/.test(section.containment ?? '')) return contradicted;
+    if (shallow === true && !/^(conduit|trunking)$/.test(section.containment ?? '')) return disagreeing;
     if (inHollowWall(section) || shallow === false || metalParts?.state === 'unknown') return metal;
     return metal.state === 'known' && metal.value ? metalInNoWall : known(false);
   }
   if (metal.state === 'known' && metal.value) return inSight(section) ? metalInNoWall : known(true);
-  if (shallow === true && inSight(section)) return contradicted;
+  if (shallow === true && inSight(section)) return disagreeing;
   if (shallow === true || (shallow === undefined && methodIs(section, /^102$/))) return known(true);
   if (shallow === false) return metal;
   return said ?? (inSight(section) ? known(false) : depthAsked);

@@ -12,6 +12,7 @@ import {
   set,
   when,
 } from '../../../calculation/index.js';
+import { contradicted } from '../../../core/contradicted.js';
 import { type Fact, isMissing, type Known, known, missing, type Table, unknown } from '../../../core/index.js';
 import type { Outlet, Run } from '../../../installation/index.js';
 import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units/index.js';
@@ -107,7 +108,7 @@ function woundOf({ circuit, section: { drum } }: SectionPlace): Fact<boolean> {
     return unknown('see whether the cable stays wound on a drum while it is in use, and in how many layers');
   return circuit.run.cable.construction === 'flexible'
     ? known(true)
-    : unknown('only flexible cable is wound in use: see which of the two is right');
+    : contradicted('only flexible cable is wound in use: see which of the two is right');
 }
 
 /** Factor C_g. BS 7671 Tables 4C1 to 4C5 and the notes of Tables 4F. */

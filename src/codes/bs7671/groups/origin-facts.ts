@@ -47,7 +47,12 @@ const isAssumed = (fact: Fact<number>): boolean => 'assumed' in fact && fact.ass
 const unread = (fact: string, { obtain }: UnknownFact): Known<true> =>
   missing({ kind: 'fact', fact, ...stated({ obtain }) });
 const again = (said: string): Known<true> =>
-  missing({ kind: 'fact', fact: 'readings at the origin that agree', obtain: `${said}: measure both anew` });
+  missing({
+    kind: 'fact',
+    fact: 'readings at the origin that agree',
+    obtain: `${said}: measure both anew`,
+    disagree: true,
+  });
 
 /** How far I_pf may lie from U_0/Z_e: a fifth below it; twice it, three lines twice that. Common practice, no source. */
 const [BELOW, ABOVE] = [0.8, 2];
@@ -88,6 +93,7 @@ function customary({ externalImpedance, system, externalImpedanceConfirmed }: Su
     kind: 'fact',
     fact: 'whether the external impedance is right',
     obtain: `${z[1]} Ω is above the customary ${most} Ω of ${system.value}: measure it anew, then ask the distributor`,
+    disagree: true,
   });
 }
 

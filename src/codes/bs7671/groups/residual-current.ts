@@ -29,7 +29,13 @@ import {
   reaches,
   unknown,
 } from '../../../core/index.js';
-import { type ChargePoint, type Load, outletsBelow, residualUpstream } from '../../../installation/index.js';
+import {
+  type ChargePoint,
+  type Load,
+  outletsBelow,
+  residualUnlisted,
+  residualUpstream,
+} from '../../../installation/index.js';
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
@@ -52,6 +58,9 @@ import {
 import * as c from '../residual-checks.js';
 import { residualLoadOf, standingCurrentLimitOf } from '../residual-checks.js';
 import { pointProtected } from './additional-protection.js';
+
+/** What a device of at most 30 mA is asked for, whatever hides the cable. */
+const asksForDevice = ['finalSockets', 'lightingOfHousehold', 'bathOrShower'] as const;
 
 /** What editions of the rules on residual current devices differ in. */
 interface ResidualEdition {
@@ -193,12 +202,21 @@ export const residualCurrent = ({
       if (residualUpstream(path).length > 0) return 'upstream';
       return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
     }),
-    cableDepends: weigh(['concealed', 'system', 'residualPlace'], (v): Known<boolean> => {
-      if (v.concealed === true || v.system === 'TT') return true;
-      // with a device upstream nobody has to know it
-      const gone = missingOf([v.system, v.concealed]);
-      return gone.missing.length > 0 && v.residualPlace !== 'upstream' ? gone : gone.missing.length > 0;
-    }),
+    // of what was there before somebody has to say it; what is new has what is described
+    noneUpstream: ofCircuit(
+      ({ path, run }) =>
+        run.existing === true && residualUpstream(path).length === 0 && residualUnlisted(path).length === 0,
+    ),
+    cableDepends: weigh(
+      [...asksForDevice, 'concealed', 'system', 'residualPlace', 'noneUpstream'],
+      (v): Known<boolean> => {
+        if (v.concealed === true || v.system === 'TT') return true;
+        if (v.noneUpstream === true && asksForDevice.some((reason) => v[reason] === true)) return true;
+        // with a device upstream nobody has to know it
+        const gone = missingOf([v.system, v.concealed]);
+        return gone.missing.length > 0 && v.residualPlace !== 'upstream' ? gone : gone.missing.length > 0;
+      },
+    ),
     // what feeds back
     feedsBack: ofCircuit(({ run }) => feedingBack(outletsBelow(run))),
     boardFedBack: ofCircuit(({ board }) => feedingBack(board.runs.flatMap(outletsBelow))),
