@@ -41,7 +41,7 @@ export interface PlanOptions extends Applicable {
   readonly sheets?: 'first' | 'all' | 'none';
   /** Whether permitted lengths of the route are worked out, which takes many assessments; for up to three points when absent. */
   readonly lengths?: boolean;
-  /** Whether remedies are sought for what does not pass, each assessed anew; they are when absent. */
+  /** Whether remedies are sought for what does not pass, each assessed anew; where no fact runs over a range when absent. */
   readonly remedies?: boolean;
   /** What the notification needs and the survey does not hold, such as the day of completion. */
   readonly notification?: Pick<NotificationOptions, 'completed' | 'programme' | 'particulars'>;
@@ -147,8 +147,9 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
       });
     else worked.push({ survey: option.survey, ...optionPlan(option.survey, option, options) });
   }
+  const sought = options.remedies ?? rangesOf(wantedIn).length === 0;
   const sheetsOfRemedied = new Map<OptionPlan, SheetDocument>();
-  const sought = seekRemedies(options.remedies === false ? [] : worked, {
+  const found = seekRemedies(sought ? worked : [], {
     survey,
     code,
     words,
@@ -167,7 +168,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
       return plan;
     },
   });
-  for (const { plan, survey: changed } of sought.options)
+  for (const { plan, survey: changed } of found.options)
     worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as SheetDocument });
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const keep = options.sheets ?? 'first';
@@ -186,7 +187,7 @@ export function planOf(survey: Survey, options: PlanOptions): Plan {
     ),
     rankedBy: ranking.words,
     discarded,
-    remedies: sought.offers,
+    remedies: found.offers,
     questions: sanityQuestions(survey),
   };
 }
