@@ -6,7 +6,7 @@ import { type Board, lineConductors, pathTo, type Run } from '../installation/in
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
-import type { BaseOptionId } from './plan.js';
+import type { BaseOptionId } from './option-id.js';
 import type { Survey, WantedPoint } from './survey.js';
 
 /** A survey changed to what an option describes, or why the option is not offered. */

@@ -12,6 +12,7 @@ import type { Item } from './item.js';
 import type { LetThroughFirst } from './let-through-first.js';
 import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
+import type { BaseOptionId, OptionId } from './option-id.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
 import type { SanityQuestion } from './sanity.js';
@@ -58,12 +59,6 @@ export interface FeederPlan {
   readonly hours?: Hours;
   readonly overall: Overall;
 }
-
-/** Names of the ways in which a survey can be answered. @inline */
-export type BaseOptionId = 'as-wanted' | 'with-limiter' | 'lower-setting' | 'larger-supply-fuse' | 'three-phase-supply';
-
-/** The same, or one of them with the remedies that were applied: `as-wanted+main-bonding`. @inline */
-export type OptionId = BaseOptionId | `${BaseOptionId}+${string}`;
 
 /** One complete way to do the job. */
 export interface OptionPlan {

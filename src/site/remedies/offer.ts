@@ -1,7 +1,7 @@
 import type { Route } from '../../demand/index.js';
 import type { HoursInAll } from '../hours.js';
 import type { Item } from '../item.js';
-import type { BaseOptionId } from '../plan.js';
+import type { BaseOptionId } from '../option-id.js';
 import type { Estimate } from '../work-rules.js';
 import type { SurveyChange } from './changes.js';
 
