@@ -57,6 +57,13 @@ export function nextSteps({
       `Measure the demand first${measure.length > 1 ? ` on ${m.line}` : ''}: at most ${m.mostRead} A read, without the charge points, leaves room (${m.most} A with the customary margin on top); the estimate says ${formatIn(m.estimated, 'A')}`,
   );
   const facts = open.slice(0, FACTS).map((u) => `Find out ${u.fact}${u.obtain ? `: ${u.obtain}` : ''}`);
+  const asked = points.flatMap(({ point, letThroughFirst: ask }) =>
+    ask
+      ? [
+          `Before a larger cable for charge point ‘${point}’ is bought, ask for the let-through energy of the ${ask.rating} A device (${ask.obtain}): with it ${ask.area} mm² may do`,
+        ]
+      : [],
+  );
   const duties = notification.decision.duties.map(dutyWords);
   const work =
     overall.verdict === 'fail'
@@ -67,6 +74,7 @@ export function nextSteps({
     ...facts,
     ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),
     ...duties,
+    ...asked,
     ...work,
   ];
   return steps.length > 0 ? [heading(2, 'What to do next'), ...list(steps)] : [];

@@ -48,7 +48,7 @@ export interface PlanOptions extends Applicable {
   readonly lengths?: boolean;
   /** What stands in for facts that nobody looked at; what passes by it passes on conditions. Nothing when absent. */
   readonly assumptions?: AssumptionSet;
-  /** Whether remedies are sought for what does not pass, each assessed anew; they are when absent. */
+  /** Whether remedies are sought for what does not pass, each assessed anew; where no fact runs over a range when absent. */
   readonly remedies?: boolean;
   /** What the notification needs and the survey does not hold, such as the day of completion. */
   readonly notification?: Pick<NotificationOptions, 'completed' | 'programme' | 'particulars'>;
@@ -168,8 +168,9 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
       worked.push({ ...optionPlan(open, option, options), survey: open });
     }
   }
+  const sought = options.remedies ?? rangesOf(wantedIn).length === 0;
   const sheetsOfRemedied = new Map<OptionPlan, SheetDocument>();
-  const sought = seekRemedies(options.remedies === false ? [] : worked, {
+  const found = seekRemedies(sought ? worked : [], {
     survey,
     code,
     words,
@@ -188,7 +189,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
       return plan;
     },
   });
-  for (const { plan, survey: changed } of sought.options)
+  for (const { plan, survey: changed } of found.options)
     worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as SheetDocument });
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const [best] = worked;
@@ -211,7 +212,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     ),
     rankedBy: ranking.words,
     discarded,
-    remedies: sought.offers,
+    remedies: found.offers,
     questions: sanityQuestions(survey),
     observations: observationsOf(code, survey, feedersOf(survey)),
   };

@@ -9,6 +9,7 @@ import type { UnsuitableCable } from './cables.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours, HoursInAll } from './hours.js';
 import type { Item } from './item.js';
+import type { LetThroughFirst } from './let-through-first.js';
 import type { MeasureFirst } from './measure.js';
 import type { Night } from './night.js';
 import type { Observation } from './observations.js';
@@ -27,6 +28,8 @@ export interface PointPlan {
   readonly run: Run;
   /** How it was chosen: candidates in order, each with what stood in its way, and the permitted lengths. */
   readonly design: Design;
+  /** A smaller cable for which the maker's let-through energy is to be asked for first. */
+  readonly letThroughFirst?: LetThroughFirst;
   readonly assessment: Assessment;
   /** Cables that may be used and are not for the route, each with the reason. */
   readonly unsuitable?: readonly UnsuitableCable[];

@@ -16,6 +16,7 @@ import { cablesFor, noCableResult } from './cables.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
+import { letThroughFirst } from './let-through-first.js';
 import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
 import type { PointPlan } from './plan.js';
 import { quantitiesOf } from './quantities.js';
@@ -137,12 +138,14 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     earthingConductor: failing('earthing-conductor').length > 0,
     first: wanted === survey.wanted[0],
   };
+  const askFirst = letThroughFirst(found);
   const timeCurrent = timeCurrentOf(code, run, supply, assessment.figures);
   const voltageAlong = voltageAlongOf(built, run.id, assessment.figures);
   return {
     point: point.id,
     run,
     design: found,
+    ...(askFirst ? { letThroughFirst: askFirst } : {}),
     assessment,
     ...(unsuitable.length > 0 ? { unsuitable } : {}),
     cableResults: suited.length === 0 ? noCableResult(code, unsuitable, sheet.part(`Cables for ${point.id}`)) : [],

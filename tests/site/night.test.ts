@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
 import type { Night } from '../../src/site/night.js';
-import type { OptionId } from '../../src/site/plan.js';
+import type { OptionId } from '../../src/site/option-id.js';
 import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 

@@ -1,5 +1,5 @@
 import { isMissing, known, unknown } from '../../core/index.js';
-import { design } from '../../design/index.js';
+import { design, rangesOf } from '../../design/index.js';
 import {
   type Board,
   type Cable,
@@ -26,7 +26,8 @@ import {
 
 /** The drop at the temperature that the conductors really have, which is lower than the one of the tables. */
 function dropTemperature({ survey }: Situation): readonly Change[] {
-  if (survey.options.dropTemperature !== undefined) return [];
+  // it moves neither way with a length: over ranges it would be worked out piece by piece
+  if (survey.options.dropTemperature !== undefined || rangesOf(withAllWanted(survey)).length > 0) return [];
   return [
     {
       survey: { ...survey, options: { ...survey.options, dropTemperature: 'neighbours-at-full-load' } },

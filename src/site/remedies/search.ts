@@ -238,6 +238,28 @@ function forNotice(of: WorkedOption, s: Search): Found | undefined {
   return undefined;
 }
 
+/** A smaller cable by the drop at the real temperature, where only the drop asked for the larger one. */
+function forDrop(of: WorkedOption, s: Search): Found | undefined {
+  const remedy = allRemedies.find((r) => r.id === 'drop-temperature') as SurveyRemedy;
+  const byDrop = of.plan.points.flatMap(({ design: { chosen, passedOver } }) =>
+    passedOver.filter(
+      ({ candidate: c, check }) =>
+        chosen && remedy.checks.includes(check.check) && c.choice === chosen.choice && c.area < chosen.area,
+    ),
+  );
+  const result = byDrop.at(-1)?.check;
+  if (!result) return undefined;
+  const choices: readonly Choice[] = [{ check: result.check, remedy, way: 0 }];
+  const changed = s.budget > 0 ? withChosen(of, choices, new Map([[result.check, result]]), s) : undefined;
+  if (!changed) return undefined;
+  s.budget -= 1;
+  const plan = s.assess(of, changed.survey, changed.remedies);
+  const sizes = ({ points }: OptionPlan) => points.reduce((sum, p) => sum + (p.design.chosen?.area ?? 0), 0);
+  return passes(plan) && sizes(plan) < sizes(of.plan)
+    ? { choices, worked: { ...changed, plan } }
+    : undefined;
+}
+
 /** What was found: brief offers, and the options behind those that lift the best verdict. */
 export interface Sought {
   readonly offers: readonly RemedyOffer[];
@@ -258,8 +280,11 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
     const sound = passes(of.plan);
     // what passes with less effort needs no remedies of what takes more
     if (passing && worked.indexOf(of) > worked.indexOf(passing)) break;
-    const notice = of === passing ? forNotice(of, s) : undefined;
-    const found = sound ? (notice ? [notice] : []) : new OptionSearch(of, s, offers.length === 0).all();
+    const found = sound
+      ? of === passing
+        ? [forNotice(of, s), forDrop(of, s)].flatMap((f) => f ?? [])
+        : []
+      : new OptionSearch(of, s, offers.length === 0).all();
     for (const [i, { worked: then }] of found.entries()) {
       offers.push({
         option: of.plan.id as RemedyOffer['option'],
