@@ -90,6 +90,7 @@ const feederOf = ({ id, feeder, circuits: its, change }: ShortBoard): Json => ({
   cable: { ...cableOf(feeder.cable), area: feeder.area },
   terminalTemperature: { known: '70 °C', by: 'instructions' },
   stretches: feeder.route.map(stretchOf),
+  noResidual,
   ...feeder.change,
   feeds: [
     {
@@ -101,6 +102,7 @@ const feederOf = ({ id, feeder, circuits: its, change }: ShortBoard): Json => ({
       spareWays: { known: 2, by: 'photograph' },
       complete: { known: true, by: 'photograph' },
       surgeProtection: { known: false, by: 'photograph' },
+      noResidual,
       runs: its.map((c) => circuitOf(c, `${id} `)),
       ...change,
     },
@@ -126,6 +128,8 @@ function existingCircuit(
 }
 
 const photograph = 'photograph';
+/** Circuits have devices of their own, and nothing stands ahead of them. */
+const noResidual: Json = { known: true, by: 'photograph, cover closed' };
 const onSite = { unknown: 'measured on site' };
 /** What photographs of meter, cut-out and board show of the commonest supply, and what they do not. */
 const seen: Record<string, Json> = {
@@ -240,6 +244,7 @@ const pointOf = (base: ShortSurvey['base'], p: ShortPoint, i: number): Json => {
         by: 'data sheet of the point',
       },
       standingLeakage: base === 'by photograph' ? { unknown: 'ask its maker' } : { known: '2 mA', by: 'data sheet' },
+      ...(p.point?.residual ? {} : { noResidual: { known: true, by: 'data sheet of the point' } }),
       ...p.point,
     },
     device: {
@@ -295,6 +300,7 @@ export function surveyOf(title: string, short: ShortSurvey): Json {
       spareWays: { known: 2, by: 'photograph with the lid on' },
       complete: { known: true, by: 'photograph, schedule on the door' },
       surgeProtection: { known: true, by: photograph },
+      ...(short.board?.residual ? {} : { noResidual }),
       runs: [...short.circuits.map((c) => circuitOf(c)), ...(short.boards ?? []).map(feederOf)],
       ...short.board,
     },

@@ -39,6 +39,39 @@ function earthingOf({ run, earthing }: PointPlan): string {
   return earthing.find((e) => e.arrangement === measure)?.possible === 'fail' ? 'none' : measure;
 }
 
+/** How a plan says what the trade would put right: a way of answering the survey, a remedy, or a measurement first. */
+const offersOf: Readonly<Record<string, readonly string[]>> = {
+  limiter: ['with-limiter', 'limiter-for-notice', 'larger-fuse-and-limiter'],
+  'larger-fuse': ['larger-supply-fuse', 'larger-fuse-and-limiter'],
+  'lower-setting': ['lower-setting'],
+  'measure-demand': ['measure'],
+  'main-bonding': ['main-bonding'],
+  'earthing-conductor': ['earthing-conductor'],
+  tails: ['tails'],
+  'main-switch': ['main-switch'],
+  'small-board': ['second-board'],
+  'residual-type': ['residual-type-a', 'residual-type-b', 'direct-current-detection'],
+  'own-residual-device': ['own-residual-device', 'ahead-of-residual-device'],
+  'point-with-open-pen-detection': ['charge-point-earthing'],
+  'tt-earthing': ['charge-point-earthing'],
+  'bidirectional-device': ['both-ways'],
+  'feeder-replacement': ['larger-feeder', 'own-circuit'],
+};
+
+/** The way that an option answers the survey in, whatever is put right beside it. */
+const wayOf = ({ id }: OptionPlan): string => id.split('+')[0] as string;
+
+/** Keys of what was decided to be put right and the plan does not offer. */
+function notOffered(remedies: Decision['remedies'], plan: Plan): string {
+  const offered = new Set([
+    ...plan.options.map(wayOf),
+    ...plan.options.flatMap((o) => [...(o.remedies ?? []).map((r) => r.id), ...(o.measure ? ['measure'] : [])]),
+    ...plan.remedies.flatMap((offer) => offer.remedies.map((r) => r.id)),
+  ]);
+  const missing = Object.keys(remedies).filter((key) => !offersOf[key]?.some((id) => offered.has(id)));
+  return missing.length === 0 ? 'all offered' : `not offered: ${missing.join(', ')}`;
+}
+
 /** How a plan names what the trade confirms on site: facts that it leaves open or rests on. */
 const factsOf: Readonly<Record<string, RegExp>> = {
   'external-impedance': /^external earth fault loop impedance/,
@@ -46,6 +79,7 @@ const factsOf: Readonly<Record<string, RegExp>> = {
   'supply-neutral': /neutral of the supply/,
   'standing-leakage': /^standing/,
   looped: /looped/,
+  'metered-demand': /^demand$/,
   'cut-out-rating': /cut-out fuse/,
   'cut-out-sound': /^whether the cut-out/,
   'electrode-resistance': /electrode/,
@@ -54,8 +88,9 @@ const factsOf: Readonly<Record<string, RegExp>> = {
 };
 
 /** Keys of what was decided to be confirmed and the plan does not ask for. */
-function notAsked(decidedOn: Decision['conditions'], { unknown, conditions }: OptionPlan): string {
-  const asked = [...unknown.map((u) => u.fact), ...conditions.flatMap((c) => c.facts)];
+function notAsked(decidedOn: Decision['conditions'], { unknown, conditions, measure }: OptionPlan): string {
+  const measured = measure ? ['demand'] : [];
+  const asked = [...unknown.map((u) => u.fact), ...conditions.flatMap((c) => c.facts), ...measured];
   const missing = Object.keys(decidedOn).filter((key) => !asked.some((fact) => factsOf[key]?.test(fact)));
   return missing.length === 0 ? 'all asked' : `not asked: ${missing.join(', ')}`;
 }
@@ -66,12 +101,14 @@ function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> 
   const { decision } = job;
   const [first] = plan.options;
   if (!first) throw new Error(`${job.name} has no plan`);
-  const option: OptionPlan = plan.options.find((o) => o.id === decision.option) ?? first;
+  const option: OptionPlan =
+    plan.options.find((o) => o.id === decision.option) ?? plan.options.find((o) => !o.remedies) ?? first;
   const { points } = option;
   const each = (of: (p: PointPlan) => string) => [...new Set(points.map(of))].join(', ');
   return {
-    option: first.id,
+    option: wayOf(first),
     verdict: option.overall.verdict,
+    remedies: notOffered(decision.remedies, plan),
     conditions: notAsked(decision.conditions, option),
     cable: each(({ run }) => kindOf(run.cable)),
     area: each(({ run }) => `${knownOr(run.cable.area) ?? '?'} mm²`),
@@ -104,6 +141,7 @@ function decided({ decision }: Job): Readonly<Record<string, readonly string[]>>
   const all: Readonly<Record<string, readonly string[] | undefined>> = {
     option: option === undefined ? undefined : [option],
     verdict: [verdict],
+    remedies: ['all offered'],
     conditions: ['all asked'],
     cable: cable && [cable.kind],
     area: cable?.area,
