@@ -128,7 +128,7 @@ function comingsOf(order: TreeOrder, moment: Moment, stays: readonly Stay[]) {
     const changed = wanting.length !== before.length || wanting.some((stay, k) => stay !== before[k]);
     before = wanting;
     // until somebody is full, nothing changes before the next begin or end of a window
-    until = queue[arrived]?.windows[0]!.from ?? Number.POSITIVE_INFINITY;
+    until = queue[arrived]?.windows[0]?.from ?? Number.POSITIVE_INFINITY;
     for (const { windows, window } of here) {
       const { from, to } = windows[window]!;
       until = Math.min(until, from > now ? from : to);
