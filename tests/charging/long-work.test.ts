@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type LongWork, type SimulationInput, schedule, simulate } from '../../src/charging/index.js';
-import { amperes, hours, kilowattHours, minutes, volts } from '../../src/index.js';
+import { hours, kilowattHours, minutes, volts } from '../../src/index.js';
 import { node, perLine, point } from './networks.js';
 
 const cars = {
