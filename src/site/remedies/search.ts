@@ -255,9 +255,7 @@ function forDrop(of: WorkedOption, s: Search): Found | undefined {
   s.budget -= 1;
   const plan = s.assess(of, changed.survey, changed.remedies);
   const sizes = ({ points }: OptionPlan) => points.reduce((sum, p) => sum + (p.design.chosen?.area ?? 0), 0);
-  return passes(plan) && sizes(plan) < sizes(of.plan)
-    ? { choices, worked: { ...changed, plan } }
-    : undefined;
+  return passes(plan) && sizes(plan) < sizes(of.plan) ? { choices, worked: { ...changed, plan } } : undefined;
 }
 
 /** What was found: brief offers, and the options behind those that lift the best verdict. */
