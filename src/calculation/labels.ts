@@ -464,6 +464,10 @@ export interface Labels {
   /** Whether a residual current device surely suits a charge point: rating, delay, type and poles. */
   suits: boolean;
   suitableThere: boolean;
+  /** That nothing stands ahead of which nobody says whether it is there. */
+  unlistedAhead: true;
+  /** That this is so, or no matter. */
+  listedAhead: true;
   /** Whether it is said that no residual current device stands ahead of an existing circuit. */
   noneUpstream: boolean;
   /** Whether one of the devices is. */

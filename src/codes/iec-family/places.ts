@@ -335,6 +335,9 @@ export const ofLoadState = /* @__PURE__ */ factOf<LoadStatePlace>();
 export const ofBond = /* @__PURE__ */ factOf<BondPlace>();
 /** What is asked for where nobody says whether there is a residual current device. */
 export const unlistedWords = ({ at }: Unlisted): string => `residual current devices of ${at}`;
+/** How that is found. */
+export const unlistedObtain = ({ device: { type } }: Unlisted): string =>
+  (type.state === 'unknown' && type.obtain) || 'look at it';
 /** A fact of a residual current device upstream. */
 export const ofResidualUpstream = <V>(
   read: (place: ResidualUpstreamPlace) => Fact<V> | Known<V>,

@@ -39,7 +39,13 @@ import {
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
-import { ofCircuit, ofResidualUpstream, type ResidualUpstreamPlace, unlistedWords } from '../../iec-family/places.js';
+import {
+  ofCircuit,
+  ofResidualUpstream,
+  type ResidualUpstreamPlace,
+  unlistedObtain,
+  unlistedWords,
+} from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
   deviceAhead,
@@ -167,6 +173,7 @@ const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
     derive(['ownDevice'], ({ ownDevice }) =>
       ownDevice ? 'a device of at most 30 mA serves this point alone' : 'no device of at most 30 mA serves it alone',
     ),
+    { applies: 'listedAhead' },
   ),
 ];
 
@@ -228,11 +235,20 @@ export const residualCurrent = ({
     opensAllLive: whereSmallest('protecting/protectingCurrent', 'opensAllLive'),
     severalDevices: ofAdditional((place) => protectingDevices(place).length > 1),
     markingOpen: any('protecting/markingOpen'),
-    protectingKnown: weigh(
-      ['suitableThere', 'severalDevices', 'markingOpen'],
-      (v): Known<true> =>
-        v.suitableThere !== true && v.severalDevices === true && v.markingOpen === true ? missing(smallestAsked) : true,
+    // one of which nobody says whether it is there may be the one that decides
+    unlistedAhead: ofAdditional<true>(({ circuit }) => {
+      const [open] = residualUnlisted(circuit.path);
+      return open ? missing({ kind: 'fact', fact: unlistedWords(open), obtain: unlistedObtain(open) }) : true;
+    }),
+    listedAhead: weigh(
+      ['suitableThere', 'unlistedAhead'],
+      (v): Known<true> => (v.suitableThere === true ? true : v.unlistedAhead),
     ),
+    protectingKnown: weigh(['suitableThere', 'severalDevices', 'markingOpen', 'listedAhead'], (v): Known<true> => {
+      if (isMissing(v.listedAhead)) return v.listedAhead;
+      const open = v.suitableThere !== true && v.severalDevices === true && v.markingOpen === true;
+      return open ? missing(smallestAsked) : true;
+    }),
     directCurrentDetection: ofAdditional(
       ({ point }) => point?.directCurrentDetection ?? detectionAsked,
       detectionWords,
