@@ -183,8 +183,7 @@ export const ordinaryHome: AssumptionSet = {
     {
       id: 'standing-leakage',
       fact: 'chargePoint.standingLeakage',
-      least: 0,
-      most: 0.0035,
+      value: 0.0035,
       source: { document: 'physics', provenance: 'common-practice' },
       confirm: 'Read the protective conductor current in the maker’s data of the charge point.',
     },
