@@ -43,7 +43,7 @@ export interface Attestations {
   readonly attestations: readonly Attestation[];
 }
 
-/** Tables as somebody attested them. */
+/** Tables as somebody attested them. @inline */
 export interface AttestedTables {
   /** The tables that were compared, corrected, by their identifiers. */
   readonly tables: ReadonlyMap<string, Table>;

@@ -251,7 +251,7 @@ const assumedOf = (fact: unknown): { readonly assumed?: string } => {
   const assumed = typeof fact === 'object' && fact !== null ? (fact as { assumed?: string }).assumed : undefined;
   return assumed === undefined ? {} : { assumed };
 };
-/** Tables by the identifiers of those in whose place they are read. */
+/** Tables by the identifiers of those in whose place they are read. @inline */
 type Instead = ReadonlyMap<string, Table>;
 
 /** The sheet that keeps only the latest value of each role, for look-back; every result is the same as a recorder's. */

@@ -6,6 +6,7 @@ import type { Board, Installation, Outlet, Run } from './tree.js';
 import { isRecord, valueProblem } from './values.js';
 
 type Shape = keyof typeof shapes;
+/** A label, a number, yes or no. @inline */
 type Plain = string | number | boolean;
 
 /** A customary or declared value that may stand in for a fact nobody looked at. */

@@ -1,4 +1,4 @@
-/** What a spreadsheet may hold in a cell; nothing is an empty cell. */
+/** What a spreadsheet may hold in a cell; nothing is an empty cell. @inline */
 export type Cell = string | number | undefined;
 
 const separators = [',', ';', '\t'] as const;

@@ -7,6 +7,7 @@
 export { type Question, questionnaire, questionOf } from '../installation/facts/questionnaire.js';
 export { readAssumptions } from './assumptions.js';
 export { readAttestations, readTicks } from './attestations.js';
+export type { Answer, Written } from './brief/answers.js';
 export { type FirmDefaults, readDefaults, usualDefaults } from './brief/defaults.js';
 export { type BriefSurvey, blankSurvey, readBrief } from './brief/expand.js';
 export {

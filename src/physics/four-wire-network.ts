@@ -2,7 +2,7 @@ import { procedure } from '../core/index.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 import { add, type Complex, complex, conjugate, divide, magnitude, multiply, polar, subtract } from './complex.js';
 
-/** A load on one line conductor of a node. */
+/** A load on one line conductor of a node. @inline */
 export type NodeLoad =
   | {
       /** Holds its current, A, at an angle behind its own voltage, radians. */

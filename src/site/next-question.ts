@@ -19,6 +19,7 @@ import type { OptionPlan } from './plan.js';
 import type { Survey } from './survey.js';
 
 type Verdict = OptionPlan['overall']['verdict'];
+/** Keys and places in lists from the installation down. @inline */
 type Path = readonly (string | number)[];
 
 /** What one answer to a question would come to, with nothing else known besides. @inline */

@@ -6,7 +6,7 @@ import { pathsOf } from '../installation/index.js';
 import { withAllWanted } from './installed.js';
 import type { Survey } from './survey.js';
 
-/** What an existing circuit does not meet of the rules of today; it stands apart from the verdict on the new work. */
+/** What an existing circuit does not meet of the rules of today; it stands apart from the verdict on the new work. @inline */
 export interface Observation {
   /** Name of the run. */
   readonly run: string;

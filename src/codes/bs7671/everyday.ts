@@ -220,7 +220,9 @@ export function circuitVoltageDrop(
   return sheet.figure('voltageDrop', drop);
 }
 
+/** Standard of a circuit-breaker. @inline */
 type BreakerStandard = 'EN 60898' | 'EN 61009';
+/** Standard of a fuse. @inline */
 type FuseStandard = 'BS 88-2' | 'BS 88-3' | 'BS 1361' | 'BS 1362' | 'BS 3036';
 
 /** A fuse or circuit-breaker. @inline */

@@ -5,6 +5,7 @@ import { scan } from '../scan.js';
 import { type Answer, questionById, readAnswer } from './answers.js';
 import { rcbo, usualCables } from './parts.js';
 
+/** A part of a survey document. @inline */
 type Part = Readonly<Record<string, unknown>>;
 
 /** What a firm fits and takes for settled where a brief survey does not say otherwise: a document, to be kept by the firm. */

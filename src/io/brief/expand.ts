@@ -7,6 +7,7 @@ import { type Answer, type Answers, obtainOf, oddness, questionById, type Writte
 import { answersOf, type FirmDefaults } from './defaults.js';
 import { existingCircuit, present, routeSection } from './parts.js';
 
+/** A part of a survey document. @inline */
 type Part = Readonly<Record<string, unknown>>;
 
 /** What reading a brief survey came to. */

@@ -2,6 +2,7 @@ import type { Answer, Written } from './answers.js';
 
 /** A value of a survey document: plain, or in one of the forms of a fact. */
 export type FactDocument = Written | Answer;
+/** A part of a survey document. @inline */
 type Part = Readonly<Record<string, unknown>>;
 
 const sayUnknown: Answer = { unknown: 'not surveyed' };
