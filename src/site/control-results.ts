@@ -1,9 +1,10 @@
-import { judgeMainFuse, mainFuseCarriesExcess } from '../charging/index.js';
+import { judgeMainFuse, mainFuseExcessKnown } from '../charging/index.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import {
   type CheckResult,
   type Fact,
   factValue,
+  type Gap,
   isMissing,
   type Known,
   notDetermined,
@@ -48,9 +49,11 @@ export function controlResults(
   const held = [...(zone?.fast ?? [])].sort((a, b) => b.time - a.time);
   const [longest, ...gates] = held;
   const gaps = [limit, time, rise].flatMap((v) => (isMissing(v) ? v.missing : []));
-  const [first, ...more] = gaps;
+  const [first] = gaps;
   const known = { limit, rise, time } as { limit: Amperes; rise: Amperes; time: never };
   const fuse = longest ? { gates, nonFusing: amperes(longest.current) } : {};
-  const result = first ? notDetermined(mainFuseCarriesExcess, first, ...more) : judgeMainFuse({ ...known, ...fuse });
-  return [sheet.result(result.verdict === 'not-determined' ? { ...result, weight: 'advice' } : result)];
+  const result = first ? undefined : judgeMainFuse({ ...known, ...fuse });
+  if (result && result.verdict !== 'not-determined') return [sheet.result(result)];
+  const [open = first, ...others] = result?.gaps ?? gaps;
+  return [sheet.result(notDetermined(mainFuseExcessKnown, open as Gap, ...others))];
 }

@@ -259,6 +259,8 @@ class Reader {
     };
     for (const gap of [...blocked, ...gaps]) {
       if (!gapKinds.includes(gap.kind)) this.wrong(`there is no gap of kind ${gap.kind}`);
+      const { disagree } = gap as { disagree?: unknown };
+      if (disagree !== undefined && disagree !== true) this.wrong('readings that do not agree are said to');
       if (gap.kind === 'cell' && !same(gap.source, this.defined.tables.get(gap.table)?.source))
         this.wrong(`the table ${gap.table} is cited from elsewhere`);
     }

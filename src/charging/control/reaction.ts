@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../core/index.js';
-import { comparison, evaluate, formula, type Gap, judge, notDetermined } from '../../core/index.js';
+import { comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
 import type { CurvePoint } from '../../physics/index.js';
 import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
 import { inspection, isObject } from '../network/refuse.js';
@@ -80,6 +80,15 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
   caution:
     'For one rise; rises that follow one another before the fuse has cooled count together. The network operator decides on the fuse.',
   worse: { excessHeat: 'up', carriedHeat: 'down' },
+});
+
+/** Whether the main fuse carries the excess can be told. Linear heating of a fuse. */
+export const mainFuseExcessKnown = /* @__PURE__ */ statement({
+  id: 'main-fuse-excess-known',
+  title: 'It is known what the load control lets through and what the main fuse carries',
+  weight: 'advice',
+  source: { document: 'linear heating of a fuse', provenance: 'derived' },
+  caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });
 
 /**

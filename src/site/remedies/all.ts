@@ -6,10 +6,9 @@ import { routeRemedies } from './route.js';
 import { supplyRemedies } from './supply.js';
 
 /** Every remedy, of one topic from what changes least. */
-export const allRemedies: readonly SurveyRemedy[] = [
-  ...supplyRemedies,
-  ...residualRemedies,
-  ...routeRemedies,
-  ...pointRemedies,
-  ...originRemedies,
-];
+export const allRemedies: readonly SurveyRemedy[] = /* @__PURE__ */ supplyRemedies.concat(
+  residualRemedies,
+  routeRemedies,
+  pointRemedies,
+  originRemedies,
+);
