@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
 import { type Block, planBlocks, renderHtml, renderMarkdown, renderText, sheetBlocks } from '../../src/report/index.js';
-import { planInBritain } from '../support/plan.js';
+import { wholePlanInBritain } from '../support/plan.js';
 import { surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 /** The pictures that the README shows, under the names that it uses. */
@@ -16,7 +16,7 @@ async function keepPictures(blocks: readonly Block[]): Promise<void> {
 }
 
 test.each(Object.keys(surveyDocuments))('the reports of %s', async (name) => {
-  const plan = planInBritain(readSurvey(surveyDocument(name)));
+  const plan = wholePlanInBritain(readSurvey(surveyDocument(name)));
   const file = (kind: string) => `../../docs/examples/reports/${name}.${kind}`;
   const blocks = planBlocks(plan);
   if (name === 'easy-home') await expect(renderText(blocks)).toMatchFileSnapshot(file('plan.txt'));

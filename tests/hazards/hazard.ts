@@ -97,7 +97,6 @@ export function planned(name: string, changes: readonly Change[] = []): Told {
   const plan = planInBritain(readSurvey(changedSurvey(name, changes)), {
     sheets: 'none',
     lengths: false,
-    remedies: false,
   });
   const [best] = plan.options;
   if (!best) throw new Error(`${name} has no plan`);

@@ -2,7 +2,7 @@ import { ordinaryHome } from '../../src/great-britain.js';
 import { type Cable, hasCode } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import type { OptionPlan, Plan, PointPlan } from '../../src/site/index.js';
-import { planInBritain } from '../support/plan.js';
+import { wholePlanInBritain } from '../support/plan.js';
 import { surveyOf } from './base.js';
 import type { Decision, Job } from './jobs.js';
 
@@ -13,7 +13,7 @@ interface Refused {
 /** The plan of a job, or why it is refused. */
 export function plannedJob(job: Job): Plan | Refused {
   try {
-    return planInBritain(readSurvey(surveyOf(job.title, job.survey)), {
+    return wholePlanInBritain(readSurvey(surveyOf(job.title, job.survey)), {
       sheets: 'none',
       lengths: false,
       // what photographs do not show is taken from what is customary in an ordinary home

@@ -13,8 +13,7 @@ const garage = () => {
   (garden as Tree).length = '38 m';
   return { document, submain };
 };
-const planned = (document: Tree) =>
-  planInBritain(readSurvey(document), { sheets: 'none', lengths: false, remedies: false });
+const planned = (document: Tree) => planInBritain(readSurvey(document), { sheets: 'none', lengths: false });
 
 describe('feeders on the way to a point', () => {
   it('are judged at the demand of what is below them, and the options follow from it', () => {

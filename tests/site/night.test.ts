@@ -11,7 +11,7 @@ type Tree = { [key: string]: Json };
 function nightOfChanged(name: string, change: (document: Tree) => void, id?: OptionId): Night {
   const document = surveyDocument(name) as Tree;
   change(document);
-  const { options } = planInBritain(readSurvey(document), { sheets: 'none', lengths: false, remedies: false });
+  const { options } = planInBritain(readSurvey(document), { sheets: 'none', lengths: false });
   const night = (id === undefined ? options[0] : options.find((o) => o.id === id))?.night;
   if (!night) throw new Error('no night');
   return night;

@@ -261,7 +261,7 @@ describe('hours', () => {
       { what: 'water', area: '4 mm²' },
       { what: 'gas', area: '4 mm²' },
     ];
-    const [option] = planInBritain(readSurvey(document), { sheets: 'none', lengths: false, remedies: false }).options;
+    const [option] = planInBritain(readSurvey(document), { sheets: 'none', lengths: false }).options;
     const points = option?.points ?? [];
     expect(points.length).toBeGreaterThan(1);
     const words = points.flatMap((p) => p.items).flatMap((i) => (/^bonding|^earthing/.test(i.key) ? [i.words] : []));

@@ -40,7 +40,7 @@ describe('questions about figures that are not customary', () => {
   it('changes no verdict', () => {
     const odd = readSurvey(changedSurvey('easy-home', [['work.travelMinutes', 600]]));
     const verdicts = (survey: typeof odd) =>
-      planInBritain(survey, { sheets: 'none', lengths: false, remedies: false }).options.map((o) => o.overall.verdict);
+      planInBritain(survey, { sheets: 'none', lengths: false }).options.map((o) => o.overall.verdict);
     expect(verdicts(odd)).toEqual(verdicts(readSurvey(surveyDocuments['easy-home'])));
   });
 });

@@ -3,7 +3,7 @@ import { readSurvey } from '../../../src/io/index.js';
 import { planBlocks, renderText } from '../../../src/report/index.js';
 import { type Survey, withChanges } from '../../../src/site/index.js';
 import { type Change, changedSurvey } from '../../hazards/hazard.js';
-import { planInBritain } from '../../support/plan.js';
+import { wholePlanInBritain } from '../../support/plan.js';
 import { type Json, surveyDocument } from '../../support/surveys.js';
 
 const brief = { sheets: 'none', lengths: false } as const;
@@ -44,7 +44,7 @@ const commonest: readonly Change[] = [
 ];
 
 describe('the commonest house', () => {
-  const plan = planInBritain(surveyOf('easy-home', ...commonest), brief);
+  const plan = wholePlanInBritain(surveyOf('easy-home', ...commonest), brief);
   const option = (id: string) => plan.options.find((o) => o.id === id);
 
   it('is asked to be measured, with what the measurement has to show', () => {
@@ -64,7 +64,7 @@ describe('the commonest house', () => {
       'supply.meteredDemand',
       { current: { known: current, by: 'logger' }, about: 'a week of January' },
     ]);
-    const then = planInBritain(measured, { ...brief, remedies: false }).options.find((o) => o.id === 'as-wanted');
+    const then = wholePlanInBritain(measured, { ...brief, remedies: false }).options.find((o) => o.id === 'as-wanted');
     expect(then?.overall.verdict).toBe(verdict);
   });
 
@@ -75,7 +75,7 @@ describe('the commonest house', () => {
       ['wanted.0.point.setting', '63 A'],
       ['supply.cutOut.rating', '60 A'],
     );
-    const then = planInBritain(two, { ...brief, remedies: false }).options.find((o) => o.id === 'as-wanted');
+    const then = wholePlanInBritain(two, { ...brief, remedies: false }).options.find((o) => o.id === 'as-wanted');
     expect(then?.overall.failed.map((r) => r.check)).toContain('demand-within-cut-out');
   });
 });
@@ -88,7 +88,7 @@ describe('several remedies at once', () => {
     ['board.surgeProtection', false],
   ];
   const survey = surveyOf('easy-home', ...worn);
-  const plan = planInBritain(survey, brief);
+  const plan = wholePlanInBritain(survey, brief);
   const [best] = plan.options;
 
   it('lead the plan where nothing passes without them, each with its line', () => {
@@ -110,7 +110,7 @@ describe('several remedies at once', () => {
     for (const path of ['bonding', 'surgeProtection', 'newEnclosure']) {
       const others = (offer?.changes ?? []).filter((c) => !c.path.includes(path));
       expect(others.length).toBeLessThan(offer?.changes.length ?? 0);
-      const then = planInBritain(withChanges(survey, others), { ...brief, remedies: false });
+      const then = wholePlanInBritain(withChanges(survey, others), { ...brief, remedies: false });
       expect(then.options[0]?.overall.verdict).not.toBe('pass');
     }
   });
@@ -121,7 +121,7 @@ describe('several remedies at once', () => {
   });
 
   it('are not sought where nobody asks for them', () => {
-    const without = planInBritain(survey, { ...brief, remedies: false });
+    const without = wholePlanInBritain(survey, { ...brief, remedies: false });
     expect(without.remedies).toEqual([]);
     expect(without.options.every((o) => o.remedies === undefined)).toBe(true);
   });
@@ -129,7 +129,7 @@ describe('several remedies at once', () => {
 
 describe('routes to the network operator', () => {
   it('a limiter at 60 A lets the operator be told after the work', () => {
-    const plan = planInBritain(surveyOf('easy-home'), brief);
+    const plan = wholePlanInBritain(surveyOf('easy-home'), brief);
     const offer = plan.remedies.find((o) => o.remedies.some((r) => r.id === 'limiter-for-notice'));
     expect(offer).toMatchObject({ verdict: 'pass', route: 'notify-after', routeBefore: 'apply-first' });
     expect(offer?.remedies.at(-1)?.what).toContain('60 A');
@@ -143,7 +143,7 @@ describe('feeders', () => {
       ['supply.externalImpedance', '0.4 Ω'],
       ['board.runs.5.stretches.1.length', '38 m'],
     );
-    const plan = planInBritain(settled, brief);
+    const plan = wholePlanInBritain(settled, brief);
     const ids = plan.remedies.flatMap((o) => (o.option === 'as-wanted' ? o.remedies.map((r) => r.id) : []));
     expect(ids).toEqual(expect.arrayContaining(['lower-setting', 'larger-feeder', 'own-circuit']));
   });
@@ -152,7 +152,7 @@ describe('feeders', () => {
 describe('cables that are not for the route', () => {
   it('are named with the reason, and the candidate that leads is none of them', () => {
     const flatInGround = surveyOf('easy-home', metered, ['wanted.0.route.1.method', 'D']);
-    const [point] = planInBritain(flatInGround, { ...brief, remedies: false }).options[0]?.points ?? [];
+    const [point] = wholePlanInBritain(flatInGround, { ...brief, remedies: false }).options[0]?.points ?? [];
     expect(point?.unsuitable?.[0]).toMatchObject({ cable: 'flat twin and earth cable' });
     expect(point?.unsuitable?.[0]?.because).toContain('not for burial');
     // armoured cable has no rating under a ceiling with insulation, so that none is left and that is what is said
@@ -160,7 +160,7 @@ describe('cables that are not for the route', () => {
   });
 
   it('a bonding conductor that is too small is what the report shows, not a cable that is too small besides', () => {
-    const plan = planInBritain(surveyOf('easy-home', metered, ['supply.bonding.0.area', '6 mm²']), {
+    const plan = wholePlanInBritain(surveyOf('easy-home', metered, ['supply.bonding.0.area', '6 mm²']), {
       ...brief,
       remedies: false,
     });

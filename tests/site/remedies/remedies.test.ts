@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readSurvey } from '../../../src/io/index.js';
 import { type Plan, type Survey, withChanges } from '../../../src/site/index.js';
 import { type Change, changedSurvey } from '../../hazards/hazard.js';
-import { planInBritain } from '../../support/plan.js';
+import { wholePlanInBritain } from '../../support/plan.js';
 import type { Json } from '../../support/surveys.js';
 
 const brief = { sheets: 'none', lengths: false } as const;
@@ -145,7 +145,7 @@ const cases: readonly Case[] = [
       ['wanted.0.point.bidirectional', true],
       ['board.rating', '125 A'],
     ],
-    check: 'residual-current-both-ways',
+    check: 'residual-current-marked-both-ways',
     what: /fed from both sides/,
     items: [],
     hours: 0,
@@ -204,7 +204,7 @@ const obstacles = (plan: Plan) =>
 
 describe.each(cases)('remedy $remedy of $check', ({ remedy, of = 'easy-home', changes, check, what, items, hours }) => {
   const survey = surveyOf(of, changes);
-  const plan = planInBritain(survey, brief);
+  const plan = wholePlanInBritain(survey, brief);
   const offer = found(plan, remedy);
 
   it('is offered where the check stands in the way, with what it takes', () => {
@@ -217,7 +217,7 @@ describe.each(cases)('remedy $remedy of $check', ({ remedy, of = 'easy-home', ch
 
   it('gives the verdict that was offered when it is applied', () => {
     expect(offer?.verdict).toBe('pass');
-    const then = planInBritain(withChanges(survey, offer?.changes ?? []), { ...brief, remedies: false });
+    const then = wholePlanInBritain(withChanges(survey, offer?.changes ?? []), { ...brief, remedies: false });
     const asWanted = then.options.find((o) => o.id === 'as-wanted');
     expect(asWanted?.overall.verdict).toBe('pass');
     expect(asWanted?.notification.decision.route).toBe(offer?.route);
