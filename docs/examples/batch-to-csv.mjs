@@ -1,17 +1,27 @@
 // An estimator's batch: a spreadsheet of brief surveys, one row each, or a folder of full surveys, to a spreadsheet of decisions.
 // npx ohmwright batch jobs.csv decisions.csv [--defaults firm.json] [--prices prices.json] [--edition 2018+A2:2022]
+// What nobody looked at is taken from the assumptions of an ordinary home, or from --assumptions FILE, and the decision rests on
+// conditions then; --assumptions none takes nothing for granted.
 // npx ohmwright batch folder-of-surveys decisions.csv [--prices prices.json]
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { inGreatBritain } from 'ohmwright/great-britain';
-import { csvText, parseSurvey, readBriefRows, readDefaults, readPriceBook, usualDefaults } from 'ohmwright/io';
+import { inGreatBritain, ordinaryHome } from 'ohmwright/great-britain';
+import {
+  csvText,
+  parseSurvey,
+  readAssumptions,
+  readBriefRows,
+  readDefaults,
+  readPriceBook,
+  usualDefaults,
+} from 'ohmwright/io';
 import { decisionHeadings, decisionOf, decisionRow, planOf } from 'ohmwright/site';
 
 const text = { type: 'string' };
 const { values: given, positionals } = parseArgs({
   allowPositionals: true,
-  options: { defaults: text, prices: text, edition: text },
+  options: { defaults: text, prices: text, edition: text, assumptions: text },
 });
 const [from, to = 'decisions.csv'] = positionals;
 const json = (file) => JSON.parse(readFileSync(file, 'utf8'));
@@ -42,17 +52,32 @@ function jobs() {
 try {
   if (!from)
     throw new Error(
-      'usage: npx ohmwright batch jobs.csv [decisions.csv] [--defaults FILE] [--prices FILE] [--edition EDITION]',
+      'usage: npx ohmwright batch jobs.csv [decisions.csv] [--defaults FILE] [--prices FILE] [--edition EDITION] [--assumptions FILE|none]',
     );
   const book = given.prices && readPriceBook(json(given.prices));
+  const assumptions =
+    given.assumptions === undefined
+      ? ordinaryHome
+      : given.assumptions === 'none'
+        ? undefined
+        : readAssumptions(json(given.assumptions));
+  if (assumptions)
+    console.error(`What nobody looked at is taken from ‘${assumptions.title}’, and has to be confirmed.`);
   const all = jobs();
   const counts = {};
   const rows = all.map(({ reference, read }, i) => {
     if (i > 0 && i % 10 === 0) console.error(`${i} of ${all.length}`);
     try {
       const { survey, questions } = read();
-      // permitted lengths take many assessments, and no column shows them
-      const plan = planOf(survey, { ...inGreatBritain(survey.code.edition), lengths: false, sheets: 'none' });
+      // permitted lengths and limits take many assessments, and no column shows them
+      const by = inGreatBritain(survey.code.edition);
+      const plan = planOf(survey, {
+        ...by,
+        ...(assumptions && { assumptions }),
+        lengths: false,
+        limits: false,
+        sheets: 'none',
+      });
       const decision = decisionOf(plan, book);
       counts[decision.verdict] = (counts[decision.verdict] ?? 0) + 1;
       return decisionRow(reference, { decision, questions });

@@ -1,7 +1,9 @@
-import type { Fact } from '../core/index.js';
+import { type Fact, factWords } from '../core/index.js';
 import { sizeWords } from '../installation/marking.js';
+import { formatIn } from '../units/index.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PriceBook, quotationOf } from './price.js';
+import type { ToConfirm } from './to-confirm.js';
 
 /** What a plan came to, in the words of one row of a spreadsheet. */
 export interface Decision {
@@ -25,6 +27,8 @@ export interface Decision {
   readonly currency?: string;
   /** What has no price, or no quantity. */
   readonly unpriced: readonly string[];
+  /** What to confirm on site where it passes only on condition. */
+  readonly conditions: readonly string[];
   /** Facts that a rule waits for. */
   readonly missing: readonly string[];
 }
@@ -61,6 +65,13 @@ function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'c
   };
 }
 
+/** A condition in a line: what it is of, and the value that the design stands on. */
+function conditionWords({ facts, role, unit, value }: ToConfirm): string {
+  const what = role === undefined ? facts.join(', ') : factWords(role);
+  if (typeof value === 'number') return `${what}: ${formatIn(Number(value.toPrecision(3)), unit ?? '')}`;
+  return value === true ? `${what}: yes` : value === false ? `${what}: no` : what;
+}
+
 /**
  * What the best option of a plan came to, for one row of a spreadsheet.
  * @param plan a plan
@@ -92,6 +103,7 @@ export function decisionOf(plan: Plan, book?: PriceBook): Decision | undefined {
     device: once(runs.map(({ device }) => open(device.rating, 'A'))),
     hours: [low, typical, high],
     ...(book ? priceOf(option, book) : { unpriced: [] }),
+    conditions: option.conditions.map(conditionWords),
     missing: option.unknown.filter((u) => u.decides).map((u) => u.fact),
   };
 }
@@ -119,6 +131,7 @@ export const decisionHeadings = (): readonly string[] => [
   'Net',
   'Currency',
   'Without a price',
+  'To confirm on site',
   'Facts that are missing',
   'Look again',
   'Problem',
@@ -156,6 +169,7 @@ export function decisionRow(
     d?.net ?? '',
     d?.net === undefined ? '' : (d.currency ?? ''),
     (d?.unpriced ?? []).join('; '),
+    (d?.conditions ?? []).join('; '),
     (d?.missing ?? []).join('; '),
     questions.join(' '),
     problem,

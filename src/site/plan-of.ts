@@ -46,6 +46,8 @@ export interface PlanOptions extends Applicable {
   readonly sheets?: 'first' | 'all' | 'none';
   /** Whether permitted lengths of the route are worked out, which takes many assessments; for up to three points when absent. */
   readonly lengths?: boolean;
+  /** Whether the limits of the conditions of the best option are worked out, which takes many assessments; they are when absent. */
+  readonly limits?: boolean;
   /** What stands in for facts that nobody looked at; what passes by it passes on conditions. Nothing when absent. */
   readonly assumptions?: AssumptionSet;
   /** Whether remedies are sought for what does not pass, each assessed anew; where no fact runs over a range when absent. */
@@ -193,7 +195,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as SheetDocument });
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const [best] = worked;
-  if (best?.plan.overall.verdict === 'conditional')
+  if (best?.plan.overall.verdict === 'conditional' && options.limits !== false)
     worked[0] = { ...best, plan: { ...best.plan, conditions: withLimits(code, best.survey, best.plan) } };
   const keep = options.sheets ?? 'first';
   return {

@@ -70,6 +70,10 @@ describe('an estimator', () => {
       // no price for what is not decided
       if (/fail|not-determined/.test(at(row, 'Verdict') ?? '')) expect(at(row, 'Net')).toBe('');
     }
+    // a route of 2500 m is no slip that anything passes on; all others pass on the conditions that stand beside them
+    const decided = rows.filter((r) => /^(pass|conditional)$/.test(at(r, 'Verdict') ?? ''));
+    expect(decided.length).toBeGreaterThanOrEqual(8);
+    for (const r of decided) expect(at(r, 'To confirm on site')).not.toBe('');
     const odd = rows.filter((r) => at(r, 'Look again') !== '').map((r) => at(r, 'Reference'));
     expect(odd).toEqual(['INV-3', 'INV-6', 'INV-9', 'INV-12']);
   }, 600_000);
