@@ -46,12 +46,12 @@ export function onConditions(
   conditions: readonly string[],
 ): readonly CheckResult[] {
   const left = byCheck(bare);
-  const now = assumed.map((r): CheckResult => {
-    const twin = left.get(r.check)?.shift();
+  const pairs = assumed.map((r) => [r, left.get(r.check)?.shift()] as const);
+  const unasked = [...left.values()].flat().filter(isOpen);
+  const now = pairs.map(([r, twin]): CheckResult => {
     if (isOpen(r) || r.verdict === 'conditional') return r;
-    if (twin && !isOpen(twin) && twin.verdict === r.verdict) return r;
-    // what is required only by an assumed fact, and is met either way, rests on nothing
-    if (twin?.verdict === 'pass' || (twin?.verdict === 'not-required' && r.verdict === 'not-required')) return r;
+    // what is asked with assumed facts alone is met by them where others are open in its place
+    if (twin ? !isOpen(twin) : unasked.length === 0) return r;
     const { reason: _reason, alternatives, ...rest } = r;
     return {
       ...rest,
@@ -60,7 +60,6 @@ export function onConditions(
       ...(alternatives ? { alternatives: onConditions(alternatives, twin?.alternatives ?? [], conditions) } : {}),
     };
   });
-  const unasked = [...left.values()].flat().filter(isOpen);
   return [
     ...now,
     ...unasked.map(

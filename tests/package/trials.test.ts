@@ -34,6 +34,7 @@ describe('an estimator', () => {
     Phases: '1',
     'Main fuse (A)': turn(['100', '80'], i),
     'Looped service': turn(['no', 'no', ''], i),
+    cutOutSound: 'yes',
     ringCircuits: turn(['2', '1'], i),
     lightingCircuits: '2',
     cooker: turn(['7.2 kW', '0'], i),

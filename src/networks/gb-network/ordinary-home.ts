@@ -139,14 +139,6 @@ export const ordinaryHome: AssumptionSet = {
       confirm: 'Read in the maker’s data which residual current device the charge point has inside.',
     },
     {
-      id: 'cut-out-sound',
-      fact: 'supply.cutOutSound',
-      value: true,
-      source: { document: 'physics', provenance: 'common-practice' },
-      confirm:
-        'Look at cut-out, service cable and meter before any work: no crack, no compound, no scorching, no heat. If in doubt, ask the distributor first.',
-    },
-    {
       id: 'one-spare-way',
       fact: 'board.spareWays',
       value: 1,
