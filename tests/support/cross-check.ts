@@ -15,6 +15,8 @@ export interface CrossCheck {
   readonly demanded: string;
   /** Smallest share of the cases that has to agree. */
   readonly leastShare: number;
+  /** Why no more than forty cases are compared, where each takes long. */
+  readonly few?: string;
   /** Computes all cases, always the same ones. */
   readonly run: () => CrossResult;
 }

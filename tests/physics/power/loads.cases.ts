@@ -71,7 +71,7 @@ const book = of({
 const motorCable = { resistance: ohms(0.296), reactance: ohms(0.0268), nominalVoltage: volts(415 / Math.sqrt(3)) };
 const motor: readonly PublishedCase[] = [
   book(
-    'motor-cable-running',
+    'motor-behind-cable-running',
     'drop in a 16 mm² motor cable while it runs, 415 V',
     () =>
       100 *
@@ -86,7 +86,7 @@ const motor: readonly PublishedCase[] = [
     0.001,
   ),
   book(
-    'motor-cable-starting',
+    'motor-behind-cable-starting',
     'drop in the same cable while the motor starts',
     () =>
       100 *

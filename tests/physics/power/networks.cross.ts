@@ -21,7 +21,7 @@ export const crossChecks: readonly CrossCheck[] = [
     demanded: '1e-6 of each voltage; 1e-6 of each current, or 1 µA of small ones',
     leastShare: 1,
     run: () =>
-      counted(fc.sample(loadNetworks, { numRuns: 40, seed: 4 }), (network) => {
+      counted(fc.sample(loadNetworks, { numRuns: 60, seed: 4 }), (network) => {
         const theirs = solvedByKirchhoff(network);
         const { branches } = solveNetwork(network);
         return (

@@ -162,6 +162,7 @@ export const crossChecks: readonly CrossCheck[] = [
     topic,
     demanded: '0.1 % of the factor, six cables and ducts',
     leastShare: 1,
+    few: 'each case is a day by day solution of the heat equation over months',
     run: () => {
       const off = differences(
         all.map(({ body }, i) => [superposedCyclicFactor({ body, load: night }), solved()[i] as number]),
@@ -176,6 +177,7 @@ export const crossChecks: readonly CrossCheck[] = [
     topic,
     demanded: 'at most 0.3 % above, at most 3 % below, six cables and ducts',
     leastShare: 1,
+    few: 'each case is a day by day solution of the heat equation over months',
     run: () => {
       const off = differences(all.map(({ body }, i) => [cyclicFactorOf({ body, load: night }), solved()[i] as number]));
       return { compared: off.length, agreed: off.filter((d) => d <= 3e-3 && d >= -0.03).length, differences: off };
