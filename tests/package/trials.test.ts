@@ -10,7 +10,7 @@ beforeAll(() => {
   project = install();
   // the link that npm makes for a command of a package
   mkdirSync(join(project.dir, 'node_modules/.bin'));
-  symlinkSync('../ohmwright/bin/ohmwright.mjs', join(project.dir, 'node_modules/.bin/ohmwright'));
+  symlinkSync('../ohmwright/docs/examples/ohmwright.mjs', join(project.dir, 'node_modules/.bin/ohmwright'));
 }, 120_000);
 afterAll(() => project?.remove());
 

@@ -8,7 +8,7 @@ const scripts = {
 const [name = '', ...rest] = process.argv.slice(2);
 if (Object.hasOwn(scripts, name)) {
   process.argv.splice(2, process.argv.length, ...rest);
-  await import(new URL(`../docs/examples/${scripts[name][0]}`, import.meta.url));
+  await import(new URL(`./${scripts[name][0]}`, import.meta.url));
 } else {
   const usage = Object.values(scripts).map(([, text]) => `  ${text}\n`);
   process.stderr.write(`npx ohmwright\n${usage.join('')}`);
