@@ -166,6 +166,7 @@ const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm']
  * @param most how many questions at most, from 1; 10 when absent
  * @returns questions in the order in which they should be asked: those that decide whatever the answer is, then those that
  * settle more rules whatever it is, then those that may settle more, then those that the customer can answer
+ * @throws CalculationError as `assess` does, but for answers that cannot be, which are left out
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };

@@ -32,7 +32,6 @@ describe('the plan of a survey', () => {
     const { options, discarded } = plan('easy-home');
     expect(options.map((o) => [o.id, o.overall.verdict])).toEqual([
       ['with-limiter', 'pass'],
-      ['as-wanted+metered-demand', 'pass'],
       ['lower-setting', 'pass'],
       ['as-wanted', 'not-determined'],
       ['three-phase-supply', 'not-determined'],

@@ -47,7 +47,8 @@ test('no definition in the source is missed', () => {
 });
 
 test('a definition that is made below the top of a module would be missed: there is none', () => {
-  const open = ['design/judge-readings.ts'];
+  // a table with corrections of a user is no definition of its own
+  const open = ['design/judge-readings.ts', 'core/attested.ts'];
   for (const path of paths) {
     if (open.includes(path)) continue;
     const text = readFileSync(root + path, 'utf8').replace(/^\s*(\*|\/\/).*$/gm, '');

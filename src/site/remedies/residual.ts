@@ -178,7 +178,10 @@ export const residualRemedies: readonly SurveyRemedy[] = [
     title: 'A device that opens line and neutral',
     checks: ['residual-current-poles'],
     whenOpen: true,
-    ways: withMarking('opensAllLive', 'residual current device of the circuit that opens all live conductors'),
+    ways: /* @__PURE__ */ withMarking(
+      'opensAllLive',
+      'residual current device of the circuit that opens all live conductors',
+    ),
   },
   {
     id: 'both-ways',
@@ -186,7 +189,10 @@ export const residualRemedies: readonly SurveyRemedy[] = [
     // by editions that leave it to the makers it is open, and never fails
     checks: ['residual-current-both-ways', 'residual-current-marked-both-ways'],
     whenOpen: true,
-    ways: withMarking('bidirectional', 'residual current device of the circuit that may be fed from both sides'),
+    ways: /* @__PURE__ */ withMarking(
+      'bidirectional',
+      'residual current device of the circuit that may be fed from both sides',
+    ),
   },
   {
     id: 'own-residual-device',
@@ -211,13 +217,12 @@ export const residualRemedies: readonly SurveyRemedy[] = [
   {
     id: 'ahead-of-residual-device',
     title: 'A small board ahead of the residual current device that is there',
-    checks: [
-      ...onType,
+    checks: /* @__PURE__ */ onType.concat(
       'standing-current',
       'residual-current-one-per-point',
       'residual-current-device-overload',
       'residual-device-at-origin-overload',
-    ],
+    ),
     ways: aheadOfDevices,
   },
   {
