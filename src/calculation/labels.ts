@@ -8,6 +8,7 @@ import type {
   Drum,
   EarthingConductorLaid,
   EarthingSystem,
+  FuseTableStandard,
   GroupArrangement,
   Insulation,
   OvercurrentKind,
@@ -31,7 +32,7 @@ export interface Labels {
   /** How the cable is built, with its material and insulation. */
   cable: Cable;
   /** Standard of the fuse in the cut-out, as the table of fuses has it. */
-  cutOutStandard: OvercurrentKind['standard'] | 'BS 88-2.2';
+  cutOutStandard: FuseTableStandard;
   /** Whether the cut-out clears an earth fault at the origin within 5 s. */
   cutOutClears: boolean;
   /** Charging mode of a charge point. */

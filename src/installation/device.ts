@@ -8,6 +8,11 @@ export type OvercurrentKind =
   | { readonly standard: 'BS 3871'; readonly type: '1' | '2' | '3' }
   | { readonly standard: 'BS 88-2' | 'BS 88-3' | 'BS 1361' | 'BS 1362' | 'BS 3036' };
 
+/** What an RCBO for a final circuit is called by its standard, curve B. */
+export const RCBO_B = { standard: 'EN 61009', type: 'B' } as const satisfies OvercurrentKind;
+/** Standards of overcurrent devices, those that a fuse of the older of two prints is told by among them. */
+export type FuseTableStandard = OvercurrentKind['standard'] | 'BS 88-2.2';
+
 /** Where a device stands: an RCD at the origin, at the board and inside the point are different facts. @inline */
 export type DevicePosition = 'origin-of-installation' | 'origin-of-circuit' | 'along-circuit' | 'inside-equipment';
 

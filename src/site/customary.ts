@@ -89,7 +89,7 @@ export const customary = {
     provenance: practice,
   },
   tailsArea: {
-    words: 'meter tails',
+    words: 'the conductors from the meter to the installation',
     unit: 'mm²',
     least: 16,
     most: 50,

@@ -6,6 +6,7 @@ export const reactivePowerOf = /* @__PURE__ */ formula({
   title: 'Reactive power of a lagging load',
   inputs: ['activePower', 'powerFactor'],
   output: 'reactivePower',
+  signed: true,
   expression: 'activePower * sqrt(1 / powerFactor^2 - 1)',
   compute: ({ activePower, powerFactor }) => activePower * Math.sqrt(1 / powerFactor ** 2 - 1),
   valid: { activePower: { least: 0 }, powerFactor: { above: 0 } },

@@ -1,5 +1,5 @@
 import { known } from '../../core/index.js';
-import type { Board } from '../../installation/index.js';
+import { type Board, RCBO_B } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { boardsOf } from '../option-survey.js';
 import {
@@ -176,7 +176,7 @@ function newBoard({ survey }: Situation): readonly Change[] {
   const runs = board.runs.map((run) => ({
     ...run,
     device: {
-      kind: known({ standard: 'EN 61009', type: 'B' } as const, PUT_THERE),
+      kind: known(RCBO_B, PUT_THERE),
       rating: run.device.rating,
       breakingCapacity: known(amperes(6000), PUT_THERE),
       energyClass: known(3 as const, PUT_THERE),

@@ -1,5 +1,5 @@
 import { known } from '../../core/index.js';
-import type { Board, ResidualDevice, Run } from '../../installation/index.js';
+import { type Board, RCBO_B, type ResidualDevice, type Run } from '../../installation/index.js';
 import { type Amperes, amperes, milliamperes } from '../../units/index.js';
 import type { Survey } from '../survey.js';
 import {
@@ -126,7 +126,7 @@ function combined({ survey }: Situation): readonly Change[] {
     ...run,
     device: {
       ...run.device,
-      kind: known({ standard: 'EN 61009', type: 'B' }, PUT_THERE),
+      kind: known(RCBO_B, PUT_THERE),
     },
     residual: [ownResidual(), ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
   }));
