@@ -209,7 +209,7 @@ export function refuseAssumptions(set: AssumptionSet): void {
  *   },
  *   board: { kind: 'board', id: 'consumer unit', runs: [] },
  * };
- * assume(house, ordinaryHome).supply.externalImpedance.state; // => 'between'
+ * assume(house, ordinaryHome).supply.externalImpedance.state; // => 'known'
  * ```
  */
 export function assume(installation: Installation, set: AssumptionSet): Installation {

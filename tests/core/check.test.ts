@@ -121,6 +121,7 @@ test('overall: fail before not-determined before pass; advice stands beside', ()
     verdict: 'fail',
     failed: [result('fail')],
     undetermined: [result('not-determined')],
+    conditional: [],
     advice: [result('fail', 'advice')],
   });
 });

@@ -165,7 +165,7 @@ export const cases: readonly PublishedCase[] = [
     34.04,
     'A',
     0.005,
-    ['bs7671/4b1', 'required-capacity'],
+    ['bs7671/4b1', 'required-capacity-overload'],
   ),
   whole(
     'cooker-capacity',
@@ -299,7 +299,7 @@ export const cases: readonly PublishedCase[] = [
     35,
     'm',
     1,
-    ['conductor-at-temperature', 'loop-impedance'],
+    ['resistance-at-temperature', 'loop-impedance'],
   ),
   whole(
     'shower-45-length-type-c',

@@ -6,6 +6,10 @@ import { readExpression } from '../../src/verify/expression.js';
 const greek: Readonly<Record<string, string>> = {
   α: '\\alpha',
   β: '\\beta',
+  δ: '\\delta',
+  ε: '\\varepsilon',
+  μ: '\\mu',
+  π: '\\pi',
   η: '\\eta',
   θ: '\\theta',
   κ: '\\kappa',

@@ -117,7 +117,7 @@ function lowered({ survey, plan, result }: Situation): readonly Change[] {
   const settings = points.flatMap((p) => (p.setting.state === 'known' ? [p.setting.value] : []));
   if (settings.length < points.length || settings.length === 0) return [];
   const names = points.map((p) => p.id).join(', ');
-  return lowerSettings(Math.min(...settings) as Amperes, result).map((setting) => ({
+  return lowerSettings(amperes(Math.min(...settings)), result).map((setting) => ({
     survey: withPoints(survey, (p) =>
       points.includes(p) ? { ...p, setting: known(amperes(setting), 'lowered so that the circuit is met') } : p,
     ),
