@@ -20,7 +20,7 @@ export default defineConfig({
       include: ['src/**/*.ts'],
       exclude: ['src/**/index.ts'],
       reporter: [['text', { skipFull: true }], 'json-summary'],
-      thresholds: { lines: 98, statements: 97, functions: 98, branches: 91 },
+      thresholds: { lines: 95, statements: 95, functions: 96, branches: 88 },
     },
   },
 });
