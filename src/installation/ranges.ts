@@ -39,8 +39,6 @@ interface Part {
   copy?: Record<string, unknown>;
 }
 
-/** Parts within parts beyond which the long question is asked. */
-const QUICK = 500;
 /** Parts within parts beyond which a tree has no end: one that holds itself. */
 const DEEPEST = 100_000;
 
@@ -97,25 +95,26 @@ function replaceFacts<T, F extends object>(
 const replaceRanges = <T>(tree: T, meet: (found: FoundRange) => unknown): T =>
   replaceFacts(tree, isRange, (found) => (found.fact.least < found.fact.most ? meet(found) : found.fact));
 
-/** Parts of trees in which nothing is assumed: a changed installation shares most of them with the one before. */
-const surveyed = /* @__PURE__ */ new WeakSet<object>();
+/** Parts of trees in which a kind of fact was looked for and is not: a changed installation shares most of them with the one before. */
+const unassumed = /* @__PURE__ */ new WeakSet<object>();
+const unranged = /* @__PURE__ */ new WeakSet<object>();
 
-function isSurveyed(tree: unknown): boolean {
-  if (typeof tree !== 'object' || tree === null) return true;
+/** Whether a tree holds a fact of a kind; what was gone through in vain is not gone through again. */
+function holdsAny(tree: unknown, is: (node: object) => boolean, without: WeakSet<object>): boolean {
+  if (typeof tree !== 'object' || tree === null) return false;
   const met: object[] = [];
   const open: object[] = [tree];
   for (let node = open.pop(); node; node = open.pop()) {
-    if (surveyed.has(node)) continue;
-    if (isAssumed(node)) return false;
+    if (without.has(node)) continue;
     // a tree that holds itself ends where its other faults are found
-    if (met.push(node) > DEEPEST) return false;
+    if (is(node) || met.push(node) > DEEPEST) return true;
     for (const key in node) {
       const value = (node as Tree)[key];
       if (typeof value === 'object' && value !== null) open.push(value);
     }
   }
-  for (const node of met) surveyed.add(node);
-  return true;
+  for (const node of met) without.add(node);
+  return false;
 }
 
 /**
@@ -123,7 +122,7 @@ function isSurveyed(tree: unknown): boolean {
  * @param tree an installation or a part of it
  */
 export function assumedIn(tree: unknown): readonly FoundFact<AssumedFact>[] {
-  if (isSurveyed(tree)) return [];
+  if (!holdsAny(tree, isAssumed, unassumed)) return [];
   const found: FoundFact<AssumedFact>[] = [];
   replaceFacts(tree, isAssumed, (one) => {
     found.push(one);
@@ -152,26 +151,8 @@ export const withAssumption = <T>(tree: T, assumption: string, fact: unknown): T
   replaceFacts(tree, isAssumed, (found) => (found.fact.assumed === assumption ? fact : found.fact));
 
 /** Whether a tree holds any fact that is known only within a range: the quick question before the long one. */
-export function holdsRange(tree: unknown): boolean {
-  if (typeof tree !== 'object' || tree === null) return false;
-  let found = holding.get(tree);
-  if (found === undefined) {
-    found = mayHoldRange(tree, 0);
-    holding.set(tree, found);
-  }
-  return found;
-}
-
-function mayHoldRange(tree: object, depth: number): boolean {
-  if ((tree as { state?: unknown }).state === 'between' || depth > QUICK) return true;
-  for (const key in tree) {
-    const part = (tree as Tree)[key];
-    if (typeof part === 'object' && part !== null && mayHoldRange(part, depth + 1)) return true;
-  }
-  return false;
-}
-/** What has been found, by installation or run: they are taken to stay as they are. */
-const holding = /* @__PURE__ */ new WeakMap<object, boolean>();
+export const holdsRange = (tree: unknown): boolean =>
+  holdsAny(tree, (node) => (node as { state?: unknown }).state === 'between', unranged);
 
 /** The facts of a tree that are known only within a range, in the order of the tree. */
 export function rangesIn(tree: unknown): readonly FoundRange[] {
