@@ -94,7 +94,8 @@ export function assumptionProblems(set: AssumptionSet): readonly Problem[] {
 /** The records on the way to a thing, by shape: the nearest of each. */
 type Around = { readonly [S in Shape]?: Readonly<Record<string, unknown>> };
 
-const isUnknown = (fact: unknown): boolean => fact === undefined || (isRecord(fact) && fact.state === 'unknown');
+/** Whether nobody looked at what a fact is of: it is left out, or said to be unknown. */
+export const isUnknown = (fact: unknown): boolean => fact === undefined || (isRecord(fact) && fact.state === 'unknown');
 
 function holds(around: Around, key: string, wanted: Plain | readonly Plain[]): boolean {
   const [shape, field] = key.split('.') as [Shape, string];

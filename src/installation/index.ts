@@ -6,6 +6,7 @@ export {
   assume,
   assumeRun,
   assumptionProblems,
+  isUnknown,
   refuseAssumptions,
 } from './assumptions.js';
 export * from './cable.js';

@@ -1,4 +1,4 @@
-import { isMissing, overall, type Recorder } from '../core/index.js';
+import { isMissing, overall, type Sheet } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
@@ -12,14 +12,18 @@ import { feederQuantitiesOf } from './quantities.js';
 import type { Survey } from './survey.js';
 import type { WorkRules } from './work-rules.js';
 
-/** Names of the feeders on the way to the points, in the order of the tree. */
-export function feedersOf(survey: Survey): readonly string[] {
-  const installation = withAllWanted(survey);
-  const onTheWay = new Set(
-    survey.wanted.flatMap((w) => pathTo(installation, w.run.id)?.feeders ?? []).map((feeder) => feeder.id),
-  );
+/** Names of the feeders on the way to runs, in the order of the tree. */
+export function feedersIn(installation: Installation, runs: readonly string[]): readonly string[] {
+  const onTheWay = new Set(runs.flatMap((id) => pathTo(installation, id)?.feeders ?? []).map((feeder) => feeder.id));
   return pathsOf(installation).flatMap(({ run }) => (onTheWay.has(run.id) ? [run.id] : []));
 }
+
+/** Names of the feeders on the way to the points, in the order of the tree. */
+export const feedersOf = (survey: Survey): readonly string[] =>
+  feedersIn(
+    withAllWanted(survey),
+    survey.wanted.map((w) => w.run.id),
+  );
 
 /** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
 export function feederPlan(
@@ -28,7 +32,7 @@ export function feederPlan(
   installation: Installation,
   id: string,
   rules: WorkRules,
-  sheet: Recorder,
+  sheet: Sheet,
 ): FeederPlan {
   const part = sheet.part(`Feeder ${id}`);
   const demand = feederDemandOf(rulesOfDemand, installation, id, demandOptions(survey), part.part('Demand'));

@@ -9,7 +9,15 @@ import {
   withRun,
 } from '../installation/index.js';
 import type { Amperes, SquareMillimetres } from '../units/index.js';
-import type { Survey, WantedPoint } from './survey.js';
+import type { Survey, WantedPoint, WorkFacts } from './survey.js';
+
+/** An installation with its new circuits decided, and the work that goes with it. */
+export interface Built {
+  readonly installation: Installation;
+  readonly work: WorkFacts;
+  /** Names of the circuits that are wanted. */
+  readonly wanted: readonly string[];
+}
 
 /**
  * The installation with a run added to the board of this name.

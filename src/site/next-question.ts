@@ -1,11 +1,10 @@
 import { type CheckResult, type Name, overall, termOf } from '../core/index.js';
-import { adequacyOf } from '../demand/index.js';
-import { assess } from '../design/index.js';
 import {
   counts,
   type Field,
   factRegister,
   type Installation,
+  isUnknown,
   labels,
   overcurrentTypes,
   pathTo,
@@ -14,8 +13,9 @@ import {
 } from '../installation/index.js';
 import { hasCode } from '../units/index.js';
 import type { Applicable } from './applicable.js';
-import { demandOptions } from './demand-options.js';
+import { judgedAgain } from './judged.js';
 import type { OptionPlan } from './plan.js';
+import { withChanges } from './remedies/changes.js';
 import type { Survey } from './survey.js';
 
 type Verdict = OptionPlan['overall']['verdict'];
@@ -101,10 +101,6 @@ interface Open {
 
 type Tree = Readonly<Record<string | number, unknown>>;
 
-const isOpen = (fact: unknown): boolean =>
-  fact === undefined ||
-  (typeof fact === 'object' && fact !== null && (fact as { state?: unknown }).state === 'unknown');
-
 /** Facts of a record that nobody looked at, and of the records in it. */
 function openIn(shape: keyof typeof shapes, node: unknown, path: Path, name?: string): readonly Open[] {
   if (typeof node !== 'object' || node === null) return [];
@@ -114,7 +110,7 @@ function openIn(shape: keyof typeof shapes, node: unknown, path: Path, name?: st
     const value = record[key];
     const at = [...path, key];
     if (how.startsWith('fact'))
-      return isOpen(value)
+      return isUnknown(value)
         ? [{ path: at, fact: `${shape}.${key}`, what, ...(own === undefined ? {} : { of: own }) }]
         : [];
     if (!(what in shapes) || value === undefined) return [];
@@ -147,14 +143,6 @@ function openFacts(installation: Installation, runs: readonly string[]): readonl
   return found;
 }
 
-/** A tree with something else at a place. */
-function put(node: unknown, [key, ...rest]: Path, value: unknown): unknown {
-  const next = rest.length === 0 ? value : put((node as Tree)[key as string], rest, value);
-  return Array.isArray(node)
-    ? node.map((item, i) => (i === key ? next : item))
-    : { ...(node as Tree), [key as string]: next };
-}
-
 const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm'];
 
 /**
@@ -181,18 +169,9 @@ const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm']
  * option && nextQuestions(home, option, by)[0]?.fact; // => 'supply.looped'
  * ```
  */
-export function nextQuestions(
-  survey: Survey,
-  option: OptionPlan,
-  by: Pick<Applicable, 'code' | 'demand'>,
-  most = 10,
-): readonly NextQuestion[] {
+export function nextQuestions(survey: Survey, option: OptionPlan, by: Applicable, most = 10): readonly NextQuestion[] {
   const runs = option.points.map((p) => p.run.id);
-  const all = [...runs, ...option.feeders.map((f) => f.run)];
-  const judged = (installation: Installation): readonly CheckResult[] => [
-    ...adequacyOf(by.demand, installation, demandOptions(survey)).results,
-    ...all.flatMap((run) => assess(by.code, installation, run, survey.options).results),
-  ];
+  const judged = (installation: Installation) => judgedAgain(by, survey, option, installation);
   const openRules = (results: readonly CheckResult[]) => overall(results).undetermined.length;
   const before = openRules(judged(option.installation));
   if (before === 0) return [];
@@ -200,8 +179,8 @@ export function nextQuestions(
     ({ path, fact, what, of }): readonly NextQuestion[] => {
       const answers = valuesOf(what).flatMap((value): readonly Answer[] => {
         try {
-          const changed = put(option.installation, path, { state: 'known', value, by: 'tried' }) as Installation;
-          const results = judged(changed);
+          const said = { path, value: { state: 'known', value, by: 'tried' } };
+          const results = judged(withChanges(option.installation, [said]));
           return [{ value, verdict: overall(results).verdict, settles: before - openRules(results) }];
         } catch (error) {
           // such a value cannot be here: nobody will answer it

@@ -1,18 +1,18 @@
-import { type CheckResult, known, overall, recorder, type SheetDocument, silent, writeSheet } from '../core/index.js';
+import { type CheckResult, overall, recorder, type SheetDocument, silent, writeSheet } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
-import { adequacyOf, mountingResults, type NotificationOptions, notificationOf } from '../demand/index.js';
+import { adequacyOf, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
 import { type AssumptionSet, isRecord, withRun } from '../installation/index.js';
-import { invalidInput, millimetres } from '../units/index.js';
+import { invalidInput } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
 import { toConfirm, withLimits } from './conditions.js';
-import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
-import { feederPlan, feedersOf } from './feeder-plan.js';
+import { feedersOf } from './feeder-plan.js';
 import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
-import { isEstimated, measuredFirst } from './measure.js';
+import { judgedAround } from './judged.js';
+import { isEstimated } from './measure.js';
 import { nightOf } from './night.js';
 import { observationsOf } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
@@ -26,7 +26,6 @@ import { sanityQuestions } from './sanity.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { unknownFacts } from './unknown-facts.js';
-import { waysResults } from './ways.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
 
 /** How options are ranked. */
@@ -242,25 +241,20 @@ function optionPlan(
   );
   // many assessments each: for few points, and not where every one runs over ranges
   const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
-  const feederIds = feedersOf(survey);
   const inOption = { ...options, survey, installation: wantedIn, rules, lengths, passingOnly, sheet };
   const points = survey.wanted.map((w) => pointPlan(inOption, w));
-  const outlet = survey.work.outletHeight;
-  const height =
-    outlet?.state === 'known'
-      ? known(millimetres(outlet.value * 1000), outlet.by)
-      : outlet?.state === 'unknown'
-        ? outlet
-        : undefined;
-  const mounting = height ? mountingResults(options.mounting, { outlet: height }, sheet.part('Mounting')) : [];
-  const ways = code.ownWay ? waysResults(code.ownWay, survey, sheet.part('Ways for the new circuits')) : [];
   const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
-  // main switch and tails count the devices of the new circuits, which are chosen by now
-  const found = adequacyOf(demand, built, demandOptions(survey), ofSupply);
-  const { results: ofSupplied, measure } = measuredFirst(demand, built, found);
-  const supply = measure.length > 0 ? { ...found, results: ofSupplied, overall: overall(ofSupplied) } : found;
-  const control = built.board.control ? controlResults(code, built, supply.demand, sheet.part('Load control')) : [];
-  const feeders = feederIds.map((id) => feederPlan({ code, demand }, survey, built, id, rules, sheet));
+  const { work } = survey;
+  const wanted = points.map((p) => p.run.id);
+  const around = judgedAround(
+    { ...options, rules },
+    survey,
+    { installation: built, work, wanted },
+    notification,
+    sheet,
+    ofSupply,
+  );
+  const { supply, measure, control, feeders } = around;
   const night = nightOf(
     survey,
     built,
@@ -268,13 +262,7 @@ function optionPlan(
     feeders.map((f) => f.demand),
   );
   const results: readonly CheckResult[] = [
-    ...supply.results,
-    ...control,
-    // whether one has to ask first is no matter of passing; an unsafe service is
-    ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
-    ...mounting,
-    ...ways,
-    ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
+    ...around.results,
     ...points.flatMap((p) => [...p.cableResults, ...p.assessment.results]),
   ];
   const told = [...results, ...notification.decision.results].flatMap((r) =>
@@ -284,6 +272,7 @@ function optionPlan(
   const plan: OptionPlan = {
     ...option,
     installation: built,
+    work,
     supply,
     ...(measure.length > 0 ? { measure } : {}),
     control,

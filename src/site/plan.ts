@@ -17,7 +17,7 @@ import type { BaseOptionId, OptionId } from './option-id.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
 import type { SanityQuestion } from './sanity.js';
-import type { Survey } from './survey.js';
+import type { Survey, WorkFacts } from './survey.js';
 import type { ToConfirm } from './to-confirm.js';
 import type { UnknownItem } from './unknown-facts.js';
 
@@ -72,6 +72,8 @@ export interface OptionPlan {
   readonly remedies?: readonly AppliedRemedy[];
   /** The installation with the circuits chosen. */
   readonly installation: Installation;
+  /** What the work is in this option. */
+  readonly work: WorkFacts;
   /** Whether the supply carries it. */
   readonly supply: Adequacy;
   /** What a measurement of the demand has to show where only an estimate says that there is too much. */

@@ -1,13 +1,10 @@
 import type { Overall } from '../core/index.js';
-import { type CheckResult, overall } from '../core/index.js';
-import { adequacyOf } from '../demand/index.js';
-import { assess } from '../design/index.js';
-import { byAssumption, type Installation, withAssumption } from '../installation/index.js';
+import { overall } from '../core/index.js';
+import { byAssumption, withAssumption } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
-import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
 import { toConfirm } from './conditions.js';
-import { demandOptions } from './demand-options.js';
+import { judgedAgain } from './judged.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PlanOptions, planOf } from './plan-of.js';
 import type { Survey } from './survey.js';
@@ -43,13 +40,6 @@ const withFindings = <T>(tree: T, findings: readonly Finding[]): T =>
     (now, { assumption, value, by }) => withAssumption(now, assumption, { state: 'known', value, by }),
     tree,
   );
-
-function judged({ code, demand }: Applicable, survey: Survey, option: OptionPlan, installation: Installation) {
-  const results: CheckResult[] = [...adequacyOf(demand, installation, demandOptions(survey)).results];
-  for (const { assessment } of [...option.points, ...option.feeders])
-    results.push(...assess(code, installation, assessment.run, survey.options).results);
-  return results;
-}
 
 /** Cable, device and earthing of a circuit, in a line. */
 function circuitWords({ run, assessment }: OptionPlan['points'][number]): string {
@@ -96,7 +86,7 @@ export function settle(survey: Survey, plan: Plan, findings: readonly Finding[],
   );
   if (problems.length > 0) throw invalidInput('the findings', problems);
   const installation = withFindings(option.installation, findings);
-  const results = judged(options, survey, option, installation);
+  const results = judgedAgain(options, survey, option, installation);
   const whole = overall(results);
   const stands = whole.verdict === 'pass' || whole.verdict === 'conditional';
   const left = toConfirm(installation, results, assumptions);

@@ -1,11 +1,11 @@
 import { type CheckResult, type Known, missing, type Sheet, type Statement } from '../core/index.js';
 import type { Board } from '../installation/index.js';
+import type { Built } from './installed.js';
 import { boardsOf } from './option-survey.js';
-import type { Survey } from './survey.js';
 
 /** Circuits that are yet to be connected to a board: those that are wanted, and runs that are listed as new. */
-const newOn = (survey: Survey, { id, runs }: Board): number =>
-  survey.wanted.filter((w) => w.from === id).length + runs.filter((r) => r.existing === false).length;
+const newOn = (wanted: readonly string[], { runs }: Board): number =>
+  runs.filter((r) => r.existing === false || wanted.includes(r.id)).length;
 
 /** Whether a board has a way for each of so many new circuits. */
 function waysSuffice({ id, spareWays }: Board, needed: number): Known<boolean> {
@@ -18,10 +18,14 @@ function waysSuffice({ id, spareWays }: Board, needed: number): Known<boolean> {
 }
 
 /** Whether every board that new circuits leave has a way for each of them, or a new enclosure gives it. */
-export function waysResults(check: Statement, survey: Survey, sheet: Sheet): readonly CheckResult[] {
-  const { newEnclosure } = survey.work;
-  return boardsOf(survey.installation.board).flatMap((board) => {
-    const needed = newOn(survey, board);
+export function waysResults(
+  check: Statement,
+  { installation, work, wanted }: Built,
+  sheet: Sheet,
+): readonly CheckResult[] {
+  const { newEnclosure } = work;
+  return boardsOf(installation.board).flatMap((board) => {
+    const needed = newOn(wanted, board);
     if (needed === 0) return [];
     const enclosed = newEnclosure?.state === 'known' && newEnclosure.value;
     const free = waysSuffice(board, needed);

@@ -18,7 +18,7 @@ interface Photographed {
 }
 
 /** The easy home as photographs show it: nothing measured, nothing asked of the operator. */
-function photographed(): Survey {
+function photographed(): Photographed {
   const home = surveyDocument('easy-home') as unknown as Photographed;
   for (const key of ['externalImpedance', 'prospectiveCurrent', 'supplyNeutral', 'looped'])
     home.supply[key] = { unknown: true };
@@ -31,11 +31,12 @@ function photographed(): Survey {
     delete section.insulated;
     section.ambient = { unknown: true };
   }
-  return readSurvey(home as unknown as Loose);
+  return home;
 }
+const document = photographed();
 
 const by = { ...inGreatBritain('2018+A2:2022'), assumptions: ordinaryHome, sheets: 'first', lengths: false } as const;
-const survey = photographed();
+const survey: Survey = readSurvey(structuredClone(document) as unknown as Loose);
 const bare = planOf(survey, { ...by, assumptions: { ...ordinaryHome, entries: [] } });
 const plan = planOf(survey, by);
 const [option] = plan.options;
@@ -107,6 +108,32 @@ describe('a home surveyed by photograph', () => {
 });
 
 describe('what was found on site', () => {
+  it('is held against every rule of the plan, those beside the circuits too', () => {
+    const unseen = structuredClone(document) as Photographed;
+    delete unseen.board.spareWays;
+    const home = readSurvey(unseen as unknown as Loose);
+    const planned = planOf(home, by);
+    expect(planned.options[0]?.conditions.map((c) => c.assumption)).toContain('ordinary-home/one-spare-way');
+    const counted = (ways: number) =>
+      settle(home, planned, [{ assumption: 'ordinary-home/one-spare-way', value: ways, by: 'lid open' }], by);
+    expect(counted(0)).toMatchObject({ stands: false });
+    expect(counted(0).overall.failed.map((r) => r.check)).toEqual(['way-of-its-own']);
+    expect(counted(1)).toMatchObject({ stands: true });
+  });
+
+  it('makes nothing better than the plan where a rule beside the circuits is open', () => {
+    const unseen = structuredClone(document) as Photographed;
+    unseen.supply.cutOutSound = { unknown: true };
+    const home = readSurvey(unseen as unknown as Loose);
+    const planned = planOf(home, by);
+    expect(planned.options[0]?.overall.verdict).toBe('not-determined');
+    const told = settle(home, planned, [{ assumption: 'ordinary-home/own-service', value: false, by: 'letter' }], by);
+    expect(told.stands).toBe(false);
+    expect(told.overall.undetermined.map((r) => r.check)).toEqual(
+      planned.options[0]?.overall.undetermined.map((r) => r.check),
+    );
+  });
+
   it('settles the design, or says what changes', () => {
     const measured = (value: number) =>
       settle(survey, plan, [{ assumption: 'ordinary-home/external-impedance-tn-c-s', value, by: 'measured' }], by);

@@ -34,7 +34,7 @@ function changedAt(at: unknown, [key, ...rest]: readonly (string | number)[], ch
 }
 
 /**
- * A survey with the changes of an offered remedy made.
+ * A survey, or an installation, with changes made, such as those of an offered remedy.
  * @param survey the survey that was planned
  * @param changes `changes` of the offer
  * @returns a new survey; the given one is not changed
@@ -48,5 +48,5 @@ function changedAt(at: unknown, [key, ...rest]: readonly (string | number)[], ch
  * withChanges(readSurvey(survey), [change]).about.title; // => 'another'
  * ```
  */
-export const withChanges = (survey: Survey, changes: readonly SurveyChange[]): Survey =>
-  changes.reduce((s, change) => changedAt(s, change.path, change) as Survey, survey);
+export const withChanges = <T extends object>(survey: T, changes: readonly SurveyChange[]): T =>
+  changes.reduce((s, change) => changedAt(s, change.path, change) as T, survey);

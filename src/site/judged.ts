@@ -1,0 +1,129 @@
+import { type CheckResult, type Fact, overall, type Sheet, silent } from '../core/index.js';
+import { type Adequacy, adequacyOf, mountingResults, type Notification, notificationOf } from '../demand/index.js';
+import { assess } from '../design/index.js';
+import { conditionally, type Installation } from '../installation/index.js';
+import { type Millimetres, millimetres } from '../units/index.js';
+import type { Applicable } from './applicable.js';
+import { controlResults } from './control-results.js';
+import { demandOptions } from './demand-options.js';
+import { feederPlan, feedersIn } from './feeder-plan.js';
+import type { Built } from './installed.js';
+import { type MeasureFirst, measuredFirst } from './measure.js';
+import type { FeederPlan, OptionPlan } from './plan.js';
+import type { Survey, WorkFacts } from './survey.js';
+import { waysResults } from './ways.js';
+import { commonPractice, type WorkRules } from './work-rules.js';
+
+/** What is judged beside the new circuits themselves. */
+export interface JudgedAround {
+  readonly supply: Adequacy;
+  readonly measure: readonly MeasureFirst[];
+  readonly control: readonly CheckResult[];
+  readonly feeders: readonly FeederPlan[];
+  /** All results in the order of a plan. */
+  readonly results: readonly CheckResult[];
+}
+
+const inMillimetres = (metres: number) => millimetres(metres * 1000);
+
+/** Results of heights of the outlet; of one that is known within a range they are open. */
+function heightResults(
+  { mounting }: Applicable,
+  { outletHeight: said }: WorkFacts,
+  sheet: Sheet,
+): readonly CheckResult[] {
+  if (!said) return [];
+  const outlet: Fact<Millimetres> =
+    said.state === 'known'
+      ? { ...said, value: inMillimetres(said.value) }
+      : said.state === 'between'
+        ? { ...said, least: inMillimetres(said.least), most: inMillimetres(said.most) }
+        : said;
+  return mountingResults(mounting, { outlet }, sheet.part('Mounting'));
+}
+
+/**
+ * Judges what is there beside the new circuits: supply, load control, service, heights, ways, feeders.
+ * @param by what applies where the premises stand, with the rules of the work
+ * @param survey the survey; of its installation and its work those of `built` count
+ * @param built the installation with the new circuits decided
+ * @param notification what the network operator's rules say of it
+ * @param sheet where it is written, the supply on a part of its own
+ */
+export function judgedAround(
+  by: Applicable & { readonly rules: WorkRules },
+  survey: Survey,
+  { installation, work, wanted }: Built,
+  notification: Notification,
+  sheet: Sheet,
+  ofSupply: Sheet = sheet.part('Supply'),
+): JudgedAround {
+  const { code, demand, network, rules } = by;
+  const options = demandOptions(survey);
+  const mounting = heightResults(by, work, sheet);
+  const { ownWay } = code;
+  const waysOf = (of: Installation, on: Sheet) =>
+    ownWay ? waysResults(ownWay, { installation: of, work, wanted }, on) : [];
+  const ways = conditionally(
+    installation,
+    ownWay ? waysOf(installation, sheet.part('Ways for the new circuits')) : [],
+    (bare) => waysOf(bare, sheet.silent()),
+  );
+  // main switch and tails count the devices of the new circuits, which are chosen by now
+  const found = adequacyOf(demand, installation, options, ofSupply);
+  const { results: measured, measure } = measuredFirst(demand, installation, found);
+  const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
+  const control = installation.board.control
+    ? conditionally(
+        installation,
+        controlResults(code, installation, supply.demand, sheet.part('Load control')),
+        (bare) => controlResults(code, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
+      )
+    : [];
+  const feeders = feedersIn(installation, wanted).map((id) =>
+    feederPlan({ code, demand }, { ...survey, work }, installation, id, rules, sheet),
+  );
+  return {
+    supply,
+    measure,
+    control,
+    feeders,
+    results: [
+      ...supply.results,
+      ...control,
+      // whether one has to ask first is no matter of passing; an unsafe service is
+      ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
+      ...mounting,
+      ...ways,
+      ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
+    ],
+  };
+}
+
+/**
+ * All results of an option with another installation in the place of its own: what was found, or what might be answered.
+ * @param by what applies where the premises stand
+ * @param survey the survey that the plan was made from
+ * @param option an option of the plan, which says what is built and worked
+ * @param installation its installation with other facts
+ */
+export function judgedAgain(
+  by: Applicable & { readonly rules?: WorkRules },
+  survey: Survey,
+  { points, work }: OptionPlan,
+  installation: Installation,
+): readonly CheckResult[] {
+  const sheet = silent(by.code.attested?.tables);
+  const wanted = points.map((p) => p.run.id);
+  const notification = notificationOf(by.demand, by.network, installation, demandOptions(survey), sheet);
+  return [
+    ...judgedAround(
+      { ...by, rules: by.rules ?? commonPractice },
+      survey,
+      { installation, work, wanted },
+      notification,
+      sheet,
+    ).results,
+    ...points.flatMap((p) => [...p.cableResults, ...assess(by.code, installation, p.run.id, survey.options).results]),
+  ];
+}
