@@ -1,4 +1,4 @@
-import { citation, termOf } from '../core/index.js';
+import { citation } from '../core/index.js';
 import type { ConditionLimit, OptionPlan, ToConfirm } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
@@ -18,7 +18,7 @@ function limitWords(c: ToConfirm, word: string, limit: ConditionLimit | undefine
   const built = instead
     ? `${instead.construction.replaceAll('-', ' ')} ${instead.area} mm² behind ${instead.rating} A instead`
     : `open: ${limit.because.charAt(0).toLowerCase()}${limit.because.slice(1)}`;
-  return [`${word} ${shown(c, limit.value)}; beyond it ${built}`];
+  return [`${word} ${shown(c, limit.value)}; ${word === 'at most' ? 'above' : 'below'} it ${built}`];
 }
 
 /** The sheet that a person takes to the site: each assumed fact, how it is confirmed, and how far it may be off. */
@@ -33,13 +33,13 @@ export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
       '',
       ['what', 'assumed', 'the design stands for', 'how', 'found', 'assumed after'],
       conditions.map((c) => [
-        c.role ? (termOf(c.role)?.words ?? c.facts.join('; ')) : c.facts.join('; '),
+        c.title,
         assumedWords(c),
         [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') ||
           'what is assumed',
         c.confirm,
         '',
-        c.source ? citation(c.source) : '',
+        c.source?.provenance === 'common-practice' ? 'common practice, no source' : c.source ? citation(c.source) : '',
       ]),
     ),
   ];

@@ -50,6 +50,7 @@ export function nextSteps({
   points,
   overall,
   measure = [],
+  conditions,
 }: OptionPlan): readonly Block[] {
   const open = unknown.filter((u) => u.decides);
   const measured = measure.map(
@@ -64,6 +65,12 @@ export function nextSteps({
         ]
       : [],
   );
+  const titles = [...new Set(conditions.map((c) => c.title))];
+  const more = titles.length > FACTS ? `, and ${titles.length - FACTS} more` : '';
+  const confirmed =
+    titles.length > 0
+      ? [`Confirm on site before anything is installed: ${titles.slice(0, FACTS).join(', ')}${more}, as listed below`]
+      : [];
   const duties = notification.decision.duties.map(dutyWords);
   const work =
     overall.verdict === 'fail'
@@ -73,6 +80,7 @@ export function nextSteps({
     ...measured,
     ...facts,
     ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),
+    ...confirmed,
     ...duties,
     ...asked,
     ...work,

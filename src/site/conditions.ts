@@ -1,6 +1,7 @@
 import type { WiringCode } from '../codes/wiring-code.js';
+import { factWords } from '../core/index.js';
 import { conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
-import { type AssumptionSet, byAssumption, pathTo, withAssumption } from '../installation/index.js';
+import { type AssumptionSet, byAssumption, factRegister, pathTo, withAssumption } from '../installation/index.js';
 import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
@@ -14,8 +15,11 @@ export function toConfirm(
 ): readonly ToConfirm[] {
   return conditionsOf(installation, results).map((condition) => {
     const entry = set?.entries.find((e) => `${set.id}/${e.id}` === condition.assumption);
+    const { role, facts } = condition;
+    const title = role === undefined ? factRegister().get(entry?.fact ?? '')?.title : factWords(role);
     return {
       ...condition,
+      title: title ?? facts.join(', '),
       confirm: entry?.confirm ?? 'Look, or measure.',
       ...(entry ? { source: entry.source } : {}),
     };

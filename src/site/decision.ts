@@ -1,4 +1,4 @@
-import { type Fact, factWords } from '../core/index.js';
+import type { Fact } from '../core/index.js';
 import { sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
 import type { OptionPlan, Plan } from './plan.js';
@@ -66,10 +66,9 @@ function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'c
 }
 
 /** A condition in a line: what it is of, and the value that the design stands on. */
-function conditionWords({ facts, role, unit, value }: ToConfirm): string {
-  const what = role === undefined ? facts.join(', ') : factWords(role);
-  if (typeof value === 'number') return `${what}: ${formatIn(Number(value.toPrecision(3)), unit ?? '')}`;
-  return value === true ? `${what}: yes` : value === false ? `${what}: no` : what;
+function conditionWords({ title, unit, value }: ToConfirm): string {
+  if (typeof value === 'number') return `${title}: ${formatIn(Number(value.toPrecision(3)), unit ?? '')}`;
+  return value === true ? `${title}: yes` : value === false ? `${title}: no` : title;
 }
 
 /**

@@ -17,6 +17,8 @@ export interface ConditionLimit {
 
 /** What to confirm on site, and how far it may be from what was assumed. */
 export interface ToConfirm extends Condition {
+  /** What it is, in words. */
+  readonly title: string;
   /** How it is confirmed. */
   readonly confirm: string;
   /** What the assumption rests on; absent where the survey itself marks the fact. */

@@ -5,6 +5,7 @@ import { type AssumptionSet, assume, assumptionProblems, withAssumption } from '
 import { readSurvey } from '../../src/io/index.js';
 import { customaryImpedances } from '../../src/networks/gb-network/external-impedance.js';
 import { greatBritain } from '../../src/networks/index.js';
+import { planBlocks, renderText } from '../../src/report/index.js';
 import { planOf, type Survey, settle } from '../../src/site/index.js';
 import { verifySheet } from '../../src/verify/index.js';
 import { surveyDocument } from '../support/surveys.js';
@@ -104,6 +105,25 @@ describe('a home surveyed by photograph', () => {
     };
     expect(forged('"kind":"overall","verdict":"conditional"', '"kind":"overall","verdict":"pass"')).toBe(false);
     expect(forged(',"assumed":["ordinary-home/external-impedance-tn-c-s",', ',"assumed":[')).toBe(false);
+  });
+});
+
+describe('a report of what passes on conditions', () => {
+  const text = renderText(planBlocks(plan));
+
+  it('has them confirmed before anything is installed, in words of the trade', () => {
+    const [confirm, install] = ['Confirm on site before anything is installed', 'Install charge point'].map((w) =>
+      text.indexOf(w),
+    ) as [number, number];
+    expect(confirm).toBeGreaterThan(0);
+    expect(install).toBeGreaterThan(confirm);
+    for (const { title } of option.conditions) expect(title).not.toMatch(/^[a-z]+[A-Z]|[a-z]-[a-z]+-/);
+    expect(JSON.stringify(planBlocks(plan))).toContain('common practice, no source');
+  });
+
+  it('says nothing of the kind where everything is known', () => {
+    const known = planOf(readSurvey(surveyDocument('easy-home')), { ...by, lengths: false });
+    expect(renderText(planBlocks(known))).not.toContain('Confirm on site before anything is installed');
   });
 });
 
