@@ -39,7 +39,6 @@ const guides = readdirSync('docs').filter((f) => /^first-steps-.*\.md$/.test(f))
 const texts = [
   ...files('src', /\.ts$/),
   ...files('docs/examples', /^[^/]+\.(mjs|html)$/),
-  ...files('bin', /\.mjs$/),
   ...guides.map((f) => `docs/${f}`),
   'README.md',
   'DEVELOPERS.md',
