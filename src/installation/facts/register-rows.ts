@@ -83,7 +83,7 @@ groupingFactor | Rated diversity of devices side by side | maker | By what facto
 position | Where it is | site | Does it stand at the origin, at the start of the circuit, along it, or inside the equipment? | the board with its cover closed | origin-of-circuit | -
 type | Type | site | Which type is marked on it: AC, A, F or B? | the wave symbols on its front | A | One wave: AC. Wave and half waves: A.
 rating | Rated residual operating current | site | Which residual operating current, such as 0.03 A, is printed on it? | its front with the marking | 30 mA | -
-ratedCurrent | Rated current | site | How many amperes is it rated for? | its front with the marking | 63 A | -
+ratedCurrent | Rated current of the residual current device | site | How many amperes is it rated for? | its front with the marking | 63 A | -
 delay | Time delay | site | Is it marked S (selective)? | its front with the marking | general | -
 delayTime | Setting of the delay | site | To what time is its delay set? | the setting dial | 0.2 s | -
 opensAllLive | Opens all live conductors | maker | Does it open the neutral as well as the line? | the terminals at top and bottom | true | Double pole, or four poles on three phases.
@@ -192,7 +192,7 @@ standingLeakage | Standing protective-conductor current | maker | What current f
 power | Rated power | maker | What rated power does the maker state? | the data sheet | 7.4 kW | -
 
 = mainSwitch
-rating | Rated current | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
+rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
 overloadDeclared | Overload protection declared | maker | Does the maker name the fuse that protects the main switch against overload? | - | true | -
 
 = control
