@@ -2,7 +2,7 @@ import { optionProblems } from '../codes/option-problems.js';
 import {
   type Cable,
   type ChargePoint,
-  controlProblems,
+  nameProblems,
   coresProblem,
   factProblems,
   installationProblems,
@@ -123,5 +123,5 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
   else if (isRecord(installation))
     for (const [i, point] of wanted.entries())
       wantedProblems(point, linesOfSupply(installation), names, (at, message) => say(['wanted', i, ...at], message));
-  return problems.length > 0 ? problems : controlProblems(withAllWanted(survey)).map(inInstallation);
+  return problems.length > 0 ? problems : nameProblems(withAllWanted(survey)).map(inInstallation);
 }

@@ -108,7 +108,8 @@ export const ordinaryHome: AssumptionSet = {
       fact: 'bonded.area',
       value: 10,
       source: { document: 'physics', provenance: 'common-practice' },
-      confirm: 'Read the sizes of the main bonding conductors at the clamps: 10 mm² each.',
+      confirm:
+        'Look for every metal service and structure that comes in, and read the size of its bonding conductor at the clamp: 10 mm² each.',
     },
     {
       id: 'main-switch-100',
