@@ -31,8 +31,10 @@ import {
 } from './lists.js';
 import {
   figureOfFact,
+  isEitherWay,
   isNumeric,
   isWideMissing,
+  joined,
   leastOf,
   missingOf,
   mostOf,
@@ -40,7 +42,6 @@ import {
   plain,
   Span,
   spanOf,
-  turnsWithin,
 } from './value.js';
 
 type Evaluate = (thing: Thing) => unknown;
@@ -238,7 +239,14 @@ export class Compiled {
           taken,
           evaluate: (t) => {
             const way = taken(t);
-            return way ? way.evaluate(t) : plain(on.name, on.get(t));
+            if (way) return way.evaluate(t);
+            const label = on.get(t);
+            if (!isEitherWay(label)) return plain(on.name, label);
+            const both = joined(
+              name,
+              [...ways.values()].map((w) => w.evaluate(t)),
+            );
+            return isMissing(both) ? label : both;
           },
         };
       }
@@ -335,13 +343,6 @@ function endsAndSteps({ least, most }: Span, steps: readonly unknown[]): readonl
   const ulp = 2 ** -53;
   const both = at.flatMap((x) => [x - x * ulp, x, x + x * ulp > x ? x + x * ulp : x + 2 * x * ulp]);
   return [least, ...both.filter((x) => x > least && x < most), most];
-}
-
-/** What holds wherever one of several figures does. */
-function joined(name: string, all: readonly unknown[]): unknown {
-  if (all.some(isMissing)) return missingOf(all);
-  if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
-  return all.every((v) => v === all[0]) ? all[0] : turnsWithin(name);
 }
 
 /** For each line those that draw on it. */

@@ -54,9 +54,25 @@ export const spanWords = ({ least, most }: Span): string =>
   `known only within a range, ${+least.toPrecision(4)} to ${+most.toPrecision(4)}`;
 /** A span where a single value is asked for. */
 export const onlyWithin = (name: string, span: Span): WideMissing => wideGap(name, spanWords(span));
+/** What is said of a label that is not the same all over a span. */
+const turning = 'it depends on a figure that is known only within a range';
 /** A label that is not the same all over a span. */
-export const turnsWithin = (name: string): WideMissing =>
-  wideGap(name, 'it depends on a figure that is known only within a range');
+export const turnsWithin = (name: string): WideMissing => wideGap(name, turning);
+
+/** A yes or no that is both within a span: where both ways are known, what holds by either of them is bounded by the two. */
+export interface EitherWay extends WideMissing {
+  readonly eitherWay: true;
+}
+export const eitherWay = (name: string): EitherWay => ({ ...turnsWithin(name), eitherWay: true });
+export const isEitherWay = (v: unknown): v is EitherWay => isMissing(v) && 'eitherWay' in v;
+
+/** What holds wherever one of several figures does. */
+export function joined(name: string, all: readonly unknown[]): unknown {
+  if (all.some(isMissing)) return missingOf(all);
+  if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
+  if (all.every((v) => v === all[0])) return all[0];
+  return all.every((v) => typeof v === 'boolean') ? eitherWay(name) : turnsWithin(name);
+}
 
 /** What is missing behind a figure that is none, or the figure where a plain function can take it. */
 export const plain = (name: string, v: Figure): Known<unknown> => (v instanceof Span ? onlyWithin(name, v) : v);
