@@ -38,11 +38,19 @@ function effective(thing: Thing, node: Node): Node {
 
 /** Writes what a calculation worked out, each figure once, group by group. */
 export class Writer {
-  private readonly written = new Set<string>();
+  /** For each thing the places of its lines that stand on the sheet. */
+  private readonly written = new Map<Thing, Set<number>>();
   private readonly groups = new Set<string>();
+  private readonly prefixes = new Map<Thing, string>();
   private circuit = '';
-  private readonly id: Id = (thing, { within, name }) =>
-    `${this.circuit}${idOf(thing)}${within === undefined ? '' : `${within}:`}${name}`;
+  private readonly id: Id = (thing, { within, name }) => {
+    let prefix = this.prefixes.get(thing);
+    if (prefix === undefined) {
+      prefix = `${this.circuit}${idOf(thing)}`;
+      this.prefixes.set(thing, prefix);
+    }
+    return within === undefined ? prefix + name : `${prefix}${within}:${name}`;
+  };
 
   constructor(private readonly calculation: Calculation) {}
 
@@ -53,7 +61,9 @@ export class Writer {
    * @param place place of the part that the group stands on, itself a part of the sheet of the circuit
    */
   group(group: string, next: () => string, place: string): readonly SheetLine[] {
-    this.circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
+    const circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
+    if (circuit !== this.circuit) this.prefixes.clear();
+    this.circuit = circuit;
     const { id } = this;
     // a sheet that is written out again begins anew
     if (this.groups.has(group)) for (const once of [this.groups, this.written]) once.clear();
@@ -75,6 +85,7 @@ export class Writer {
     const checks = checked((note) => this.calculation.results(group, note));
     this.calculation.complete();
     const blocks: { readonly thing: Thing; readonly title?: string; readonly lines: SheetLine[] }[] = [];
+    const givens = new Map<SheetLine, () => void>();
     const used = new Set<string>();
     // the input of a procedure is put together from figures, by functions and lists that have no line of their own
     const draw = (thing: Thing, { from }: Node): void => {
@@ -87,14 +98,19 @@ export class Writer {
         }
     };
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
-      const key = id(thing, placed);
       const value = thing.values[placed.index];
-      if (value === undefined || this.written.has(key)) return;
+      if (value === undefined) return;
+      let own = this.written.get(thing);
+      if (!own) {
+        own = new Set();
+        this.written.set(thing, own);
+      }
+      if (own.has(placed.index)) return;
       const node = effective(thing, placed.node);
       const { how } = node.line;
       // a label stands on the sheet where a table is read by it, words in the place of a figure stand as they are
       if (isLabel(placed, how, value) && !asKey) return;
-      this.written.add(key);
+      own.add(placed.index);
       const read = how.kind === 'apply' && how.by.kind === 'table' ? node.from : [];
       for (const from of placed.node.from)
         for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
@@ -104,6 +120,7 @@ export class Writer {
       }
       const line = lineOf(id, thing, placed, node, value);
       if (!line) return;
+      if (line.kind === 'given') givens.set(line, () => own.delete(placed.index));
       const made = madeOf(thing, node);
       if (how.kind === 'run') draw(thing, node);
       const last = blocks.at(-1);
@@ -120,9 +137,12 @@ export class Writer {
     // a figure is taken down where a line uses it, not where a condition alone looks at it
     for (const l of [...blocks.flatMap((b) => b.lines), ...checks]) for (const one of idsUsed(l)) used.add(one);
     const lines = blocks.flatMap(({ thing, title = titleOf(thing), lines: all }): readonly SheetLine[] => {
-      const own = all.filter(
-        (l) => l.kind !== 'given' || used.has(l.id as string) || !this.written.delete(l.id as string),
-      );
+      const own = all.filter((l) => {
+        if (l.kind !== 'given' || used.has(l.id as string)) return true;
+        const unwrite = givens.get(l);
+        unwrite?.();
+        return unwrite === undefined;
+      });
       if (!thing.above || own.length === 0) return own;
       return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title, lines: own } }];
     });
