@@ -107,6 +107,7 @@ export class Compiled {
       for (const [entry, line] of Object.entries(figures[name] ?? {})) {
         const placed = place(list, entry, line);
         list.byName.set(entry, placed);
+        list.named.push(placed);
         settle.push(() => {
           placed.node = this.node(list, entry, line);
         });

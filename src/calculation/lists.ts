@@ -47,6 +47,8 @@ export interface Placed {
 export class List {
   readonly lines: Placed[] = [];
   readonly byName = new Map<string, Placed>();
+  /** Lines that others find by name, in their order. */
+  readonly named: Placed[] = [];
   readonly below: List[] = [];
   /** Places of the lines that read facts. */
   readonly facts: number[] = [];

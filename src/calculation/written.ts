@@ -36,10 +36,16 @@ function effective(thing: Thing, node: Node): Node {
   return way ? effective(thing, way) : node;
 }
 
+/** Of a line, that it stands on the sheet, or that it is a label that no table was read by so far. */
+const ON_THE_SHEET = 1;
+const A_LABEL = 2;
+/** No line of a calculation names a part of a sheet by its place. */
+const noPlaces: ReadonlyMap<unknown, string> = /* @__PURE__ */ new Map();
+
 /** Writes what a calculation worked out, each figure once, group by group. */
 export class Writer {
-  /** For each thing the places of its lines that stand on the sheet. */
-  private readonly written = new Map<Thing, Set<number>>();
+  /** For each thing what is known of its lines, by their places. */
+  private readonly written = new Map<Thing, Uint8Array>();
   private readonly groups = new Set<string>();
   private readonly prefixes = new Map<Thing, string>();
   private circuit = '';
@@ -53,6 +59,15 @@ export class Writer {
   };
 
   constructor(private readonly calculation: Calculation) {}
+
+  private standing(thing: Thing): Uint8Array {
+    let own = this.written.get(thing);
+    if (!own) {
+      own = new Uint8Array(thing.list.lines.length);
+      this.written.set(thing, own);
+    }
+    return own;
+  }
 
   /**
    * The lines of a group of checks: what was worked out for it and not for a group before, then its results.
@@ -85,7 +100,7 @@ export class Writer {
     const checks = checked((note) => this.calculation.results(group, note));
     this.calculation.complete();
     const blocks: { readonly thing: Thing; readonly title?: string; readonly lines: SheetLine[] }[] = [];
-    const givens = new Map<SheetLine, () => void>();
+    const givens = new Map<SheetLine, { readonly own: Uint8Array; readonly index: number }>();
     const used = new Set<string>();
     // the input of a procedure is put together from figures, by functions and lists that have no line of their own
     const draw = (thing: Thing, { from }: Node): void => {
@@ -98,19 +113,19 @@ export class Writer {
         }
     };
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
-      const value = thing.values[placed.index];
+      const { index } = placed;
+      const value = thing.values[index];
       if (value === undefined) return;
-      let own = this.written.get(thing);
-      if (!own) {
-        own = new Set();
-        this.written.set(thing, own);
-      }
-      if (own.has(placed.index)) return;
+      const own = this.standing(thing);
+      if (own[index] === ON_THE_SHEET || (own[index] === A_LABEL && !asKey)) return;
       const node = effective(thing, placed.node);
       const { how } = node.line;
       // a label stands on the sheet where a table is read by it, words in the place of a figure stand as they are
-      if (isLabel(placed, how, value) && !asKey) return;
-      own.add(placed.index);
+      if (isLabel(placed, how, value) && !asKey) {
+        own[index] = A_LABEL;
+        return;
+      }
+      own[index] = ON_THE_SHEET;
       const read = how.kind === 'apply' && how.by.kind === 'table' ? node.from : [];
       for (const from of placed.node.from)
         for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
@@ -120,7 +135,7 @@ export class Writer {
       }
       const line = lineOf(id, thing, placed, node, value);
       if (!line) return;
-      if (line.kind === 'given') givens.set(line, () => own.delete(placed.index));
+      if (line.kind === 'given') givens.set(line, { own, index });
       const made = madeOf(thing, node);
       if (how.kind === 'run') draw(thing, node);
       const last = blocks.at(-1);
@@ -128,7 +143,9 @@ export class Writer {
       else blocks.push({ thing, lines: [...made, line] });
     };
     const walk = (thing: Thing): void => {
-      for (const placed of thing.list.byName.values()) write(thing, placed);
+      const own = this.standing(thing);
+      for (const placed of thing.list.named)
+        if (own[placed.index] === 0 && thing.values[placed.index] !== undefined) write(thing, placed);
       for (const below of thing.below) for (const t of below ?? []) walk(t);
     };
     walk(this.calculation.circuit);
@@ -139,9 +156,9 @@ export class Writer {
     const lines = blocks.flatMap(({ thing, title = titleOf(thing), lines: all }): readonly SheetLine[] => {
       const own = all.filter((l) => {
         if (l.kind !== 'given' || used.has(l.id as string)) return true;
-        const unwrite = givens.get(l);
-        unwrite?.();
-        return unwrite === undefined;
+        const given = givens.get(l);
+        if (given) given.own[given.index] = 0;
+        return given === undefined;
       });
       if (!thing.above || own.length === 0) return own;
       return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title, lines: own } }];
@@ -175,22 +192,23 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
   const plain = knownOf(name, value);
   switch (how.kind) {
     case 'apply': {
-      const values = Object.fromEntries(
-        inputsOf(how.by).map((input, i) => {
-          const p = from[i] as Placed;
-          return [input, knownOf(input, (thingsOf(thing, p.list)[0] as Thing).values[p.index])];
-        }),
-      );
-      const ids = Object.fromEntries(inputsOf(how.by).map((input, i) => [input, idOfPart(from[i] as Placed)]));
+      const values: Record<string, Known<number>> = {};
+      const ids: Record<string, string> = {};
+      for (const [i, input] of inputsOf(how.by).entries()) {
+        const p = from[i] as Placed;
+        const t = thingsOf(thing, p.list)[0] as Thing;
+        values[input] = knownOf(input, t.values[p.index]);
+        ids[input] = id(t, p);
+      }
       if (how.by.kind === 'table') {
-        const look = writeLine({ kind: 'look', table: how.by, keys: values, value: plain }, new Map());
+        const look = writeLine({ kind: 'look', table: how.by, keys: values, value: plain }, noPlaces);
         return { ...look, ...own, ids };
       }
-      return { ...writeLine({ kind: 'step', formula: how.by, values, value: plain }, new Map()), ...own, ids };
+      return { ...writeLine({ kind: 'step', formula: how.by, values, value: plain }, noPlaces), ...own, ids };
     }
     case 'run': {
       const input = inputOf(thing, { line, from }) ?? { missing: [] };
-      return { ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, new Map()), ...own };
+      return { ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, noPlaces), ...own };
     }
     case 'at': {
       const take = from[1] as Placed;
