@@ -194,7 +194,7 @@ export class Compiled {
       case 'open':
         return ready([], () => ({ missing: how.gaps }));
       case 'fact':
-        return ready([], factReader(name, how));
+        return { line, from: [], ...factReader(name, how) };
       case 'same': {
         const s = source(how.as);
         return ready([s.placed], s.get);
@@ -390,7 +390,7 @@ const getter =
   (t) =>
     valueAbove(t, up, placed);
 
-function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate {
+function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Required<Pick<Node, 'evaluate' | 'figure'>> {
   const called = how.called ?? name;
   const term = termOf(name);
   const refuse = (end: number, bounds: Bounds & { readonly unit: string }): void => {
@@ -403,8 +403,7 @@ function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate
       source: 'vocabulary',
     });
   };
-  return (t) => {
-    const fact = how.read(t.place as never) as unknown;
+  const figure = (fact: unknown, t: Thing): unknown => {
     if (typeof fact !== 'object' && typeof fact !== 'number') return fact;
     const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), fact);
     if (!term) return v;
@@ -415,6 +414,7 @@ function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate
     }
     return v;
   };
+  return { figure, evaluate: (t) => figure(how.read(t.place as never), t) };
 }
 
 export const inputsOf = (d: Formula | Relation | Table): readonly string[] =>

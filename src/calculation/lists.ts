@@ -19,6 +19,8 @@ export interface Node {
   readonly line: Line;
   readonly from: readonly Placed[];
   evaluate(thing: Thing): unknown;
+  /** Of a line that reads a fact: what it makes of one for a thing. */
+  figure?(fact: unknown, thing: Thing): unknown;
   /** Of a line that is one of several: the one that is taken for a thing. */
   taken?(thing: Thing): Node | undefined;
   /** Of a line that judges: its checks by what they are of. */
@@ -68,6 +70,8 @@ export class List {
 /** One thing of a scope with its figures, worked out when first asked for. */
 export class Thing {
   readonly values: unknown[];
+  /** Facts as they were read last, by their lines, once they have been read a second time. */
+  said?: unknown[];
   readonly below: (readonly Thing[] | undefined)[] = [];
   /** Things further down, by list, once they have been asked for. */
   deep?: Map<List, readonly Thing[]>;
@@ -107,6 +111,12 @@ export function valueAt(thing: Thing, placed: Placed): unknown {
     thing.values[placed.index] = value;
   }
   return value;
+}
+
+/** The line that counts for a thing: of several, the one that was taken. */
+export function effective(thing: Thing, node: Node): Node {
+  const way = node.taken?.(thing);
+  return way ? effective(thing, way) : node;
 }
 
 /** Things of a list anywhere below a thing, in order. */

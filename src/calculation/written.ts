@@ -14,7 +14,7 @@ import {
 } from '../core/index.js';
 import type { Calculation } from './calculation.js';
 import { inputsOf } from './compile.js';
-import { type Node, type Note, type Placed, type Thing, thingsOf } from './lists.js';
+import { effective, type Node, type Note, type Placed, type Thing, thingsOf } from './lists.js';
 import { onlyWithin, Span } from './value.js';
 
 /** Identifier of a thing within its circuit: empty for the circuit, `sections[2].` for its second section. */
@@ -28,12 +28,6 @@ type Id = (thing: Thing, placed: Placed) => string;
 function titleOf(thing: Thing): string {
   const own = thing.list.scope.title?.(thing.place as never) ?? `${thing.list.name} ${thing.number + 1}`;
   return thing.above?.above ? `${titleOf(thing.above)}, ${own}` : own;
-}
-
-/** The line that counts for a thing: of several, the one that was taken. */
-function effective(thing: Thing, node: Node): Node {
-  const way = node.taken?.(thing);
-  return way ? effective(thing, way) : node;
 }
 
 /** Of a line, that it stands on the sheet, or that it is a label that no table was read by so far. */
