@@ -642,7 +642,10 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
   const begin = how.how === 'sum' ? 0 : how.how === 'smallest' ? Infinity : -Infinity;
   return (t) => {
     const things = counted(t, entry.list, how.among);
-    let [least, most, count, gone] = [begin, begin, 0, false];
+    let least = begin;
+    let most = begin;
+    let count = 0;
+    let gone = false;
     for (const x of things) {
       const v = valueAt(x, entry);
       if (typeof v === 'string') continue; // words in the place of a figure say why there is none

@@ -183,9 +183,10 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
       if (check.kind === 'at-most' || check.kind === 'at-least') {
         const [value, limit] = [check.value, check.limit].map(
           (r) => evidence.find(([role]) => role === r)?.[1].get as Get,
-        );
+        ) as [Get, Get];
         return framed(all, list, how, numbers, (t, because) => {
-          const [v, l] = [(value as Get)(t), (limit as Get)(t)];
+          const v = value(t);
+          const l = limit(t);
           if (typeof v === 'number' && typeof l === 'number') return compared(check, v, l, because);
           return judgeWide(check, { [check.value]: v, [check.limit]: l }, because);
         });
@@ -194,7 +195,8 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
       const why = evidence.find(([role]) => role === 'because')?.[1].get;
       return framed(all, list, how, numbers, (t, because) => {
         if (check.kind === 'holds' && whether && why) {
-          const [holds, reason] = [whether(t), why(t)];
+          const holds = whether(t);
+          const reason = why(t);
           if (typeof holds === 'boolean' && typeof reason === 'string') return stands(check, holds, reason);
         }
         const found = Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)]));
