@@ -22,7 +22,7 @@ import {
   type Lines,
   List,
   type Node,
-  type Placed,
+  Placed,
   type Scopes,
   type Stale,
   type Thing,
@@ -112,7 +112,7 @@ export class Compiled {
         list.byName.set(entry, placed);
         list.named.push(placed);
         settle.push(() => {
-          placed.node = this.node(list, entry, line);
+          placed.make(this.node(list, entry, line));
         });
       }
     for (const make of settle) make();
@@ -171,7 +171,7 @@ export class Compiled {
     if (typeof part === 'string') return this.source(list, part, by);
     const taken = list.lines.filter((l) => l.name === role && l.within?.replace(/ \d+$/, '') === within).length;
     const placed = place(list, role, part, taken === 0 ? within : `${within} ${taken + 1}`);
-    placed.node = this.node(list, role, part, `${placed.within}:${role}`);
+    placed.make(this.node(list, role, part, `${placed.within}:${role}`));
     if (by === undefined) this.draws.add(placed);
     return { name: role, placed, up: 0, get: getter(placed, 0) };
   }
@@ -370,8 +370,7 @@ const readsFact = ({ how }: Line): boolean =>
   (how.kind === 'between-steps' && readsFact(how.of));
 
 function place(list: List, name: string, line: Line, within?: string): Placed {
-  const node = undefined as unknown as Node; // made once every entry has its place
-  const placed: Placed = { name, list, index: list.lines.length, node, ...(within === undefined ? {} : { within }) };
+  const placed = new Placed(name, list, list.lines.length, within);
   list.lines.push(placed);
   if (readsFact(line)) list.facts.push(placed.index);
   if (line.how.kind === 'judged') list.judging.push(placed.index);

@@ -35,15 +35,32 @@ export type Note = (
 /** Judges a thing and adds the results. */
 export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
 
-/** A line in its place. */
-export interface Placed {
-  readonly name: string;
-  readonly list: List;
-  readonly index: number;
-  /** For what it stands without a name to others: the entry whose part it plays. */
-  readonly within?: string;
-  node: Node;
+/** A line in its place: all of one shape, since they are read for every figure. */
+export class Placed {
+  /** What works it out; made once every entry has its place. */
+  node: Node = unmade;
+  evaluate: Node['evaluate'] = unmade.evaluate;
+
+  constructor(
+    readonly name: string,
+    readonly list: List,
+    readonly index: number,
+    /** For what it stands without a name to others: the entry whose part it plays. */
+    readonly within: string | undefined,
+  ) {}
+
+  make(node: Node): void {
+    this.node = node;
+    this.evaluate = node.evaluate;
+  }
 }
+const unmade: Node = {
+  line: { how: { kind: 'open', gaps: [] } },
+  from: [],
+  evaluate: () => {
+    throw new Error('a line is asked for before it is made');
+  },
+};
 
 /** The lines of one scope. */
 export class List {
@@ -82,7 +99,8 @@ export class Thing {
     readonly above?: Thing,
     readonly number = 0,
   ) {
-    this.values = new Array(list.lines.length);
+    // filled at once, so that it holds figures and all else alike from the start
+    this.values = new Array(list.lines.length).fill(undefined);
   }
 
   /** The same thing with one figure given: what draws on it is worked out anew. */
@@ -107,7 +125,7 @@ export class Thing {
 export function valueAt(thing: Thing, placed: Placed): unknown {
   let value = thing.values[placed.index];
   if (value === undefined) {
-    value = placed.node.evaluate(thing);
+    value = placed.evaluate(thing);
     thing.values[placed.index] = value;
   }
   return value;
