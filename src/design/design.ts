@@ -16,7 +16,9 @@ import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from
 import { assess } from './assess.js';
 import type { Assessment } from './assessment.js';
 import { circuitCase } from './circuit-case.js';
+import { rulesOverRanges } from './over-ranges.js';
 import { type Permitted, permitted } from './permitted.js';
+import { rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
 import { Working } from './working.js';
 
@@ -188,21 +190,31 @@ class Sieve {
     const bounded = overall(results);
     if (bounded.verdict === 'pass' || bounded.verdict === 'conditional') return undefined;
     if (!this.working.calculation.meetsSpans()) return () => barredBy(bounded);
-    const looked = () => barredBy(this.assessed(c).overall);
-    if (results.some((r) => isOpenRule(r) && !isWide(r)) || !this.holdsAtAnEnd(built)) return looked;
-    const { verdict } = this.assessed(c).overall;
-    return verdict === 'pass' || verdict === 'conditional' ? undefined : looked;
+    const { code, runId: run, options } = this;
+    const whole = this.working.judged();
+    let found: Overall | undefined;
+    const looked = (): Overall => {
+      found ??= overall(rulesOverRanges({ code, installation: built, run, options, ranges: rangesOf(built) }, whole));
+      return found;
+    };
+    const why = () => barredBy(looked());
+    if (results.some((r) => isOpenRule(r) && !isWide(r)) || !this.holdsAtTheEnds(built)) return why;
+    const { verdict } = looked();
+    return verdict === 'pass' || verdict === 'conditional' ? undefined : why;
   }
 
-  /** Whether every rule is met where each range has its smallest value: what passes over all of them passes there. */
-  private holdsAtAnEnd(built: Installation): boolean {
-    const end = narrowed(
-      built,
-      rangesIn(built).map(({ fact: { least } }) => [least, least] as const),
-    );
-    if (this.at) this.at.change(end, this.options);
-    else this.at = new Working(this.code, end, this.runId, this.options);
-    return this.at.firstFailure() === undefined && !this.at.results().some(isOpenRule);
+  /** Whether every rule is met where each range has its largest value, or its smallest: what passes over all of them passes there. */
+  private holdsAtTheEnds(built: Installation): boolean {
+    const ranges = rangesIn(built);
+    return (['most', 'least'] as const).every((end) => {
+      const at = narrowed(
+        built,
+        ranges.map(({ fact }) => [fact[end], fact[end]] as const),
+      );
+      if (this.at) this.at.change(at, this.options);
+      else this.at = new Working(this.code, at, this.runId, this.options);
+      return this.at.firstFailure() === undefined && !this.at.results().some(isOpenRule);
+    });
   }
 }
 
