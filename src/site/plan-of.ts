@@ -20,7 +20,7 @@ import type { BaseOptionId, OptionId } from './option-id.js';
 import { optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
-import { attestedNotice, recalledCaution } from './recalled.js';
+import { basisCautions } from './recalled.js';
 import type { AppliedRemedy } from './remedies/offer.js';
 import { seekRemedies } from './remedies/search.js';
 import { sanityQuestions } from './sanity.js';
@@ -288,8 +288,7 @@ function optionPlan(
     hours: inAll([...[...points, ...feeders].flatMap((p) => p.hours ?? []), ...remedyHours(option.remedies)]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
-      ...recalledCaution(written),
-      ...attestedNotice(written),
+      ...basisCautions(written),
       ...(code.attested?.remarks ?? []),
     ],
   };
