@@ -132,6 +132,19 @@ const isHidden = (member: ts.Symbol): boolean =>
     (d) => ts.getCombinedModifierFlags(d) & (ts.ModifierFlags.Private | ts.ModifierFlags.Protected),
   );
 
+/** The names that each entry exports, by its path. */
+export function entryNames(root: string): ReadonlyMap<string, readonly string[]> {
+  const all = program(root);
+  const checker = all.getTypeChecker();
+  return new Map(
+    entries.map((entry) => {
+      const file = all.getSourceFile(root + entry.source);
+      const module = file && checker.getSymbolAtLocation(file);
+      return [entry.path, module ? checker.getExportsOfModule(module).map((s) => s.name) : []];
+    }),
+  );
+}
+
 /** Every public name of every entry, each once, the definitions that collections hold, and the types that the reference shows inside them. */
 export function publicNames(root: string): readonly PublicName[] {
   const all = program(root);

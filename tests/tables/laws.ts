@@ -1,6 +1,5 @@
 /** What physics says of whole tables, from what they are for; nothing that it says is excused. */
 import { type CableTables, cableTables } from '../../src/codes/bs7671/cable-tables.js';
-import * as bs from '../../src/codes/bs7671/definitions.js';
 import type { Insulation } from '../../src/installation/index.js';
 import { conductorResistance } from '../../src/products/definitions.js';
 import { columnName, halfAmpere, type Objection, type Printed, printedCell } from './guards.js';
