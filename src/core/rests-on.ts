@@ -284,22 +284,22 @@ const linesOf = (sheet: SheetDocument) => new Part(sheet, { next: 0, byId: new M
  * @example
  * ```ts
  * import { amperes, metres, ratio, recorder, restsOn, squareMillimetres, volts, writeSheet } from 'ohmwright';
- * import { dropRatioOf, dropWithinLimit, table4D5Drop, voltageDropTabulated } from 'ohmwright/bs7671';
+ * import { bs7671Checks, bs7671Formulas, bs7671Tables, voltageDropTabulated } from 'ohmwright/bs7671';
  *
  * const sheet = recorder('Drop');
  * const run = sheet.part('Run');
  * const system = run.label('system', 'single-phase');
  * const component = run.label('component', 'z');
  * const conductorArea = run.given('conductorArea', squareMillimetres(6));
- * const dropRate = run.look(table4D5Drop, { system, component, conductorArea });
+ * const dropRate = run.look(bs7671Tables['4D5Drop'], { system, component, conductorArea });
  * const designCurrent = run.given('designCurrent', amperes(32), 'label of the charge point');
  * const length = run.given('length', metres(25), 'measured');
  * run.step(voltageDropTabulated, { dropRate, designCurrent, length });
  * const totalDrop = sheet.gather('sum', 'voltageDrop', 'totalDrop', [run]);
  * const nominalVoltage = sheet.given('nominalVoltage', volts(230));
- * const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
+ * const dropRatio = sheet.step(bs7671Formulas.dropRatioOf, { totalDrop, nominalVoltage });
  * const dropLimit = sheet.given('dropLimit', ratio(0.05), 'Table 4Ab');
- * sheet.check(dropWithinLimit, { dropRatio, dropLimit });
+ * sheet.check(bs7671Checks.dropWithinLimit, { dropRatio, dropLimit });
  *
  * const [result] = restsOn(writeSheet(sheet));
  * result?.weakest; // => 'memory'

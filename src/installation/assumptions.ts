@@ -48,14 +48,6 @@ const fieldOf = (fact: string): Field | undefined => {
  * What is wrong with a set of assumptions, each with its path; nothing where it can be used.
  * @param set the set
  * @returns problems: facts that the register does not have or that cannot be assumed, values that cannot be
- * @example
- * ```ts
- * import { assumptionProblems } from 'ohmwright';
- *
- * const source = { document: 'house rule', provenance: 'definition' } as const;
- * const entry = { id: 'depth', fact: 'stretch.dephts', value: 0.6, source, confirm: 'Measure the depth of the trench.' };
- * assumptionProblems({ format: 'assumptions/1', id: 'ours', title: 'Ours', by: 'the firm', entries: [entry] })[0]?.path; // => ['entries', 0, 'fact']
- * ```
  */
 export function assumptionProblems(set: AssumptionSet): readonly Problem[] {
   const found: Problem[] = [];

@@ -1,4 +1,5 @@
-import { judgeMainFuse, mainFuseExcessKnown } from '../charging/index.js';
+import { mainFuseExcessKnown } from '../charging/definitions.js';
+import { judgeMainFuse } from '../charging/index.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import {
   type CheckResult,

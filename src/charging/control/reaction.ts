@@ -1,6 +1,6 @@
 import type { CheckResult } from '../../core/index.js';
 import { comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
-import type { CurvePoint } from '../../physics/index.js';
+import type { CurvePoint } from '../../physics/time-current.js';
 import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
 import { inspection, isObject } from '../network/refuse.js';
 
