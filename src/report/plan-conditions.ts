@@ -9,7 +9,7 @@ const shown = ({ unit }: ToConfirm, value: unknown): string => {
 };
 
 /** What was assumed, in words. */
-const assumedWords = (c: ToConfirm): string =>
+export const assumedWords = (c: ToConfirm): string =>
   c.value === undefined ? `${shown(c, c.least)} to ${shown(c, c.most)}` : shown(c, c.value);
 
 function limitWords(c: ToConfirm, word: string, limit: ConditionLimit | undefined): readonly string[] {
@@ -20,6 +20,10 @@ function limitWords(c: ToConfirm, word: string, limit: ConditionLimit | undefine
     : `open: ${limit.because.charAt(0).toLowerCase()}${limit.because.slice(1)}`;
   return [`${word} ${shown(c, limit.value)}; ${word === 'at most' ? 'above' : 'below'} it ${built}`];
 }
+
+/** How far a fact may be from what was assumed; nothing where no limit was asked for. */
+export const standsFor = (c: ToConfirm): string | undefined =>
+  [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') || undefined;
 
 /** The sheet that a person takes to the site: each assumed fact, how it is confirmed, and how far it may be off. */
 export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
@@ -35,8 +39,7 @@ export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
       conditions.map((c) => [
         c.title,
         assumedWords(c),
-        [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') ||
-          'what is assumed',
+        standsFor(c) ?? 'what is assumed',
         c.confirm,
         '',
         c.source?.provenance === 'common-practice' ? 'common practice, no source' : c.source ? citation(c.source) : '',
