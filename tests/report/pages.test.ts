@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { runsOfNames } from '../../src/core/names.js';
 import { ordinaryHome } from '../../src/great-britain.js';
 import { readPriceBook, readSurvey } from '../../src/io/index.js';
+import { cellText } from '../../src/report/block.js';
 import {
   type Block,
   customerPage,
@@ -18,7 +19,17 @@ import type { Plan, PointPlan } from '../../src/site/index.js';
 import { examplePlan, planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument, surveyDocuments } from '../support/surveys.js';
 
-const said = (blocks: readonly Block[]): string => renderText(blocks).replace(/\s+/g, ' ');
+/** The texts of a report one after the other, rows of tables cell by cell. */
+const said = (blocks: readonly Block[]): string =>
+  blocks
+    .flatMap((b): readonly string[] => {
+      if (b.kind === 'table') return [b.caption, ...b.rows.flat().map(cellText)];
+      if (b.kind === 'list') return b.items;
+      if (b.kind === 'answer') return [b.words.toUpperCase(), b.text];
+      return 'text' in b ? [b.text] : [];
+    })
+    .join(' ')
+    .replace(/\s+/g, ' ');
 const tables = (blocks: readonly Block[]) => blocks.flatMap((b) => (b.kind === 'table' ? [b] : []));
 /** Words as people count them: what has a letter in it. */
 const words = (blocks: readonly Block[]): number =>
@@ -148,8 +159,11 @@ describe('an easy home', () => {
     const plan = examplePlan('easy-home');
     const blocks = operatorPage(plan);
     const text = said(blocks);
+    const heads = `${text} ${tables(blocks)
+      .flatMap((t) => t.head)
+      .join(' ')}`;
     for (const field of plan.options[0]?.notification.fields ?? []) {
-      expect(text).toContain(field.title.replace('drive: ', ''));
+      expect(heads).toContain(field.title.replace('drive: ', ''));
       if ('missing' in field) expect(text).toContain(`missing: ${field.missing}`);
     }
     expect(text).toContain('APPLICATION BEFORE THE WORK');
