@@ -42,7 +42,7 @@ function blockHtml(block: Block, chapters: readonly string[], chapter: number): 
     case 'answer':
       return `<p class="answer answer-${escapeHtml(block.verdict)}"><strong>${escapeHtml(block.words)}</strong> ${escapeHtml(block.text)}</p>`;
     case 'contents':
-      return `<nav aria-label="${escapeHtml(block.title)}">${chapters.map((title, i) => `<p><a href="#chapter-${i + 1}">${escapeHtml(title)}</a></p>`).join('')}</nav>`;
+      return `<nav><p><strong>${escapeHtml(block.title)}</strong></p>${chapters.map((title, i) => `<p><a href="#chapter-${i + 1}">${escapeHtml(title)}</a></p>`).join('')}</nav>`;
     case 'table':
       return tableHtml(block);
     case 'lines':

@@ -67,7 +67,11 @@ function blockLines(block: Block, blocks: readonly Block[]): string[] {
       return [rule, `##  ${answer}`, rule, ...wrap(block.text, WIDTH), ''];
     }
     case 'contents':
-      return [...wrap(block.title, WIDTH), ...chaptersOf(blocks).flatMap((t) => wrap(`  ${t}`, WIDTH, '  ')), ''];
+      return [
+        ...wrap(block.title, WIDTH),
+        ...chaptersOf(blocks).flatMap((t) => wrap(t, WIDTH - 2, '  ').map((l) => `  ${l}`)),
+        '',
+      ];
     case 'table':
       return [
         ...wrap(block.caption, WIDTH),
