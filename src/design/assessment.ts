@@ -19,6 +19,8 @@ export interface AspectVerdict {
   readonly aspect: Aspect;
   /** What its rules amount to; `not-required` when none of its results is a rule that was judged. */
   readonly verdict: Overall['verdict'] | 'not-required';
+  /** Checks of its results by identifier, each once. */
+  readonly checks: readonly string[];
 }
 
 /** The assessment of one circuit or feeder by one wiring code: plain, JSON-ready. */
@@ -49,7 +51,8 @@ export interface Assessment {
   readonly ranges?: RangeReport;
 }
 
-const titles: Readonly<Record<Aspect, string>> = {
+/** What the aspects are called. */
+export const aspectTitles: Readonly<Record<Aspect, string>> = {
   'origin-facts': 'What is said of the origin',
   coordination: 'Load, device and cable',
   'voltage-drop': 'Voltage drop',
@@ -86,7 +89,8 @@ function gapsOf(results: readonly CheckResult[], into: Gap[] = []): Gap[] {
 export function writeCircuit(working: Working, sheet: Sheet, assumed: readonly string[] = []): void {
   const { calculation, code } = working;
   const writer = new Writer(calculation);
-  for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
+  for (const aspect of aspects)
+    sheet.part(aspectTitles[aspect]).listed((next, place) => writer.group(aspect, next, place));
   sheet.overall(
     working.results(),
     code.calculator.code?.document === code.name ? code.calculator.code : undefined,
@@ -109,7 +113,11 @@ export function assessmentOf(
     edition: code.edition,
     standing: code.standing,
     results,
-    aspects: judged.map((j) => ({ aspect: j.aspect, verdict: verdictOf(j.results) })),
+    aspects: judged.map((j) => ({
+      aspect: j.aspect,
+      verdict: verdictOf(j.results),
+      checks: [...new Set(j.results.map((r) => r.check))],
+    })),
     overall: overall(results),
     figures,
     gaps: eachOnce(gapsOf(results)),

@@ -14,6 +14,10 @@ function limitWords(c: ToConfirm, word: string, limit: ConditionLimit | undefine
   ];
 }
 
+/** How far a fact may be from what was assumed; nothing where no limit was asked for. */
+export const standsFor = (c: ToConfirm): string | undefined =>
+  [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') || undefined;
+
 /** The sheet that a person takes to the site: each assumed fact, how it is confirmed, and how far it may be off. */
 export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
   if (conditions.length === 0) return [];
@@ -28,8 +32,7 @@ export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
       conditions.map((c) => [
         c.title,
         c.words,
-        [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') ||
-          'what is assumed',
+        standsFor(c) ?? 'what is assumed',
         c.confirm,
         '',
         c.source?.provenance === 'common-practice' ? 'common practice, no source' : c.source ? citation(c.source) : '',

@@ -46,7 +46,7 @@ export interface PointPlan {
   readonly chargeTime?: ChargeTime;
   /** What its time-current picture shows. */
   readonly timeCurrent?: TimeCurrentData;
-  /** What its picture of the voltage along the route shows. */
+  /** What its picture of the voltage drop along the route shows. */
   readonly voltageAlong?: VoltageAlongData;
 }
 

@@ -139,7 +139,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     first: wanted === survey.wanted[0],
   };
   const askFirst = letThroughFirst(found);
-  const timeCurrent = timeCurrentOf(code, run, supply, assessment.figures);
+  const timeCurrent = timeCurrentOf(code, run, supply, assessment);
   const voltageAlong = voltageAlongOf(built, run.id, assessment.figures);
   return {
     point: point.id,

@@ -1,4 +1,5 @@
 import { type CheckResult, type Known, notRequired, overall, type Sheet, whenKnown } from '../../core/index.js';
+import { runsOfNames } from '../../core/names.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, Duty, Route } from '../../demand/connection.js';
 import { formEntries } from '../../demand/form.js';
 import type { NetworkRules } from '../../demand/network-rules.js';
@@ -83,7 +84,14 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
 function dutiesOf(route: Route, sources: readonly CheckResult[], facts: ConnectionFacts): Duty[] {
   const fresh = facts.devices.filter((d) => d.isNew);
   const forms = fresh.filter((d) => d.kind === 'charge-point' || d.kind === 'heat-pump');
-  const names = forms.map((d) => `${d.kind.replace('-', ' ')} ‘${d.id}’`).join(', ') || 'the installation';
+  const named = (['charge-point', 'heat-pump'] as const).flatMap((kind) =>
+    runsOfNames(forms.filter((d) => d.kind === kind).map((d) => d.id)).flatMap((run) =>
+      (run.length > 2 ? [`‘${run[0]}’ to ‘${run.at(-1)}’ (${run.length})`] : run.map((id) => `‘${id}’`)).map(
+        (id) => `${kind.replace('-', ' ')} ${id}`,
+      ),
+    ),
+  );
+  const names = named.join(', ') || 'the installation';
   const duties: Duty[] = [];
   if (route === 'notify-after')
     duties.push({
