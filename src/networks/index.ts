@@ -8,6 +8,7 @@ export { germany } from './de-network/connection-rules.js';
 export * from './definitions.js';
 export { afterDiversity } from './gb-network/after-diversity.js';
 export { greatBritain } from './gb-network/connection-rules.js';
+export { customaryAfterDiversity } from './gb-network/dwelling-demand.js';
 export { meterPointCheckDigit, readMeterPoint } from './gb-network/meter-point.js';
 export { servicesOf } from './gb-network/service-fuses.js';
 export { smartChargingPeak } from './gb-smart-charging/peak-hours.js';

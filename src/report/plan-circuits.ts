@@ -9,7 +9,7 @@ import { type Block, grid, heading, paragraph } from './block.js';
 import { checks } from './plan-checks.js';
 import { chargeBlocks } from './plan-night.js';
 import { ampsOf } from './plan-supply.js';
-import { workBlocks } from './plan-work.js';
+import { hoursWords, workBlocks } from './plan-work.js';
 import { comparisonWords } from './sheet.js';
 import { timeCurrentPicture, voltageProfilePicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
@@ -123,6 +123,13 @@ function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
 export function pointBlocks(point: PointPlan, night: Night | undefined): readonly Block[] {
   return [
     heading(2, `Charge point ‘${point.point}’`),
+    ...(point.alike
+      ? [
+          paragraph(
+            `The same for ${point.alike.points.length} more, alike in every fact: ${point.alike.points.map((p) => p.point).join(', ')}. Their names stand in place of this one’s; material and hours are those of this one, and of each of the others below.`,
+          ),
+        ]
+      : []),
     { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
     ...(point.assessment.figures.governingStretch
       ? [paragraph(`The stretch that decides the size: ${point.assessment.figures.governingStretch}.`)]
@@ -135,5 +142,8 @@ export function pointBlocks(point: PointPlan, night: Night | undefined): readonl
     ...earthingBlocks(point),
     ...testSheetBlocks(point.tests, 3),
     ...workBlocks(point.items, point.hours),
+    ...(point.alike
+      ? [paragraph(`Each of the ${point.alike.points.length} others: ${hoursWords(point.alike.hours)}.`)]
+      : []),
   ];
 }

@@ -3,6 +3,7 @@ import { type Adequacy, adequacyOf, mountingResults, type Notification, notifica
 import { assess } from '../design/index.js';
 import { conditionally, type Installation } from '../installation/index.js';
 import { type Millimetres, millimetres } from '../units/index.js';
+import { runsOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
@@ -114,7 +115,7 @@ export function judgedAgain(
   installation: Installation,
 ): readonly CheckResult[] {
   const sheet = silent(by.code.attested?.tables);
-  const wanted = points.map((p) => p.run.id);
+  const wanted = points.flatMap(runsOf);
   const notification = notificationOf(by.demand, by.network, installation, demandOptions(survey), sheet);
   return [
     ...judgedAround(

@@ -1,4 +1,5 @@
 import { isMissing, known, unknown } from '../../core/index.js';
+import { existingOn } from '../../demand/demand.js';
 import { design, rangesOf } from '../../design/index.js';
 import {
   type Board,
@@ -12,6 +13,7 @@ import {
 } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { withAllWanted } from '../installed.js';
+import { placeOnLines } from '../place-on-lines.js';
 import type { WantedPoint } from '../survey.js';
 import { inGround } from '../trench.js';
 import {
@@ -168,33 +170,33 @@ function largerFeeder(at: Situation): readonly Change[] {
   ];
 }
 
-/** Single-phase points go in turn to the line that is least loaded without them. */
+/** Single-phase points go where the most loaded line is lowest. */
 function otherLines({ survey, plan }: Situation): readonly Change[] {
   const { phases } = survey.installation.supply;
   if (phases.state !== 'known' || phases.value !== 3) return [];
-  const load = new Map<Line, number>();
-  for (const { line, existing } of plan.supply.demand.governing.lines) {
-    if (isMissing(existing)) return [];
-    load.set(line, existing);
-  }
-  const single = survey.wanted
-    .filter((w) => w.run.lines.length === 1)
-    .map((w) => ({
-      w,
-      setting: w.run.feeds.reduce(
-        (sum, o) => sum + (o.kind === 'charge-point' && o.setting.state === 'known' ? o.setting.value : 0),
-        0,
-      ),
-    }))
-    .sort((a, b) => b.setting - a.setting);
-  const goes = new Map<string, Line>();
-  for (const { w, setting } of single) {
-    const feeder = pathTo(withAllWanted(survey), w.run.id)?.feeders.at(-1);
-    const offered = feeder?.lines ?? lineConductors;
-    const line = [...offered].sort((a, b) => (load.get(a) ?? 0) - (load.get(b) ?? 0))[0] as Line;
-    goes.set(w.run.id, line);
-    load.set(line, (load.get(line) ?? 0) + setting);
-  }
+  const base = lineConductors.map((line) => existingOn(plan.supply.demand, line));
+  if (base.some(isMissing)) return [];
+  const installation = withAllWanted(survey);
+  const settingOf = (w: WantedPoint) =>
+    w.run.feeds.reduce(
+      (sum, o) => sum + (o.kind === 'charge-point' && o.setting.state === 'known' ? o.setting.value : 0),
+      0,
+    );
+  const single = survey.wanted.filter((w) => w.run.lines.length === 1);
+  for (const w of survey.wanted)
+    if (!single.includes(w))
+      for (const line of w.run.lines) {
+        const at = lineConductors.indexOf(line);
+        base[at] = amperes((base[at] as number) + settingOf(w));
+      }
+  const { lines: found } = placeOnLines(
+    base as unknown as [number, number, number],
+    single.map((w) => {
+      const may = pathTo(installation, w.run.id)?.feeders.at(-1)?.lines;
+      return { id: w.run.id, current: settingOf(w), on: w.run.lines[0] as Line, ...(may ? { may } : {}) };
+    }),
+  );
+  const goes = new Map(Object.entries(found));
   const moved = survey.wanted.filter((w) => goes.has(w.run.id) && goes.get(w.run.id) !== w.run.lines[0]);
   if (moved.length === 0) return [];
   return [
