@@ -15,10 +15,25 @@ import { timeCurrentPicture, voltageProfilePicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
 
 /** What a feeder on the way carries, and whether it is still in order with the new points behind it. */
-export function feederBlocks({ run, demand, assessment, overall, items, hours: work }: FeederPlan): readonly Block[] {
+export function feederBlocks({
+  run,
+  alike = [],
+  demand,
+  assessment,
+  overall,
+  items,
+  hours: work,
+}: FeederPlan): readonly Block[] {
   const { governing } = demand.demand;
   return [
     heading(2, `Feeder ${run}`),
+    ...(alike.length > 0
+      ? [
+          paragraph(
+            `The same for ${alike.length} more, alike in every fact but names, each with this material and these hours: ${alike.join(', ')}.`,
+          ),
+        ]
+      : []),
     { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what it feeds, new charge points included' },
     paragraph(
       `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,

@@ -1,7 +1,7 @@
 import type { Run } from '../installation/index.js';
 import type { Hours } from './hours.js';
 import type { Item } from './item.js';
-import type { PointPlan } from './plan.js';
+import type { FeederPlan, PointPlan } from './plan.js';
 
 /** Names of the circuits that a plan of a point is for: its own and those of points that are alike. */
 export const runsOf = ({ run, alike }: PointPlan): readonly string[] => [
@@ -40,4 +40,11 @@ export const workOf = (
   points.flatMap(({ items, hours, alike }) => [
     { items, hours },
     ...(alike?.points.map(() => ({ items: alike.items, hours: alike.hours })) ?? []),
+  ]);
+
+/** The plan of every feeder on its own: those that are alike with their names. */
+export const eachFeeder = (feeders: readonly FeederPlan[]): readonly FeederPlan[] =>
+  feeders.flatMap(({ alike = [], ...first }) => [
+    first,
+    ...alike.map((run): FeederPlan => ({ ...first, run, demand: { ...first.demand, run } })),
   ]);

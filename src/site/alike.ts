@@ -34,20 +34,40 @@ class Nameless {
   }
 }
 
-/** All that the plan of a point can turn on, but for names: what it is, and what stands around it on every level. */
-function factsOf({ run, cables, vehicle }: WantedPoint, installation: Installation, nameless: Nameless): string {
-  const names = run.feeds.map((o) => o.id);
-  const { boards = [], feeders = [] } = pathTo(installation, run.id) ?? {};
+/** All that the assessment of a run can turn on, but for names: what it is and feeds, and what stands around it on every level. */
+function factsOf(id: string, installation: Installation, nameless: Nameless): string {
   nameless.board(installation.board);
+  const { boards = [], feeders = [], run } = pathTo(installation, id) ?? {};
+  const names = run?.feeds.map((o) => o.id) ?? [];
   const way = boards.map((b) => [
     nameless.board(b),
-    b.control?.controls.some((id) => names.includes(id)) ?? false,
-    (b.residual ?? []).map((r) => r.serves?.includes(run.id) ?? true),
+    b.control?.controls.some((held) => names.includes(held)) ?? false,
+    (b.residual ?? []).map((r) => r.serves?.includes(id) ?? true),
     // what is still to be fitted to a board is counted board by board
     b.surgeProtection?.state === 'known' && b.surgeProtection.value ? '' : b.id,
   ]);
-  return JSON.stringify([way, feeders.map(ofRun), ofRun(run), run.feeds.map(({ id: _, ...o }) => o), cables, vehicle]);
+  const fed = run?.feeds.map((o) => {
+    if (o.kind === 'board') return nameless.board(o);
+    const { id: _, ...outlet } = o;
+    return outlet;
+  });
+  return JSON.stringify([way, feeders.map(ofRun), run && ofRun(run), fed]);
 }
+
+function grouped<T>(all: readonly T[], facts: (of: T) => string): readonly (readonly T[])[] {
+  const found = new Map<string, T[]>();
+  for (const of of all) {
+    const key = facts(of);
+    const before = found.get(key);
+    if (before) before.push(of);
+    else found.set(key, [of]);
+  }
+  return [...found.values()];
+}
+
+/** Whether each point and feeder stands alone: of few, and where choices name runs. */
+const eachAlone = ({ wanted, options }: Survey): boolean =>
+  wanted.length <= FEW || options.loadStates !== undefined || options.feederDemand !== undefined;
 
 /**
  * Wanted points by what decides their plan: those of a list are alike in every fact but names, their own and those of the boards
@@ -56,15 +76,20 @@ function factsOf({ run, cables, vehicle }: WantedPoint, installation: Installati
  * @param installation its installation with all that is wanted
  */
 export function alikeIn(survey: Survey, installation: Installation): readonly (readonly WantedPoint[])[] {
-  const { loadStates, feederDemand } = survey.options;
-  if (survey.wanted.length <= FEW || loadStates || feederDemand) return survey.wanted.map((w) => [w]);
-  const found = new Map<string, WantedPoint[]>();
+  if (eachAlone(survey)) return survey.wanted.map((w) => [w]);
   const nameless = new Nameless();
-  for (const wanted of survey.wanted) {
-    const facts = factsOf(wanted, installation, nameless);
-    const before = found.get(facts);
-    if (before) before.push(wanted);
-    else found.set(facts, [wanted]);
-  }
-  return [...found.values()];
+  return grouped(survey.wanted, ({ run, cables, vehicle }) =>
+    JSON.stringify([factsOf(run.id, installation, nameless), cables, vehicle]),
+  );
+}
+
+/** Runs of an installation by what decides their assessment, as points are. */
+export function alikeRuns(
+  survey: Survey,
+  installation: Installation,
+  runs: readonly string[],
+): readonly (readonly string[])[] {
+  if (eachAlone(survey)) return runs.map((id) => [id]);
+  const nameless = new Nameless();
+  return grouped(runs, (id) => factsOf(id, installation, nameless));
 }

@@ -1,7 +1,7 @@
 import type { Fact } from '../core/index.js';
 import { sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
-import { workOf } from './alike-plans.js';
+import { eachFeeder, workOf } from './alike-plans.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PriceBook, quotationOf } from './price.js';
 import type { ToConfirm } from './to-confirm.js';
@@ -53,7 +53,7 @@ const once = (words: readonly string[]): string => [...new Set(words)].join('; '
 
 function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'currency' | 'unpriced'> {
   // feeders that are new are paid for too
-  const parts = [...workOf(option.points), ...option.feeders].flatMap(({ items, hours }) =>
+  const parts = [...workOf(option.points), ...eachFeeder(option.feeders)].flatMap(({ items, hours }) =>
     items && hours ? [quotationOf(items, hours, book)] : [],
   );
   const unpriced = [...new Set(parts.flatMap((q) => q.open))];

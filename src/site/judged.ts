@@ -3,6 +3,7 @@ import { type Adequacy, adequacyOf, mountingResults, type Notification, notifica
 import { assess } from '../design/index.js';
 import { conditionally, type Installation } from '../installation/index.js';
 import { type Millimetres, millimetres } from '../units/index.js';
+import { alikeRuns } from './alike.js';
 import { runsOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { controlResults } from './control-results.js';
@@ -81,9 +82,10 @@ export function judgedAround(
         (bare) => controlResults(code, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
       )
     : [];
-  const feeders = feedersIn(installation, wanted).map((id) =>
-    feederPlan({ code, demand }, { ...survey, work }, installation, id, rules, sheet),
-  );
+  const feeders = alikeRuns(survey, installation, feedersIn(installation, wanted)).map(([first = '', ...alike]) => ({
+    ...feederPlan({ code, demand }, { ...survey, work }, installation, first, rules, sheet),
+    ...(alike.length > 0 ? { alike } : {}),
+  }));
   return {
     supply,
     measure,
@@ -125,6 +127,13 @@ export function judgedAgain(
       notification,
       sheet,
     ).results,
-    ...points.flatMap((p) => [...p.cableResults, ...assess(by.code, installation, p.run.id, survey.options).results]),
+    ...points.flatMap((p) => [
+      ...p.cableResults,
+      // what was alike need not be any more; each run counts, however many one calculation serves
+      ...alikeRuns(survey, installation, runsOf(p)).flatMap((alike) => {
+        const { results } = assess(by.code, installation, alike[0] ?? p.run.id, survey.options);
+        return alike.flatMap(() => results);
+      }),
+    ]),
   ];
 }

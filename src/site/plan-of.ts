@@ -5,7 +5,7 @@ import { rangesOf } from '../design/index.js';
 import { type AssumptionSet, isRecord } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
 import { alikeIn, FEW } from './alike.js';
-import { decidedAlike, workOf } from './alike-plans.js';
+import { decidedAlike, eachFeeder, workOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
 import { toConfirm, withLimits } from './conditions.js';
@@ -270,17 +270,18 @@ function optionPlan(
     ofSupply,
   );
   const { supply, measure, control, feeders } = around;
+  const feedersEach = eachFeeder(feeders);
   const night = nightOf(
     survey,
     built,
     supply,
-    feeders.map((f) => f.demand),
+    feedersEach.map((f) => f.demand),
   );
   const stages = stagesOf(
     demand,
     survey,
     built,
-    feeders.map((f) => f.demand),
+    feedersEach.map((f) => f.demand),
   );
   const results: readonly CheckResult[] = [
     ...around.results,
@@ -305,7 +306,10 @@ function optionPlan(
     overall: overall(results),
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
-    hours: inAll([...[...workOf(points), ...feeders].flatMap((p) => p.hours ?? []), ...remedyHours(option.remedies)]),
+    hours: inAll([
+      ...[...workOf(points), ...feedersEach].flatMap((p) => p.hours ?? []),
+      ...remedyHours(option.remedies),
+    ]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...recalledCaution(written),

@@ -64,6 +64,8 @@ export interface PointPlan {
 /** What is found of a feeder on the way to a charge point. @inline */
 export interface FeederPlan {
   readonly run: string;
+  /** Further feeders that are alike in every fact but their names: all of this is theirs too. */
+  readonly alike?: readonly string[];
   readonly demand: FeederDemand;
   /** Its assessment, at that demand. */
   readonly assessment: Assessment;

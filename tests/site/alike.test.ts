@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { hasCode, known } from '../../src/index.js';
+import { inGreatBritain } from '../../src/great-britain.js';
+import { hasCode, type Installation, known, metres } from '../../src/index.js';
+import { withRun } from '../../src/installation/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { recordsOf, type Survey } from '../../src/site/index.js';
+import { type OptionPlan, recordsOf, type Survey } from '../../src/site/index.js';
+import { judgedAgain } from '../../src/site/judged.js';
 import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
@@ -90,6 +93,17 @@ describe('points that are alike', () => {
     expect(together?.installation.board).toEqual(
       JSON.parse(JSON.stringify(each?.installation.board).replace(/seen at bay \d+/g, 'seen')),
     );
+  });
+  it('what is found of one of them is judged, though another stood for it', () => {
+    const by = inGreatBritain(survey.code.edition);
+    const found = withRun(option?.installation as Installation, 'bay 7 circuit', (run) => ({
+      ...run,
+      stretches: run.stretches.map((s) => ({ ...s, length: known(metres(400), 'measured') })),
+    }));
+    const failed = (installation: Installation) =>
+      judgedAgain(by, survey, option as OptionPlan, installation).filter((r) => r.verdict === 'fail');
+    expect(failed(option?.installation as Installation)).toEqual([]);
+    expect(failed(found).map((r) => r.check)).toContain('voltage-drop');
   });
   it('one that differs stands alone', () => {
     const other: Survey = {

@@ -80,10 +80,17 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
   return [...small, part.check(c.sourcesForOneForm, { sourcePower, sourcePowerLimit })];
 }
 
+/** Devices that are named one by one; of more the first and the last. */
+const NAMED = 24;
+
 function dutiesOf(route: Route, sources: readonly CheckResult[], facts: ConnectionFacts): Duty[] {
   const fresh = facts.devices.filter((d) => d.isNew);
   const forms = fresh.filter((d) => d.kind === 'charge-point' || d.kind === 'heat-pump');
-  const names = forms.map((d) => `${d.kind.replace('-', ' ')} ‘${d.id}’`).join(', ') || 'the installation';
+  const nameOf = (d: (typeof forms)[number] | undefined) => (d ? `${d.kind.replace('-', ' ')} ‘${d.id}’` : '');
+  const names =
+    forms.length > NAMED
+      ? `${forms.length} devices, ${nameOf(forms[0])} to ${nameOf(forms.at(-1))}`
+      : forms.map(nameOf).join(', ') || 'the installation';
   const duties: Duty[] = [];
   if (route === 'notify-after')
     duties.push({

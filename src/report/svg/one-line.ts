@@ -1,4 +1,5 @@
 import type { Board, ChargePoint, Installation, Load, OvercurrentDevice, Run } from '../../installation/index.js';
+import { runNames } from '../../installation/index.js';
 import { isFuse, kindWords, sizeWords } from '../../installation/marking.js';
 import { formatIn } from '../../units/index.js';
 import { n, picture, text } from './picture.js';
@@ -59,9 +60,8 @@ const strokesFor = (x: number, y: number, count: number): string =>
 
 const shorten = (words: string, most: number): string => (words.length > most ? `${words.slice(0, most - 1)}…` : words);
 
-function drawOutlets(run: Run, x: number, y: number): { svg: string; board?: Board } {
-  const board = run.feeds.find((o): o is Board => o.kind === 'board');
-  if (board) return { svg: '', board };
+function drawOutlets(run: Run, x: number, y: number): string {
+  if (run.feeds.some((o) => o.kind === 'board')) return '';
   const points = run.feeds.filter((o): o is ChargePoint => o.kind === 'charge-point');
   const loads = run.feeds.filter((o): o is Load => o.kind === 'load');
   const words = points[0]
@@ -69,35 +69,71 @@ function drawOutlets(run: Run, x: number, y: number): { svg: string; board?: Boa
     : loads.length > 0
       ? loads.map((l) => l.id).join(', ')
       : 'spare';
-  return {
-    svg: `${points.length > 0 ? outlet(x, y) : loadEnd(x, y)}${text(x + 28, y + 34, shorten(words, 24), 'text-anchor="middle" font-size="10"')}`,
-  };
+  return `${points.length > 0 ? outlet(x, y) : loadEnd(x, y)}${text(x + 28, y + 34, shorten(words, 24), 'text-anchor="middle" font-size="10"')}`;
 }
 
-function drawBoard(board: Board, left: number, top: number, wanted: ReadonlySet<string>): Drawn {
+/** Runs up to which a diagram shows every one; in larger ones new circuits that look alike stand as one with their number. */
+const EVERY = 60;
+
+/** What a diagram shows of an installation. */
+interface Shown {
+  readonly wanted: ReadonlySet<string>;
+  readonly all: boolean;
+}
+
+/** Outgoing runs as they are drawn, each with how many stand for it. */
+function drawnRuns(board: Board, { wanted, all }: Shown): readonly { readonly run: Run; readonly times: number }[] {
+  const found = new Map<string, { run: Run; times: number }>();
+  for (const run of board.runs) {
+    const single = all || !wanted.has(run.id);
+    const looks = single ? run.id : JSON.stringify([run.device.rating, run.device.kind, run.cable, run.lines.length]);
+    const before = found.get(looks);
+    if (before) before.times += 1;
+    else found.set(looks, { run, times: 1 });
+  }
+  return [...found.values()];
+}
+
+/** Boards along a run side by side below it, tapped from one line. */
+function drawBoards(run: Run, x: number, y: number, shown: Shown): Drawn | undefined {
+  const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
+  let left = x - COLUMN / 2;
+  let depth = y;
+  const parts: string[] = [];
+  for (const board of boards) {
+    const at = left + COLUMN / 2;
+    const inner = drawBoard(board, left, y + 150, shown);
+    if (at > x) parts.push(`<path class="ink" d="M${x} ${y + 136}H${at}V${y + 160}"/>`);
+    parts.push(inner.svg);
+    depth = Math.max(depth, inner.depth);
+    left += Math.max(COLUMN, inner.width);
+  }
+  return boards.length > 0 ? { svg: parts.join(''), width: left - (x - COLUMN / 2), depth } : undefined;
+}
+
+function drawBoard(board: Board, left: number, top: number, shown: Shown): Drawn {
   let x = left + COLUMN / 2;
   const parts: string[] = [];
   let depth = top + ROW;
   let lastX = x;
-  for (const run of board.runs) {
+  for (const { run, times } of drawnRuns(board, shown)) {
     const y = top + 12;
-    const { svg, board: below } = drawOutlets(run, x, y + 108);
-    const inner = below ? drawBoard(below, x - COLUMN / 2, y + 150, wanted) : undefined;
+    const inner = drawBoards(run, x, y, shown);
     const rcd = run.residual?.some((r) => r.position === 'origin-of-circuit');
-    const mark = wanted.has(run.id)
+    const mark = shown.wanted.has(run.id)
       ? `<rect x="${x - 40}" y="${y - 4}" width="${COLUMN - 8}" height="158" fill="currentColor" fill-opacity=".08" stroke="currentColor" stroke-dasharray="4 3"/>`
       : '';
     parts.push(
       mark,
       run.device.kind.state === 'known' && isFuse(run.device.kind.value) ? fuse(x, y) : breaker(x, y),
       rcd ? residual(x, y + 40) : '',
-      `<path class="ink" d="M${x} ${y + 30}V${y + (below ? 160 : 108)}"/>`,
+      `<path class="ink" d="M${x} ${y + 30}V${y + (inner ? 160 : 108)}"/>`,
       strokesFor(x, y + 62, run.lines.length),
       text(x + 12, y + 16, amps(run.device), 'font-size="10"'),
       text(x + 12, y + 28, deviceKind(run.device), 'font-size="9"'),
       text(x + 12, y + 80, cableWords(run), 'font-size="10"'),
-      text(x + 12, y + 93, shorten(run.id, 22), 'font-size="9"'),
-      svg,
+      text(x + 12, y + 93, shorten(times > 1 ? `${times} such as ${run.id}` : run.id, 22), 'font-size="9"'),
+      drawOutlets(run, x, y + 108),
       inner?.svg ?? '',
     );
     lastX = x;
@@ -127,7 +163,8 @@ function drawBoard(board: Board, left: number, top: number, wanted: ReadonlySet<
 export function oneLineDiagram(installation: Installation, title: string, wanted: readonly string[] = []): string {
   const { supply, board } = installation;
   const x = 16 + COLUMN / 2;
-  const drawn = drawBoard(board, 16, 218, new Set(wanted));
+  const shown = { wanted: new Set(wanted), all: runNames(installation).length <= EVERY };
+  const drawn = drawBoard(board, 16, 218, shown);
   const system = supply.system.state === 'known' ? supply.system.value : 'system ?';
   const head = [
     text(16, 22, title, 'font-weight="600"'),

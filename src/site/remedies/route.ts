@@ -12,6 +12,7 @@ import {
   type Stretch,
 } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
+import { eachFeeder } from '../alike-plans.js';
 import { withAllWanted } from '../installed.js';
 import { placeOnLines } from '../place-on-lines.js';
 import type { WantedPoint } from '../survey.js';
@@ -109,7 +110,7 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
 
 /** The feeder designed anew for what it has to carry, its cable of the same kind. */
 function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
-  const demand = plan.feeders.find((f) => f.run === feeder.id)?.demand.worst;
+  const demand = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand.worst;
   if (demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
   const options = { ...survey.options, feederDemand: { ...survey.options.feederDemand, [feeder.id]: demand } };
   const ratings = code.ratingsFor(feeder).filter((r) => r >= demand);
@@ -141,7 +142,7 @@ const raised = (board: Board, rating: Run['device']['rating']): Board =>
 
 /** Feeders that do not carry what is below them are replaced by larger ones. */
 function largerFeeder(at: Situation): readonly Change[] {
-  const failing = new Set(at.plan.feeders.flatMap((f) => (f.overall.verdict === 'fail' ? [f.run] : [])));
+  const failing = new Set(eachFeeder(at.plan.feeders).flatMap((f) => (f.overall.verdict === 'fail' ? [f.run] : [])));
   const found = feedersTo(at.survey).flatMap((f) => {
     const then = failing.has(f.id) ? redesigned(at, f) : undefined;
     return then ? [then] : [];
