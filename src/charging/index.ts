@@ -18,6 +18,13 @@ export type { ControlMeasurement, ControlSettings } from './control/settings.js'
 export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './network/network.js';
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { pilotOffer } from './pilot/offer.js';
+export {
+  asChargingProfile,
+  type ChargingProfile,
+  type PointProfiles,
+  type ProfileQuestion,
+  profileLimitAt,
+} from './profile/charging-profile.js';
 export type { ScheduleInput } from './schedule/input.js';
 export { type Relaxation, relaxationsOf, relaxed } from './schedule/relaxations.js';
 export { type Schedule, schedule, scheduleNotPromisedWords } from './schedule/schedule.js';

@@ -3,3 +3,4 @@ export * from './formulas.js';
 export { coincidentCount, coincidentPowerOf } from './many/coincidence.js';
 export * from './many/formulas.js';
 export { clearOfGasMeter } from './mounting.js';
+export { demandWithinTransformer } from './transformer-check.js';

@@ -14,6 +14,7 @@ export {
   coincidentCharging,
   type DwellingGroup,
   demandOfDwellings,
+  dwellingsByStage,
   type GroupMethod,
   type GroupResult,
   powerDistribution,

@@ -1,10 +1,35 @@
-import { factValue, type Gap, isMissing, type Known, missing, whenKnown } from '../core/index.js';
+import { type Fact, factValue, type Gap, isMissing, type Known, known, missing, whenKnown } from '../core/index.js';
 import { type Amperes, amperes } from '../units/index.js';
-import type { ChargePoint, Line, Load } from './load.js';
+import type { ChargePoint, Dwellings, Line, Load } from './load.js';
 import { type Board, everythingBelow, outletsBelow, type Run } from './tree.js';
 
 /** Whether an outlet feeds in rather than draws. */
 export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
+
+/**
+ * Current of like dwellings that all take their most at once, on the line that has most of them.
+ * @param dwellings how many, and what one takes at most
+ * @param lines number of line conductors that they are spread over, 1 to 3
+ * @returns A per line
+ * @example
+ * ```ts
+ * import { amperes, dwellingsAtOnce, known } from 'ohmwright';
+ *
+ * const flats = { count: 20, each: known(amperes(40)), heating: known('not-electric' as const) };
+ * dwellingsAtOnce(flats, 3); // => { state: 'known', value: 280, by: '7 dwellings of 40 A on a line at once' }
+ * ```
+ */
+export function dwellingsAtOnce(dwellings: Dwellings, lines: 1 | 2 | 3): Fact<Amperes> {
+  const { each, count, phases } = dwellings;
+  const onOne = phases?.state === 'known' && phases.value === 3 ? count : Math.ceil(count / lines);
+  if (each.state === 'unknown') return each;
+  const most = each.state === 'known' ? each.value : each.most;
+  return known(amperes(onOne * most), `${onOne} dwellings of ${most} A on a line at once`);
+}
+
+/** Dwellings below a run or a board, loads that stand for several counted out. */
+export const dwellingsBelow = (from: Run | Board): number =>
+  outletsBelow(from).reduce((sum, o) => sum + (o.kind === 'load' ? (o.dwellings?.count ?? 0) : 0), 0);
 
 /** Why nothing can be said of a run that nothing is said of. */
 export const feedsNothing = ({ id }: Run): Gap => ({

@@ -152,6 +152,8 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
   else {
     recordProblems(outlet.kind === 'load' ? 'load' : 'chargePoint', outlet, say);
     lineProblems(outlet.lines, of, within, say);
+    if (outlet.kind === 'load' && outlet.dwellings !== undefined && outlet.purpose !== 'dwellings')
+      say(['dwellings'], 'belongs to a load whose purpose is dwellings');
     if (outlet.kind === 'charge-point') {
       const refused = own(modesNotCovered, String(outlet.mode));
       if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`);

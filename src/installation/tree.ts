@@ -182,6 +182,10 @@ export function pathTo(installation: Installation, id: string): Path | undefined
   return node && pathTaken(node);
 }
 
+/** Whether a run feeds boards, or dwellings behind cut-outs of their own: its demand is less than the sum of what is below. */
+export const isFeeder = ({ feeds }: Run): boolean =>
+  feeds.some((o) => o.kind === 'board' || (o.kind === 'load' && o.dwellings !== undefined));
+
 /** Names of the runs of an installation, in the order of the tree. */
 export const runNames = (installation: Installation): readonly string[] =>
   nodesOf(installation).map(({ run }) => run.id);

@@ -9,6 +9,7 @@ export * from './collections.js';
 export { germany } from './de-network/connection-rules.js';
 export { afterDiversity } from './gb-network/after-diversity.js';
 export { greatBritain } from './gb-network/connection-rules.js';
+export { customaryAfterDiversity } from './gb-network/dwelling-demand.js';
 export { readMeterPoint } from './gb-network/meter-point.js';
 export { servicesOf } from './gb-network/service-fuses.js';
 export { smartChargingPeak } from './gb-smart-charging/peak-hours.js';

@@ -3,6 +3,8 @@ import { type Adequacy, adequacyOf, mountingResults, type Notification, notifica
 import { assess } from '../design/index.js';
 import { conditionally, type Installation } from '../installation/index.js';
 import { type Millimetres, millimetres } from '../units/index.js';
+import { alikeRuns } from './alike.js';
+import { runsOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
@@ -80,9 +82,10 @@ export function judgedAround(
         (bare) => controlResults(code, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
       )
     : [];
-  const feeders = feedersIn(installation, wanted).map((id) =>
-    feederPlan({ code, demand }, { ...survey, work }, installation, id, rules, sheet),
-  );
+  const feeders = alikeRuns(survey, installation, feedersIn(installation, wanted)).map(([first = '', ...alike]) => ({
+    ...feederPlan({ code, demand }, { ...survey, work }, installation, first, rules, sheet),
+    ...(alike.length > 0 ? { alike } : {}),
+  }));
   return {
     supply,
     measure,
@@ -114,7 +117,7 @@ export function judgedAgain(
   installation: Installation,
 ): readonly CheckResult[] {
   const sheet = silent(by.code.attested?.tables);
-  const wanted = points.map((p) => p.run.id);
+  const wanted = points.flatMap(runsOf);
   const notification = notificationOf(by.demand, by.network, installation, demandOptions(survey), sheet);
   return [
     ...judgedAround(
@@ -124,6 +127,13 @@ export function judgedAgain(
       notification,
       sheet,
     ).results,
-    ...points.flatMap((p) => [...p.cableResults, ...assess(by.code, installation, p.run.id, survey.options).results]),
+    ...points.flatMap((p) => [
+      ...p.cableResults,
+      // what was alike need not be any more; each run counts, however many one calculation serves
+      ...alikeRuns(survey, installation, runsOf(p)).flatMap((alike) => {
+        const { results } = assess(by.code, installation, alike[0] ?? p.run.id, survey.options);
+        return alike.flatMap(() => results);
+      }),
+    ]),
   ];
 }

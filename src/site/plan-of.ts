@@ -2,8 +2,10 @@ import { type CheckResult, overall, recorder, type SheetDocument, silent, writeS
 import { feederDemandOf } from '../demand/feeder.js';
 import { adequacyOf, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
-import { type AssumptionSet, isRecord, withRun } from '../installation/index.js';
+import { type AssumptionSet, isRecord } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
+import { alikeIn, FEW } from './alike.js';
+import { decidedAlike, eachFeeder, workOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
 import { beforeWorkOf } from './before-work.js';
@@ -18,14 +20,16 @@ import { nightOf } from './night.js';
 import { observationsOf } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
 import { optionSurveys } from './option-survey.js';
-import type { DiscardedOption, OptionPlan, Plan } from './plan.js';
+import type { DiscardedOption, OptionPlan, Plan, PointPlan } from './plan.js';
 import { pointPlan } from './point-plan.js';
 import { basisCautions } from './recalled.js';
 import type { AppliedRemedy } from './remedies/offer.js';
 import { seekRemedies } from './remedies/search.js';
 import { sanityQuestions } from './sanity.js';
-import type { Survey } from './survey.js';
+import { stagesOf } from './stages.js';
+import type { Survey, WantedPoint } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
+import { withTransformer } from './transformer.js';
 import { unknownFacts } from './unknown-facts.js';
 import { commonPractice, type WorkRules } from './work-rules.js';
 
@@ -148,7 +152,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
   const { code, demand, words, assumptions } = options;
   // what an option leaves open anew, as a new supply does, is assumed like the rest
   const assumed = (open: Survey) => (assumptions ? assumeSurvey(open, assumptions) : open);
-  const survey = assumed(surveyed);
+  const survey = assumed(withTransformer(surveyed));
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);
   const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey), silent(code.attested?.tables));
@@ -177,7 +181,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     code,
     words,
     rules: options.rules ?? commonPractice,
-    budget: survey.wanted.length <= 3 ? 12 : 4,
+    budget: survey.wanted.length <= FEW ? 12 : 4,
     assess: ({ plan: { id, title, changes } }, changed, remedies) => {
       const put = remedies.map((r) => r.what);
       const option = {
@@ -241,12 +245,23 @@ function optionPlan(
     sheet.part('Network operator'),
   );
   // many assessments each: for few points, and not where every one runs over ranges
-  const lengths = (options.lengths ?? survey.wanted.length <= 3) && rangesOf(wantedIn).length === 0;
+  const lengths = (options.lengths ?? survey.wanted.length <= FEW) && rangesOf(wantedIn).length === 0;
   const inOption = { ...options, survey, installation: wantedIn, rules, lengths, passingOnly, sheet };
-  const points = survey.wanted.map((w) => pointPlan(inOption, w));
-  const built = points.reduce((i, p) => withRun(i, p.run.id, () => p.run), wantedIn);
+  const alike = alikeIn(survey, wantedIn);
+  const points = alike.map(([first, ...others]) => pointPlan(inOption, first as WantedPoint, others));
+  const decided = new Map(
+    alike.flatMap((all, i) =>
+      all.map(
+        (w, k) => [w, k === 0 ? (points[i] as PointPlan).run : decidedAlike(w.run, points[i] as PointPlan)] as const,
+      ),
+    ),
+  );
+  const built = withAllWanted({
+    ...survey,
+    wanted: survey.wanted.map((w) => ({ ...w, run: decided.get(w) ?? w.run })),
+  });
   const { work } = survey;
-  const wanted = points.map((p) => p.run.id);
+  const wanted = survey.wanted.map((w) => w.run.id);
   const around = judgedAround(
     { ...options, rules },
     survey,
@@ -256,11 +271,18 @@ function optionPlan(
     ofSupply,
   );
   const { supply, measure, control, feeders } = around;
+  const feedersEach = eachFeeder(feeders);
   const night = nightOf(
     survey,
     built,
     supply,
-    feeders.map((f) => f.demand),
+    feedersEach.map((f) => f.demand),
+  );
+  const stages = stagesOf(
+    demand,
+    survey,
+    built,
+    feedersEach.map((f) => f.demand),
   );
   const results: readonly CheckResult[] = [
     ...around.results,
@@ -279,13 +301,17 @@ function optionPlan(
     control,
     notification,
     feeders,
+    ...(stages.length > 0 ? { stages } : {}),
     points,
     ...(night ? { night } : {}),
     overall: overall(results),
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     beforeWork: beforeWorkOf(work),
-    hours: inAll([...[...points, ...feeders].flatMap((p) => p.hours ?? []), ...remedyHours(option.remedies)]),
+    hours: inAll([
+      ...[...workOf(points), ...feedersEach].flatMap((p) => p.hours ?? []),
+      ...remedyHours(option.remedies),
+    ]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
       ...basisCautions(written),

@@ -1,20 +1,14 @@
-import type { Fact, Provenance } from '../core/index.js';
+import type { Fact } from '../core/index.js';
 import { pathsOf, type Stretch } from '../installation/index.js';
 import { formatIn } from '../units/index.js';
+import { alikeIn } from './alike.js';
 import { type Customary, customary } from './customary.js';
 import { withAllWanted } from './installed.js';
 import type { PriceBook } from './price.js';
+import type { SanityQuestion } from './sanity-question.js';
 import type { Survey } from './survey.js';
+import { transformerQuestions } from './transformer.js';
 import { inGround } from './trench.js';
-
-/** A figure that is outside what is customary: a question, no refusal. @inline */
-export interface SanityQuestion {
-  /** Where it stands in the survey. */
-  readonly of: string;
-  /** The question, in words. */
-  readonly question: string;
-  readonly provenance: Provenance;
-}
 
 type Asked =
   | { readonly state: string; readonly value?: unknown; readonly least?: number; readonly most?: number }
@@ -85,20 +79,30 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
   const rod = supply.system.state === 'known' && supply.system.value === 'TT';
   const home = survey.about.premises === 'dwelling';
   const found: SanityQuestion[] = [
-    ...outside(
-      'the external impedance',
-      supply.externalImpedance,
-      rod ? customary.externalImpedanceOfRod : customary.externalImpedance,
-    ),
-    ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
+    // a transformer that is known says what goes with it
+    ...(supply.transformer
+      ? []
+      : [
+          ...outside(
+            'the external impedance',
+            supply.externalImpedance,
+            rod ? customary.externalImpedanceOfRod : customary.externalImpedance,
+          ),
+          ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
+        ]),
     ...readingsApart(survey.installation),
+    ...transformerQuestions(supply),
     ...(home ? outside('the tails', supply.tails, customary.tailsArea) : []),
     ...(home ? outside('the fuse of the cut-out', supply.cutOut.rating, customary.cutOutRating) : []),
     ...(home ? outside('the metered peak', supply.meteredDemand?.current, customary.meteredCurrent) : []),
     ...outside('travelling', plain(survey.work.travelMinutes), customary.travelMinutes),
     ...(prices ? outside('the price of an hour', plain(prices.hour), customary.hourPrice) : []),
   ];
-  for (const { run } of pathsOf(withAllWanted(survey))) {
+  const installation = withAllWanted(survey);
+  // of wanted points that are alike one is asked about
+  const others = new Set(alikeIn(survey, installation).flatMap(([, ...more]) => more.map((w) => w.run)));
+  for (const { run } of pathsOf(installation)) {
+    if (others.has(run)) continue;
     const length = total(run.stretches);
     if (length && run.stretches.length > 0)
       found.push(...outside(`the route of ${run.id}`, length, customary.routeLength));
@@ -113,7 +117,8 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
     for (const o of run.feeds) {
       if (o.kind === 'charge-point')
         found.push(...outside(`the setting of ${o.id}`, o.setting, customary.chargeCurrent));
-      if (o.kind === 'load') found.push(...outside(`the load ${o.id}`, o.current, customary.connectedCurrent));
+      if (o.kind === 'load' && !o.dwellings)
+        found.push(...outside(`the load ${o.id}`, o.current, customary.connectedCurrent));
     }
   }
   return found;

@@ -2,7 +2,6 @@ import { optionProblems } from '../codes/option-problems.js';
 import {
   type Cable,
   type ChargePoint,
-  nameProblems,
   coresProblem,
   factProblems,
   installationProblems,
@@ -10,6 +9,7 @@ import {
   type Line,
   linesOfSupply,
   Names,
+  nameProblems,
   recordProblems,
   runProblems,
   type Say,

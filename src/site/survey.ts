@@ -118,6 +118,8 @@ export interface Survey {
     readonly meteredMargin?: Ratio;
     /** Half-hour readings of the supply meter; those of a whole year govern. */
     readonly readings?: MeterReadings;
+    /** Constants of the operator for the demand of many dwellings, all of one kind. */
+    readonly dwellings?: NonNullable<DemandOptions['dwellings']>;
     /** Standard of the board at the origin, where its rated diversity is to be used. */
     readonly assembly?: NonNullable<DemandOptions['assembly']>;
     /** Factors of the user's own: k_u by purpose, k_s by name of board. */

@@ -4,6 +4,7 @@ import { own } from '../../core/own.js';
 import {
   type ChargePoint,
   currentOfOutlet,
+  isFeeder,
   isSource,
   type Line,
   type Load,
@@ -52,8 +53,6 @@ const lines: readonly Line[] = ['L1', 'L2', 'L3'];
 export const placeOf = (line: Line): 0 | 1 | 2 => (line === 'L1' ? 0 : line === 'L2' ? 1 : 2);
 
 const each = (make: (line: Line) => number): LineCurrents => [make('L1'), make('L2'), make('L3')];
-
-const isFeeder = (run: Run) => run.feeds.some((o) => o.kind === 'board');
 
 /** Currents of a run by line, and where they come from; they only rise with the load below it and its device. */
 function currentsOf(

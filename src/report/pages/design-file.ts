@@ -1,5 +1,6 @@
 import type { CheckResult } from '../../core/index.js';
 import { type AspectVerdict, aspectTitles } from '../../design/assessment.js';
+import { runsOf } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { wholeJob } from '../../site/whole-job.js';
 import { type Block, type Cell, grid, heading, list, paragraph } from '../block.js';
@@ -202,7 +203,7 @@ export function designFile(plan: Plan, options: PlanReportOptions = {}): readonl
           svg: oneLineDiagram(
             option.installation,
             `${plan.about.title}: one-line diagram`,
-            option.points.map((p) => p.run.id),
+            option.points.flatMap(runsOf),
           ),
           caption: 'One-line diagram; what is new is framed.',
         },
