@@ -129,6 +129,7 @@ export const surveySchema = record('survey', {
       surface: may(fact(z.enum(['turf-or-soil', 'paving', 'concrete-or-asphalt']))),
       sensorCable: may(factField('length')),
       limiterReaction: may(factField('excessTime')),
+      limiterKeepsFuse: may(yes),
       supplyChange: may(z.enum(['larger-fuse', 'three-phase'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),

@@ -2,7 +2,7 @@ import { LEAST_CURRENT } from '../charging/network/network.js';
 import { isMissing, known, stated } from '../core/index.js';
 import { type FeederDemand, feederAdvice } from '../demand/feeder.js';
 import type { Adequacy } from '../demand/index.js';
-import { type Board, lineConductors, pathTo, type Run } from '../installation/index.js';
+import { type Board, everythingBelow, type Line, lineConductors, pathTo, type Run } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
@@ -38,18 +38,28 @@ const withBoard = (survey: Survey, board: Board): Survey => ({
   installation: { ...survey.installation, board },
 });
 
+/** What the maker of a limiter that is offered states of it. */
+export const limiterFacts = ({ limiterReaction: reaction, limiterKeepsFuse: keepsFuse }: Survey['work']) =>
+  stated({ reaction, keepsFuse });
+
 /** The boards that a feeder feeds get a load control, at what the feeder carries. */
-function withControlBelow(board: Board, runId: string, limit: Amperes, points: readonly string[]): Board {
+function withControlBelow(
+  board: Board,
+  runId: string,
+  limit: Amperes,
+  points: readonly string[],
+  makers: Pick<NonNullable<Board['control']>, 'reaction' | 'keepsFuse'>,
+): Board {
   return {
     ...board,
     runs: board.runs.map((run) => ({
       ...run,
       feeds: run.feeds.map((o): typeof o => {
         if (o.kind !== 'board') return o;
-        const inside = withControlBelow(o, runId, limit, points);
+        const inside = withControlBelow(o, runId, limit, points, makers);
         if (run.id !== runId) return inside;
         const name = `load limiter of ${o.id}, current sensors on ${runId}`;
-        return { ...inside, control: { name, limit: known(limit, 'what the feeder carries'), controls: points } };
+        return { ...inside, control: { name, limit: known(limit, 'what the feeder carries'), controls: points, ...makers } };
       }),
     })),
   };
@@ -58,7 +68,7 @@ function withControlBelow(board: Board, runId: string, limit: Amperes, points: r
 /** A board and every board below it. */
 export const boardsOf = (board: Board): readonly Board[] => [
   board,
-  ...board.runs.flatMap((r) => r.feeds.flatMap((o) => (o.kind === 'board' ? boardsOf(o) : []))),
+  ...everythingBelow(board).filter((o): o is Board => o.kind === 'board'),
 ];
 
 /** Points that are fed through a feeder. */
@@ -74,12 +84,27 @@ const carriesDemand = ({ limiter }: Adequacy): boolean => limiter.verdict === 'n
 
 const whole = (value: number) => Math.round(value * 10) / 10;
 
+/**
+ * What is only told of afterwards, where the demand as wanted is above it, every point can run beside the other load within
+ * it, and no rating that is known is less: set to it, a limiter saves the wait for the operator.
+ */
+function limitForNotice(survey: Survey, { demand, limiter }: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
+  const { lines } = demand.governing;
+  const { rating } = survey.installation.supply.cutOut;
+  const least = isMissing(limiter.limit) ? (rating.state === 'known' ? rating.value : undefined) : limiter.limit;
+  if (upTo === undefined || (least !== undefined && least < upTo)) return undefined;
+  const above = lines.some((l) => !isMissing(l.demand) && l.demand > upTo);
+  const pointsOn = (line: Line) => survey.wanted.filter((w) => w.run.lines.includes(line)).length;
+  const leaves = lines.every((l) => !isMissing(l.existing) && l.existing + pointsOn(l.line) * LEAST_CURRENT <= upTo);
+  return above && leaves ? upTo : undefined;
+}
+
 function withLimiter(
   survey: Survey,
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   { tails }: TradeWords,
-  estimated: boolean,
+  { estimated, noticeUpTo }: OptionRules,
 ): OptionSurvey {
   const id = 'with-limiter';
   const title = 'As wanted, with a load limiter that holds the charge points back';
@@ -89,7 +114,10 @@ function withLimiter(
   const { limiter } = supply;
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
   // an estimate that is above the limit does not say that a measurement would be
-  const helps = limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
+  const forNotice = limitForNotice(survey, supply, noticeUpTo);
+  const to = forNotice ?? limiter.limit;
+  const helps =
+    forNotice !== undefined || limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
   if (!helps && !(limiter.verdict === 'not-needed' && crowded.length > 0))
     return {
       id,
@@ -98,6 +126,7 @@ function withLimiter(
       ...(limiter.verdict === 'not-determined' ? { subjectTo: true } : {}),
     };
   const changes: string[] = [];
+  const makers = limiterFacts(survey.work);
   let changed = board;
   for (const feeder of crowded) {
     if (isMissing(feeder.limit) || isMissing(feeder.existing) || feederAdvice(feeder) !== 'limiter-helps')
@@ -113,15 +142,16 @@ function withLimiter(
               discarded: `${feeder.run} carries too little already without the charge points: holding back vehicles does not cure that`,
             }),
       };
-    changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run));
+    changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run), makers);
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
   }
-  if (helps && typeof limiter.limit === 'number') {
+  if (helps && typeof to === 'number') {
     const name = `load limiter of the charge points, current sensors on the ${tails}`;
-    const limit = known(limiter.limit, 'least rating in the way');
-    const { limiterReaction: reaction } = survey.work;
-    changed = { ...changed, control: { name, limit, controls: pointsOf(survey), ...stated({ reaction }) } };
-    changes.push(`${name}, set to ${limiter.limit} A`);
+    const limit = known(to, forNotice === undefined ? 'least rating in the way' : 'what the operator is only told of');
+    changed = { ...changed, control: { name, limit, controls: pointsOf(survey), ...makers } };
+    changes.push(
+      `${name}, set to ${to} A${forNotice === undefined ? '' : ', so that the network operator is told after the work'}`,
+    );
   }
   return { id, title, changes, survey: withBoard(survey, changed) };
 }
@@ -255,20 +285,25 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   };
 }
 
-/**
- * The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered.
- * @param estimated whether the demand is an estimate, which a measurement may lower
- */
+/** What the ways to answer a survey depend on beside it. */
+export interface OptionRules {
+  /** Whether the demand is an estimate, which a measurement may lower. */
+  readonly estimated: boolean;
+  /** Largest demand on a line up to which the operator is only told, A; absent where no limiter is to be set to it. */
+  readonly noticeUpTo?: Amperes;
+}
+
+/** The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered. */
 export function optionSurveys(
   survey: Survey,
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   words: TradeWords,
-  estimated: boolean,
+  rules: OptionRules,
 ): readonly OptionSurvey[] {
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
-    withLimiter(survey, supply, feeders, words, estimated),
+    withLimiter(survey, supply, feeders, words, rules),
     lowerSetting(survey, supply, feeders),
     largerFuse(survey, supply),
     threePhase(survey, supply),

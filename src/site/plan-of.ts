@@ -16,7 +16,7 @@ import { isEstimated } from './measure.js';
 import { nightOf } from './night.js';
 import { observationsOf } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
-import { optionSurveys } from './option-survey.js';
+import { type OptionSurvey, optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionPlan, Plan } from './plan.js';
 import { pointPlan } from './point-plan.js';
 import { attestedNotice, recalledCaution } from './recalled.js';
@@ -74,6 +74,8 @@ const effort: Readonly<Record<BaseOptionId, number>> = {
 
 const effortOf = ({ id }: OptionPlan): number => effort[id.split('+')[0] as BaseOptionId];
 
+const passing = ({ overall: { verdict } }: OptionPlan) => verdict === 'pass' || verdict === 'conditional';
+
 const toldOnly = (o: OptionPlan) =>
   o.notification.decision.route === 'notify-after' || o.notification.decision.route === 'no-duty';
 
@@ -82,17 +84,28 @@ const readyInTime = ({ points, night }: OptionPlan) =>
   points.every((p) => p.chargeTime?.inTime !== false) &&
   (night?.vehicles ?? []).every((v) => v.quiet.after !== undefined);
 
+/** The largest reading by which an option is possible, where its demand has to be measured first, A. */
+const roomOf = ({ measure = [] }: OptionPlan): number =>
+  Math.min(Number.POSITIVE_INFINITY, ...measure.map((m) => m.mostRead));
+
+/** What leaves a measurement more room goes first. */
+const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
+  const [one, other] = [roomOf(a), roomOf(b)];
+  return one === other ? 0 : other - one;
+};
+
 /**
  * What passes before what passes on conditions, before what is open, before what fails; then what needs no consent before what does; then what has every
  * vehicle ready in time; then less change, then fewer hours.
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
+    (a.remedies || b.remedies ? 0 : compareRoom(a, b)) ||
     Number(!!a.remedies) - Number(!!b.remedies) ||
     (a.remedies && b.remedies ? a.hours.typical - b.hours.typical : 0) ||
     effortOf(a) - effortOf(b) ||
@@ -122,6 +135,67 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
   if (problems.length > 0) throw invalidInput('the survey', problems);
 }
 
+/** The method by which the largest half hour that a meter saw is the demand. */
+const HALF_HOURS = 'metered-peak';
+
+interface WorkedPlan {
+  readonly survey: Survey;
+  readonly plan: OptionPlan;
+  readonly sheet: SheetDocument;
+}
+
+/**
+ * A largest half hour that was only assumed governs nothing by itself: the survey without it, and the survey by it, where
+ * nobody named another method.
+ */
+function withHalfHours(survey: Survey): { readonly survey: Survey; readonly byHalfHours?: Survey } {
+  const { meteredDemand, ...supply } = survey.installation.supply;
+  const current = meteredDemand?.current;
+  if (!current || current.state === 'unknown' || current.assumed === undefined) return { survey };
+  const governing = survey.demand?.governing;
+  const without = { ...survey, installation: { ...survey.installation, supply } };
+  if ((governing !== undefined && governing !== HALF_HOURS) || survey.demand?.readings) return { survey: without };
+  return { survey: without, byHalfHours: { ...survey, demand: { ...survey.demand, governing: HALF_HOURS } } };
+}
+
+/** The ways to answer a survey by name; of a limiter the one for the notice first, then the one at the least rating. */
+function optionsOf(survey: Survey, options: PlanOptions): ReadonlyMap<BaseOptionId, readonly OptionSurvey[]> {
+  const { code, demand, network, words } = options;
+  const wantedIn = withAllWanted(survey);
+  const sheet = () => silent(code.attested?.tables);
+  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey), sheet());
+  const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey), sheet()));
+  const rules = { estimated: isEstimated(demand, asWanted) };
+  const { noticeUpTo } = network;
+  const found = new Map<BaseOptionId, OptionSurvey[]>();
+  for (const by of noticeUpTo === undefined ? [rules] : [{ ...rules, noticeUpTo }, rules])
+    for (const way of optionSurveys(survey, asWanted, feeders, words, by)) {
+      const before = found.get(way.id);
+      if (!before) found.set(way.id, [way]);
+      else if (way.id === 'with-limiter') before.push(way);
+    }
+  return found;
+}
+
+/** The first of several ways that can be worked out; a later one where by it every vehicle is ready in time, or it passes, and by the first not. */
+function bestOf(
+  ways: readonly OptionSurvey[],
+  work: (way: OptionSurvey) => WorkedPlan | undefined,
+): WorkedPlan | undefined {
+  let best: WorkedPlan | undefined;
+  for (const way of ways) {
+    if (best && passing(best.plan) && readyInTime(best.plan)) return best;
+    const next = work(way);
+    if (!best) best = next;
+    else if (next) {
+      const better =
+        (passing(next.plan) && !passing(best.plan)) || (readyInTime(next.plan) && !readyInTime(best.plan));
+      if (better) best = next;
+    }
+  }
+  return best;
+}
+
 /**
  * Plans the charge points of a survey: several complete options, ranked.
  * @param surveyed the survey, as `readSurvey` gives it
@@ -144,30 +218,43 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
   if (!isRecord(options) || !isRecord(options.code) || !isRecord(options.demand) || !isRecord(options.network))
     throw invalidInput('the options of a plan', [{ path: [], message: 'name no code, demand and network rules' }]);
   refuseOthers(surveyed, options);
-  const { code, demand, words, assumptions } = options;
+  const { code, words, assumptions } = options;
   // what an option leaves open anew, as a new supply does, is assumed like the rest
   const assumed = (open: Survey) => (assumptions ? assumeSurvey(open, assumptions) : open);
-  const survey = assumed(surveyed);
+  const { survey, byHalfHours } = withHalfHours(assumed(surveyed));
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);
-  const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey), silent(code.attested?.tables));
-  const feeders = feedersOf(survey).map((id) =>
-    feederDemandOf(demand, wantedIn, id, demandOptions(survey), silent(code.attested?.tables)),
-  );
+  const waysOf = (of: Survey): ReadonlyMap<BaseOptionId, readonly OptionSurvey[]> => optionsOf(of, options);
+  const ofEstimate = waysOf(survey);
+  const ofHalfHours = byHalfHours && waysOf(byHalfHours);
   const discarded: DiscardedOption[] = [];
-  const worked: { readonly survey: Survey; readonly plan: OptionPlan; readonly sheet: SheetDocument }[] = [];
-  for (const option of optionSurveys(survey, asWanted, feeders, words, isEstimated(demand, asWanted))) {
-    if ('discarded' in option)
+  const worked: WorkedPlan[] = [];
+  for (const [id, ways] of ofEstimate) {
+    const work = (way: OptionSurvey): WorkedPlan | undefined => {
+      if ('discarded' in way) return undefined;
+      // an estimate stands where it was not set aside for half hours
+      const open = withHalfHours(assumed(way.survey));
+      const of = way.survey.demand?.governing === HALF_HOURS && open.byHalfHours ? open.byHalfHours : open.survey;
+      return { ...optionPlan(of, way, options), survey: of };
+    };
+    const [first] = ways;
+    const found = bestOf(ways, work);
+    // where an estimate stands in the way, or keeps the operator from being only told, half hours may do
+    const measured =
+      found && passing(found.plan) && toldOnly(found.plan) ? undefined : bestOf(ofHalfHours?.get(id) ?? [], work);
+    const lifts =
+      measured &&
+      passing(measured.plan) &&
+      (!found || !passing(found.plan) || (toldOnly(measured.plan) && !toldOnly(found.plan)));
+    const kept = lifts ? measured : found;
+    if (kept) worked.push(kept);
+    else if (first && 'discarded' in first)
       discarded.push({
-        id: option.id,
-        title: option.title,
-        because: option.discarded,
-        ...(option.subjectTo ? { subjectTo: true } : {}),
+        id,
+        title: first.title,
+        because: first.discarded,
+        ...(first.subjectTo ? { subjectTo: true } : {}),
       });
-    else {
-      const open = assumed(option.survey);
-      worked.push({ ...optionPlan(open, option, options), survey: open });
-    }
   }
   const sought = options.remedies ?? rangesOf(wantedIn).length === 0;
   const sheetsOfRemedied = new Map<OptionPlan, SheetDocument>();

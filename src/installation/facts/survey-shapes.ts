@@ -93,6 +93,7 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     surface: ['fact?', 'work.surface'],
     sensorCable: ['fact?', 'length'],
     limiterReaction: ['fact?', 'excessTime'],
+    limiterKeepsFuse: ['fact?', 'yes'],
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],

@@ -1,5 +1,6 @@
-import { isMissing, known } from '../../core/index.js';
+import { isMissing, known, stated } from '../../core/index.js';
 import { amperes } from '../../units/index.js';
+import { limiterFacts } from '../option-survey.js';
 import type { Survey } from '../survey.js';
 import { type Change, leastOf, type Situation, type SurveyRemedy, withFirstBoard, withSupply } from './remedy.js';
 
@@ -13,6 +14,8 @@ function limited(survey: Survey, limit: number, tails: string): Survey {
       name: control?.name ?? `load limiter of the charge points, current sensors on the ${tails}`,
       limit: known(amperes(limit), 'set so'),
       controls: control?.controls ?? pointsOf(survey),
+      ...limiterFacts(survey.work),
+      ...stated({ reaction: control?.reaction, keepsFuse: control?.keepsFuse }),
     },
   });
 }
@@ -20,7 +23,9 @@ function limited(survey: Survey, limit: number, tails: string): Survey {
 /** What was metered counts in place of the estimate. */
 function metered({ survey }: Situation): readonly Change[] {
   const { meteredDemand } = survey.installation.supply;
-  if (!meteredDemand || survey.demand?.governing !== undefined) return [];
+  const { current } = meteredDemand ?? {};
+  if (!meteredDemand || (current?.state !== 'unknown' && current?.assumed) || survey.demand?.governing !== undefined)
+    return [];
   return [
     {
       survey: { ...survey, demand: { ...survey.demand, governing: 'metered-peak' } },
