@@ -119,7 +119,7 @@ export function judgedAround(
     demand,
     installation,
     found,
-    notification.decision.route === 'notify-after' ? network.noticeUpTo : undefined,
+    (notification.decision.onceConfirmed ?? notification.decision.route) === 'notify-after' ? network.noticeUpTo : undefined,
   );
   const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
   const control = controlled(installation)

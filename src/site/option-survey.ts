@@ -84,15 +84,34 @@ const carriesDemand = ({ limiter }: Adequacy): boolean => limiter.verdict === 'n
 
 const whole = (value: number) => Math.round(value * 10) / 10;
 
+/** Share of the wanted current that a lower setting keeps so that nobody misses the rest: common practice, no source. */
+const SETTING_KEPT = 0.9;
+
+/** The setting of a single point by which the operator is only told, where it is little below what is wanted. */
+function settingForNotice(survey: Survey, { demand }: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
+  const [only, ...others] = survey.wanted.flatMap((w) => w.run.feeds);
+  if (upTo === undefined || only?.kind !== 'charge-point' || others.length > 0 || only.setting.state !== 'known')
+    return undefined;
+  const lefts = demand.governing.lines
+    .filter((l) => only.lines.includes(l.line))
+    .map((l) => (isMissing(l.existing) ? 0 : Math.floor(upTo - l.existing + 1e-9)));
+  const left = Math.min(...lefts);
+  const { value } = only.setting;
+  return left < value && left >= value * SETTING_KEPT ? amperes(left) : undefined;
+}
+
 /**
  * What is only told of afterwards, where the demand as wanted is above it, every point can run beside the other load within
  * it, and no rating that is known is less: set to it, a limiter saves the wait for the operator.
  */
-function limitForNotice(survey: Survey, { demand, limiter }: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
+function limitForNotice(survey: Survey, supply: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
+  const { demand, limiter } = supply;
   const { lines } = demand.governing;
   const { rating } = survey.installation.supply.cutOut;
   const least = isMissing(limiter.limit) ? (rating.state === 'known' ? rating.value : undefined) : limiter.limit;
   if (upTo === undefined || (least !== undefined && least < upTo)) return undefined;
+  // a setting that is a little lower does the same without one
+  if (settingForNotice(survey, supply, upTo) !== undefined) return undefined;
   const above = lines.some((l) => !isMissing(l.demand) && l.demand > upTo);
   const pointsOn = (line: Line) => survey.wanted.filter((w) => w.run.lines.includes(line)).length;
   const leaves = lines.every((l) => !isMissing(l.existing) && l.existing + pointsOn(l.line) * LEAST_CURRENT <= upTo);
@@ -156,12 +175,21 @@ function withLimiter(
   return { id, title, changes, survey: withBoard(survey, changed) };
 }
 
-function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly FeederDemand[]): OptionSurvey {
+function lowerSetting(
+  survey: Survey,
+  supply: Adequacy,
+  feeders: readonly FeederDemand[],
+  { noticeUpTo }: OptionRules,
+): OptionSurvey {
   const id = 'lower-setting';
   const title = 'A lower setting, without a limiter';
-  if (carriesDemand(supply) && feeders.every((f) => feederAdvice(f) === 'carries'))
-    return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
   const wanted = pointsOf(survey);
+  if (carriesDemand(supply) && feeders.every((f) => feederAdvice(f) === 'carries')) {
+    const value = settingForNotice(survey, supply, noticeUpTo);
+    if (value === undefined) return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
+    const what = `setting of charge point ‘${wanted[0]}’ lowered to ${value} A, so that the network operator is told after the work`;
+    return { id, title, changes: [what], survey: withSettings(survey, () => value) };
+  }
   if (wanted.length > 1)
     return {
       id,
@@ -304,7 +332,7 @@ export function optionSurveys(
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
     withLimiter(survey, supply, feeders, words, rules),
-    lowerSetting(survey, supply, feeders),
+    lowerSetting(survey, supply, feeders, rules),
     largerFuse(survey, supply),
     threePhase(survey, supply),
   ];

@@ -2,7 +2,7 @@ import { type CheckResult, overall, recorder, type SheetDocument, silent, writeS
 import { feederDemandOf } from '../demand/feeder.js';
 import { adequacyOf, type NotificationOptions, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
-import { type AssumptionSet, isRecord, withRun } from '../installation/index.js';
+import { type AssumptionSet, isRecord, lineConductors, outletsBelow, type Purpose, withRun } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
@@ -76,8 +76,14 @@ const effortOf = ({ id }: OptionPlan): number => effort[id.split('+')[0] as Base
 
 const passing = ({ overall: { verdict } }: OptionPlan) => verdict === 'pass' || verdict === 'conditional';
 
-const toldOnly = (o: OptionPlan) =>
-  o.notification.decision.route === 'notify-after' || o.notification.decision.route === 'no-duty';
+/** Whether the operator is only told, once what was assumed has been confirmed. */
+const toldOnly = ({ notification: { decision } }: OptionPlan) => {
+  const route = decision.onceConfirmed ?? decision.route;
+  return route === 'notify-after' || route === 'no-duty';
+};
+/** Whether it is certain that the operator has to be asked before the work. */
+const asksFirst = ({ notification: { decision } }: OptionPlan) =>
+  (decision.onceConfirmed ?? decision.route) === 'apply-first';
 
 /** Whether no vehicle still charges when it has to leave: alone at full current, and with the others, all else at rest. */
 const readyInTime = ({ points, night }: OptionPlan) =>
@@ -100,10 +106,11 @@ const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of, of the others first those that he may only be told of; then those in which every vehicle can be ready in time; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
+    Number(asksFirst(a)) - Number(asksFirst(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
     (a.remedies || b.remedies ? 0 : compareRoom(a, b)) ||
     Number(!!a.remedies) - Number(!!b.remedies) ||
@@ -158,6 +165,34 @@ function withHalfHours(survey: Survey): { readonly survey: Survey; readonly byHa
   return { survey: without, byHalfHours: { ...survey, demand: { ...survey.demand, governing: HALF_HOURS } } };
 }
 
+/** Purposes of appliances that run at their full current, all of it at once. */
+const inFullAtOnce: readonly Purpose[] = [
+  'instantaneous-water-heating',
+  'cooking',
+  'heat-pump',
+  'space-heating',
+  'motor',
+];
+
+/**
+ * Half hours hide what lasts for minutes: where the two largest appliances together are more than the fuse and the main switch
+ * carry, no customary half hour says that the supply holds.
+ */
+function shortPeaksFit({ installation: { supply, board } }: Survey): boolean {
+  const ratings = [supply.cutOut.rating, board.mainSwitch?.rating].flatMap((r) =>
+    r?.state === 'known' ? [r.value] : r?.state === 'between' ? [r.least] : [],
+  );
+  return lineConductors.every((line) => {
+    const currents = outletsBelow(board).flatMap((o) =>
+      o.kind === 'load' && inFullAtOnce.includes(o.purpose) && o.lines.includes(line)
+        ? [o.current.state === 'known' ? o.current.value : o.current.state === 'between' ? o.current.most : 0]
+        : [],
+    );
+    const [one = 0, two = 0] = currents.sort((a, b) => b - a);
+    return one + two <= Math.min(...ratings);
+  });
+}
+
 /** The ways to answer a survey by name; of a limiter the one for the notice first, then the one at the least rating. */
 function optionsOf(survey: Survey, options: PlanOptions): ReadonlyMap<BaseOptionId, readonly OptionSurvey[]> {
   const { code, demand, network, words } = options;
@@ -166,7 +201,8 @@ function optionsOf(survey: Survey, options: PlanOptions): ReadonlyMap<BaseOption
   const asWanted = adequacyOf(demand, wantedIn, demandOptions(survey), sheet());
   const feeders = feedersOf(survey).map((id) => feederDemandOf(demand, wantedIn, id, demandOptions(survey), sheet()));
   const rules = { estimated: isEstimated(demand, asWanted) };
-  const { noticeUpTo } = network;
+  // elsewhere vehicles stand there while the rest is busy: less than is wanted is no way to stay with the notice
+  const noticeUpTo = survey.about.premises === 'dwelling' ? network.noticeUpTo : undefined;
   const found = new Map<BaseOptionId, OptionSurvey[]>();
   for (const by of noticeUpTo === undefined ? [rules] : [{ ...rules, noticeUpTo }, rules])
     for (const way of optionSurveys(survey, asWanted, feeders, words, by)) {
@@ -234,7 +270,9 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
       if ('discarded' in way) return undefined;
       // an estimate stands where it was not set aside for half hours
       const open = withHalfHours(assumed(way.survey));
-      const of = way.survey.demand?.governing === HALF_HOURS && open.byHalfHours ? open.byHalfHours : open.survey;
+      const half = way.survey.demand?.governing === HALF_HOURS ? open.byHalfHours : undefined;
+      if (half && !shortPeaksFit(half)) return undefined;
+      const of = half ?? open.survey;
       return { ...optionPlan(of, way, options), survey: of };
     };
     const [first] = ways;

@@ -118,7 +118,8 @@ function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> 
       return kind && 'type' in kind ? kind.type : '?';
     }),
     earthing: each(earthingOf),
-    operator: option.notification.decision.route,
+    // the decision is of the job as confirmed; what was assumed decides no route before
+    operator: option.notification.decision.onceConfirmed ?? option.notification.decision.route,
   };
 }
 

@@ -55,6 +55,18 @@ export const ordinaryHome: AssumptionSet = {
       confirm: 'Measure the prospective fault current at the main switch, line to neutral and line to earth.',
     },
     {
+      id: 'prospective-current-three-phase',
+      fact: 'supply.prospectiveCurrent',
+      when: { 'supply.phases': 3 },
+      value: 6000,
+      source: {
+        document: 'physics',
+        provenance: 'common-practice',
+        note: 'services of homes, between the lines; the distributor states the figure with a new supply',
+      },
+      confirm: 'Measure the prospective fault current at the main switch: between lines, line to neutral and line to earth.',
+    },
+    {
       id: 'own-service',
       fact: 'supply.looped',
       value: false,
