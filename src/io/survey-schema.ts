@@ -130,7 +130,7 @@ export const surveySchema = record('survey', {
       sensorCable: may(factField('length')),
       limiterReaction: may(factField('excessTime')),
       limiterKeepsFuse: may(yes),
-      supplyChange: may(z.enum(['larger-fuse', 'three-phase'])),
+      supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),
     }),

@@ -62,6 +62,7 @@ const planCaution =
 const supplyChangeWords = {
   'larger-fuse': 'the operator is asked for a larger fuse',
   'three-phase': 'the operator is asked for a three-phase supply',
+  'own-service': 'the operator is asked for a service of its own',
 } as const;
 const verdictRank = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
 const effort: Readonly<Record<BaseOptionId, number>> = {
@@ -81,9 +82,9 @@ const toldOnly = ({ notification: { decision } }: OptionPlan) => {
   const route = decision.onceConfirmed ?? decision.route;
   return route === 'notify-after' || route === 'no-duty';
 };
-/** Whether it is certain that the operator has to be asked before the work. */
-const asksFirst = ({ notification: { decision } }: OptionPlan) =>
-  (decision.onceConfirmed ?? decision.route) === 'apply-first';
+/** For how many reasons the operator has to be asked before the work. */
+const askedFor = ({ notification: { decision } }: OptionPlan) =>
+  new Set(decision.results.flatMap((r) => (r.verdict === 'fail' && r.weight === 'rule' ? [r.check] : []))).size;
 
 /** Whether no vehicle still charges when it has to leave: alone at full current, and with the others, all else at rest. */
 const readyInTime = ({ points, night }: OptionPlan) =>
@@ -93,6 +94,12 @@ const readyInTime = ({ points, night }: OptionPlan) =>
 /** The largest reading by which an option is possible, where its demand has to be measured first, A. */
 const roomOf = ({ measure = [] }: OptionPlan): number =>
   Math.min(Number.POSITIVE_INFINITY, ...measure.map((m) => m.mostRead));
+
+/** Whether a point gets less than was wanted. */
+const lowers = ({ id }: OptionPlan): number => Number(id.startsWith('lower-setting'));
+
+/** Whether the supply itself is changed. */
+const changesSupply = ({ work }: OptionPlan): number => Number(work.supplyChange !== undefined);
 
 /** What leaves a measurement more room goes first. */
 const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
@@ -106,15 +113,15 @@ const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of, of the others first those that he may only be told of; then those in which every vehicle can be ready in time; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of, of the others first those for which there are fewer reasons to ask; then those in which every vehicle can be ready in time; then those that leave the supply as it is; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these at the wanted setting and fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
-    Number(asksFirst(a)) - Number(asksFirst(b)) ||
+    askedFor(a) - askedFor(b) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
-    (a.remedies || b.remedies ? 0 : compareRoom(a, b)) ||
+    (a.remedies || b.remedies ? 0 : changesSupply(a) - changesSupply(b) || compareRoom(a, b)) ||
     Number(!!a.remedies) - Number(!!b.remedies) ||
-    (a.remedies && b.remedies ? a.hours.typical - b.hours.typical : 0) ||
+    (a.remedies && b.remedies ? lowers(a) - lowers(b) || a.hours.typical - b.hours.typical : 0) ||
     effortOf(a) - effortOf(b) ||
     a.hours.typical - b.hours.typical,
 };
@@ -191,6 +198,16 @@ function shortPeaksFit({ installation: { supply, board } }: Survey): boolean {
     const [one = 0, two = 0] = currents.sort((a, b) => b - a);
     return one + two <= Math.min(...ratings);
   });
+}
+
+const obstacles = ({ overall: { failed, undetermined } }: OptionPlan): number => failed.length + undetermined.length;
+
+/** Whether an option by half hours is better than by an estimate: its verdict, or what is told the operator and what stands in the way. */
+function lifts(measured: OptionPlan, estimated: OptionPlan): boolean {
+  const better = verdictRank[estimated.overall.verdict] - verdictRank[measured.overall.verdict];
+  if (better !== 0) return better > 0;
+  const fewer = obstacles(estimated) - obstacles(measured);
+  return fewer > 0 || (fewer === 0 && toldOnly(measured) && !toldOnly(estimated));
 }
 
 /** The ways to answer a survey by name; of a limiter the one for the notice first, then the one at the least rating. */
@@ -280,11 +297,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     // where an estimate stands in the way, or keeps the operator from being only told, half hours may do
     const measured =
       found && passing(found.plan) && toldOnly(found.plan) ? undefined : bestOf(ofHalfHours?.get(id) ?? [], work);
-    const lifts =
-      measured &&
-      passing(measured.plan) &&
-      (!found || !passing(found.plan) || (toldOnly(measured.plan) && !toldOnly(found.plan)));
-    const kept = lifts ? measured : found;
+    const kept = !measured || (found && !lifts(measured.plan, found.plan)) ? found : measured;
     if (kept) worked.push(kept);
     else if (first && 'discarded' in first)
       discarded.push({
@@ -320,7 +333,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const [best] = worked;
   if (best?.plan.overall.verdict === 'conditional' && options.limits !== false)
-    worked[0] = { ...best, plan: { ...best.plan, conditions: withLimits(code, best.survey, best.plan) } };
+    worked[0] = { ...best, plan: { ...best.plan, conditions: withLimits(code, best.survey, options.rules ?? commonPractice, best.plan) } };
   const keep = options.sheets ?? 'first';
   return {
     format: 'plan/1',

@@ -48,6 +48,8 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'main-bonding': ['main-bonding'],
   'earthing-conductor': ['earthing-conductor'],
   tails: ['tails'],
+  unloop: ['own-service'],
+  electrode: ['electrode'],
   'main-switch': ['main-switch'],
   'small-board': ['second-board'],
   'residual-type': ['residual-type-a', 'residual-type-b', 'direct-current-detection'],

@@ -1,8 +1,8 @@
-import { isMissing, known, stated } from '../../core/index.js';
+import { isMissing, known, stated, unknown } from '../../core/index.js';
 import { amperes } from '../../units/index.js';
 import { limiterFacts } from '../option-survey.js';
 import type { Survey } from '../survey.js';
-import { type Change, leastOf, type Situation, type SurveyRemedy, withFirstBoard, withSupply } from './remedy.js';
+import { type Change, isKnown, leastOf, type Situation, type SurveyRemedy, withFirstBoard, withSupply } from './remedy.js';
 
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
@@ -68,10 +68,34 @@ function fuseAndLimiter({ survey, plan, words }: Situation): readonly Change[] {
     });
 }
 
+/** The operator gives the premises a service that no neighbour shares; what it gives is measured anew. */
+function unlooped({ survey }: Situation): readonly Change[] {
+  if (!isKnown(survey.installation.supply.looped, true)) return [];
+  const anew = unknown('after the new service is connected, by measurement');
+  const then = withSupply(survey, {
+    looped: known(false, 'to be agreed with the network operator'),
+    externalImpedance: anew,
+    prospectiveCurrent: anew,
+  });
+  return [
+    {
+      survey: { ...then, work: { ...then.work, supplyChange: 'own-service' } },
+      what: 'service of its own from the network operator in place of the looped one',
+    },
+  ];
+}
+
 const demandChecks = ['demand-within-cut-out', 'demand-within-main-switch'];
 
 /** Remedies about demand and supply. */
 export const supplyRemedies: readonly SurveyRemedy[] = [
+  {
+    id: 'own-service',
+    title: 'A service of its own',
+    checks: ['service-of-its-own'],
+    whenOpen: true,
+    ways: unlooped,
+  },
   {
     id: 'metered-demand',
     title: 'The demand that was metered',
