@@ -51,6 +51,8 @@ export interface DesignChoices {
   readonly ratings?: readonly Amperes[];
   /** Sizes, mm²; all that the code's table for the cable has when absent. */
   readonly sizes?: readonly SquareMillimetres[];
+  /** Smallest size that is bought, mm², of those that the code's table has; any when absent. */
+  readonly from?: SquareMillimetres;
 }
 
 /** The order in which candidates are tried; the first that passes, on conditions or without, is accepted. */
@@ -114,7 +116,9 @@ function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): reado
     const own = run.device.rating.state === 'known' ? [run.device.rating.value] : [];
     const offered = choices.ratings ?? code.ratingsFor(withCable);
     const ratings = offered.length > 0 ? offered : own;
-    const sizes = choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable);
+    const { from = 0 } = choices;
+    const sizes =
+      choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable).filter(({ area }) => area >= from);
     return sizes.flatMap(({ area: size, name }: ConductorSize) => {
       const area = squareMillimetres(size);
       const sized = {

@@ -34,6 +34,7 @@ const workFacts = {
   newEnclosure: 'yes',
   sensorCable: 'length',
   limiterReaction: 'excessTime',
+  limiterKeepsFuse: 'yes',
   outletHeight: 'length',
   ownerAgrees: 'yes',
   lead: 'length',

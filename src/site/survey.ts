@@ -50,8 +50,10 @@ export interface WorkFacts {
   readonly sensorCable?: Fact<Metres>;
   /** Longest time in which a load limiter that is offered makes room, vehicles included, s, by its data sheet; not known when absent. */
   readonly limiterReaction?: Fact<Seconds>;
+  /** Whether the maker of a load limiter that is offered states that it keeps the fuse from operating; not known when absent. */
+  readonly limiterKeepsFuse?: Fact<boolean>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
-  readonly supplyChange?: 'larger-fuse' | 'three-phase';
+  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */

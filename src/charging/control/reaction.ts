@@ -82,12 +82,15 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
   worse: { excessHeat: 'up', carriedHeat: 'down' },
 });
 
-/** Whether the main fuse carries the excess can be told. Linear heating of a fuse. */
+/**
+ * The device ahead of a load control carries what it lets through: by its maker, or by their figures. Common practice of
+ * load control.
+ */
 export const mainFuseExcessKnown = /* @__PURE__ */ statement({
   id: 'main-fuse-excess-known',
-  title: 'It is known what the load control lets through and what the main fuse carries',
-  weight: 'advice',
-  source: { document: 'linear heating of a fuse', provenance: 'derived' },
+  title: 'It is known that the fuse carries what the load control lets through',
+  weight: 'rule',
+  source: { document: 'common practice of load control', provenance: 'common-practice' },
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });
 

@@ -230,7 +230,11 @@ export const otherChoiceWords: Readonly<Record<string, Readonly<Record<string, s
     mobile: 'by mobile network',
     none: 'not at all',
   },
-  'work.supplyChange': { 'larger-fuse': 'a larger cut-out fuse', 'three-phase': 'three phases' },
+  'work.supplyChange': {
+    'larger-fuse': 'a larger cut-out fuse',
+    'three-phase': 'three phases',
+    'own-service': 'a service of its own',
+  },
   'options.dropTemperature': {
     'neighbours-at-full-load': 'yes, the neighbours at their full load',
     'group-at-same-load': 'yes, all cables of the group at the same share of their load',

@@ -227,6 +227,7 @@ name | Name of the load control | firm | What is the load control called? | - | 
 limit | Limit | firm | To what current does it hold the supply, per line? | - | 60 A | -
 controls | What it controls | firm | Which charge points does it hold back? | - | drive | -
 reaction | Time in which it makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
+keepsFuse | The fuse is kept from operating, by the maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
@@ -334,6 +335,7 @@ digging | Digging | customer | Is the trench dug by hand or by machine? | the gr
 surface | Surface | customer | Does the trench go through soil or turf, through paving, or through concrete or asphalt? | the ground along the trench | paving | -
 sensorCable | Cable of the current sensor | site | How long is the way from the meter tails to the charge point for a sensor cable? | - | 15 m | -
 limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
+limiterKeepsFuse | The limiter keeps the fuse from operating, by its maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -
 travelMinutes | Travel, there and back, in minutes | firm | How many minutes does the journey take, there and back? | - | 40 | -
 outletHeight | Height of the outlet | customer | How high above the ground is the outlet to be? | - | 900 mm | -

@@ -112,6 +112,7 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     surface: ['fact?', 'work.surface'],
     sensorCable: ['fact?', 'length'],
     limiterReaction: ['fact?', 'excessTime'],
+    limiterKeepsFuse: ['fact?', 'yes'],
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],
