@@ -1,6 +1,7 @@
 import { known } from '../../core/index.js';
 import { type Board, RCBO_B } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
+import { eachFeeder } from '../alike-plans.js';
 import { boardsOf } from '../option-survey.js';
 import {
   boardsTo,
@@ -12,6 +13,7 @@ import {
   type Situation,
   type SurveyRemedy,
   sizeFrom,
+  withExistingRun,
   withFirstBoard,
   withSupply,
 } from './remedy.js';
@@ -19,6 +21,8 @@ import { largestAsked } from './residual.js';
 
 /** Sizes of copper conductors in which earthing and bonding conductors and tails are bought, mm². */
 const conductorSizes = [2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
+/** Rated currents in which consumer units are commonly bought, A: common practice, no source. */
+const boardRatings = [100, 125];
 /** Ratings in which main switches are commonly bought, A: common practice, no source. */
 const switchRatings = [63, 80, 100, 125];
 
@@ -97,18 +101,35 @@ function tails({ survey, words }: Situation): readonly Change[] {
     });
 }
 
-function mainSwitch({ survey, result }: Situation): readonly Change[] {
+/** A larger main switch where one is too small: at the origin, or at a board behind a feeder. */
+function mainSwitch({ survey, result, plan }: Situation): readonly Change[] {
   const asked = result.limit?.name === 'mainSwitchRating' ? result.value?.value : largestAsked(result.alternatives);
-  const now = leastOf(survey.installation.board.mainSwitch?.rating) ?? 0;
   const rating = asked === undefined ? undefined : sizeFrom(switchRatings, asked);
-  if (rating === undefined || rating <= now) return [];
-  const { mainSwitch: old } = survey.installation.board;
+  if (rating === undefined) return [];
+  const isOpen = (r: Situation['result']) => r.check === result.check && r.verdict === result.verdict;
+  const feeder = plan.supply.results.some(isOpen)
+    ? undefined
+    : eachFeeder(plan.feeders).find((f) => f.demand.results.some(isOpen))?.run;
+  const replaced: string[] = [];
+  const larger = (board: Board): Board => {
+    if ((leastOf(board.mainSwitch?.rating) ?? 0) >= rating) return board;
+    replaced.push(board.id);
+    return { ...board, mainSwitch: { ...board.mainSwitch, rating: known(amperes(rating), PUT_THERE) } };
+  };
+  const then =
+    feeder === undefined
+      ? { ...survey, installation: { ...survey.installation, board: larger(survey.installation.board) } }
+      : withExistingRun(survey, feeder, (run) => ({
+          ...run,
+          feeds: run.feeds.map((o) => (o.kind === 'board' ? larger(o) : o)),
+        }));
+  if (replaced.length === 0) return [];
   return [
     {
-      survey: withFirstBoard(survey, { mainSwitch: { ...old, rating: known(amperes(rating), PUT_THERE) } }),
-      what: `main switch of ${rating} A`,
-      items: [item('main-switch', `main switch ${rating} A, as the maker of the board provides`)],
-      tasks: [['main switch, replaced', 1]],
+      survey: then,
+      what: `main switch of ${rating} A${feeder === undefined ? '' : ` at ${replaced.join(', ')}`}`,
+      items: [item('main-switch', `main switch ${rating} A, as the maker of the board provides`, replaced.length)],
+      tasks: [['main switch, replaced', replaced.length]],
     },
   ];
 }
@@ -162,7 +183,10 @@ function givenUp({ survey }: Situation): readonly Change[] {
 }
 
 /** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection. */
-function newBoard({ survey }: Situation): readonly Change[] {
+function newBoard({ survey, result }: Situation): readonly Change[] {
+  const asked = result.check === 'board-rating' ? (result.limit?.value ?? 0) : 0;
+  const size = sizeFrom(boardRatings, asked);
+  if (size === undefined) return [];
   const { board } = survey.installation;
   const { residual: _, ...rest } = board;
   const residual = {
@@ -183,7 +207,7 @@ function newBoard({ survey }: Situation): readonly Change[] {
     },
     residual: [residual, ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
   }));
-  const rating = known(amperes(100), PUT_THERE);
+  const rating = known(amperes(size), PUT_THERE);
   const circuits = board.runs.length + survey.wanted.filter((w) => w.from === board.id).length;
   const then: Board = {
     ...rest,
@@ -197,9 +221,9 @@ function newBoard({ survey }: Situation): readonly Change[] {
   return [
     {
       survey: withFirstBoard({ ...survey, installation: { ...survey.installation, board: then } }, {}),
-      what: `new board of ${circuits} ways: main switch 100 A, an RCBO 30 mA type A for each circuit, surge protection, 16 kA conditional`,
+      what: `new board of ${circuits} ways: main switch ${size} A, an RCBO 30 mA type A for each circuit, surge protection, 16 kA conditional`,
       items: [
-        item('board', `consumer unit of ${circuits} ways, main switch 100 A, surge protection`, 1, 'set'),
+        item('board', `consumer unit of ${circuits} ways, main switch ${size} A, surge protection`, 1, 'set'),
         item('protective-device', 'RCBO curve B, 30 mA type A, double pole, rated as the circuit', board.runs.length),
       ],
       tasks: [

@@ -42,19 +42,23 @@ function detection({ survey }: Situation): readonly Change[] {
 }
 
 /** Points that are yet to be given an arrangement get open-PEN detection, or earth electrodes of their own. */
-function earthed({ survey, plan }: Situation): readonly Change[] {
+function earthed({ survey, plan, result }: Situation): readonly Change[] {
   const unsettled = plan.points.filter((p) =>
     p.assessment.results.some(
-      (r) => r.check === 'charge-point-earthing' && (r.verdict === 'fail' || r.verdict === 'not-determined'),
+      (r) => r.check === result.check && (r.verdict === 'fail' || r.verdict === 'not-determined'),
     ),
   );
   const asked = new Set(unsettled.flatMap(pointsOfPlan));
   if (asked.size === 0) return [];
   const names = [...asked].join(', ');
   const single = pointsOf(survey).every((p) => !asked.has(p.id) || p.lines.length === 1);
-  const builtIn: readonly OpenPenDetection[] = single
-    ? ['open-pen-detection-window', 'open-pen-detection-touch-voltage']
-    : ['open-pen-detection-touch-voltage'];
+  // where the combined conductor must not be used at all, no detection makes it good
+  const barred = result.check === 'combined-earth-allowed';
+  const builtIn: readonly OpenPenDetection[] = barred
+    ? []
+    : single
+      ? ['open-pen-detection-window', 'open-pen-detection-touch-voltage']
+      : ['open-pen-detection-touch-voltage'];
   const electrode = {
     resistance: unknown('measure it when the rod is driven, disconnected from every other earth'),
     separation: unknown('measure it on site: to the nearest metal on the earth of the supply'),
@@ -151,7 +155,14 @@ export const pointRemedies: readonly SurveyRemedy[] = [
   {
     id: 'lower-setting',
     title: 'A lower setting',
-    checks: ['voltage-drop', 'voltage-window', 'device-carries-load', 'load-within-capacity', 'grouped-device'],
+    checks: [
+      'voltage-drop',
+      'voltage-window',
+      'device-carries-load',
+      'load-within-capacity',
+      'grouped-device',
+      'socket-outlet-for-hours',
+    ],
     ways: lowered,
   },
 ];

@@ -15,7 +15,7 @@ import { amperes, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
 import { withAllWanted } from '../installed.js';
 import { placeOnLines } from '../place-on-lines.js';
-import type { WantedPoint } from '../survey.js';
+import type { Survey, WantedPoint } from '../survey.js';
 import { inGround } from '../trench.js';
 import {
   type Change,
@@ -25,6 +25,7 @@ import {
   type SurveyRemedy,
   withEachWanted,
   withExistingRun,
+  withFirstBoard,
 } from './remedy.js';
 
 /** The drop at the temperature that the conductors really have, which is lower than the one of the tables. */
@@ -85,13 +86,30 @@ const besideOneMore = (stretch: Stretch): Stretch => {
   return { ...stretch, group: { ...group, circuits: more } };
 };
 
+/** A survey in which no load control below the origin holds these points any more: their circuits no longer pass it. */
+function withoutControls(survey: Survey, points: ReadonlySet<string>): Survey {
+  const below = (board: Board): Board => {
+    const { control, ...rest } = board;
+    const controls = (control?.controls ?? []).filter((id) => !points.has(id));
+    return {
+      ...rest,
+      ...(control && controls.length > 0 ? { control: { ...control, controls } } : {}),
+      runs: inRuns(board),
+    };
+  };
+  const inRuns = ({ runs }: Board) =>
+    runs.map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? below(o) : o)) }));
+  return withFirstBoard(survey, { runs: inRuns(survey.installation.board) });
+}
+
 /** The circuit leaves the board at the origin and runs beside the feeder, then on as it was. */
 function fromOrigin({ survey }: Situation): readonly Change[] {
   const installation = withAllWanted(survey);
   const origin = survey.installation.board.id;
   const moved = survey.wanted.filter((w) => w.from !== origin);
   if (moved.length === 0) return [];
-  const then = withEachWanted(survey, (w) => {
+  const released = withoutControls(survey, new Set(moved.flatMap((w) => w.run.feeds.map((o) => o.id))));
+  const then = withEachWanted(released, (w) => {
     if (w.from === origin) return w;
     const feeders = pathTo(installation, w.run.id)?.feeders ?? [];
     const along = feeders.flatMap((f) =>

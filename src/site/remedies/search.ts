@@ -55,7 +55,7 @@ const applied = (
   ),
 });
 
-/** The option with remedies applied in turn; undefined where one of them has nothing to change. */
+/** The option with remedies applied in turn; one that those before it leave nothing to change is left out. */
 function withChosen(
   of: WorkedOption,
   choices: readonly Choice[],
@@ -67,11 +67,11 @@ function withChosen(
   for (const { check, remedy, way } of choices) {
     const result = results.get(check) as CheckResult;
     const change = remedy.ways({ survey, plan: of.plan, result, code: s.code, words: s.words })[way];
-    if (!change) return undefined;
+    if (!change) continue;
     survey = change.survey;
     remedies.push(applied(remedy, change, s.rules));
   }
-  return { survey, remedies };
+  return remedies.length > 0 ? { survey, remedies } : undefined;
 }
 
 /** Results that remedies are sought for: rules that fail, and open ones where work costs less than to find out. */
