@@ -11,6 +11,7 @@ import {
   type ResidualDevice,
   type Run,
   type Supply,
+  squareMillimetres,
 } from '../../../src/index.js';
 import { chargePoint, circuit, house, load, stretch } from '../../support/house.js';
 import type { PublishedCase } from '../../support/published.js';
@@ -56,6 +57,15 @@ const onTt = (resistance: number): Partial<Supply> => ({
   system: known('TT'),
   externalImpedance: known(ohms(21)),
   electrode: { resistance: known(ohms(resistance)) },
+});
+
+const guide = { document: 'Guide to the Wiring Regulations, 17th edition', where: 'Table E 4.6, PME' };
+/** The supply of PME with a neutral of some size, and pipes to be bonded. */
+const ofNeutral = (size: number): Partial<Supply> => ({
+  supplyNeutral: known(squareMillimetres(size)),
+  noExtraneousParts: known(false),
+  bonding: [{ what: 'water', area: known(squareMillimetres(50)) }],
+  earthingConductor: known(squareMillimetres(50)),
 });
 
 const row = (
@@ -150,5 +160,26 @@ export const cases: readonly PublishedCase[] = [
     1666,
     'Ω',
     1,
+  ),
+  ...(
+    [
+      [25, 10],
+      [50, 16],
+      [70, 25],
+      [120, 35],
+      [185, 50],
+    ] as const
+  ).flatMap(([size, published]) =>
+    (['main-bonding-conductor', 'earthing-conductor'] as const).map((check) => ({
+      ...row(
+        check,
+        `${check === 'earthing-conductor' ? 'earthing' : 'main bonding'} conductor beside a neutral of ${size} mm² on PME`,
+        guide,
+        () => limit(circuit(), check, ofNeutral(size)),
+        published,
+        'mm²',
+      ),
+      id: `limit-${check}-${size}`,
+    })),
   ),
 ];
