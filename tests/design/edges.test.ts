@@ -16,7 +16,7 @@ import {
   type Stretch,
   type Supply,
 } from '../../src/index.js';
-import { caseOf, chargePoint, circuit, house, stretch } from '../support/house.js';
+import { caseOf, chargePoint, circuit, house, load, stretch } from '../support/house.js';
 
 const code = bs7671('2018+A2:2022');
 const sheetOf = (change: Partial<Run>, supply: Partial<Supply> = {}) =>
@@ -86,4 +86,29 @@ test('lengths that pass end where the drop does: 5 % of 230 V at 7.3 mV/A/m and 
   const last = intervals.filter(passing).at(-1);
   // (0.05 × 230 V) over (7.3 mV/A/m × 32 A) is 49.2 m
   expect(last?.to.value).toBeCloseTo(11.5 / (0.0073 * 32), 0);
+});
+
+test('what is examined is said, with the first value that does and the last that does not', () => {
+  const of = (question: Parameters<typeof permitted>[3]) =>
+    permitted(code, house([circuit({ feeds: [load(20)] })]), 'ev', question);
+  const ends = (question: Parameters<typeof permitted>[3]) =>
+    of(question).intervals.map((i) => [i.verdict, i.from.value, i.to.value]);
+  expect(of({ vary: 'length' }).examined).toEqual({ least: 0.5, most: 5000 });
+  expect(of({ vary: 'area' }).examined).toEqual({ least: 1, most: 16 });
+  // 20 A ask for 20 A at least; 6 mm² clipped direct carry 47 A, so 40 A at most; 27 A of 2.5 mm² are not 32 A
+  expect(ends({ vary: 'rating' })).toEqual([['not-determined', 20, 40]]);
+  expect(ends({ vary: 'area' })).toEqual([['not-determined', 4, 16]]);
+  // 11.5 V over 7.3 mV/A/m and 20 A
+  expect(ends({ vary: 'length' })).toHaveLength(1);
+  expect(ends({ vary: 'length' })[0]?.[2]).toBeCloseTo(11.5 / (0.0073 * 20), 2);
+});
+
+test('a question about a section that is not there is open', () => {
+  const of = (name: string) =>
+    permitted(code, house([circuit({ feeds: [load(20)] })]), 'ev', { vary: 'length', stretch: name });
+  expect(of('route').gaps).toEqual([]);
+  expect(of('nowhere')).toMatchObject({
+    intervals: [],
+    gaps: [{ kind: 'fact', fact: 'stretch nowhere of ev' }],
+  });
 });
