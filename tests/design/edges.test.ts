@@ -10,7 +10,6 @@ import {
   celsius,
   known,
   milliamperes,
-  type PermittedInterval,
   permitted,
   type Run,
   type Stretch,
@@ -82,7 +81,7 @@ test('two facts of one name are told apart', () => {
 
 test('lengths that pass end where the drop does: 5 % of 230 V at 7.3 mV/A/m and 32 A', () => {
   const { intervals } = permitted(code, house([circuit()]), 'ev', { vary: 'length' });
-  const passing = (i: PermittedInterval) => i.verdict === 'pass' || i.verdict === 'not-determined';
+  const passing = (i: (typeof intervals)[number]) => i.verdict === 'pass' || i.verdict === 'not-determined';
   const last = intervals.filter(passing).at(-1);
   // (0.05 × 230 V) over (7.3 mV/A/m × 32 A) is 49.2 m
   expect(last?.to.value).toBeCloseTo(11.5 / (0.0073 * 32), 0);
