@@ -183,7 +183,7 @@ export class Calculation {
    */
   change(place: unknown): void {
     const changed = new Set<Placed>();
-    const waysAmongFacts: [Thing, number][] = [];
+    const waysAmongFacts: [Thing, Placed][] = [];
     if (!refresh(this.circuit, place, changed, waysAmongFacts)) {
       this.circuit = new Thing(this.by.lists.root, place);
       this.judged.clear();
@@ -192,10 +192,9 @@ export class Calculation {
     this.forget(changed, false);
     // a line that takes one of several ways still takes the same, or has been forgotten: what it reads may have changed
     const others = new Set<Placed>();
-    for (const [thing, index] of waysAmongFacts) {
-      const before = thing.values[index];
+    for (const [thing, placed] of waysAmongFacts) {
+      const before = thing.values[placed.index];
       if (before === undefined) continue;
-      const placed = thing.list.lines[index] as Placed;
       const { line, evaluate } = effective(thing, placed.node);
       // where it is not known which way is taken, both may count
       if ((line.how.kind === 'fact' || line.how.kind === 'choose') && !alike(before, evaluate(thing)))
@@ -220,28 +219,27 @@ function completed(thing: Thing): void {
 }
 
 const hasSpans = (thing: Thing): boolean =>
-  thing.list.facts.some((index) => thing.values[index] instanceof Span) ||
+  thing.list.facts.some(({ index }) => thing.values[index] instanceof Span) ||
   thing.below.some((things) => things?.some(hasSpans));
 
 /** Reads the facts again; false where there are other things than before. */
-function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, number][]): boolean {
+function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, Placed][]): boolean {
   if (thing.place === place) return true;
   const { list, values } = thing;
   thing.place = place;
   thing.said ??= new Array(list.lines.length).fill(undefined);
-  for (const index of list.facts) {
+  const { said } = thing;
+  for (const placed of list.facts) {
+    const { index, read, figure } = placed;
     if (values[index] === undefined) continue;
-    const placed = list.lines[index] as Placed;
-    const { line, figure } = placed.node;
-    const { how } = line;
-    if (how.kind !== 'fact' || !figure) {
-      ways.push([thing, index]);
+    if (!read || !figure) {
+      ways.push([thing, placed]);
       continue;
     }
-    const fact: unknown = how.read(place as never);
+    const fact: unknown = read(place as never);
     // a fact that nobody knows is called by its place
-    if (fact === thing.said[index] && fact !== undefined && !isUnknown(fact)) continue;
-    thing.said[index] = fact;
+    if (fact === said[index] && fact !== undefined && !isUnknown(fact)) continue;
+    said[index] = fact;
     const now = figure(fact, thing);
     if (alike(values[index], now)) continue;
     values[index] = now;
