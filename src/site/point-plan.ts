@@ -9,6 +9,7 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
+import { writeAssessed } from '../design/write-assessed.js';
 import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius, squareMillimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
@@ -147,7 +148,11 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
     assess(code, withDecided(decidedRun(wanted, cable, area, rating)), wanted.run.id, survey.options);
   const run = chosenRun(wanted, found, assessed, passingOnly === true);
   const built = withDecided(run);
-  const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
+  const written = sheet.part(run.id);
+  // a design has assessed what it chose
+  const designed = found.chosen && run !== wanted.run ? found.assessment : undefined;
+  if (designed) writeAssessed(code, built, designed, survey.options, written);
+  const assessment = designed ?? assess(code, built, run.id, survey.options, written);
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
   const { supply } = installation;
   const circuit = circuitCase(built, run.id, survey.options);
