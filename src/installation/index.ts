@@ -23,4 +23,4 @@ export * from './residual-upstream.js';
 export * from './shapes.js';
 export * from './supply.js';
 export * from './tree.js';
-export { isRecord, roleProblem, shown, valueProblem } from './values.js';
+export { isRecord, roleProblem, shown, valueProblem, valueProblemId } from './values.js';

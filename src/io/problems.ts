@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { own } from '../core/own.js';
-import type { Problem } from '../units/index.js';
+import type { Problem, ProblemId } from '../units/index.js';
 import { nearChoice, quantityWords } from './near-miss.js';
 
 type Path = readonly (string | number)[];
@@ -8,7 +8,7 @@ type Words = Omit<Problem, 'path'>;
 
 /** What a schema attaches to an issue of its own, to be put into words here. */
 export interface IssueWords {
-  readonly id: string;
+  readonly id: ProblemId;
   readonly [more: string]: unknown;
 }
 
@@ -119,7 +119,7 @@ function kindWords(input: unknown, standards: readonly string[]): Words {
 
 function wordsOf(issue: z.core.$ZodIssue, input: unknown): Words {
   if (issue.code === 'custom') {
-    const { id = 'invalid', ...more } = (issue.params ?? {}) as Partial<IssueWords>;
+    const { id = 'does-not-fit', ...more } = (issue.params ?? {}) as Partial<IssueWords>;
     return { id, message: issue.message, ...more };
   }
   if (issue.code === 'unrecognized_keys') return { id: 'unknown-key', message: issue.message };
@@ -127,7 +127,8 @@ function wordsOf(issue: z.core.$ZodIssue, input: unknown): Words {
   if (issue.code === 'invalid_type') return typeWords(issue.expected, input);
   if (issue.code === 'too_small' || issue.code === 'too_big') return sizeWords(issue, input);
   if (issue.code === 'invalid_union') return unionWords(issue, input);
-  return { id: 'invalid', message: issue.message };
+  if (issue.code === 'invalid_format') return { id: 'wrong-form', message: issue.message };
+  return { id: 'does-not-fit', message: `is ${shown(input)}, which is not due here` };
 }
 
 /** The problems that a schema found in a document, each with its path, a stable name and words. */

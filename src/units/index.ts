@@ -9,6 +9,8 @@ export {
   hasCode,
   invalidInput,
   type Problem,
+  type ProblemId,
+  problemIds,
   pathText,
 } from './error.js';
 export * from './quantity.js';

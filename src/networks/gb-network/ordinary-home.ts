@@ -62,6 +62,18 @@ export const ordinaryHome: AssumptionSet = {
       confirm: 'Look for a second service cable at the cut-out, and ask the distributor whether the service is looped.',
     },
     {
+      id: 'metered-demand',
+      fact: 'supply.meteredDemand',
+      when: { 'supply.phases': 1 },
+      value: { current: 40, about: 'assumed highest half-hour' },
+      source: {
+        document: 'common practice',
+        provenance: 'common-practice',
+        note: 'no source; twice the 2 kW, after diversity, by which networks are laid out for such homes is far below it; not for homes that are heated by electricity',
+      },
+      confirm: 'Read the highest half-hour of a year off the account of the smart meter, or log the load over a cold fortnight.',
+    },
+    {
       id: 'service-neutral',
       fact: 'supply.supplyNeutral',
       when: { 'supply.phases': 1 },
