@@ -50,7 +50,7 @@ export type EditionChange =
       readonly weight: 'rule' | 'advice';
     };
 
-/** What somebody entered of one aspect: the aspect was read in the edition, and this is all that differs from the base. */
+/** What somebody entered of one aspect: the aspect was read in the edition, and this is all that differs from the base. @inline */
 export interface EnteredAspect {
   /** Clauses that were read. */
   readonly read: string;

@@ -9,7 +9,7 @@ type Shape = keyof typeof shapes;
 /** A label, a number, yes or no. @inline */
 type Plain = string | number | boolean;
 
-/** A customary or declared value that may stand in for a fact nobody looked at. */
+/** A customary or declared value that may stand in for a fact nobody looked at. @inline */
 export interface Assumption {
   /** Name within its set. */
   readonly id: string;

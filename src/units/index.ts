@@ -10,8 +10,8 @@ export {
   invalidInput,
   type Problem,
   type ProblemId,
-  problemIds,
   pathText,
+  problemIds,
 } from './error.js';
 export * from './quantity.js';
 export * from './readers.js';

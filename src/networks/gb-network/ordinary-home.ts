@@ -71,7 +71,8 @@ export const ordinaryHome: AssumptionSet = {
         provenance: 'common-practice',
         note: 'no source; twice the 2 kW, after diversity, by which networks are laid out for such homes is far below it; not for homes that are heated by electricity',
       },
-      confirm: 'Read the highest half-hour of a year off the account of the smart meter, or log the load over a cold fortnight.',
+      confirm:
+        'Read the highest half-hour of a year off the account of the smart meter, or log the load over a cold fortnight.',
     },
     {
       id: 'service-neutral',
