@@ -34,7 +34,7 @@ export default {
     ...['AspectVerdict', 'Basis', 'BasisFact', 'Entry', 'PermittedInterval', 'Question', 'RangeReport'],
     ...['FormulaDefinition', 'ProcedureDefinition', 'RelationDefinition', 'TableDefinition', 'UnitOf'],
     // the members of a collection are those of a module, and stand in the handbook
-    ...['OfKind', 'Tables', 'module'],
+    ...['OfKind', 'Tables', '__module'],
     ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],
   ],
   intentionallyNotDocumented: ['ohmwright.Recorder.part'], // as Sheet.part says

@@ -27,6 +27,7 @@ const shown = (value: unknown): string => {
   if (Array.isArray(value)) return 'a list';
   return typeof value === 'object' && value !== null ? 'an object' : String(value);
 };
+const UNKNOWN_KEYS = 'has keys that are not known';
 const listed = (values: readonly unknown[]): string => values.map(String).join(', ');
 
 /** One of a list: what else it may be, and which of these is probably meant. */
@@ -122,7 +123,14 @@ function wordsOf(issue: z.core.$ZodIssue, input: unknown): Words {
     const { id = 'does-not-fit', ...more } = (issue.params ?? {}) as Partial<IssueWords>;
     return { id, message: issue.message, ...more };
   }
-  if (issue.code === 'unrecognized_keys') return { id: 'unknown-key', message: issue.message };
+  if (issue.code === 'unrecognized_keys') {
+    // an object that knows what else it may have has said so
+    const said = issue.message.startsWith(UNKNOWN_KEYS);
+    return {
+      id: 'unknown-key',
+      message: said ? issue.message : `${UNKNOWN_KEYS}: ${issue.keys.map(shown).join(', ')}`,
+    };
+  }
   if (issue.code === 'invalid_value') return choiceWords(issue.values as (string | number | boolean)[], input);
   if (issue.code === 'invalid_type') return typeWords(issue.expected, input);
   if (issue.code === 'too_small' || issue.code === 'too_big') return sizeWords(issue, input);
@@ -146,7 +154,7 @@ export function keyWords(keys: readonly string[], allowed: readonly string[]): s
     const near = nearChoice(allowed, key);
     return near === undefined ? `'${key.slice(0, 60)}'` : `'${key.slice(0, 60)}' (write '${near}')`;
   });
-  return `has keys that are not known: ${each.join(', ')}. It may have ${listed(plain)}`;
+  return `${UNKNOWN_KEYS}: ${each.join(', ')}. It may have ${listed(plain)}`;
 }
 
 /** Notes that a text is no quantity of a role. */

@@ -1,6 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { amperes, between, known, ohms, type Supply } from '../../src/index.js';
-import { assessed, type Chapter, planned } from './hazard.js';
+import { assessed, type Change, type Chapter, planned } from './hazard.js';
 import { premises, soundCircuit, soundHouse } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -11,6 +11,21 @@ const readings = (z: number, i: number): Partial<Supply> => ({
   prospectiveCurrent: known(amperes(i), read),
 });
 const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
+
+/** The house by its metered peak, with storage heaters besides. */
+const storing = (current: string): readonly Change[] => [
+  ['demand', { governing: 'metered-peak' }],
+  [
+    'board.runs.4',
+    {
+      id: 'storage heaters',
+      lines: ['L1'],
+      existing: true,
+      device: { kind: { standard: 'EN 60898', type: 'B' }, rating: '50 A', breakingCapacity: '6 kA' },
+      feeds: [{ kind: 'load', id: 'heaters', purpose: 'storage-heating', current, lines: ['L1'] }],
+    },
+  ],
+];
 
 export const chapter: Chapter = {
   title: 'Facts that cannot be true together, and facts nobody stated',
@@ -98,6 +113,21 @@ export const chapter: Chapter = {
       sound: {
         what: 'TN-S, Z_e 0.4 Ω beside I_pf 0.86 kA.',
         told: () => at({ ...readings(0.4, 860), system: known('TN-S', read) }),
+      },
+    },
+    {
+      id: 'metered-peak-below-the-storage-heaters',
+      title: 'A metered peak that is less than the storage heaters take',
+      harm: 'The house was metered in June. On the first cold night heaters and vehicle start together, and the main fuse melts.',
+      clause: 'arithmetic: heaters that charge together for hours are in every half-hour of those hours',
+      mustNotSay: 'That the demand is what was metered, with a margin.',
+      unsafe: {
+        what: 'Larch Cottage, metered at 27.8 A, with storage heaters of 45 A.',
+        told: () => planned('easy-home', storing('45 A')),
+      },
+      sound: {
+        what: 'The same with storage heaters of 15 A, which the meter can have seen.',
+        told: () => planned('easy-home', storing('15 A')),
       },
     },
     {

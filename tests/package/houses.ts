@@ -20,6 +20,8 @@ const headings = [
   'Earthing conductor (mm²)',
   'Bonding of water',
   'Bonding of gas',
+  'Bonding of other metal',
+  'Rating of the board (A)',
   'Spare ways',
   'lightingCircuits',
   'ringCircuits',
@@ -30,6 +32,7 @@ const headings = [
   'storageHeating',
   'heatPump',
   'solar',
+  'solarDevice',
   'cutOutSound',
   'allListed',
   'chargeCurrent',
@@ -60,8 +63,9 @@ export function houses(count: number, seed: number): readonly (readonly string[]
   const rows = Array.from({ length: count }, (_, i): readonly string[] => {
     const earthing = pick(['PME', 66], ['TN-S', 26], ['TT', 4], ['', 4]);
     const phases = pick(['1', 97], ['3', 3]);
-    const fuse = phases === '3' ? '80' : pick(['60', 16], ['80', 34], ['100', 44], ['', 6]);
+    const fuse = phases === '3' ? '80' : pick(['60', 16], ['80', 34], ['100', 46], ['', 4]);
     const heating = pick(['gas', 82], ['heat pump', 12], ['storage', 4], ['direct', 2]);
+    const solar = pick([true, 7], [false, 93]);
     const buried = pick([true, 18], [false, 82]);
     const loft = pick([true, 25], [false, 75]);
     return [
@@ -75,6 +79,8 @@ export function houses(count: number, seed: number): readonly (readonly string[]
       pick(['16', 45], ['10', 6], ['', 49]),
       pick(['10 mm²', 55], ['none', 30], ['missing', 3], ['', 12]),
       heating === 'gas' ? pick(['10 mm²', 80], ['missing', 4], ['', 16]) : 'none',
+      pick(['none', 92], ['', 8]),
+      pick(['100', 55], ['', 45]),
       pick(['0', 14], ['1', 25], ['2', 30], ['4', 16], ['', 15]),
       pick(['1', 20], ['2', 60], ['3', 20]),
       pick(['1', 25], ['2', 60], ['3', 15]),
@@ -84,9 +90,10 @@ export function houses(count: number, seed: number): readonly (readonly string[]
       heating === 'direct' ? pick(['6 kW', 1], ['9 kW', 1]) : '0',
       heating === 'storage' ? pick(['7 kW', 1], ['10 kW', 1]) : '0',
       heating === 'heat pump' ? pick(['13 A', 1], ['20 A', 2], ['25 A', 1]) : '0 A',
-      pick(['0', 93], ['3.68 kW', 7]),
-      pick(['yes', 96], ['', 4]),
-      pick(['yes', 88], ['', 12]),
+      solar ? '3.68 kW' : '0',
+      solar ? '16 A' : '',
+      pick(['yes', 97], ['', 3]),
+      pick(['yes', 94], ['', 6]),
       pick(['32 A', 94], ['16 A', 6]),
       pick(['yes', 90], ['no', 10]),
       loft ? metres(3, 12) : '0 m',

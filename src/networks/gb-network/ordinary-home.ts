@@ -69,7 +69,7 @@ export const ordinaryHome: AssumptionSet = {
       source: {
         document: 'common practice',
         provenance: 'common-practice',
-        note: 'no source; twice the 2 kW, after diversity, by which networks are laid out for such homes is far below it; not for homes that are heated by electricity',
+        note: 'no source: 9.2 kW; networks are laid out for about 2 kW of each of many homes without electric heating, and one home peaks higher',
       },
       confirm:
         'Read the highest half-hour of a year off the account of the smart meter, or log the load over a cold fortnight.',
@@ -136,6 +136,13 @@ export const ordinaryHome: AssumptionSet = {
       value: 100,
       source: { document: 'physics', provenance: 'common-practice' },
       confirm: 'Read the rated current on the main switch.',
+    },
+    {
+      id: 'board-100',
+      fact: 'board.rating',
+      value: 100,
+      source: { document: 'physics', provenance: 'common-practice' },
+      confirm: 'Read the rated current off the consumer unit, or off its main switch where it has no other marking.',
     },
     {
       id: 'no-device-ahead',
