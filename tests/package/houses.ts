@@ -61,9 +61,13 @@ export function houses(count: number, seed: number): readonly (readonly string[]
   };
   const metres = (least: number, most: number) => `${Math.round(least + draw() * (most - least))} m`;
   const rows = Array.from({ length: count }, (_, i): readonly string[] => {
-    const earthing = pick(['PME', 66], ['TN-S', 26], ['TT', 4], ['', 4]);
+    // one photograph shows the arrangement, the fuse and the state of the cut-out; where there is none, none of them is known
+    const photo = pick([true, 95], [false, 5]);
+    const arrangement = pick(['PME', 68], ['TN-S', 28], ['TT', 4]);
+    const earthing = photo ? arrangement : '';
     const phases = pick(['1', 97], ['3', 3]);
-    const fuse = phases === '3' ? '80' : pick(['60', 16], ['80', 34], ['100', 46], ['', 4]);
+    const rating = phases === '3' ? '80' : pick(['60', 16], ['80', 36], ['100', 48]);
+    const fuse = photo ? rating : '';
     const heating = pick(['gas', 82], ['heat pump', 12], ['storage', 4], ['direct', 2]);
     const solar = pick([true, 7], [false, 93]);
     const buried = pick([true, 18], [false, 82]);
@@ -92,7 +96,7 @@ export function houses(count: number, seed: number): readonly (readonly string[]
       heating === 'heat pump' ? pick(['13 A', 1], ['20 A', 2], ['25 A', 1]) : '0 A',
       solar ? '3.68 kW' : '0',
       solar ? '16 A' : '',
-      pick(['yes', 97], ['', 3]),
+      photo ? 'yes' : '',
       pick(['yes', 94], ['', 6]),
       pick(['32 A', 94], ['16 A', 6]),
       pick(['yes', 90], ['no', 10]),
