@@ -20,24 +20,23 @@ export interface UnknownItem {
   readonly decides: boolean;
 }
 
+interface Found extends Pick<UnknownItem, 'id' | 'of' | 'role'> {
+  obtain?: string;
+  disagree?: true;
+  blocks: Set<string>;
+  decides: boolean;
+}
+
 const gapsOf = (r: CheckResult): readonly Gap[] => [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)];
 
 /** The facts behind results that could not be judged, each once, with what it blocks; those that a rule waits for first. */
 export function unknownFacts(results: readonly CheckResult[]): readonly UnknownItem[] {
-  const found = new Map<
-    string,
-    Pick<UnknownItem, 'id' | 'of' | 'role'> & {
-      obtain?: string;
-      disagree?: true;
-      blocks: Set<string>;
-      decides: boolean;
-    }
-  >();
+  const found = new Map<string, Found>();
   for (const result of results) {
     if (result.verdict !== 'not-determined') continue;
     for (const gap of gapsOf(result)) {
       const { fact, id, of, role, obtain, disagree } = named(gap);
-      const item = found.get(fact) ?? { ...stated({ id, of, role }), blocks: new Set<string>(), decides: false };
+      const item: Found = found.get(fact) ?? { ...stated({ id, of, role }), blocks: new Set<string>(), decides: false };
       if (obtain !== undefined) item.obtain ??= obtain;
       if (disagree) item.disagree = true;
       item.blocks.add(result.title);
