@@ -32,7 +32,7 @@ export default {
       'StepValues',
     ],
     ...['AspectVerdict', 'Basis', 'BasisFact', 'Entry', 'PermittedInterval', 'Question', 'RangeReport'],
-    ...['FormulaDefinition', 'ProcedureDefinition', 'RelationDefinition', 'TableDefinition', 'UnitOf'],
+    ...['FormulaDefinition', 'ProcedureDefinition', 'RelationDefinition', 'UnitOf'],
     // the members of a collection are those of a module, and stand in the handbook
     ...['OfKind', 'Tables', '__module'],
     ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],

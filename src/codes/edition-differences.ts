@@ -1,7 +1,7 @@
 import type { Name } from '../core/index.js';
 import type { Aspect } from './wiring-code.js';
 
-/** A change that an edition makes, of one of the kinds that can be entered as data; each has its clause. */
+/** A change that an edition makes, of one of the kinds that can be entered as data; each has its clause. @inline */
 export type EditionChange =
   | {
       /** A printed figure: a cell of a table that the code reads, in the unit of the print. */

@@ -16,7 +16,7 @@ import {
   trunkingTerms,
 } from './appendix-e.js';
 
-/** Single-core cables of one kind. */
+/** Single-core cables of one kind. @inline */
 export interface ContainedCable {
   /** Cross-section of the conductor, mm². */
   readonly conductorArea: SquareMillimetres;
