@@ -1,7 +1,7 @@
 import { formula, procedure } from '../core/index.js';
 import { CalculationError } from '../units/index.js';
 
-/** A point of a time-current curve: a device operates at this current in this time. */
+/** A point of a time-current curve: a device operates at this current in this time. @inline */
 export interface CurvePoint {
   /** Current, A. */
   readonly current: number;
@@ -82,7 +82,7 @@ export const timeAt = (points: readonly CurvePoint[], current: number): number =
 export const currentAt = (points: readonly CurvePoint[], time: number): number =>
   logLog(points, 'time', time, 'operatingTime', 's');
 
-/** What gates say for certain of the operating time at a current. */
+/** What gates say for certain of the operating time at a current. @inline */
 export interface TimeBounds {
   /** It has not operated before, s. */
   readonly least: number;
