@@ -1,9 +1,7 @@
 import type { Fact } from '../core/index.js';
 import { sizeWords } from '../installation/marking.js';
-import { formatIn } from '../units/index.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PriceBook, quotationOf } from './price.js';
-import type { ToConfirm } from './to-confirm.js';
 import { wholeJob } from './whole-job.js';
 
 /** What a plan came to, in the words of one row of a spreadsheet. */
@@ -63,12 +61,6 @@ function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'c
   };
 }
 
-/** A condition in a line: what it is of, and the value that the design stands on. */
-function conditionWords({ title, unit, value }: ToConfirm): string {
-  if (typeof value === 'number') return `${title}: ${formatIn(Number(value.toPrecision(3)), unit ?? '')}`;
-  return value === true ? `${title}: yes` : value === false ? `${title}: no` : title;
-}
-
 /**
  * What the best option of a plan came to, for one row of a spreadsheet.
  * @param plan a plan
@@ -100,7 +92,7 @@ export function decisionOf(plan: Plan, book?: PriceBook): Decision | undefined {
     device: once(runs.map(({ device }) => open(device.rating, 'A'))),
     hours: [low, typical, high],
     ...(book ? priceOf(option, book) : { unpriced: [] }),
-    conditions: option.conditions.map(conditionWords),
+    conditions: option.conditions.map((c) => `${c.title}: ${c.words}`),
     missing: option.unknown.filter((u) => u.decides).map((u) => u.fact),
   };
 }

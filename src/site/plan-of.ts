@@ -6,6 +6,7 @@ import { type AssumptionSet, isRecord, withRun } from '../installation/index.js'
 import { invalidInput } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { assumeSurvey } from './assumed-survey.js';
+import { beforeWorkOf } from './before-work.js';
 import { toConfirm, withLimits } from './conditions.js';
 import { demandOptions } from './demand-options.js';
 import { feedersOf } from './feeder-plan.js';
@@ -283,6 +284,7 @@ function optionPlan(
     overall: overall(results),
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
+    beforeWork: beforeWorkOf(work),
     hours: inAll([...[...points, ...feeders].flatMap((p) => p.hours ?? []), ...remedyHours(option.remedies)]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),

@@ -17,7 +17,7 @@ import {
 } from '../installation/index.js';
 import type { Problem } from '../units/index.js';
 import { withAllWanted } from './installed.js';
-import type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
+import { type Survey, type VehicleNeed, type WantedPoint, type WorkFacts, workLabels } from './survey.js';
 
 /** Smallest current that a charge point offers by its control pilot, A. */
 const LEAST_OFFERED = 6;
@@ -35,11 +35,11 @@ const workFacts = {
   sensorCable: 'length',
   limiterReaction: 'excessTime',
   outletHeight: 'length',
+  ownerAgrees: 'yes',
+  lead: 'length',
+  toInlet: 'length',
+  devicesToBeHad: 'yes',
 } as const satisfies { readonly [K in keyof WorkFacts]?: string };
-const workLabels = {
-  digging: ['hand', 'machine'],
-  surface: ['turf-or-soil', 'paving', 'concrete-or-asphalt'],
-} as const satisfies { readonly [K in keyof WorkFacts]?: readonly string[] };
 
 function workProblems(work: WorkFacts, say: Say): undefined {
   for (const [key, what] of Object.entries(workFacts)) {

@@ -96,6 +96,14 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],
+    tenure: ['fact?', 'work.tenure'],
+    ownerAgrees: ['fact?', 'yes'],
+    isolation: ['fact?', 'work.isolation'],
+    lead: ['fact?', 'length'],
+    toInlet: ['fact?', 'length'],
+    dataConnection: ['fact?', 'work.dataConnection'],
+    devicesToBeHad: ['fact?', 'yes'],
+    model: ['plain?', 'text'],
   },
 };
 

@@ -278,6 +278,14 @@ function work(said: Said): Part {
     sensorCable: said.maybe('sensorCable'),
     travelMinutes: travel,
     outletHeight: said.maybe('outletHeight'),
+    tenure: said.maybe('tenure'),
+    ownerAgrees: said.maybe('ownerAgrees'),
+    isolation: said.maybe('isolation'),
+    lead: said.maybe('lead'),
+    toInlet: said.maybe('toInlet'),
+    dataConnection: said.maybe('dataConnection'),
+    devicesToBeHad: said.maybe('devicesToBeHad'),
+    model: said.value('model'),
   });
 }
 

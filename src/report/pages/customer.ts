@@ -115,7 +115,7 @@ function need({ option, words: { customer: w } }: Page): readonly Block[] {
     ...list([
       ...named,
       ...(rest > 0 ? [w.more(rest)] : []),
-      w.consent,
+      ...option.beforeWork.flatMap((b) => w.before[b.id] ?? []),
       w.off,
       ...(titles.size > 0 ? [w.confirmed(titles.size)] : []),
     ]),

@@ -8,7 +8,7 @@ import type { Task } from '../../site/work-rules.js';
 import { formatIn } from '../../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
 import { cableOf, circuitWords } from '../plan-circuits.js';
-import { assumedWords, standsFor } from '../plan-conditions.js';
+import { standsFor } from '../plan-conditions.js';
 import { hoursWords, quantityOf } from '../plan-work.js';
 import { comparisonWords } from '../sheet.js';
 import { routePicture } from '../svg/index.js';
@@ -33,7 +33,9 @@ const MOST = 12;
 /** What has to be known or confirmed before anybody installs. */
 function first({ option, words: { installer: w, customer } }: Page): readonly Block[] {
   const open = option.unknown.filter((u) => u.decides);
+  const before = option.beforeWork.filter((b) => b.state === 'in-the-way' || b.whom !== 'customer');
   return [
+    ...(before.length > 0 ? [heading(2, w.before), ...list(before.map((b) => `${b.words}.`))] : []),
     ...(open.length > 0
       ? [
           heading(2, w.open),
@@ -50,7 +52,7 @@ function first({ option, words: { installer: w, customer } }: Page): readonly Bl
           ...grid(
             '',
             w.confirmHead,
-            option.conditions.map((c) => [c.title, assumedWords(c), standsFor(c) ?? w.asAssumed, c.confirm, '']),
+            option.conditions.map((c) => [c.title, c.words, standsFor(c) ?? w.asAssumed, c.confirm, '']),
             [],
             [4],
           ),

@@ -1,4 +1,5 @@
 import type { Route } from '../../demand/connection.js';
+import type { BeforeWork } from '../../site/before-work.js';
 import type { OptionPlan } from '../../site/index.js';
 import type { Task } from '../../site/work-rules.js';
 
@@ -60,7 +61,11 @@ export const englishWords = {
     answerOf: (fact: string, how: string) => `${fact}: ${how}`,
     entry: (title: string, how: string) => `${title} (${how})`,
     more: (n: number) => `${n} more ${counted(n, 'fact', 'facts')}, which we find out ourselves.`,
-    consent: 'If the premises are not yours: the owner’s agreement.',
+    before: {
+      'owner-consent': 'If the premises are not yours: the owner’s agreement in writing.',
+      'lead-reach': 'A picture of the parked car: the lead has to reach it.',
+      'data-connection': 'How the charge point gets to the internet.',
+    } as Readonly<Partial<Record<BeforeWork['id'], string>>>,
     off: 'Access to meter and board; the power is off for part of the day.',
     confirmed: (n: number) =>
       `On the day we first confirm ${n} ${counted(n, 'thing', 'things')} that nobody has looked at yet.`,
@@ -77,6 +82,7 @@ export const englishWords = {
       fail: 'Fail: do not install this',
       'not-determined': 'Not decided: do not install yet',
     } satisfies Record<Decided, string>,
+    before: 'To settle before the day',
     open: 'To find out first',
     confirm: 'To confirm before anything is installed',
     confirmWords:
