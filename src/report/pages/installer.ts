@@ -6,7 +6,7 @@ import { inGround } from '../../site/trench.js';
 import { wholeJob } from '../../site/whole-job.js';
 import type { Task } from '../../site/work-rules.js';
 import { formatIn } from '../../units/index.js';
-import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
+import { type Block, caution, grid, heading, list, paragraph, steps } from '../block.js';
 import { cableOf, circuitWords } from '../plan-circuits.js';
 import { standsFor } from '../plan-conditions.js';
 import { hoursWords, quantityOf } from '../plan-work.js';
@@ -15,7 +15,9 @@ import { routePicture } from '../svg/index.js';
 import {
   type Alike,
   alike,
+  capital,
   chargePointsOf,
+  controlsOf,
   earthingOf,
   namesOf,
   type Page,
@@ -181,13 +183,16 @@ function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
 }
 
 /** Feeders that are yet to be installed. */
-function feeders({ option, words: { installer: w, tester } }: Page): readonly Block[] {
+function feeders(of: Page): readonly Block[] {
+  const { option, words } = of;
+  const { installer: w, tester } = words;
   return option.feeders.flatMap(({ run: id, items }) => {
     const run = items && pathTo(option.installation, id)?.run;
     if (!run) return [];
     return [
       heading(3, tester.circuit(id)),
       ...list([w.cable(cableOf(run)), w.device(deviceWords(run)), w.lines(linesOf(run))]),
+      ...grid('', w.routeHead, sections([run], of)),
     ];
   });
 }
@@ -197,22 +202,39 @@ function order({ option, words: { installer: w, operator } }: Page): readonly Bl
   const { route } = option.notification.decision;
   const told = route === 'no-duty' ? [] : [w.operator(operator.answer[route])];
   const { tasks } = wholeJob(option).hours;
-  const rank = (t: Task): number => LAST.indexOf(t);
+  const rank = (t: Task): number => ORDER.indexOf(t);
   const sorted = [...tasks].sort((a, b) => rank(a.task) - rank(b.task));
-  const steps = [
+  const work = [
     ...(route === 'notify-after' ? [] : told),
     ...sorted.map(({ task }) => w.tasks[task] ?? w.other(task)).filter((step) => step !== ''),
     ...(option.remedies ?? []).map((r) => w.other(r.what)),
     ...(route === 'notify-after' ? told : []),
   ];
-  return [
-    heading(2, w.order),
-    ...list([...new Set(steps)].map((step, i) => `${i + 1}. ${step}`)),
-    paragraph(w.inAll(hoursWords(option.hours))),
-  ];
+  return [heading(2, w.order), ...steps([...new Set(work)]), paragraph(w.inAll(hoursWords(option.hours)))];
 }
-/** What comes last, whatever comes before it. */
-const LAST: readonly Task[] = [
+/** Tasks in the order in which they are done: common practice, no source. */
+const ORDER: readonly Task[] = [
+  'attendance at the change of the supply',
+  'isolation, tails and protective device',
+  'replacement of the tails',
+  'new enclosure with main switch',
+  'board at the end of a feeder',
+  'earthing conductor',
+  'main bonding conductor, each',
+  'earth electrode with test',
+  'surge protection',
+  'trench by hand, each m',
+  'trench by machine, each m',
+  'sand bedding and warning tape, each m',
+  'cable laid in a trench, each 10 m',
+  'backfill, each m',
+  'reinstatement of turf or soil, each m',
+  'reinstatement of paving, each m',
+  'reinstatement of concrete or asphalt, each m',
+  'wall hole and sealing, each',
+  'cable, each 10 m clipped',
+  'load limiter with its current sensor',
+  'sensor cable, each 10 m',
   'fix and connect the point',
   'dead and live tests',
   'settings, handover and certificate',
@@ -259,14 +281,13 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         kind: 'answer',
         verdict: option.overall.verdict,
         words: words.installer.answer[option.overall.verdict],
-        text: kinds.length === 1 && kind ? `${circuitWords(kind.first)}.` : `${option.title}.`,
+        text: kinds.length === 1 && kind ? `${capital(circuitWords(kind.first))}.` : `${option.title}.`,
       };
     },
     (of) => {
       const { option, words } = of;
       const { installer: w } = words;
       const kinds = alike(option.points);
-      const { control } = option.installation.board;
       return [
         ...list(
           worstOfEach(option.overall.failed)
@@ -276,9 +297,11 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         ...first(of),
         heading(2, w.circuit),
         ...kinds.flatMap((kind) => circuit(kind, kinds.length > 1, of)),
-        ...list([
-          ...(control?.limit.state === 'known' ? [w.limiter(control.name, formatIn(control.limit.value, 'A'))] : []),
-        ]),
+        ...list(
+          controlsOf(option.installation).flatMap(({ name, limit }) =>
+            limit.state === 'known' ? [w.limiter(name, formatIn(limit.value, 'A'))] : [],
+          ),
+        ),
         ...feeders(of),
         ...routes(kinds, of),
         ...order(of),
