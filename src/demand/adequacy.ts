@@ -21,8 +21,10 @@ import {
   type Line,
   type ResidualDevice,
   type Supply,
+  type SupplyTransformer,
 } from '../installation/index.js';
-import { type Amperes, amperes, minus } from '../units/index.js';
+import { transformerCurrentOf } from '../physics/power/transformers.js';
+import { type Amperes, amperes, minus, type VoltAmperes, voltAmperes } from '../units/index.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand, soundCase } from './demand.js';
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
@@ -30,6 +32,7 @@ import type { DemandCase, DemandPoint } from './loads.js';
 import type { DemandOptions } from './method.js';
 import { type Around, aheadAndBelow, endOf, switchOverload } from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
+import { demandWithinTransformer } from './transformer-check.js';
 
 /** What is left on one line. @inline */
 export interface LineHeadroom {
@@ -66,7 +69,7 @@ export interface Adequacy {
   readonly lines: readonly LineHeadroom[];
   /**
    * Line by line: demand against cut-out and main switch, then what protects main switch, residual current devices at the
-   * origin and tails against overload; last, whether the service is shared.
+   * origin and tails against overload, and demand against a transformer; last, whether the service is shared.
    */
   readonly results: readonly CheckResult[];
   readonly overall: Overall;
@@ -83,10 +86,12 @@ interface Ratings {
   readonly cutOut: Known<Amperes>;
   readonly mainSwitch: Known<Amperes>;
   readonly tails: Known<Amperes>;
+  /** Where a transformer of its own supplies it. */
+  readonly transformer?: Known<Amperes>;
 }
 
 /** A range of a rating is taken at its lower end: a supply is never taken stronger than it may be. */
-const lower = (fact: Fact<Amperes> | undefined, obtain: string): Fact<Amperes> =>
+const lower = <T extends number>(fact: Fact<T> | undefined, obtain: string): Fact<T> =>
   fact === undefined || (fact.state === 'unknown' && fact.obtain === undefined)
     ? { state: 'unknown', obtain }
     : endOf(fact, 'least');
@@ -138,9 +143,44 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
   const residual = residualAtOrigin(board).map((device) => judgeResidual(rules, device, around, sheet, subject));
   const tailsCapacity = rules.tailsCapacity(supply, phases, sheet);
   const tails = judgeTails(rules, supply, tailsCapacity, around, sheet.part('Overload of the tails'), subject);
-  const ratings: Ratings = { cutOut: cutOutRating, mainSwitch: mainSwitchRating, tails: tailsCapacity };
-  return { headroom, ratings, results: [cutOut, mainSwitch, switchProtected, ...residual, tails] };
+  const transformer = supply.transformer && judgeTransformer(supply.transformer, found, sheet, subject);
+  const ratings: Ratings = {
+    cutOut: cutOutRating,
+    mainSwitch: mainSwitchRating,
+    tails: tailsCapacity,
+    ...(transformer ? { transformer: transformer.current } : {}),
+  };
+  const results = [
+    cutOut,
+    mainSwitch,
+    switchProtected,
+    ...residual,
+    tails,
+    ...(transformer ? [transformer.result] : []),
+  ];
+  return { headroom, ratings, results };
 }
+
+/** The demand of a line against the rated current of the transformer, or of all that work in parallel. */
+function judgeTransformer(
+  { rating, voltage, parallel = 1 }: SupplyTransformer,
+  { line, demand: found }: LineDemand,
+  sheet: Sheet,
+  subject: string | undefined,
+): { readonly current: Known<Amperes>; readonly result: CheckResult } {
+  const part = sheet.part(`Transformer, ${line}`);
+  const least = lower(rating, 'plate of the transformer');
+  const together = parallel === 1 ? least : timesOf(least, parallel);
+  const by = parallel === 1 ? 'plate of the transformer' : `${parallel} of the same plate in parallel`;
+  const transformerRating = part.given('transformerRating', together, by);
+  const transformerVoltage = part.given('transformerVoltage', endOf(voltage, 'most'), 'plate of the transformer');
+  const demand = part.given('demand', found, 'governing method');
+  const current = part.step(transformerCurrentOf, { transformerRating, transformerVoltage });
+  return { current, result: part.check(demandWithinTransformer, { demand, transformerCurrent: current }, subject) };
+}
+
+const timesOf = (fact: Fact<VoltAmperes>, times: number): Fact<VoltAmperes> =>
+  fact.state === 'known' ? { ...fact, value: voltAmperes(fact.value * times) } : fact;
 
 function judgeResidual(
   rules: SupplyRules,
@@ -181,8 +221,10 @@ function judgeTails(
 }
 
 /** The least of the ratings in the way. */
-const weakest = ({ cutOut, mainSwitch, tails }: Ratings): Known<Amperes> =>
-  whenKnown([cutOut, mainSwitch, tails], (...all) => amperes(Math.min(...all)));
+const weakest = ({ cutOut, mainSwitch, tails, transformer }: Ratings): Known<Amperes> =>
+  whenKnown([cutOut, mainSwitch, tails, ...(transformer === undefined ? [] : [transformer])], (...all) =>
+    amperes(Math.min(...(all as readonly number[]))),
+  );
 
 /** What is missing, in words: each fact once. */
 const missingWords = ({ missing: gaps }: Missing): string => {

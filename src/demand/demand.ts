@@ -53,7 +53,17 @@ const caution =
   'An estimate: methods differ by a factor of two. A competent person confirms the demand before work begins.';
 
 /** Every method that is asked, in the order in which results are listed. */
-export const methodsOf = (rules: DemandRules): readonly DemandMethod[] => [...rules.methods, ...generalMethods];
+export const methodsOf = (rules: DemandRules): readonly DemandMethod[] => [
+  ...rules.methods,
+  ...(rules.ofDwellings ?? []),
+  ...generalMethods,
+];
+
+/** Those that are asked of an installation: of dwellings only where some are listed, or one is named. */
+const askedOf = (rules: DemandRules, c: DemandCase, { governing }: DemandOptions): readonly DemandMethod[] =>
+  c.loads.some((l) => l.dwellings) || rules.ofDwellings?.some((m) => m.id === governing)
+    ? methodsOf(rules)
+    : [...rules.methods, ...generalMethods];
 
 const pointsOn = (points: readonly DemandPoint[], line: Line) => points.filter((p) => p.lines.includes(line));
 const below = (board: string) => (x: { readonly boards: readonly string[] }) => x.boards.includes(board);
@@ -184,7 +194,7 @@ function governs(
   if (options.governing !== undefined) return { result: named(options.governing), why: 'named by the user' };
   const metered = named(halfHourReadings.id);
   const year = options.readings !== undefined && daysCovered(options.readings) >= 365;
-  const guide = rules.governing?.methods.map((m) => named(m.id)).find((m) => m.verdict !== 'not-applicable');
+  const guide = rules.governing?.methods.map((m) => named(m.id)).find((m) => m && m.verdict !== 'not-applicable');
   const result = metered.verdict === 'applicable' && year ? metered : (guide ?? named(connectedLoad.id));
   const titles = [...(rules.governing ? [rules.governing.title] : []), 'the connected load'];
   const why = `half-hour readings that cover a whole year govern; otherwise ${titles.join('; otherwise ')}`;
@@ -249,7 +259,7 @@ export const soundCase = (rules: DemandRules, installation: Installation, option
 
 /** Demand of a projection that has been made already. */
 export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {
-  const asked = methodsOf(rules);
+  const asked = askedOf(rules, c, options);
   const methods = asked.map((m) => ask(rules, m, c, options, sheet));
   const { result, why } = governs(rules, methods, options);
   const governor = asked.find((m) => m.id === result.method) as DemandMethod;

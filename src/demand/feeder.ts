@@ -11,7 +11,7 @@ import {
   whenKnown,
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
-import { conditionally, pathTo, refuseUnsound } from '../installation/index.js';
+import { conditionally, dwellingsBelow, outletsBelow, pathTo, refuseUnsound } from '../installation/index.js';
 import { type Amperes, amperes, CalculationError } from '../units/index.js';
 import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
@@ -22,22 +22,29 @@ import type { DemandRules } from './rules.js';
 /** What a feeder has to carry, and whether the boards that it feeds are made for it. @inline */
 export interface FeederDemand {
   readonly run: string;
+  /** Dwellings below it. */
+  readonly dwellings: number;
+  /** Charge points below it. */
+  readonly points: number;
   /** Demand of what is below it, by every method that knows a part of an installation. */
   readonly demand: Demand;
   /** Demand on its most loaded line, A. */
   readonly worst: Known<Amperes>;
   /** Demand on that line without the charge points, A. */
   readonly existing: Known<Amperes>;
-  /** The smaller of the rating of its device and those of the main switches that it feeds, A. */
+  /** The rating of its device, or of the main switch of the one board that it feeds where that is smaller, A. */
   readonly limit: Known<Amperes>;
   /** Demand against the main switch of each board that it feeds, and what protects that against overload, line by line. */
   readonly results: readonly CheckResult[];
 }
 
 /** The named method only where it knows a part of an installation: a meter at the origin does not. */
-function forPart(rules: DemandRules, { premises, governing, assembly, factors }: DemandOptions): DemandOptions {
+function forPart(
+  rules: DemandRules,
+  { premises, governing, assembly, factors, dwellings }: DemandOptions,
+): DemandOptions {
   const divisible = methodsOf(rules).some((m) => m.id === governing && m.divisible);
-  return { premises, ...stated({ assembly, factors, governing: divisible ? governing : undefined }) };
+  return { premises, ...stated({ assembly, factors, dwellings, governing: divisible ? governing : undefined }) };
 }
 
 /**
@@ -104,24 +111,35 @@ export function feederDemandOf(
       known: [],
     });
   const { meteredDemand: _, ...supply } = installation.supply;
-  const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, complete: known(true), runs: [run] };
-  const ofPart = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), sheet);
-  const demand = smaller(ofPart, byMeterOfSupply(rules, installation, ahead, options), run, sheet);
+  const demandAt = (part: Run, on: Sheet): Demand => {
+    const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, complete: known(true), runs: [part] };
+    const ofPart = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), on);
+    return smaller(ofPart, byMeterOfSupply(rules, installation, ahead, options), run, on);
+  };
+  const demand = demandAt(run, sheet);
   const lines = run.lines.map((line) => governingOn(demand, line));
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
-  const judged = lines.flatMap((l) => boards.flatMap((board) => judgeSwitch(rules, run, board, l, sheet)));
+  // of several boards along a riser each carries what is below itself
+  const alone = run.feeds.length === 1;
+  const judged = boards.flatMap((board) => {
+    const own = alone ? demand : demandAt({ ...run, feeds: [board] }, sheet.part(`Demand of ${board.id}`));
+    return run.lines.flatMap((line) => judgeSwitch(rules, run, board, governingOn(own, line), sheet));
+  });
   const results = conditionally(
     installation,
     judged,
     (bare) => feederDemandOf(rules, bare, runId, options, sheet.silent()).results,
   );
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
+  const below = outletsBelow(run);
   return {
     run: run.id,
+    dwellings: dwellingsBelow(run),
+    points: below.filter((o) => o.kind === 'charge-point' || o.purpose === 'charge-point').length,
     demand,
     worst: worstOf(demand, run),
     existing: largest(lines.map((l) => l.existing)),
-    limit: whenKnown([rating, ...boards.map(mainSwitchOf)], (...all) =>
+    limit: whenKnown([rating, ...(alone ? boards.map(mainSwitchOf) : [])], (...all) =>
       amperes(Math.min(...(all as readonly number[]))),
     ),
     results,

@@ -45,22 +45,48 @@ function fromParticulars(id: string, title: string, options: NotificationOptions
   return value === undefined || value.trim() === '' ? { id, title, missing: obtain } : entry(id, title, value);
 }
 
+/** Devices of one kind up to which each has its own entries. */
+const FEW = 3;
+
 function deviceFields(facts: ConnectionFacts, options: NotificationOptions): readonly FormField[] {
-  return facts.devices
-    .filter((d) => d.isNew)
-    .flatMap((d) => [
-      entry(`${d.id}.kind`, `${d.id}: kind of device`, d.bidirectional ? `${d.kind}, feeds back` : d.kind),
-      fromKnown(`${d.id}.current`, `${d.id}: rated current a line`, d.current, 'setting of the device', 'A'),
-      entry(`${d.id}.lines`, `${d.id}: line conductors`, d.lines.join(', ')),
-      fromKnown(
-        `${d.id}.power`,
-        `${d.id}: rated power`,
-        isMissing(d.current) ? d.current : (d.current * facts.nominalVoltage * d.lines.length) / 1000,
-        'setting of the device',
-        'kVA',
-      ),
-      fromParticulars(`${d.id}.type`, `${d.id}: make and type reference`, options, 'label of the device'),
+  const ofOne = (d: ConnectionFacts['devices'][number]) => [
+    entry(`${d.id}.kind`, `${d.id}: kind of device`, d.bidirectional ? `${d.kind}, feeds back` : d.kind),
+    fromKnown(`${d.id}.current`, `${d.id}: rated current a line`, d.current, 'setting of the device', 'A'),
+    entry(`${d.id}.lines`, `${d.id}: line conductors`, d.lines.join(', ')),
+    fromKnown(
+      `${d.id}.power`,
+      `${d.id}: rated power`,
+      isMissing(d.current) ? d.current : (d.current * facts.nominalVoltage * d.lines.length) / 1000,
+      'setting of the device',
+      'kVA',
+    ),
+    fromParticulars(`${d.id}.type`, `${d.id}: make and type reference`, options, 'label of the device'),
+  ];
+  // one set of entries for many of a kind: what they are is the same, but for the line that each is on
+  const kinds = new Map<string, ConnectionFacts['devices'][number][]>();
+  for (const d of facts.devices.filter((o) => o.isNew)) {
+    const alike = JSON.stringify([
+      d.kind,
+      d.bidirectional,
+      d.current,
+      d.lines.length,
+      own(options.particulars, `${d.id}.type`),
     ]);
+    kinds.set(alike, [...(kinds.get(alike) ?? []), d]);
+  }
+  return [...kinds.values()].flatMap((all): readonly FormField[] => {
+    const [first] = all;
+    if (!first || all.length <= FEW) return all.flatMap(ofOne);
+    const lines = [...new Set(all.map((d) => d.lines.join(', ')))].sort();
+    return [
+      entry(`${first.id}.count`, `${first.id} and others of its kind: how many in all`, all.length),
+      ...ofOne(first).map((f) =>
+        f.id === `${first.id}.lines`
+          ? entry(f.id, f.title, lines.length > 1 ? `each one of ${lines.join('; ')}` : (lines[0] ?? ''))
+          : f,
+      ),
+    ];
+  });
 }
 
 /** What the entries of a form are filled from. @inline */

@@ -2,6 +2,7 @@ import { type Fact, type Gap, known } from '../core/index.js';
 import {
   type Board,
   type ChargePoint,
+  type Dwellings,
   everythingBelow,
   type Installation,
   type Line,
@@ -32,6 +33,8 @@ export interface DemandLoad {
   readonly standardCircuit: boolean | undefined;
   /** Whether it is yet to be connected, so that no meter has seen it. */
   readonly isNew: boolean;
+  /** Where it stands for dwellings: how many, and of what kind. */
+  readonly dwellings?: Dwellings;
 }
 
 /** A charge point as the demand methods see it. @inline */
@@ -103,6 +106,7 @@ function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[]): v
     withSocket: load.withSocket === true,
     standardCircuit: load.standardCircuit,
     isNew: run.existing === false,
+    ...(load.dwellings ? { dwellings: load.dwellings } : {}),
   };
   if (purpose !== 'generation') walk.loads.push(found);
   if (purpose === 'generation' || purpose === 'storage') walk.sources.push(found);

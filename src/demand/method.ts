@@ -2,6 +2,7 @@ import type { Gap, Known, Sheet, Source } from '../core/index.js';
 import type { Line, Purpose } from '../installation/index.js';
 import type { Amperes, Ratio, WattHours } from '../units/index.js';
 import type { DemandCase, DemandLoad } from './loads.js';
+import type { DwellingGroup } from './many/group.js';
 
 /** What premises a demand is for; guide tables differ by it. @inline */
 export type Premises = 'dwelling' | 'small-shop' | 'small-hotel' | 'other';
@@ -24,6 +25,16 @@ export interface MeterReadings {
   readonly margin: Ratio;
 }
 
+/** Constants of the user's own for the demand of many dwellings. @inline */
+export interface DwellingConstants extends Pick<DwellingGroup, 'afterDiversity' | 'coincidence'> {
+  /** Energy of one dwelling in a year, Wh, and both coefficients of a peak from energy. */
+  readonly energy?: {
+    readonly each: WattHours;
+    readonly linear: Ratio;
+    readonly root: Ratio;
+  };
+}
+
 /** Choices that change a demand; none of them has a default that lowers it. */
 export interface DemandOptions {
   readonly premises: Premises;
@@ -37,6 +48,8 @@ export interface DemandOptions {
   readonly marginBy?: string;
   /** Standard of the board, where its rated diversity is to be used. */
   readonly assembly?: 'IEC 61439-2' | 'IEC 61439-3';
+  /** Constants of the user's own for many dwellings, all of one kind; there are no built-in ones. */
+  readonly dwellings?: DwellingConstants;
   /** Factors of the user's own: k_u by purpose, k_s by name of board. There are no built-in ones. */
   readonly factors?: {
     /** Utilisation factors k_u by purpose, 0 to 1. */

@@ -46,6 +46,8 @@ export interface SupplyRules {
 export interface DemandRules {
   /** Methods of guides, asked in this order, before those that belong to no guide (`generalMethods`). */
   readonly methods: readonly DemandMethod[];
+  /** Methods for many dwellings, asked after those of guides where dwellings are listed. */
+  readonly ofDwellings?: readonly DemandMethod[];
   /**
    * Those that govern where the user names none and no readings cover a year: the first that is for these premises, and
    * the connected load where none is.
@@ -53,7 +55,7 @@ export interface DemandRules {
   readonly governing?: {
     /** In words, such as `the guide for the stated premises`. */
     readonly title: string;
-    /** In order of precedence; each is one of `methods`. */
+    /** In order of precedence; each is one of `methods` or `ofDwellings`. */
     readonly methods: readonly DemandMethod[];
   };
   /** Demand with the charge points in full. */

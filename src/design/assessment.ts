@@ -75,9 +75,15 @@ function verdictOf(results: readonly CheckResult[]): AspectVerdict['verdict'] {
   return judged ? overall(results).verdict : 'not-required';
 }
 
-/** Gaps of a result and of the alternatives in it. */
-const gapsOf = (r: CheckResult): readonly Gap[] =>
-  r.verdict === 'not-determined' ? [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)] : [];
+/** Gaps of results and of the alternatives in them. */
+function gapsOf(results: readonly CheckResult[], into: Gap[] = []): Gap[] {
+  for (const { verdict, gaps, alternatives } of results) {
+    if (verdict !== 'not-determined') continue;
+    if (gaps) into.push(...gaps);
+    if (alternatives) gapsOf(alternatives, into);
+  }
+  return into;
+}
 
 /** Writes the calculation of a circuit, a part an aspect, and what it amounts to. */
 export function writeCircuit(working: Working, sheet: Sheet, assumed: readonly string[] = []): void {
@@ -99,6 +105,8 @@ export function assessmentOf(
   figures: CircuitFigures,
 ): Assessment {
   const results = judged.flatMap((j) => j.results);
+  const cautions = new Set<string>();
+  for (const { caution } of results) if (caution !== undefined) cautions.add(caution);
   return {
     run,
     code: code.name,
@@ -112,11 +120,8 @@ export function assessmentOf(
     })),
     overall: overall(results),
     figures,
-    gaps: eachOnce(results.flatMap(gapsOf)),
-    cautions: [
-      ...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution]))),
-      ...(code.attested?.remarks ?? []),
-    ],
+    gaps: eachOnce(gapsOf(results)),
+    cautions: [...cautions, ...(code.attested?.remarks ?? [])],
   };
 }
 

@@ -2,15 +2,17 @@ import { optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
 import { own } from '../core/own.js';
 import {
-  type Board,
   connectedCurrentOf,
   type Installation,
+  isFeeder,
   pathTo,
   refuseUnsound,
   rising,
   runNames,
 } from '../installation/index.js';
 import { CalculationError } from '../units/index.js';
+
+export type { AssessmentOptions, CircuitCase };
 
 /**
  * The case of one run, read from the tree: the way from the origin, its line conductors, and its design current by what
@@ -44,9 +46,7 @@ export function circuitCase(installation: Installation, runId: string, options: 
     );
   }
   const { run } = path;
-  const declared = run.feeds.some((o): o is Board => o.kind === 'board')
-    ? own(options.feederDemand, run.id)
-    : undefined;
+  const declared = isFeeder(run) ? own(options.feederDemand, run.id) : undefined;
   const designCurrent = declared ?? rising(run, connectedCurrentOf);
   return {
     installation,

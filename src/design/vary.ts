@@ -6,6 +6,7 @@ import {
   connectedCurrentOf,
   type GroupArrangement,
   type Installation,
+  isFeeder,
   type Load,
   type Run,
   type Stretch,
@@ -208,7 +209,7 @@ export function variationOf(
       };
     }
     case 'load': {
-      if (run.feeds.some((o) => o.kind === 'board'))
+      if (isFeeder(run))
         return {
           name: 'designCurrent',
           values: [0.1, 2000],

@@ -11,8 +11,8 @@ import type {
   Stretch,
 } from './cable.js';
 import type { DevicePosition, OvercurrentKind } from './device.js';
-import { type ChargePointEarthing, lineConductors, purposes } from './load.js';
-import type { EarthingConductorLaid, EarthingSystem, Supply } from './supply.js';
+import { type ChargePointEarthing, type DwellingHeating, lineConductors, purposes } from './load.js';
+import type { EarthingConductorLaid, EarthingSystem, Supply, SupplyTransformer } from './supply.js';
 
 type Tray = NonNullable<Group['tray']>;
 
@@ -20,6 +20,7 @@ type Tray = NonNullable<Group['tray']>;
 export const labels = {
   system: ['TN-S', 'TN-C-S', 'TT', 'IT'],
   phaseCount: [1, 3],
+  transformerOwner: ['operator', 'customer'],
   earthingConductorLaid: [
     'above-ground',
     'above-ground-protected',
@@ -65,6 +66,7 @@ export const labels = {
   containment: ['clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'catenary', 'free'],
   purpose: purposes,
   holds: ['current', 'power'],
+  heating: ['not-electric', 'direct-electric', 'night-storage', 'heat-pump'],
   accessories: ['BS 1363', 'other'],
   line: lineConductors,
   mode: [2, 3, 4],
@@ -86,6 +88,7 @@ export const labels = {
 export interface Labels {
   readonly system: readonly EarthingSystem[];
   readonly phaseCount: readonly (1 | 3)[];
+  readonly transformerOwner: readonly SupplyTransformer['owner'][];
   readonly earthingConductorLaid: readonly EarthingConductorLaid[];
   readonly specialLocation: readonly NonNullable<Supply['specialLocation']>[];
   readonly energyClass: readonly (1 | 2 | 3)[];
@@ -108,6 +111,7 @@ export interface Labels {
   readonly containment: readonly NonNullable<Stretch['containment']>[];
   readonly purpose: readonly (typeof purposes)[number][];
   readonly holds: readonly ('current' | 'power')[];
+  readonly heating: readonly DwellingHeating[];
   readonly accessories: readonly ('BS 1363' | 'other')[];
   readonly line: readonly (typeof lineConductors)[number][];
   readonly mode: readonly (2 | 3 | 4)[];
@@ -140,5 +144,7 @@ export const counts = {
   circuits: { least: 1, most: 100 },
   lightlyLoaded: { least: 0, most: 100 },
   pieces: { least: 0, most: 10_000 },
+  alikePoints: { least: 2, most: 500 },
+  dwellingCount: { least: 1, most: 10_000 },
   groupingFactor: { above: 0, most: 1, broken: true },
 } as const satisfies Readonly<Record<string, Bounds & { readonly broken?: true }>>;

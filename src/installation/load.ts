@@ -23,6 +23,7 @@ export const purposes = [
   'motor',
   'air-conditioning',
   'charge-point',
+  'dwellings', // several, behind cut-outs or meters of their own
   'generation',
   'storage',
   'other',
@@ -31,13 +32,29 @@ export const purposes = [
 /** What a load is for; demand methods treat purposes differently. */
 export type Purpose = (typeof purposes)[number];
 
+/** How dwellings are heated, as far as it decides what they take together. @inline */
+export type DwellingHeating = 'not-electric' | 'direct-electric' | 'night-storage' | 'heat-pump';
+
+/** Like dwellings that hang on one place of a circuit, a riser or a floor. */
+export interface Dwellings {
+  /** How many, whole, 1 and up. */
+  readonly count: number;
+  /** Largest current of one, A per line: the rating of its cut-out, or what is contracted. */
+  readonly each: Fact<Amperes>;
+  readonly heating: Fact<DwellingHeating>;
+  /** Whether their water is heated electrically; not known when absent. */
+  readonly electricWater?: Fact<boolean>;
+  /** Line conductors of one; taken for single-phase when absent, which loads the lines less evenly. */
+  readonly phases?: Fact<1 | 3>;
+}
+
 /** A load, or a source, at the end of a circuit or along it. */
 export interface Load {
   readonly kind: 'load';
   /** Unique name within the installation. */
   readonly id: string;
   readonly purpose: Purpose;
-  /** Connected load, A per line used. */
+  /** Connected load, A per line used; of dwellings all of them at once (`dwellingsAtOnce`). */
   readonly current: Fact<Amperes>;
   readonly lines: readonly Line[];
   /** Whether a cooker unit has a socket-outlet; of a cooker not known when absent. */
@@ -57,7 +74,16 @@ export interface Load {
   readonly at?: Metres;
   /** Whether the circuit is a standard final circuit in the sense of the one-line dwelling rule. */
   readonly standardCircuit?: boolean;
+  /** Of the purpose `dwellings`: how many there are, and of what kind. */
+  readonly dwellings?: Dwellings;
 }
+
+/**
+ * Share of like dwellings that the most loaded of their lines has: single-phase ones spread as evenly as their number
+ * allows.
+ */
+export const shareOfLine = ({ count, phases }: Dwellings, lines: number): number =>
+  phases?.state === 'known' && phases.value === 3 ? 1 / lines : Math.ceil(count / lines) / count;
 
 /** What open-PEN detection watches: the voltage of exposed metal to earth, the voltage of line to neutral, or something else. @inline */
 export type OpenPenDetection =

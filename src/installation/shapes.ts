@@ -108,6 +108,14 @@ export const shapes = {
     holds: ['plain?', 'holds'],
     at: ['plain?', 'length'],
     standardCircuit: ['plain?', 'yes'],
+    dwellings: ['plain?', 'dwellingGroup'],
+  },
+  dwellingGroup: {
+    count: ['plain', 'dwellingCount'],
+    each: ['fact', 'connectedCurrent'],
+    heating: ['fact', 'heating'],
+    electricWater: ['fact?', 'yes'],
+    phases: ['fact?', 'phaseCount'],
   },
   electrode: {
     resistance: ['fact', 'electrodeResistance'],
@@ -140,6 +148,7 @@ export const shapes = {
     limit: ['fact', 'controlLimit'],
     controls: ['list', 'text'],
     reaction: ['fact?', 'excessTime'],
+    keepsFuse: ['fact?', 'yes'],
   },
   board: {
     id: ['plain', 'text'],
@@ -181,5 +190,24 @@ export const shapes = {
     meterPoint: ['fact?', 'text'],
     specialLocation: ['plain?', 'specialLocation'],
     meteredDemand: ['plain?', 'meteredDemand'],
+    transformer: ['plain?', 'transformer'],
+  },
+  transformer: {
+    rating: ['fact', 'transformerRating'],
+    voltage: ['fact', 'transformerVoltage'],
+    impedanceVoltage: ['fact', 'transformerImpedanceVoltage'],
+    loss: ['fact', 'transformerLoss'],
+    gridFaultPower: ['fact', 'gridFaultPower'],
+    owner: ['plain', 'transformerOwner'],
+    parallel: ['plain?', 'parallel'],
+    atOrigin: ['fact?', 'yes'],
+    cable: ['plain?', 'transformerCable'],
+  },
+  transformerCable: {
+    material: ['plain', 'material'],
+    length: ['fact', 'length'],
+    area: ['fact', 'conductorArea'],
+    protectiveArea: ['fact', 'protectiveArea'],
+    parallel: ['plain?', 'parallel'],
   },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, Field>>>>;

@@ -1,5 +1,16 @@
 import type { Fact } from '../core/index.js';
-import type { Amperes, Hertz, Metres, OhmMetres, Ohms, SquareMillimetres, Volts } from '../units/index.js';
+import type {
+  Amperes,
+  Hertz,
+  Metres,
+  OhmMetres,
+  Ohms,
+  Ratio,
+  SquareMillimetres,
+  VoltAmperes,
+  Volts,
+  Watts,
+} from '../units/index.js';
 import type { OvercurrentDevice } from './device.js';
 
 /** Earthing system of the supply. TN-C-S with a combined conductor in the street is what the trade calls PME. @inline */
@@ -26,6 +37,39 @@ export interface Electrode {
   readonly soilResistivity?: Fact<OhmMetres>;
   /** Distance to the nearest metal that is earthed to another system, m. */
   readonly separation?: Fact<Metres>;
+}
+
+/** A transformer that supplies the installation alone or with its like beside it, by its plate. */
+export interface SupplyTransformer {
+  /** Rated power, VA. */
+  readonly rating: Fact<VoltAmperes>;
+  /** Rated voltage between lines of its low side, without load, V. */
+  readonly voltage: Fact<Volts>;
+  /** Impedance voltage u_k, as a ratio; a plate is right within a tenth. */
+  readonly impedanceVoltage: Fact<Ratio>;
+  /** Loss at rated current, W. */
+  readonly loss: Fact<Watts>;
+  /** Three-phase fault level of the grid at its high side, VA. */
+  readonly gridFaultPower: Fact<VoltAmperes>;
+  readonly owner: 'operator' | 'customer';
+  /** How many of the same kind work in parallel; one when absent. */
+  readonly parallel?: number;
+  /** Whether the origin stands at its terminals; not known when absent. */
+  readonly atOrigin?: Fact<boolean>;
+  /** Cable from its terminals to the origin. */
+  readonly cable?: TransformerCable;
+}
+
+/** The cable between a transformer and the origin. @inline */
+export interface TransformerCable {
+  readonly material: 'copper' | 'aluminium';
+  readonly length: Fact<Metres>;
+  /** One line conductor, mm². */
+  readonly area: Fact<SquareMillimetres>;
+  /** The protective or PEN conductor of the same metal, mm². */
+  readonly protectiveArea: Fact<SquareMillimetres>;
+  /** Conductors in parallel for each line; one when absent. */
+  readonly parallel?: number;
 }
 
 /** The supply at the origin of the installation. */
@@ -67,6 +111,8 @@ export interface Supply {
   readonly bonding?: readonly { readonly what: string; readonly area: Fact<SquareMillimetres> }[];
   /** Earth electrode, on a TT supply or beside another earth. */
   readonly electrode?: Electrode;
+  /** The transformer that supplies it, where that is known; readings at the origin go before what follows from it. */
+  readonly transformer?: SupplyTransformer;
   /** Meter-point administration number. */
   readonly meterPoint?: Fact<string>;
   /** Places where a combined neutral and earth is barred, or that ask for a specialist; not known when absent. */

@@ -26,6 +26,8 @@ export interface Board {
     readonly controls: readonly string[];
     /** Longest time from a rise of other load until points and vehicles have made room, s; not known when absent. */
     readonly reaction?: Fact<Seconds>;
+    /** Whether its maker states that at this limit it keeps the device ahead from operating; not known when absent. */
+    readonly keepsFuse?: Fact<boolean>;
   };
   readonly spareWays?: Fact<number>;
   readonly surgeProtection?: Fact<boolean>;
@@ -181,6 +183,10 @@ export function pathTo(installation: Installation, id: string): Path | undefined
   const node = nodeNamed(installation, id);
   return node && pathTaken(node);
 }
+
+/** Whether a run feeds boards, or dwellings behind cut-outs of their own: its demand is less than the sum of what is below. */
+export const isFeeder = ({ feeds }: Run): boolean =>
+  feeds.some((o) => o.kind === 'board' || (o.kind === 'load' && o.dwellings !== undefined));
 
 /** Names of the runs of an installation, in the order of the tree. */
 export const runNames = (installation: Installation): readonly string[] =>

@@ -3,6 +3,7 @@ import {
   type Board,
   type ChargePoint,
   counts,
+  dwellingsAtOnce,
   type Load,
   labels,
   type Outlet,
@@ -144,13 +145,23 @@ export const stretch = named(
 );
 
 const PURPOSE = oneOf(labels.purpose);
-const load = named(
+const dwellings = named(
+  'dwellingGroup',
+  record('dwellingGroup', {
+    count: must(count(counts.dwellingCount)),
+    each: must(factField('connectedCurrent')),
+    heating: must(fact(oneOf(labels.heating))),
+    electricWater: may(yes),
+    phases: may(fact(oneOf(labels.phaseCount))),
+  }),
+);
+const loadRecord = named(
   'load',
   record('load', {
     kind: must(z.literal('load')),
     id: must(NAME),
     purpose: must(PURPOSE),
-    current: must(factField('connectedCurrent')),
+    current: may(factField('connectedCurrent')),
     lines: must(LINES),
     withSocket: may(z.boolean()),
     accessories: may(fact(oneOf(labels.accessories))),
@@ -161,8 +172,22 @@ const load = named(
     holds: may(oneOf(labels.holds)),
     at: may(quantityField('length')),
     standardCircuit: may(z.boolean()),
+    dwellings: may(dwellings),
   }),
 );
+/** Dwellings take what all of them take at once; every other load says its current. */
+const load = loadRecord.transform(({ current, ...read }, ctx) => {
+  const { dwellings: several, lines } = read;
+  if (current !== undefined) return { ...read, current };
+  if (several) return { ...read, current: dwellingsAtOnce(several, lines.length as 1 | 2 | 3) };
+  ctx.addIssue({
+    code: 'custom',
+    path: ['current'],
+    message: 'is missing; write current or current_A or current_mA or current_kA',
+    params: { id: 'missing' },
+  });
+  return z.NEVER;
+});
 
 const electrode = record('electrode', {
   resistance: must(factField('electrodeResistance')),
@@ -258,6 +283,7 @@ const boardShape = {
       limit: must(factField('controlLimit')),
       controls: must(z.array(NAME).max(200)),
       reaction: may(factField('excessTime')),
+      keepsFuse: may(yes),
     }),
   ),
   spareWays: may(fact(COUNT)),
@@ -281,10 +307,30 @@ const anOutlet = z.unknown().transform((input, ctx): Outlet => {
 /** The kinds of outlet, for the generated JSON Schema. */
 export const outletKinds: readonly z.ZodType[] = [
   board,
-  load as z.ZodType<Load>,
+  loadRecord as unknown as z.ZodType<Load>,
   chargePoint as unknown as z.ZodType<ChargePoint>,
 ];
 export const outletSchema = anOutlet;
+
+const transformer = record('transformer', {
+  rating: must(factField('transformerRating')),
+  voltage: must(factField('transformerVoltage')),
+  impedanceVoltage: must(factField('transformerImpedanceVoltage')),
+  loss: must(factField('transformerLoss')),
+  gridFaultPower: must(factField('gridFaultPower')),
+  owner: must(oneOf(labels.transformerOwner)),
+  parallel: may(count(counts.parallel)),
+  atOrigin: may(yes),
+  cable: may(
+    record('transformerCable', {
+      material: must(oneOf(labels.material)),
+      length: must(factField('length')),
+      area: must(factField('conductorArea')),
+      protectiveArea: must(factField('protectiveArea')),
+      parallel: may(count(counts.parallel)),
+    }),
+  ),
+});
 
 export const supply = record('supply', {
   operation: may(z.enum(['grid', 'island'])),
@@ -310,5 +356,6 @@ export const supply = record('supply', {
   electrode: may(electrode),
   meterPoint: may(fact(z.string().max(40))),
   specialLocation: may(oneOf(labels.specialLocation)),
+  transformer: may(transformer),
   meteredDemand: may(record('meteredDemand', { current: must(factField('demand')), about: must(TEXT.min(1)) })),
 });

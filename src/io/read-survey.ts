@@ -5,6 +5,7 @@ import { CUSTOMARY_MARGIN } from '../site/demand-options.js';
 import type { Survey, WantedPoint } from '../site/survey.js';
 import { surveyProblems } from '../site/survey-problems.js';
 import { CalculationError, invalidInput, type Problem, ratio, wattHours } from '../units/index.js';
+import { eachWanted, withEachHeld } from './groups.js';
 import { migrate } from './migrate.js';
 import { readAll } from './read-all.js';
 import { scan } from './scan.js';
@@ -31,7 +32,7 @@ export function readSurvey(document: unknown): Survey {
   refuse(current);
   const { data, problems, among } = readAll(surveySchema, current);
   const survey = data && arrange(data);
-  const crossed = survey ? surveyProblems(survey) : [];
+  const crossed = survey && data ? surveyProblems(survey).map((found) => atEntry(found, data)) : [];
   const other = crossed.find((p) => p.message.startsWith(NOT_COVERED));
   if (other) throw notCovered(other.message.slice(NOT_COVERED.length));
   // a run that is wanted and its point are one in the document: what is wrong with both is said once
@@ -77,6 +78,13 @@ function refuse(document: unknown): void {
   }
 }
 
+/** A problem of one of many points at the entry that stands for them. */
+function atEntry({ path: [first, i, ...rest], message }: Problem, { wanted }: SurveyDocument): Problem {
+  const at = first === 'wanted' && typeof i === 'number' ? eachWanted(wanted)[i]?.at : undefined;
+  const path = [first, ...(at === undefined ? [i] : [at]), ...rest].filter((key) => key !== undefined);
+  return { path, message };
+}
+
 /** A problem where it stands in the document: there the run of a wanted point is not put together yet. */
 function inDocument({ path, message }: Problem): Problem {
   const [first, i, inside, key, ...rest] = path;
@@ -110,8 +118,8 @@ function arrange(d: SurveyDocument): Survey {
     format: d.format,
     about: d.about,
     code: d.code,
-    installation: { supply, board: d.board },
-    wanted: d.wanted.map((w): WantedPoint => {
+    installation: { supply, board: withEachHeld(d.board, d.wanted) },
+    wanted: eachWanted(d.wanted).map(({ wanted: w }): WantedPoint => {
       const {
         id,
         from,

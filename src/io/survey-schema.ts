@@ -26,6 +26,8 @@ const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of d
 
 const wanted = record('wanted', {
   id: must(NAME),
+  count: may(count(counts.alikePoints)),
+  inTurn: may(z.boolean()),
   from: must(NAME),
   lines: must(LINES),
   point: must(record('chargePoint', pointShape)),
@@ -110,6 +112,30 @@ export const surveySchema = record('survey', {
           margin: may(quantityField('demandMargin')),
         }),
       ),
+      dwellings: may(
+        record('dwellingConstants', {
+          afterDiversity: may(
+            record('afterDiversity', {
+              demand: must(quantityField('afterDiversityDemand')),
+              constant: must(quantityField('groupConstant')),
+              unbalance: must(quantityField('unbalanceAllowance')),
+            }),
+          ),
+          coincidence: may(
+            record('coincidence', {
+              largest: must(quantityField('largestPower')),
+              limit: must(quantityField('coincidenceLimit')),
+            }),
+          ),
+          energy: may(
+            record('dwellingEnergy', {
+              each: must(quantityField('annualEnergy')),
+              linear: must(quantityField('linearCoefficient')),
+              root: must(quantityField('rootCoefficient')),
+            }),
+          ),
+        }),
+      ),
       assembly: may(z.enum(['IEC 61439-2', 'IEC 61439-3'])),
       factors: may(
         record('demandFactors', {
@@ -130,7 +156,8 @@ export const surveySchema = record('survey', {
       surface: may(fact(z.enum(workLabels.surface))),
       sensorCable: may(factField('length')),
       limiterReaction: may(factField('excessTime')),
-      supplyChange: may(z.enum(['larger-fuse', 'three-phase'])),
+      limiterKeepsFuse: may(yes),
+      supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),
       tenure: may(fact(z.enum(workLabels.tenure))),

@@ -14,6 +14,7 @@ export {
   supplyIsMetered,
   supplyStays,
 } from './gb-network/connection-checks.js';
+export { customaryDwellingDemand } from './gb-network/dwelling-demand.js';
 export * from './gb-network/external-impedance.js';
 export { meterPointPlausible } from './gb-network/meter-point.js';
 export * from './gb-network/meter-tails.js';

@@ -10,16 +10,31 @@ import { type Block, grid, heading, paragraph } from './block.js';
 import { checks } from './plan-checks.js';
 import { chargeBlocks } from './plan-night.js';
 import { ampsOf } from './plan-supply.js';
-import { workBlocks } from './plan-work.js';
+import { hoursWords, workBlocks } from './plan-work.js';
 import { comparisonWords } from './sheet.js';
 import { timeCurrentPicture, voltageDropPicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
 
 /** What a feeder on the way carries, and whether it is still in order with the new points behind it. */
-export function feederBlocks({ run, demand, assessment, overall, items, hours: work }: FeederPlan): readonly Block[] {
+export function feederBlocks({
+  run,
+  alike = [],
+  demand,
+  assessment,
+  overall,
+  items,
+  hours: work,
+}: FeederPlan): readonly Block[] {
   const { governing } = demand.demand;
   return [
     heading(2, `Feeder ${run}`),
+    ...(alike.length > 0
+      ? [
+          paragraph(
+            `The same for ${alike.length} more, alike in every fact but names, each with this material and these hours: ${alike.join(', ')}.`,
+          ),
+        ]
+      : []),
     { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what it feeds, new charge points included' },
     paragraph(
       `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,
@@ -125,6 +140,13 @@ export function earthingBlocks({ earthing, assessment }: PointPlan): readonly Bl
 export function pointBlocks(point: PointPlan, night: Night | undefined): readonly Block[] {
   return [
     heading(2, `Charge point ‘${point.point}’`),
+    ...(point.alike
+      ? [
+          paragraph(
+            `The same for ${point.alike.points.length} more, alike in every fact: ${point.alike.points.map((p) => p.point).join(', ')}. Their names stand in place of this one’s; material and hours are those of this one, and of each of the others below.`,
+          ),
+        ]
+      : []),
     { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
     ...(point.assessment.figures.governingStretch
       ? [paragraph(`The stretch that decides the size: ${point.assessment.figures.governingStretch}.`)]
@@ -137,5 +159,8 @@ export function pointBlocks(point: PointPlan, night: Night | undefined): readonl
     ...earthingBlocks(point),
     ...testSheetBlocks(point.tests, 3),
     ...workBlocks(point.items, point.hours),
+    ...(point.alike
+      ? [paragraph(`Each of the ${point.alike.points.length} others: ${hoursWords(point.alike.hours)}.`)]
+      : []),
   ];
 }

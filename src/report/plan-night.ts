@@ -79,6 +79,30 @@ const readyWords = (arrives: number, charged: Charged | undefined): string =>
 const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
   `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above ${formatIn(limit, 'A')}, ${limitBy}, for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
 
+/** Names that stand one by one in a row; of more the first and the last. */
+const NAMED = 4;
+
+/** A row for every vehicle; those that fare alike share one. */
+function vehicleRows(vehicles: Night['vehicles']): readonly (readonly string[])[] {
+  const alike = new Map<string, { readonly names: string[]; readonly cells: readonly string[] }>();
+  for (const v of vehicles) {
+    const cells = [
+      clockAt(v.arrives),
+      clockAt(v.arrives + v.window),
+      readyWords(v.arrives, v.quiet),
+      readyWords(v.arrives, v.busy),
+    ];
+    const key = cells.join('|');
+    const row = alike.get(key) ?? { names: [], cells };
+    row.names.push(v.point);
+    alike.set(key, row);
+  }
+  return [...alike.values()].map(({ names, cells }) => [
+    names.length > NAMED ? `${names.length}: ${names[0]} to ${names.at(-1)}` : names.join(', '),
+    ...cells,
+  ]);
+}
+
 /** The night in which all vehicles charge, as a picture with its assumptions. */
 export function nightBlocks(night: Night | undefined): readonly Block[] {
   if (!night) return [];
@@ -95,13 +119,7 @@ export function nightBlocks(night: Night | undefined): readonly Block[] {
         'everything else at rest',
         'everything else at its maximum demand throughout',
       ],
-      vehicles.map((v) => [
-        v.point,
-        clockAt(v.arrives),
-        clockAt(v.arrives + v.window),
-        readyWords(v.arrives, v.quiet),
-        readyWords(v.arrives, v.busy),
-      ]),
+      vehicleRows(vehicles),
     ),
     ...over.map((o) => caution(overWords(o))),
     ...(load

@@ -1,4 +1,5 @@
 import { earthingWords } from '../installation/marking.js';
+import { pointsOfPlan } from '../site/alike-plans.js';
 import type { OptionPlan, PointPlan } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, heading, list } from './block.js';
@@ -31,7 +32,7 @@ function circuits(points: readonly PointPlan[]): readonly string[] {
   const alike = new Map<string, string[]>();
   for (const point of points) {
     const words = `${circuitWords(point)}${earthingOf(point)}`;
-    alike.set(words, [...(alike.get(words) ?? []), point.point]);
+    alike.set(words, [...(alike.get(words) ?? []), ...pointsOfPlan(point)]);
   }
   return [...alike].map(
     ([words, names]) =>

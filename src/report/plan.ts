@@ -1,3 +1,4 @@
+import { runsOf } from '../site/alike-plans.js';
 import type { OptionPlan, Plan } from '../site/index.js';
 import { type Block, caution, cautionsOnce, grid, heading, list, paragraph, verdictWords } from './block.js';
 import { checkRow } from './plan-checks.js';
@@ -5,6 +6,7 @@ import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { conditionBlocks } from './plan-conditions.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
 import { remedyBlocks } from './plan-remedies.js';
+import { stageBlocks } from './plan-stages.js';
 import { nextSteps } from './plan-steps.js';
 import { supplyBlocks } from './plan-supply.js';
 import { hoursWords } from './plan-work.js';
@@ -168,13 +170,10 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     ...supplyBlocks(option),
     {
       kind: 'figure',
-      svg: oneLineDiagram(
-        option.installation,
-        `${about.title}: one-line diagram`,
-        option.points.map((p) => p.run.id),
-      ),
+      svg: oneLineDiagram(option.installation, `${about.title}: one-line diagram`, option.points.flatMap(runsOf)),
       caption: 'One-line diagram; what is new is framed.',
     },
+    ...stageBlocks(option),
     ...option.feeders.flatMap(feederBlocks),
     ...nightBlocks(option.night),
     ...option.points.flatMap((point) => pointBlocks(point, option.night)),

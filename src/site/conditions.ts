@@ -14,6 +14,7 @@ import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
 import type { ConditionLimit, ToConfirm } from './to-confirm.js';
+import type { WorkRules } from './work-rules.js';
 
 /** What was assumed, as it is said: a quantity with its unit, a choice in its words. */
 function assumedWords({ value, least, most }: Condition, unit = '', choices: readonly Choice[] = []): string {
@@ -57,6 +58,7 @@ const around = (intervals: readonly PermittedInterval[], value: number) =>
 export function withLimits(
   code: WiringCode,
   survey: Survey,
+  rules: WorkRules,
   { installation, points, feeders, conditions }: OptionPlan,
 ): readonly ToConfirm[] {
   const runs = [...points, ...feeders].map((p) => p.assessment);
@@ -76,7 +78,7 @@ export function withLimits(
         return beyond ? [{ run, value: last, beyond: beyond.value, because: beyond.check.title }] : [];
       });
       const [tightest] = found.sort((a, b) => (end === 'to' ? a.value - b.value : b.value - a.value));
-      return tightest && { ...tightest, ...insteadBeyond(code, survey, installation, assumption, tightest) };
+      return tightest && { ...tightest, ...insteadBeyond(code, survey, rules, installation, assumption, tightest) };
     };
     const [atLeast, atMost] = [limit('from'), limit('to')];
     return { ...condition, ...(atLeast ? { atLeast } : {}), ...(atMost ? { atMost } : {}) };
@@ -87,6 +89,7 @@ export function withLimits(
 function insteadBeyond(
   code: WiringCode,
   survey: Survey,
+  rules: WorkRules,
   installation: OptionPlan['installation'],
   assumption: string,
   { run, beyond }: ConditionLimit,
@@ -96,7 +99,7 @@ function insteadBeyond(
   if (!wanted || !fact || !pathTo(installation, run)) return {};
   const changed = { state: 'known', value: beyond, by: 'beyond the limit', assumed: assumption };
   const found = designedFor(
-    { code, survey, lengths: false },
+    { code, survey, lengths: false, rules },
     { ...wanted, run: withAssumption(wanted.run, assumption, changed) },
     withAssumption(installation, assumption, changed),
   );

@@ -5,17 +5,28 @@
  */
 export type { Applicable, TradeWords } from './applicable.js';
 export { assumeSurvey } from './assumed-survey.js';
+export * from './collections.js';
 export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
-export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
 export { type NextQuestion, nextQuestions } from './next-question.js';
+export {
+  type BuildStage,
+  compareOverYears,
+  type FleetVehicle,
+  type SiteWay,
+  type WayOverYears,
+  type YearOfWay,
+  type YearsQuestion,
+} from './over-years.js';
+export { type OnOneLine, type Placement, placeOnLines } from './place-on-lines.js';
 export type { OptionPlan, Plan, PointPlan } from './plan.js';
 export { type PlanOptions, planOf, type Ranking, simplestFirst } from './plan-of.js';
 export { type PriceBook, type Quotation, quotationOf } from './price.js';
 export { type Records, recordsOf } from './records.js';
 export { type SurveyChange, withChanges } from './remedies/changes.js';
 export type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
-export { type SanityQuestion, sanityQuestions } from './sanity.js';
+export { sanityQuestions } from './sanity.js';
+export type { SanityQuestion } from './sanity-question.js';
 export { type Finding, type Settlement, settle } from './settle.js';
 export type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
 export type { ConditionLimit, ToConfirm } from './to-confirm.js';

@@ -37,8 +37,11 @@ export interface Built {
  * run && pathsOf(withAddedRun(installation, 'consumer unit', run)).length; // => 5
  * ```
  */
-export function withAddedRun(installation: Installation, boardId: string, run: Run): Installation {
-  const add = (board: Board): Board => ({ ...board, runs: [...board.runs, run] });
+export const withAddedRun = (installation: Installation, boardId: string, run: Run): Installation =>
+  withAddedRuns(installation, boardId, [run]);
+
+function withAddedRuns(installation: Installation, boardId: string, runs: readonly Run[]): Installation {
+  const add = (board: Board): Board => ({ ...board, runs: [...board.runs, ...runs] });
   if (installation.board.id === boardId) return { ...installation, board: add(installation.board) };
   const isIt = (o: Outlet): o is Board => o.kind === 'board' && o.id === boardId;
   const feeder = pathsOf(installation).find((p) => p.run.feeds.some(isIt));
@@ -60,8 +63,18 @@ export function withAddedRun(installation: Installation, boardId: string, run: R
  * pathsOf(withAllWanted(readSurvey(survey))).length; // => 5
  * ```
  */
-export const withAllWanted = (survey: Survey): Installation =>
-  survey.wanted.reduce((i, w) => withAddedRun(i, w.from, w.run), survey.installation);
+export function withAllWanted(survey: Survey): Installation {
+  const before = installedOf.get(survey);
+  if (before) return before;
+  const byBoard = new Map<string, Run[]>();
+  for (const { from, run } of survey.wanted) byBoard.set(from, [...(byBoard.get(from) ?? []), run]);
+  const installation = [...byBoard].reduce((i, [board, runs]) => withAddedRuns(i, board, runs), survey.installation);
+  installedOf.set(survey, installation);
+  return installation;
+}
+
+/** Installations of surveys that were put together already: neither is changed afterwards. */
+const installedOf = /* @__PURE__ */ new WeakMap<Survey, Installation>();
 
 /**
  * A wanted run with its cable, size and device rating decided.

@@ -17,12 +17,22 @@ import type { Observation } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
 import type { TimeCurrentData, VoltageAlongData } from './picture-data.js';
 import type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';
-import type { SanityQuestion } from './sanity.js';
+import type { SanityQuestion } from './sanity-question.js';
+import type { StageDemand } from './stages.js';
 import type { Survey, WorkFacts } from './survey.js';
 import type { ToConfirm } from './to-confirm.js';
 import type { UnknownItem } from './unknown-facts.js';
 
-/** What is planned for one charge point. */
+/** Points that the plan of another one is for as well. @inline */
+export interface AlikePoints {
+  /** Each with the name of its circuit. */
+  readonly points: readonly { readonly point: string; readonly run: string }[];
+  /** Material of each: what occurs once for the job, or once for a board, is counted with the first. */
+  readonly items: readonly Item[];
+  readonly hours: Hours;
+}
+
+/** What is planned for one charge point, or for one that stands for several. */
 export interface PointPlan {
   readonly point: string;
   /** The circuit with the size and rating chosen; without them where no candidate remains. */
@@ -42,6 +52,8 @@ export interface PointPlan {
   readonly tests: TestSheet;
   readonly items: readonly Item[];
   readonly hours: Hours;
+  /** Further points that are alike in every fact but their names: all of this is theirs too, but material and hours. */
+  readonly alike?: AlikePoints;
   /** Time to charge at full current. */
   readonly chargeTime?: ChargeTime;
   /** What its time-current picture shows. */
@@ -53,6 +65,8 @@ export interface PointPlan {
 /** What is found of a feeder on the way to a charge point. @inline */
 export interface FeederPlan {
   readonly run: string;
+  /** Further feeders that are alike in every fact but their names: all of this is theirs too. */
+  readonly alike?: readonly string[];
   readonly demand: FeederDemand;
   /** Its assessment, at that demand. */
   readonly assessment: Assessment;
@@ -85,6 +99,8 @@ export interface OptionPlan {
   readonly notification: Notification;
   /** Feeders on the way to the charge points, each once: they carry more than before. */
   readonly feeders: readonly FeederPlan[];
+  /** Demand by stage where dwellings are listed: every riser, floor and feeder, whether new points hang on it or not. */
+  readonly stages?: readonly StageDemand[];
   readonly points: readonly PointPlan[];
   /** A night in which all vehicles charge, where the survey states any. */
   readonly night?: Night;

@@ -10,12 +10,13 @@ import {
   testSheet,
 } from '../design/index.js';
 import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
-import { celsius } from '../units/index.js';
+import { celsius, squareMillimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { cablesFor, noCableResult } from './cables.js';
 import { chargeTimeOf } from './charge-time.js';
 import { hoursOf } from './hours.js';
 import { decidedRun } from './installed.js';
+import type { ItemFacts } from './item.js';
 import { letThroughFirst } from './let-through-first.js';
 import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
 import type { PointPlan } from './plan.js';
@@ -77,14 +78,18 @@ export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
   readonly sheet: Recorder;
 }
 
-const isWanted = (survey: Survey, id: string) => survey.wanted.some((w) => w.run.feeds.some((o) => o.id === id));
-
 /** Open candidates after which a search for what passes gives a circuit up. */
 const MOST_OPEN = 4;
 
 /** Designs the circuit of one charge point among the cables that it may have. */
 export function designedFor(
-  { code, survey, lengths, passingOnly }: Pick<OptionCase, 'code' | 'survey' | 'lengths' | 'passingOnly'>,
+  {
+    code,
+    survey,
+    lengths,
+    passingOnly,
+    rules: { smallestSizes },
+  }: Pick<OptionCase, 'code' | 'survey' | 'lengths' | 'passingOnly' | 'rules'>,
   wanted: WantedPoint,
   installation: Installation,
   suited: readonly Cable[] = cablesFor(code, wanted).suited,
@@ -92,7 +97,10 @@ export function designedFor(
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
-  const choices = { cables: suited, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
+  const ratings = code.ratingsFor(wanted.run).filter((r) => r >= load);
+  const [least = load] = ratings;
+  const floor = smallestSizes.find((s) => least <= s.upTo)?.area ?? 0;
+  const choices = { cables: suited, ratings, from: squareMillimetres(floor) };
   return design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
@@ -101,8 +109,36 @@ export function designedFor(
   });
 }
 
-/** Plans one charge point: its circuit, earthing, tests, material, hours and time to charge. */
-export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
+/** What occurs once for a job, a board or a load control, of all that these points are first for. */
+function onceWith(
+  survey: Survey,
+  among: readonly WantedPoint[],
+  installation: Installation,
+): Pick<ItemFacts, 'limiters'> & { readonly first: boolean; readonly firstOnBoard: boolean } {
+  const ids = new Set(survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id)));
+  const own = new Set(among.flatMap((w) => w.run.feeds.map((o) => o.id)));
+  // each control is counted with one charge point that it holds, in whatever order they are listed
+  const ways = new Map<string, readonly Run[]>();
+  for (const w of among) {
+    const path = pathTo(installation, w.run.id);
+    for (const [i, b] of (path?.boards ?? []).entries())
+      if (!ways.has(b.id) && own.has(b.control?.controls.filter((id) => ids.has(id)).sort()[0] ?? ''))
+        ways.set(b.id, path?.feeders.slice(i) ?? []);
+  }
+  return {
+    firstOnBoard: among.includes(survey.wanted.find((w) => w.from === among[0]?.from) as WantedPoint),
+    limiters: [...ways.values()],
+    first: among.includes(survey.wanted[0] as WantedPoint),
+  };
+}
+
+/**
+ * Plans one charge point: its circuit, earthing, tests, material, hours and time to charge.
+ * @param option what the option has settled
+ * @param wanted the point
+ * @param others points that are alike in every fact but their names, to which all of it applies
+ */
+export function pointPlan(option: OptionCase, wanted: WantedPoint, others: readonly WantedPoint[] = []): PointPlan {
   const { code, words, survey, installation, rules, passingOnly, sheet } = option;
   const { suited, unsuitable } = cablesFor(code, wanted);
   const found = designedFor(option, wanted, installation, suited);
@@ -121,23 +157,18 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     testTemperature: survey.options.testTemperature ?? celsius(20),
     electronics: 'disconnected',
   });
-  const path = pathTo(built, run.id);
+  const { firstOnBoard, limiters, first } = onceWith(survey, [wanted, ...others], built);
   const failing = (check: string) => assessment.results.filter((r) => r.check === check && r.verdict === 'fail');
   const needs = {
     electrode: survey.work.electrode === true || (point.earthing === 'tt-earthing' && supply.electrode === undefined),
     surgeProtection:
-      survey.wanted.find((w) => w.from === wanted.from) === wanted &&
-      assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
-    // each control is counted with one charge point that it holds, in whatever order they are listed
-    limiters: (path?.boards ?? []).flatMap((b, i) =>
-      b.control?.controls.filter((id) => isWanted(survey, id)).sort()[0] === point.id
-        ? [path?.feeders.slice(i) ?? []]
-        : [],
-    ),
+      firstOnBoard && assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
+    limiters,
     bonding: failing('main-bonding-conductor').map((r) => r.because ?? 'as found'),
     earthingConductor: failing('earthing-conductor').length > 0,
-    first: wanted === survey.wanted[0],
+    first,
   };
+  const ofOthers: ItemFacts = { ...needs, surgeProtection: false, limiters: [], first: false };
   const askFirst = letThroughFirst(found);
   const timeCurrent = timeCurrentOf(code, run, supply, assessment);
   const voltageAlong = voltageAlongOf(built, run.id, assessment.figures);
@@ -153,6 +184,22 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint): PointPlan {
     tests,
     items: quantitiesOf(run, survey.work, rules, needs, words, sheet.part(`Quantities of ${point.id}`)),
     hours: hoursOf(run, survey.work, rules, needs),
+    ...(others.length > 0
+      ? {
+          alike: {
+            points: others.map((o) => ({ point: o.run.feeds[0]?.id ?? o.run.id, run: o.run.id })),
+            items: quantitiesOf(
+              run,
+              survey.work,
+              rules,
+              ofOthers,
+              words,
+              sheet.part(`Quantities of each like ${point.id}`),
+            ),
+            hours: hoursOf(run, survey.work, rules, ofOthers),
+          },
+        }
+      : {}),
     ...(wanted.vehicle
       ? {
           chargeTime: chargeTimeOf(

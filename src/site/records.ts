@@ -4,6 +4,7 @@ import type { ConnectionDecision } from '../demand/index.js';
 import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
 import { kindWords, sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
+import { eachPoint } from './alike-plans.js';
 import type { TradeWords } from './applicable.js';
 import type { OptionPlan, Plan, PointPlan } from './plan.js';
 
@@ -133,7 +134,7 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
 
 function handover(option: OptionPlan, { userTest }: TradeWords): readonly string[] {
   const lines: string[] = [];
-  for (const { run, point, chargeTime } of option.points) {
+  for (const { run, point, chargeTime } of eachPoint(option.points)) {
     const setting = run.feeds.flatMap((o) =>
       o.kind === 'charge-point' && o.setting.state === 'known' ? [o.setting.value] : [],
     )[0];
@@ -193,7 +194,7 @@ export function recordsOf(
     option: option.title,
     code: plan.code,
     installation: installationFields(option, plan.words),
-    circuits: option.points.map((p): CircuitRecord => {
+    circuits: eachPoint(option.points).map((p): CircuitRecord => {
       const read = own(readings, p.point);
       return {
         point: p.point,

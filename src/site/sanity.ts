@@ -1,20 +1,14 @@
-import type { Fact, Provenance } from '../core/index.js';
+import type { Fact } from '../core/index.js';
 import { pathsOf, type Stretch } from '../installation/index.js';
 import { formatIn } from '../units/index.js';
+import { alikeIn } from './alike.js';
 import { type Customary, customary } from './customary.js';
 import { withAllWanted } from './installed.js';
 import type { PriceBook } from './price.js';
+import type { SanityQuestion } from './sanity-question.js';
 import type { Survey } from './survey.js';
+import { transformerQuestions } from './transformer.js';
 import { inGround } from './trench.js';
-
-/** A figure that is outside what is customary: a question, no refusal. @inline */
-export interface SanityQuestion {
-  /** Where it stands in the survey. */
-  readonly of: string;
-  /** The question, in words. */
-  readonly question: string;
-  readonly provenance: Provenance;
-}
 
 type Asked =
   | { readonly state: string; readonly value?: unknown; readonly least?: number; readonly most?: number }
@@ -46,18 +40,20 @@ const total = (stretches: readonly Stretch[]): Fact<number> | undefined => {
   return { state: 'between', least: end('least'), most: end('most') };
 };
 
-const currentFromImpedance = 1.6;
+/** How far below U_0/Z_e the prospective current of one line may be; that between three lines is well above it. */
+const [ONE_LINE, THREE_LINES] = [1.6, 1.2];
 
 /** The two readings at the origin belong together: the fault current to earth cannot be above the prospective current by much. */
 function readingsApart({ supply }: Survey['installation']): readonly SanityQuestion[] {
-  const { externalImpedance: z, prospectiveCurrent: i, system, nominalVoltage } = supply;
+  const { externalImpedance: z, prospectiveCurrent: i, system, nominalVoltage, phases } = supply;
   if (z.state !== 'known' || i.state !== 'known' || system.state !== 'known' || system.value === 'TT') return [];
   const toEarth = nominalVoltage / z.value;
-  if (i.value >= toEarth / currentFromImpedance && i.value <= toEarth * 4) return [];
+  const three = phases.state === 'known' && phases.value === 3;
+  if (i.value >= (three ? THREE_LINES * toEarth : toEarth / ONE_LINE) && i.value <= toEarth * 4) return [];
   return [
     {
       of: 'external impedance and prospective current',
-      question: `Do the two readings belong together? ${formatIn(z.value, 'Ω')} gives ${formatIn(toEarth, 'A')} to earth, and ${formatIn(i.value, 'A')} was written down. Often one of them is of another place or in another unit.`,
+      question: `Do the two readings belong together? ${formatIn(z.value, 'Ω')} gives ${formatIn(toEarth, 'A')} to earth, and ${formatIn(i.value, 'A')} was written down. Often one of them is of another place or in another unit${three ? ', or the current is that of one line, which is about half of that between three' : ''}.`,
       provenance: 'common-practice',
     },
   ];
@@ -83,20 +79,30 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
   const rod = supply.system.state === 'known' && supply.system.value === 'TT';
   const home = survey.about.premises === 'dwelling';
   const found: SanityQuestion[] = [
-    ...outside(
-      'the external impedance',
-      supply.externalImpedance,
-      rod ? customary.externalImpedanceOfRod : customary.externalImpedance,
-    ),
-    ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
+    // a transformer that is known says what goes with it
+    ...(supply.transformer
+      ? []
+      : [
+          ...outside(
+            'the external impedance',
+            supply.externalImpedance,
+            rod ? customary.externalImpedanceOfRod : customary.externalImpedance,
+          ),
+          ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
+        ]),
     ...readingsApart(survey.installation),
+    ...transformerQuestions(supply),
     ...(home ? outside('the tails', supply.tails, customary.tailsArea) : []),
     ...(home ? outside('the fuse of the cut-out', supply.cutOut.rating, customary.cutOutRating) : []),
     ...(home ? outside('the metered peak', supply.meteredDemand?.current, customary.meteredCurrent) : []),
     ...outside('travelling', plain(survey.work.travelMinutes), customary.travelMinutes),
     ...(prices ? outside('the price of an hour', plain(prices.hour), customary.hourPrice) : []),
   ];
-  for (const { run } of pathsOf(withAllWanted(survey))) {
+  const installation = withAllWanted(survey);
+  // of wanted points that are alike one is asked about
+  const others = new Set(alikeIn(survey, installation).flatMap(([, ...more]) => more.map((w) => w.run)));
+  for (const { run } of pathsOf(installation)) {
+    if (others.has(run)) continue;
     const length = total(run.stretches);
     if (length && run.stretches.length > 0)
       found.push(...outside(`the route of ${run.id}`, length, customary.routeLength));
@@ -111,7 +117,8 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
     for (const o of run.feeds) {
       if (o.kind === 'charge-point')
         found.push(...outside(`the setting of ${o.id}`, o.setting, customary.chargeCurrent));
-      if (o.kind === 'load') found.push(...outside(`the load ${o.id}`, o.current, customary.connectedCurrent));
+      if (o.kind === 'load' && !o.dwellings)
+        found.push(...outside(`the load ${o.id}`, o.current, customary.connectedCurrent));
     }
   }
   return found;

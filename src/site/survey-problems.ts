@@ -2,7 +2,6 @@ import { optionProblems } from '../codes/option-problems.js';
 import {
   type Cable,
   type ChargePoint,
-  controlProblems,
   coresProblem,
   factProblems,
   installationProblems,
@@ -10,6 +9,7 @@ import {
   type Line,
   linesOfSupply,
   Names,
+  nameProblems,
   recordProblems,
   runProblems,
   type Say,
@@ -34,6 +34,7 @@ const workFacts = {
   newEnclosure: 'yes',
   sensorCable: 'length',
   limiterReaction: 'excessTime',
+  limiterKeepsFuse: 'yes',
   outletHeight: 'length',
   ownerAgrees: 'yes',
   lead: 'length',
@@ -123,5 +124,5 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
   else if (isRecord(installation))
     for (const [i, point] of wanted.entries())
       wantedProblems(point, linesOfSupply(installation), names, (at, message) => say(['wanted', i, ...at], message));
-  return problems.length > 0 ? problems : controlProblems(withAllWanted(survey)).map(inInstallation);
+  return problems.length > 0 ? problems : nameProblems(withAllWanted(survey)).map(inInstallation);
 }

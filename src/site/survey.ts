@@ -50,8 +50,10 @@ export interface WorkFacts {
   readonly sensorCable?: Fact<Metres>;
   /** Longest time in which a load limiter that is offered makes room, vehicles included, s, by its data sheet; not known when absent. */
   readonly limiterReaction?: Fact<Seconds>;
+  /** Whether the maker of a load limiter that is offered states that it keeps the fuse from operating; not known when absent. */
+  readonly limiterKeepsFuse?: Fact<boolean>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
-  readonly supplyChange?: 'larger-fuse' | 'three-phase';
+  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
@@ -118,6 +120,8 @@ export interface Survey {
     readonly meteredMargin?: Ratio;
     /** Half-hour readings of the supply meter; those of a whole year govern. */
     readonly readings?: MeterReadings;
+    /** Constants of the operator for the demand of many dwellings, all of one kind. */
+    readonly dwellings?: NonNullable<DemandOptions['dwellings']>;
     /** Standard of the board at the origin, where its rated diversity is to be used. */
     readonly assembly?: NonNullable<DemandOptions['assembly']>;
     /** Factors of the user's own: k_u by purpose, k_s by name of board. */

@@ -1,3 +1,4 @@
+import { eachFeeder, workOf } from './alike-plans.js';
 import { type Hours, inAll, type TaskHours } from './hours.js';
 import type { Item } from './item.js';
 import type { OptionPlan } from './plan.js';
@@ -21,7 +22,7 @@ export function wholeJob({ points, feeders, remedies = [] }: OptionPlan): {
   readonly items: readonly Item[];
   readonly hours: Hours;
 } {
-  const parts = [...feeders, ...points];
+  const parts = [...eachFeeder(feeders), ...workOf(points)];
   const items = together(
     [...parts.flatMap((p) => p.items ?? []), ...remedies.flatMap((r) => r.items)].map(ordered),
     (i) => [i.key, i.words, i.unit, i.quantity === undefined].join('\n'),

@@ -30,6 +30,7 @@ export const pagePlans: readonly PagePlan[] = [
       'networks/nfc14100',
       'networks/nordic-network',
       'networks/gb-network/after-diversity',
+      'networks/gb-network/dwelling-demand',
       'guidance/din18015',
     ],
   },
@@ -73,7 +74,7 @@ export const pagePlans: readonly PagePlan[] = [
   {
     name: 'site-supply',
     title: 'Transformers, networks, motors and power quality',
-    from: ['physics/power'],
+    from: ['physics/power', 'demand/transformer-check'],
   },
   {
     name: 'earth-fault-loop',

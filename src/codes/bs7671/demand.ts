@@ -1,11 +1,18 @@
 import { comparison, factValue, formula, isMissing, type Known, type Sheet, type Source } from '../../core/index.js';
+import { coincidenceByRoot } from '../../demand/many/dwellings.js';
+import { dwellingsByStage } from '../../demand/many/staged.js';
 import type { DemandRules } from '../../demand/rules.js';
+import { buildingCurve } from '../../guidance/din18015/building-load.js';
 import { guideDwelling, guideHotel, guideShop, guideShopRecalled } from '../../guidance/on-site-guide/allowances.js';
 import { oneLineRule } from '../../guidance/on-site-guide/one-line-rule.js';
 import type { Supply } from '../../installation/index.js';
+import { afterDiversity } from '../../networks/gb-network/after-diversity.js';
+import { customaryAfterDiversity } from '../../networks/gb-network/dwelling-demand.js';
 import { meterTails } from '../../networks/gb-network/meter-tails.js';
 import { servicesOf } from '../../networks/gb-network/service-fuses.js';
 import { serviceOfItsOwn } from '../../networks/gb-network/supply-checks.js';
+import { riserMethod } from '../../networks/nfc14100/riser-simultaneity.js';
+import { peakFromEnergy } from '../../networks/nordic-network/energy-to-peak.js';
 import type { Amperes } from '../../units/index.js';
 import { mainSwitchOverload, residualOverload, tailsOverload } from './overload-checks.js';
 import { table4D1A } from './tables/4d1a.js';
@@ -94,15 +101,30 @@ function tailsCapacity(supply: Supply, phases: 1 | 3, sheet: Sheet): Known<Amper
   return sheet.gather('smallest', 'tabulatedCapacity', 'tailsCapacity', [part]);
 }
 
+/** Demand after diversity of British dwellings: constants of the operator before the customary ones. */
+const dwellingMethods = /* @__PURE__ */ [
+  /* @__PURE__ */ dwellingsByStage(afterDiversity),
+  /* @__PURE__ */ dwellingsByStage(customaryAfterDiversity),
+];
+/** What is said elsewhere of the same dwellings, side by side. */
+const otherDwellingMethods = /* @__PURE__ */ [
+  /* @__PURE__ */ dwellingsByStage(riserMethod),
+  /* @__PURE__ */ dwellingsByStage(buildingCurve),
+  /* @__PURE__ */ dwellingsByStage(coincidenceByRoot),
+  /* @__PURE__ */ dwellingsByStage(peakFromEnergy),
+];
+
 /**
  * Demand by BS 7671 and the On-Site Guide: allowances of the guide, charge points in full unless a load control holds
  * them, a supply judged against cut-out, main switch and tails as distributors in Great Britain ask.
  */
 export const bs7671Demand: DemandRules = {
   methods: [guideDwelling, guideShop, guideShopRecalled, guideHotel, oneLineRule],
+  ofDwellings: [...dwellingMethods, ...otherDwellingMethods],
   governing: {
-    title: 'the On-Site Guide for the stated premises',
-    methods: [guideDwelling, guideShop, guideHotel],
+    title:
+      'the On-Site Guide for the stated premises; of several dwellings the demand after diversity, by the operator’s constants where they are stated',
+    methods: [guideDwelling, guideShop, guideHotel, ...dwellingMethods],
   },
   withPoints: demandWithPoints,
   withControl: controlledDemand,

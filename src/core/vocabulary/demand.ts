@@ -81,6 +81,14 @@ export const demandTerms = {
   },
   /** Number of dwellings N, 1, 1 and up. */
   dwellings: { symbol: 'N', unit: '1', least: 1, words: 'number of dwellings' },
+  /** Share of the demand of a group that the most loaded line takes a_L, 1, 0 to 1. */
+  groupLineShare: {
+    symbol: 'a_L',
+    unit: '1',
+    least: 0,
+    most: 1,
+    words: 'share of the demand of a group that the most loaded line takes',
+  },
   /** Demand of a group of consumers as apparent power S_N, VA, 0 and up. */
   groupPower: { symbol: 'S_N', unit: 'VA', least: 0, words: 'demand of a group of consumers as apparent power' },
   /** Demand of one dwelling as apparent power S_1, VA, 0 and up. */

@@ -1,51 +1,9 @@
 import { type Gap, type Known, type Missing, missing, type Sheet, type Source, silent } from '../../core/index.js';
-import {
-  invalidInput,
-  type Problem,
-  type Ratio,
-  ratio,
-  type VoltAmperes,
-  type WattHours,
-  type Watts,
-} from '../../units/index.js';
+import { invalidInput, type Problem, ratio } from '../../units/index.js';
 import type { Applicability } from '../method.js';
 import { applicable, notApplicable } from '../method.js';
 import { riserDemand, rootCoincidence } from './formulas.js';
-
-/** Like dwellings on one riser or in one building. */
-export interface DwellingGroup {
-  /** Number of dwellings, whole, 1 and up. */
-  readonly dwellings: number;
-  /** Demand or contracted power of one dwelling, VA. */
-  readonly each?: VoltAmperes;
-  readonly electricWaterHeating?: boolean;
-  readonly storageHeating?: boolean;
-  /** Constants of the user's own for demand after diversity; there are no built-in ones. */
-  readonly afterDiversity?: {
-    /** Demand of one of very many dwellings, W. */
-    readonly demand: Watts;
-    /** Constant term, W. */
-    readonly constant: Watts;
-    /** Allowance for unbalance, 1 and up. */
-    readonly unbalance: Ratio;
-  };
-  /** Constants of the user's own for a coincidence that falls with the root of the number. */
-  readonly coincidence?: {
-    /** Largest demand of one dwelling, W. */
-    readonly largest: Watts;
-    /** Coincidence of very many, 0 to 1. */
-    readonly limit: Ratio;
-  };
-  /** Energy and coefficients of the user's own. */
-  readonly energy?: {
-    /** Energy of all dwellings in a year, Wh. */
-    readonly annual: WattHours;
-    /** Coefficient k_1, kW per kWh. */
-    readonly linear: Ratio;
-    /** Coefficient k_2, kW per root of kWh. */
-    readonly root: Ratio;
-  };
-}
+import type { DwellingGroup } from './group.js';
 
 /** A method for many dwellings: a value. */
 export interface GroupMethod {
@@ -55,6 +13,8 @@ export interface GroupMethod {
   readonly assumption: string;
   /** Whether its factors step with the number, so that one more dwelling can lower the demand. */
   readonly countBands: boolean;
+  /** Whether it allows for lines that are not loaded alike; the line with most dwellings is taken besides when absent. */
+  readonly unbalanceIncluded?: true;
   /** Whether the figure is apparent (VA) or active power (W). */
   readonly unit: 'VA' | 'W';
   /** Whether it may be used. */

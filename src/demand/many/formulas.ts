@@ -13,6 +13,30 @@ export const riserDemand = /* @__PURE__ */ formula({
   source: { document: 'definition of a simultaneity factor', provenance: 'definition' },
 });
 
+/** Current of a group of consumers on one line, from its apparent power. Definition of apparent power. */
+export const groupCurrentOfLine = /* @__PURE__ */ formula({
+  id: 'group-current-of-line',
+  title: 'Current of a group of consumers on one line',
+  inputs: ['groupPower', 'groupLineShare', 'nominalVoltage'],
+  output: 'existingDemand',
+  expression: 'groupPower * groupLineShare / nominalVoltage',
+  compute: ({ groupPower, groupLineShare, nominalVoltage }) => (groupPower * groupLineShare) / nominalVoltage,
+  source: { document: 'definition of apparent power', provenance: 'definition' },
+});
+
+/** Current of a group of consumers on one line, from its active power. Definition of the power factor. */
+export const groupActiveCurrentOfLine = /* @__PURE__ */ formula({
+  id: 'group-active-current-of-line',
+  title: 'Current of a group of consumers on one line, from its active power',
+  inputs: ['groupActivePower', 'powerFactor', 'groupLineShare', 'nominalVoltage'],
+  output: 'existingDemand',
+  expression: 'groupActivePower * groupLineShare / (powerFactor * nominalVoltage)',
+  compute: ({ groupActivePower, powerFactor, groupLineShare, nominalVoltage }) =>
+    (groupActivePower * groupLineShare) / (powerFactor * nominalVoltage),
+  valid: { powerFactor: { above: 0 } },
+  source: { document: 'definition of the power factor', provenance: 'definition' },
+});
+
 /**
  * Demand of many like consumers from a coincidence that falls with the root of their number. Network design practice,
  * g = g_∞ + (1 − g_∞)/√N.

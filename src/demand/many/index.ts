@@ -13,9 +13,10 @@ export {
 } from './coincidence.js';
 export {
   coincidenceByRoot,
-  type DwellingGroup,
   demandOfDwellings,
   type GroupMethod,
   type GroupResult,
   sumOfDwellings,
 } from './dwellings.js';
+export type { DwellingGroup } from './group.js';
+export { dwellingsByStage } from './staged.js';

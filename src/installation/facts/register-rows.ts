@@ -56,7 +56,26 @@ noExtraneousParts | No metal services or structure | site | Did somebody look fo
 electrode | Earth electrode | site | Is there an earth rod, and what was measured at it? | the rod with its clamp and label | - | -
 meterPoint | Meter-point number | customer | Which number of 13 digits stands under the S on the electricity bill? | the page of the bill with that number | 1412345678901 | -
 specialLocation | Special location | customer | Is it a caravan park, a marina, a construction site or a filling station? | - | none | A combined neutral and earth is barred there.
+transformer | Transformer | operator | Is it known which transformer supplies the premises, and what stands on its plate? | the plate | - | Of the owner’s own, or where the network operator says.
 meteredDemand | Measured demand | customer | What is the highest demand that was measured, and over what time? | the yearly overview of half-hour readings | - | Half-hour readings of a year from the supplier say more than any estimate.
+
+= transformer
+rating | Rated power | site | Which rated power stands on its plate? | the plate | 500 kVA | -
+voltage | Rated voltage of the low side | site | Which voltage between lines, without load, stands on its plate for the low side? | the plate | 433 V | -
+impedanceVoltage | Impedance voltage | site | Which impedance voltage, in per cent, stands on its plate? | the plate | 4.75 % | -
+loss | Loss at rated current | maker | Which loss at rated current does its test sheet give? | the test sheet | 5.5 kW | Also called load loss or copper loss.
+gridFaultPower | Fault level of the grid | operator | Which three-phase fault level has the grid at its high side? | - | 150 MVA | A lowest and a highest, where the network operator gives both.
+owner | Owner | customer | Whose is the transformer? | - | operator | -
+parallel | Transformers in parallel | site | How many of this kind work in parallel? | the switchboard | 2 | One when left out.
+atOrigin | Origin at its terminals | site | Does the main board stand right at the terminals of the transformer? | both of them | true | -
+cable | Cable to the origin | site | Which cable runs from the transformer to the origin? | its marking | - | -
+
+= transformerCable
+material | Metal | site | Copper or aluminium? | the marking of the cable | aluminium | -
+length | Length | site | How long is the cable from the transformer to the origin? | - | 40 m | -
+area | Line conductor | site | Which cross-section has a line conductor? | the marking of the cable | 240 mm² | -
+protectiveArea | Protective conductor | site | Which cross-section has the protective or combined conductor? | the marking of the cable | 120 mm² | -
+parallel | In parallel | site | How many conductors does each line have? | - | 2 | One when left out.
 
 = meteredDemand
 current | Highest demand measured | customer | What is the highest demand that was measured, per line? | the reading | 27.8 A | 3.2 kWh in half an hour at 230 V are 27.8 A.
@@ -157,7 +176,7 @@ feeds | What it feeds | site | What does it feed? | what it feeds, with rating p
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | load | -
 id | Name of the load | site | What is it called? | - | cooker unit | -
 purpose | What it is for | customer | What is it: lighting, sockets, a cooker, a shower, heating? | the rating plate | cooking | -
-current | Connected load | customer | How many amperes does it take at full power? Its rating plate says kW: at 230 V, each kW is 4.35 A. | the rating plate | 31.3 A | Per line conductor.
+current | Connected load | customer | How many amperes does it take at full power? Its rating plate says kW: at 230 V, each kW is 4.35 A. | the rating plate | 31.3 A | Per line conductor. Of dwellings it is left out.
 lines | Line conductors | site | Which line conductors does it use? | - | L1 | -
 withSocket | Socket-outlet at the cooker unit | customer | Has the cooker switch a socket beside it? | the cooker switch | true | -
 accessories | Standard of the socket-outlets | site | Are the sockets ordinary three-pin ones? | one of the sockets | BS 1363 | -
@@ -168,6 +187,14 @@ powerFactor | Power factor | maker | What is its power factor? | the rating plat
 holds | What it keeps when the voltage falls | maker | Does it keep its current or its power when the voltage falls? | - | power | -
 at | Where it is tapped | site | How far along the circuit is it connected? | - | 12 m | At the end when left out.
 standardCircuit | Standard final circuit | site | Is it a standard final circuit of a dwelling? | - | true | -
+dwellings | Dwellings | customer | Does it stand for several dwellings on a riser or a floor? | - | - | For the purpose of dwellings; the connected load follows.
+
+= dwellingGroup
+count | How many dwellings | customer | How many dwellings hang on this place? | the meters | 8 | One entry for each floor or tap-off, and for each kind of dwelling.
+each | Largest current of one dwelling | operator | For how many amperes is the cut-out of one dwelling, or the contract? | one of the cut-outs | 60 A | Per line conductor.
+heating | How they are heated | customer | How are the dwellings heated? | - | not-electric | -
+electricWater | Hot water by electricity | customer | Is their hot water heated by electricity: a cylinder or instantaneous heaters? | the hot water cylinder | false | -
+phases | Phases of one dwelling | site | Does one line conductor come to the meter of a dwelling, or do three? | one of the meters | 1 | Single-phase when left out.
 
 = chargePoint
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | charge-point | -
@@ -200,6 +227,7 @@ name | Name of the load control | firm | What is the load control called? | - | 
 limit | Limit | firm | To what current does it hold the supply, per line? | - | 60 A | -
 controls | What it controls | firm | Which charge points does it hold back? | - | drive | -
 reaction | Time in which it makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
+keepsFuse | The fuse is kept from operating, by the maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
@@ -220,6 +248,8 @@ runs | Circuits | site | Which circuits leave the board? | the schedule | - | -
 
 = wanted
 id | Name of the charge point | customer | What is the charge point to be called? | the place where it is to hang, from three metres away | drive | -
+count | How many alike | firm | How many charge points of this kind are wanted at this board, alike in everything but their names? | - | 40 | One when left out; the route is then that of the furthest. They are called by the name and a number from 1.
+inTurn | Lines in turn | firm | Do the charge points of the group take the line conductors in turn, from the one named? | - | true | -
 from | Fed from | firm | From which board is it to be fed? | - | consumer unit | -
 lines | Line conductors | firm | Which line conductors is it to use? | - | L1 | -
 point | Charge point | customer | Which charge point is it to be? | the place where it is to hang | - | -
@@ -261,6 +291,7 @@ arcDetection | Arc fault detection | firm | Are arc fault detection devices fitt
 meteredMargin | Margin on the measured demand | firm | By how much may a later year exceed the demand that was measured? | - | 10 % | -
 governing | Method that governs | firm | Which method of demand is to govern? | - | - | -
 halfHours | Half-hour readings | operator | Are there half-hour readings of the meter, for a year if possible? | - | - | -
+dwellings | Constants for dwellings | operator | Which constants does the network operator take for the demand of many dwellings? | - | - | All dwellings of one kind; there are no built-in ones.
 assembly | Standard of the board | maker | To which standard was the board made? | the label inside the door | IEC 61439-3 | -
 factors | Factors of the designer | firm | Which factors of utilisation and of simultaneity does the designer take? | - | - | -
 
@@ -269,6 +300,25 @@ from | Beginning of the first half hour | operator | When does the first half ho
 wattHours | Energy of each half hour, Wh | operator | What energy was taken in each half hour, in order? | - | 350 | -
 season | What they cover | operator | Which time of the year do the readings cover? | - | October 2025 to September 2026 | -
 margin | Margin on the readings | firm | By how much may a later year exceed the highest reading? | - | 10 % | -
+
+= dwellingConstants
+afterDiversity | Demand after diversity | operator | Which demand after diversity does the network operator take for a dwelling of this kind? | - | - | -
+coincidence | Coincidence that falls with the number | operator | Which largest demand of one dwelling, and which coincidence of very many, does the network operator take? | - | - | -
+energy | Peak from energy | operator | Which coefficients does the network operator take for the peak from the energy of a year? | - | - | -
+
+= afterDiversity
+demand | Demand of one of very many dwellings | operator | Which demand after diversity does the network operator take for one dwelling? | - | 2 kW | -
+constant | Constant term | operator | Which constant does the network operator add for small numbers? | - | 8 kW | -
+unbalance | Allowance for unbalance | operator | By which factor does the network operator allow for lines that are loaded unevenly? | - | 1.1 | -
+
+= coincidence
+largest | Largest demand of one dwelling | operator | Which largest demand of one dwelling does the network operator take? | - | 9 kW | -
+limit | Coincidence of very many | operator | Which coincidence of very many dwellings does the network operator take? | - | 0.2 | -
+
+= dwellingEnergy
+each | Energy of one dwelling in a year | operator | How much energy does one dwelling use in a year? | - | 3500 kWh | -
+linear | Coefficient of the energy | operator | Which coefficient of the energy does the network operator take? | - | 0.0003 | In kW for each kWh.
+root | Coefficient of its root | operator | Which coefficient of the root of the energy does the network operator take? | - | 0.025 | In kW for the root of each kWh.
 
 = demandFactors
 utilisation | Factors of utilisation, by purpose | firm | What share of its connected load does each kind of load take? | - | - | -
@@ -285,6 +335,7 @@ digging | Digging | customer | Is the trench dug by hand or by machine? | the gr
 surface | Surface | customer | Does the trench go through soil or turf, through paving, or through concrete or asphalt? | the ground along the trench | paving | -
 sensorCable | Cable of the current sensor | site | How long is the way from the meter tails to the charge point for a sensor cable? | - | 15 m | -
 limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
+limiterKeepsFuse | The limiter keeps the fuse from operating, by its maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -
 travelMinutes | Travel, there and back, in minutes | firm | How many minutes does the journey take, there and back? | - | 40 | -
 outletHeight | Height of the outlet | customer | How high above the ground is the outlet to be? | - | 900 mm | -

@@ -33,6 +33,8 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
   board: { kind: ['plain', 'text'], runs: ['list', 'run'] },
   wanted: {
     id: ['plain', 'text'],
+    count: ['plain?', 'alikePoints'],
+    inTurn: ['plain?', 'yes'],
     from: ['plain', 'text'],
     lines: ['list', 'line'],
     point: ['plain', 'chargePoint'],
@@ -73,8 +75,25 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     meteredMargin: ['plain?', 'demandMargin'],
     governing: ['plain?', 'text'],
     halfHours: ['plain?', 'halfHours'],
+    dwellings: ['plain?', 'dwellingConstants'],
     assembly: ['plain?', 'demand.assembly'],
     factors: ['plain?', 'demandFactors'],
+  },
+  dwellingConstants: {
+    afterDiversity: ['plain?', 'afterDiversity'],
+    coincidence: ['plain?', 'coincidence'],
+    energy: ['plain?', 'dwellingEnergy'],
+  },
+  afterDiversity: {
+    demand: ['plain', 'afterDiversityDemand'],
+    constant: ['plain', 'groupConstant'],
+    unbalance: ['plain', 'unbalanceAllowance'],
+  },
+  coincidence: { largest: ['plain', 'largestPower'], limit: ['plain', 'coincidenceLimit'] },
+  dwellingEnergy: {
+    each: ['plain', 'annualEnergy'],
+    linear: ['plain', 'linearCoefficient'],
+    root: ['plain', 'rootCoefficient'],
   },
   halfHours: {
     from: ['plain', 'text'],
@@ -93,6 +112,7 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     surface: ['fact?', 'work.surface'],
     sensorCable: ['fact?', 'length'],
     limiterReaction: ['fact?', 'excessTime'],
+    limiterKeepsFuse: ['fact?', 'yes'],
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],

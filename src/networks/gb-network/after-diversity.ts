@@ -34,6 +34,7 @@ export const afterDiversity: GroupMethod = {
   },
   assumption: 'Both constants and the allowance for unbalance are the user’s. Like dwellings.',
   countBands: false,
+  unbalanceIncluded: true,
   unit: 'W',
   applies: (g) => (g.afterDiversity ? applicable : constantsLacking('the constants')),
   demand: (g, sheet) => {

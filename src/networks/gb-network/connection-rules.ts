@@ -9,6 +9,8 @@ import * as c from './connection-checks.js';
 import { meterPointEntry } from './meter-point-entry.js';
 
 const NOTICE_DAYS = 28;
+/** ENA process: the operator is told after the work up to this demand, A. */
+const NOTICE_CURRENT = 60;
 
 /** Demand against 60 A, 13.8 kVA and the cut-out, line by line. */
 function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
@@ -17,7 +19,7 @@ function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
     const part = sheet.part(line);
     const subject = single ? undefined : line;
     const demand = part.given('demand', found, 'governing method');
-    const notifyThreshold = part.given('notifyThreshold', amperes(60), 'ENA process: 60 A');
+    const notifyThreshold = part.given('notifyThreshold', amperes(NOTICE_CURRENT), 'ENA process: 60 A');
     const cutOutRating = part.given('cutOutRating', facts.cutOutRating, 'survey');
     const results = [
       part.check(c.demandForNotice, { demand, notifyThreshold }, subject),
@@ -134,6 +136,7 @@ export const greatBritain: NetworkRules = /* @__PURE__ */ (() => ({
   id: 'gb-network',
   title: 'Connect and notify, or apply first, in Great Britain',
   country: 'GB',
+  noticeUpTo: amperes(NOTICE_CURRENT),
   decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision {
     const part = sheet.part('Notify or apply, Great Britain');
     const sources = sourceResults(facts, part);

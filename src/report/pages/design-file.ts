@@ -2,6 +2,7 @@ import type { CheckResult } from '../../core/index.js';
 import { type AspectVerdict, aspectTitles } from '../../design/assessment.js';
 import { pathTo } from '../../installation/index.js';
 import { deviceWords } from '../../installation/ordering.js';
+import { runsOf } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { wholeJob } from '../../site/whole-job.js';
 import { type Block, type Cell, grid, heading, list, paragraph } from '../block.js';
@@ -128,13 +129,13 @@ function alikeFeeders({ option }: Page): readonly (readonly Feeder[])[] {
 function feeders(of: Page): readonly Block[] {
   return alikeFeeders(of).flatMap((kind) => {
     const [first] = kind as [Feeder];
-    const names = kind.map((f) => f.run).join(', ');
+    const names = kind.flatMap((f) => [f.run, ...(f.alike ?? [])]).join(', ');
     return [
       heading(2, /^feeder\b/i.test(names) ? capital(names) : `Feeder ${names}`),
       {
         kind: 'verdict',
         verdict: first.overall.verdict,
-        text: `carries what it feeds, new charge points included${kind.length > 1 ? ': each of them' : ''}`,
+        text: `carries what it feeds, new charge points included${names.includes(', ') ? ': each of them' : ''}`,
       } as const,
       ...list(
         kind.map(
@@ -235,7 +236,7 @@ export function designFile(plan: Plan, options: PlanReportOptions = {}): readonl
           svg: oneLineDiagram(
             option.installation,
             `${plan.about.title}: one-line diagram`,
-            option.points.map((p) => p.run.id),
+            option.points.flatMap(runsOf),
           ),
           caption: 'One-line diagram; what is new is framed.',
         },

@@ -4,14 +4,14 @@ import { deviceWords } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
 import { inGround } from '../../site/trench.js';
 import { wholeJob } from '../../site/whole-job.js';
-import type { Task } from '../../site/work-rules.js';
 import { formatIn } from '../../units/index.js';
-import { type Block, caution, grid, heading, list, paragraph, steps } from '../block.js';
+import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
 import { cableOf, circuitWords } from '../plan-circuits.js';
 import { standsFor } from '../plan-conditions.js';
-import { hoursWords, quantityOf } from '../plan-work.js';
+import { quantityOf } from '../plan-work.js';
 import { comparisonWords } from '../sheet.js';
 import { routePicture } from '../svg/index.js';
+import { order } from './order.js';
 import {
   type Alike,
   alike,
@@ -186,59 +186,16 @@ function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
 function feeders(of: Page): readonly Block[] {
   const { option, words } = of;
   const { installer: w, tester } = words;
-  return option.feeders.flatMap(({ run: id, items }) => {
+  return option.feeders.flatMap(({ run: id, alike: others = [], items }) => {
     const run = items && pathTo(option.installation, id)?.run;
     if (!run) return [];
     return [
-      heading(3, tester.circuit(id)),
+      heading(3, [id, ...others].map(tester.circuit).join(', ')),
       ...list([w.cable(cableOf(run)), w.device(deviceWords(run)), w.lines(linesOf(run))]),
       ...grid('', w.routeHead, sections([run], of)),
     ];
   });
 }
-
-/** The work in its order, each task once. */
-function order({ option, words: { installer: w, operator } }: Page): readonly Block[] {
-  const { route } = option.notification.decision;
-  const told = route === 'no-duty' ? [] : [w.operator(operator.answer[route])];
-  const { tasks } = wholeJob(option).hours;
-  const rank = (t: Task): number => ORDER.indexOf(t);
-  const sorted = [...tasks].sort((a, b) => rank(a.task) - rank(b.task));
-  const work = [
-    ...(route === 'notify-after' ? [] : told),
-    ...sorted.map(({ task }) => w.tasks[task] ?? w.other(task)).filter((step) => step !== ''),
-    ...(option.remedies ?? []).map((r) => w.other(r.what)),
-    ...(route === 'notify-after' ? told : []),
-  ];
-  return [heading(2, w.order), ...steps([...new Set(work)]), paragraph(w.inAll(hoursWords(option.hours)))];
-}
-/** Tasks in the order in which they are done: common practice, no source. */
-const ORDER: readonly Task[] = [
-  'attendance at the change of the supply',
-  'isolation, tails and protective device',
-  'replacement of the tails',
-  'new enclosure with main switch',
-  'board at the end of a feeder',
-  'earthing conductor',
-  'main bonding conductor, each',
-  'earth electrode with test',
-  'surge protection',
-  'trench by hand, each m',
-  'trench by machine, each m',
-  'sand bedding and warning tape, each m',
-  'cable laid in a trench, each 10 m',
-  'backfill, each m',
-  'reinstatement of turf or soil, each m',
-  'reinstatement of paving, each m',
-  'reinstatement of concrete or asphalt, each m',
-  'wall hole and sealing, each',
-  'cable, each 10 m clipped',
-  'load limiter with its current sensor',
-  'sensor cable, each 10 m',
-  'fix and connect the point',
-  'dead and live tests',
-  'settings, handover and certificate',
-];
 
 /** Advice that is not met, and cables for which a maker is asked first. */
 function heed({ option, words: { installer: w } }: Page): readonly Block[] {

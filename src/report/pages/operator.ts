@@ -1,5 +1,6 @@
 import type { CheckResult } from '../../core/index.js';
 import type { FormField } from '../../demand/form.js';
+import { pointsOfPlan } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { formatIn } from '../../units/index.js';
 import { type Block, type Cell, caution, grid, heading, list, paragraph } from '../block.js';
@@ -94,11 +95,7 @@ export function operatorPage(plan: Plan, options: PageOptions = {}): readonly Bl
         ...(decision.duties.length > 1 || decision.meanwhile
           ? [heading(2, w.duties), ...list(decision.duties.map(dutyWords))]
           : []),
-        ...form(
-          fields,
-          option.points.map((p) => p.point),
-          words,
-        ),
+        ...form(fields, option.points.flatMap(pointsOfPlan), words),
         heading(2, w.decides),
         ...grid(
           '',

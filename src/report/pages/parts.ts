@@ -2,6 +2,7 @@ import type { CheckResult } from '../../core/index.js';
 import { runsOfNames } from '../../core/names.js';
 import { type Board, type ChargePoint, type Installation, pathsOf, type Run } from '../../installation/index.js';
 import { earthingWords } from '../../installation/marking.js';
+import { eachPoint } from '../../site/alike-plans.js';
 import type { OptionPlan, Plan, PointPlan } from '../../site/index.js';
 import type { PriceBook } from '../../site/price.js';
 import { formatIn } from '../../units/index.js';
@@ -97,7 +98,7 @@ const likeness = (p: PointPlan): string =>
 /** Charge points that are alike, together, in the order of the first of each kind. */
 export function alike(points: readonly PointPlan[]): readonly Alike[] {
   const found = new Map<string, PointPlan[]>();
-  for (const p of points) {
+  for (const p of eachPoint(points)) {
     const key = likeness(p);
     found.set(key, [...(found.get(key) ?? []), p]);
   }

@@ -80,7 +80,7 @@ function rowsOf(runs: readonly Run[]): readonly { readonly run: Run; readonly na
 function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number], wanted: ReadonlySet<string>): void {
   const { run, name, times } = row;
   const y = sheet.y + ROW / 2;
-  const board = run.feeds.find((o): o is Board => o.kind === 'board');
+  const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   const { kind } = run.device;
   const known = kind.state === 'known' ? kind.value : undefined;
   const own = (run.residual ?? []).some((r) => r.position === 'origin-of-circuit') || (known && hasResidual(known));
@@ -98,12 +98,17 @@ function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number]
       ? ring(x + 58, y, end)
       : `<path class="ink" d="M${n(x + 40)} ${n(y)}H${n(end)}"/>${strokes(x + 72, y, run.lines.length)}`,
     `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 10)}"/>`,
-    board || run.ring ? '' : run.feeds.some((o) => o.kind === 'charge-point') ? outlet(end, y) : loadEnd(end, y),
+    boards.length > 0 || run.ring
+      ? ''
+      : run.feeds.some((o) => o.kind === 'charge-point')
+        ? outlet(end, y)
+        : loadEnd(end, y),
     text(words, y - 3, shorten(times > 1 ? `${name} (${times})` : name, room(words)), 'font-size="11"'),
     text(words, y + 12, shorten(run.ring ? `ring, ${details}` : details, room(words, 10.5)), 'font-size="10.5"'),
   );
   sheet.y += ROW;
-  if (board) {
+  // boards along a riser are tapped from one line
+  for (const board of boards) {
     const inner = Math.min(x + IN, Math.max(x, DEEPEST));
     sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(sheet.y + 4)}H${n(inner)}V${n(sheet.y + 12)}"/>`);
     drawBoard(sheet, inner, board, wanted);

@@ -2,6 +2,7 @@ import { known, unknown } from '../../core/index.js';
 import type { ChargePoint, OpenPenDetection, Run } from '../../installation/index.js';
 import { earthingWords } from '../../installation/marking.js';
 import { type Amperes, amperes } from '../../units/index.js';
+import { pointsOfPlan } from '../alike-plans.js';
 import type { Survey } from '../survey.js';
 import {
   type Change,
@@ -47,7 +48,7 @@ function earthed({ survey, plan }: Situation): readonly Change[] {
       (r) => r.check === 'charge-point-earthing' && (r.verdict === 'fail' || r.verdict === 'not-determined'),
     ),
   );
-  const asked = new Set(unsettled.map((p) => p.point));
+  const asked = new Set(unsettled.flatMap(pointsOfPlan));
   if (asked.size === 0) return [];
   const names = [...asked].join(', ');
   const single = pointsOf(survey).every((p) => !asked.has(p.id) || p.lines.length === 1);
@@ -110,7 +111,7 @@ export function lowerSettings(now: Amperes, result: Situation['result']): readon
 function lowered({ survey, plan, result }: Situation): readonly Change[] {
   const failing = new Set(
     plan.points.flatMap((p) =>
-      p.assessment.results.some((r) => r.check === result.check && r.verdict === 'fail') ? [p.point] : [],
+      p.assessment.results.some((r) => r.check === result.check && r.verdict === 'fail') ? pointsOfPlan(p) : [],
     ),
   );
   const points = pointsOf(survey).filter((p) => failing.size === 0 || failing.has(p.id));

@@ -1,4 +1,5 @@
 import { isMissing, known, unknown } from '../../core/index.js';
+import { existingOn } from '../../demand/demand.js';
 import { design, rangesOf } from '../../design/index.js';
 import {
   type Board,
@@ -11,7 +12,9 @@ import {
   type Stretch,
 } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
+import { eachFeeder } from '../alike-plans.js';
 import { withAllWanted } from '../installed.js';
+import { placeOnLines } from '../place-on-lines.js';
 import type { WantedPoint } from '../survey.js';
 import { inGround } from '../trench.js';
 import {
@@ -107,7 +110,7 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
 
 /** The feeder designed anew for what it has to carry, its cable of the same kind. */
 function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
-  const demand = plan.feeders.find((f) => f.run === feeder.id)?.demand.worst;
+  const demand = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand.worst;
   if (demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
   const options = { ...survey.options, feederDemand: { ...survey.options.feederDemand, [feeder.id]: demand } };
   const ratings = code.ratingsFor(feeder).filter((r) => r >= demand);
@@ -139,7 +142,7 @@ const raised = (board: Board, rating: Run['device']['rating']): Board =>
 
 /** Feeders that do not carry what is below them are replaced by larger ones. */
 function largerFeeder(at: Situation): readonly Change[] {
-  const failing = new Set(at.plan.feeders.flatMap((f) => (f.overall.verdict === 'fail' ? [f.run] : [])));
+  const failing = new Set(eachFeeder(at.plan.feeders).flatMap((f) => (f.overall.verdict === 'fail' ? [f.run] : [])));
   const found = feedersTo(at.survey).flatMap((f) => {
     const then = failing.has(f.id) ? redesigned(at, f) : undefined;
     return then ? [then] : [];
@@ -168,33 +171,33 @@ function largerFeeder(at: Situation): readonly Change[] {
   ];
 }
 
-/** Single-phase points go in turn to the line that is least loaded without them. */
+/** Single-phase points go where the most loaded line is lowest. */
 function otherLines({ survey, plan }: Situation): readonly Change[] {
   const { phases } = survey.installation.supply;
   if (phases.state !== 'known' || phases.value !== 3) return [];
-  const load = new Map<Line, number>();
-  for (const { line, existing } of plan.supply.demand.governing.lines) {
-    if (isMissing(existing)) return [];
-    load.set(line, existing);
-  }
-  const single = survey.wanted
-    .filter((w) => w.run.lines.length === 1)
-    .map((w) => ({
-      w,
-      setting: w.run.feeds.reduce(
-        (sum, o) => sum + (o.kind === 'charge-point' && o.setting.state === 'known' ? o.setting.value : 0),
-        0,
-      ),
-    }))
-    .sort((a, b) => b.setting - a.setting);
-  const goes = new Map<string, Line>();
-  for (const { w, setting } of single) {
-    const feeder = pathTo(withAllWanted(survey), w.run.id)?.feeders.at(-1);
-    const offered = feeder?.lines ?? lineConductors;
-    const line = [...offered].sort((a, b) => (load.get(a) ?? 0) - (load.get(b) ?? 0))[0] as Line;
-    goes.set(w.run.id, line);
-    load.set(line, (load.get(line) ?? 0) + setting);
-  }
+  const base = lineConductors.map((line) => existingOn(plan.supply.demand, line));
+  if (base.some(isMissing)) return [];
+  const installation = withAllWanted(survey);
+  const settingOf = (w: WantedPoint) =>
+    w.run.feeds.reduce(
+      (sum, o) => sum + (o.kind === 'charge-point' && o.setting.state === 'known' ? o.setting.value : 0),
+      0,
+    );
+  const single = survey.wanted.filter((w) => w.run.lines.length === 1);
+  for (const w of survey.wanted)
+    if (!single.includes(w))
+      for (const line of w.run.lines) {
+        const at = lineConductors.indexOf(line);
+        base[at] = amperes((base[at] as number) + settingOf(w));
+      }
+  const { lines: found } = placeOnLines(
+    base as unknown as [number, number, number],
+    single.map((w) => {
+      const may = pathTo(installation, w.run.id)?.feeders.at(-1)?.lines;
+      return { id: w.run.id, current: settingOf(w), on: w.run.lines[0] as Line, ...(may ? { may } : {}) };
+    }),
+  );
+  const goes = new Map(Object.entries(found));
   const moved = survey.wanted.filter((w) => goes.has(w.run.id) && goes.get(w.run.id) !== w.run.lines[0]);
   if (moved.length === 0) return [];
   return [

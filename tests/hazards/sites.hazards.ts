@@ -1,0 +1,132 @@
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
+import { feederDemandOf } from '../../src/demand/feeder.js';
+import {
+  amperes,
+  type Board,
+  type Dwellings,
+  dwellingsAtOnce,
+  type Installation,
+  known,
+  type Line,
+  type Load,
+  overall,
+  type Run,
+  ratio,
+  type Supply,
+  squareMillimetres,
+  unknown,
+  voltAmperes,
+  volts,
+  watts,
+} from '../../src/index.js';
+import { circuit, house } from '../support/house.js';
+import { type Chapter, supplied, type Told } from './hazard.js';
+
+const looked = 'seen at the survey';
+const A = (value: number) => known(amperes(value), looked);
+const all: readonly Line[] = ['L1', 'L2', 'L3'];
+
+/** Flats of 60 A each, spread over three lines. */
+const flats = (count: number, heating: Dwellings['heating'] = known('not-electric', looked)): Load => {
+  const dwellings: Dwellings = { count, each: A(60), heating };
+  const current = dwellingsAtOnce(dwellings, 3);
+  return { kind: 'load', id: 'flats', purpose: 'dwellings', current, lines: all, dwellings };
+};
+const behind = (id: string, rating: number, feeds: Run['feeds']): Run =>
+  circuit({
+    id,
+    lines: all,
+    existing: true,
+    device: { kind: known({ standard: 'BS 88-2' }), rating: A(rating) },
+    cable: { ...circuit().cable, construction: 'multicore', cores: 5, protective: 'core' },
+    feeds,
+  });
+/** A block of flats behind a three-phase fuse of 100 A. */
+const block = (of: Load, change: Partial<Supply> = {}): Installation =>
+  house(
+    [behind('riser', 100, [of])],
+    {
+      phases: known(3),
+      cutOut: { kind: known({ standard: 'BS 88-3' }), rating: A(100) },
+      tails: known(squareMillimetres(35), looked),
+      ...change,
+    },
+    { mainSwitch: { rating: A(100) } },
+  );
+const told = (of: Load, change: Partial<Supply> = {}): Told => supplied(block(of, change), { premises: 'other' });
+/** A floor of flats behind a main switch of its own, on a riser that carries it. */
+const floor = (count: number): Told => {
+  const board: Board = {
+    kind: 'board',
+    id: 'floor board',
+    complete: known(true, looked),
+    noResidual: known(true, looked),
+    mainSwitch: { rating: A(100) },
+    runs: [behind('meters', 100, [flats(count)])],
+  };
+  const building = house([behind('riser', 100, [board])], { phases: known(3) });
+  const { results } = feederDemandOf(bs7671Demand, building, 'riser', { premises: 'other' });
+  return { verdict: overall(results).verdict, results };
+};
+const transformer = (kVA: number): Partial<Supply> => ({
+  transformer: {
+    rating: known(voltAmperes(kVA * 1e3), looked),
+    voltage: known(volts(433), looked),
+    impedanceVoltage: known(ratio(0.045), looked),
+    loss: known(watts(kVA * 15), looked),
+    gridFaultPower: known(voltAmperes(100e6), looked),
+    owner: 'customer',
+    atOrigin: known(true, looked),
+  },
+});
+
+export const chapter: Chapter = {
+  title: 'Many homes on one cable, and the transformer behind them',
+  introduction:
+    'What many flats take together is neither what one takes times their number nor what the landlord’s meter shows. Risers and floor boards were sized for the cooking of their year; heat and cars came later.',
+  hazards: [
+    {
+      id: 'block-of-flats-beyond-its-fuse',
+      title: 'Forty flats on a service for twenty',
+      harm: 'The service fuse opens on the first frost with forty families behind it; before that the joint in the cellar has run hot for weeks.',
+      clause: 'BS 7671:2018, 311.1; demand after diversity of British network practice, from memory',
+      mustNotSay: 'That a 100 A three-phase service carries forty flats.',
+      check: 'demand-within-cut-out',
+      unsafe: { what: '40 flats with gas heating behind 100 A, three-phase.', told: () => told(flats(40)) },
+      sound: { what: '20 flats behind the same fuse.', told: () => told(flats(20)) },
+    },
+    {
+      id: 'heating-of-flats-not-asked',
+      title: 'Flats whose heating nobody asked about',
+      harm: 'The flats heat with electricity. On a winter evening they take twice what was counted, and the riser behind the lift shaft glows.',
+      clause: 'BS 7671:2018, 311.1; demand after diversity by heating, from memory',
+      mustNotSay: 'That twenty flats take what flats with gas take, before anybody knows how they are heated.',
+      check: 'demand-within-cut-out',
+      unsafe: {
+        what: '20 flats, heating not known, behind 100 A, three-phase.',
+        told: () => told(flats(20, unknown('ask the manager of the building'))),
+      },
+      sound: { what: '20 flats with gas heating behind the same fuse.', told: () => told(flats(20)) },
+    },
+    {
+      id: 'floor-board-on-a-riser',
+      title: 'A floor board with more flats than its switch',
+      harm: 'The riser was renewed, the board of the floor was not: its 100 A switch carries half as much again every evening, in a cupboard full of prams.',
+      clause: 'BS 7671:2018, 512.1.2; demand after diversity of British network practice, from memory',
+      mustNotSay: 'That the switch of a floor carries what the riser carries.',
+      check: 'demand-within-main-switch',
+      unsafe: { what: '50 flats behind a floor board of 100 A.', told: () => floor(50) },
+      sound: { what: '20 flats behind the same board.', told: () => floor(20) },
+    },
+    {
+      id: 'transformer-beyond-its-rating',
+      title: 'A transformer of the site’s own beyond its rating',
+      harm: 'No fuse of a transformer protects it against a fifth too much for ten hours a night. Its oil boils off its life in a few winters, and the site is dark for the weeks that a new one takes.',
+      clause: 'IEC 60076-1, rated power, from memory',
+      mustNotSay: 'That a 50 kVA transformer carries 83 A on each line because the fuse behind it does.',
+      check: 'demand-within-transformer',
+      unsafe: { what: '20 flats, 83 A a line, on 50 kVA.', told: () => told(flats(20), transformer(50)) },
+      sound: { what: 'The same on 100 kVA.', told: () => told(flats(20), transformer(100)) },
+    },
+  ],
+};
