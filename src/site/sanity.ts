@@ -63,6 +63,7 @@ function readingsApart({ supply }: Survey['installation']): readonly SanityQuest
  * @param survey the survey
  * @param prices the firm's price book, to be asked about as well
  * @returns the questions, each with where it arises and how well the custom is known
+ * @throws CalculationError `invalid-input` for a transformer whose plate cannot be
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
