@@ -14,7 +14,7 @@ const namespace = /^import \* as (\w+) from '(\.[^']+)\.js';$/gm;
 const plainNamespaces: Plugin = {
   name: 'plain-namespaces',
   setup({ onLoad }) {
-    onLoad({ filter: /(verify[\\/]definitions|groups[\\/]coordination)\.ts$/ }, async ({ path }) => {
+    onLoad({ filter: /(verify[\\/]definitions|groups[\\/]coordination|collections)\.ts$/ }, async ({ path }) => {
       let contents = readFileSync(path, 'utf8');
       for (const [line, name = '', from = ''] of [...contents.matchAll(namespace)]) {
         const { metafile } = await build({

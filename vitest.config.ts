@@ -11,7 +11,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['./tests/support/seed.ts'],
-    testTimeout: 120_000, // a loaded machine is no failure: no test is a timed test
+    testTimeout: 600_000, // a loaded machine is no failure: no test is a timed test
     isolate: false, // pure functions: share loaded modules (mathjs alone costs about a second a file)
     typecheck: { enabled: true, include: ['tests/**/*.test-d.ts'], tsconfig: './tests/tsconfig.json' },
     reporters: ['default', './tests/support/closing-line.ts'],

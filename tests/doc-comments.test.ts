@@ -3,7 +3,6 @@
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { type Definition, isDefinition } from '../src/verify/definitions.js';
-import { entries } from './support/entries.js';
 import { type PublicName, publicNames } from './support/public-names.js';
 
 const root = fileURLToPath(new URL('../', import.meta.url));
@@ -43,10 +42,10 @@ test('the unit of every member that is a quantity', () => {
 });
 
 test('a definition names its source', async () => {
-  const values = await Promise.all(entries.map((e) => import(root + e.source) as Promise<Record<string, unknown>>));
   const named = new Map<string, Definition>();
-  for (const module of values)
-    for (const [name, value] of Object.entries(module)) if (isDefinition(value)) named.set(name, value);
+  for (const [path, load] of Object.entries(modules))
+    if (/(?<!verify)\/definitions\.ts$/.test(path))
+      for (const [name, value] of Object.entries(await load())) if (isDefinition(value)) named.set(name, value);
   const silent = lacking(
     names.filter((n) => n.kind === 'definition'),
     (n) => {

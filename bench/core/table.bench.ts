@@ -1,4 +1,4 @@
-import { table4D5 } from '../../src/codes/bs7671/index.js';
+import { table4D5 } from '../../src/codes/bs7671/definitions.js';
 import { squareMillimetres } from '../../src/index.js';
 import { compare } from '../compare.js';
 

@@ -35,6 +35,14 @@ export interface Steps {
   readonly cells: readonly number[];
 }
 
+/** Current that melts a fuse of BS 1361 within 5 s, A, by its rating, A. BS 7671 Appendix 3. */
+export const slowFuseCurrents: BySize = new Map([
+  [45, 239.6],
+  [60, 328.6],
+  [80, 460],
+  [100, 638.9],
+]);
+
 const airTemperatures = [25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80];
 
 /** Factor for the temperature of the air, °C. Table 4B1. */

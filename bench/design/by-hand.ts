@@ -39,6 +39,7 @@ import {
   groupFactors,
   insulationFactors,
   type Steps,
+  slowFuseCurrents,
   smoothWithstand,
 } from './by-hand-tables.js';
 
@@ -157,11 +158,19 @@ function voltageDrop(circuit: Circuit, hottest: number, results: Result[]) {
 
 const isPrompt = (r: ResidualDevice) => r.delayTime === undefined && (!r.delay || known(r.delay) === 'general');
 
-/** The device that protects a charge point: of the prompt ones of at most 30 mA, else of all, the most sensitive. */
-function protecting(devices: readonly ResidualDevice[]): ResidualDevice | undefined {
+const seesSmooth = ({ type }: ResidualDevice, point?: ChargePoint): boolean =>
+  known(type) === 'B' || (point !== undefined && known(type) !== 'AC' && known(point.directCurrentDetection));
+
+/**
+ * The device that protects, of a charge point or a cable: of the prompt ones of at most 30 mA that suit in all else, else of
+ * the prompt ones, else of all, the most sensitive.
+ */
+function protecting(devices: readonly ResidualDevice[], point?: ChargePoint): ResidualDevice | undefined {
   const prompt = devices.filter((d) => isPrompt(d) && known(d.rating) <= 0.03);
+  const suited = prompt.filter((d) => seesSmooth(d, point) && known(d.opensAllLive));
+  const of = suited.length > 0 ? suited : prompt.length > 0 ? prompt : devices;
   let best: ResidualDevice | undefined;
-  for (const d of prompt.length > 0 ? prompt : devices) if (!best || known(d.rating) < known(best.rating)) best = d;
+  for (const d of of) if (!best || known(d.rating) < known(best.rating)) best = d;
   return best;
 }
 
@@ -174,18 +183,17 @@ function ofThirty(check: string, device: ResidualDevice | undefined): Result {
 function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Result[]): void {
   const every = upstream.map((u) => u.device);
   if (point.residual) every.push(point.residual);
-  const device = protecting(every);
+  const device = protecting(every, point);
   if (!device) {
     results.push(open('residual-current-rating'));
     return;
   }
-  const type = known(device.type);
   const ofOne = (d: ResidualDevice) => isPrompt(d) && known(d.rating) <= 0.03 && (d.pointsServed ?? 1) <= 1;
   const isOwn =
     (point.residual !== undefined && ofOne(point.residual)) || upstream.some((u) => u.alone && ofOne(u.device));
   results.push(
     ofThirty('residual-current-rating', device),
-    holds('residual-current-type', type === 'B' || (type !== 'AC' && known(point.directCurrentDetection))),
+    holds('residual-current-type', seesSmooth(device, point)),
     holds('residual-current-poles', known(device.opensAllLive)),
     holds('residual-current-one-per-point', isOwn),
   );
@@ -218,14 +226,24 @@ function residualCurrent(circuit: Circuit, results: Result[]): void {
     const selective = delayOf(above) === 'selective' && reaches(known(above.rating), 3 * known(below.rating));
     results.push(holds('residual-current-selectivity', selective, 'advice'));
   }
-  for (const { device, points: through } of behind) {
+  const standing = 'standing-current';
+  for (const { device, points: through } of upstream) {
     if (through.length === 0) continue;
     let sum = 0;
     for (const p of through) sum += known(p.standingLeakage);
-    results.push(atMost('standing-current', sum, 0.3 * known(device.rating)));
+    results.push(atMost(standing, sum, 0.3 * known(device.rating)));
+  }
+  for (const { residual, noResidual, standingLeakage } of points) {
+    if (!residual && noResidual && known(noResidual)) continue;
+    // where nobody says whether one stands inside, it may be one of 10 mA
+    const borne = atMost(standing, known(standingLeakage), 0.3 * (residual ? known(residual.rating) : 0.01));
+    results.push(residual || borne.verdict === 'pass' ? borne : open(standing));
   }
   if (points.some(feedsBack))
-    for (const { device } of upstream) results.push(holds('residual-current-both-ways', known(device.bidirectional)));
+    for (const { device } of upstream) {
+      const marked = 'residual-current-marked-both-ways';
+      results.push(known(device.bidirectional) ? holds(marked, true) : open(marked));
+    }
   const infeeds = board.runs.filter((r) => outletsBelow(r).some(feedsBack));
   if (infeeds.length > 0) {
     let infeed: number = known((feeders.at(-1)?.device ?? installation.supply.cutOut).rating);
@@ -239,7 +257,11 @@ function earthingAndBonding({ supply }: Installation, results: Result[]): void {
   const byTails = tails <= 16 ? tails : tails <= 35 ? 16 : tails / 2;
   const pme = known(supply.system) === 'TN-C-S';
   const bonding = pme ? step(bondingAreas, known(supply.supplyNeutral)) : Math.min(Math.max(byTails / 2, 6), 25);
-  const least = pme ? Math.max(byTails, bonding) : byTails;
+  // by calculation too, where the least voltage melts the fuse of the cut-out within 5 s
+  const melts = cell(slowFuseCurrents, known(supply.cutOut.rating));
+  const clears = 0.95 * supply.nominalVoltage >= known(supply.externalImpedance) * melts;
+  const byFault = clears ? Math.min(byTails, (Math.sqrt(5) * melts) / 143) : byTails;
+  const least = Math.max(4, byFault, pme ? bonding : 0);
   results.push(atLeast('earthing-conductor', known(supply.earthingConductor), least));
   if (!supply.bonding) results.push(open('main-bonding-conductor'));
   else if (supply.bonding.length === 0) results.push(notRequired('main-bonding-conductor'));

@@ -9,6 +9,7 @@ import {
   metres,
   ohms,
   recorder,
+  restsOn,
   writeSheet,
 } from '../../src/index.js';
 import { compare } from '../compare.js';
@@ -88,6 +89,8 @@ const sheetOf = (installation: Installation) => {
   return writeSheet(sheet);
 };
 
+const written = sheetOf(plain[3] as Installation);
+
 export default [
   compare('a circuit of a charge point judged by BS 7671', {
     anchor: 'by hand, straight-line code',
@@ -95,6 +98,7 @@ export default [
       'by hand, straight-line code': (call) => judgeByHand(of(plain, call), RUN),
       'assess, silent': (call) => assess(code, of(plain, call), RUN),
       'assess, sheet written': (call) => sheetOf(of(plain, call)),
+      'what each result of a written sheet rests on': () => restsOn(written),
       'another length of an assessed circuit': (call) => {
         working.change(of(plain, call), {});
         return working.results();

@@ -1,3 +1,4 @@
+import type { Source } from '../core/index.js';
 import { judgementsOf } from './calculation.js';
 import type { Contents } from './contents.js';
 import type { Judgement } from './judgement.js';
@@ -13,6 +14,8 @@ export interface Asked {
   readonly aside: ReadonlySet<string>;
   /** Checks with more results than count: of several one decides, or one is adjusted. */
   readonly repeated: ReadonlySet<string>;
+  /** Where each check is asked for: a check that several codes share stands in a clause of each. */
+  readonly cited: ReadonlyMap<string, readonly Source[]>;
 }
 
 /** The checks of which there is a result, whatever the facts are. */
@@ -74,10 +77,12 @@ export function askedBy({ checks, figures }: Contents): Asked {
   const drawnUp = new Set<string>();
   const aside = new Set<string>();
   const repeated = new Set<string>();
+  const cited = new Map<string, readonly Source[]>();
   const open = [...groups, ...asFigures];
   for (let j = open.pop(); j; j = open.pop()) {
     open.push(...within(j));
     const { how } = j;
+    if ('check' in how) cited.set(how.check.id, [...(cited.get(how.check.id) ?? []), how.check.source]);
     if (how.kind === 'deciding' || how.kind === 'adjust') for (const id of possible(j) ?? []) repeated.add(id);
     if (how.kind !== 'any-of') continue;
     open.push(...how.of);
@@ -92,5 +97,5 @@ export function askedBy({ checks, figures }: Contents): Asked {
   }
   for (const id of asFigures.flatMap((j) => possible(j) ?? [])) aside.add(id);
   for (const id of drawnUp) alternatives.delete(id);
-  return { always: new Set(groups.flatMap(always)), alternatives, aside, repeated };
+  return { always: new Set(groups.flatMap(always)), alternatives, aside, repeated, cited };
 }

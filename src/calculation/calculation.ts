@@ -4,6 +4,7 @@ import type { Contents, Group, Groups } from './contents.js';
 import { compileJudgement, compileJudgements, type Judgement, unjudged } from './judgement.js';
 import { none, open } from './line.js';
 import {
+  effective,
   type Judge,
   type Lines,
   type List,
@@ -193,8 +194,12 @@ export class Calculation {
     const others = new Set<Placed>();
     for (const [thing, index] of waysAmongFacts) {
       const before = thing.values[index];
+      if (before === undefined) continue;
       const placed = thing.list.lines[index] as Placed;
-      if (before !== undefined && !alike(before, placed.node.evaluate(thing))) others.add(placed);
+      const { line, evaluate } = effective(thing, placed.node);
+      // where it is not known which way is taken, both may count
+      if ((line.how.kind === 'fact' || line.how.kind === 'choose') && !alike(before, evaluate(thing)))
+        others.add(placed);
     }
     this.forget(others, true);
   }
@@ -221,19 +226,25 @@ const hasSpans = (thing: Thing): boolean =>
 /** Reads the facts again; false where there are other things than before. */
 function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, number][]): boolean {
   if (thing.place === place) return true;
-  const { list } = thing;
+  const { list, values } = thing;
   thing.place = place;
+  thing.said ??= new Array(list.lines.length).fill(undefined);
   for (const index of list.facts) {
-    const before = thing.values[index];
-    if (before === undefined) continue;
+    if (values[index] === undefined) continue;
     const placed = list.lines[index] as Placed;
-    if (placed.node.line.how.kind !== 'fact') {
+    const { line, figure } = placed.node;
+    const { how } = line;
+    if (how.kind !== 'fact' || !figure) {
       ways.push([thing, index]);
       continue;
     }
-    const now = placed.node.evaluate(thing);
-    if (alike(before, now)) continue;
-    thing.values[index] = now;
+    const fact: unknown = how.read(place as never);
+    // a fact that nobody knows is called by its place
+    if (fact === thing.said[index] && fact !== undefined && !isUnknown(fact)) continue;
+    thing.said[index] = fact;
+    const now = figure(fact, thing);
+    if (alike(values[index], now)) continue;
+    values[index] = now;
     changed.add(placed);
   }
   for (const below of list.below) {
@@ -245,6 +256,9 @@ function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thin
   }
   return true;
 }
+
+const isUnknown = (fact: unknown): boolean =>
+  typeof fact === 'object' && fact !== null && (fact as { readonly state?: unknown }).state === 'unknown';
 
 function forget(thing: Thing, stale: Stale): void {
   for (const index of stale.places.get(thing.list) ?? []) thing.values[index] = undefined;

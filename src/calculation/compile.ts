@@ -22,7 +22,7 @@ import {
   type Lines,
   List,
   type Node,
-  type Placed,
+  Placed,
   type Scopes,
   type Stale,
   type Thing,
@@ -31,8 +31,10 @@ import {
 } from './lists.js';
 import {
   figureOfFact,
+  isEitherWay,
   isNumeric,
   isWideMissing,
+  joined,
   leastOf,
   missingOf,
   mostOf,
@@ -40,7 +42,6 @@ import {
   plain,
   Span,
   spanOf,
-  turnsWithin,
 } from './value.js';
 
 type Evaluate = (thing: Thing) => unknown;
@@ -49,6 +50,8 @@ type Evaluate = (thing: Thing) => unknown;
 export interface Source {
   readonly name: string;
   readonly placed: Placed;
+  /** How many things above the one that reads it the entry stands. */
+  readonly up: number;
   readonly get: Evaluate;
 }
 
@@ -68,13 +71,14 @@ export interface Edited {
 /** Makes checks of a list ready. */
 export type Judging = (all: Sources, list: List, of: readonly { readonly how: unknown }[]) => Judge;
 
-/** An object whose properties are read from an array: what a pure function sees of the figures, without a copy. */
-function viewOf(names: readonly string[], values: unknown[]): object {
-  const view = {};
-  names.forEach((name, i) => {
-    Object.defineProperty(view, name, { enumerable: true, get: () => values[i] });
-  });
+/** What a pure function sees of the figures: one object that is filled anew for each call. */
+function viewOf(names: readonly string[]): Record<string, unknown> {
+  const view: Record<string, unknown> = {};
+  for (const name of names) view[name] = undefined;
   return view;
+}
+function fill(view: Record<string, unknown>, names: readonly string[], values: readonly unknown[]): void {
+  for (let i = 0; i < names.length; i++) view[names[i] as string] = values[i];
 }
 
 /** The lists of a contents list with every line in its place. */
@@ -106,8 +110,9 @@ export class Compiled {
       for (const [entry, line] of Object.entries(figures[name] ?? {})) {
         const placed = place(list, entry, line);
         list.byName.set(entry, placed);
+        list.named.push(placed);
         settle.push(() => {
-          placed.node = this.node(list, entry, line);
+          placed.make(this.node(list, entry, line));
         });
       }
     for (const make of settle) make();
@@ -148,7 +153,7 @@ export class Compiled {
       const placed = at.byName.get(name);
       if (!placed) continue;
       if (by === undefined) this.draws.add(placed);
-      return { name, placed, get: getter(placed, up) };
+      return { name, placed, up, get: getter(placed, up) };
     }
     throw new Error(`nothing gives ${name}, which ${by ?? 'a check'} of ${list.name} needs`);
   }
@@ -166,9 +171,9 @@ export class Compiled {
     if (typeof part === 'string') return this.source(list, part, by);
     const taken = list.lines.filter((l) => l.name === role && l.within?.replace(/ \d+$/, '') === within).length;
     const placed = place(list, role, part, taken === 0 ? within : `${within} ${taken + 1}`);
-    placed.node = this.node(list, role, part, `${placed.within}:${role}`);
+    placed.make(this.node(list, role, part, `${placed.within}:${role}`));
     if (by === undefined) this.draws.add(placed);
-    return { name: role, placed, get: getter(placed, 0) };
+    return { name: role, placed, up: 0, get: getter(placed, 0) };
   }
 
   /** The table that is read in the place of one, and that it is read. */
@@ -189,7 +194,7 @@ export class Compiled {
       case 'open':
         return ready([], () => ({ missing: how.gaps }));
       case 'fact':
-        return ready([], factReader(name, how));
+        return { line, from: [], ...factReader(name, how) };
       case 'same': {
         const s = source(how.as);
         return ready([s.placed], s.get);
@@ -238,7 +243,14 @@ export class Compiled {
           taken,
           evaluate: (t) => {
             const way = taken(t);
-            return way ? way.evaluate(t) : plain(on.name, on.get(t));
+            if (way) return way.evaluate(t);
+            const label = on.get(t);
+            if (!isEitherWay(label)) return plain(on.name, label);
+            const both = joined(
+              name,
+              [...ways.values()].map((w) => w.evaluate(t)),
+            );
+            return isMissing(both) ? label : both;
           },
         };
       }
@@ -337,13 +349,6 @@ function endsAndSteps({ least, most }: Span, steps: readonly unknown[]): readonl
   return [least, ...both.filter((x) => x > least && x < most), most];
 }
 
-/** What holds wherever one of several figures does. */
-function joined(name: string, all: readonly unknown[]): unknown {
-  if (all.some(isMissing)) return missingOf(all);
-  if (all.every(isNumeric)) return spanOf(Math.min(...all.map(leastOf)), Math.max(...all.map(mostOf)));
-  return all.every((v) => v === all[0]) ? all[0] : turnsWithin(name);
-}
-
 /** For each line those that draw on it. */
 function usersOf(lists: Iterable<List>): ReadonlyMap<Placed, readonly Placed[]> {
   const users = new Map<Placed, Placed[]>();
@@ -365,25 +370,26 @@ const readsFact = ({ how }: Line): boolean =>
   (how.kind === 'between-steps' && readsFact(how.of));
 
 function place(list: List, name: string, line: Line, within?: string): Placed {
-  const node = undefined as unknown as Node; // made once every entry has its place
-  const placed: Placed = { name, list, index: list.lines.length, node, ...(within === undefined ? {} : { within }) };
+  const placed = new Placed(name, list, list.lines.length, within);
   list.lines.push(placed);
   if (readsFact(line)) list.facts.push(placed.index);
   if (line.how.kind === 'judged') list.judging.push(placed.index);
   return placed;
 }
 
-const getter = (placed: Placed, up: number): Evaluate => {
-  if (up === 0) return (t) => valueAt(t, placed);
-  if (up === 1) return (t) => valueAt(t.above as Thing, placed);
-  return (t) => {
-    let at = t;
-    for (let i = 0; i < up; i++) at = at.above as Thing;
-    return valueAt(at, placed);
-  };
-};
+/** The value of an entry so many things above one. */
+function valueAbove(t: Thing, up: number, placed: Placed): unknown {
+  let at = t;
+  for (let i = 0; i < up; i++) at = at.above as Thing;
+  return at.values[placed.index] ?? valueAt(at, placed);
+}
 
-function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate {
+const getter =
+  (placed: Placed, up: number): Evaluate =>
+  (t) =>
+    valueAbove(t, up, placed);
+
+function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Required<Pick<Node, 'evaluate' | 'figure'>> {
   const called = how.called ?? name;
   const term = termOf(name);
   const refuse = (end: number, bounds: Bounds & { readonly unit: string }): void => {
@@ -396,8 +402,7 @@ function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate
       source: 'vocabulary',
     });
   };
-  return (t) => {
-    const fact = how.read(t.place as never) as unknown;
+  const figure = (fact: unknown, t: Thing): unknown => {
     if (typeof fact !== 'object' && typeof fact !== 'number') return fact;
     const v = figureOfFact(typeof called === 'string' ? called : called(t.place as never), fact);
     if (!term) return v;
@@ -408,6 +413,7 @@ function factReader(name: string, how: Extract<How, { kind: 'fact' }>): Evaluate
     }
     return v;
   };
+  return { figure, evaluate: (t) => figure(how.read(t.place as never), t) };
 }
 
 export const inputsOf = (d: Formula | Relation | Table): readonly string[] =>
@@ -417,51 +423,65 @@ export const inputsOf = (d: Formula | Relation | Table): readonly string[] =>
 function apply(d: Formula | Relation | Table, from: readonly Source[]): Evaluate {
   const n = from.length;
   const names = inputsOf(d);
-  const values: unknown[] = new Array(n).fill(0);
-  const view = viewOf(names, values);
-  const point = d.kind === 'table' ? cellOf(d, view) : resultOf(d, names, values, view);
+  const values: unknown[] = new Array(n).fill(undefined);
+  const point = d.kind === 'table' ? cellOf(d, names, values) : resultOf(d, names, values);
   const odd = lifted(d, names, values, point);
-  const gets = from.map((s) => s.get);
+  const placed = from.map((s) => s.placed);
+  const ups = from.map((s) => s.up);
   let runs = 0;
   return (t) => {
     const own = ++runs;
     let simple = true;
     for (let i = 0; i < n; i++) {
-      const v = (gets[i] as Evaluate)(t);
+      const v = valueAbove(t, ups[i] as number, placed[i] as Placed);
       if (typeof v === 'object') simple = false;
       values[i] = v;
     }
     // a line above has run this one for another thing meanwhile: the figures are put in place again
-    if (runs !== own) for (let i = 0; i < n; i++) values[i] = (gets[i] as Evaluate)(t);
+    if (runs !== own) for (let i = 0; i < n; i++) values[i] = valueAbove(t, ups[i] as number, placed[i] as Placed);
     return simple ? point() : odd();
   };
 }
 
-const cellOf = (table: Table, view: object) => (): unknown =>
-  table.find(view as never) ??
-  missing({
-    kind: 'cell',
-    table: table.id,
-    explain: table.explain({ ...view } as never).message,
-    source: table.source,
-  });
+function cellOf(table: Table, names: readonly string[], values: readonly unknown[]): () => unknown {
+  const view = viewOf(names);
+  return () => {
+    fill(view, names, values);
+    return (
+      table.find(view as never) ??
+      missing({
+        kind: 'cell',
+        table: table.id,
+        explain: table.explain({ ...view } as never).message,
+        source: table.source,
+      })
+    );
+  };
+}
 
-function resultOf(f: Formula | Relation, names: readonly string[], values: unknown[], view: object): () => unknown {
+/** Bounds as bare numbers: they are compared for every figure. */
+const leastIn = (b: Bounds) => b.least ?? -Number.MAX_VALUE;
+const mostIn = (b: Bounds) => b.most ?? Number.MAX_VALUE;
+const aboveIn = (b: Bounds) => b.above ?? Number.NEGATIVE_INFINITY;
+
+function resultOf(f: Formula | Relation, names: readonly string[], values: readonly unknown[]): () => unknown {
   const bounds: readonly Bounds[] = names.map((name) => ({
     ...termOf(name),
     ...(f.valid as Readonly<Record<string, Bounds>> | undefined)?.[name],
   }));
   const own: Bounds = termOf(f.output) ?? {};
-  // as bare numbers: they are compared for every figure
-  const least = bounds.map((b) => b.least ?? -Number.MAX_VALUE);
-  const most = bounds.map((b) => b.most ?? Number.MAX_VALUE);
-  const above = bounds.map((b) => b.above ?? Number.NEGATIVE_INFINITY);
+  const least = bounds.map(leastIn);
+  const most = bounds.map(mostIn);
+  const above = bounds.map(aboveIn);
+  const [ownLeast, ownMost, ownAbove] = [leastIn(own), mostIn(own), aboveIn(own)];
   const call = f as (v: object) => number;
+  const view = viewOf(names);
   return () => {
     for (let i = 0; i < names.length; i++) {
       const v = values[i] as number;
       if (!(v >= (least[i] as number) && v <= (most[i] as number) && v > (above[i] as number)))
         return outside(f, names, values, bounds);
+      view[names[i] as string] = v;
     }
     let y: number;
     try {
@@ -469,7 +489,7 @@ function resultOf(f: Formula | Relation, names: readonly string[], values: unkno
     } catch (error) {
       return missing(thrownGap(f, error));
     }
-    return within(y, own) ? y : missing(rangeGap(f.id, f.output, y, own, f.id));
+    return y >= ownLeast && y <= ownMost && y > ownAbove ? y : missing(rangeGap(f.id, f.output, y, own, f.id));
   };
 }
 
@@ -538,36 +558,40 @@ function derived(name: string, how: Extract<How, { kind: 'derive' }>, from: read
   const n = from.length;
   const values: unknown[] = new Array(n).fill(undefined);
   const give = how.give as (v: object) => unknown;
-  const view = viewOf(how.needs, values);
+  const names = how.needs;
+  const view = viewOf(names);
   const direction = how.direction ?? {};
   const range = (t: Thing): unknown => {
     const all = from.map((s) => s.get(t));
     if (how.sees === 'values' && all.some(isMissing)) return missingOf(all);
-    const blind = all.findIndex((v, i) => v instanceof Span && !direction[how.needs[i] as string]);
+    const blind = all.findIndex((v, i) => v instanceof Span && !direction[names[i] as string]);
     if (blind >= 0) {
-      if (how.sees === 'values') return onlyWithin(how.needs[blind] as string, all[blind] as Span);
-      all[blind] = onlyWithin(how.needs[blind] as string, all[blind] as Span);
+      if (how.sees === 'values') return onlyWithin(names[blind] as string, all[blind] as Span);
+      all[blind] = onlyWithin(names[blind] as string, all[blind] as Span);
     }
     const [a, b] = [true, false].map((low) => {
-      for (let i = 0; i < n; i++) {
-        const v = all[i];
-        values[i] = v instanceof Span ? ((direction[how.needs[i] as string] === 1) === low ? v.least : v.most) : v;
-      }
+      fill(
+        view,
+        names,
+        all.map((v, i) => (v instanceof Span ? ((direction[names[i] as string] === 1) === low ? v.least : v.most) : v)),
+      );
       return give(view);
     });
     return joined(name, [a, b]);
   };
-  const gets = from.map((s) => s.get);
+  const placed = from.map((s) => s.placed);
+  const ups = from.map((s) => s.up);
   const strict = how.sees === 'values';
   let runs = 0;
   return (t) => {
     const own = ++runs;
     for (let i = 0; i < n; i++) {
-      const v = (gets[i] as Evaluate)(t);
+      const v = valueAbove(t, ups[i] as number, placed[i] as Placed);
       if (typeof v === 'object' && (v instanceof Span || (strict && isMissing(v)))) return range(t);
       values[i] = v;
     }
-    if (runs !== own) for (let i = 0; i < n; i++) values[i] = (gets[i] as Evaluate)(t);
+    if (runs !== own) for (let i = 0; i < n; i++) values[i] = valueAbove(t, ups[i] as number, placed[i] as Placed);
+    fill(view, names, values);
     return give(view);
   };
 }
@@ -617,7 +641,10 @@ function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed): Evalua
   const begin = how.how === 'sum' ? 0 : how.how === 'smallest' ? Infinity : -Infinity;
   return (t) => {
     const things = counted(t, entry.list, how.among);
-    let [least, most, count, gone] = [begin, begin, 0, false];
+    let least = begin;
+    let most = begin;
+    let count = 0;
+    let gone = false;
     for (const x of things) {
       const v = valueAt(x, entry);
       if (typeof v === 'string') continue; // words in the place of a figure say why there is none

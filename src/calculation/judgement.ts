@@ -16,7 +16,7 @@ import {
 import type { Source, Sources } from './compile.js';
 import type { KnownValues, Line, NeedsOf, None, Part } from './line.js';
 import { type Judge, type List, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
-import { isWideMissing, missingOf, onlyWithin, plain, Span, spanWords } from './value.js';
+import { isBlind, isWideMissing, missingOf, onlyWithin, plain, Span, spanWords } from './value.js';
 
 /** How a check of a contents list comes to its results. */
 type How =
@@ -183,9 +183,10 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
       if (check.kind === 'at-most' || check.kind === 'at-least') {
         const [value, limit] = [check.value, check.limit].map(
           (r) => evidence.find(([role]) => role === r)?.[1].get as Get,
-        );
+        ) as [Get, Get];
         return framed(all, list, how, numbers, (t, because) => {
-          const [v, l] = [(value as Get)(t), (limit as Get)(t)];
+          const v = value(t);
+          const l = limit(t);
           if (typeof v === 'number' && typeof l === 'number') return compared(check, v, l, because);
           return judgeWide(check, { [check.value]: v, [check.limit]: l }, because);
         });
@@ -194,7 +195,8 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
       const why = evidence.find(([role]) => role === 'because')?.[1].get;
       return framed(all, list, how, numbers, (t, because) => {
         if (check.kind === 'holds' && whether && why) {
-          const [holds, reason] = [whether(t), why(t)];
+          const holds = whether(t);
+          const reason = why(t);
           if (typeof holds === 'boolean' && typeof reason === 'string') return stands(check, holds, reason);
         }
         const found = Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)]));
@@ -268,7 +270,7 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
           const seen = values(t);
           const rests = [...Object.values(seen), ...(isWide(r) ? [onlyWithin('', new Span(0, 1))] : [])];
           for (const found of [how.change(r, seen)].flat()) {
-            const changed = marked(all.cited(found), rests);
+            const changed = markedAnew(all.cited(found), rests);
             if (changed !== r) note?.(changed, []);
             into.push(changed);
           }
@@ -281,7 +283,7 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
         const seen = values(t);
         const rests = Object.values(seen);
         for (const found of how.judge(seen)) {
-          const r = marked(all.cited(found), rests);
+          const r = markedAnew(all.cited(found), rests);
           note?.(r, []);
           into.push(r);
         }
@@ -342,18 +344,30 @@ export const decidingResult = (of: readonly CheckResult[]): CheckResult => {
 
 /** A result that may come to something else where figures are known better than within a span. */
 export interface WideResult extends CheckResult {
-  /** Whether its figures are bounded, or one is lacking because something behind it is known only within a span. */
-  readonly depends: 'bounded' | 'lacking';
+  /** Whether its figures are bounded, or one is lacking because something behind it is known only within a span: `blind` where nothing takes the span. */
+  readonly depends: 'bounded' | 'lacking' | 'blind';
 }
 export const isWide = (r: CheckResult): boolean => 'depends' in r || (r.alternatives?.some(isWide) ?? false);
 /** Whether the figures of such a result are bounded: with narrower spans it comes nearer to a verdict. */
 export const isBounded = (r: CheckResult): boolean =>
   'depends' in r ? (r as WideResult).depends === 'bounded' : (r.alternatives?.some(isBounded) ?? false);
+/** Whether such a result stays open however narrow the spans become, short of single values. */
+export const isBlindResult = (r: CheckResult): boolean =>
+  'depends' in r
+    ? (r as WideResult).depends === 'blind'
+    : (r.alternatives ?? []).filter(isWide).length > 0 && (r.alternatives ?? []).filter(isWide).every(isBlindResult);
 /** A result that is open because something is known only within a span. */
 const marked = (result: CheckResult, rests: readonly unknown[]): CheckResult =>
   result.verdict === 'not-determined' && rests.some(isWideMissing)
-    ? ({ ...result, depends: 'lacking' } as WideResult)
+    ? ({ ...result, depends: rests.some(isBlind) ? 'blind' : 'lacking' } as WideResult)
     : result;
+/** The same of a result that is made of another: what its function could not see is not what keeps it open. */
+const markedAnew = (result: CheckResult, rests: readonly unknown[]): CheckResult =>
+  'depends' in result && (result as WideResult).depends === 'blind'
+    ? result
+    : result.verdict === 'not-determined' && rests.some(isWideMissing)
+      ? ({ ...result, depends: 'lacking' } as WideResult)
+      : result;
 
 /** A check of figures that may be spans: what holds at the worse ends holds everywhere, what fails at the better ends fails everywhere. */
 function judgeWide(

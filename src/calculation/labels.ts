@@ -17,7 +17,7 @@ import type {
   Stretch,
   Supply,
 } from '../installation/index.js';
-import type { FourWireSection } from '../physics/index.js';
+import type { FourWireSection } from '../physics/four-wire-network.js';
 import type { Amperes, Metres, Ohms, Volts } from '../units/index.js';
 
 /**

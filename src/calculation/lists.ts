@@ -19,6 +19,8 @@ export interface Node {
   readonly line: Line;
   readonly from: readonly Placed[];
   evaluate(thing: Thing): unknown;
+  /** Of a line that reads a fact: what it makes of one for a thing. */
+  figure?(fact: unknown, thing: Thing): unknown;
   /** Of a line that is one of several: the one that is taken for a thing. */
   taken?(thing: Thing): Node | undefined;
   /** Of a line that judges: its checks by what they are of. */
@@ -33,20 +35,39 @@ export type Note = (
 /** Judges a thing and adds the results. */
 export type Judge = (thing: Thing, into: CheckResult[], note?: Note) => void;
 
-/** A line in its place. */
-export interface Placed {
-  readonly name: string;
-  readonly list: List;
-  readonly index: number;
-  /** For what it stands without a name to others: the entry whose part it plays. */
-  readonly within?: string;
-  node: Node;
+/** A line in its place: all of one shape, since they are read for every figure. */
+export class Placed {
+  /** What works it out; made once every entry has its place. */
+  node: Node = unmade;
+  evaluate: Node['evaluate'] = unmade.evaluate;
+
+  constructor(
+    readonly name: string,
+    readonly list: List,
+    readonly index: number,
+    /** For what it stands without a name to others: the entry whose part it plays. */
+    readonly within: string | undefined,
+  ) {}
+
+  make(node: Node): void {
+    this.node = node;
+    this.evaluate = node.evaluate;
+  }
 }
+const unmade: Node = {
+  line: { how: { kind: 'open', gaps: [] } },
+  from: [],
+  evaluate: () => {
+    throw new Error('a line is asked for before it is made');
+  },
+};
 
 /** The lines of one scope. */
 export class List {
   readonly lines: Placed[] = [];
   readonly byName = new Map<string, Placed>();
+  /** Lines that others find by name, in their order. */
+  readonly named: Placed[] = [];
   readonly below: List[] = [];
   /** Places of the lines that read facts. */
   readonly facts: number[] = [];
@@ -66,6 +87,8 @@ export class List {
 /** One thing of a scope with its figures, worked out when first asked for. */
 export class Thing {
   readonly values: unknown[];
+  /** Facts as they were read last, by their lines, once they have been read a second time. */
+  said?: unknown[];
   readonly below: (readonly Thing[] | undefined)[] = [];
   /** Things further down, by list, once they have been asked for. */
   deep?: Map<List, readonly Thing[]>;
@@ -76,7 +99,8 @@ export class Thing {
     readonly above?: Thing,
     readonly number = 0,
   ) {
-    this.values = new Array(list.lines.length);
+    // filled at once, so that it holds figures and all else alike from the start
+    this.values = new Array(list.lines.length).fill(undefined);
   }
 
   /** The same thing with one figure given: what draws on it is worked out anew. */
@@ -101,10 +125,16 @@ export class Thing {
 export function valueAt(thing: Thing, placed: Placed): unknown {
   let value = thing.values[placed.index];
   if (value === undefined) {
-    value = placed.node.evaluate(thing);
+    value = placed.evaluate(thing);
     thing.values[placed.index] = value;
   }
   return value;
+}
+
+/** The line that counts for a thing: of several, the one that was taken. */
+export function effective(thing: Thing, node: Node): Node {
+  const way = node.taken?.(thing);
+  return way ? effective(thing, way) : node;
 }
 
 /** Things of a list anywhere below a thing, in order. */

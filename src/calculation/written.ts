@@ -14,7 +14,7 @@ import {
 } from '../core/index.js';
 import type { Calculation } from './calculation.js';
 import { inputsOf } from './compile.js';
-import { type Node, type Note, type Placed, type Thing, thingsOf } from './lists.js';
+import { effective, type Node, type Note, type Placed, type Thing, thingsOf } from './lists.js';
 import { onlyWithin, Span } from './value.js';
 
 /** Identifier of a thing within its circuit: empty for the circuit, `sections[2].` for its second section. */
@@ -30,21 +30,38 @@ function titleOf(thing: Thing): string {
   return thing.above?.above ? `${titleOf(thing.above)}, ${own}` : own;
 }
 
-/** The line that counts for a thing: of several, the one that was taken. */
-function effective(thing: Thing, node: Node): Node {
-  const way = node.taken?.(thing);
-  return way ? effective(thing, way) : node;
-}
+/** Of a line, that it stands on the sheet, or that it is a label that no table was read by so far. */
+const ON_THE_SHEET = 1;
+const A_LABEL = 2;
+/** No line of a calculation names a part of a sheet by its place. */
+const noPlaces: ReadonlyMap<unknown, string> = /* @__PURE__ */ new Map();
 
 /** Writes what a calculation worked out, each figure once, group by group. */
 export class Writer {
-  private readonly written = new Set<string>();
+  /** For each thing what is known of its lines, by their places. */
+  private readonly written = new Map<Thing, Uint8Array>();
   private readonly groups = new Set<string>();
+  private readonly prefixes = new Map<Thing, string>();
   private circuit = '';
-  private readonly id: Id = (thing, { within, name }) =>
-    `${this.circuit}${idOf(thing)}${within === undefined ? '' : `${within}:`}${name}`;
+  private readonly id: Id = (thing, { within, name }) => {
+    let prefix = this.prefixes.get(thing);
+    if (prefix === undefined) {
+      prefix = `${this.circuit}${idOf(thing)}`;
+      this.prefixes.set(thing, prefix);
+    }
+    return within === undefined ? prefix + name : `${prefix}${within}:${name}`;
+  };
 
   constructor(private readonly calculation: Calculation) {}
+
+  private standing(thing: Thing): Uint8Array {
+    let own = this.written.get(thing);
+    if (!own) {
+      own = new Uint8Array(thing.list.lines.length);
+      this.written.set(thing, own);
+    }
+    return own;
+  }
 
   /**
    * The lines of a group of checks: what was worked out for it and not for a group before, then its results.
@@ -53,7 +70,9 @@ export class Writer {
    * @param place place of the part that the group stands on, itself a part of the sheet of the circuit
    */
   group(group: string, next: () => string, place: string): readonly SheetLine[] {
-    this.circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
+    const circuit = place.includes('.') ? `${place.slice(0, place.lastIndexOf('.'))}/` : '';
+    if (circuit !== this.circuit) this.prefixes.clear();
+    this.circuit = circuit;
     const { id } = this;
     // a sheet that is written out again begins anew
     if (this.groups.has(group)) for (const once of [this.groups, this.written]) once.clear();
@@ -75,6 +94,7 @@ export class Writer {
     const checks = checked((note) => this.calculation.results(group, note));
     this.calculation.complete();
     const blocks: { readonly thing: Thing; readonly title?: string; readonly lines: SheetLine[] }[] = [];
+    const givens = new Map<SheetLine, { readonly own: Uint8Array; readonly index: number }>();
     const used = new Set<string>();
     // the input of a procedure is put together from figures, by functions and lists that have no line of their own
     const draw = (thing: Thing, { from }: Node): void => {
@@ -87,14 +107,19 @@ export class Writer {
         }
     };
     const write = (thing: Thing, placed: Placed, asKey = false): void => {
-      const key = id(thing, placed);
-      const value = thing.values[placed.index];
-      if (value === undefined || this.written.has(key)) return;
+      const { index } = placed;
+      const value = thing.values[index];
+      if (value === undefined) return;
+      const own = this.standing(thing);
+      if (own[index] === ON_THE_SHEET || (own[index] === A_LABEL && !asKey)) return;
       const node = effective(thing, placed.node);
       const { how } = node.line;
       // a label stands on the sheet where a table is read by it, words in the place of a figure stand as they are
-      if (isLabel(placed, how, value) && !asKey) return;
-      this.written.add(key);
+      if (isLabel(placed, how, value) && !asKey) {
+        own[index] = A_LABEL;
+        return;
+      }
+      own[index] = ON_THE_SHEET;
       const read = how.kind === 'apply' && how.by.kind === 'table' ? node.from : [];
       for (const from of placed.node.from)
         for (const t of thingsOf(thing, from.list)) write(t, from, read.includes(from));
@@ -104,6 +129,7 @@ export class Writer {
       }
       const line = lineOf(id, thing, placed, node, value);
       if (!line) return;
+      if (line.kind === 'given') givens.set(line, { own, index });
       const made = madeOf(thing, node);
       if (how.kind === 'run') draw(thing, node);
       const last = blocks.at(-1);
@@ -111,7 +137,9 @@ export class Writer {
       else blocks.push({ thing, lines: [...made, line] });
     };
     const walk = (thing: Thing): void => {
-      for (const placed of thing.list.byName.values()) write(thing, placed);
+      const own = this.standing(thing);
+      for (const placed of thing.list.named)
+        if (own[placed.index] === 0 && thing.values[placed.index] !== undefined) write(thing, placed);
       for (const below of thing.below) for (const t of below ?? []) walk(t);
     };
     walk(this.calculation.circuit);
@@ -120,9 +148,12 @@ export class Writer {
     // a figure is taken down where a line uses it, not where a condition alone looks at it
     for (const l of [...blocks.flatMap((b) => b.lines), ...checks]) for (const one of idsUsed(l)) used.add(one);
     const lines = blocks.flatMap(({ thing, title = titleOf(thing), lines: all }): readonly SheetLine[] => {
-      const own = all.filter(
-        (l) => l.kind !== 'given' || used.has(l.id as string) || !this.written.delete(l.id as string),
-      );
+      const own = all.filter((l) => {
+        if (l.kind !== 'given' || used.has(l.id as string)) return true;
+        const given = givens.get(l);
+        if (given) given.own[given.index] = 0;
+        return given === undefined;
+      });
       if (!thing.above || own.length === 0) return own;
       return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title, lines: own } }];
     });
@@ -155,22 +186,23 @@ function lineOf(id: Id, thing: Thing, placed: Placed, { line, from }: Node, valu
   const plain = knownOf(name, value);
   switch (how.kind) {
     case 'apply': {
-      const values = Object.fromEntries(
-        inputsOf(how.by).map((input, i) => {
-          const p = from[i] as Placed;
-          return [input, knownOf(input, (thingsOf(thing, p.list)[0] as Thing).values[p.index])];
-        }),
-      );
-      const ids = Object.fromEntries(inputsOf(how.by).map((input, i) => [input, idOfPart(from[i] as Placed)]));
+      const values: Record<string, Known<number>> = {};
+      const ids: Record<string, string> = {};
+      for (const [i, input] of inputsOf(how.by).entries()) {
+        const p = from[i] as Placed;
+        const t = thingsOf(thing, p.list)[0] as Thing;
+        values[input] = knownOf(input, t.values[p.index]);
+        ids[input] = id(t, p);
+      }
       if (how.by.kind === 'table') {
-        const look = writeLine({ kind: 'look', table: how.by, keys: values, value: plain }, new Map());
+        const look = writeLine({ kind: 'look', table: how.by, keys: values, value: plain }, noPlaces);
         return { ...look, ...own, ids };
       }
-      return { ...writeLine({ kind: 'step', formula: how.by, values, value: plain }, new Map()), ...own, ids };
+      return { ...writeLine({ kind: 'step', formula: how.by, values, value: plain }, noPlaces), ...own, ids };
     }
     case 'run': {
       const input = inputOf(thing, { line, from }) ?? { missing: [] };
-      return { ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, new Map()), ...own };
+      return { ...writeLine({ kind: 'run', procedure: how.procedure, input, value: plain }, noPlaces), ...own };
     }
     case 'at': {
       const take = from[1] as Placed;

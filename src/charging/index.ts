@@ -3,16 +3,18 @@
  *
  * @module ohmwright/charging
  */
+
 export { type PilotReading, readPilot } from '../products/iec61851/pilot-duty-bands.js';
+export { dutyCycleOf, pilotCurrentOf } from '../products/iec61851/pilot-duty-cycle.js';
 export { type PilotState, pilotStateAt } from '../products/iec61851/pilot-states.js';
 export { type CableReading, readCable } from '../products/iec62196/cable-coding.js';
 export { type Allocation, allocate } from './allocation/allocate.js';
 export { type AllocationPolicy, notPromisedWords } from './allocation/policy.js';
+export * from './collections.js';
 export { type Controller, controllerOf } from './control/controller.js';
 export type { ControlState, ControlStep } from './control/memory.js';
 export { judgeMainFuse } from './control/reaction.js';
 export type { ControlMeasurement, ControlSettings } from './control/settings.js';
-export * from './definitions.js';
 export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './network/network.js';
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
 export { pilotOffer } from './pilot/offer.js';

@@ -245,13 +245,6 @@ export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: st
  * @param value any finite number
  * @param limit any finite number, in the same unit
  * @returns whether the value is not below the limit
- * @example
- * ```ts
- * import { reaches } from 'ohmwright';
- *
- * 0.3 >= 3 * 0.1; // => false
- * reaches(0.3, 3 * 0.1); // => true
- * ```
  */
 export const reaches = (value: number, limit: number): boolean =>
   value >= limit || limit - value <= 1e-12 * Math.abs(limit);

@@ -21,24 +21,6 @@ function byCheck(results: readonly CheckResult[]): Map<string, CheckResult[]> {
  * @param conditions the assumed facts, by set and entry
  * @returns the results, those conditional that rest on the assumed facts; and at the end what is open without them and is
  * not asked with them
- * @example
- * ```ts
- * import { amperes, comparison, judge, missing, onConditions } from 'ohmwright';
- *
- * const carries = comparison({
- *   id: 'device-carries-load',
- *   title: 'The device carries the load',
- *   kind: 'at-least',
- *   value: 'deviceRating',
- *   limit: 'designCurrent',
- *   weight: 'rule',
- *   source: { document: 'BS 7671', clause: '433.1.1 (i)', provenance: 'two-sources' },
- * });
- * const at = judge(carries, { deviceRating: amperes(32), designCurrent: amperes(30) });
- * const bare = judge(carries, { deviceRating: missing({ kind: 'fact', fact: 'rating' }), designCurrent: amperes(30) });
- * onConditions([at], [bare], ['house/rating'])[0]?.verdict; // => 'conditional'
- * onConditions([at], [at], ['house/rating'])[0]?.verdict; // => 'pass'
- * ```
  */
 export function onConditions(
   assumed: readonly CheckResult[],

@@ -51,6 +51,8 @@ interface Node {
   readonly value?: unknown;
   readonly basis?: Basis;
   readonly fact?: BasisFact;
+  /** What tells its definition or fact from others. */
+  readonly key?: string;
   readonly from: readonly Node[];
 }
 
@@ -70,11 +72,10 @@ class Part {
   private readonly own = new Map<string, Node>();
   private readonly all: Node[] = [];
   private readonly below = new Map<string, Part>();
-  private readonly results: (readonly [text: string, node: Node])[] = [];
+  private readonly results: { readonly result: CheckResult; readonly node: Node; text?: string }[] = [];
 
   constructor(
     private readonly sheet: SheetDocument,
-    private readonly seen: ReadonlyMap<string, Node>,
     private readonly order: { next: number; readonly byId: Map<string, Node> },
     private readonly above?: Part,
   ) {}
@@ -83,12 +84,12 @@ class Part {
   *read(): Generator<readonly [line: number, result: CheckResult, node: Node, place: string]> {
     for (const [i, line] of this.sheet.lines.entries()) {
       if (line.kind === 'part') {
-        const part = new Part(line.part, new Map([...this.seen, ...this.own]), this.order, this);
+        const part = new Part(line.part, this.order, this);
         this.below.set(line.part.place, part);
         yield* part.read();
       } else if (line.kind === 'check' || line.kind === 'result') {
         const node = this.node(line);
-        this.results.push([JSON.stringify(line.result), node]);
+        this.results.push({ result: line.result, node });
         yield [i + 1, line.result, node, this.sheet.place];
       } else if (line.kind !== 'note' && line.kind !== 'overall') this.keep(line);
     }
@@ -108,9 +109,18 @@ class Part {
     return { order, value, from: this.drawnOn(line), ...ownOf(line, value) };
   }
 
+  /** A part is read before anything comes after it in the one above: what stands there stands before it. */
   private latest(name: string): readonly Node[] {
-    const found = this.own.get(name) ?? this.seen.get(name);
-    return found ? [found] : [];
+    for (let part: Part | undefined = this; part; part = part.above) {
+      const found = part.own.get(name);
+      if (found) return [found];
+    }
+    return [];
+  }
+
+  /** The latest line of each role above this part. */
+  private seen(): ReadonlyMap<string, Node> {
+    return this.above ? new Map([...this.above.seen(), ...this.above.own]) : new Map();
   }
 
   private drawnOn(line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' }>): readonly Node[] {
@@ -149,7 +159,7 @@ class Part {
 
   /** Lines in sight, or in a part below, whose value is one of these. */
   private holding(values: ReadonlySet<unknown>): readonly Node[] {
-    const mine = [...this.seen.values(), ...this.all].filter((n) => n.value !== undefined && values.has(n.value));
+    const mine = [...this.seen().values(), ...this.all].filter((n) => n.value !== undefined && values.has(n.value));
     return [...mine, ...[...this.below.values()].flatMap((p) => p.inside(values))];
   }
 
@@ -174,7 +184,11 @@ class Part {
   }
 
   private inResults(text: string): readonly Node[] {
-    const own = this.results.filter(([t]) => t === text).map(([, node]) => node);
+    const own: Node[] = [];
+    for (const r of this.results) {
+      r.text ??= JSON.stringify(r.result);
+      if (r.text === text) own.push(r.node);
+    }
     return [...own, ...[...this.below.values()].flatMap((p) => p.inResults(text))];
   }
 }
@@ -192,7 +206,7 @@ function roleOf(
 function ownOf(
   line: Exclude<SheetLine, { kind: 'part' | 'note' | 'overall' }>,
   value: unknown,
-): Pick<Node, 'basis' | 'fact'> {
+): Pick<Node, 'basis' | 'fact' | 'key'> {
   const quoted = (
     kind: Basis['kind'],
     id: string,
@@ -201,6 +215,7 @@ function ownOf(
     attested?: string,
   ) => ({
     basis: { kind, id, title, source, provenance: p, ...(attested === undefined ? {} : { attested }) },
+    key: `${kind} ${id}`,
   });
   switch (line.kind) {
     case 'look':
@@ -215,39 +230,50 @@ function ownOf(
     case 'given':
     case 'label': {
       const known = typeof value === 'number' || typeof value === 'string' ? { value } : {};
-      return { fact: { name: line.name, ...known, ...(line.by === undefined ? {} : { by: line.by }) } };
+      const fact = { name: line.name, ...known, ...(line.by === undefined ? {} : { by: line.by }) };
+      return { fact, key: JSON.stringify(fact) };
     }
     default:
       return {};
   }
 }
 
-/** A node and everything below it, in the order of the sheet. */
-function reached(node: Node): readonly Node[] {
-  const found = new Set<Node>();
+/** A node and everything below it that was not found before, in the order of the sheet. */
+function reached(node: Node, found = new Set<Node>()): readonly Node[] {
+  const own: Node[] = [];
   const open = [node];
   for (let at = open.pop(); at; at = open.pop()) {
     if (found.has(at)) continue;
     found.add(at);
-    open.push(...at.from);
+    own.push(at);
+    for (const from of at.from) open.push(from);
   }
-  return [...found].sort((a, b) => a.order - b.order);
+  return own.sort((a, b) => a.order - b.order);
 }
 
 /** Each definition once, with the weakest provenance that it was used with. */
-function once(all: readonly Basis[]): readonly Basis[] {
+function once(all: readonly Node[]): readonly Basis[] {
   const found = new Map<string, Basis>();
-  for (const b of all) {
-    const key = `${b.kind} ${b.id}`;
+  for (const { basis: b, key = '' } of all) {
+    if (!b) continue;
     const before = found.get(key);
-    const provenance = before ? (weakestOf([before.provenance, b.provenance]) ?? b.provenance) : b.provenance;
-    const attested = [...new Set([before?.attested, b.attested].flatMap((a) => a ?? []))].join('; ');
+    if (!before || before === b) {
+      found.set(key, b);
+      continue;
+    }
+    const provenance = weakestOf([before.provenance, b.provenance]) ?? b.provenance;
+    const attested = [...new Set([before.attested, b.attested].flatMap((a) => a?.split('; ') ?? []))].join('; ');
     found.set(key, { ...b, provenance, ...(attested === '' ? {} : { attested }) });
   }
   return [...found.values()];
 }
 
-const eachOnce = <T>(all: readonly T[]): readonly T[] => [...new Map(all.map((x) => [JSON.stringify(x), x])).values()];
+/** Each fact once. */
+const factsOf = (all: readonly Node[]): readonly BasisFact[] => [
+  ...new Map(all.flatMap(({ fact, key }) => (fact ? [[key, fact] as const] : []))).values(),
+];
+
+const linesOf = (sheet: SheetDocument) => new Part(sheet, { next: 0, byId: new Map() }).read();
 
 /**
  * What every result line of a sheet rests on: the definitions and facts that its values were worked out from, followed
@@ -258,22 +284,22 @@ const eachOnce = <T>(all: readonly T[]): readonly T[] => [...new Map(all.map((x)
  * @example
  * ```ts
  * import { amperes, metres, ratio, recorder, restsOn, squareMillimetres, volts, writeSheet } from 'ohmwright';
- * import { dropRatioOf, dropWithinLimit, table4D5Drop, voltageDropTabulated } from 'ohmwright/bs7671';
+ * import { bs7671Checks, bs7671Formulas, bs7671Tables, voltageDropTabulated } from 'ohmwright/bs7671';
  *
  * const sheet = recorder('Drop');
  * const run = sheet.part('Run');
  * const system = run.label('system', 'single-phase');
  * const component = run.label('component', 'z');
  * const conductorArea = run.given('conductorArea', squareMillimetres(6));
- * const dropRate = run.look(table4D5Drop, { system, component, conductorArea });
+ * const dropRate = run.look(bs7671Tables['4D5Drop'], { system, component, conductorArea });
  * const designCurrent = run.given('designCurrent', amperes(32), 'label of the charge point');
  * const length = run.given('length', metres(25), 'measured');
  * run.step(voltageDropTabulated, { dropRate, designCurrent, length });
  * const totalDrop = sheet.gather('sum', 'voltageDrop', 'totalDrop', [run]);
  * const nominalVoltage = sheet.given('nominalVoltage', volts(230));
- * const dropRatio = sheet.step(dropRatioOf, { totalDrop, nominalVoltage });
+ * const dropRatio = sheet.step(bs7671Formulas.dropRatioOf, { totalDrop, nominalVoltage });
  * const dropLimit = sheet.given('dropLimit', ratio(0.05), 'Table 4Ab');
- * sheet.check(dropWithinLimit, { dropRatio, dropLimit });
+ * sheet.check(bs7671Checks.dropWithinLimit, { dropRatio, dropLimit });
  *
  * const [result] = restsOn(writeSheet(sheet));
  * result?.weakest; // => 'memory'
@@ -282,18 +308,20 @@ const eachOnce = <T>(all: readonly T[]): readonly T[] => [...new Map(all.map((x)
  */
 export function restsOn(sheet: SheetDocument): readonly RestsOn[] {
   const found: RestsOn[] = [];
-  for (const [line, result, node, place] of new Part(sheet, new Map(), { next: 0, byId: new Map() }).read()) {
+  for (const [line, result, node, place] of linesOf(sheet)) {
     const nodes = reached(node);
-    const basis = once(nodes.flatMap((n) => n.basis ?? []));
-    const facts = eachOnce(nodes.flatMap((n) => n.fact ?? []));
+    const basis = once(nodes);
     const weakest = weakestOf(basis.map((b) => b.provenance)) ?? result.source.provenance;
-    found.push({ place, line, result, basis, facts, weakest });
+    found.push({ place, line, result, basis, facts: factsOf(nodes), weakest });
   }
   return found;
 }
 
-/** The definitions of one provenance that the judged results of a sheet rest on, each once. */
-export function basisOf(sheet: SheetDocument, provenance: Provenance): readonly Basis[] {
-  const judged = restsOn(sheet).filter((r) => r.result.verdict === 'pass' || r.result.verdict === 'fail');
-  return once(judged.flatMap((r) => r.basis)).filter((b) => b.provenance === provenance);
+/** The definitions that the judged results of a sheet rest on, each once: those of some provenances. */
+export function basisOf(sheet: SheetDocument, ...of: readonly Provenance[]): readonly Basis[] {
+  const found = new Set<Node>();
+  const nodes: Node[] = [];
+  for (const [, { verdict }, node] of linesOf(sheet))
+    if (verdict === 'pass' || verdict === 'fail') nodes.push(...reached(node, found));
+  return once(nodes).filter((b) => of.includes(b.provenance));
 }

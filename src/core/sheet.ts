@@ -125,19 +125,55 @@ export type Entry =
   | { readonly kind: 'part'; readonly part: Recorder };
 
 type AnyFormula = Formula | Relation;
-type Guards = readonly (readonly [name: string, bounds: Bounds])[];
+/** What an input of a formula may be by its role and by the formula itself; the ends as bare numbers, to compare with at once. */
+interface Guard {
+  readonly name: string;
+  readonly bounds: Bounds;
+  readonly least: number;
+  readonly most: number;
+  readonly above: number;
+}
+const guardOf = (name: string, bounds: Bounds): Guard => ({
+  name,
+  bounds,
+  least: bounds.least ?? -Number.MAX_VALUE,
+  most: bounds.most ?? Number.MAX_VALUE,
+  above: bounds.above ?? Number.NEGATIVE_INFINITY,
+});
+const holds = ({ least, most, above }: Guard, value: number): boolean =>
+  typeof value === 'number' && value >= least && value <= most && value > above;
 
-// What the inputs of a formula may be by their roles and by the formula itself, found once.
+interface Guards {
+  readonly inputs: readonly Guard[];
+  readonly output: Guard;
+}
+// Found once for each formula.
 const guards = /* @__PURE__ */ new WeakMap<AnyFormula, Guards>();
 
 function guardsOf(f: AnyFormula): Guards {
   let found = guards.get(f);
   if (!found) {
     const valid = f.valid as Readonly<Record<string, Bounds>> | undefined;
-    found = f.inputs.map((name) => [name, { ...termOf(name), ...valid?.[name] }] as const);
+    found = {
+      inputs: f.inputs.map((name) => guardOf(name, { ...termOf(name), ...valid?.[name] })),
+      output: guardOf(f.output, termOf(f.output) ?? {}),
+    };
     guards.set(f, found);
   }
   return found;
+}
+
+/** Refuses a value of a formula that is out of its range. */
+function refuse({ id, source: cited }: AnyFormula, { name, bounds }: Guard, value: number): never {
+  const source = `${id} (${citation(cited)})`;
+  const unit = termOf(name)?.unit ?? '';
+  throw new CalculationError('out-of-range', outOfRange(name, value, bounds, source), {
+    quantity: name,
+    value,
+    unit,
+    bounds,
+    source,
+  });
 }
 
 /**
@@ -158,41 +194,41 @@ export function evaluate<I extends Name, O extends Name>(
   formula: Formula<I, O> | Relation<I, O>,
   values: Pick<Vocabulary, I>,
 ): Vocabulary[O] {
-  const source = `${formula.id} (${citation(formula.source)})`;
-  const guard = (name: string, value: number, bounds: Bounds) => {
-    if (within(value, bounds)) return;
-    const unit = termOf(name)?.unit ?? '';
-    throw new CalculationError('out-of-range', outOfRange(name, value, bounds, source), {
-      quantity: name,
-      value,
-      unit,
-      bounds,
-      source,
-    });
-  };
-  for (const [name, bounds] of guardsOf(formula as unknown as AnyFormula)) guard(name, values[name as I], bounds);
-  const own = termOf(formula.output) ?? {};
+  const f = formula as unknown as AnyFormula;
+  const { inputs, output } = guardsOf(f);
+  for (let i = 0; i < inputs.length; i++) {
+    const guard = inputs[i] as Guard;
+    const value = values[guard.name as I] as number;
+    if (!holds(guard, value)) refuse(f, guard, value);
+  }
+  let result: number;
   try {
-    const result = formula(values);
-    guard(formula.output, result, own);
-    return result;
+    result = formula(values);
   } catch (error) {
     // the formula itself knows neither unit nor range of its result
-    if (hasCode(error, 'out-of-range') && error.detail.quantity === formula.output)
-      guard(formula.output, error.detail.value, own);
+    if (
+      hasCode(error, 'out-of-range') &&
+      error.detail.quantity === formula.output &&
+      !holds(output, error.detail.value)
+    )
+      refuse(f, output, error.detail.value);
     throw error;
   }
+  if (!holds(output, result)) refuse(f, output, result);
+  return result as Vocabulary[O];
 }
 
 function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>): Known<number> {
   let gaps: Gap[] | undefined;
-  for (const [name, bounds] of guardsOf(f)) {
+  const { inputs, output } = guardsOf(f);
+  for (const guard of inputs) {
+    const { name, bounds } = guard;
     const v = values[name];
     if (typeof v !== 'number') {
       gaps ??= [];
       if (isMissing(v)) gaps.push(...v.missing);
       else gaps.push({ kind: 'range', formula: f.id, explain: `${name} was not handed over` });
-    } else if (!within(v, bounds)) {
+    } else if (!holds(guard, v)) {
       gaps ??= [];
       gaps.push({ kind: 'range', formula: f.id, explain: outOfRange(name, v, bounds, citation(f.source)) });
     }
@@ -204,10 +240,9 @@ function evaluateStep(f: AnyFormula, values: Readonly<Record<string, unknown>>):
   } catch (error) {
     return missing(thrownGap(f, error));
   }
-  const bounds = termOf(f.output) ?? {};
-  return within(result, bounds)
+  return holds(output, result)
     ? result
-    : missing({ kind: 'range', formula: f.id, explain: outOfRange(f.output, result, bounds, f.id) });
+    : missing({ kind: 'range', formula: f.id, explain: outOfRange(f.output, result, output.bounds, f.id) });
 }
 
 function readTable(table: Table, keys: Readonly<Record<string, unknown>>): Known<number> {

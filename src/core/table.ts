@@ -180,10 +180,10 @@ function gridOf(d: TableDefinition): Grid {
  * @example
  * ```ts
  * import { squareMillimetres } from 'ohmwright';
- * import { table4D5 } from 'ohmwright/bs7671';
+ * import { bs7671Tables } from 'ohmwright/bs7671';
  *
- * table4D5.get({ method: 'C', conductorArea: squareMillimetres(6) }); // => 47
- * table4D5.find({ method: 'C', conductorArea: squareMillimetres(7) }); // => undefined
+ * bs7671Tables['4D5'].get({ method: 'C', conductorArea: squareMillimetres(6) }); // => 47
+ * bs7671Tables['4D5'].find({ method: 'C', conductorArea: squareMillimetres(7) }); // => undefined
  * ```
  */
 export function table<const A extends readonly Axis[], O extends Name>(print: PrintedTable<A, O>): Table<A, O>;

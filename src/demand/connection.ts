@@ -68,6 +68,8 @@ export type Route = 'no-duty' | 'notify-after' | 'notify-before' | 'apply-first'
 export interface ConnectionDecision {
   readonly country: string;
   readonly route: Route;
+  /** The way once facts that are assumed have been confirmed; absent where none is assumed, or it is the same. */
+  readonly onceConfirmed?: Route;
   /** What to do while facts are missing. */
   readonly meanwhile?: string;
   /** The conditions that decided; for duties, a condition that fails is a duty that arises. */

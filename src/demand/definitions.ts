@@ -1,5 +1,4 @@
 /** Formulas, tables and checks of the demand, the adequacy of the supply and the mounting. */
-export * from '../products/iec61439/rated-diversity.js';
 export * from './formulas.js';
 export { coincidentCount, coincidentPowerOf } from './many/coincidence.js';
 export * from './many/formulas.js';

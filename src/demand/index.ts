@@ -4,8 +4,8 @@
  * @module ohmwright/demand
  */
 export { type Adequacy, adequacyOf } from './adequacy.js';
+export * from './collections.js';
 export type { ConnectionDecision, ConnectionFacts, Route } from './connection.js';
-export * from './definitions.js';
 export { type Demand, demandOf, existingOnLines } from './demand.js';
 export {
   type ChargingQuestion,

@@ -145,5 +145,7 @@ export function notificationOf(
   if (now === results) return said;
   // whom to tell is decided by what somebody looked at
   const bare = found(withoutAssumed(installation), sheet.silent());
-  return { ...bare, decision: { ...bare.decision, results: now } };
+  const { route } = said.decision;
+  const onceConfirmed = route === bare.decision.route ? {} : { onceConfirmed: route };
+  return { ...bare, decision: { ...bare.decision, ...onceConfirmed, results: now } };
 }

@@ -7,6 +7,8 @@ import { overRanges, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';
 import { Working } from './working.js';
 
+export type { Aspect, CircuitFigures, WiringCode } from '../codes/wiring-code.js';
+
 /**
  * Assesses one circuit or feeder of an installation by every aspect of a wiring code, in order. Where facts are known
  * only within a range, figures are bounded over it: a check passes when it passes for the whole range, fails when it fails

@@ -19,6 +19,8 @@ export interface AspectVerdict {
   readonly aspect: Aspect;
   /** What its rules amount to; `not-required` when none of its results is a rule that was judged. */
   readonly verdict: Overall['verdict'] | 'not-required';
+  /** Checks of its results by identifier, each once. */
+  readonly checks: readonly string[];
 }
 
 /** The assessment of one circuit or feeder by one wiring code: plain, JSON-ready. */
@@ -49,7 +51,8 @@ export interface Assessment {
   readonly ranges?: RangeReport;
 }
 
-const titles: Readonly<Record<Aspect, string>> = {
+/** What the aspects are called. */
+export const aspectTitles: Readonly<Record<Aspect, string>> = {
   'origin-facts': 'What is said of the origin',
   coordination: 'Load, device and cable',
   'voltage-drop': 'Voltage drop',
@@ -72,15 +75,22 @@ function verdictOf(results: readonly CheckResult[]): AspectVerdict['verdict'] {
   return judged ? overall(results).verdict : 'not-required';
 }
 
-/** Gaps of a result and of the alternatives in it. */
-const gapsOf = (r: CheckResult): readonly Gap[] =>
-  r.verdict === 'not-determined' ? [...(r.gaps ?? []), ...(r.alternatives ?? []).flatMap(gapsOf)] : [];
+/** Gaps of results and of the alternatives in them. */
+function gapsOf(results: readonly CheckResult[], into: Gap[] = []): Gap[] {
+  for (const { verdict, gaps, alternatives } of results) {
+    if (verdict !== 'not-determined') continue;
+    if (gaps) into.push(...gaps);
+    if (alternatives) gapsOf(alternatives, into);
+  }
+  return into;
+}
 
 /** Writes the calculation of a circuit, a part an aspect, and what it amounts to. */
 export function writeCircuit(working: Working, sheet: Sheet, assumed: readonly string[] = []): void {
   const { calculation, code } = working;
   const writer = new Writer(calculation);
-  for (const aspect of aspects) sheet.part(titles[aspect]).listed((next, place) => writer.group(aspect, next, place));
+  for (const aspect of aspects)
+    sheet.part(aspectTitles[aspect]).listed((next, place) => writer.group(aspect, next, place));
   sheet.overall(
     working.results(),
     code.calculator.code?.document === code.name ? code.calculator.code : undefined,
@@ -95,20 +105,23 @@ export function assessmentOf(
   figures: CircuitFigures,
 ): Assessment {
   const results = judged.flatMap((j) => j.results);
+  const cautions = new Set<string>();
+  for (const { caution } of results) if (caution !== undefined) cautions.add(caution);
   return {
     run,
     code: code.name,
     edition: code.edition,
     standing: code.standing,
     results,
-    aspects: judged.map((j) => ({ aspect: j.aspect, verdict: verdictOf(j.results) })),
+    aspects: judged.map((j) => ({
+      aspect: j.aspect,
+      verdict: verdictOf(j.results),
+      checks: [...new Set(j.results.map((r) => r.check))],
+    })),
     overall: overall(results),
     figures,
-    gaps: eachOnce(results.flatMap(gapsOf)),
-    cautions: [
-      ...new Set(results.flatMap((r) => (r.caution === undefined ? [] : [r.caution]))),
-      ...(code.attested?.remarks ?? []),
-    ],
+    gaps: eachOnce(gapsOf(results)),
+    cautions: [...cautions, ...(code.attested?.remarks ?? [])],
   };
 }
 

@@ -12,6 +12,8 @@ import {
 } from '../installation/index.js';
 import { CalculationError } from '../units/index.js';
 
+export type { AssessmentOptions, CircuitCase };
+
 /**
  * The case of one run, read from the tree: the way from the origin, its line conductors, and its design current by what
  * it feeds, between two ends where that is known only within a range. A feeder may have its demand declared in the options instead.

@@ -1,12 +1,24 @@
+import { isWide } from '../calculation/index.js';
 import { optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, ConductorSize, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, type Gap, known, type Overall, overall } from '../core/index.js';
-import { type Cable, type Installation, isRecord, type Run, refuseUnsound, withRun } from '../installation/index.js';
+import {
+  type Cable,
+  type Installation,
+  isRecord,
+  narrowed,
+  type Run,
+  rangesIn,
+  refuseUnsound,
+  withRun,
+} from '../installation/index.js';
 import { type Amperes, amperes, type SquareMillimetres, squareMillimetres } from '../units/index.js';
 import { assess } from './assess.js';
 import type { Assessment } from './assessment.js';
 import { circuitCase } from './circuit-case.js';
+import { rulesOverRanges } from './over-ranges.js';
 import { type Permitted, permitted } from './permitted.js';
+import { rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
 import { Working } from './working.js';
 
@@ -39,6 +51,8 @@ export interface DesignChoices {
   readonly ratings?: readonly Amperes[];
   /** Sizes, mm²; all that the code's table for the cable has when absent. */
   readonly sizes?: readonly SquareMillimetres[];
+  /** Smallest size that is bought, mm², of those that the code's table has; any when absent. */
+  readonly from?: SquareMillimetres;
 }
 
 /** The order in which candidates are tried; the first that passes, on conditions or without, is accepted. */
@@ -102,7 +116,9 @@ function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): reado
     const own = run.device.rating.state === 'known' ? [run.device.rating.value] : [];
     const offered = choices.ratings ?? code.ratingsFor(withCable);
     const ratings = offered.length > 0 ? offered : own;
-    const sizes = choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable);
+    const { from = 0 } = choices;
+    const sizes =
+      choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable).filter(({ area }) => area >= from);
     return sizes.flatMap(({ area: size, name }: ConductorSize) => {
       const area = squareMillimetres(size);
       const sized = {
@@ -122,16 +138,88 @@ const nothingOffered = (run: Run): readonly Gap[] => [
   },
 ];
 
-/** What stands in the way of a candidate: nothing where it passes, by assumed facts or without. */
-function verdictOf(working: Working, overRanges: () => Overall): Omit<PassedOver, 'candidate'> | undefined {
-  const barred = working.firstFailure();
-  if (barred) return { verdict: 'fail', check: barred };
-  const bounded = overall(working.results());
-  // over ranges a check that may turn is looked into before it stays open
-  const { verdict, failed, undetermined } = working.calculation.meetsSpans() ? overRanges() : bounded;
-  if (verdict === 'pass' || verdict === 'conditional') return undefined;
+/** Why a candidate is not accepted. */
+type Barred = Omit<PassedOver, 'candidate'>;
+
+const barredBy = ({ failed, undetermined }: Overall): Barred => {
   const [first] = failed;
   return { verdict: first ? 'fail' : 'not-determined', check: first ?? (undetermined[0] as CheckResult) };
+};
+const isOpenRule = (r: CheckResult): boolean => r.weight === 'rule' && r.verdict === 'not-determined';
+
+/** Finds candidates that pass, by assumed facts or without, one after the other with what does not change kept. */
+class Sieve {
+  private readonly working: Working;
+  private at?: Working;
+  private readonly found = new Map<Candidate, Assessment>();
+
+  constructor(
+    private readonly code: WiringCode,
+    private readonly installation: Installation,
+    private readonly runId: string,
+    private readonly options: AssessmentOptions,
+  ) {
+    this.working = new Working(code, installation, runId, options);
+  }
+
+  private built(c: Candidate): Installation {
+    return withRun(this.installation, this.runId, (r) => asBuilt(r, c));
+  }
+
+  /** The whole assessment of a candidate. */
+  assessed(c: Candidate): Assessment {
+    let found = this.found.get(c);
+    if (!found) {
+      found = assess(this.code, this.built(c), this.runId, this.options);
+      this.found.set(c, found);
+    }
+    return found;
+  }
+
+  /** Permitted lengths of a candidate. */
+  lengths(c: Candidate): Permitted {
+    return permitted(this.code, this.built(c), this.runId, { vary: 'length' }, this.options);
+  }
+
+  /**
+   * What stands in the way of a candidate; nothing where it passes. Over ranges a check that may turn is looked into before
+   * it stays open: where something else bars the candidate, only when it is asked which check does.
+   */
+  barred(c: Candidate): (() => Barred) | undefined {
+    const built = this.built(c);
+    this.working.change(built, this.options);
+    const failed = this.working.firstFailure();
+    if (failed) return () => ({ verdict: 'fail', check: failed });
+    const results = this.working.results();
+    const bounded = overall(results);
+    if (bounded.verdict === 'pass' || bounded.verdict === 'conditional') return undefined;
+    if (!this.working.calculation.meetsSpans()) return () => barredBy(bounded);
+    const { code, runId: run, options } = this;
+    const whole = this.working.judged();
+    let found: Overall | undefined;
+    const looked = (): Overall => {
+      found ??= overall(rulesOverRanges({ code, installation: built, run, options, ranges: rangesOf(built) }, whole));
+      return found;
+    };
+    const why = () => barredBy(looked());
+    if (results.some((r) => isOpenRule(r) && !isWide(r)) || !this.holdsAtTheEnds(built)) return why;
+    const { verdict } = looked();
+    return verdict === 'pass' || verdict === 'conditional' ? undefined : why;
+  }
+
+  /** Whether every rule is met where each range has its largest value, or its smallest: what passes over all of them passes there. */
+  private holdsAtTheEnds(built: Installation): boolean {
+    const ranges = rangesIn(built);
+    return (['most', 'least'] as const).every((end) => {
+      const at = narrowed(
+        built,
+        ranges.map(({ fact }) => [fact[end], fact[end]] as const),
+      );
+      if (this.at) this.at.change(at, this.options);
+      else this.at = new Working(this.code, at, this.runId, this.options);
+      return this.at.firstFailure() === undefined && !this.at.results().some(isOpenRule);
+    });
+  }
 }
 
 /**
@@ -171,29 +259,28 @@ export function design(
   const { order = cheapestFirst, lengths = true, mostOpen = Number.POSITIVE_INFINITY, ...assessing } = options;
   const { run } = circuitCase(installation, runId, assessing);
   const candidates = [...candidatesOf(code, run, choices)].sort((a, b) => order.compare(a, b));
-  const built = (c: Candidate) => withRun(installation, runId, (r) => asBuilt(r, c));
-  const working = new Working(code, installation, runId, assessing);
-  const passedOver: PassedOver[] = [];
+  const sieve = new Sieve(code, installation, runId, assessing);
+  const passedOver: { readonly candidate: Candidate; readonly why: () => Barred }[] = [];
   let open: number | undefined;
   let accepted = false;
   let opened = 0;
   for (const candidate of candidates) {
-    working.change(built(candidate), assessing);
-    const found = verdictOf(working, () => assess(code, built(candidate), runId, assessing).overall);
-    if (found === undefined) {
+    const why = sieve.barred(candidate);
+    if (why === undefined) {
       accepted = true;
       break;
     }
-    if (found.verdict !== 'fail') {
+    // once one is open, whether others are open or fail matters only where open ones are counted
+    if ((open === undefined || Number.isFinite(mostOpen)) && why().verdict !== 'fail') {
       open ??= passedOver.length;
       opened += 1;
     }
-    passedOver.push({ candidate, ...found });
+    passedOver.push({ candidate, why });
     if (opened >= mostOpen) break;
   }
   const at = accepted ? passedOver.length : open;
   const chosen = at === undefined ? undefined : candidates[at];
-  const assessment = chosen && assess(code, built(chosen), runId, assessing);
+  const assessment = chosen && sieve.assessed(chosen);
   const passes = assessment?.overall.verdict === 'pass' ? 'accepted' : 'conditional';
   return {
     run: runId,
@@ -206,10 +293,10 @@ export function design(
       ? {
           chosen,
           assessment,
-          ...(lengths ? { lengths: permitted(code, built(chosen), runId, { vary: 'length' }, assessing) } : {}),
+          ...(lengths ? { lengths: sieve.lengths(chosen) } : {}),
         }
       : {}),
-    passedOver: passedOver.slice(0, at),
+    passedOver: passedOver.slice(0, at).map(({ candidate, why }) => ({ candidate, ...why() })),
     gaps: assessment?.gaps ?? (candidates.length === 0 ? nothingOffered(run) : []),
     cautions: assessment?.cautions ?? [],
   };

@@ -1,4 +1,4 @@
-import { isBounded, isWide } from '../calculation/index.js';
+import { isBlindResult, isBounded, isWide } from '../calculation/index.js';
 import type { Aspect, AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Sheet } from '../core/index.js';
 import { type Installation, narrowed } from '../installation/index.js';
@@ -11,9 +11,14 @@ import { type AspectResults, Working } from './working.js';
 /** For each range the ends of a part of it. */
 type Part = readonly (readonly [least: number, most: number])[];
 
-/** Most parts into which the ranges are divided for one check: of figures that are bounded, and where a bound is lacking. */
+/**
+ * Most parts that are looked at for one check: of figures that are bounded, where a bound is lacking, and where nothing
+ * takes the range, so that narrower ones help only by chance.
+ */
 const MOST_PARTS = 120;
-const MOST_BLIND = 8;
+const MOST_LACKING = 8;
+const MOST_BLIND = 1;
+const mostParts = (r: CheckResult) => (isBounded(r) ? MOST_PARTS : isBlindResult(r) ? MOST_BLIND : MOST_LACKING);
 
 const rank: Readonly<Record<CheckResult['verdict'], number>> = {
   fail: 0,
@@ -153,7 +158,7 @@ function settled(judged: Judged, key: string): { readonly result: CheckResult; r
       continue;
     }
     unsettled ??= r;
-    const two = looked < (isBounded(r) ? MOST_PARTS : MOST_BLIND) ? halves(part, ranges, along) : undefined;
+    const two = looked < mostParts(r) ? halves(part, ranges, along) : undefined;
     if (two) parts.push(...two);
     else break;
   }
@@ -271,6 +276,19 @@ export function overRanges(
     })),
     checks: over.map((o) => o.report),
   };
+}
+
+/**
+ * The results of a circuit over its ranges where it is only asked whether its rules hold: advice that may turn within them
+ * is not looked into.
+ * @param circuit the circuit
+ * @param whole its results with every figure bounded over the ranges
+ */
+export function rulesOverRanges(circuit: Ranged, whole: readonly AspectResults[]): readonly CheckResult[] {
+  const turns = (r: CheckResult) => r.weight === 'rule' && isWide(r);
+  const all = byKey(whole);
+  const parts = new Judged(circuit, new Set([...all].filter(([, r]) => turns(r)).map(([key]) => aspectOf(key))));
+  return [...all].map(([key, r]) => (turns(r) ? settled(parts, key).result : r));
 }
 
 /** What the whole of it rests on. */

@@ -158,14 +158,16 @@ function looker(
     if (varied) working.change(...varied);
     return varied !== undefined;
   };
-  const open = (): CheckResult | undefined =>
-    working.results().find((r) => r.weight === 'rule' && r.verdict === 'not-determined');
+  // of values at which no rule fails, what is left is asked for again
+  const unfailed = new Map<number, readonly CheckResult[]>();
   return {
     at(value) {
       change(known(value, 'varied'));
       const failed = working.firstFailure();
       if (failed) return { verdict: 'fail', check: failed };
-      const check = open();
+      const results = working.results();
+      unfailed.set(value, results);
+      const check = results.find((r) => r.weight === 'rule' && r.verdict === 'not-determined');
       return check ? { verdict: 'not-determined', check } : { verdict: 'pass' };
     },
     over(least, most) {
@@ -176,8 +178,12 @@ function looker(
       return rules.some((r) => r.verdict === 'not-determined') ? 'not-determined' : 'pass';
     },
     marginAt(check, value) {
-      change(known(value, 'varied'));
-      return working.results().find((r) => r.check === check)?.margin;
+      let results = unfailed.get(value);
+      if (!results) {
+        change(known(value, 'varied'));
+        results = working.results();
+      }
+      return results.find((r) => r.check === check)?.margin;
     },
   };
 }

@@ -79,9 +79,11 @@ export function near(expected: Known<number>, { plan }: TestCase): Pick<PlannedR
   };
 }
 
-/** What flows or resists anywhere: a reading of 0 is of a lead that hung in the air, or on nothing. */
+/** Why a reading of 0 is refused: it is of a lead that hung in the air, or on nothing. */
+export const OF_NOTHING = 'a reading of nothing is no reading';
+/** What flows or resists anywhere is above 0. */
 export const aboveZero = (name: string, least: number, unit: string): readonly ReadingLimit[] =>
-  atLeast(least, name, unit, 'a reading of nothing is no reading');
+  atLeast(least, name, unit, OF_NOTHING);
 
 /** What a limit lacks, where it is not known. */
 export const lacking = (limit: Known<number>): Pick<PlannedReading, 'limitGaps'> =>

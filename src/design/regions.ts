@@ -50,8 +50,9 @@ function boundary(look: Look, left: SeenAt, right: SeenAt, close: number): reado
   let [ma, mb] = [margin(a), margin(b)];
   let kept = 0;
   while (b.value - a.value > close) {
-    const straight = ma !== undefined && mb !== undefined && ma * mb < 0 && kept < 3;
-    const guess = straight ? a.value + ((b.value - a.value) * (ma as number)) / ((ma as number) - (mb as number)) : 0;
+    const guess = ma !== undefined && mb !== undefined ? a.value + ((b.value - a.value) * ma) / (ma - mb) : Number.NaN;
+    // what only just passes may have a margin of nothing, or of less by the last digit
+    const straight = kept < 3 && guess >= a.value - close && guess <= b.value + close;
     // a guess that is all but right is put just beyond the end, so that both sides close in
     const inside = Math.min(Math.max(guess, a.value + close / 2), b.value - close / 2);
     const value = straight ? inside : (a.value + b.value) / 2;

@@ -1,5 +1,4 @@
 /** Formulas, tables and checks of guides. */
-export { codeLetters } from '../products/nemamg1/code-letters.js';
 export { buildingHeight, buildingHeights } from './approved-document-m/heights.js';
 export * from './bs7430/soil-resistivity.js';
 export { codeOfPracticeHeights, generalHeight } from './charging-code-of-practice/heights.js';

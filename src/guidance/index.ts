@@ -6,10 +6,10 @@
 export { buildingMounting } from './approved-document-m/heights.js';
 export { electrodeInSoil } from './bs7430/electrode-in-soil.js';
 export { codeOfPracticeMounting } from './charging-code-of-practice/heights.js';
-export * from './definitions.js';
+export * from './collections.js';
 export { buildingCurve, buildingCurveSecondReading } from './din18015/building-load.js';
 export { frenchMounting } from './fr-accessibility/heights.js';
 export { guideDwelling, guideHotel, guideShop, guideShopRecalled } from './on-site-guide/allowances.js';
-export type { ConduitRun, ContainedCable, TrunkingFill } from './on-site-guide/containment.js';
+export { smallestConduit, trunkingUse } from './on-site-guide/containment.js';
 export { oneLineRule } from './on-site-guide/one-line-rule.js';
 export { accessibleMounting } from './pas1899/heights.js';

@@ -48,14 +48,6 @@ const fieldOf = (fact: string): Field | undefined => {
  * What is wrong with a set of assumptions, each with its path; nothing where it can be used.
  * @param set the set
  * @returns problems: facts that the register does not have or that cannot be assumed, values that cannot be
- * @example
- * ```ts
- * import { assumptionProblems } from 'ohmwright';
- *
- * const source = { document: 'house rule', provenance: 'definition' } as const;
- * const entry = { id: 'depth', fact: 'stretch.dephts', value: 0.6, source, confirm: 'Measure the depth of the trench.' };
- * assumptionProblems({ format: 'assumptions/1', id: 'ours', title: 'Ours', by: 'the firm', entries: [entry] })[0]?.path; // => ['entries', 0, 'fact']
- * ```
  */
 export function assumptionProblems(set: AssumptionSet): readonly Problem[] {
   const found: Problem[] = [];
@@ -162,21 +154,51 @@ function filled<T>(set: AssumptionSet, shape: Shape, record: T, above: Around): 
   return changed ? (now as T) : record;
 }
 
+const within = <S extends Shape>(above: Around, shape: S, record: object): Around => ({
+  ...above,
+  [shape]: record as Readonly<Record<string, unknown>>,
+});
+
 /** A run with the facts filled that nobody looked at. */
 export function assumeRun(set: AssumptionSet, run: Run, above: Around): Run {
   const now = filled(set, 'run', run, above);
-  const around: Around = { ...above, run: now as unknown as Readonly<Record<string, unknown>> };
-  const feeds = run.feeds.map((outlet): Outlet => {
-    if (outlet.kind === 'board') return assumeBoard(set, outlet, around);
-    return filled(set, outlet.kind === 'load' ? 'load' : 'chargePoint', outlet, around);
-  });
-  return { ...now, feeds };
+  return { ...now, feeds: run.feeds.map((outlet) => assumeOutlet(set, outlet, within(above, 'run', now))) };
 }
 
-function assumeBoard(set: AssumptionSet, board: Board, above: Around): Board {
-  const now = filled(set, 'board', board, above);
-  const around: Around = { ...above, board: now as unknown as Readonly<Record<string, unknown>> };
-  return { ...now, runs: board.runs.map((run) => assumeRun(set, run, around)) };
+const assumeOutlet = (set: AssumptionSet, outlet: Outlet, around: Around): Outlet =>
+  outlet.kind === 'board'
+    ? assumeBoard(set, outlet, around)
+    : filled(set, outlet.kind === 'load' ? 'load' : 'chargePoint', outlet, around);
+
+/** Boards nest as deep as they may: they are filled from the outside in, and put together from the inside out. */
+function assumeBoard(set: AssumptionSet, top: Board, above: Around): Board {
+  const found: { readonly board: Board; readonly now: Board; readonly runs: readonly (readonly [Run, Around])[] }[] =
+    [];
+  const open: (readonly [Board, Around])[] = [[top, above]];
+  for (let next = open.pop(); next; next = open.pop()) {
+    const [board, outside] = next;
+    const now = filled(set, 'board', board, outside);
+    const around = within(outside, 'board', now);
+    const runs = board.runs.map((run): readonly [Run, Around] => {
+      const filledRun = filled(set, 'run', run, around);
+      return [filledRun, within(around, 'run', filledRun)];
+    });
+    found.push({ board, now, runs });
+    board.runs.forEach((run, i) => {
+      for (const outlet of run.feeds) if (outlet.kind === 'board') open.push([outlet, (runs[i] as [Run, Around])[1]]);
+    });
+  }
+  const done = new Map<Board, Board>();
+  for (const { board, now, runs } of found.reverse()) {
+    const filledRuns = runs.map(([run, around], i) => ({
+      ...run,
+      feeds: (board.runs[i] as Run).feeds.map((outlet) =>
+        outlet.kind === 'board' ? (done.get(outlet) as Board) : assumeOutlet(set, outlet, around),
+      ),
+    }));
+    done.set(board, { ...now, runs: filledRuns });
+  }
+  return done.get(top) as Board;
 }
 
 /** Where a run of an installation stands that is not in it yet. */

@@ -55,9 +55,16 @@ const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
  * Current of one line conductor of a run by what it feeds, without diversity: consumers with load controls at their
  * limits, or generation where that is the larger.
  */
-export function lineCurrentOf(run: Run, line: Line): Known<number> {
-  if (run.feeds.length === 0) return missing(feedsNothing(run));
+export const lineCurrentOf = (run: Run, line: Line): Known<number> => currentOver(run, outletsBelow(run), line);
+
+/** The same of each of several line conductors; none flows in one that the run does not have. */
+export function lineCurrentsOf(run: Run, of: readonly Line[]): readonly Known<number>[] {
   const outlets = outletsBelow(run);
+  return of.map((line) => (run.lines.includes(line) ? currentOver(run, outlets, line) : 0));
+}
+
+function currentOver(run: Run, outlets: readonly (Load | ChargePoint)[], line: Line): Known<number> {
+  if (run.feeds.length === 0) return missing(feedsNothing(run));
   const consumers = outlets.filter((o) => !isSource(o));
   const controls = controlsBelow(run);
   const controlled = new Set(controls.flatMap((c) => c.controls));
@@ -87,7 +94,7 @@ export function lineCurrentOf(run: Run, line: Line): Known<number> {
  * diversity; charge points under a load control count with its limit; generation counts where it is the larger.
  */
 export function connectedCurrentOf(run: Run): Known<Amperes> {
-  const lines = run.lines.map((line) => lineCurrentOf(run, line));
+  const lines = lineCurrentsOf(run, run.lines);
   const worst = whenKnown(lines, (...all) => Math.max(0, ...(all as readonly number[])));
   return isMissing(worst) ? worst : amperes(worst);
 }

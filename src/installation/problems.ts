@@ -269,8 +269,11 @@ export function installationProblems(installation: Installation, names = new Nam
   return problems;
 }
 
-/** What is wrong with the load controls of an installation that is in order otherwise: what one holds stands below it. */
-export function controlProblems({ board }: Installation): readonly Problem[] {
+/**
+ * What is wrong with names in an installation that is in order otherwise: what a load control holds stands below it, and
+ * what a residual current device of a board serves leaves the board.
+ */
+export function nameProblems({ board }: Installation): readonly Problem[] {
   const problems: Problem[] = [];
   const open: Met[] = [{ board, at: ['board'] }];
   for (let met = open.pop(); met; met = open.pop()) {
@@ -284,6 +287,14 @@ export function controlProblems({ board }: Installation): readonly Problem[] {
           path: [...pathOf(here), 'control', 'controls', i],
           message: `${id} is no charge point below this board`,
         });
+    const leaving = new Set(runs.map((r) => r.id));
+    for (const [i, device] of (here.board.residual ?? []).entries())
+      for (const [j, id] of (device.serves ?? []).entries())
+        if (!leaving.has(id))
+          problems.push({
+            path: [...pathOf(here), 'residual', i, 'serves', j],
+            message: `${id} is no circuit of this board`,
+          });
     for (const [i, run] of runs.entries())
       for (const [j, o] of run.feeds.entries())
         if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
@@ -303,7 +314,7 @@ const inOrder = /* @__PURE__ */ new WeakSet<object>();
 export function refuseUnsound(installation: Installation, besides: readonly Problem[] = []): void {
   const seen = isRecord(installation) && inOrder.has(installation);
   const found = seen ? [] : installationProblems(installation);
-  const own = seen || found.length > 0 ? found : controlProblems(installation);
+  const own = seen || found.length > 0 ? found : nameProblems(installation);
   const problems = [...own, ...besides];
   if (problems.length > 0) throw invalidInput(own.length > 0 ? 'the installation' : 'the input', problems);
   inOrder.add(installation);

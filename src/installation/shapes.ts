@@ -148,6 +148,7 @@ export const shapes = {
     limit: ['fact', 'controlLimit'],
     controls: ['list', 'text'],
     reaction: ['fact?', 'excessTime'],
+    keepsFuse: ['fact?', 'yes'],
   },
   board: {
     id: ['plain', 'text'],

@@ -26,6 +26,8 @@ export interface Board {
     readonly controls: readonly string[];
     /** Longest time from a rise of other load until points and vehicles have made room, s; not known when absent. */
     readonly reaction?: Fact<Seconds>;
+    /** Whether its maker states that at this limit it keeps the device ahead from operating; not known when absent. */
+    readonly keepsFuse?: Fact<boolean>;
   };
   readonly spareWays?: Fact<number>;
   readonly surgeProtection?: Fact<boolean>;

@@ -73,11 +73,11 @@ export const readAttestations = (document: unknown): Attestations => readBy('the
  * stated where anything was compared, and corrections belong to tables that were
  * @example
  * ```ts
- * import { table4D5 } from 'ohmwright/bs7671';
+ * import { bs7671Tables } from 'ohmwright/bs7671';
  * import { readTicks } from 'ohmwright/io';
  * import { ticksFor } from 'ohmwright/report';
  *
- * const ticks = ticksFor([table4D5]);
+ * const ticks = ticksFor([bs7671Tables['4D5']]);
  * const filled = {
  *   ...ticks,
  *   by: 'J. Example',

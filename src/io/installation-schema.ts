@@ -283,6 +283,7 @@ const boardShape = {
       limit: must(factField('controlLimit')),
       controls: must(z.array(NAME).max(200)),
       reaction: may(factField('excessTime')),
+      keepsFuse: may(yes),
     }),
   ),
   spareWays: may(fact(COUNT)),

@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
 import { counts, purposes } from '../installation/index.js';
+import { workLabels } from '../site/survey.js';
 import { ratio } from '../units/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
@@ -151,13 +152,22 @@ export const surveySchema = record('survey', {
       newEnclosure: may(yes),
       electrode: may(z.boolean()),
       replaceTails: may(z.boolean()),
-      digging: may(fact(z.enum(['hand', 'machine']))),
-      surface: may(fact(z.enum(['turf-or-soil', 'paving', 'concrete-or-asphalt']))),
+      digging: may(fact(z.enum(workLabels.digging))),
+      surface: may(fact(z.enum(workLabels.surface))),
       sensorCable: may(factField('length')),
       limiterReaction: may(factField('excessTime')),
-      supplyChange: may(z.enum(['larger-fuse', 'three-phase'])),
+      limiterKeepsFuse: may(yes),
+      supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),
+      tenure: may(fact(z.enum(workLabels.tenure))),
+      ownerAgrees: may(yes),
+      isolation: may(fact(z.enum(workLabels.isolation))),
+      lead: may(factField('length')),
+      toInlet: may(factField('length')),
+      dataConnection: may(fact(z.enum(workLabels.dataConnection))),
+      devicesToBeHad: may(yes),
+      model: may(TEXT.min(1)),
     }),
   ),
 });

@@ -4,12 +4,13 @@
  *
  * @module ohmwright/networks
  */
+
+export * from './collections.js';
 export { germany } from './de-network/connection-rules.js';
-export * from './definitions.js';
 export { afterDiversity } from './gb-network/after-diversity.js';
 export { greatBritain } from './gb-network/connection-rules.js';
 export { customaryAfterDiversity } from './gb-network/dwelling-demand.js';
-export { meterPointCheckDigit, readMeterPoint } from './gb-network/meter-point.js';
+export { readMeterPoint } from './gb-network/meter-point.js';
 export { servicesOf } from './gb-network/service-fuses.js';
 export { smartChargingPeak } from './gb-smart-charging/peak-hours.js';
 export { riserMethod } from './nfc14100/riser-simultaneity.js';

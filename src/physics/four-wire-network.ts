@@ -1,6 +1,6 @@
 import { procedure } from '../core/index.js';
 import { CalculationError, invalidInput, type Problem } from '../units/index.js';
-import { add, type Complex, complex, conjugate, divide, magnitude, multiply, polar, subtract } from './complex.js';
+import { type Complex, complex, conjugate, divide, magnitude, multiply, polar, subtract } from './complex.js';
 
 /** A load on one line conductor of a node. @inline */
 export type NodeLoad =
@@ -142,43 +142,34 @@ export function drawn(load: NodeLoad, voltage: Complex): Complex {
 export function solveRadial(network: FourWireNetwork): FourWireSolution {
   check(network);
   const { sections, sourceVoltage } = network;
-  const source = [0, 1, 2].map((k) => polar(sourceVoltage, (-2 * Math.PI * k) / 3)) as [Complex, Complex, Complex];
-  const ground = complex(0);
-  // per section: potentials of L1, L2, L3 and N against the neutral of the source
-  let ends: Complex[][] = sections.map(() => [...source, ground]);
-  let flows: Complex[][] = [];
+  // in pairs of real and imaginary part, per section those of L1, L2, L3 and N: potentials against the neutral of the source
+  const source = new Float64Array(8);
+  for (let k = 0; k < 3; k++) put(source, 2 * k, polar(sourceVoltage, (-2 * Math.PI * k) / 3));
+  let ends = new Float64Array(8 * sections.length);
+  for (let i = 0; i < sections.length; i++) ends.set(source, 8 * i);
+  let next = new Float64Array(ends.length);
+  const flows = new Float64Array(ends.length);
   for (let sweep = 1; sweep <= MOST_SWEEPS; sweep++) {
-    flows = sections.map((s, i) => {
-      const at = ends[i] as Complex[];
-      const lines = s.loads.map((load, k) =>
-        load ? drawn(load, subtract(at[k] as Complex, at[3] as Complex)) : ground,
-      );
-      const back = lines.reduce((sum, c) => subtract(sum, c), ground);
-      return [...lines, back];
-    });
-    for (let i = sections.length - 1; i >= 0; i--) {
-      const parent = (sections[i] as FourWireSection).parent;
-      if (parent >= 0)
-        flows[parent] = (flows[parent] as Complex[]).map((c, k) => add(c, (flows[i] as Complex[])[k] as Complex));
-    }
+    sumFlows(sections, ends, flows);
     let moved = 0;
-    const next: Complex[][] = [];
-    sections.forEach((s, i) => {
-      const from = s.parent < 0 ? [...source, ground] : (next[s.parent] as Complex[]);
-      const flow = flows[i] as Complex[];
-      next[i] = from.map((v, k) => {
-        const [r, x] = k < 3 ? s.line : s.neutral;
-        return subtract(v, multiply(complex(r, x), flow[k] as Complex));
-      });
-      for (let k = 0; k < 4; k++)
-        moved = Math.max(
-          moved,
-          magnitude(subtract((next[i] as Complex[])[k] as Complex, (ends[i] as Complex[])[k] as Complex)),
-        );
-    });
-    ends = next;
+    for (const [i, { parent, line, neutral }] of sections.entries()) {
+      const from = parent < 0 ? source : next;
+      const above = parent < 0 ? 0 : 8 * parent;
+      for (let k = 0; k < 8; k += 2) {
+        const [r, x] = k < 6 ? line : neutral;
+        const at = 8 * i + k;
+        const re = flows[at] as number;
+        const im = flows[at + 1] as number;
+        next[at] = (from[above + k] as number) - (r * re - x * im);
+        next[at + 1] = (from[above + k + 1] as number) - (r * im + x * re);
+        const dRe = (next[at] as number) - (ends[at] as number);
+        const dIm = (next[at + 1] as number) - (ends[at + 1] as number);
+        moved = Math.max(moved, dRe * dRe + dIm * dIm);
+      }
+    }
+    [ends, next] = [next, ends];
     if (!Number.isFinite(moved)) break;
-    if (moved <= TOLERANCE * sourceVoltage) return solution(ends, flows, sweep);
+    if (Math.sqrt(moved) <= TOLERANCE * sourceVoltage) return solution(ends, flows, sweep);
   }
   throw new CalculationError(
     'no-solution',
@@ -190,14 +181,53 @@ export function solveRadial(network: FourWireNetwork): FourWireSolution {
   );
 }
 
-const solution = (ends: readonly Complex[][], flows: readonly Complex[][], sweeps: number): FourWireSolution => ({
-  voltages: ends.map(
-    (e) => [0, 1, 2].map((k) => magnitude(subtract(e[k] as Complex, e[3] as Complex))) as [number, number, number],
-  ),
-  neutralVoltages: ends.map((e) => magnitude(e[3] as Complex)),
-  currents: flows.map((f) => f.map(magnitude) as [number, number, number, number]),
-  sweeps,
-});
+const put = (into: Float64Array, at: number, { re, im }: Complex): void => {
+  into[at] = re;
+  into[at + 1] = im;
+};
+
+/** Currents of L1, L2, L3 and N in each section at the potentials of its end, those of the sections behind it included. */
+function sumFlows(sections: readonly FourWireSection[], ends: Float64Array, flows: Float64Array): void {
+  for (const [i, { loads }] of sections.entries()) {
+    const at = 8 * i;
+    const neutral = complex(ends[at + 6] as number, ends[at + 7]);
+    let back = complex(0);
+    for (let k = 0; k < 3; k++) {
+      const load = loads[k];
+      const current = load
+        ? drawn(load, subtract(complex(ends[at + 2 * k] as number, ends[at + 2 * k + 1]), neutral))
+        : complex(0);
+      put(flows, at + 2 * k, current);
+      back = subtract(back, current);
+    }
+    put(flows, at + 6, back);
+  }
+  for (let i = sections.length - 1; i >= 0; i--) {
+    const { parent } = sections[i] as FourWireSection;
+    if (parent < 0) continue;
+    for (let k = 0; k < 8; k++)
+      flows[8 * parent + k] = (flows[8 * parent + k] as number) + (flows[8 * i + k] as number);
+  }
+}
+
+function solution(ends: Float64Array, flows: Float64Array, sweeps: number): FourWireSolution {
+  const places = Array.from({ length: ends.length / 8 }, (_, i) => 8 * i);
+  const size = (of: Float64Array, at: number) => Math.hypot(of[at] as number, of[at + 1] as number);
+  return {
+    voltages: places.map(
+      (at) =>
+        [0, 2, 4].map((k) =>
+          Math.hypot(
+            (ends[at + k] as number) - (ends[at + 6] as number),
+            (ends[at + k + 1] as number) - (ends[at + 7] as number),
+          ),
+        ) as [number, number, number],
+    ),
+    neutralVoltages: places.map((at) => size(ends, at + 6)),
+    currents: places.map((at) => [0, 2, 4, 6].map((k) => size(flows, at + k)) as [number, number, number, number]),
+    sweeps,
+  };
+}
 
 /** What `voltageInNetwork` reads: a network, and the place whose voltage is wanted. @inline */
 export interface NetworkPlace {

@@ -3,21 +3,32 @@
  *
  * @module ohmwright/physics
  */
-export * from './adiabatic.js';
-export * from './electrodes.js';
-export * from './fault-current.js';
-export {
-  type FourWireNetwork,
-  type FourWireSection,
-  solveRadial,
-  voltageInNetwork,
-} from './four-wire-network.js';
-export * from './loop.js';
-export * from './meshed-peak.js';
-export * from './open-pen.js';
-export { type OpenPenCase, openPen, openPenSolved, windowSight } from './open-pen-network.js';
+export { adiabaticArea, adiabaticFactorOf, faultEnergy, longestFaultTime } from './adiabatic.js';
+export * from './collections.js';
+export { lineOfRodsFactor, parallelRods, plateResistance, rodResistance, stripResistance } from './electrodes.js';
+export { earthFaultCurrentOf, loopImpedanceLimitOf } from './fault-current.js';
+export { type FourWireNetwork, solveRadial } from './four-wire-network.js';
+export { loopImpedanceOf, originImpedanceOf, resistanceAtTemperature, sumOfLineAndProtective } from './loop.js';
+export { openPenFloating, openPenTouchVoltage } from './open-pen.js';
+export { type OpenPenCase, openPen, windowSight } from './open-pen-network.js';
 export * from './plain.js';
-export * from './ring.js';
-export * from './short-circuit.js';
-export * from './time-current.js';
-export * from './voltage-drop.js';
+export { ringLineNeutral, ringLineProtective } from './ring.js';
+export {
+  gridImpedanceOf,
+  type Impedance,
+  lineEarthFault,
+  lineEarthPath,
+  lineLineFault,
+  lineNeutralFault,
+  lineNeutralPath,
+  peakCurrentOf,
+  type RadialNetwork,
+  splitImpedance,
+  threePhaseFault,
+  threePhasePath,
+  transformerImpedanceOf,
+  transformerResistanceOf,
+  warmed,
+} from './short-circuit.js';
+export { currentAt, type Envelope, gateBounds, inverseTime, smoothTimeAt, timeAt } from './time-current.js';
+export { dropBetween, dropOnRing } from './voltage-drop.js';

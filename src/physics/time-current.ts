@@ -99,7 +99,7 @@ export interface TimeBounds {
  * ```ts
  * import { amperes } from 'ohmwright';
  * import { gateBounds } from 'ohmwright/physics';
- * import { breakerEnvelope } from 'ohmwright/bs7671';
+ * import { breakerEnvelope } from 'ohmwright/products';
  *
  * gateBounds(breakerEnvelope('B', amperes(32)), 90); // => { least: 0.1, most: 60 }
  * ```

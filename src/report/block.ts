@@ -10,12 +10,18 @@ export type Block =
   | { readonly kind: 'caution'; readonly text: string }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | { readonly kind: 'verdict'; readonly verdict: string; readonly text: string }
+  /** What the whole report comes to: the strongest thing on its page. */
+  | { readonly kind: 'answer'; readonly verdict: string; readonly words: string; readonly text: string }
+  /** The headings of the second level, each a way to its chapter where a form of printing has such ways. */
+  | { readonly kind: 'contents'; readonly title: string }
   | {
       readonly kind: 'table';
       readonly caption: string;
       readonly head: readonly string[];
       readonly rows: readonly (readonly Cell[])[];
       readonly numeric?: readonly number[];
+      /** Columns that a person fills in. */
+      readonly boxes?: readonly number[];
     }
   | { readonly kind: 'lines'; readonly lines: readonly string[] }
   | { readonly kind: 'figure'; readonly svg: string; readonly caption: string };
@@ -34,7 +40,13 @@ export const grid = (
   head: readonly string[],
   rows: readonly (readonly Cell[])[],
   numeric: readonly number[] = [],
-): readonly Block[] => (rows.length > 0 ? [{ kind: 'table', caption, head, rows, numeric }] : []);
+  boxes: readonly number[] = [],
+): readonly Block[] =>
+  rows.length > 0 ? [{ kind: 'table', caption, head, rows, numeric, ...(boxes.length > 0 ? { boxes } : {}) }] : [];
+
+/** Titles of the chapters of a report. */
+export const chaptersOf = (blocks: readonly Block[]): readonly string[] =>
+  blocks.flatMap((b) => (b.kind === 'heading' && b.level === 2 ? [b.text] : []));
 
 /** The text of a cell. */
 export const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : verdictWords(cell.verdict));

@@ -4,10 +4,17 @@
  * @module ohmwright/report
  */
 export type { Block, Cell } from './block.js';
+export { customerPage } from './pages/customer.js';
+export { designFile } from './pages/design-file.js';
+export { installerPage } from './pages/installer.js';
+export { operatorPage } from './pages/operator.js';
+export type { PageOptions } from './pages/parts.js';
+export { testerPage } from './pages/tester.js';
+export { englishWords, type ReportWords } from './pages/words.js';
 export { type PlanReportOptions, planBlocks } from './plan.js';
 export { type ProofSheetOptions, proofSheet, type Tick, type Ticks, ticksFor } from './proof-sheet.js';
 export { recordBlocks } from './records.js';
-export { renderHtml } from './render-html.js';
+export { renderFragment, renderHtml } from './render-html.js';
 export { renderMarkdown } from './render-markdown.js';
 export { renderText } from './render-text.js';
 export { sheetBlocks } from './sheet.js';

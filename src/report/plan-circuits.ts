@@ -1,4 +1,5 @@
 import type { PassedOver } from '../design/index.js';
+import type { Run } from '../installation/index.js';
 import { sizeWords } from '../installation/marking.js';
 import { deviceWords } from '../installation/ordering.js';
 import type { PointPlan } from '../site/index.js';
@@ -11,7 +12,7 @@ import { chargeBlocks } from './plan-night.js';
 import { ampsOf } from './plan-supply.js';
 import { hoursWords, workBlocks } from './plan-work.js';
 import { comparisonWords } from './sheet.js';
-import { timeCurrentPicture, voltageProfilePicture } from './svg/index.js';
+import { timeCurrentPicture, voltageDropPicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
 
 /** What a feeder on the way carries, and whether it is still in order with the new points behind it. */
@@ -44,10 +45,11 @@ export function feederBlocks({
 }
 
 /** Cable and device of a charge point in a line. */
-export const circuitWords = ({ run }: PointPlan): string => {
-  const { construction, cores, material } = run.cable;
-  return `${construction.replaceAll('-', ' ')} cable, ${cores}-core, ${sizeWords(run.cable) ?? 'size to be decided'}, ${material}; protected by ${deviceWords(run)}`;
-};
+export const circuitWords = ({ run }: PointPlan): string => `${cableOf(run)}; protected by ${deviceWords(run)}`;
+
+/** Cable of a run in a line. */
+export const cableOf = ({ cable }: Run): string =>
+  `${cable.construction.replaceAll('-', ' ')} cable, ${cable.cores}-core, ${sizeWords(cable) ?? 'size to be decided'}, ${cable.material}`;
 
 const cableWords = (c: PassedOver['candidate']['cable']): string =>
   [c.construction.replaceAll('-', ' '), `${c.cores}-core`, c.material, c.insulation.replaceAll('-', ' ')].join(', ');
@@ -75,7 +77,7 @@ function bandsOf(passedOver: readonly PassedOver[]): readonly Band[] {
   return bands;
 }
 
-function candidates({ design: found }: PointPlan): readonly Block[] {
+export function candidates({ design: found }: PointPlan): readonly Block[] {
   const lengths = found.lengths?.intervals ?? [];
   return [
     ...grid(
@@ -97,7 +99,7 @@ function candidates({ design: found }: PointPlan): readonly Block[] {
   ];
 }
 
-const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] =>
+export const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] =>
   data
     ? [
         {
@@ -108,18 +110,18 @@ const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] 
       ]
     : [];
 
-const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[] =>
+export const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[] =>
   data
     ? [
         {
           kind: 'figure',
-          svg: voltageProfilePicture({ title: `Voltage along the route to charge point ‘${point}’`, ...data }),
+          svg: voltageDropPicture({ title: `Voltage drop to charge point ‘${point}’`, ...data }),
           caption: 'By the tabulated drop, every cable taken as warm as it may become; to neutral.',
         },
       ]
     : [];
 
-function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
+export function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
   // where there is no choice, the result says why: nothing to decide, or nothing entered of the code
   const settled =
     earthing.length === 0 ? assessment.results.find((r) => r.check.startsWith('charge-point-earthing')) : undefined;

@@ -3,23 +3,20 @@ import type { ConditionLimit, OptionPlan, ToConfirm } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
 
-const shown = ({ unit }: ToConfirm, value: unknown): string => {
-  if (typeof value === 'number') return formatIn(Number(value.toPrecision(4)), unit ?? '');
-  return value === true ? 'yes' : value === false ? 'no' : typeof value === 'object' ? 'as described' : String(value);
-};
-
-/** What was assumed, in words. */
-const assumedWords = (c: ToConfirm): string =>
-  c.value === undefined ? `${shown(c, c.least)} to ${shown(c, c.most)}` : shown(c, c.value);
-
 function limitWords(c: ToConfirm, word: string, limit: ConditionLimit | undefined): readonly string[] {
   if (!limit) return [];
   const { instead } = limit;
   const built = instead
     ? `${instead.construction.replaceAll('-', ' ')} ${instead.area} mm² behind ${instead.rating} A instead`
     : `open: ${limit.because.charAt(0).toLowerCase()}${limit.because.slice(1)}`;
-  return [`${word} ${shown(c, limit.value)}; ${word === 'at most' ? 'above' : 'below'} it ${built}`];
+  return [
+    `${word} ${formatIn(Number(limit.value.toPrecision(4)), c.unit ?? '')}; ${word === 'at most' ? 'above' : 'below'} it ${built}`,
+  ];
 }
+
+/** How far a fact may be from what was assumed; nothing where no limit was asked for. */
+export const standsFor = (c: ToConfirm): string | undefined =>
+  [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') || undefined;
 
 /** The sheet that a person takes to the site: each assumed fact, how it is confirmed, and how far it may be off. */
 export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
@@ -34,9 +31,8 @@ export function conditionBlocks({ conditions }: OptionPlan): readonly Block[] {
       ['what', 'assumed', 'the design stands for', 'how', 'found', 'assumed after'],
       conditions.map((c) => [
         c.title,
-        assumedWords(c),
-        [...limitWords(c, 'at least', c.atLeast), ...limitWords(c, 'at most', c.atMost)].join('. ') ||
-          'what is assumed',
+        c.words,
+        standsFor(c) ?? 'what is assumed',
         c.confirm,
         '',
         c.source?.provenance === 'common-practice' ? 'common practice, no source' : c.source ? citation(c.source) : '',

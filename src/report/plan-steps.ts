@@ -52,6 +52,7 @@ export function nextSteps({
   overall,
   measure = [],
   conditions,
+  beforeWork,
 }: OptionPlan): readonly Block[] {
   const open = unknown.filter((u) => u.decides);
   const measured = measure.map(
@@ -78,12 +79,14 @@ export function nextSteps({
       ? []
       : [...(changes.length > 0 ? [`Beside the charge points: ${changes.join('; ')}`] : []), ...circuits(points)];
   const steps = [
+    ...beforeWork.filter((b) => b.state === 'in-the-way').map((b) => b.words),
     ...measured,
     ...facts,
     ...(open.length > FACTS ? [`Find out ${open.length - FACTS} facts more, listed below`] : []),
     ...confirmed,
     ...duties,
     ...asked,
+    ...beforeWork.filter((b) => b.state === 'open').map((b) => b.words),
     ...work,
   ];
   return steps.length > 0 ? [heading(2, 'What to do next'), ...list(steps)] : [];

@@ -6,7 +6,7 @@ import { gapWords } from './sheet.js';
 import { demandPicture } from './svg/index.js';
 
 /** A condition that is not met sends the notice another way: it is no fault of the work. */
-const conditionWords = {
+export const conditionWords = {
   pass: 'met',
   fail: 'not met',
   conditional: 'met on conditions',
@@ -28,16 +28,26 @@ export const fieldValue = (value: string | number | boolean, unit?: string): str
       : plain(value);
 /** A word that stands for a choice, without its hyphens. */
 const plain = (value: string): string => (/^[a-z]+(-[a-z]+)+$/.test(value) ? value.replaceAll('-', ' ') : value);
-const words = (name: string): string => name.replace(/([A-Z])/g, ' $1').toLowerCase();
+const words = (name: string): string =>
+  name
+    .replace(/([A-Z])/g, ' $1')
+    .toLowerCase()
+    .replace('cut out', 'cut-out');
 
-/** Whether the supply carries it, and whom to tell or to ask. */
-export function supplyBlocks({ supply, control, notification }: OptionPlan): readonly Block[] {
+const sumKnown = (values: readonly unknown[]): number | undefined =>
+  values.every((v): v is number => typeof v === 'number') ? values.reduce((a, b) => a + b, 0) : undefined;
+
+/** The demand by each method as a picture; nothing where none is known. */
+export function demandFigure({ supply }: OptionPlan): readonly Block[] {
   const { demand } = supply;
   const bars = demand.methods.flatMap((m) => {
-    const worst = Math.max(...m.lines.map((l) => (typeof l.demand === 'number' ? l.demand : Number.NEGATIVE_INFINITY)));
-    return Number.isFinite(worst)
-      ? [{ name: m.title, current: worst, governs: m.method === demand.governing.method }]
-      : [];
+    const lines = m.lines.flatMap((l) =>
+      typeof l.demand === 'number'
+        ? [{ current: l.demand as number, uncut: sumKnown([l.existing, l.charge]) ?? l.demand }]
+        : [],
+    );
+    const [worst] = lines.sort((x, y) => y.current - x.current || y.uncut - x.uncut);
+    return worst ? [{ name: m.title, ...worst, governs: m.method === demand.governing.method }] : [];
   });
   const limits = [
     ...new Map(
@@ -48,6 +58,20 @@ export function supplyBlocks({ supply, control, notification }: OptionPlan): rea
       ),
     ).values(),
   ];
+  if (bars.length === 0) return [];
+  return [
+    {
+      kind: 'figure',
+      svg: demandPicture({ title: 'Maximum demand by method, worst line', bars, limits }),
+      caption: 'The governing method is marked.',
+    },
+  ];
+}
+
+/** Whether the supply carries it, and whom to tell or to ask. */
+export function supplyBlocks(option: OptionPlan): readonly Block[] {
+  const { supply, control, notification } = option;
+  const { demand } = supply;
   const { decision } = notification;
   return [
     heading(2, 'Supply'),
@@ -65,15 +89,7 @@ export function supplyBlocks({ supply, control, notification }: OptionPlan): rea
       [2, 3],
     ),
     ...demand.cautions.map(caution),
-    ...(bars.length > 0
-      ? [
-          {
-            kind: 'figure' as const,
-            svg: demandPicture({ title: 'Maximum demand by method, worst line', bars, limits }),
-            caption: 'The governing method is marked.',
-          },
-        ]
-      : []),
+    ...demandFigure(option),
     ...checks([...supply.results, ...control]),
     ...list(
       supply.settings

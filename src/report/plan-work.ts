@@ -16,17 +16,17 @@ export function hoursWords({ low, typical, high }: Estimate): string {
   return words(low) === words(high) ? likely : `${likely} (${words(low)} to ${words(high)})`;
 }
 
+/** How much of an item, with its unit. */
+export const quantityOf = ({ quantity, unit }: Item, open = 'open'): string =>
+  quantity === undefined ? open : unit === 'each' ? `${quantity}` : `${Number(quantity.toFixed(3))} ${unit}`;
+
 /** Material and hours. */
 export const workBlocks = (items: readonly Item[], work: Hours): readonly Block[] => [
   heading(3, 'Material'),
   ...grid(
     '',
     ['quantity', 'item', 'rule'],
-    items.map((i) => [
-      i.quantity === undefined ? 'open' : i.unit === 'each' ? `${i.quantity}` : `${i.quantity} ${i.unit}`,
-      i.words,
-      i.rule,
-    ]),
+    items.map((i) => [quantityOf(i), i.words, i.rule]),
     [0],
   ),
   heading(3, 'Hours'),

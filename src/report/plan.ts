@@ -1,6 +1,6 @@
 import { runsOf } from '../site/alike-plans.js';
 import type { OptionPlan, Plan } from '../site/index.js';
-import { type Block, caution, cautionsOnce, grid, heading, list, paragraph } from './block.js';
+import { type Block, caution, cautionsOnce, grid, heading, list, paragraph, verdictWords } from './block.js';
 import { checkRow } from './plan-checks.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { conditionBlocks } from './plan-conditions.js';
@@ -45,7 +45,7 @@ function obstacles({ overall }: OptionPlan): string {
 }
 
 /** What is seen of existing circuits, apart from the verdict on the new work. */
-function observationBlocks({ observations }: Plan): readonly Block[] {
+export function observationBlocks({ observations }: Plan): readonly Block[] {
   if (observations.length === 0) return [];
   return [
     heading(2, 'Seen on existing circuits'),
@@ -60,7 +60,35 @@ function observationBlocks({ observations }: Plan): readonly Block[] {
   ];
 }
 
-function optionTable(plan: Plan): readonly Block[] {
+const disagreeing = ({ unknown }: OptionPlan) => unknown.filter((u) => u.disagree);
+
+/** Facts that cannot be true together. */
+export const disagreements = (option: OptionPlan): readonly Block[] =>
+  list(disagreeing(option).map((u) => `These do not agree: ${u.fact}: ${u.obtain ?? 'look again'}`));
+
+/** What an option comes to. */
+export const answerBlock = (option: OptionPlan): Extract<Block, { kind: 'answer' }> => ({
+  kind: 'answer',
+  verdict: option.overall.verdict,
+  words: verdictWords(option.overall.verdict),
+  text: `${disagreeing(option).length > 0 ? `${contradiction} ` : ''}${option.title}. ${answers[option.overall.verdict]}`,
+});
+
+/** Facts that are not known, how to obtain each, and what waits for it. */
+export function unknownBlocks({ unknown }: OptionPlan): readonly Block[] {
+  if (unknown.length === 0) return [];
+  return [
+    heading(2, 'What is not known, and what it blocks'),
+    ...grid(
+      '',
+      ['fact', 'how to obtain it', 'blocks'],
+      unknown.map((u) => [u.fact, u.obtain ?? '', `${u.decides ? '' : 'advice only: '}${u.blocks.join('; ')}`]),
+    ),
+  ];
+}
+
+/** Ways to do it, ranked, and those that are not offered. */
+export function optionTable(plan: Plan): readonly Block[] {
   return [
     heading(2, 'Ways to do it'),
     ...grid(
@@ -126,15 +154,10 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     caution(code.standing),
   ];
   if (!option) return top;
-  const disagreeing = option.unknown.filter((u) => u.disagree);
   return cautionsOnce([
     ...top,
-    ...list(disagreeing.map((u) => `These do not agree: ${u.fact}: ${u.obtain ?? 'look again'}`)),
-    {
-      kind: 'verdict',
-      verdict: option.overall.verdict,
-      text: `${disagreeing.length > 0 ? `${contradiction} ` : ''}${option.title}. ${answers[option.overall.verdict]}`,
-    },
+    ...disagreements(option),
+    answerBlock(option),
     ...option.cautions.slice(0, 1).map(caution),
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
     ...nextSteps(option),
@@ -142,20 +165,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     ...conditionBlocks(option),
     ...remedyBlocks(plan),
     ...list(plan.questions.map((q) => q.question)),
-    ...(option.unknown.length > 0
-      ? [
-          heading(2, 'What is not known, and what it blocks'),
-          ...grid(
-            '',
-            ['fact', 'how to obtain it', 'blocks'],
-            option.unknown.map((u) => [
-              u.fact,
-              u.obtain ?? '',
-              `${u.decides ? '' : 'advice only: '}${u.blocks.join('; ')}`,
-            ]),
-          ),
-        ]
-      : []),
+    ...unknownBlocks(option),
     ...observationBlocks(plan),
     ...supplyBlocks(option),
     {

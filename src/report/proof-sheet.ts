@@ -80,10 +80,10 @@ function headOf(columns: Table['columns'], axis: number): string {
  * @returns a whole HTML page
  * @example
  * ```ts
- * import { table4D5 } from 'ohmwright/bs7671';
+ * import { bs7671Tables } from 'ohmwright/bs7671';
  * import { proofSheet } from 'ohmwright/report';
  *
- * proofSheet(table4D5).includes('Table 4D5'); // => true
+ * proofSheet(bs7671Tables['4D5']).includes('Table 4D5'); // => true
  * ```
  */
 export function proofSheet(t: Table, { page, language = 'en' }: ProofSheetOptions = {}): string {
@@ -138,10 +138,10 @@ ${notes.map((n) => `<p>${escapeHtml(n)}</p>`).join('\n')}
  * @returns plain data
  * @example
  * ```ts
- * import { table4D5 } from 'ohmwright/bs7671';
+ * import { bs7671Tables } from 'ohmwright/bs7671';
  * import { ticksFor } from 'ohmwright/report';
  *
- * ticksFor([table4D5]).tables[0]?.compared; // => false
+ * ticksFor([bs7671Tables['4D5']]).tables[0]?.compared; // => false
  * ```
  */
 export function ticksFor(tables: readonly Table[]): Ticks {

@@ -1,4 +1,4 @@
-import { type Block, cellText, printable, verdictWords } from './block.js';
+import { type Block, cellText, chaptersOf, printable, verdictWords } from './block.js';
 
 /** Characters that Markdown or the HTML inside it would take for markup. */
 const safe = (text: string): string =>
@@ -12,7 +12,7 @@ const safe = (text: string): string =>
     .replace(/^(\d+(?=[.)](?:\s|$))|(?=[-+=]))/, '$1\\');
 const cell = (text: string): string => safe(text) || ' ';
 
-function blockText(block: Block): string {
+function blockText(block: Block, blocks: readonly Block[]): string {
   switch (block.kind) {
     case 'heading':
       return `${'#'.repeat(block.level)} ${safe(block.text)}`;
@@ -24,6 +24,12 @@ function blockText(block: Block): string {
       return block.items.map((item) => `- ${safe(item)}`).join('\n');
     case 'verdict':
       return `**${safe(verdictWords(block.verdict))}**: ${safe(block.text)}`;
+    case 'answer':
+      return `**${safe(block.words.toUpperCase())}**\n\n${safe(block.text)}`;
+    case 'contents':
+      return `${safe(block.title)}\n\n${chaptersOf(blocks)
+        .map((title) => `- ${safe(title)}`)
+        .join('\n')}`;
     case 'table': {
       const numeric = block.numeric ?? [];
       const rows = [
@@ -60,5 +66,5 @@ function blockText(block: Block): string {
  * ```
  */
 export function renderMarkdown(blocks: readonly Block[]): string {
-  return `${blocks.map(blockText).join('\n\n')}\n`;
+  return `${blocks.map((block) => blockText(block, blocks)).join('\n\n')}\n`;
 }

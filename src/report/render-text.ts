@@ -1,4 +1,4 @@
-import { type Block, cellText, printable, verdictWords } from './block.js';
+import { type Block, cellText, chaptersOf, printable, verdictWords } from './block.js';
 
 const WIDTH = 100;
 
@@ -43,7 +43,10 @@ function tableLines(
   return [...print(head), widths.map((w) => '-'.repeat(w)).join('  '), ...rows.flatMap(print)];
 }
 
-function blockLines(block: Block): string[] {
+/** Where a person writes. */
+const BOX = '[        ]';
+
+function blockLines(block: Block, blocks: readonly Block[]): string[] {
   switch (block.kind) {
     case 'heading': {
       const mark = { 1: '=', 2: '-', 3: '', 4: '' }[block.level];
@@ -58,12 +61,23 @@ function blockLines(block: Block): string[] {
       return [...block.items.flatMap((item) => wrap(`- ${item}`, WIDTH - 2, '  ').map((l) => `  ${l}`)), ''];
     case 'verdict':
       return [...wrap(`[${verdictWords(block.verdict)}] ${block.text}`, WIDTH, '  '), ''];
+    case 'answer': {
+      const answer = printable(block.words).toUpperCase();
+      const rule = '#'.repeat(Math.min(WIDTH, answer.length + 8));
+      return [rule, `##  ${answer}`, rule, ...wrap(block.text, WIDTH), ''];
+    }
+    case 'contents':
+      return [
+        ...wrap(block.title, WIDTH),
+        ...chaptersOf(blocks).flatMap((t) => wrap(t, WIDTH - 2, '  ').map((l) => `  ${l}`)),
+        '',
+      ];
     case 'table':
       return [
         ...wrap(block.caption, WIDTH),
         ...tableLines(
           block.head,
-          block.rows.map((r) => r.map(cellText)),
+          block.rows.map((r) => r.map((c, i) => (block.boxes?.includes(i) && c === '' ? BOX : cellText(c)))),
           block.numeric ?? [],
         ),
         '',
@@ -92,7 +106,7 @@ function blockLines(block: Block): string[] {
  */
 export function renderText(blocks: readonly Block[]): string {
   return `${blocks
-    .flatMap(blockLines)
+    .flatMap((block) => blockLines(block, blocks))
     .join('\n')
     .replace(/\n{3,}/g, '\n\n')
     .trim()}\n`;

@@ -1,11 +1,31 @@
 import type { WiringCode } from '../codes/wiring-code.js';
 import { factWords } from '../core/index.js';
-import { conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
-import { type AssumptionSet, byAssumption, factRegister, pathTo, withAssumption } from '../installation/index.js';
+import { type Condition, conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
+import {
+  type AssumptionSet,
+  byAssumption,
+  type Choice,
+  factRegister,
+  pathTo,
+  withAssumption,
+} from '../installation/index.js';
+import { formatIn } from '../units/index.js';
 import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
 import type { ConditionLimit, ToConfirm } from './to-confirm.js';
+import type { WorkRules } from './work-rules.js';
+
+/** What was assumed, as it is said: a quantity with its unit, a choice in its words. */
+function assumedWords({ value, least, most }: Condition, unit = '', choices: readonly Choice[] = []): string {
+  const said = (v: unknown): string => {
+    if (typeof v === 'number') return formatIn(Number(v.toPrecision(4)), unit);
+    if (typeof v === 'object') return 'as described';
+    const chosen = choices.find((c) => c.value === v)?.words;
+    return chosen ?? (v === true ? 'yes' : v === false ? 'no' : String(v));
+  };
+  return value === undefined ? `${said(least)} to ${said(most)}` : said(value);
+}
 
 /** What results of an option rest on, with how it is confirmed. */
 export function toConfirm(
@@ -16,10 +36,14 @@ export function toConfirm(
   return conditionsOf(installation, results).map((condition) => {
     const entry = set?.entries.find((e) => `${set.id}/${e.id}` === condition.assumption);
     const { role, facts } = condition;
-    const title = role === undefined ? factRegister().get(entry?.fact ?? '')?.title : factWords(role);
+    const registered = factRegister().get(entry?.fact ?? '');
+    const title = registered?.title ?? (role === undefined ? facts.join(', ') : factWords(role));
+    const unit = condition.unit ?? registered?.unit;
     return {
       ...condition,
-      title: title ?? facts.join(', '),
+      ...(unit === undefined ? {} : { unit }),
+      title: `${title.charAt(0).toUpperCase()}${title.slice(1)}`,
+      words: assumedWords(condition, unit, registered?.choices),
       confirm: entry?.confirm ?? 'Look, or measure.',
       ...(entry ? { source: entry.source } : {}),
     };
@@ -34,6 +58,7 @@ const around = (intervals: readonly PermittedInterval[], value: number) =>
 export function withLimits(
   code: WiringCode,
   survey: Survey,
+  rules: WorkRules,
   { installation, points, feeders, conditions }: OptionPlan,
 ): readonly ToConfirm[] {
   const runs = [...points, ...feeders].map((p) => p.assessment);
@@ -53,7 +78,7 @@ export function withLimits(
         return beyond ? [{ run, value: last, beyond: beyond.value, because: beyond.check.title }] : [];
       });
       const [tightest] = found.sort((a, b) => (end === 'to' ? a.value - b.value : b.value - a.value));
-      return tightest && { ...tightest, ...insteadBeyond(code, survey, installation, assumption, tightest) };
+      return tightest && { ...tightest, ...insteadBeyond(code, survey, rules, installation, assumption, tightest) };
     };
     const [atLeast, atMost] = [limit('from'), limit('to')];
     return { ...condition, ...(atLeast ? { atLeast } : {}), ...(atMost ? { atMost } : {}) };
@@ -64,6 +89,7 @@ export function withLimits(
 function insteadBeyond(
   code: WiringCode,
   survey: Survey,
+  rules: WorkRules,
   installation: OptionPlan['installation'],
   assumption: string,
   { run, beyond }: ConditionLimit,
@@ -73,7 +99,7 @@ function insteadBeyond(
   if (!wanted || !fact || !pathTo(installation, run)) return {};
   const changed = { state: 'known', value: beyond, by: 'beyond the limit', assumed: assumption };
   const found = designedFor(
-    { code, survey, lengths: false },
+    { code, survey, lengths: false, rules },
     { ...wanted, run: withAssumption(wanted.run, assumption, changed) },
     withAssumption(installation, assumption, changed),
   );

@@ -1,4 +1,5 @@
-import { judgeMainFuse, mainFuseExcessKnown } from '../charging/index.js';
+import { mainFuseExcessKnown } from '../charging/definitions.js';
+import { judgeMainFuse } from '../charging/index.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import {
   type CheckResult,
@@ -7,53 +8,87 @@ import {
   type Gap,
   isMissing,
   type Known,
+  missing,
   notDetermined,
   type Sheet,
 } from '../core/index.js';
-import { type Demand, existingOnLines } from '../demand/index.js';
-import type { Installation } from '../installation/index.js';
-import { type Amperes, amperes } from '../units/index.js';
+import { type Board, type OvercurrentDevice, outletsBelow } from '../installation/index.js';
+import { type Amperes, amperes, type Seconds } from '../units/index.js';
 
 /** A range is taken at the end that heats the fuse more. */
 const upper = <V extends number>(name: string, fact: Fact<V>): Known<V> =>
   fact.state === 'between' ? fact.most : factValue(name, fact);
 
-const largestOf = (demand: Demand): Known<Amperes> => {
-  const lines = existingOnLines(demand);
-  return isMissing(lines) ? lines : amperes(Math.max(...lines));
-};
+/** A board with a load control, the device ahead of it, and the other load that may rise beside the points. */
+export interface Controlled {
+  readonly board: Board;
+  /** The fuse of the supply, or the device of the feeder. */
+  readonly ahead: OvercurrentDevice;
+  readonly aheadName: string;
+  /** Largest demand without the charge points on a line, A. */
+  readonly existing: Known<Amperes>;
+}
+
+/** All other load that may rise at once: what is there without charge points, and points that the control does not hold. */
+function riseOf({ board, existing }: Controlled): Known<Amperes> {
+  const held = board.control?.controls ?? [];
+  const free = outletsBelow(board).flatMap((o) =>
+    o.kind === 'charge-point' && !held.includes(o.id) ? [upper(`setting of ${o.id}`, o.setting)] : [],
+  );
+  const all = [existing, ...free];
+  const gaps = all.flatMap((v) => (isMissing(v) ? v.missing : []));
+  const [first, ...more] = gaps;
+  return first ? missing(first, ...more) : amperes((all as readonly number[]).reduce((sum, v) => sum + v, 0));
+}
 
 /**
- * Whether the fuse of the supply carries what the load control at the origin lets through while other load rises: at most
- * all of that load, within the time that the control takes. While that cannot be judged it stands as advice, with the
- * facts that are missing: the fuse protects what is behind it in any case, and whoever fits the control is told what to ask.
+ * Whether the device ahead of a load control carries what it lets through while other load rises: at most all of that load,
+ * within the time that the control takes. Whoever makes the control may state it; it may be worked out; or limit and other
+ * load together stay within the rating of the device. While nobody knows, nobody has said that the fuse holds.
  */
 export function controlResults(
   { timeCurrentLimits }: Pick<WiringCode, 'timeCurrentLimits'>,
-  { supply, board }: Installation,
-  demand: Demand,
+  at: Controlled,
   sheet: Sheet,
 ): readonly CheckResult[] {
-  const { control } = board;
+  const { control, id } = at.board;
   if (!control) return [];
-  const limit = upper(`limit of ${control.name}`, control.limit);
-  const time = upper(
-    `time in which ${control.name} makes room`,
+  const { name, keepsFuse } = control;
+  const stated = (because: string) => [sheet.check(mainFuseExcessKnown, { holds: true, because })];
+  const limit = upper(`limit of ${name}`, control.limit);
+  const rise = riseOf(at);
+  const { rating: fact } = at.ahead;
+  const rating = fact.state === 'between' ? fact.least : factValue(at.aheadName, fact);
+  if (!isMissing(limit) && !isMissing(rise) && !isMissing(rating) && limit + rise <= rating)
+    return stated(`${name}: limit and other load of ${id} together are at most ${at.aheadName}`);
+  if (keepsFuse?.state === 'known' && keepsFuse.value)
+    return stated(`${name}: its maker states that it keeps ${at.aheadName} from operating`);
+  const time: Known<Seconds> = upper(
+    `time in which ${name} makes room`,
     control.reaction ?? {
       state: 'unknown',
       obtain: 'its data sheet: from a rise of the load until points and vehicles have followed, 15 s of these for them',
     },
   );
-  const rise = largestOf(demand);
-  const zone = timeCurrentLimits(supply.cutOut);
+  const zone = timeCurrentLimits(at.ahead);
   const held = [...(zone?.fast ?? [])].sort((a, b) => b.time - a.time);
   const [longest, ...gates] = held;
   const gaps = [limit, time, rise].flatMap((v) => (isMissing(v) ? v.missing : []));
   const [first] = gaps;
-  const known = { limit, rise, time } as { limit: Amperes; rise: Amperes; time: never };
+  const known = { limit, rise, time } as { limit: Amperes; rise: Amperes; time: Seconds };
   const fuse = longest ? { gates, nonFusing: amperes(longest.current) } : {};
   const result = first ? undefined : judgeMainFuse({ ...known, ...fuse });
   if (result && result.verdict !== 'not-determined') return [sheet.result(result)];
-  const [open = first, ...others] = result?.gaps ?? gaps;
-  return [sheet.result(notDetermined(mainFuseExcessKnown, open as Gap, ...others))];
+  const word: Gap = {
+    kind: 'fact',
+    fact: `whether the maker of ${name} states that it keeps ${at.aheadName} from operating`,
+    obtain:
+      keepsFuse?.state === 'unknown' && keepsFuse.obtain !== undefined
+        ? keepsFuse.obtain
+        : 'its instructions: for which fuse it is made, set to which part of its rating',
+  };
+  // what the maker says decides by itself; once it is known that nothing is said, the rest is asked for
+  const silent = keepsFuse?.state === 'known';
+  const [open = word, ...others] = [...(silent ? [] : [word]), ...(result?.gaps ?? gaps)];
+  return [sheet.result(notDetermined(mainFuseExcessKnown, open, ...others))];
 }

@@ -1,10 +1,8 @@
 import type { Fact } from '../core/index.js';
 import { sizeWords } from '../installation/marking.js';
-import { formatIn } from '../units/index.js';
-import { eachFeeder, workOf } from './alike-plans.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PriceBook, quotationOf } from './price.js';
-import type { ToConfirm } from './to-confirm.js';
+import { wholeJob } from './whole-job.js';
 
 /** What a plan came to, in the words of one row of a spreadsheet. */
 export interface Decision {
@@ -38,7 +36,7 @@ export interface Decision {
 const places: Readonly<Record<string, number>> = { JPY: 0, KRW: 0, ISK: 0, BHD: 3, JOD: 3, KWD: 3, OMR: 3, TND: 3 };
 
 /** An amount of smallest coins as a decimal number of the currency: 98604 pence are 986.04 pounds. */
-function decimalOf(coins: number, currency: string): string {
+export function decimalOf(coins: number, currency: string): string {
   const digits = Object.hasOwn(places, currency) ? (places[currency] ?? 2) : 2;
   return (coins / 10 ** digits).toFixed(digits);
 }
@@ -52,24 +50,15 @@ const open = (fact: Fact<number>, unit: string): string =>
 const once = (words: readonly string[]): string => [...new Set(words)].join('; ');
 
 function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'currency' | 'unpriced'> {
-  // feeders that are new are paid for too
-  const parts = [...workOf(option.points), ...eachFeeder(option.feeders)].flatMap(({ items, hours }) =>
-    items && hours ? [quotationOf(items, hours, book)] : [],
-  );
-  const unpriced = [...new Set(parts.flatMap((q) => q.open))];
+  // feeders that are new are paid for too, and what is put right
+  const { items, hours } = wholeJob(option);
+  const { open: unpriced, net } = quotationOf(items, hours, book);
   const decided = option.overall.verdict !== 'fail' && option.overall.verdict !== 'not-determined';
-  const net = parts.reduce((sum, q) => sum + q.net, 0);
   return {
     ...(decided && unpriced.length === 0 ? { net: decimalOf(net, book.currency) } : {}),
     currency: book.currency,
     unpriced,
   };
-}
-
-/** A condition in a line: what it is of, and the value that the design stands on. */
-function conditionWords({ title, unit, value }: ToConfirm): string {
-  if (typeof value === 'number') return `${title}: ${formatIn(Number(value.toPrecision(3)), unit ?? '')}`;
-  return value === true ? `${title}: yes` : value === false ? `${title}: no` : title;
 }
 
 /**
@@ -103,7 +92,7 @@ export function decisionOf(plan: Plan, book?: PriceBook): Decision | undefined {
     device: once(runs.map(({ device }) => open(device.rating, 'A'))),
     hours: [low, typical, high],
     ...(book ? priceOf(option, book) : { unpriced: [] }),
-    conditions: option.conditions.map(conditionWords),
+    conditions: option.conditions.map((c) => `${c.title}: ${c.words}`),
     missing: option.unknown.filter((u) => u.decides).map((u) => u.fact),
   };
 }

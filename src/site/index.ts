@@ -5,8 +5,8 @@
  */
 export type { Applicable, TradeWords } from './applicable.js';
 export { assumeSurvey } from './assumed-survey.js';
+export * from './collections.js';
 export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
-export * from './definitions.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
 export { type NextQuestion, nextQuestions } from './next-question.js';
 export {

@@ -1,8 +1,17 @@
-import { type CheckResult, type Fact, overall, type Sheet, silent } from '../core/index.js';
-import { type Adequacy, adequacyOf, mountingResults, type Notification, notificationOf } from '../demand/index.js';
+import { type CheckResult, type Fact, isMissing, overall, type Sheet, silent } from '../core/index.js';
+import { feederDemandOf } from '../demand/feeder.js';
+import {
+  type Adequacy,
+  adequacyOf,
+  type Demand,
+  existingOnLines,
+  mountingResults,
+  type Notification,
+  notificationOf,
+} from '../demand/index.js';
 import { assess } from '../design/index.js';
-import { conditionally, type Installation } from '../installation/index.js';
-import { type Millimetres, millimetres } from '../units/index.js';
+import { conditionally, type Installation, pathsOf } from '../installation/index.js';
+import { amperes, type Millimetres, millimetres } from '../units/index.js';
 import { alikeRuns } from './alike.js';
 import { runsOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
@@ -11,6 +20,7 @@ import { demandOptions } from './demand-options.js';
 import { feederPlan, feedersIn } from './feeder-plan.js';
 import type { Built } from './installed.js';
 import { type MeasureFirst, measuredFirst } from './measure.js';
+import { boardsOf } from './option-survey.js';
 import type { FeederPlan, OptionPlan } from './plan.js';
 import type { Survey, WorkFacts } from './survey.js';
 import { waysResults } from './ways.js';
@@ -44,6 +54,40 @@ function heightResults(
   return mountingResults(mounting, { outlet }, sheet.part('Mounting'));
 }
 
+const controlled = ({ board }: Installation): boolean => boardsOf(board).some((b) => b.control);
+
+/** Results of every load control, at the origin behind the fuse of the supply, and below it behind the device of a feeder. */
+function ofControls(
+  { code, demand: rules }: Applicable,
+  survey: Survey,
+  installation: Installation,
+  demand: Demand,
+  sheet: Sheet,
+): readonly CheckResult[] {
+  const { supply, board: origin } = installation;
+  const lines = existingOnLines(demand);
+  const existing = isMissing(lines) ? lines : amperes(Math.max(...lines));
+  const below = pathsOf(installation).flatMap(({ run }) =>
+    run.feeds.flatMap((board) => (board.kind === 'board' && board.control ? [{ run, board }] : [])),
+  );
+  return [
+    ...controlResults(
+      code,
+      { board: origin, ahead: supply.cutOut, aheadName: 'the rating of the main fuse', existing },
+      sheet,
+    ),
+    ...below.flatMap(({ run, board }) => {
+      const found = feederDemandOf(rules, installation, run.id, demandOptions(survey), sheet.silent());
+      const aheadName = `the rating of the device of ${run.id}`;
+      return controlResults(
+        code,
+        { board, ahead: run.device, aheadName, existing: found.existing },
+        sheet.part(board.id),
+      );
+    }),
+  ];
+}
+
 /**
  * Judges what is there beside the new circuits: supply, load control, service, heights, ways, feeders.
  * @param by what applies where the premises stand, with the rules of the work
@@ -73,13 +117,21 @@ export function judgedAround(
   );
   // main switch and tails count the devices of the new circuits, which are chosen by now
   const found = adequacyOf(demand, installation, options, ofSupply);
-  const { results: measured, measure } = measuredFirst(demand, installation, found);
+  const { results: measured, measure } = measuredFirst(
+    demand,
+    installation,
+    found,
+    (notification.decision.onceConfirmed ?? notification.decision.route) === 'notify-after'
+      ? network.noticeUpTo
+      : undefined,
+  );
   const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
-  const control = installation.board.control
+  const control = controlled(installation)
     ? conditionally(
         installation,
-        controlResults(code, installation, supply.demand, sheet.part('Load control')),
-        (bare) => controlResults(code, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
+        ofControls(by, survey, installation, supply.demand, sheet.part('Load control')),
+        (bare) =>
+          ofControls(by, survey, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
       )
     : [];
   const feeders = alikeRuns(survey, installation, feedersIn(installation, wanted)).map(([first = '', ...alike]) => ({

@@ -1,3 +1,4 @@
+import { LEAST_CURRENT } from '../charging/network/network.js';
 import { type CheckResult, type Fact, isMissing } from '../core/index.js';
 import { methodsOf } from '../demand/demand.js';
 import type { Adequacy, DemandRules } from '../demand/index.js';
@@ -9,7 +10,7 @@ import { CUSTOMARY_MARGIN } from './demand-options.js';
 /** What a measurement of the demand has to show on a line, so that what is wanted is possible. @inline */
 export interface MeasureFirst {
   readonly line: Line;
-  /** Demand by the estimate, without the charge points, A. */
+  /** Demand that was estimated, or taken for customary, without the charge points, A. */
   readonly estimated: number;
   /** Largest demand without the charge points for which there is room, A, its margin included. */
   readonly most: number;
@@ -42,6 +43,42 @@ function unseenOn(installation: Installation, line: Line): number {
 export const isEstimated = (rules: DemandRules, { demand }: Adequacy): boolean =>
   !methodsOf(rules).some((m) => m.id === demand.governing.method && m.metered);
 
+/** Points on a line that a limiter at the origin holds: while the rest is busiest each still runs at its least current. */
+function heldOn(installation: Installation, line: Line): number {
+  const { points, controls } = demandCase(installation);
+  const held = new Set(controls.filter((c) => c.board === installation.board.id).flatMap((c) => c.controls));
+  return points.filter((p) => held.has(p.id) && p.lines.includes(line)).length;
+}
+
+/** Whether the half hours that a demand is taken from were only assumed. */
+const isAssumed = ({ supply }: Installation): boolean => {
+  const current = supply.meteredDemand?.current;
+  return current !== undefined && current.state !== 'unknown' && current.assumed !== undefined;
+};
+
+/**
+ * What half hours that were assumed may show at most once they are read, line by line, by the ratings in the way and what
+ * the operator is only told of.
+ */
+function roomToMeasure(
+  rules: DemandRules,
+  installation: Installation,
+  { demand: { governing }, results }: Adequacy,
+  toldUpTo: number | undefined,
+): readonly MeasureFirst[] {
+  return governing.lines.flatMap(({ line, existing }) => {
+    const limits = results.flatMap((r) =>
+      ofDemand(rules).includes(r.check) && r.limit && (governing.lines.length === 1 || r.because === line)
+        ? [r.limit.value]
+        : [],
+    );
+    const limit = Math.min(...limits, toldUpTo ?? Number.POSITIVE_INFINITY);
+    if (isMissing(existing) || !Number.isFinite(limit)) return [];
+    const most = down(limit - unseenOn(installation, line) - heldOn(installation, line) * LEAST_CURRENT);
+    return most > 0 ? [{ line, estimated: existing, most, mostRead: down(most / (1 + CUSTOMARY_MARGIN)) }] : [];
+  });
+}
+
 /** Results that compare the demand with what carries it. */
 const ofDemand = (rules: DemandRules): readonly string[] => [rules.supply.cutOut.id, rules.supply.mainSwitch.id];
 
@@ -54,10 +91,12 @@ export function measuredFirst(
   rules: DemandRules,
   installation: Installation,
   supply: Adequacy,
+  toldUpTo?: number,
 ): { readonly results: readonly CheckResult[]; readonly measure: readonly MeasureFirst[] } {
   const { governing } = supply.demand;
   const asIs = { results: supply.results, measure: [] };
-  if (!isEstimated(rules, supply)) return asIs;
+  if (!isEstimated(rules, supply))
+    return isAssumed(installation) ? { ...asIs, measure: roomToMeasure(rules, installation, supply, toldUpTo) } : asIs;
   const measure = new Map<Line, MeasureFirst>();
   const results = supply.results.map((result): CheckResult => {
     if (result.verdict !== 'fail' || !ofDemand(rules).includes(result.check) || !result.limit) return result;

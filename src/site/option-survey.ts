@@ -2,7 +2,7 @@ import { LEAST_CURRENT } from '../charging/network/network.js';
 import { isMissing, known, stated } from '../core/index.js';
 import { type FeederDemand, feederAdvice } from '../demand/feeder.js';
 import type { Adequacy } from '../demand/index.js';
-import { type Board, lineConductors, pathTo, type Run } from '../installation/index.js';
+import { type Board, everythingBelow, type Line, lineConductors, pathTo, type Run } from '../installation/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
 import { withAllWanted } from './installed.js';
@@ -38,18 +38,31 @@ const withBoard = (survey: Survey, board: Board): Survey => ({
   installation: { ...survey.installation, board },
 });
 
+/** What the maker of a limiter that is offered states of it. */
+export const limiterFacts = ({ limiterReaction: reaction, limiterKeepsFuse: keepsFuse }: Survey['work']) =>
+  stated({ reaction, keepsFuse });
+
 /** The boards that a feeder feeds get a load control, at what the feeder carries. */
-function withControlBelow(board: Board, runId: string, limit: Amperes, points: readonly string[]): Board {
+function withControlBelow(
+  board: Board,
+  runId: string,
+  limit: Amperes,
+  points: readonly string[],
+  makers: Pick<NonNullable<Board['control']>, 'reaction' | 'keepsFuse'>,
+): Board {
   return {
     ...board,
     runs: board.runs.map((run) => ({
       ...run,
       feeds: run.feeds.map((o): typeof o => {
         if (o.kind !== 'board') return o;
-        const inside = withControlBelow(o, runId, limit, points);
+        const inside = withControlBelow(o, runId, limit, points, makers);
         if (run.id !== runId) return inside;
         const name = `load limiter of ${o.id}, current sensors on ${runId}`;
-        return { ...inside, control: { name, limit: known(limit, 'what the feeder carries'), controls: points } };
+        return {
+          ...inside,
+          control: { name, limit: known(limit, 'what the feeder carries'), controls: points, ...makers },
+        };
       }),
     })),
   };
@@ -58,7 +71,7 @@ function withControlBelow(board: Board, runId: string, limit: Amperes, points: r
 /** A board and every board below it. */
 export const boardsOf = (board: Board): readonly Board[] => [
   board,
-  ...board.runs.flatMap((r) => r.feeds.flatMap((o) => (o.kind === 'board' ? boardsOf(o) : []))),
+  ...everythingBelow(board).filter((o): o is Board => o.kind === 'board'),
 ];
 
 /** Points that are fed through a feeder. */
@@ -74,12 +87,46 @@ const carriesDemand = ({ limiter }: Adequacy): boolean => limiter.verdict === 'n
 
 const whole = (value: number) => Math.round(value * 10) / 10;
 
+/** Share of the wanted current that a lower setting keeps so that nobody misses the rest: common practice, no source. */
+const SETTING_KEPT = 0.9;
+
+/** The setting of a single point by which the operator is only told, where it is little below what is wanted. */
+function settingForNotice(survey: Survey, { demand }: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
+  const [only, ...others] = survey.wanted.flatMap((w) => w.run.feeds);
+  if (upTo === undefined || only?.kind !== 'charge-point' || others.length > 0 || only.setting.state !== 'known')
+    return undefined;
+  const lefts = demand.governing.lines
+    .filter((l) => only.lines.includes(l.line))
+    .map((l) => (isMissing(l.existing) ? 0 : Math.floor(upTo - l.existing + 1e-9)));
+  const left = Math.min(...lefts);
+  const { value } = only.setting;
+  return left < value && left >= value * SETTING_KEPT ? amperes(left) : undefined;
+}
+
+/**
+ * What is only told of afterwards, where the demand as wanted is above it, every point can run beside the other load within
+ * it, and no rating that is known is less: set to it, a limiter saves the wait for the operator.
+ */
+function limitForNotice(survey: Survey, supply: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
+  const { demand, limiter } = supply;
+  const { lines } = demand.governing;
+  const { rating } = survey.installation.supply.cutOut;
+  const least = isMissing(limiter.limit) ? (rating.state === 'known' ? rating.value : undefined) : limiter.limit;
+  if (upTo === undefined || (least !== undefined && least < upTo)) return undefined;
+  // a setting that is a little lower does the same without one
+  if (settingForNotice(survey, supply, upTo) !== undefined) return undefined;
+  const above = lines.some((l) => !isMissing(l.demand) && l.demand > upTo);
+  const pointsOn = (line: Line) => survey.wanted.filter((w) => w.run.lines.includes(line)).length;
+  const leaves = lines.every((l) => !isMissing(l.existing) && l.existing + pointsOn(l.line) * LEAST_CURRENT <= upTo);
+  return above && leaves ? upTo : undefined;
+}
+
 function withLimiter(
   survey: Survey,
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   { tails }: TradeWords,
-  estimated: boolean,
+  { estimated, noticeUpTo }: OptionRules,
 ): OptionSurvey {
   const id = 'with-limiter';
   const title = 'As wanted, with a load limiter that holds the charge points back';
@@ -89,7 +136,10 @@ function withLimiter(
   const { limiter } = supply;
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
   // an estimate that is above the limit does not say that a measurement would be
-  const helps = limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
+  const forNotice = limitForNotice(survey, supply, noticeUpTo);
+  const to = forNotice ?? limiter.limit;
+  const helps =
+    forNotice !== undefined || limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
   if (!helps && !(limiter.verdict === 'not-needed' && crowded.length > 0))
     return {
       id,
@@ -98,6 +148,7 @@ function withLimiter(
       ...(limiter.verdict === 'not-determined' ? { subjectTo: true } : {}),
     };
   const changes: string[] = [];
+  const makers = limiterFacts(survey.work);
   let changed = board;
   for (const feeder of crowded) {
     if (isMissing(feeder.limit) || isMissing(feeder.existing) || feederAdvice(feeder) !== 'limiter-helps')
@@ -113,25 +164,35 @@ function withLimiter(
               discarded: `${feeder.run} carries too little already without the charge points: holding back vehicles does not cure that`,
             }),
       };
-    changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run));
+    changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run), makers);
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
   }
-  if (helps && typeof limiter.limit === 'number') {
+  if (helps && typeof to === 'number') {
     const name = `load limiter of the charge points, current sensors on the ${tails}`;
-    const limit = known(limiter.limit, 'least rating in the way');
-    const { limiterReaction: reaction } = survey.work;
-    changed = { ...changed, control: { name, limit, controls: pointsOf(survey), ...stated({ reaction }) } };
-    changes.push(`${name}, set to ${limiter.limit} A`);
+    const limit = known(to, forNotice === undefined ? 'least rating in the way' : 'what the operator is only told of');
+    changed = { ...changed, control: { name, limit, controls: pointsOf(survey), ...makers } };
+    changes.push(
+      `${name}, set to ${to} A${forNotice === undefined ? '' : ', so that the network operator is told after the work'}`,
+    );
   }
   return { id, title, changes, survey: withBoard(survey, changed) };
 }
 
-function lowerSetting(survey: Survey, supply: Adequacy, feeders: readonly FeederDemand[]): OptionSurvey {
+function lowerSetting(
+  survey: Survey,
+  supply: Adequacy,
+  feeders: readonly FeederDemand[],
+  { noticeUpTo }: OptionRules,
+): OptionSurvey {
   const id = 'lower-setting';
   const title = 'A lower setting, without a limiter';
-  if (carriesDemand(supply) && feeders.every((f) => feederAdvice(f) === 'carries'))
-    return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
   const wanted = pointsOf(survey);
+  if (carriesDemand(supply) && feeders.every((f) => feederAdvice(f) === 'carries')) {
+    const value = settingForNotice(survey, supply, noticeUpTo);
+    if (value === undefined) return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
+    const what = `setting of charge point ‘${wanted[0]}’ lowered to ${value} A, so that the network operator is told after the work`;
+    return { id, title, changes: [what], survey: withSettings(survey, () => value) };
+  }
   if (wanted.length > 1)
     return {
       id,
@@ -255,21 +316,26 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   };
 }
 
-/**
- * The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered.
- * @param estimated whether the demand is an estimate, which a measurement may lower
- */
+/** What the ways to answer a survey depend on beside it. */
+export interface OptionRules {
+  /** Whether the demand is an estimate, which a measurement may lower. */
+  readonly estimated: boolean;
+  /** Largest demand on a line up to which the operator is only told, A; absent where no limiter is to be set to it. */
+  readonly noticeUpTo?: Amperes;
+}
+
+/** The ways in which a survey can be answered, each as a changed survey or with the reason why it is not offered. */
 export function optionSurveys(
   survey: Survey,
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   words: TradeWords,
-  estimated: boolean,
+  rules: OptionRules,
 ): readonly OptionSurvey[] {
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
-    withLimiter(survey, supply, feeders, words, estimated),
-    lowerSetting(survey, supply, feeders),
+    withLimiter(survey, supply, feeders, words, rules),
+    lowerSetting(survey, supply, feeders, rules),
     largerFuse(survey, supply),
     threePhase(survey, supply),
   ];

@@ -1,5 +1,6 @@
 import type { CircuitFigures, WiringCode } from '../codes/wiring-code.js';
 import { isMissing } from '../core/index.js';
+import type { Assessment } from '../design/index.js';
 import { type Installation, type OvercurrentDevice, pathTo, type Run, type Supply } from '../installation/index.js';
 import { kindWords } from '../installation/marking.js';
 import type { Envelope } from '../physics/index.js';
@@ -37,7 +38,7 @@ export function timeCurrentOf(
   code: WiringCode,
   run: Run,
   supply: Supply,
-  figures: CircuitFigures,
+  { figures, results }: Pick<Assessment, 'figures' | 'results'>,
 ): TimeCurrentData | undefined {
   const series = [...bandOf(code, run.device, run.id), ...bandOf(code, supply.cutOut, 'cut-out')];
   if (series.length === 0) return undefined;
@@ -50,56 +51,47 @@ export function timeCurrentOf(
       ? [{ name: 'prospective', current: prospectiveAtOrigin as number }]
       : []),
   ];
-  return { series, marks, times: [] };
+  // the code says in which result how soon an earth fault has to be off
+  const required = results.flatMap((r) => [r, ...(r.alternatives ?? [])]).find((r) => r.limit?.name === 'requiredTime');
+  return { series, marks, times: required?.limit ? [{ name: 'required', time: required.limit.value }] : [] };
 }
 
-/** What a picture of the voltage along the route shows: distances in m, voltages to neutral in V. @inline */
+/** What a picture of the voltage drop along a route shows. @inline */
 export interface VoltageAlongData {
-  /** A line for each supply voltage. */
-  readonly series: readonly {
-    readonly name: string;
-    readonly points: readonly (readonly [distance: number, voltage: number])[];
-  }[];
-  readonly limits: readonly { readonly name: string; readonly voltage: number }[];
-  readonly stretches: readonly { readonly name: string; readonly end: number }[];
+  /** From the origin on: distance in m, voltage drop to neutral in V. */
+  readonly points: readonly (readonly [distance: number, drop: number])[];
+  /** Largest permitted drop, V. */
+  readonly limit?: number;
+  readonly sections: readonly { readonly name: string; readonly end: number }[];
 }
 
-/**
- * Voltage along the route by the tabulated drop, from the nominal and from the smallest supply voltage; nothing where a
- * length or a drop is open.
- */
+/** Voltage drop along the route by the tabulated drop; nothing where a length or a drop is open. */
 export function voltageAlongOf(
   installation: Installation,
   runId: string,
   figures: CircuitFigures,
 ): VoltageAlongData | undefined {
-  const { dropAlong = [], dropLimit, lowestSupply } = figures;
+  const { dropAlong = [], dropLimit } = figures;
   if (isMissing(dropAlong)) return undefined;
-  const along: (readonly [number, number])[] = [[0, 0]];
-  const stretches: { name: string; end: number }[] = [];
+  const points: (readonly [number, number])[] = [[0, 0]];
+  const sections: { name: string; end: number }[] = [];
   let [end, dropped] = [0, 0];
   for (const { run, drop } of dropAlong) {
     if (isMissing(drop)) return undefined;
     for (const { name, length } of pathTo(installation, run)?.run.stretches ?? []) {
       if (length.state !== 'known') return undefined;
       end += length.value;
-      stretches.push({ name: run === runId ? name : `${run}: ${name}`, end });
+      sections.push({ name: run === runId ? name : `${run}: ${name}`, end });
     }
     dropped += drop;
-    along.push([end, dropped]);
+    points.push([end, dropped]);
   }
   if (end === 0) return undefined;
-  const from = (name: string, voltage: number) => ({ name, points: along.map(([d, u]) => [d, voltage - u] as const) });
-  const { nominalVoltage } = installation.supply;
   return {
-    series: [
-      from('from the nominal voltage', nominalVoltage),
-      ...(typeof lowestSupply !== 'number' ? [] : [from('from the smallest supply voltage', lowestSupply)]),
-    ],
-    limits:
-      dropLimit === undefined || isMissing(dropLimit)
-        ? []
-        : [{ name: 'limit of the drop', voltage: nominalVoltage * (1 - dropLimit) }],
-    stretches,
+    points,
+    sections,
+    ...(dropLimit === undefined || isMissing(dropLimit)
+      ? {}
+      : { limit: installation.supply.nominalVoltage * dropLimit }),
   };
 }

@@ -5,6 +5,7 @@ import type { Adequacy, Notification } from '../demand/index.js';
 import type { Assessment, Design, TestSheet } from '../design/index.js';
 import type { AssumptionSet, Installation, Run } from '../installation/index.js';
 import type { TradeWords } from './applicable.js';
+import type { BeforeWork } from './before-work.js';
 import type { UnsuitableCable } from './cables.js';
 import type { ChargeTime } from './charge-time.js';
 import type { Hours, HoursInAll } from './hours.js';
@@ -57,7 +58,7 @@ export interface PointPlan {
   readonly chargeTime?: ChargeTime;
   /** What its time-current picture shows. */
   readonly timeCurrent?: TimeCurrentData;
-  /** What its picture of the voltage along the route shows. */
+  /** What its picture of the voltage drop along the route shows. */
   readonly voltageAlong?: VoltageAlongData;
 }
 
@@ -111,6 +112,8 @@ export interface OptionPlan {
   readonly unknown: readonly UnknownItem[];
   /** Hours of all charge points and new feeders, h. */
   readonly hours: HoursInAll;
+  /** What to settle before the day of the work, beside the rules: consent, who makes the tails dead, whether the lead reaches. */
+  readonly beforeWork: readonly BeforeWork[];
   readonly cautions: readonly string[];
   /** The calculation sheet, to be verified by anybody. */
   readonly sheet?: SheetDocument;

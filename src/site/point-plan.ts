@@ -10,7 +10,7 @@ import {
   testSheet,
 } from '../design/index.js';
 import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
-import { celsius } from '../units/index.js';
+import { celsius, squareMillimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { cablesFor, noCableResult } from './cables.js';
 import { chargeTimeOf } from './charge-time.js';
@@ -83,7 +83,13 @@ const MOST_OPEN = 4;
 
 /** Designs the circuit of one charge point among the cables that it may have. */
 export function designedFor(
-  { code, survey, lengths, passingOnly }: Pick<OptionCase, 'code' | 'survey' | 'lengths' | 'passingOnly'>,
+  {
+    code,
+    survey,
+    lengths,
+    passingOnly,
+    rules: { smallestSizes },
+  }: Pick<OptionCase, 'code' | 'survey' | 'lengths' | 'passingOnly' | 'rules'>,
   wanted: WantedPoint,
   installation: Installation,
   suited: readonly Cable[] = cablesFor(code, wanted).suited,
@@ -91,7 +97,10 @@ export function designedFor(
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
-  const choices = { cables: suited, ratings: code.ratingsFor(wanted.run).filter((r) => r >= load) };
+  const ratings = code.ratingsFor(wanted.run).filter((r) => r >= load);
+  const [least = load] = ratings;
+  const floor = smallestSizes.find((s) => least <= s.upTo)?.area ?? 0;
+  const choices = { cables: suited, ratings, from: squareMillimetres(floor) };
   return design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
@@ -161,7 +170,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
   };
   const ofOthers: ItemFacts = { ...needs, surgeProtection: false, limiters: [], first: false };
   const askFirst = letThroughFirst(found);
-  const timeCurrent = timeCurrentOf(code, run, supply, assessment.figures);
+  const timeCurrent = timeCurrentOf(code, run, supply, assessment);
   const voltageAlong = voltageAlongOf(built, run.id, assessment.figures);
   return {
     point: point.id,

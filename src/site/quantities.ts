@@ -4,6 +4,7 @@ import { sizeWords } from '../installation/marking.js';
 import { orderWords, separateResidual } from '../installation/ordering.js';
 import { metres, ratio } from '../units/index.js';
 import type { TradeWords } from './applicable.js';
+import { visitToIsolate } from './before-work.js';
 import { cableToOrder, fixingsAlong } from './formulas.js';
 import type { Item, ItemFacts } from './item.js';
 import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
@@ -63,6 +64,8 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: Trade
     },
     'work.newEnclosure',
   );
+  if (visitToIsolate(work))
+    each('isolation-visit', 'visit to make the tails dead and live again', 1, 'for work ahead of the main switch');
   if (work.replaceTails) each('tails', words.newTails, 1, 'where the tails are replaced', 'set');
   if (needs.electrode)
     each(
@@ -96,7 +99,9 @@ export function quantitiesOf(
   const plugged = run.feeds.some((o) => o.kind === 'charge-point' && o.mode === 2);
   each(
     plugged ? 'socket-outlet' : 'charge-point',
-    plugged ? 'socket-outlet for the vehicle, weatherproof where it is outdoors' : 'charge point, as specified',
+    plugged
+      ? 'socket-outlet for the vehicle, weatherproof where it is outdoors'
+      : `charge point, ${work.model ?? 'as specified'}`,
     1,
     'one for each charge point wanted',
   );

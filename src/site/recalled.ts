@@ -12,24 +12,22 @@ function places(basis: readonly Basis[]): string {
 }
 
 /**
- * What the judged results of a sheet rest on that was recalled, as a caution; nothing where there is none.
+ * What the judged results of a sheet rest on that was recalled, as a caution, and that somebody compared with the print, by
+ * name and day; nothing where there is none.
  * @param sheet the written sheet of an option
  */
-export function recalledCaution(sheet: SheetDocument): readonly string[] {
-  const basis = basisOf(sheet, 'memory');
-  if (basis.length === 0) return [];
+export function basisCautions(sheet: SheetDocument): readonly string[] {
+  const basis = basisOf(sheet, 'memory', 'attested');
+  const [recalled, attested] = (['memory', 'attested'] as const).map((p) => basis.filter((b) => b.provenance === p));
+  const who = [...new Set((attested ?? []).flatMap((b) => b.attested ?? []))];
   return [
-    `Rests on figures and rules from memory, not seen in print; compare them with the publication before relying on them: ${places(basis)}.`,
+    ...(recalled?.length
+      ? [
+          `Rests on figures and rules from memory, not seen in print; compare them with the publication before relying on them: ${places(recalled)}.`,
+        ]
+      : []),
+    ...(attested?.length
+      ? [`Figures that were compared with the print, ${places(attested)}: attested by ${who.join('; ')}.`]
+      : []),
   ];
-}
-
-/**
- * What the judged results of a sheet rest on that somebody compared with the print, by name and day.
- * @param sheet the written sheet of an option
- */
-export function attestedNotice(sheet: SheetDocument): readonly string[] {
-  const basis = basisOf(sheet, 'attested');
-  if (basis.length === 0) return [];
-  const who = [...new Set(basis.flatMap((b) => b.attested ?? []))];
-  return [`Figures that were compared with the print, ${places(basis)}: attested by ${who.join('; ')}.`];
 }

@@ -40,18 +40,20 @@ const total = (stretches: readonly Stretch[]): Fact<number> | undefined => {
   return { state: 'between', least: end('least'), most: end('most') };
 };
 
-const currentFromImpedance = 1.6;
+/** How far below U_0/Z_e the prospective current of one line may be; that between three lines is well above it. */
+const [ONE_LINE, THREE_LINES] = [1.6, 1.2];
 
 /** The two readings at the origin belong together: the fault current to earth cannot be above the prospective current by much. */
 function readingsApart({ supply }: Survey['installation']): readonly SanityQuestion[] {
-  const { externalImpedance: z, prospectiveCurrent: i, system, nominalVoltage } = supply;
+  const { externalImpedance: z, prospectiveCurrent: i, system, nominalVoltage, phases } = supply;
   if (z.state !== 'known' || i.state !== 'known' || system.state !== 'known' || system.value === 'TT') return [];
   const toEarth = nominalVoltage / z.value;
-  if (i.value >= toEarth / currentFromImpedance && i.value <= toEarth * 4) return [];
+  const three = phases.state === 'known' && phases.value === 3;
+  if (i.value >= (three ? THREE_LINES * toEarth : toEarth / ONE_LINE) && i.value <= toEarth * 4) return [];
   return [
     {
       of: 'external impedance and prospective current',
-      question: `Do the two readings belong together? ${formatIn(z.value, 'Ω')} gives ${formatIn(toEarth, 'A')} to earth, and ${formatIn(i.value, 'A')} was written down. Often one of them is of another place or in another unit.`,
+      question: `Do the two readings belong together? ${formatIn(z.value, 'Ω')} gives ${formatIn(toEarth, 'A')} to earth, and ${formatIn(i.value, 'A')} was written down. Often one of them is of another place or in another unit${three ? ', or the current is that of one line, which is about half of that between three' : ''}.`,
       provenance: 'common-practice',
     },
   ];

@@ -2,7 +2,6 @@ import { optionProblems } from '../codes/option-problems.js';
 import {
   type Cable,
   type ChargePoint,
-  controlProblems,
   coresProblem,
   factProblems,
   installationProblems,
@@ -10,6 +9,7 @@ import {
   type Line,
   linesOfSupply,
   Names,
+  nameProblems,
   recordProblems,
   runProblems,
   type Say,
@@ -17,7 +17,7 @@ import {
 } from '../installation/index.js';
 import type { Problem } from '../units/index.js';
 import { withAllWanted } from './installed.js';
-import type { Survey, VehicleNeed, WantedPoint, WorkFacts } from './survey.js';
+import { type Survey, type VehicleNeed, type WantedPoint, type WorkFacts, workLabels } from './survey.js';
 
 /** Smallest current that a charge point offers by its control pilot, A. */
 const LEAST_OFFERED = 6;
@@ -34,12 +34,13 @@ const workFacts = {
   newEnclosure: 'yes',
   sensorCable: 'length',
   limiterReaction: 'excessTime',
+  limiterKeepsFuse: 'yes',
   outletHeight: 'length',
+  ownerAgrees: 'yes',
+  lead: 'length',
+  toInlet: 'length',
+  devicesToBeHad: 'yes',
 } as const satisfies { readonly [K in keyof WorkFacts]?: string };
-const workLabels = {
-  digging: ['hand', 'machine'],
-  surface: ['turf-or-soil', 'paving', 'concrete-or-asphalt'],
-} as const satisfies { readonly [K in keyof WorkFacts]?: readonly string[] };
 
 function workProblems(work: WorkFacts, say: Say): undefined {
   for (const [key, what] of Object.entries(workFacts)) {
@@ -123,5 +124,5 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
   else if (isRecord(installation))
     for (const [i, point] of wanted.entries())
       wantedProblems(point, linesOfSupply(installation), names, (at, message) => say(['wanted', i, ...at], message));
-  return problems.length > 0 ? problems : controlProblems(withAllWanted(survey)).map(inInstallation);
+  return problems.length > 0 ? problems : nameProblems(withAllWanted(survey)).map(inInstallation);
 }

@@ -43,20 +43,47 @@ export interface WorkFacts {
   /** Whether the conductors between the meter and the installation are to be replaced. */
   readonly replaceTails?: boolean;
   /** How trenches are dug; hours span both when it is not known. */
-  readonly digging?: Fact<'hand' | 'machine'>;
+  readonly digging?: Fact<(typeof workLabels.digging)[number]>;
   /** What trenches are dug through and has to be made good; hours span all of them when it is not known. */
-  readonly surface?: Fact<'turf-or-soil' | 'paving' | 'concrete-or-asphalt'>;
+  readonly surface?: Fact<(typeof workLabels.surface)[number]>;
   /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
   readonly sensorCable?: Fact<Metres>;
   /** Longest time in which a load limiter that is offered makes room, vehicles included, s, by its data sheet; not known when absent. */
   readonly limiterReaction?: Fact<Seconds>;
+  /** Whether the maker of a load limiter that is offered states that it keeps the fuse from operating; not known when absent. */
+  readonly limiterKeepsFuse?: Fact<boolean>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
-  readonly supplyChange?: 'larger-fuse' | 'three-phase';
+  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
   readonly outletHeight?: Fact<Metres>;
+  /** Who has a say in the building. */
+  readonly tenure?: Fact<(typeof workLabels.tenure)[number]>;
+  /** Whether the owner, or whoever manages a shared building, agrees in writing. */
+  readonly ownerAgrees?: Fact<boolean>;
+  /** By whom, or by what, the tails are made dead for work ahead of the main switch. */
+  readonly isolation?: Fact<(typeof workLabels.isolation)[number]>;
+  /** Length of the charging lead, m. */
+  readonly lead?: Fact<Metres>;
+  /** Way of the lead from the outlet to the inlet of the vehicle as it is parked, m. */
+  readonly toInlet?: Fact<Metres>;
+  /** How the charge point reaches its service. */
+  readonly dataConnection?: Fact<(typeof workLabels.dataConnection)[number]>;
+  /** Whether the device that the circuit needs can still be had for the board, by its maker's list. */
+  readonly devicesToBeHad?: Fact<boolean>;
+  /** Make and model of the charge point, in the words of the firm. */
+  readonly model?: string;
 }
+
+/** What the labels among the facts about the work may be. */
+export const workLabels = {
+  digging: ['hand', 'machine'],
+  surface: ['turf-or-soil', 'paving', 'concrete-or-asphalt'],
+  tenure: ['owner-occupied', 'rented', 'shared-building'],
+  isolation: ['isolator-fitted', 'supplier', 'network-operator'],
+  dataConnection: ['wired', 'wireless', 'mobile', 'none'],
+} as const;
 
 /** When an enclosure is counted. */
 export const ENCLOSURE_RULE = 'where the board has no way for the circuit, or a single phase only';

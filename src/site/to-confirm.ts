@@ -19,6 +19,8 @@ export interface ConditionLimit {
 export interface ToConfirm extends Condition {
   /** What it is, in words. */
   readonly title: string;
+  /** What was assumed, in words. */
+  readonly words: string;
   /** How it is confirmed. */
   readonly confirm: string;
   /** What the assumption rests on; absent where the survey itself marks the fact. */

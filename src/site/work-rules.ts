@@ -26,6 +26,8 @@ export interface WorkRules {
   readonly glandsPerArmouredCable: number;
   /** Sand for the bedding of a cable, m³ for each metre of trench. */
   readonly sandPerMetre: number;
+  /** Smallest conductors that are bought for the circuit of a charge point, mm², by the rating of its device, A, the smaller first. */
+  readonly smallestSizes: readonly { readonly upTo: number; readonly area: number }[];
   /** Hours by task: least, likely, most. */
   readonly hours: { readonly [T in Task]: Estimate };
   /** Factor on the hours of a run by containment, relative to clipped cable; in the ground the tasks of a trench count. */
@@ -55,6 +57,10 @@ export const commonPractice: WorkRules = {
   fixingSpacing: { clipped: 0.3, conduit: 1, trunking: 0.5, tray: 1, catenary: 1 },
   glandsPerArmouredCable: 2,
   sandPerMetre: 0.045,
+  smallestSizes: [
+    { upTo: 20, area: 2.5 },
+    { upTo: 63, area: 4 },
+  ],
   hours: /* @__PURE__ */ tabulatedHours(),
   containmentFactor: {
     clipped: 1,

@@ -109,12 +109,6 @@ export const atLeast = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>
  * @param a the first quantity
  * @param b the second, of the same unit
  * @returns the larger one, in their unit
- * @example
- * ```ts
- * import { amperes, larger } from 'ohmwright';
- *
- * larger(amperes(32), amperes(47)); // => 47
- * ```
  */
 export const larger = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a >= b ? a : b);
 /**
@@ -122,12 +116,6 @@ export const larger = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>
  * @param a the first quantity
  * @param b the second, of the same unit
  * @returns the smaller one, in their unit
- * @example
- * ```ts
- * import { amperes, smaller } from 'ohmwright';
- *
- * smaller(amperes(32), amperes(47)); // => 32
- * ```
  */
 export const smaller = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a <= b ? a : b);
 

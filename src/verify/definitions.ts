@@ -5,9 +5,10 @@ import type { Check, Formula, Procedure, Relation, Table } from '../core/index.j
 import * as demand from '../demand/definitions.js';
 import * as guidance from '../guidance/definitions.js';
 import * as networks from '../networks/definitions.js';
-import * as heat from '../physics/heat/index.js';
-import * as physics from '../physics/index.js';
-import * as power from '../physics/power/index.js';
+import * as physics from '../physics/definitions.js';
+import * as heat from '../physics/heat/definitions.js';
+import * as power from '../physics/power/definitions.js';
+import * as products from '../products/definitions.js';
 import * as site from '../site/definitions.js';
 
 /** What a sheet may quote. */
@@ -48,7 +49,7 @@ export function sortDefinitions(all: readonly Definition[]): Definitions {
 /** Every definition of this library. */
 export const definitions: Definitions = /* @__PURE__ */ (() =>
   sortDefinitions(
-    [charging, bs7671, iec60364, demand, guidance, networks, physics, heat, power, site]
+    [charging, bs7671, iec60364, demand, guidance, networks, physics, heat, power, products, site]
       .flatMap((folder) => Object.values<unknown>(folder))
       .filter(isDefinition),
   ))();

@@ -458,7 +458,7 @@ class Reader {
 
   private check(line: Line<'check'>): undefined {
     const { result } = line;
-    const check = this.edited(this.defined.checks.get(result.check), result);
+    const check = this.asCited(result);
     if (!check) return this.wrong(`there is no check ${result.check}`);
     this.results.push(result);
     const due = judge(check, this.evidence(check, line) as never, result.because);
@@ -466,6 +466,14 @@ class Reader {
     const { gaps: dueGaps, ...dueRest } = due;
     if (!same(rest, dueRest)) this.wrong(`the check ${check.id} comes to another result: ${due.verdict}`);
     if (!sameGaps(gaps ?? [], dueGaps ?? [])) this.wrong(`the check ${check.id} is blocked by other reasons`);
+  }
+
+  /** The check of a result as one of the codes cites it, by the edition that the sheet was worked out by. */
+  private asCited(result: CheckResult): Check | undefined {
+    const check = this.defined.checks.get(result.check);
+    const cited = this.listed.asked.flatMap((a) => a.asked.cited.get(result.check) ?? []);
+    const source = cited.find((s) => same(s, result.source));
+    return this.edited(check && source ? { ...check, source } : check, result);
   }
 
   /** A check as it is cited by the edition that the sheet was worked out by: one throughout. */
@@ -541,7 +549,7 @@ class Reader {
     for (const key of ['value', 'limit', 'most', 'margin'] as const)
       if (result[key] !== undefined) this.wrong(`a result that was not judged has no ${key}`);
     this.results.push(result);
-    const check = this.edited(this.defined.checks.get(result.check), result);
+    const check = this.asCited(result);
     if (check) {
       const { title, weight, source, caution } = check;
       const words = result.verdict === 'not-required' && result.caution === undefined ? undefined : caution;

@@ -5,9 +5,9 @@ import { fileURLToPath } from 'node:url';
 import { parse } from 'parse5';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
+import type { Attestation } from '../../src/core/attested.js';
 import { inGreatBritain } from '../../src/great-britain.js';
 import {
-  type Attestation,
   type Attestations,
   assess,
   hasCode,

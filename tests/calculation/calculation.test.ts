@@ -75,7 +75,7 @@ describe('a calculation', () => {
     expect(c.figure('totalDrop')).toEqual(new Span(0.01 * 20 * 5, 0.01 * 30 * 10));
     expect(c.figure('capacity')).toEqual(new Span(32, 40));
     expect(c.figure('buried')).toBe(false);
-    expect(c.figure('groupFactor')).toMatchObject({ wide: true });
+    expect(c.figure('groupFactor')).toMatchObject({ wide: 'blind' });
     expect(verdicts(c).every(([, v]) => v === 'pass')).toBe(true);
     const wide = toy.of(circuit({ load: between(amperes(20), amperes(50)) }));
     expect(all(wide)[1]).toMatchObject({ verdict: 'not-determined', gaps: [{ fact: 'designCurrent' }] });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { controllerOf, excessHeatOf } from '../../src/charging/index.js';
+import { excessHeatOf } from '../../src/charging/definitions.js';
+import { controllerOf } from '../../src/charging/index.js';
 import { amperes, seconds } from '../../src/index.js';
 import { seedOf } from '../support/seed.js';
 import { END, RECOVER, run, type World, worlds } from './control-worlds.js';

@@ -1,16 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { safeCurrents, worstCase } from '../../src/charging/control/safe-currents.js';
+import { excessTimeOf, safeCurrentOf } from '../../src/charging/definitions.js';
 import {
   type ChargingNetwork,
   type ControlMeasurement,
   type ControlSettings,
   type ControlState,
   controllerOf,
-  excessTimeOf,
   judgeMainFuse,
   type PerLine,
-  safeCurrentOf,
 } from '../../src/charging/index.js';
 import { amperes, type Line, ratio, seconds } from '../../src/index.js';
 import { seedOf } from '../support/seed.js';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from '../../src/charging/index.js';
-import { type Amperes, amperes, hasCode, type Line, pathText, ratio, seconds } from '../../src/index.js';
+import { type Amperes, amperes, hasCode, type Line, ratio, seconds } from '../../src/index.js';
+import { pathText } from '../../src/units/error.js';
 
 /** A current on each line from plain numbers. */
 export const perLine = (a: number, b = a, c = a): PerLine => [amperes(a), amperes(b), amperes(c)];

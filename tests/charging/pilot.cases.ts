@@ -1,4 +1,5 @@
-import { dutyCycleOf, offeredCurrentOf, pilotCurrentOf, readCable } from '../../src/charging/index.js';
+import { offeredCurrentOf } from '../../src/charging/definitions.js';
+import { dutyCycleOf, pilotCurrentOf, readCable } from '../../src/charging/index.js';
 import { amperes, ohms, percent } from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
 

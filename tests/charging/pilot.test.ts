@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { pilotOffer, pilotStateAt, pilotStates, pilotTimes, readCable, readPilot } from '../../src/charging/index.js';
+import { pilotOffer, pilotStateAt, readCable, readPilot } from '../../src/charging/index.js';
 import { amperes, ohms, percent, ratio, volts } from '../../src/index.js';
+import { pilotStates, pilotTimes } from '../../src/products/definitions.js';
 import { cases } from './pilot.cases.js';
 
 describe('control pilot', () => {

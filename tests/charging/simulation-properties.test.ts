@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { excessTimeOf } from '../../src/charging/definitions.js';
 import {
   type AllocationPolicy,
   type ChargingNetwork,
   type ChargingSession,
   type ControlSettings,
   type CurrentProfile,
-  excessTimeOf,
   type PerLine,
   type Simulation,
   type SimulationInput,

@@ -1,4 +1,5 @@
-import { taperedChargeTime, taperOf } from '../../src/charging/index.js';
+import { taperedChargeTime } from '../../src/charging/definitions.js';
+import { taperOf } from '../../src/charging/index.js';
 import { kilowattHours, kilowatts, ratio } from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type TaperedCharge, taperedChargeTime, taperOf } from '../../src/charging/index.js';
+import { taperedChargeTime } from '../../src/charging/definitions.js';
+import { type TaperedCharge, taperOf } from '../../src/charging/index.js';
 import { hasCode, kilowattHours, kilowatts, ratio } from '../../src/index.js';
 import { expectPublished } from '../support/expect-published.js';
 import { cases } from './taper.cases.js';

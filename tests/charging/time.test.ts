@@ -16,8 +16,10 @@ import { clockworkOf } from '../../src/charging/time/clockwork.js';
 import { inspectProfiles, valueInStep } from '../../src/charging/time/profiles.js';
 import { inspectSessions } from '../../src/charging/time/sessions.js';
 import { inspectHours, type TimeWindow } from '../../src/charging/time/windows.js';
-import { amperes, hours, pathText, seconds, wattHours } from '../../src/index.js';
-import { smartChargingPeak, startDelays } from '../../src/networks/index.js';
+import { amperes, hours, seconds, wattHours } from '../../src/index.js';
+import { startDelays } from '../../src/networks/definitions.js';
+import { smartChargingPeak } from '../../src/networks/index.js';
+import { pathText } from '../../src/units/error.js';
 import { node, perLine, point } from './networks.js';
 
 const WEEK = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'] as const;

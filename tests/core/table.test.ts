@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Axis } from '../../src/core/axis.js';
-import type { PrintedTable } from '../../src/core/table.js';
-import { CalculationError, squareMillimetres, type TableDefinition, table } from '../../src/index.js';
+import type { PrintedTable, TableDefinition } from '../../src/core/table.js';
+import { CalculationError, squareMillimetres, table } from '../../src/index.js';
 
 const axes: readonly Axis[] = [
   { name: 'method', labels: ['B', 'C'] },

@@ -2,17 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { adequacyOf, demandOf, demandOfDwellings, type MeterReadings, sumOfDwellings } from '../../src/demand/index.js';
 import { checkReadings } from '../../src/demand/methods/readings.js';
-import {
-  amperes,
-  hasCode,
-  type Installation,
-  known,
-  pathText,
-  ratio,
-  unknown,
-  volts,
-  wattHours,
-} from '../../src/index.js';
+import { amperes, hasCode, type Installation, known, ratio, unknown, volts, wattHours } from '../../src/index.js';
+import { pathText } from '../../src/units/error.js';
 import { circuit, type LoadSpec, load, point, premises } from './premises.js';
 
 /** The paths of an `invalid-input` error. */

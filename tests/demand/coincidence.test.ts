@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { coincidentCharging, coincidentCount, coincidentPowerOf, powerDistribution } from '../../src/demand/index.js';
+import { coincidentCount, coincidentPowerOf } from '../../src/demand/definitions.js';
+import { coincidentCharging, powerDistribution } from '../../src/demand/index.js';
 import { binomialProbabilities, type PointGroup } from '../../src/demand/many/coincidence.js';
 import { hasCode, hours, known, ratio, unknown, watts } from '../../src/index.js';
 

@@ -2,12 +2,11 @@ import {
   chargingProbability,
   coincidentCount,
   coincidentPowerOf,
-  demandOfDwellings,
   demandPowerOfLine,
   factorChain,
-  powerDistribution,
   rootCoincidence,
-} from '../../src/demand/index.js';
+} from '../../src/demand/definitions.js';
+import { demandOfDwellings, powerDistribution } from '../../src/demand/index.js';
 import { binomialProbabilities } from '../../src/demand/many/coincidence.js';
 import {
   amperes,
@@ -20,7 +19,8 @@ import {
   volts,
   wattHours,
 } from '../../src/index.js';
-import { afterDiversityGroup, energyToPeak, riserMethod } from '../../src/networks/index.js';
+import { afterDiversityGroup, energyToPeak } from '../../src/networks/definitions.js';
+import { riserMethod } from '../../src/networks/index.js';
 import type { PublishedCase } from '../support/published.js';
 import { amps, by, type LoadSpec, point, premises } from './premises.js';
 

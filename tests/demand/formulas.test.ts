@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { all, create, type Unit } from 'mathjs';
 import { expect, test } from 'vitest';
 import * as bs7671 from '../../src/codes/bs7671/demand.js';
-import * as demand from '../../src/demand/index.js';
-import * as guidance from '../../src/guidance/index.js';
+import * as demand from '../../src/demand/definitions.js';
+import * as guidance from '../../src/guidance/definitions.js';
 import { evaluate, type Formula, termOf } from '../../src/index.js';
-import * as networks from '../../src/networks/index.js';
+import * as networks from '../../src/networks/definitions.js';
 
 const math = create(all as NonNullable<typeof all>);
 const isFormula = (x: unknown): x is Formula => typeof x === 'function' && (x as { kind?: string }).kind === 'formula';

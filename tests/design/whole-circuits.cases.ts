@@ -1,96 +1,9 @@
 import { requiredWithInfeed } from '../../src/codes/bs7671/groups/shared-circuit.js';
-import { bs7671 } from '../../src/codes/bs7671/index.js';
-import {
-  amperes,
-  assess,
-  type Cable,
-  celsius,
-  known,
-  metres,
-  type OvercurrentDevice,
-  ohms,
-  type Run,
-  type Stretch,
-  type Supply,
-  squareMillimetres,
-} from '../../src/index.js';
-import { circuit, house, load, stretch, supply } from '../support/house.js';
+import { amperes, known, ohms } from '../../src/index.js';
 import type { PublishedCase } from '../support/published.js';
+import { armoured, at, drop, loop, required, singles, tabulated, type Whole, whole } from './whole.js';
 
 // Whole circuits that somebody worked out in print: each goes through the assessment, not through one formula.
-
-interface Whole {
-  readonly current: number;
-  readonly three?: boolean;
-  readonly cable: Partial<Cable>;
-  readonly size: number;
-  readonly length: number;
-  readonly route?: Partial<Stretch>;
-  readonly device?: Partial<OvercurrentDevice>;
-  readonly rating?: number;
-  readonly supply?: Partial<Supply>;
-}
-
-const lines = ['L1', 'L2', 'L3'] as const;
-
-function assessed(w: Whole) {
-  const base = circuit();
-  const three = w.three ?? false;
-  const run: Run = {
-    ...base,
-    lines: three ? lines : ['L1'],
-    cable: { ...base.cable, ...w.cable, cores: three ? 4 : 2, area: known(squareMillimetres(w.size)) },
-    device: { ...base.device, ...w.device, rating: known(amperes(w.rating ?? 32)) },
-    stretches: [stretch({ length: known(metres(w.length)), ...w.route })],
-    feeds: [load(w.current, { lines: three ? lines : ['L1'] })],
-  };
-  const change: Partial<Supply> = {
-    ...(three ? { phases: known(3) } : {}),
-    ...w.supply,
-  };
-  return assess(bs7671('2018+A2:2022'), { ...house([run]), supply: supply(change) }, run.id, {});
-}
-
-const figure = (v: unknown): number => (typeof v === 'number' ? v : Number.NaN);
-const drop = (w: Whole): number => figure(assessed(w).figures.totalDrop);
-const loop = (w: Whole): number => figure(assessed(w).figures.loopImpedance);
-const result = (w: Whole, check: string) => assessed(w).results.find((r) => r.check === check);
-const required = (w: Whole): number => result(w, 'tabulated-capacity')?.limit?.value ?? Number.NaN;
-const tabulated = (w: Whole): number => result(w, 'tabulated-capacity')?.value?.value ?? Number.NaN;
-
-const whole = (
-  id: string,
-  about: string,
-  source: PublishedCase['source'],
-  provenance: PublishedCase['provenance'],
-  ours: () => number,
-  published: number,
-  unit: string,
-  tolerance: number,
-  exercises: readonly string[],
-  differs?: string,
-): PublishedCase => ({
-  ...{ id: `whole-${id}`, about, source, provenance, exercises, ours, published, unit, tolerance },
-  ...(differs === undefined ? {} : { differs }),
-});
-
-const armoured: Partial<Cable> = {
-  construction: 'armoured',
-  insulation: 'thermoplastic-70',
-  cores: 4,
-  protective: 'armour',
-};
-const singles: Partial<Cable> = {
-  construction: 'single-core',
-  insulation: 'thermoplastic-70',
-  cores: 2,
-  protective: 'core',
-};
-const at = (ambient: number, method: string, more: Partial<Stretch> = {}): Partial<Stretch> => ({
-  ambient: known(celsius(ambient)),
-  method: known(method as never),
-  ...more,
-});
 
 const distributor = {
   document: 'technical pages of a cable distributor',

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { bs7671, type EditionChange, type EditionDifferences, table4D5 } from '../../src/codes/bs7671/index.js';
+import { table4D5 } from '../../src/codes/bs7671/definitions.js';
+import { bs7671, type EditionDifferences } from '../../src/codes/bs7671/index.js';
+import type { EditionChange } from '../../src/codes/edition-differences.js';
 import { aspects, type WiringCode } from '../../src/codes/wiring-code.js';
 import { fingerprintOf } from '../../src/core/attested.js';
 import { inGreatBritain } from '../../src/great-britain.js';

@@ -2,7 +2,17 @@ import { XMLValidator } from 'fast-xml-parser';
 import MarkdownIt from 'markdown-it';
 import { type DefaultTreeAdapterTypes, parse } from 'parse5';
 import { readSurvey } from '../../src/io/index.js';
-import { planBlocks, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
+import {
+  customerPage,
+  designFile,
+  installerPage,
+  operatorPage,
+  planBlocks,
+  renderHtml,
+  renderMarkdown,
+  renderText,
+  testerPage,
+} from '../../src/report/index.js';
 import type { Plan } from '../../src/site/index.js';
 import { CalculationError } from '../../src/units/index.js';
 import { planInBritain } from '../support/plan.js';
@@ -20,12 +30,12 @@ export interface Outcome {
 
 /** The elements and attributes that reports are made of; anything else came from a text. */
 const elements = new Set(
-  'html head meta title style body h1 h2 h3 h4 p strong ul li table caption thead tbody tr th td span pre figure figcaption svg desc path rect circle ellipse text g defs pattern'.split(
+  'html head meta title style body article nav a h1 h2 h3 h4 p strong ul li table caption thead tbody tr th td span pre figure figcaption svg desc path rect circle ellipse text g defs pattern'.split(
     ' ',
   ),
 );
 const attributes = new Set(
-  'lang charset name content class scope xmlns role aria-labelledby viewBox width height id x y cx cy r rx ry d fill fill-opacity stroke stroke-width stroke-dasharray text-anchor font-size font-weight transform patternUnits'.split(
+  'href lang charset name content class scope xmlns role aria-labelledby viewBox width height id x y cx cy r rx ry d fill fill-opacity stroke stroke-width stroke-dasharray text-anchor font-size font-weight transform patternUnits'.split(
     ' ',
   ),
 );
@@ -40,6 +50,7 @@ function strangers(html: string): string[] {
       if (!elements.has(node.tagName)) found.push(`HTML: element ${node.tagName.slice(0, 40)}`);
       for (const { name, value } of node.attrs) {
         if (!attributes.has(name)) found.push(`HTML: attribute ${name.slice(0, 40)}`);
+        if (name === 'href' && !/^#chapter-\d+$/.test(value)) found.push('HTML: a way out of the page');
         if (/javascript:|expression\(|url\((?!#)/i.test(value))
           found.push(`HTML: attribute value ${value.slice(0, 40)}`);
       }
@@ -84,7 +95,8 @@ function notFinite(value: unknown, path: string, found: string[]): void {
 const UNPRINTABLE = /[^\P{Cc}\n]|[\p{Cs}\u2028\u2029\u202a-\u202e\u2066-\u2069\ufffe\uffff]/u;
 
 function reportsOf(plan: Plan) {
-  const blocks = planBlocks(plan, { sheet: true });
+  const pages = [customerPage, installerPage, testerPage, operatorPage, designFile];
+  const blocks = [...planBlocks(plan, { sheet: true }), ...pages.flatMap((page) => page(plan))];
   return {
     blocks,
     text: renderText(blocks),

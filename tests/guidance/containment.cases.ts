@@ -20,4 +20,24 @@ export const cases: readonly PublishedCase[] = [
     unit: 'mm',
     tolerance: 1e-9,
   },
+  {
+    id: 'conduit-eleven-cables-three-bends-5-m',
+    about: 'conduit for eleven cables of 1 to 2.5 mm² along 5 m with three bends',
+    source: { document: 'Notes of an electrical technician', where: 'conduit factors, three bends' },
+    provenance: 'one-source',
+    exercises: ['smallest-conduit', 'on-site-guide/conduit-cable-terms', 'on-site-guide/conduit-terms-long'],
+    ours: () =>
+      smallestConduit({
+        cables: [
+          { conductorArea: squareMillimetres(2.5), conductor: 'stranded', count: 3 },
+          { conductorArea: squareMillimetres(1.5), conductor: 'stranded', count: 4 },
+          { conductorArea: squareMillimetres(1), conductor: 'solid', count: 4 },
+        ],
+        length: 5,
+        bends: 3,
+      }),
+    published: 25,
+    unit: 'mm',
+    tolerance: 1e-9,
+  },
 ];

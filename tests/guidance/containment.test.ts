@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { conduitTermsLong, smallestConduit, trunkingUse } from '../../src/guidance/index.js';
+import { conduitTermsLong } from '../../src/guidance/definitions.js';
+import { smallestConduit, trunkingUse } from '../../src/guidance/index.js';
 import { hasCode, squareMillimetres } from '../../src/index.js';
 import { expectPublished } from '../support/expect-published.js';
 import { cases } from './containment.cases.js';

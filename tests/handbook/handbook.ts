@@ -135,12 +135,19 @@ export function handbook(
   files: readonly CaseFile[],
 ): Readonly<Record<string, string>> {
   const names = new Map<unknown, { name: string; entries: string[] }>();
-  for (const [specifier, exports] of entries)
-    for (const [name, value] of Object.entries(exports)) {
-      const known = names.get(value);
-      if (known?.name === name) known.entries.push(specifier);
-      else if (!known) names.set(value, { name, entries: [specifier] });
-    }
+  const note = (specifier: string, name: string, value: unknown): void => {
+    const known = names.get(value);
+    if (known?.name === name) known.entries.push(specifier);
+    else if (!known) names.set(value, { name, entries: [specifier] });
+  };
+  for (const [specifier, exports] of entries) {
+    for (const [name, value] of Object.entries(exports)) note(specifier, name, value);
+    // what is no name of its own is a member of a collection
+    for (const [name, members] of Object.entries(exports))
+      if (/(Formulas|Tables|Checks)$/.test(name))
+        for (const [key, value] of Object.entries(members as object))
+          note(specifier, /^[a-z]\w*$/i.test(key) ? `${name}.${key}` : `${name}['${key}']`, value);
+  }
   const matter: Matter = { files, worked: workedLines(root, files), publicName: (d) => names.get(d) };
   const pages = pagesOf(modules);
   return Object.fromEntries(

@@ -27,5 +27,30 @@ export const chapter: Chapter = {
         told: () => planned('easy-home', slender),
       },
     },
+    {
+      id: 'slender-earthing-conductor-where-the-fuse-may-be-slow',
+      title: 'A slender earthing conductor where the fuse is quick or slow by which reading is right',
+      harm: 'In an earth fault the conductor glows before the fuse melts, and every metal case of the house loses its earth.',
+      clause: 'BS 7671:2018+A2:2022 542.3.1, 543.1.1, 543.1.3, Tables 54.2 and 54.7',
+      mustNotSay: 'that 10 mm² is enough because it is at one end of what was measured',
+      check: 'earthing-conductor',
+      unsafe: {
+        what: '10 mm² behind a BS 1361 fuse of 80 A, the external impedance somewhere from 0.28 Ω to 0.8 Ω: at the upper end 273 A do not melt it within 5 s',
+        told: () =>
+          planned('easy-home', [
+            ...slender,
+            ['supply.externalImpedance', { between: ['0.28 Ω', '0.8 Ω'], by: 'two readings' }],
+          ]),
+      },
+      sound: {
+        what: 'The same with 16 mm², which Table 54.7 asks for behind 25 mm² tails however slow the fuse is',
+        told: () =>
+          planned('easy-home', [
+            ...slender,
+            ['supply.earthingConductor', '16 mm²'],
+            ['supply.externalImpedance', { between: ['0.28 Ω', '0.8 Ω'], by: 'two readings' }],
+          ]),
+      },
+    },
   ],
 };

@@ -1,10 +1,23 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { known, ohms, type Supply, squareMillimetres } from '../../src/index.js';
+import { readBrief, usualDefaults } from '../../src/io/index.js';
+import type { Json } from '../support/surveys.js';
 import { assessed, type Chapter, planned } from './hazard.js';
 import { premises, soundCircuit, soundHouse } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
 const at = (supply: Partial<Supply>) => assessed(code, soundHouse([soundCircuit()], supply), 'ev', premises);
+const bond = (what: string, area: number) => ({ what, area: known(squareMillimetres(area), 'read off') });
+/** Larch Cottage with the bonding that a brief survey gives it. */
+const brief = (answers: Readonly<Record<string, string>>) => {
+  const start = { format: 'brief/1', date: '2026-09-21', edition: '2018+A2:2022', earthing: 'PME' };
+  const { supply } = readBrief({ ...start, ...answers }, usualDefaults).document as { supply: Record<string, Json> };
+  return planned('easy-home', [
+    ['demand', { governing: 'metered-peak' }],
+    ['supply.bonding', supply.bonding],
+    ['supply.noExtraneousParts', supply.noExtraneousParts],
+  ]);
+};
 const nothingFound: Partial<Supply> = {
   bonding: [],
   noExtraneousParts: known(true, 'looked for in every room: plastic pipes'),
@@ -84,6 +97,54 @@ export const chapter: Chapter = {
         what: 'The same; somebody looked, and found none.',
         told: () =>
           at({ ...nothingFound, system: known('TN-S', 'read off'), externalImpedance: known(ohms(0.35), 'measured') }),
+      },
+    },
+    {
+      id: 'one-of-two-services-not-bonded',
+      title: 'Gas is bonded, water is not',
+      harm: 'The list looks complete, since something is on it. The water pipe is not.',
+      clause: 'BS 7671, 411.3.1.2 and 544.1.1',
+      mustNotSay: 'That what is bonded is all that there is.',
+      check: 'main-bonding-conductor',
+      unsafe: {
+        what: 'PME; gas bonded by 10 mm², the steel water pipe seen without a conductor.',
+        told: () => at({ bonding: [bond('gas', 10), bond('water', 0)] }),
+      },
+      sound: {
+        what: 'Both bonded by 10 mm².',
+        told: () => at({ bonding: [bond('gas', 10), bond('water', 10)] }),
+      },
+    },
+    {
+      id: 'answer-that-water-is-not-bonded',
+      title: 'A customer who answers that there is no wire at the water pipe',
+      harm: 'The answer gets lost on its way into the survey, and with it the pipe.',
+      clause: 'BS 7671, 411.3.1.2 and 544.1.1',
+      mustNotSay: 'That the bonding is as it should be.',
+      check: 'main-bonding-conductor',
+      unsafe: {
+        what: 'A brief survey: water not bonded, gas 10 mm², no other metal.',
+        told: () => brief({ waterBond: 'missing', gasBond: '10 mm²', otherBond: 'none' }),
+      },
+      sound: {
+        what: 'Water and gas 10 mm², no other metal.',
+        told: () => brief({ waterBond: '10 mm²', gasBond: '10 mm²', otherBond: 'none' }),
+      },
+    },
+    {
+      id: 'other-metal-not-asked-for',
+      title: 'Nobody asked for other metal',
+      harm: 'The oil line to the boiler comes out of the ground behind the house.',
+      clause: 'BS 7671, 411.3.1.2 and 544.1.1',
+      mustNotSay: 'That there is no other metal, because nobody was asked.',
+      check: 'main-bonding-conductor',
+      unsafe: {
+        what: 'A brief survey: water and gas 10 mm², no answer on other metal.',
+        told: () => brief({ waterBond: '10 mm²', gasBond: '10 mm²' }),
+      },
+      sound: {
+        what: 'The same, and no other metal answered.',
+        told: () => brief({ waterBond: '10 mm²', gasBond: '10 mm²', otherBond: 'none' }),
       },
     },
     {

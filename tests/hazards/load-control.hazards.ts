@@ -1,10 +1,5 @@
-import {
-  type ChargingNetwork,
-  type ControlSettings,
-  controllerOf,
-  excessTimeOf,
-  judgeMainFuse,
-} from '../../src/charging/index.js';
+import { excessTimeOf } from '../../src/charging/definitions.js';
+import { type ChargingNetwork, type ControlSettings, controllerOf, judgeMainFuse } from '../../src/charging/index.js';
 import type { CheckResult } from '../../src/core/index.js';
 import { amperes, seconds } from '../../src/index.js';
 import type { Chapter, Told } from './hazard.js';

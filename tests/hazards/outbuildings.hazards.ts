@@ -4,6 +4,7 @@ import {
   type Board,
   known,
   metres,
+  ohms,
   type Run,
   type Stretch,
   type Supply,
@@ -49,6 +50,7 @@ const feeder = (board: Partial<Board>): Run =>
 const garage = (board: Partial<Board>, supply: Partial<Supply> = {}): Told =>
   assessed(code, soundHouse([feeder(board)], supply), 'ev', premises);
 const bond = (area: number): Partial<Board> => ({ bonding: known(squareMillimetres(area), looked) });
+const sheath: Partial<Supply> = { system: known('TN-S', looked), externalImpedance: known(ohms(0.4), 'measured') };
 const away: Partial<Board> = { detached: known(true, looked), extraneousParts: known(true, 'water pipe of steel') };
 
 const inGround = (change: Partial<Stretch>): Stretch =>
@@ -132,6 +134,38 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same, in the hall of the house itself.',
         told: () => garage({ detached: known(false, looked) }),
+      },
+    },
+    {
+      id: 'garage-on-cable-sheath-with-thin-bonding',
+      title: 'The same garage on a cable-sheath earth',
+      harm: 'No PEN to break, and still a tap at 100 V beside the earthed case of the charge point for as long as a fault flows.',
+      clause: 'BS 7671, 411.3.1.2 and 544.1.1, one text; half of the earthing conductor that is due, at least 6 mm²',
+      mustNotSay: 'That only PME asks for bonding at another building.',
+      check: 'outbuilding-bonding',
+      unsafe: {
+        what: 'TN-S, Z_e 0.4 Ω, a detached garage with a steel pipe, bonded by 4 mm².',
+        told: () => garage({ ...away, ...bond(4) }, sheath),
+      },
+      sound: {
+        what: 'The same by 10 mm²: half of the 16 mm² that 25 mm² tails ask for are 8.',
+        told: () => garage({ ...away, ...bond(10) }, sheath),
+      },
+    },
+    {
+      id: 'garage-on-cable-sheath-not-bonded',
+      title: 'A pipe in the garage that nobody has bonded',
+      harm: 'The surveyor saw it and wrote down that there is no conductor.',
+      clause: 'BS 7671, 411.3.1.2 and 544.1.1, one text',
+      mustNotSay: 'That what is missing is not known.',
+      check: 'outbuilding-bonding',
+      unsafe: {
+        what: 'TN-S, a detached garage with a steel pipe and no conductor to it.',
+        told: () => garage({ ...away, ...bond(0) }, sheath),
+      },
+      sound: {
+        what: 'The same where the floor is of wood and no pipe comes in.',
+        told: () => garage({ detached: known(true, looked), extraneousParts: known(false, 'looked for') }, sheath),
       },
     },
     {

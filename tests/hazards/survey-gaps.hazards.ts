@@ -10,6 +10,12 @@ const readings = (z: number, i: number): Partial<Supply> => ({
   externalImpedance: known(ohms(z), read),
   prospectiveCurrent: known(amperes(i), read),
 });
+const rod: Partial<Supply> = {
+  system: known('TT', 'rod seen'),
+  earthingConductorLaid: known('above-ground-protected', 'seen'),
+};
+const electrode: Partial<Supply> = { electrode: { resistance: known(ohms(80), 'measured') } };
+const three = (supply: Partial<Supply>) => at({ ...supply, phases: known(3, 'seen') });
 const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
 
 export const chapter: Chapter = {
@@ -99,6 +105,42 @@ export const chapter: Chapter = {
         what: 'TN-S, Z_e 0.4 Ω beside I_pf 0.86 kA.',
         told: () => at({ ...readings(0.4, 860), system: known('TN-S', read) }),
       },
+    },
+    {
+      id: 'earth-electrode-of-a-fifth-of-an-ohm',
+      title: 'A house said to be TT, with 0.2 Ω',
+      harm: 'Somebody joined the earth of the network to the rod. It is PME, and the charge point has no open-PEN protection.',
+      clause: 'common practice, no source: no rod of a house gives less than 1 Ω',
+      mustNotSay: 'That nothing asks for open-PEN protection on TT.',
+      check: 'external-impedance-customary',
+      unsafe: { what: 'TT, Z_e 0.2 Ω beside I_pf 1.15 kA.', told: () => at({ ...rod, ...readings(0.2, 1150) }) },
+      sound: { what: 'TT, Z_e 60 Ω beside I_pf 1.15 kA.', told: () => at({ ...rod, ...readings(60, 1150) }) },
+    },
+    {
+      id: 'loop-below-its-own-electrode',
+      title: 'A loop of 5 Ω through an electrode of 80 Ω',
+      harm: 'The loop was measured with the bonding connected. The day the water pipe is renewed in plastic, the earth is gone.',
+      clause: 'the loop holds the electrode; the room that is left is common practice, no source',
+      mustNotSay: 'That 5 Ω is the earth of this house.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'TT, Z_e 5 Ω beside an electrode of 80 Ω.',
+        told: () => at({ ...rod, ...readings(5, 1150), ...electrode }),
+      },
+      sound: {
+        what: 'TT, Z_e 81 Ω beside an electrode of 80 Ω.',
+        told: () => at({ ...rod, ...readings(81, 1150), ...electrode }),
+      },
+    },
+    {
+      id: 'three-lines-with-the-current-of-less-than-one',
+      title: 'Three phases, and less current between the lines than to earth',
+      harm: 'One line was measured at the end of a long lead. The breakers meet twice what they are marked for.',
+      clause: agree,
+      mustNotSay: 'That 0.2 Ω and 1 kA are of one three-phase supply.',
+      check: 'origin-readings-agree',
+      unsafe: { what: 'Three phases, PME, Z_e 0.2 Ω beside I_pf 1 kA.', told: () => three(readings(0.2, 1000)) },
+      sound: { what: 'The same with I_pf 2 kA.', told: () => three(readings(0.2, 2000)) },
     },
     {
       id: 'plan-on-readings-that-contradict',

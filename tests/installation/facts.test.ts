@@ -1,10 +1,11 @@
 /** The register of facts and the questionnaire say everything of every field that a survey has. */
 import { describe, expect, it } from 'vitest';
-import { type CanonicalUnit, parseQuantity, termOf } from '../../src/index.js';
+import { parseQuantity, termOf } from '../../src/index.js';
 import { questionnaire, questionOf } from '../../src/installation/facts/questionnaire.js';
 import { factRegister, placeOf } from '../../src/installation/facts/register.js';
 import { fieldNames, recordNames } from '../../src/installation/facts/survey-shapes.js';
 import { surveyJsonSchema } from '../../src/io/index.js';
+import type { CanonicalUnit } from '../../src/units/spellings.js';
 import { surveyDocument } from '../support/surveys.js';
 
 type Json = Record<string, unknown>;

@@ -17,7 +17,6 @@ import {
   type Line,
   metres,
   pathsOf,
-  pathText,
   pathTo,
   permitted,
   volts,
@@ -27,6 +26,7 @@ import { valueProblem } from '../../src/installation/values.js';
 import { readSurvey, surveyJsonSchema } from '../../src/io/index.js';
 import { planOf } from '../../src/site/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
+import { pathText } from '../../src/units/error.js';
 import { chargePoint, circuit, house, load, stretch } from '../support/house.js';
 import { seedOf } from '../support/seed.js';
 import { surveyDocument } from '../support/surveys.js';

@@ -306,6 +306,14 @@ export function surveyOf(title: string, short: ShortSurvey): Json {
     },
     wanted: short.points.map((p, i) => pointOf(base, p, i)),
     ...(short.metered === undefined ? {} : { demand: { meteredMargin: '20 %', governing: 'metered-peak' } }),
-    work: { mounting: 'wall', wallsToDrill: 1, newEnclosure: false, outletHeight: '900 mm', ...short.work },
+    work: {
+      mounting: 'wall',
+      wallsToDrill: 1,
+      newEnclosure: false,
+      outletHeight: '900 mm',
+      // whoever measures has chosen the limiter that would be fitted, and read its instructions
+      ...(base === 'by photograph' ? {} : { limiterKeepsFuse: { known: true, by: 'instructions of the limiter' } }),
+      ...short.work,
+    },
   };
 }

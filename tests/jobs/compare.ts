@@ -48,6 +48,8 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'main-bonding': ['main-bonding'],
   'earthing-conductor': ['earthing-conductor'],
   tails: ['tails'],
+  unloop: ['own-service'],
+  electrode: ['electrode'],
   'main-switch': ['main-switch'],
   'small-board': ['second-board'],
   'residual-type': ['residual-type-a', 'residual-type-b', 'direct-current-detection'],
@@ -118,7 +120,8 @@ function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> 
       return kind && 'type' in kind ? kind.type : '?';
     }),
     earthing: each(earthingOf),
-    operator: option.notification.decision.route,
+    // the decision is of the job as confirmed; what was assumed decides no route before
+    operator: option.notification.decision.onceConfirmed ?? option.notification.decision.route,
   };
 }
 

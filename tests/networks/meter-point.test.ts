@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { meterPointCheckDigit, readMeterPoint } from '../../src/networks/index.js';
+import { meterPointCheckDigit } from '../../src/networks/gb-network/meter-point.js';
+import { readMeterPoint } from '../../src/networks/index.js';
 
 describe('meter-point number', () => {
   // invented numbers

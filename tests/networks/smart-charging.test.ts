@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { isPeak } from '../../src/charging/index.js';
 import { hours } from '../../src/index.js';
-import { peakHours, smartChargingPeak, startDelays } from '../../src/networks/index.js';
+import { peakHours, startDelays } from '../../src/networks/definitions.js';
+import { smartChargingPeak } from '../../src/networks/index.js';
 
 test('peak hours and delays of SI 2021/1467', () => {
   expect(peakHours.get({ end: 'from', period: 'evening' })).toBe(hours(16));

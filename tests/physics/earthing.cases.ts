@@ -1,22 +1,19 @@
 import { amperes, metres, ohmMetres, ohms, ratio, squareMetres, volts, watts } from '../../src/index.js';
-import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';
 import {
   arithmeticSum,
   gridResistance,
   heldPowerElectrodeLimit,
   mutualResistanceOf,
   openPenElectrodeLimit,
-  openPenFloating,
-  parallelRods,
-  plateResistance,
   publishedElectrodeLimit,
-  rodResistance,
   rodSpacingRatio,
   twoElectrodes,
   vectorSum,
   vectorSumPrinted,
   wireResistance,
-} from '../../src/physics/index.js';
+} from '../../src/physics/definitions.js';
+import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';
+import { openPenFloating, parallelRods, plateResistance, rodResistance } from '../../src/physics/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 const annex = { document: 'BS 7671', where: 'Annex A722, equation recalled; figures computed from it' } as const;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as o from '../../src/index.js';
-import * as physics from '../../src/physics/index.js';
+import * as physics from '../../src/physics/definitions.js';
+import { lineOfRodsFactor, openPen, windowSight } from '../../src/physics/index.js';
 import type { OpenPenLoad, OpenPenState } from '../../src/physics/open-pen-network.js';
 import { expectPublished } from '../support/expect-published.js';
 import { seedOf } from '../support/seed.js';
@@ -17,7 +18,7 @@ const near = (ours: number, due: number, relative = 1e-9) =>
   expect(Math.abs(ours - due)).toBeLessThanOrEqual(relative * Math.max(Math.abs(due), 1e-3));
 const star = (i: readonly number[]) => i.map((current, k) => ({ line: (k + 1) as 1 | 2 | 3, current }));
 const at = (loads: readonly OpenPenLoad[], electrodes: number[], c = 1, sourceElectrode = 0) =>
-  physics.openPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
+  openPen({ nominalVoltage: 230, sourceFactor: c, loads, electrodes, sourceElectrode });
 
 describe('open PEN conductor, independent figures', () => {
   test.each([
@@ -150,7 +151,7 @@ describe('open PEN conductor, independent figures', () => {
       expect(Math.abs(s.touchVoltage - neutral)).toBeLessThanOrEqual(0.0501);
       for (const [k, v] of reading.entries())
         expect(Math.abs((s.lineNeutral[k] as number) - v)).toBeLessThanOrEqual(0.0501);
-      const sight = physics.windowSight(
+      const sight = windowSight(
         { nominalVoltage: 230, sourceFactor: 1, loads: star(i), electrodes: [] },
         1,
         [207, 253],
@@ -166,7 +167,7 @@ describe('open PEN conductor, independent figures', () => {
 
   test('malformed cases name all problems', () => {
     expect(() =>
-      physics.openPen({ nominalVoltage: 0, sourceFactor: 2, loads: [{ line: 1, current: -1 }], electrodes: [0] }),
+      openPen({ nominalVoltage: 0, sourceFactor: 2, loads: [{ line: 1, current: -1 }], electrodes: [0] }),
     ).toThrow('5 problem');
   });
 });
@@ -178,7 +179,7 @@ describe('open PEN conductor against a general nodal solution', () => {
   test('1,000 random resistive cases', () => {
     fc.assert(
       fc.property(openPenCases, (c) => {
-        const [ours, theirs] = [physics.openPen(c), openPenByNodes(c)];
+        const [ours, theirs] = [openPen(c), openPenByNodes(c)];
         near(ours.touchVoltage, theirs.touchVoltage, 1e-8);
         near(ours.sourceNeutral, theirs.sourceNeutral, 1e-8);
       }),
@@ -276,10 +277,10 @@ describe('electrodes, independent figures', () => {
       [4, 2.16666666667, 2.15],
       [10, 3.85793650794, 3.81],
     ] as const) {
-      near(physics.lineOfRodsFactor(n), own);
-      expect(Math.abs(physics.lineOfRodsFactor(n) / recalled - 1)).toBeLessThan(0.02);
+      near(lineOfRodsFactor(n), own);
+      expect(Math.abs(lineOfRodsFactor(n) / recalled - 1)).toBeLessThan(0.02);
     }
-    expect(physics.lineOfRodsFactor(1)).toBe(0);
+    expect(lineOfRodsFactor(1)).toBe(0);
   });
   test('wire, strip, plate, grid, two electrodes', () => {
     const wire = (l: number, d: number, h: number) =>

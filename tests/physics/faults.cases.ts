@@ -1,4 +1,4 @@
-import { table431 } from '../../src/codes/bs7671/index.js';
+import { table431 } from '../../src/codes/bs7671/definitions.js';
 import {
   adiabaticFactor,
   amperes,
@@ -21,32 +21,17 @@ import {
 } from '../../src/index.js';
 import { add, type Complex, complex, divide, magnitude, multiply } from '../../src/physics/complex.js';
 import {
-  adiabaticArea,
   armourShare,
   boundedFaultEnergy,
   directComponentFactor,
   doubledReading,
-  earthFaultCurrentOf,
   equivalentFrequencyPeakFactorOf,
   externalImpedanceOfElectrode,
-  faultEnergy,
-  gridImpedanceOf,
   largestEarthFault,
-  lineEarthFault,
-  lineLineFault,
-  longestFaultTime,
-  loopImpedanceLimitOf,
-  loopImpedanceOf,
   meshedPeakFactorOf,
-  originImpedanceOf,
   parallelProtectivePaths,
-  peakCurrentOf,
   peakFactorOf,
-  type RadialElement,
-  type RadialNetwork,
   residualTouchVoltage,
-  ringLineNeutral,
-  ringLineProtective,
   ringProtectiveByArea,
   runReactance,
   runResistance,
@@ -54,16 +39,33 @@ import {
   smallestLineNeutralFault,
   sourceImpedanceOf,
   sumOfLineAndNeutral,
-  sumOfLineAndProtective,
   tabulatedProtectiveOther,
   temperatureFactorOfResistance,
+  transformerFactorOf,
+  withstandEnergyOf,
+} from '../../src/physics/definitions.js';
+import {
+  adiabaticArea,
+  earthFaultCurrentOf,
+  faultEnergy,
+  gridImpedanceOf,
+  lineEarthFault,
+  lineLineFault,
+  longestFaultTime,
+  loopImpedanceLimitOf,
+  loopImpedanceOf,
+  originImpedanceOf,
+  peakCurrentOf,
+  type RadialNetwork,
+  ringLineNeutral,
+  ringLineProtective,
+  sumOfLineAndProtective,
   threePhaseFault,
   threePhasePath,
-  transformerFactorOf,
   transformerImpedanceOf,
   transformerResistanceOf,
-  withstandEnergyOf,
 } from '../../src/physics/index.js';
+import type { RadialElement } from '../../src/physics/short-circuit.js';
 import type { PublishedCase } from '../support/published.js';
 
 const reactance = (name: string, x: number): RadialElement => ({ name, line: { resistance: 0, reactance: x } });

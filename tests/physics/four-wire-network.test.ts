@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { hasCode } from '../../src/index.js';
-import type { NodeLoad } from '../../src/physics/four-wire-network.js';
-import { type FourWireSection, solveRadial } from '../../src/physics/index.js';
+import type { FourWireSection, NodeLoad } from '../../src/physics/four-wire-network.js';
+import { solveRadial } from '../../src/physics/index.js';
 import { fourWireNetworks, nodal } from './nodal.js';
 
 describe('radial four-wire networks', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { lusolve } from 'mathjs';
-import type { Impedance, RadialElement, RadialNetwork } from '../../src/physics/index.js';
+import type { Impedance, RadialNetwork } from '../../src/physics/index.js';
+import type { RadialElement } from '../../src/physics/short-circuit.js';
 
 const z = (resistance: number, reactance: number): Impedance => ({ resistance, reactance });
 

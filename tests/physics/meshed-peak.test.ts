@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ohms } from '../../src/index.js';
-import { equivalentFrequencyPeakFactorOf, meshedPeakFactorOf, peakFactorOf } from '../../src/physics/index.js';
+import { equivalentFrequencyPeakFactorOf, meshedPeakFactorOf, peakFactorOf } from '../../src/physics/definitions.js';
 import { seedOf } from '../support/seed.js';
 
 interface Z {

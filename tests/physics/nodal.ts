@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { complex, lup, lusolve, type MathCollection, type Matrix, matrix } from 'mathjs';
-import type { NodeLoad } from '../../src/physics/four-wire-network.js';
-import type { FourWireNetwork, FourWireSection } from '../../src/physics/index.js';
+import type { FourWireSection, NodeLoad } from '../../src/physics/four-wire-network.js';
+import type { FourWireNetwork } from '../../src/physics/index.js';
 
 /** What complex numbers of the library can do, as its types do not say. */
 interface Complex {

@@ -5,13 +5,11 @@ import {
   heldCurrentElectrodeLimit,
   heldPowerTouchVoltage,
   openPenSourceVoltage,
-  openPenTouchVoltage,
-  plateResistance,
-  stripResistance,
   undetectedVoltageOf,
   vectorSum,
   windowMarginOf,
-} from '../../src/physics/index.js';
+} from '../../src/physics/definitions.js';
+import { openPenTouchVoltage, plateResistance, stripResistance } from '../../src/physics/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 // Open PEN conductor and simple electrodes, worked out apart by node equations and closed forms.

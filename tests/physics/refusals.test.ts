@@ -2,7 +2,8 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hasCode, pathText } from '../../src/index.js';
+import { hasCode } from '../../src/index.js';
+import { voltageInNetwork } from '../../src/physics/definitions.js';
 import {
   lineEarthFault,
   lineEarthPath,
@@ -12,10 +13,10 @@ import {
   solveRadial,
   splitImpedance,
   threePhaseFault,
-  voltageInNetwork,
   warmed,
   windowSight,
 } from '../../src/physics/index.js';
+import { pathText } from '../../src/units/error.js';
 import { seedOf } from '../support/seed.js';
 
 function refusedAt(call: () => unknown): readonly string[] {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { celsius, ohms, perKelvin, ratio, voltAmperes, volts, watts } from '../../src/index.js';
+import { peakFactorOf, temperatureFactorOfResistance, transformerFactorOf } from '../../src/physics/definitions.js';
 import {
   type Impedance,
   lineEarthFault,
@@ -8,18 +9,15 @@ import {
   lineNeutralFault,
   lineNeutralPath,
   peakCurrentOf,
-  peakFactorOf,
-  type RadialElement,
   type RadialNetwork,
   splitImpedance,
-  temperatureFactorOfResistance,
   threePhaseFault,
   threePhasePath,
-  transformerFactorOf,
   transformerImpedanceOf,
   transformerResistanceOf,
   warmed,
 } from '../../src/physics/index.js';
+import type { RadialElement } from '../../src/physics/short-circuit.js';
 import { seedOf } from '../support/seed.js';
 import { faultsByKirchhoff, radialNetworks } from './kirchhoff.js';
 

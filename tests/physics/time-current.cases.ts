@@ -1,5 +1,6 @@
 import { ratio, seconds } from '../../src/index.js';
-import { inverseTime, thermalTripTime } from '../../src/physics/index.js';
+import { thermalTripTime } from '../../src/physics/definitions.js';
+import { inverseTime } from '../../src/physics/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 // curve, constant in s, exponent, and operating times in s at multiples of the setting, time multiplier 1

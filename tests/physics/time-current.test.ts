@@ -1,15 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { breakerEnvelope, ggEnvelope } from '../../src/codes/bs7671/index.js';
 import { amperes, ratio, seconds } from '../../src/index.js';
-import {
-  currentAt,
-  gateBounds,
-  inverseTime,
-  smoothTimeAt,
-  thermalTimeConstantOf,
-  thermalTripTime,
-  timeAt,
-} from '../../src/physics/index.js';
+import { thermalTimeConstantOf, thermalTripTime } from '../../src/physics/definitions.js';
+import { currentAt, gateBounds, inverseTime, smoothTimeAt, timeAt } from '../../src/physics/index.js';
+import { ggEnvelope } from '../../src/products/bs88/gg-envelope.js';
+import { breakerEnvelope } from '../../src/products/en60898/envelope.js';
 import { cases } from './time-current.cases.js';
 
 const near = (ours: number, expected: number, relative = 1e-9) =>

@@ -1,11 +1,11 @@
 import { amperes, metres, millivoltsPerAmpereMetre, ohms, ratio, vars, volts, watts } from '../../src/index.js';
 import {
   dropOfEqualTaps,
-  dropOnRing,
   voltageAtConstantCurrent,
   voltageAtConstantPower,
   voltageAtSourceCurrent,
-} from '../../src/physics/index.js';
+} from '../../src/physics/definitions.js';
+import { dropOnRing } from '../../src/physics/index.js';
 import type { PublishedCase } from '../support/published.js';
 
 const circuitTheory = { document: 'Circuit theory', where: 'closed form, computed independently of this project' };

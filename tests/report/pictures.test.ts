@@ -6,8 +6,9 @@ import {
   demandPicture,
   nightLoadPicture,
   oneLineDiagram,
+  routePicture,
   timeCurrentPicture,
-  voltageProfilePicture,
+  voltageDropPicture,
 } from '../../src/report/index.js';
 import { surveyDocuments } from '../support/surveys.js';
 
@@ -43,24 +44,40 @@ describe('pictures are well-formed, titled and finite, whatever they show', () =
     );
   });
 
-  it('voltage along the route', () => {
-    const line = fc.record({
-      name: words,
-      points: fc.array(
-        fc.tuple(fc.double({ min: 0, max: 500, noNaN: true }), fc.double({ min: 100, max: 260, noNaN: true })),
-        { minLength: 1, maxLength: 6 },
-      ),
-    });
+  it('voltage drop along the route', () => {
+    const drops = fc.array(
+      fc.tuple(fc.double({ min: 0, max: 500, noNaN: true }), fc.double({ min: 0, max: 60, noNaN: true })),
+      { minLength: 1, maxLength: 6 },
+    );
     fc.assert(
-      fc.property(words, fc.array(line, { minLength: 1, maxLength: 3 }), (title, series) =>
+      fc.property(words, drops, fc.boolean(), (title, points, limited) =>
         clean(
-          voltageProfilePicture({
+          voltageDropPicture({
             title,
-            series,
-            limits: [{ name: 'window', voltage: 207 }],
-            stretches: [{ name: 'one', end: 5 }],
+            points,
+            sections: [{ name: 'one', end: 5 }],
+            ...(limited ? { limit: 11.5 } : {}),
           }),
         ),
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  it('route with its sections and depths', () => {
+    const section = fc.record(
+      {
+        name: words,
+        length: fc.double({ min: 0, max: 5000, noNaN: true }),
+        depth: fc.double({ min: 0, max: 3, noNaN: true }),
+        method: fc.constantFrom('C', 'D'),
+        outdoors: fc.boolean(),
+      },
+      { requiredKeys: ['name', 'length'] },
+    );
+    fc.assert(
+      fc.property(words, fc.array(section, { minLength: 1, maxLength: 30 }), (title, sections) =>
+        clean(routePicture({ title, from: title, to: 'drive', sections })),
       ),
       { numRuns: 60 },
     );
@@ -70,7 +87,10 @@ describe('pictures are well-formed, titled and finite, whatever they show', () =
     fc.assert(
       fc.property(
         words,
-        fc.array(fc.record({ name: words, current: amps }), { minLength: 1, maxLength: 6 }),
+        fc.array(fc.record({ name: words, current: amps, uncut: amps }, { requiredKeys: ['name', 'current'] }), {
+          minLength: 1,
+          maxLength: 6,
+        }),
         (title, bars) => clean(demandPicture({ title, bars, limits: [{ name: 'cut-out', current: 80 }] })),
       ),
       { numRuns: 60 },

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/report/index.js';
-import { renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
+import { renderFragment, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
 import { hostileTexts } from '../fuzz/mutate.js';
 
 const report: readonly Block[] = [
@@ -32,6 +32,9 @@ const everyText = (text: string): readonly Block[] => [
   { kind: 'table', caption: text, head: [text, text], rows: [[text, { verdict: text }]] },
   { kind: 'list', items: [text] },
   { kind: 'lines', lines: [text] },
+  { kind: 'contents', title: text },
+  { kind: 'answer', verdict: 'pass', words: text, text },
+  { kind: 'table', caption: text, head: [text, text, text], rows: [[text, '', text]], boxes: [1] },
 ];
 
 describe('a report', () => {
@@ -73,7 +76,48 @@ describe('a report', () => {
     const page = renderHtml(report, 'A <report>');
     expect(page).toContain('<title>A &#60;report&#62;</title>');
     expect(page).toContain('<td class="n">1.09 Ω</td>');
-    expect(page).not.toMatch(/<(script|link|img|iframe)|src=|href=|url\(http/);
+    expect(page).not.toMatch(/<(script|link|img|iframe)|src=|href=(?!"#)|url\(http/);
+  });
+
+  it('says the answer loudest, gives the ways to its chapters and leaves room where a person writes', () => {
+    const blocks: readonly Block[] = [
+      { kind: 'answer', verdict: 'fail', words: 'Not so', text: 'It fails.' },
+      { kind: 'contents', title: 'Contents' },
+      { kind: 'heading', level: 2, text: 'First' },
+      { kind: 'table', caption: '', head: ['what', 'limit', 'read'], rows: [['Z_s', '1 Ω', '']], boxes: [2] },
+      { kind: 'heading', level: 2, text: 'Second' },
+    ];
+    const text = renderText(blocks);
+    expect(text).toMatch(/^#+\n## {2}NOT SO\n#+\nIt fails\.\n\nContents\n {2}First\n {2}Second\n/);
+    expect(text).toMatch(/Z_s +1 Ω +\[ +\]/);
+    const page = renderHtml(blocks, 'a');
+    expect(page).toContain('<a href="#chapter-2">Second</a>');
+    expect(page).toContain('<h2 id="chapter-2">Second</h2>');
+    // a narrow screen shows rows one by one: each cell says what it is
+    expect(page).toContain('<td class="b"><span class="l">read: </span></td>');
+    expect(renderMarkdown(blocks)).toContain('**NOT SO**\n\nIt fails.');
+  });
+
+  it('as a fragment brings its style, which touches nothing outside it', () => {
+    const fragment = renderFragment(report);
+    expect(fragment.startsWith('<style>')).toBe(true);
+    const style = fragment.slice(7, fragment.indexOf('</style>'));
+    const selectors = style
+      .replace(/@media[^{]*\{/g, '')
+      .match(/[^{}]+(?=\{)/g)
+      ?.flatMap((s) => s.split(','))
+      .map((s) => s.trim());
+    expect(selectors?.length).toBeGreaterThan(30);
+    for (const s of selectors ?? []) expect(s).toMatch(/^\.ow-report/);
+    expect(fragment).not.toMatch(/<(html|body|head)|@page/);
+  });
+
+  it('a running line reaches the style as escapes only', () => {
+    const page = renderHtml(report, 'a', '"} body{display:none} </style><script>');
+    const style = page.slice(page.indexOf('<style>'), page.indexOf('</head>'));
+    expect(style).not.toMatch(/display:none|<script/);
+    expect(style.match(/<\/style>/g)).toHaveLength(1);
+    expect(style).toContain('@bottom-left { content: "\\22 \\7d \\20 \\62 ');
   });
 
   it('keeps within 100 columns where words allow it', () => {

@@ -5,7 +5,7 @@ import { readSurvey } from '../../src/io/index.js';
 import { type Block, planBlocks, recordBlocks, renderText } from '../../src/report/index.js';
 import { comparisonWords } from '../../src/report/sheet.js';
 import { recordsOf } from '../../src/site/index.js';
-import { planInBritain } from '../support/plan.js';
+import { examplePlan, planInBritain } from '../support/plan.js';
 import { surveyDocument, surveyDocuments } from '../support/surveys.js';
 
 const nobodySays: readonly RegExp[] = [
@@ -23,7 +23,7 @@ const nobodySays: readonly RegExp[] = [
 ];
 
 describe.each(Object.keys(surveyDocuments))('%s', (name) => {
-  const plan = planInBritain(readSurvey(surveyDocument(name)), { sheets: 'none', lengths: false });
+  const plan = examplePlan(name);
   const records = recordsOf(plan);
   const report = plan.options.map((_, option) => planBlocks(plan, { option }));
   const said = [...report, records ? recordBlocks(records) : []].map(renderText).join('\n');

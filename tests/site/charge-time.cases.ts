@@ -1,5 +1,5 @@
 import { amperes, kilowattHours, kilowatts, ratio, volts } from '../../src/index.js';
-import { chargePowerFromCurrent, chargeTimeAtPower } from '../../src/site/index.js';
+import { chargePowerFromCurrent, chargeTimeAtPower } from '../../src/site/definitions.js';
 import type { PublishedCase } from '../support/published.js';
 
 const power = (

@@ -132,7 +132,20 @@ const isHidden = (member: ts.Symbol): boolean =>
     (d) => ts.getCombinedModifierFlags(d) & (ts.ModifierFlags.Private | ts.ModifierFlags.Protected),
   );
 
-/** Every public name of every entry, each once, and the types that the reference shows inside them. */
+/** The names that each entry exports, by its path. */
+export function entryNames(root: string): ReadonlyMap<string, readonly string[]> {
+  const all = program(root);
+  const checker = all.getTypeChecker();
+  return new Map(
+    entries.map((entry) => {
+      const file = all.getSourceFile(root + entry.source);
+      const module = file && checker.getSymbolAtLocation(file);
+      return [entry.path, module ? checker.getExportsOfModule(module).map((s) => s.name) : []];
+    }),
+  );
+}
+
+/** Every public name of every entry, each once, the definitions that collections hold, and the types that the reference shows inside them. */
 export function publicNames(root: string): readonly PublicName[] {
   const all = program(root);
   const checker = all.getTypeChecker();
@@ -149,8 +162,12 @@ export function publicNames(root: string): readonly PublicName[] {
   }
   for (const file of all.getSourceFiles()) {
     const module = file.fileName.startsWith(`${root}src/`) && checker.getSymbolAtLocation(file);
-    for (const s of module ? checker.getExportsOfModule(module) : [])
-      if (s.getJsDocTags(checker).some((t) => t.name === 'inline')) symbols.set(s, s.name);
+    // what a collection of definitions holds is met as its member
+    const collected = /\/(?<!verify\/)definitions\.ts$/.test(file.fileName);
+    for (const s of module ? checker.getExportsOfModule(module) : []) {
+      const symbol = resolved(checker, s);
+      if (collected || s.getJsDocTags(checker).some((t) => t.name === 'inline')) symbols.set(symbol, s.name);
+    }
   }
   return [...symbols].map(([symbol, name]): PublicName => {
     const declaration = symbol.declarations?.[0];

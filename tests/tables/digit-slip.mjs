@@ -1,12 +1,14 @@
 // Writes docs/digit-slip.md: npm run digit-slip -- 2026-11-25
+// With names of tables, or beginnings of them, in place of the date it prints their scores and writes nothing.
 import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { bundled, run } from '../support/bundled.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const date = process.argv[2];
-if (!/^\d{4}-\d{2}-\d{2}$/.test(date ?? ''))
+const [date, ...more] = process.argv.slice(2);
+const some = /^[a-z]/.test(date ?? '') ? [date, ...more] : undefined;
+if (!some && !/^\d{4}-\d{2}-\d{2}$/.test(date ?? ''))
   throw new Error('give the date of the run, as in: npm run digit-slip -- 2026-11-25');
 
 const contents = "export { everyTable } from './every-table.ts'; export { digitSlipScore } from './guards.ts';";
@@ -17,8 +19,13 @@ const text = (await bundled({ stdin: { contents, resolveDir: import.meta.dirname
 );
 const { everyTable, digitSlipScore } = await run(text);
 
-const scores = everyTable.map(({ table, guards, sort }) => ({ id: table.id, sort, ...digitSlipScore(table, guards) }));
+const asked = everyTable.filter(({ table }) => !some || some.some((name) => table.id.startsWith(name)));
+const scores = asked.map(({ table, guards, sort }) => ({ id: table.id, sort, ...digitSlipScore(table, guards) }));
 const share = ({ noticed, slips }) => ((100 * noticed) / slips).toFixed(1);
+if (some) {
+  for (const s of scores) process.stdout.write(`${s.id}: ${share(s)} % of ${s.slips}\n`);
+  process.exit();
+}
 const totalOf = (list) => list.reduce((a, b) => ({ slips: a.slips + b.slips, noticed: a.noticed + b.noticed }));
 const rows = (list) => [
   '| table | slips | noticed, % |',

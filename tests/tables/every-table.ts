@@ -3,6 +3,7 @@ import { lawsOfTable } from '../../src/codes/iec-family/table-laws.js';
 import type { Table } from '../../src/index.js';
 import { definitions } from '../../src/verify/definitions.js';
 import { type Guarded, guarded } from './guarded.js';
+import { guardedOthers } from './guarded-others.js';
 import { columnName, type Guard, positive } from './guards.js';
 
 const read = <T>(file: string): T => JSON.parse(readFileSync(new URL(file, import.meta.url), 'utf8')) as T;
@@ -33,25 +34,6 @@ const asCopied =
 
 /** Tables that nothing guards, each with the reason. */
 export const excused: Readonly<Record<string, string>> = {
-  'charging/direct-current-taper': 'measured curves of single cars: no law ties their points',
-  'iec60853/volume-heat-capacity':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'iec61000-3-12/unbalanced':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'iec61000-3-2/class-a':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'nema-mg1/code-letters':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'on-site-guide/conduit-cable-terms':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'on-site-guide/conduit-terms-long':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'on-site-guide/conduit-terms-straight':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'on-site-guide/trunking-cable-terms':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
-  'on-site-guide/trunking-terms':
-    'entered from one collection, with no law between its figures; a second copy is still to be had',
   'site/labour': 'hours of the trade from memory: nothing prints them, and firms set their own',
 };
 
@@ -64,6 +46,7 @@ function guardsOf(t: Table): readonly Guard[] {
   return [
     ...lawsOfTable(t, byId),
     ...(finer.get(t.id)?.guards ?? []),
+    ...(guardedOthers[t.id] ?? []),
     ...prints.filter((p) => p.table === t.id).map((p) => asPrinted(p.columns)),
     ...(copied ? [asCopied(copied)] : []),
   ];

@@ -1,5 +1,6 @@
-import * as bs from '../../src/codes/bs7671/index.js';
-import * as iec from '../../src/codes/iec60364/index.js';
+import * as bs from '../../src/codes/bs7671/definitions.js';
+import * as iec from '../../src/codes/iec60364/definitions.js';
+import { manyCoresFactors } from '../../src/products/definitions.js';
 import { columnName, equals, type Guard, type Printed, positive, printedCell, within } from './guards.js';
 
 const cells = (table: Printed) =>
@@ -161,5 +162,5 @@ export const guardedFactors = [
   factor(bs.table4C5, fallsDown, trays, same(iec.tableB5221)),
   factor(iec.tableB5221, fallsDown, trays, same(bs.table4C5)),
   factor(bs.table52_2, fallsDown, slows('column')),
-  factor(bs.tableManyCores, fallsDown, slows('column')),
+  factor(manyCoresFactors, fallsDown, slows('column')),
 ] as const;

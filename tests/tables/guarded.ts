@@ -1,8 +1,8 @@
 import { cableTables } from '../../src/codes/bs7671/cable-tables.js';
-import * as bs from '../../src/codes/bs7671/index.js';
+import * as bs from '../../src/codes/bs7671/definitions.js';
 import { orderOfMethods } from '../../src/codes/iec-family/table-laws.js';
 import { lawAtSize } from '../../src/codes/iec60364/annex-d.js';
-import * as iec from '../../src/codes/iec60364/index.js';
+import * as iec from '../../src/codes/iec60364/definitions.js';
 import { squareMillimetres } from '../../src/units/index.js';
 import { guardedFactors } from './guarded-factors.js';
 import {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type CableTables, cableTables } from '../../src/codes/bs7671/cable-tables.js';
-import * as bs from '../../src/codes/bs7671/index.js';
-import * as iec from '../../src/codes/iec60364/index.js';
+import * as bs from '../../src/codes/bs7671/definitions.js';
+import * as iec from '../../src/codes/iec60364/definitions.js';
 import { definitions } from '../../src/verify/definitions.js';
 import type { Printed } from './guards.js';
 import { aluminiumCarriesLess, hotterCarriesMore, lawsOf } from './laws.js';

@@ -1,7 +1,7 @@
 /** What physics says of whole tables, from what they are for; nothing that it says is excused. */
 import { type CableTables, cableTables } from '../../src/codes/bs7671/cable-tables.js';
-import * as bs from '../../src/codes/bs7671/index.js';
 import type { Insulation } from '../../src/installation/index.js';
+import { conductorResistance } from '../../src/products/definitions.js';
 import { columnName, halfAmpere, type Objection, type Printed, printedCell } from './guards.js';
 
 /** What the cables of a table are. */
@@ -84,8 +84,8 @@ export const dropOfResistance =
   (column: string, size: number): number | undefined => {
     const dc = column.startsWith('dc');
     if (!dc && !column.endsWith(' r') && !(column.endsWith(' z') && size <= 16)) return undefined;
-    const at = bs.conductorResistance.columns.findIndex(([m, k]) => m === material && k === conductorClass);
-    const r20 = bs.conductorResistance.rows.find((r) => r[0] === size)?.[at + 1];
+    const at = conductorResistance.columns.findIndex(([m, k]) => m === material && k === conductorClass);
+    const r20 = conductorResistance.rows.find((r) => r[0] === size)?.[at + 1];
     if (typeof r20 !== 'number') return undefined;
     const alpha = material === 'copper' ? 0.00393 : 0.00403;
     return (column.startsWith('three') ? Math.sqrt(3) : 2) * r20 * (1 + alpha * (temperature - 20));

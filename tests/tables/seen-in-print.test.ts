@@ -32,6 +32,11 @@ const differing: Readonly<Record<string, string>> = {
   'bs7671/4f2b three-phase multicore z 240: 0.23': 'another print has 0.231; the larger drop is kept',
   'on-site-guide/a2 small-hotel others other-socket-outlets: 0.4':
     'for rooms other than main rooms; stands apart in on-site-guide/a2-conflicts, and the larger share is kept',
+  'nema-mg1/code-letters most B: 3.55': 'a slip: the next letter begins there, and another print has 3.54',
+  'on-site-guide/trunking-cable-terms thermosetting stranded 1.5: 9.1': 'the larger term that is recalled is kept',
+  'on-site-guide/trunking-terms term 150x50: 3161': 'the smaller term that is recalled is kept',
+  'on-site-guide/trunking-terms term 150x75: 4787': 'the smaller term that is recalled is kept',
+  'on-site-guide/trunking-terms term 150x100: 6414': 'the smaller term that is recalled is kept',
 };
 
 const figures = prints.flatMap(({ table, columns }) =>

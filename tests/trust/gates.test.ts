@@ -6,7 +6,7 @@ import { adequacyOf, demandOf, notificationOf } from '../../src/demand/index.js'
 import { amperes, assess, design, hasCode, known, permitted, seconds } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { greatBritain } from '../../src/networks/index.js';
-import * as physics from '../../src/physics/index.js';
+import * as physics from '../../src/physics/definitions.js';
 import { soundHouse } from '../hazards/sound.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';

@@ -1,6 +1,4 @@
 import {
-  bs7671,
-  capacityAsInstalled,
   capacitySuffices,
   deviceCarriesLoad,
   dropRatioOf,
@@ -11,8 +9,8 @@ import {
   table4C1,
   table4D5,
   table4D5Drop,
-  voltageDropTabulated,
-} from '../../../src/codes/bs7671/index.js';
+} from '../../../src/codes/bs7671/definitions.js';
+import { bs7671, capacityAsInstalled, voltageDropTabulated } from '../../../src/codes/bs7671/index.js';
 import type { CircuitCase } from '../../../src/codes/wiring-code.js';
 import { celsius, isMissing, known, metres, silent, squareMillimetres } from '../../../src/index.js';
 import type { Board, Installation, Run } from '../../../src/installation/index.js';

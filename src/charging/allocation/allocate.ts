@@ -1,5 +1,5 @@
 import { type Line, lineConductors } from '../../installation/index.js';
-import { vectorSum } from '../../physics/index.js';
+import { vectorSum } from '../../physics/definitions.js';
 import { type Amperes, amperes, type Problem } from '../../units/index.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';

@@ -1,6 +1,6 @@
 import type { CheckResult } from '../../core/index.js';
 import { comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
-import type { CurvePoint } from '../../physics/index.js';
+import type { CurvePoint } from '../../physics/time-current.js';
 import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
 import { inspection, isObject } from '../network/refuse.js';
 
@@ -82,12 +82,15 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
   worse: { excessHeat: 'up', carriedHeat: 'down' },
 });
 
-/** Whether the main fuse carries the excess can be told. Linear heating of a fuse. */
+/**
+ * The device ahead of a load control carries what it lets through: by its maker, or by their figures. Common practice of
+ * load control.
+ */
 export const mainFuseExcessKnown = /* @__PURE__ */ statement({
   id: 'main-fuse-excess-known',
-  title: 'It is known what the load control lets through and what the main fuse carries',
-  weight: 'advice',
-  source: { document: 'linear heating of a fuse', provenance: 'derived' },
+  title: 'It is known that the fuse carries what the load control lets through',
+  weight: 'rule',
+  source: { document: 'common practice of load control', provenance: 'common-practice' },
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });
 

@@ -3,25 +3,13 @@
  * @module ohmwright/bs7671
  */
 
-export type { Figure } from '../../core/figure.js';
-export * from '../../products/bs88/gg-envelope.js';
-export * from '../../products/bs5467/build.js';
-export * from '../../products/en60898/envelope.js';
-export { unarmouredBuild } from '../../products/iec60502/build.js';
-export type { EditionChange, EditionDifferences, EnteredAspect } from '../edition-differences.js';
+export type { EditionDifferences } from '../edition-differences.js';
+export { capacityAsInstalled } from '../iec-family/capacity.js';
 export { compareMeasured } from '../iec-family/measured-loop.js';
 export { type DisconnectionFailure, disconnectionRemedies } from '../iec-family/remedies.js';
-export type { Remedy } from '../remedy.js';
-export type {
-  Aspect,
-  AssessmentOptions,
-  CircuitCase,
-  CircuitFigures,
-  EarthingOption,
-  WiringCode,
-} from '../wiring-code.js';
+export { voltageDropTabulated } from '../iec-family/voltage-drop.js';
 export * from './code.js';
-export * from './definitions.js';
+export * from './collections.js';
 export { bs7671Demand } from './demand.js';
 export { type DwellingLoads, dwellingDemand } from './dwelling-demand.js';
 export { datesOf, type Edition, editionInForce, editions, standingOf } from './editions.js';

@@ -1,6 +1,6 @@
 import { any, by, choose, derive, orElse, set, sum, weigh } from '../../calculation/index.js';
 import { type Gap, isMissing, missing, reaches } from '../../core/index.js';
-import { prospectiveBehindFeeders } from '../../physics/index.js';
+import { prospectiveBehindFeeders } from '../../physics/definitions.js';
 import { ohms } from '../../units/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
 import { ofCircuit, ofConditionalRating, type TemperaturePlace } from './places.js';

@@ -3,13 +3,12 @@ import { type Gap, missing } from '../../core/index.js';
 import type { Cable } from '../../installation/index.js';
 import {
   parallelProtectivePaths,
-  resistanceAtTemperature,
   runReactance,
   runResistance,
   segmentImpedanceOf,
   sumOfLineAndNeutral,
-  sumOfLineAndProtective,
-} from '../../physics/index.js';
+} from '../../physics/definitions.js';
+import { resistanceAtTemperature, sumOfLineAndProtective } from '../../physics/index.js';
 import { armourResistances } from '../../products/bs5467/armour.js';
 import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';

@@ -1,6 +1,6 @@
 import { by, choose, derive, set, weigh, when } from '../../calculation/index.js';
 import { isMissing, missing } from '../../core/index.js';
-import { operatingCurrentFromMultiple } from '../../physics/index.js';
+import { operatingCurrentFromMultiple } from '../../physics/definitions.js';
 import { ggGates } from '../../products/bs88/gg-gates.js';
 import { oldInstantaneousBands } from '../../products/bs3871/instantaneous-bands.js';
 import { instantaneousBands } from '../../products/en60898/instantaneous-bands.js';

@@ -8,7 +8,7 @@ import {
   isSource,
   type Line,
   type Load,
-  lineCurrentOf,
+  lineCurrentsOf,
   outletsBelow,
   type Run,
   rangesIn,
@@ -65,10 +65,7 @@ function currentsOf(
   const declared = own(options.feederDemand, run.id);
   if (declared !== undefined && isFeeder(run))
     return { by: 'declared demand of the feeder, on each of its lines', currents: onAll(declared) };
-  const loads = whenKnown(
-    lines.map((line) => (run.lines.includes(line) ? lineCurrentOf(run, line) : 0)),
-    (...all) => all as unknown as LineCurrents,
-  );
+  const loads = whenKnown(lineCurrentsOf(run, lines), (...all) => all as unknown as LineCurrents);
   if (itself) return { by: 'load of the circuit', currents: loads };
   const rating = factValue(`rating of the device of ${run.id}`, run.device.rating);
   if (isMissing(loads))
@@ -200,12 +197,12 @@ export function linesFollowed(circuit: CircuitCase): readonly FollowedLine[] {
   for (const line of linesServed(run)) {
     const loads = runs.map((r) => loadOf(options, r, r === run, line));
     const loading = (of: Line) => (polyphase ? loadingOf(run, loads, of) : '');
-    const alike = found.get(loading(line));
-    if (alike) found.set(loading(line), { ...alike, name: `${alike.name}, ${line}` });
+    const own = loading(line);
+    const alike = found.get(own);
+    if (alike) found.set(own, { ...alike, name: `${alike.name}, ${line}` });
     else {
       const [one, other] = lines.filter((l) => l !== line).map(loading);
-      const balanced = one === other && one === loading(line);
-      found.set(loading(line), { line, name: line, loads, othersAlike: one === other, balanced });
+      found.set(own, { line, name: line, loads, othersAlike: one === other, balanced: one === other && one === own });
     }
   }
   return [...found.values()];

@@ -1,6 +1,6 @@
 import { type CheckResult, type Gap, isMissing, type Known, whenKnown } from '../../core/index.js';
 import { own } from '../../core/own.js';
-import { lineCurrentOf, rising } from '../../installation/index.js';
+import { lineCurrentsOf, rising } from '../../installation/index.js';
 import { amperes, type Ratio, type Volts } from '../../units/index.js';
 import type { CircuitCase } from '../wiring-code.js';
 import { opened } from './opened.js';
@@ -17,12 +17,7 @@ export function statedDeparture(stated: number, ofCode: number): number {
 export function unknownBehindFeeders({ path, options }: CircuitCase): readonly Gap[] {
   return path.feeders.flatMap((feeder) => {
     if (own(options.feederDemand, feeder.id) !== undefined) return [];
-    const known = rising(feeder, (f) =>
-      whenKnown(
-        f.lines.map((line) => lineCurrentOf(f, line)),
-        (..._) => amperes(0),
-      ),
-    );
+    const known = rising(feeder, (f) => whenKnown(lineCurrentsOf(f, f.lines), (..._) => amperes(0)));
     return typeof known === 'object' && 'missing' in known ? known.missing : [];
   });
 }

@@ -22,13 +22,8 @@ import {
 } from '../../calculation/index.js';
 import { type Comparison, isMissing, type Known, missing, type Span } from '../../core/index.js';
 import type { Run, Stretch } from '../../installation/index.js';
-import {
-  dropOnRing,
-  resistanceAtTemperature,
-  runReactance,
-  runResistance,
-  voltageInNetwork,
-} from '../../physics/index.js';
+import { runReactance, runResistance, voltageInNetwork } from '../../physics/definitions.js';
+import { dropOnRing, resistanceAtTemperature } from '../../physics/index.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
 import {
   amperes,

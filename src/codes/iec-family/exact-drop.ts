@@ -1,8 +1,7 @@
 import { widened } from '../../calculation/index.js';
 import { isMissing, type Known, type Name, whenKnown } from '../../core/index.js';
 import { isSource, type Line, type Run, rangesIn } from '../../installation/index.js';
-import type { NodeLoad } from '../../physics/four-wire-network.js';
-import type { FourWireSection } from '../../physics/index.js';
+import type { FourWireSection, NodeLoad } from '../../physics/four-wire-network.js';
 import { type FollowedLine, type LineCurrents, placeOf, powerFactorOf, type Tap, tapsOf } from './drop-loads.js';
 
 type Loads = [NodeLoad | null, NodeLoad | null, NodeLoad | null];

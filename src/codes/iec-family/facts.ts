@@ -1,21 +1,30 @@
 import { contradicted } from '../../core/contradicted.js';
-import { known, unknown } from '../../core/index.js';
+import { type Fact, known, unknown } from '../../core/index.js';
 import type { Outlet, Run, Stretch } from '../../installation/index.js';
+import type { Amperes } from '../../units/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
 import { ofCircuit, ofRun, ofSection } from './places.js';
 
 /** Whether an outlet is, or has, a socket-outlet of up to 32 A; undefined where that is not known. */
 function hasSockets(o: Outlet): boolean | undefined {
-  if (o.kind !== 'load') return false;
+  if (o.kind === 'board') return false;
+  if (o.kind === 'charge-point') {
+    if (o.mode !== 2) return false;
+    // a household socket-outlet is of 13 A whatever else is said of it
+    return o.socket?.state === 'known' && o.socket.value === 'BS 1363' ? true : upTo32(o.socketRating);
+  }
   const { purpose, withSocket, socketRating: rated } = o;
   // a socket-outlet at something else than a cooker is looked at
   const fixed = purpose === 'cooking' ? withSocket : withSocket === true ? undefined : false;
   const there = purpose === 'socket-outlets' || fixed;
-  if (there === false || rated === undefined) return there;
+  return there === false || rated === undefined ? there : upTo32(rated) && there;
+}
+/** Whether a socket-outlet is of up to 32 A: it is where nothing is said of its rating. */
+function upTo32(rated: Fact<Amperes> | undefined): boolean | undefined {
+  if (rated === undefined) return true;
   if (rated.state === 'unknown') return undefined;
   const [least, most] = rated.state === 'known' ? [rated.value, rated.value] : [rated.least, rated.most];
-  if (least > 32) return false;
-  return most <= 32 ? there : undefined;
+  return least > 32 ? false : most <= 32 || undefined;
 }
 /** Whether a run feeds socket-outlets of up to 32 A itself, whatever else it feeds. */
 function feedsSockets({ feeds }: Run) {

@@ -1,13 +1,13 @@
 import { by, choose, type Line, same, set, sum } from '../../calculation/index.js';
 import {
-  earthFaultCurrentOf,
   externalImpedanceOfElectrode,
   largestEarthFault,
   leastOriginImpedance,
   lineNeutralLoop,
   smallestLineNeutralFault,
   sourceImpedanceOf,
-} from '../../physics/index.js';
+} from '../../physics/definitions.js';
+import { earthFaultCurrentOf } from '../../physics/index.js';
 import { ohms, type Ratio } from '../../units/index.js';
 import { ofCircuit, ofFault, type TemperaturePlace } from './places.js';
 

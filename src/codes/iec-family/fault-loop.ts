@@ -1,7 +1,8 @@
 import { by, choose, type Line, sum } from '../../calculation/index.js';
 import { missing } from '../../core/index.js';
 import type { Supply } from '../../installation/index.js';
-import { externalImpedanceOfElectrode, loopImpedanceOf, originImpedanceOf } from '../../physics/index.js';
+import { externalImpedanceOfElectrode } from '../../physics/definitions.js';
+import { loopImpedanceOf, originImpedanceOf } from '../../physics/index.js';
 import type { Ohms } from '../../units/index.js';
 import { ofCircuit, type TemperaturePlace } from './places.js';
 

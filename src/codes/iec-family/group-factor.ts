@@ -2,7 +2,7 @@ import { by, choose, derive, type Line, open, orElse, set, when } from '../../ca
 import { contradicted } from '../../core/contradicted.js';
 import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
 import type { Cable, Group, Run, Stretch } from '../../installation/index.js';
-import { tableManyCores } from '../../products/vde0298/tables/4-many-cores.js';
+import { manyCoresFactors } from '../../products/vde0298/tables/4-many-cores.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import { unequalGroupFactor } from './capacity.js';
 import type { directFactors, ductFactors, singleCoreTrayFactors, trayFactors } from './factor-forms.js';
@@ -180,9 +180,9 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
   );
   const noCoresFactor = open({
     kind: 'cell',
-    table: tableManyCores.id,
+    table: manyCoresFactors.id,
     explain: 'the factors for more than four loaded cores are for cables in air with conductors of up to 10 mm²',
-    source: tableManyCores.source,
+    source: manyCoresFactors.source,
   });
   return {
     circuit: {
@@ -208,7 +208,7 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
           set(false),
         ),
         set(ratio(1), 'not more than four loaded cores'),
-        when('buried', noCoresFactor, when(upTo10, by(tableManyCores), noCoresFactor)),
+        when('buried', noCoresFactor, when(upTo10, by(manyCoresFactors), noCoresFactor)),
       ),
     },
     grouped,

@@ -15,11 +15,11 @@ import { type CheckResult, type Gap, isMissing, type Known, missing } from '../.
 import {
   boundedFaultEnergy,
   directComponentFactor,
-  faultEnergy,
   largerFaultCurrent,
   lesserEnergy,
   timeOnCurve,
-} from '../../physics/index.js';
+} from '../../physics/definitions.js';
+import { faultEnergy } from '../../physics/index.js';
 import { energyLimits } from '../../products/en60898/energy-limiting-classes.js';
 import {
   type AmpereSquaredSeconds,

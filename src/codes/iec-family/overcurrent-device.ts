@@ -1,6 +1,6 @@
 import { by, choose, derive, open, same, set, when } from '../../calculation/index.js';
 import type { OvercurrentKind } from '../../installation/index.js';
-import { operatingCurrentFromMultiple } from '../../physics/index.js';
+import { operatingCurrentFromMultiple } from '../../physics/definitions.js';
 import { ggGates } from '../../products/bs88/gg-gates.js';
 import { oldInstantaneousBands } from '../../products/bs3871/instantaneous-bands.js';
 import { instantaneousBands } from '../../products/en60898/instantaneous-bands.js';

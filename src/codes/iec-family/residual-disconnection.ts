@@ -17,7 +17,7 @@ import {
   residualLoopVoltage,
   residualMultipleOf,
   residualTouchVoltage,
-} from '../../physics/index.js';
+} from '../../physics/definitions.js';
 import { residualBreakTimes } from '../../products/en61008/break-times.js';
 import { ratio } from '../../units/index.js';
 import { residualDisconnects, residualTouchLimit } from './disconnection-checks.js';

@@ -124,7 +124,10 @@ export const residualScopes = {
   additional: {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly AdditionalPlace[] => [
-      ...circuit.run.feeds.flatMap((point) => (point.kind === 'charge-point' ? [{ circuit, point }] : [])),
+      // a socket-outlet into which the cable of a vehicle is plugged is protected as one
+      ...circuit.run.feeds.flatMap((point) =>
+        point.kind === 'charge-point' && point.mode !== 2 ? [{ circuit, point }] : [],
+      ),
       { circuit },
     ],
     title: ({ point }: AdditionalPlace) => (point ? `Residual current device of ${point.id}` : 'Additional protection'),
@@ -147,6 +150,8 @@ export const residualScopes = {
   residualInside: {
     within: 'points',
     things: ({ point }: PointPlace): readonly ResidualInsidePlace[] => {
+      // the cable of a vehicle is no part of the installation
+      if (point.mode === 2) return [];
       if (point.residual) return [{ point, device: point.residual }];
       return point.noResidual?.state === 'known' && point.noResidual.value ? [] : [{ point }];
     },

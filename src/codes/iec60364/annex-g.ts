@@ -9,7 +9,7 @@ export const dropRateOfResistivity = /* @__PURE__ */ formula({
   expression: 'wayFactor * serviceResistivity / conductorArea',
   direction: { wayFactor: 1, serviceResistivity: 1, conductorArea: -1 },
   compute: (v) => (1000 * v.wayFactor * v.serviceResistivity) / v.conductorArea,
-  source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex G', provenance: 'memory' },
+  source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex G', provenance: 'two-sources' },
 });
 
 /** Reactive part of the drop per ampere and metre. IEC 60364-5-52 Annex G. */
@@ -21,5 +21,5 @@ export const dropRateOfReactance = /* @__PURE__ */ formula({
   expression: 'wayFactor * reactancePerMetre',
   direction: { wayFactor: 1, reactancePerMetre: 1 },
   compute: ({ wayFactor, reactancePerMetre }) => wayFactor * reactancePerMetre,
-  source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex G', provenance: 'memory' },
+  source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex G', provenance: 'two-sources' },
 });

@@ -11,7 +11,7 @@ const edition = '2009';
 
 /** What has to be said wherever a verdict by this code is printed. */
 const standing =
-  'IEC 60364-5-52:2009, recalled in large part and not compared with the print; what its amendment of 2024 alters is not known. Rating and voltage drop only: the other parts of IEC 60364 are not entered. Checks that are shared with BS 7671 cite its clauses; Chapters 41 to 43 and 52 carry the same numbers in IEC 60364. The edition in force, national codes and licensed practice decide.';
+  'IEC 60364-5-52:2009, recalled in large part and not compared with the print; what its amendment of 2024 alters is not known. Rating and voltage drop only: the other parts of IEC 60364 are not entered, and 4-43:2008 has been replaced since. The edition in force, national codes and licensed practice decide.';
 
 /**
  * IEC 60364 as a wiring code, as far as its rules were available: rating by Annex B and voltage drop by Annex G of part

@@ -256,8 +256,8 @@ export const faultTerms = {
     least: 0,
     words: 'protective conductor by the table for the same material',
   },
-  /** Cross-sectional area of a bonding conductor S_b, mm², above 0. */
-  bondingArea: { symbol: 'S_b', unit: 'mm²', above: 0, words: 'cross-sectional area of a bonding conductor' },
+  /** Cross-sectional area of a bonding conductor S_b, mm², 0 and up: 0 where it is seen to be missing. */
+  bondingArea: { symbol: 'S_b', unit: 'mm²', least: 0, words: 'cross-sectional area of a bonding conductor' },
   /** Smallest area of a bonding conductor S_b,min, mm², above 0. */
   minimumBondingArea: { symbol: 'S_b,min', unit: 'mm²', above: 0, words: 'smallest area of a bonding conductor' },
   /** Cross-sectional area of the earthing conductor S_e, mm², above 0. */

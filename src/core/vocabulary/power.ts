@@ -236,14 +236,6 @@ export const powerTerms = {
   voltageUnbalance: { symbol: 'u_2', unit: '1', least: 0, words: 'unbalance of three voltages' },
   /** Load on one line or between two S_1ph, VA, 0 and up. */
   singlePhaseLoad: { symbol: 'S_1ph', unit: 'VA', least: 0, words: 'load on one line or between two' },
-  /** Ratio of the fault level that counts for a single-phase load: 1 between lines, 3 from line to neutral n_L, 1, 1 to 3. */
-  lineLoads: {
-    symbol: 'n_L',
-    unit: '1',
-    least: 1,
-    most: 3,
-    words: 'ratio of the fault level that counts for a single-phase load: 1 between lines, 3 from line to neutral',
-  },
   /** Starting kVA of a motor for each horsepower k_L, 1, above 0. */
   letterFactor: {
     symbol: 'k_L',

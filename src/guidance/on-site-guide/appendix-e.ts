@@ -87,10 +87,10 @@ export const conduitTermsLong = /* @__PURE__ */ table({
   source: {
     document: 'On-Site Guide',
     clause: 'Appendix E, Table E4',
-    provenance: 'one-source',
+    provenance: 'two-sources',
     note: 'every cell follows 6000/(30+x), 10000/(31+x), 19000/(33+x) and 36000/(36+x), x being the length in metres times two for each bend; only 177 for 16 mm at x = 4 does not',
   },
-  provenanceOf: { '10': 'derived' },
+  provenanceOf: { '9': 'one-source', '10': 'derived' },
 });
 
 /** Terms of single-core cables for trunking. On-Site Guide, Table E5. */
@@ -113,7 +113,13 @@ export const trunkingCableTerms = /* @__PURE__ */ table({
   ],
   cell: 'spaceTerm',
   unit: '1',
-  source: { document: 'On-Site Guide', clause: 'Appendix E, Table E5', provenance: 'one-source' },
+  source: {
+    document: 'On-Site Guide',
+    clause: 'Appendix E, Table E5',
+    provenance: 'one-source',
+    note: 'the print has 9.1 for 1.5 mm² stranded, thermosetting; the larger term is kept until the guide is seen',
+  },
+  provenanceOf: { 'thermosetting stranded, 1.5': 'memory' },
 });
 
 /** Terms of trunking by its size in mm. On-Site Guide, Table E6. */
@@ -158,14 +164,15 @@ export const trunkingTerms = /* @__PURE__ */ table({
     ['150x50', 3091],
     ['150x75', 4743],
     ['150x100', 6394],
-    ['150x150', 9697],
+    ['150x150', 9575],
   ],
   cell: 'spaceTerm',
   unit: '1',
   source: {
     document: 'On-Site Guide',
     clause: 'Appendix E, Table E6',
-    provenance: 'memory',
-    note: 'the figure recalled for 150 by 38 mm cannot be right and is left out',
+    provenance: 'one-source',
+    note: 'the figure recalled for 150 by 38 mm cannot be right and is left out; of the others of 150 mm a print has 3161, 4787, 6414 and 9575, and 3091, 4743, 6394 and 9697 are recalled: the smaller ones are kept until the guide is seen',
   },
+  provenanceOf: { '150x50': 'memory', '150x75': 'memory', '150x100': 'memory' },
 });

@@ -214,7 +214,27 @@ export const otherChoiceWords: Readonly<Record<string, Readonly<Record<string, s
     paving: 'paving',
     'concrete-or-asphalt': 'concrete or asphalt',
   },
-  'work.supplyChange': { 'larger-fuse': 'a larger cut-out fuse', 'three-phase': 'three phases' },
+  'work.tenure': {
+    'owner-occupied': 'it is our own',
+    rented: 'we rent it',
+    'shared-building': 'it is shared with other owners',
+  },
+  'work.isolation': {
+    'isolator-fitted': 'a switch between meter and consumer unit',
+    supplier: 'the electricity supplier',
+    'network-operator': 'the network operator',
+  },
+  'work.dataConnection': {
+    wired: 'by cable',
+    wireless: 'by wireless network',
+    mobile: 'by mobile network',
+    none: 'not at all',
+  },
+  'work.supplyChange': {
+    'larger-fuse': 'a larger cut-out fuse',
+    'three-phase': 'three phases',
+    'own-service': 'a service of its own',
+  },
   'options.dropTemperature': {
     'neighbours-at-full-load': 'yes, the neighbours at their full load',
     'group-at-same-load': 'yes, all cables of the group at the same share of their load',

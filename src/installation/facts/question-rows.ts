@@ -92,6 +92,14 @@ efficiency | Efficiency of charging | % chargeEfficiency | 80..95 | - | - | - | 
 mounting | Mounting | work.mounting | - | - | - | - | - | work.mounting
 walls | Walls to drill | count | 0..5 | - | - | - | - | work.wallsToDrill
 outletHeight | Height of the outlet | mm length | 450..1400 | - | - | - | - | work.outletHeight
+tenure* | Owner or tenant | work.tenure | - | - | - | - | - | work.tenure
+ownerAgrees | Owner agrees | yes | - | - | - | - | - | work.ownerAgrees
+isolation | Who makes the tails dead | work.isolation | - | - | - | - | - | work.isolation
+lead | Length of the charging lead | m length | 3..10 | - | - | - | - | work.lead
+toInlet | From the outlet to the vehicle | m length | 0.5..10 | - | - | - | - | work.toInlet
+dataConnection | Data connection | work.dataConnection | - | - | - | - | - | work.dataConnection
+devicesToBeHad | Devices for the board | yes | - | - | - | - | - | work.devicesToBeHad
+model | Make and model of the charge point | text | - | - | - | - | - | work.model
 digging | Digging | work.digging | - | - | - | - | - | work.digging
 surface | Surface | work.surface | - | - | - | - | - | work.surface
 sensorCable | Cable of the current sensor | m length | 0..60 | - | - | - | - | work.sensorCable

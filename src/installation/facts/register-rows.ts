@@ -102,7 +102,7 @@ groupingFactor | Rated diversity of devices side by side | maker | By what facto
 position | Where it is | site | Does it stand at the origin, at the start of the circuit, along it, or inside the equipment? | the board with its cover closed | origin-of-circuit | -
 type | Type | site | Which type is marked on it: AC, A, F or B? | the wave symbols on its front | A | One wave: AC. Wave and half waves: A.
 rating | Rated residual operating current | site | Which residual operating current, such as 0.03 A, is printed on it? | its front with the marking | 30 mA | -
-ratedCurrent | Rated current | site | How many amperes is it rated for? | its front with the marking | 63 A | -
+ratedCurrent | Rated current of the residual current device | site | How many amperes is it rated for? | its front with the marking | 63 A | -
 delay | Time delay | site | Is it marked S (selective)? | its front with the marking | general | -
 delayTime | Setting of the delay | site | To what time is its delay set? | the setting dial | 0.2 s | -
 opensAllLive | Opens all live conductors | maker | Does it open the neutral as well as the line? | the terminals at top and bottom | true | Double pole, or four poles on three phases.
@@ -219,7 +219,7 @@ standingLeakage | Standing protective-conductor current | maker | What current f
 power | Rated power | maker | What rated power does the maker state? | the data sheet | 7.4 kW | -
 
 = mainSwitch
-rating | Rated current | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
+rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
 overloadDeclared | Overload protection declared | maker | Does the maker name the fuse that protects the main switch against overload? | - | true | -
 
 = control
@@ -227,6 +227,7 @@ name | Name of the load control | firm | What is the load control called? | - | 
 limit | Limit | firm | To what current does it hold the supply, per line? | - | 60 A | -
 controls | What it controls | firm | Which charge points does it hold back? | - | drive | -
 reaction | Time in which it makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
+keepsFuse | The fuse is kept from operating, by the maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
@@ -334,7 +335,16 @@ digging | Digging | customer | Is the trench dug by hand or by machine? | the gr
 surface | Surface | customer | Does the trench go through soil or turf, through paving, or through concrete or asphalt? | the ground along the trench | paving | -
 sensorCable | Cable of the current sensor | site | How long is the way from the meter tails to the charge point for a sensor cable? | - | 15 m | -
 limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
+limiterKeepsFuse | The limiter keeps the fuse from operating, by its maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -
 travelMinutes | Travel, there and back, in minutes | firm | How many minutes does the journey take, there and back? | - | 40 | -
 outletHeight | Height of the outlet | customer | How high above the ground is the outlet to be? | - | 900 mm | -
+tenure | Owner or tenant | customer | Do you own the building, rent it, or share it with other owners? | - | owner-occupied | Of a building that is rented or shared somebody else has to agree.
+ownerAgrees | Owner agrees | customer | Does the owner, or whoever manages the building, agree in writing? | the letter | true | -
+isolation | Who makes the tails dead | customer | Is there a switch between the meter and the consumer unit, or has somebody to come and draw the fuse? | the meter with the cables into and out of it | supplier | For work ahead of the main switch only. Nobody but the supplier or the network operator breaks a seal or draws the fuse.
+lead | Length of the charging lead | maker | How long is the charging lead? | - | 5 m | -
+toInlet | From the outlet to the vehicle | customer | How many metres of lead does it take from the charge point to the charging inlet, with the car parked as usual? | the parked car and the place of the charge point, in one picture | 3.5 m | -
+dataConnection | Data connection | customer | How is the charge point to reach the internet: by cable, by wireless network, by mobile network, or not at all? | - | wireless | -
+devicesToBeHad | Devices for the board | maker | Can the device that the circuit needs still be had for this board, from the maker of the board? | the label inside the door | true | Devices of another make only as the maker of the board declares.
+model | Make and model of the charge point | firm | Which charge point is to be fitted? | - | as quoted | -
 `;

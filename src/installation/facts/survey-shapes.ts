@@ -112,9 +112,18 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     surface: ['fact?', 'work.surface'],
     sensorCable: ['fact?', 'length'],
     limiterReaction: ['fact?', 'excessTime'],
+    limiterKeepsFuse: ['fact?', 'yes'],
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],
+    tenure: ['fact?', 'work.tenure'],
+    ownerAgrees: ['fact?', 'yes'],
+    isolation: ['fact?', 'work.isolation'],
+    lead: ['fact?', 'length'],
+    toInlet: ['fact?', 'length'],
+    dataConnection: ['fact?', 'work.dataConnection'],
+    devicesToBeHad: ['fact?', 'yes'],
+    model: ['plain?', 'text'],
   },
 };
 

@@ -116,14 +116,16 @@ function bondingOf(said: Said): Part {
     answer: said.fact(`${what}Bond`),
     value: said.value(`${what}Bond`),
   }));
-  const asked = all.filter(({ what, value }) => value !== 'none' && (what !== 'other' || value !== undefined));
   return {
-    bonding: asked.filter(({ value }) => value !== 'missing').map(({ what, answer }) => ({ what, area: answer })),
+    bonding: all
+      .filter(({ value }) => value !== 'none')
+      .map(({ what, answer, value }) => ({
+        what,
+        area: value === 'missing' ? { known: '0 mm²', by: 'answered: not bonded' } : answer,
+      })),
     ...(all.every(({ value }) => value === 'none')
       ? { noExtraneousParts: { known: true, by: 'no metal water, gas or other service answered' } }
-      : all.some(({ value }) => value === 'missing')
-        ? { noExtraneousParts: { known: false, by: 'metal that is not bonded answered' } }
-        : {}),
+      : {}),
   };
 }
 
@@ -278,6 +280,14 @@ function work(said: Said): Part {
     sensorCable: said.maybe('sensorCable'),
     travelMinutes: travel,
     outletHeight: said.maybe('outletHeight'),
+    tenure: said.maybe('tenure'),
+    ownerAgrees: said.maybe('ownerAgrees'),
+    isolation: said.maybe('isolation'),
+    lead: said.maybe('lead'),
+    toInlet: said.maybe('toInlet'),
+    dataConnection: said.maybe('dataConnection'),
+    devicesToBeHad: said.maybe('devicesToBeHad'),
+    model: said.value('model'),
   });
 }
 

@@ -1,4 +1,5 @@
 import { type CheckResult, type Known, notRequired, overall, type Sheet, whenKnown } from '../../core/index.js';
+import { runsOfNames } from '../../core/names.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, Duty, Route } from '../../demand/connection.js';
 import { formEntries } from '../../demand/form.js';
 import type { NetworkRules } from '../../demand/network-rules.js';
@@ -8,6 +9,8 @@ import * as c from './connection-checks.js';
 import { meterPointEntry } from './meter-point-entry.js';
 
 const NOTICE_DAYS = 28;
+/** ENA process: the operator is told after the work up to this demand, A. */
+const NOTICE_CURRENT = 60;
 
 /** Demand against 60 A, 13.8 kVA and the cut-out, line by line. */
 function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
@@ -16,7 +19,7 @@ function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
     const part = sheet.part(line);
     const subject = single ? undefined : line;
     const demand = part.given('demand', found, 'governing method');
-    const notifyThreshold = part.given('notifyThreshold', amperes(60), 'ENA process: 60 A');
+    const notifyThreshold = part.given('notifyThreshold', amperes(NOTICE_CURRENT), 'ENA process: 60 A');
     const cutOutRating = part.given('cutOutRating', facts.cutOutRating, 'survey');
     const results = [
       part.check(c.demandForNotice, { demand, notifyThreshold }, subject),
@@ -80,17 +83,17 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
   return [...small, part.check(c.sourcesForOneForm, { sourcePower, sourcePowerLimit })];
 }
 
-/** Devices that are named one by one; of more the first and the last. */
-const NAMED = 24;
-
 function dutiesOf(route: Route, sources: readonly CheckResult[], facts: ConnectionFacts): Duty[] {
   const fresh = facts.devices.filter((d) => d.isNew);
   const forms = fresh.filter((d) => d.kind === 'charge-point' || d.kind === 'heat-pump');
-  const nameOf = (d: (typeof forms)[number] | undefined) => (d ? `${d.kind.replace('-', ' ')} ‘${d.id}’` : '');
-  const names =
-    forms.length > NAMED
-      ? `${forms.length} devices, ${nameOf(forms[0])} to ${nameOf(forms.at(-1))}`
-      : forms.map(nameOf).join(', ') || 'the installation';
+  const named = (['charge-point', 'heat-pump'] as const).flatMap((kind) =>
+    runsOfNames(forms.filter((d) => d.kind === kind).map((d) => d.id)).flatMap((run) =>
+      (run.length > 2 ? [`‘${run[0]}’ to ‘${run.at(-1)}’ (${run.length})`] : run.map((id) => `‘${id}’`)).map(
+        (id) => `${kind.replace('-', ' ')} ${id}`,
+      ),
+    ),
+  );
+  const names = named.join(', ') || 'the installation';
   const duties: Duty[] = [];
   if (route === 'notify-after')
     duties.push({
@@ -133,6 +136,7 @@ export const greatBritain: NetworkRules = /* @__PURE__ */ (() => ({
   id: 'gb-network',
   title: 'Connect and notify, or apply first, in Great Britain',
   country: 'GB',
+  noticeUpTo: amperes(NOTICE_CURRENT),
   decide(facts: ConnectionFacts, sheet: Sheet): ConnectionDecision {
     const part = sheet.part('Notify or apply, Great Britain');
     const sources = sourceResults(facts, part);

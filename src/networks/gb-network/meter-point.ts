@@ -44,12 +44,6 @@ export interface MeterPoint {
  * The check digit that belongs to the first twelve digits of a core.
  * @param first12 twelve digits, or more, of which the first twelve count
  * @returns the thirteenth digit, 0 to 9
- * @example
- * ```ts
- * import { meterPointCheckDigit } from 'ohmwright/networks';
- *
- * meterPointCheckDigit('100000000000'); // => 3
- * ```
  */
 export function meterPointCheckDigit(first12: string): number {
   const sum = WEIGHTS.reduce((total, weight, i) => total + weight * Number(first12[i]), 0);

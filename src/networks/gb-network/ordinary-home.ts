@@ -55,6 +55,19 @@ export const ordinaryHome: AssumptionSet = {
       confirm: 'Measure the prospective fault current at the main switch, line to neutral and line to earth.',
     },
     {
+      id: 'prospective-current-three-phase',
+      fact: 'supply.prospectiveCurrent',
+      when: { 'supply.phases': 3 },
+      value: 6000,
+      source: {
+        document: 'physics',
+        provenance: 'common-practice',
+        note: 'services of homes, between the lines; the distributor states the figure with a new supply',
+      },
+      confirm:
+        'Measure the prospective fault current at the main switch: between lines, line to neutral and line to earth.',
+    },
+    {
       id: 'own-service',
       fact: 'supply.looped',
       value: false,
@@ -108,7 +121,8 @@ export const ordinaryHome: AssumptionSet = {
       fact: 'bonded.area',
       value: 10,
       source: { document: 'physics', provenance: 'common-practice' },
-      confirm: 'Read the sizes of the main bonding conductors at the clamps: 10 mm² each.',
+      confirm:
+        'Look for every metal service and structure that comes in, and read the size of its bonding conductor at the clamp: 10 mm² each.',
     },
     {
       id: 'main-switch-100',
@@ -251,6 +265,31 @@ export const ordinaryHome: AssumptionSet = {
       value: 1,
       source: { document: 'physics', provenance: 'common-practice' },
       confirm: 'Leave a blank way beside the new device, or use the maker’s factor for continuous load.',
+    },
+    {
+      id: 'largest-half-hour-45',
+      fact: 'supply.meteredDemand',
+      when: { 'supply.phases': 1 },
+      value: { current: 45, about: 'customary: largest half hour of a year of an ordinary home' },
+      source: {
+        document: 'physics',
+        provenance: 'common-practice',
+        note: 'half hours of homes without electric heating mostly stay below it; it is taken only where an estimate of the demand stands in the way',
+      },
+      confirm:
+        'Read the half hours of a whole year from the smart meter, or log a week of the coldest season, before anything is installed.',
+    },
+    {
+      id: 'limiter-keeps-the-fuse',
+      fact: 'control.keepsFuse',
+      value: true,
+      source: {
+        document: 'physics',
+        provenance: 'common-practice',
+        note: 'limiters are sold to be set to the rating of the fuse ahead of them',
+      },
+      confirm:
+        'Read in the instructions of the limiter for which fuse it is made, to what part of its rating it is set, and within what time it makes room.',
     },
     {
       id: 'standing-leakage',

@@ -4,14 +4,14 @@
  *
  * @module ohmwright/power
  */
-export * from './ageing.js';
-export * from './busbar.js';
-export * from './capacitors.js';
-export * from './fault-network.js';
-export * from './harmonics.js';
-export * from './load-network.js';
-export * from './motors.js';
-export * from './parallel.js';
-export * from './transformer-supply.js';
-export * from './transformers.js';
-export * from './unbalance.js';
+export { distributionTransformer } from './ageing.js';
+export { alongTaps, type TappedRun } from './busbar.js';
+export { capacitorPowerOf, correctedPowerFactorOf } from './capacitors.js';
+export * from './collections.js';
+export { type FaultNetwork, type FaultPlace, faultContributions, impedanceAt } from './fault-network.js';
+export { type LoadNetwork, type LoadSolution, solveNetwork } from './load-network.js';
+export { motorCurrentOf, startCurrentOf, voltageDipOf } from './motors.js';
+export { type ParallelTransformer, parallelShares } from './parallel.js';
+export { type TransformerSupply, type TransformerSupplyInput, transformerSupply } from './transformer-supply.js';
+export { regulationOf, transformerCurrentOf, transformerEfficiencyOf, transformerLossesOf } from './transformers.js';
+export { type Phasor, type SymmetricalComponents, symmetricalComponents } from './unbalance.js';

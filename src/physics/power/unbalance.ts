@@ -111,14 +111,21 @@ export const unbalanceOfPhasors = /* @__PURE__ */ procedure({
   },
 });
 
-/** Unbalance of the voltage by a single-phase load behind a fault level: line to neutral divides by 3. Symmetrical components. */
+/**
+ * Unbalance of the voltage by a single-phase load behind a fault level, between two lines or from a line to neutral alike.
+ * Symmetrical components.
+ */
 export const unbalanceOfSingleLoad = /* @__PURE__ */ formula({
   id: 'unbalance-of-single-load',
   title: 'Unbalance of the voltage by a single-phase load behind a fault level',
-  inputs: ['singlePhaseLoad', 'faultPower', 'lineLoads'],
+  inputs: ['singlePhaseLoad', 'faultPower'],
   output: 'voltageUnbalance',
-  expression: 'singlePhaseLoad / (lineLoads * faultPower)',
-  direction: { singlePhaseLoad: 1, faultPower: -1, lineLoads: -1 },
-  compute: ({ singlePhaseLoad, faultPower, lineLoads }) => singlePhaseLoad / (lineLoads * faultPower),
-  source: { document: 'Symmetrical components', provenance: 'derived' },
+  expression: 'singlePhaseLoad / faultPower',
+  direction: { singlePhaseLoad: 1, faultPower: -1 },
+  compute: ({ singlePhaseLoad, faultPower }) => singlePhaseLoad / faultPower,
+  source: {
+    document: 'Symmetrical components',
+    provenance: 'derived',
+    note: 'the reactance of the supply alone; what the neutral drops is left out',
+  },
 });

@@ -14,7 +14,7 @@ import { armouredOverallDiameters, armourWireDiameters } from './dimensions.js';
  * ```ts
  * import { celsius, hertz, squareMillimetres } from 'ohmwright';
  * import { heatBalance } from 'ohmwright/heat';
- * import { armouredBuild } from 'ohmwright/bs7671';
+ * import { armouredBuild } from 'ohmwright/products';
  *
  * const { computedCapacity } = heatBalance({
  *   cable: armouredBuild({ metal: 'copper', cores: 3, conductorArea: squareMillimetres(16) }),

@@ -12,7 +12,7 @@ import { ggGates } from './gg-gates.js';
  * @example
  * ```ts
  * import { amperes } from 'ohmwright';
- * import { ggEnvelope } from 'ohmwright/bs7671';
+ * import { ggEnvelope } from 'ohmwright/products';
  *
  * ggEnvelope(amperes(100)).slow.length; // => 3
  * ```

@@ -13,7 +13,7 @@ import { testMultiples, testTimes } from './test-currents.js';
  * @example
  * ```ts
  * import { amperes } from 'ohmwright';
- * import { breakerEnvelope } from 'ohmwright/bs7671';
+ * import { breakerEnvelope } from 'ohmwright/products';
  *
  * breakerEnvelope('B', amperes(32)).slow.length; // => 3
  * ```

@@ -50,7 +50,7 @@ export function coresOf({ metal, insulation, cores, conductorArea }: CableChoice
  * ```ts
  * import { celsius, hertz, kelvinMetresPerWatt, metres, squareMillimetres } from 'ohmwright';
  * import { heatBalance } from 'ohmwright/heat';
- * import { unarmouredBuild } from 'ohmwright/iec60364';
+ * import { unarmouredBuild } from 'ohmwright/products';
  *
  * const { computedCapacity } = heatBalance({
  *   cable: unarmouredBuild({ metal: 'copper', insulation: 'XLPE', cores: 3, conductorArea: squareMillimetres(95) }),

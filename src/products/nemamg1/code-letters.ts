@@ -36,7 +36,8 @@ export const codeLetters = /* @__PURE__ */ table({
   source: {
     document: 'NEMA MG 1',
     clause: 'code letters',
-    provenance: 'memory',
-    note: 'upper ends of the bands; letter V has none',
+    provenance: 'two-sources',
+    note: 'upper ends of the bands; letter V has none; a print has 3.55 for B, with which C begins',
   },
+  provenanceOf: { B: 'one-source', H: 'one-source' },
 });

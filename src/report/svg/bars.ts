@@ -1,18 +1,23 @@
 import { formatIn } from '../../units/index.js';
-import { escapeHtml } from '../render-html.js';
-import { linear, n, picture, text } from './picture.js';
+import { END, headed, linear, MIDDLE, n, picture, text, WIDTH, wrapped } from './picture.js';
 
 /** What a picture of demand by method shows. */
 export interface DemandPictureInput {
   readonly title: string;
   /** A bar for each method, A; the one that governs is marked. */
-  readonly bars: readonly { readonly name: string; readonly current: number; readonly governs?: boolean }[];
+  readonly bars: readonly {
+    readonly name: string;
+    readonly current: number;
+    /** The demand that a load limiter cuts, A: what there would be without it. */
+    readonly uncut?: number;
+    readonly governs?: boolean;
+  }[];
   /** Limits that are marked, A. */
   readonly limits: readonly { readonly name: string; readonly current: number }[];
 }
 
 /**
- * Maximum demand by each method, against the limits of the supply.
+ * Maximum demand by each method, before and after a load limiter, against the limits of the supply.
  * @param input bars and limits, A
  * @returns an SVG as text
  * @example
@@ -21,42 +26,61 @@ export interface DemandPictureInput {
  *
  * const svg = demandPicture({
  *   title: 'Demand',
- *   bars: [{ name: 'by allowances', current: 62, governs: true }],
+ *   bars: [{ name: 'by allowances', current: 80, uncut: 102, governs: true }],
  *   limits: [{ name: 'service fuse', current: 80 }],
  * });
  * svg.startsWith('<svg'); // => true
  * ```
  */
 export function demandPicture(input: DemandPictureInput): string {
+  const head = headed(input.title);
   // the largest on top: no line then runs through the words of another
   const marked = [...new Set(input.limits.map((l) => l.current))]
     .sort((a, b) => b - a)
     .map((current) => ({
       current,
-      words: input.limits.flatMap((l) => (l.current === current ? [l.name] : [])).join(', '),
+      words: `${input.limits.flatMap((l) => (l.current === current ? [l.name] : [])).join(', ')} ${formatIn(current, 'A')}`,
     }));
-  const [left, right, row] = [40, 690, 42];
-  const top = 44 + 15 * marked.length;
-  const bottom = top + input.bars.length * row;
-  const most = Math.max(1, ...input.bars.map((b) => b.current), ...input.limits.map((l) => l.current));
-  const x = linear(0, most * 1.1, left, right);
-  const bars = input.bars.map((b, k) => {
-    const y = top + k * row + 18;
-    return `<rect x="${left}" y="${y}" width="${n(x(b.current) - left)}" height="19" fill="currentColor" fill-opacity="${b.governs ? 0.55 : 0.22}" stroke="currentColor"/>${text(left + 4, y - 4, b.governs ? `${b.name} (governs)` : b.name)}${text(x(b.current) + 5, y + 14, formatIn(b.current, 'A'))}`;
+  const [left, right] = [10, 350];
+  const top = head.bottom + 8 + 16 * marked.length;
+  const most = Math.max(
+    1,
+    ...input.bars.map((b) => Math.max(b.current, b.uncut ?? 0)),
+    ...input.limits.map((l) => l.current),
+  );
+  const x = linear(0, most * 1.15, left, right);
+  let y = top + 4;
+  const bars = input.bars.map((b) => {
+    const lines = wrapped(b.governs ? `${b.name} (governs)` : b.name, 52);
+    const words = lines.map((line, i) => text(left + 4, y + 13 + 15 * i, line)).join('');
+    const at = y + 15 * lines.length + 4;
+    y = at + 30;
+    const cut = b.uncut !== undefined && b.uncut > b.current ? b.uncut : undefined;
+    const over =
+      cut === undefined
+        ? text(x(b.current) + 5, at + 14, formatIn(b.current, 'A'))
+        : `<rect x="${n(x(b.current))}" y="${at}" width="${n(x(cut) - x(b.current))}" height="19" fill="none" stroke="currentColor" stroke-dasharray="3 2"/>${text(x(b.current) - 5, at + 14, formatIn(b.current, 'A'), END)}${text(x(cut) + 4, at + 14, formatIn(cut, 'A'))}`;
+    return `${words}<rect x="${left}" y="${at}" width="${n(x(b.current) - left)}" height="19" fill="currentColor" fill-opacity="${b.governs ? 0.45 : 0.18}" stroke="currentColor"/>${over}`;
   });
+  const bottom = y + 2;
   const limits = marked.map(({ current, words }, k) => {
-    const y = top - 6 - 15 * (marked.length - 1 - k);
+    const at = top - 6 - 16 * (marked.length - 1 - k);
+    const width = words.length * 6.6;
     const beyondMiddle = x(current) > (left + right) / 2;
-    return `<path class="ink" stroke-width="1.5" stroke-dasharray="6 3" d="M${n(x(current))} ${y - 10}V${bottom}"/>${text(x(current) + (beyondMiddle ? -5 : 5), y, `${words} ${formatIn(current, 'A')}`, beyondMiddle ? 'text-anchor="end"' : '')}`;
+    // where there is no room on its side the text begins at the edge
+    const place = !beyondMiddle ? x(current) + 5 : Math.max(2, x(current) - 5 - width);
+    return `<path class="ink" stroke-width="1.5" stroke-dasharray="6 3" d="M${n(x(current))} ${at - 10}V${bottom}"/>${text(place, at, words)}`;
   });
-  const axis = `<path class="ink" d="M${left} ${top}V${bottom}H${right}"/>${x.ticks.map((v) => text(x(v), bottom + 16, String(v), 'text-anchor="middle"')).join('')}${text((left + right) / 2, bottom + 34, 'maximum demand per line, A', 'text-anchor="middle"')}`;
+  const axis = `<path class="ink" d="M${left} ${top}V${bottom}H${right}"/>${x.ticks.map((v) => text(x(v), bottom + 16, String(v), MIDDLE)).join('')}${text((left + right) / 2, bottom + 34, 'maximum demand per line, A', MIDDLE)}`;
+  const anyCut = input.bars.some((b) => b.uncut !== undefined && b.uncut > b.current);
+  const note = anyCut ? text(left, bottom + 54, 'dashed: without the load limiter') : '';
   return picture(
     {
       title: input.title,
-      description: `Maximum demand by method: ${input.bars.map((b) => `${b.name} ${formatIn(b.current, 'A')}`).join(', ')}; limits: ${input.limits.map((l) => `${l.name} ${formatIn(l.current, 'A')}`).join(', ')}.`,
-      width: 740,
-      height: bottom + 46,
+      description: `Maximum demand by method: ${input.bars.map((b) => `${b.name} ${formatIn(b.current, 'A')}${b.uncut === undefined ? '' : `, ${formatIn(b.uncut, 'A')} without the load limiter`}`).join(', ')}; limits: ${input.limits.map((l) => `${l.name} ${formatIn(l.current, 'A')}`).join(', ')}.`,
+      width: WIDTH,
+      height: bottom + (anyCut ? 62 : 42),
     },
-    `<text x="16" y="22" font-weight="600">${escapeHtml(input.title)}</text>${axis}${bars.join('')}${limits.join('')}`,
+    `${head.svg}${axis}${limits.join('')}${bars.join('')}${note}`,
   );
 }

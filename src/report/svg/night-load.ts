@@ -1,5 +1,5 @@
 import { formatIn } from '../../units/index.js';
-import { axes, hatches, legend, linear, lineSample, n, picture, slug, text } from './picture.js';
+import { axes, hatches, headed, legend, linear, lineSample, n, picture, slug, WIDTH } from './picture.js';
 
 /** What a picture of the load of a night shows. */
 export interface NightLoadInput {
@@ -63,14 +63,15 @@ function bandPath(
  * ```
  */
 export function nightLoadPicture(input: NightLoadInput): string {
-  const area = { left: 70, right: 700, top: 40, bottom: 330 };
+  const head = headed(input.title);
+  const area = { left: 46, right: 346, top: head.bottom + 8, bottom: head.bottom + 238 };
   const steps = input.minutes.length;
   const width = steps > 1 ? (input.minutes[1] ?? 0) - (input.minutes[0] ?? 0) : 1;
   const [from, to] = [input.minutes[0] ?? 0, (input.minutes.at(-1) ?? 0) + width];
   const limitAt = (i: number): number => (typeof input.limit === 'number' ? input.limit : (input.limit[i] ?? 0));
   const sums = input.minutes.map((_, i) => input.bands.reduce((a, b) => a + Math.max(0, b.current[i] ?? 0), 0));
   const most = Math.max(1, ...sums, ...input.minutes.map((_, i) => limitAt(i)));
-  const hour = 60 * Math.max(1, Math.ceil((to - from) / 60 / 8));
+  const hour = 60 * Math.max(1, Math.ceil((to - from) / 60 / 6));
   const hours = Array.from(
     { length: Math.floor(to / hour) - Math.ceil(from / hour) + 1 },
     (_, k) => (Math.ceil(from / hour) + k) * hour,
@@ -97,7 +98,7 @@ export function nightLoadPicture(input: NightLoadInput): string {
     .join('');
   const sample = (k: number) =>
     `<rect y="-7" width="28" height="13" fill="${k === 0 ? 'currentColor' : `url(#${id}-h${(k - 1) % hatches.length})`}"${k === 0 ? ' fill-opacity=".3"' : ''} stroke="currentColor" stroke-width=".6"/>`;
-  const key = legend(area.left, area.bottom + 62, [
+  const key = legend(8, area.bottom + 56, [
     ...input.bands.map((b, k) => ({ sample: sample(k), words: b.name })),
     { sample: lineSample('8 3', 2.5), words: 'limit' },
   ]);
@@ -105,9 +106,9 @@ export function nightLoadPicture(input: NightLoadInput): string {
     {
       title: input.title,
       description: `Load from ${clock(from)} to ${clock(to)}, highest ${formatIn(Math.max(...sums, 0), 'A')} against a limit of ${formatIn(Math.max(...input.minutes.map((_, i) => limitAt(i)), 0), 'A')}; bands: ${input.bands.map((b) => b.name).join(', ')}.`,
-      width: 740,
-      height: area.bottom + 72 + key.height,
+      width: WIDTH,
+      height: area.bottom + 52 + key.height,
     },
-    `<defs>${defs}</defs>${text(area.left, 22, input.title, 'font-weight="600"')}${axes(area, x, y, { x: 'time of day', y: 'current, A' }, { x: clock })}${bands.join('')}<path class="ink" stroke-width="2.5" stroke-dasharray="8 3" d="${limit}"/>${key.svg}`,
+    `<defs>${defs}</defs>${head.svg}${axes(area, x, y, { x: 'time of day', y: 'current, A' }, { x: clock })}${bands.join('')}<path class="ink" stroke-width="2.5" stroke-dasharray="8 3" d="${limit}"/>${key.svg}`,
   );
 }

@@ -1,206 +1,239 @@
-import type { Board, ChargePoint, Installation, Load, OvercurrentDevice, Run } from '../../installation/index.js';
-import { runNames } from '../../installation/index.js';
-import { isFuse, kindWords, sizeWords } from '../../installation/marking.js';
+import { runsOfNames } from '../../core/names.js';
+import type {
+  Board,
+  ChargePoint,
+  Installation,
+  Load,
+  OvercurrentDevice,
+  ResidualDevice,
+  Run,
+} from '../../installation/index.js';
+import { curveWords, deviceName, hasResidual, isFuse, sizeWords } from '../../installation/marking.js';
 import { formatIn } from '../../units/index.js';
-import { n, picture, text } from './picture.js';
+import { END, headed, n, picture, text, WIDTH } from './picture.js';
+import { bar, breaker, disconnector, earth, fuse, loadEnd, meter, outlet, residual, ring, strokes } from './symbols.js';
 
-/** Room for one outgoing run, user units. */
-const COLUMN = 150;
-const ROW = 190;
+/** Height of a row, and room for its symbols, user units. */
+const ROW = 42;
+const SYMBOLS = 104;
+/** How far a board stands in from the one that feeds it; deeper ones stay where there is room. */
+const [IN, DEEPEST] = [20, 110];
 
-const amps = (d: OvercurrentDevice): string =>
-  d.rating.state === 'known'
-    ? formatIn(d.rating.value, 'A')
-    : d.rating.state === 'between'
-      ? `${d.rating.least} to ${d.rating.most} A`
+const amps = (rating: OvercurrentDevice['rating']): string =>
+  rating.state === 'known'
+    ? formatIn(rating.value, 'A')
+    : rating.state === 'between'
+      ? `${rating.least} to ${rating.most} A`
       : '? A';
-const deviceKind = (d: OvercurrentDevice): string => (d.kind.state === 'known' ? kindWords(d.kind.value) : 'kind ?');
+const deviceWords = (d: OvercurrentDevice): string => {
+  if (d.kind.state !== 'known') return `${amps(d.rating)}, kind ?`;
+  const kind = d.kind.value;
+  return `${deviceName(kind)} ${amps(d.rating)}, ${curveWords(kind) ?? kind.standard}`;
+};
 const cableWords = (r: Run): string => {
   const size = sizeWords(r.cable);
   // of an existing circuit the number of cores is no more known than the size
   return size === undefined && r.existing ? 'cable ?' : `${r.cable.cores} x ${size ?? '?'}`;
 };
-
-// Graphical symbols after IEC 60617, drawn on a vertical line from y to y + 30.
-/** Fuse: a rectangle with the line through it. */
-const fuse = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 30}"/><rect class="ink" x="${x - 5}" y="${y + 6}" width="10" height="18"/>`;
-/** Circuit-breaker: an open contact with a cross at its fixed end. */
-const breaker = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 8}M${x - 3} ${y + 5}L${x + 3} ${y + 11}M${x + 3} ${y + 5}L${x - 3} ${y + 11}M${x} ${y + 24}L${x - 8} ${y + 9}M${x} ${y + 24}V${y + 30}"/>`;
-/** Switch-disconnector: an open contact with a bar at its fixed end. */
-const disconnector = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 8}M${x - 4} ${y + 8}H${x + 4}M${x} ${y + 24}L${x - 8} ${y + 9}M${x} ${y + 24}V${y + 30}"/>`;
-/** Residual current: a ring around the line. */
-const residual = (x: number, y: number): string =>
-  `<ellipse class="ink" cx="${x}" cy="${y}" rx="8" ry="4"/><path class="ink" d="M${x - 8} ${y}H${x - 18}V${y - 24}H${x - 6}" stroke-dasharray="2 2"/>`;
-/** Earth. */
-const earth = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 10}M${x - 9} ${y + 10}H${x + 9}M${x - 6} ${y + 14}H${x + 6}M${x - 3} ${y + 18}H${x + 3}"/>`;
-/** Meter: a box with its unit. */
-const meter = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 6}M${x} ${y + 28}V${y + 34}"/><rect class="ink" x="${x - 14}" y="${y + 6}" width="28" height="22"/>${text(x, y + 21, 'Wh', 'text-anchor="middle" font-size="10"')}`;
-/** Socket-outlet of a charge point: half circle with its bar. */
-const outlet = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 8}M${x - 10} ${y + 18}A10 10 0 0 1 ${x + 10} ${y + 18}M${x - 10} ${y + 8}H${x + 10}"/>`;
-const loadEnd = (x: number, y: number): string =>
-  `<path class="ink" d="M${x} ${y}V${y + 12}M${x - 4} ${y + 8}L${x} ${y + 16}L${x + 4} ${y + 8}"/>`;
-
-interface Drawn {
-  readonly svg: string;
-  readonly width: number;
-  readonly depth: number;
-}
-
-/** Lines for a run: one stroke for each line conductor. */
-const strokesFor = (x: number, y: number, count: number): string =>
-  count > 1
-    ? `<path class="ink" d="${Array.from({ length: count }, (_, i) => `M${x - 4} ${y + i * 4 + 4}L${x + 4} ${y + i * 4 - 4}`).join('')}"/>`
-    : '';
-
+const residualWords = ({ rating, type }: ResidualDevice): string =>
+  `RCD ${rating.state === 'known' ? formatIn(rating.value, 'A') : '?'}${type.state === 'known' ? ` type ${type.value}` : ''}`;
 const shorten = (words: string, most: number): string => (words.length > most ? `${words.slice(0, most - 1)}…` : words);
+/** Characters that have room from a place to the right edge, by the size of the font. */
+const room = (x: number, font = 11): number => Math.max(8, Math.floor((WIDTH - 6 - x) / (font * 0.56)));
 
-function drawOutlets(run: Run, x: number, y: number): string {
-  if (run.feeds.some((o) => o.kind === 'board')) return '';
-  const points = run.feeds.filter((o): o is ChargePoint => o.kind === 'charge-point');
-  const loads = run.feeds.filter((o): o is Load => o.kind === 'load');
-  const words = points[0]
-    ? `charge point ${points[0].id}`
-    : loads.length > 0
-      ? loads.map((l) => l.id).join(', ')
-      : 'spare';
-  return `${points.length > 0 ? outlet(x, y) : loadEnd(x, y)}${text(x + 28, y + 34, shorten(words, 24), 'text-anchor="middle" font-size="10"')}`;
+/** Drawn so far, and the height that it takes. */
+interface Sheet {
+  readonly parts: string[];
+  y: number;
 }
 
-/** Runs up to which a diagram shows every one; in larger ones new circuits that look alike stand as one with their number. */
-const EVERY = 60;
-
-/** What a diagram shows of an installation. */
-interface Shown {
-  readonly wanted: ReadonlySet<string>;
-  readonly all: boolean;
+/** What a run is called, with what it feeds. */
+function rowName({ id, feeds }: Run): string {
+  const points = feeds.filter((o): o is ChargePoint => o.kind === 'charge-point').map((p) => p.id);
+  const loads = feeds.filter((o): o is Load => o.kind === 'load').map((l) => l.id);
+  const fed = points.length > 0 ? `charge point ${points.join(', ')}` : loads.join(', ');
+  return fed === '' || id.includes(fed) || fed === id ? id : `${id}: ${fed}`;
 }
 
-/** Outgoing runs as they are drawn, each with how many stand for it. */
-function drawnRuns(board: Board, { wanted, all }: Shown): readonly { readonly run: Run; readonly times: number }[] {
-  const found = new Map<string, { run: Run; times: number }>();
-  for (const run of board.runs) {
-    const single = all || !wanted.has(run.id);
-    const looks = single ? run.id : JSON.stringify([run.device.rating, run.device.kind, run.cable, run.lines.length]);
-    const before = found.get(looks);
-    if (before) before.times += 1;
-    else found.set(looks, { run, times: 1 });
+/** Rows of a board: runs to charge points that are alike, and named by numbers that count on, are one row. */
+function rowsOf(runs: readonly Run[]): readonly { readonly run: Run; readonly name: string; readonly times: number }[] {
+  const likeness = (r: Run): string | undefined =>
+    r.feeds.length === 1 && r.feeds[0]?.kind === 'charge-point'
+      ? [deviceWords(r.device), cableWords(r), r.lines.length].join()
+      : undefined;
+  const groups: Run[][] = [];
+  for (const run of runs) {
+    const last = groups.at(-1);
+    if (last?.[0] && likeness(run) !== undefined && likeness(last[0]) === likeness(run)) last.push(run);
+    else groups.push([run]);
   }
-  return [...found.values()];
+  return groups.flatMap((group) =>
+    runsOfNames(group.map((r) => r.feeds[0]?.id ?? r.id)).flatMap((names) => {
+      const of = names.map((name) => group.find((r) => (r.feeds[0]?.id ?? r.id) === name) as Run);
+      return names.length > 2 && of[0]
+        ? [{ run: of[0], name: `${names[0]} to ${names.at(-1)}`, times: names.length }]
+        : of.map((run) => ({ run, name: rowName(run), times: 1 }));
+    }),
+  );
 }
 
-/** Boards along a run side by side below it, tapped from one line. */
-function drawBoards(run: Run, x: number, y: number, shown: Shown): Drawn | undefined {
+function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number], wanted: ReadonlySet<string>): void {
+  const { run, name, times } = row;
+  const y = sheet.y + ROW / 2;
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
-  let left = x - COLUMN / 2;
-  let depth = y;
-  const parts: string[] = [];
+  const { kind } = run.device;
+  const known = kind.state === 'known' ? kind.value : undefined;
+  const own = (run.residual ?? []).some((r) => r.position === 'origin-of-circuit') || (known && hasResidual(known));
+  const end = x + SYMBOLS - 14;
+  const words = x + SYMBOLS + 4;
+  if (wanted.has(run.id))
+    sheet.parts.push(
+      `<rect x="${n(x + 6)}" y="${n(sheet.y + 2)}" width="${n(WIDTH - x - 10)}" height="${ROW - 4}" fill="currentColor" fill-opacity=".08" stroke="currentColor" stroke-dasharray="4 3"/>`,
+    );
+  const details = [deviceWords(run.device), cableWords(run)].join(', ');
+  sheet.parts.push(
+    known && isFuse(known) ? fuse(x + 10, y) : breaker(x + 10, y),
+    own ? residual(x + 50, y) : '',
+    run.ring
+      ? ring(x + 58, y, end)
+      : `<path class="ink" d="M${n(x + 40)} ${n(y)}H${n(end)}"/>${strokes(x + 72, y, run.lines.length)}`,
+    `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 10)}"/>`,
+    boards.length > 0 || run.ring
+      ? ''
+      : run.feeds.some((o) => o.kind === 'charge-point')
+        ? outlet(end, y)
+        : loadEnd(end, y),
+    text(words, y - 3, shorten(times > 1 ? `${name} (${times})` : name, room(words)), 'font-size="11"'),
+    text(words, y + 12, shorten(run.ring ? `ring, ${details}` : details, room(words, 10.5)), 'font-size="10.5"'),
+  );
+  sheet.y += ROW;
+  // boards along a riser are tapped from one line
   for (const board of boards) {
-    const at = left + COLUMN / 2;
-    const inner = drawBoard(board, left, y + 150, shown);
-    if (at > x) parts.push(`<path class="ink" d="M${x} ${y + 136}H${at}V${y + 160}"/>`);
-    parts.push(inner.svg);
-    depth = Math.max(depth, inner.depth);
-    left += Math.max(COLUMN, inner.width);
+    const inner = Math.min(x + IN, Math.max(x, DEEPEST));
+    sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(sheet.y + 4)}H${n(inner)}V${n(sheet.y + 12)}"/>`);
+    drawBoard(sheet, inner, board, wanted);
   }
-  return boards.length > 0 ? { svg: parts.join(''), width: left - (x - COLUMN / 2), depth } : undefined;
 }
 
-function drawBoard(board: Board, left: number, top: number, shown: Shown): Drawn {
-  let x = left + COLUMN / 2;
-  const parts: string[] = [];
-  let depth = top + ROW;
-  let lastX = x;
-  for (const { run, times } of drawnRuns(board, shown)) {
-    const y = top + 12;
-    const inner = drawBoards(run, x, y, shown);
-    const rcd = run.residual?.some((r) => r.position === 'origin-of-circuit');
-    const mark = shown.wanted.has(run.id)
-      ? `<rect x="${x - 40}" y="${y - 4}" width="${COLUMN - 8}" height="158" fill="currentColor" fill-opacity=".08" stroke="currentColor" stroke-dasharray="4 3"/>`
-      : '';
+/** A board from its main switch down: busbar, devices that serve several ways, and its rows. */
+function drawBoard(sheet: Sheet, x: number, board: Board, wanted: ReadonlySet<string>): void {
+  const parts = sheet.parts;
+  const serving = board.residual ?? [];
+  const whole = serving.filter((r) => !r.serves);
+  sheet.y += 12;
+  parts.push(
+    text(x + 14, sheet.y + 6, shorten(board.id, room(x + 14, 12)), 'font-weight="600"'),
+    ...whole.map(
+      (r, i) =>
+        `${text(x + 14, sheet.y + 22 + 15 * i, residualWords(r), 'font-size="10.5"')}${bar(x, sheet.y + 12 + 15 * i, true)}`,
+    ),
+  );
+  const top = sheet.y;
+  sheet.y += 12 + 15 * whole.length;
+  const rest = new Set(board.runs.map((r) => r.id));
+  const bus = (from: number, at: number) =>
     parts.push(
-      mark,
-      run.device.kind.state === 'known' && isFuse(run.device.kind.value) ? fuse(x, y) : breaker(x, y),
-      rcd ? residual(x, y + 40) : '',
-      `<path class="ink" d="M${x} ${y + 30}V${y + (inner ? 160 : 108)}"/>`,
-      strokesFor(x, y + 62, run.lines.length),
-      text(x + 12, y + 16, amps(run.device), 'font-size="10"'),
-      text(x + 12, y + 28, deviceKind(run.device), 'font-size="9"'),
-      text(x + 12, y + 80, cableWords(run), 'font-size="10"'),
-      text(x + 12, y + 93, shorten(times > 1 ? `${times} such as ${run.id}` : run.id, 22), 'font-size="9"'),
-      drawOutlets(run, x, y + 108),
-      inner?.svg ?? '',
+      `<path class="ink" stroke-width="3.5" d="M${n(at)} ${n(from)}V${n(Math.max(sheet.y - ROW / 2, from + 16))}"/>`,
     );
-    lastX = x;
-    if (inner) depth = Math.max(depth, inner.depth);
-    x += inner ? Math.max(COLUMN, inner.width) : COLUMN;
+  let last = sheet.y;
+  for (const r of serving.filter((s) => s.serves)) {
+    const runs = board.runs.filter((run) => r.serves?.includes(run.id) && rest.delete(run.id));
+    if (runs.length === 0) continue;
+    const y = sheet.y + 12;
+    parts.push(
+      `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 16)}V${n(y + 12)}"/>`,
+      residual(x + 9, y),
+      text(x + 30, y + 4, residualWords(r), 'font-size="10.5"'),
+    );
+    last = y;
+    sheet.y += 24;
+    const from = sheet.y;
+    for (const row of rowsOf(runs)) drawRow(sheet, x + 16, row, wanted);
+    bus(from, x + 16);
   }
-  const width = x - COLUMN / 2 - left;
-  const bar = `<path class="ink" stroke-width="4" d="M${left + 14} ${top + 10}H${Math.max(lastX + 40, left + 90)}"/>${text(left + COLUMN / 2 + 12, top + 2, board.id, 'font-weight="600" font-size="11"')}`;
-  return { svg: bar + parts.join(''), width: Math.max(width, COLUMN), depth };
+  const direct = board.runs.filter((run) => rest.has(run.id));
+  let end = last;
+  for (const row of rowsOf(direct)) {
+    end = sheet.y + ROW / 2;
+    drawRow(sheet, x, row, wanted);
+  }
+  parts.push(`<path class="ink" stroke-width="3.5" d="M${n(x)} ${n(top + 2)}V${n(Math.max(end, top + 18))}"/>`);
+}
+
+/** Supply, cut-out, meter and main switch, with the main earthing terminal and what it is connected to. */
+function drawOrigin({ supply, board }: Installation, x: number, top: number): string {
+  const system = supply.system.state === 'known' ? supply.system.value : undefined;
+  const lines = supply.phases.state === 'known' ? supply.phases.value : undefined;
+  const [met, at] = [262, top + 96];
+  const dash = 'stroke-dasharray="6 2 1 2"';
+  const size = (area: { state: string; value?: number } | undefined) =>
+    area?.state === 'known' && area.value !== undefined ? ` ${formatIn(area.value, 'mm²')}` : '';
+  const bonded = (supply.bonding ?? []).map((b) => `${b.what}${size(b.area)}`).join(', ');
+  const conductor = `earthing conductor${size(supply.earthingConductor)}`;
+  const source =
+    system === 'TT'
+      ? `<path class="ink" ${dash} d="M${met + 12} ${at}V${at + 8}"/>${earth(met + 12, at + 8)}${text(WIDTH - 6, at - 22, `${conductor} to the electrode`, `${END} font-size="10.5"`)}`
+      : `<path class="ink" ${dash} d="M${x} ${top + 10}H${met}V${at}"/>${text(x + 14, top + 6, system === undefined ? 'earth ?' : conductor, 'font-size="10.5"')}`;
+  return [
+    text(
+      8,
+      top - 8,
+      `supply ${system ?? 'system ?'}, ${lines ?? '?'}-phase, ${formatIn(supply.nominalVoltage, 'V')}`,
+      'font-size="11"',
+    ),
+    `<path class="ink" d="M${x} ${top}V${top + 14}"/>`,
+    `<g transform="translate(${x} ${top + 14}) rotate(90)">${fuse(0, 0)}</g>`,
+    strokes(x, top + 12, lines ?? 1, true),
+    text(x + 14, top + 34, shorten(`cut-out: ${deviceWords(supply.cutOut)}`, 34), 'font-size="10.5"'),
+    meter(x, top + 44),
+    `<g transform="translate(${x} ${top + 78}) rotate(90)">${disconnector(0, 0)}</g>`,
+    text(
+      x + 14,
+      top + 98,
+      board.mainSwitch?.rating.state === 'known'
+        ? `main switch ${formatIn(board.mainSwitch.rating.value, 'A')}`
+        : 'main switch',
+      'font-size="10.5"',
+    ),
+    `<path class="ink" d="M${x} ${top + 108}V${top + 122}"/>`,
+    source,
+    `<path class="ink" stroke-width="3" d="M${met - 22} ${at}H${met + 22}"/>`,
+    text(WIDTH - 6, at - 8, 'main earthing terminal', `${END} font-size="10.5"`),
+    `<path class="ink" ${dash} d="M${met - 12} ${at}V${top + 116}H${x}"/>`,
+    bonded === '' ? '' : text(WIDTH - 6, top + 132, shorten(`bonded: ${bonded}`, 36), `${END} font-size="10.5"`),
+  ].join('');
 }
 
 /**
  * A one-line diagram of an installation with the graphical symbols of IEC 60617.
  * @param installation the installation
  * @param title title of the picture
- * @param wanted runs that are new; they are framed
- * @returns an SVG as text
+ * @param wanted names of runs that are framed, such as the new ones
+ * @returns an SVG as text; charge points that are alike and numbered are one row
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
  * import { readSurvey } from 'ohmwright/io';
  * import { oneLineDiagram } from 'ohmwright/report';
  *
- * oneLineDiagram(readSurvey(survey).installation, 'The house').startsWith('<svg'); // => true
+ * oneLineDiagram(readSurvey(survey).installation, 'Larch Cottage').startsWith('<svg'); // => true
  * ```
  */
 export function oneLineDiagram(installation: Installation, title: string, wanted: readonly string[] = []): string {
-  const { supply, board } = installation;
-  const x = 16 + COLUMN / 2;
-  const shown = { wanted: new Set(wanted), all: runNames(installation).length <= EVERY };
-  const drawn = drawBoard(board, 16, 218, shown);
+  const { board, supply } = installation;
+  const head = headed(title);
+  const x = 20;
+  const top = head.bottom + 22;
+  const sheet: Sheet = { parts: [], y: top + 112 };
+  drawBoard(sheet, x, board, new Set(wanted));
   const system = supply.system.state === 'known' ? supply.system.value : 'system ?';
-  const head = [
-    text(16, 22, title, 'font-weight="600"'),
-    text(
-      x + 12,
-      50,
-      `supply ${system}, ${supply.phases.state === 'known' ? supply.phases.value : '?'}-phase, ${formatIn(supply.nominalVoltage, 'V')}`,
-      'font-size="11"',
-    ),
-    `<path class="ink" d="M${x} 36V54"/>`,
-    fuse(x, 54),
-    text(x + 12, 73, `cut-out ${amps(supply.cutOut)} ${deviceKind(supply.cutOut)}`, 'font-size="10"'),
-    meter(x, 84),
-    `<path class="ink" d="M${x} 118V140"/>`,
-    disconnector(x, 140),
-    text(
-      x + 12,
-      160,
-      board.mainSwitch?.rating.state === 'known'
-        ? `main switch ${formatIn(board.mainSwitch.rating.value, 'A')}`
-        : 'main switch',
-      'font-size="10"',
-    ),
-    `<path class="ink" d="M${x} 170V228"/>`,
-    `<path class="ink" d="M${x + 240} 60V84M${x + 222} 60H${x + 258}"/>${text(x + 264, 64, 'main earthing terminal', 'font-size="10"')}`,
-    earth(x + 240, 84),
-    text(x + 256, 100, system === 'TT' ? 'earth electrode' : 'earth of the supply', 'font-size="10"'),
-  ];
-  const width = Math.max(560, drawn.width + 70);
   return picture(
     {
       title,
       description: `One-line diagram: supply ${system}, ${board.id} with ${board.runs.length} outgoing runs: ${board.runs.map((r) => r.id).join(', ')}.`,
-      width: Number(n(width)),
-      height: Number(n(drawn.depth + 10)),
+      width: WIDTH,
+      height: Number(n(sheet.y + 10)),
     },
-    head.join('') + drawn.svg,
+    head.svg + drawOrigin(installation, x, top) + sheet.parts.join(''),
   );
 }

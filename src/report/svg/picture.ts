@@ -14,7 +14,7 @@ export interface Scale {
 /** A straight scale; marks at round numbers. */
 export function linear(from: number, to: number, start: number, end: number): Scale {
   const span = to - from || 1;
-  const raw = span / 6;
+  const raw = span / 5;
   const power = 10 ** Math.floor(Math.log10(raw));
   const step = ([1, 2, 5, 10].find((m) => m * power >= raw) ?? 10) * power;
   const ticks: number[] = [];
@@ -48,6 +48,26 @@ export const path = (points: readonly (readonly [number, number])[]): string =>
 /** A text of the drawing. */
 export const text = (x: number, y: number, words: string, more = ''): string =>
   `<text x="${n(x)}" y="${n(y)}" ${more}>${escapeHtml(words)}</text>`;
+
+/** Width of a picture, user units: about that of a telephone, so that its texts stay as large as they are drawn. */
+export const WIDTH = 360;
+/** A text about its middle, and one that ends at its place. */
+export const MIDDLE = 'text-anchor="middle"';
+export const END = 'text-anchor="end"';
+
+/** Breaks words into lines of at most so many characters, the later ones indented. */
+export function wrapped(words: string, most = 54): readonly string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of words.split(/\s+/)) {
+    if (line !== '' && `${line} ${word}`.length > most) {
+      lines.push(line);
+      line = word;
+    } else line = line === '' ? word : `${line} ${word}`;
+  }
+  const all = [...lines, line].map((l) => (l.length > most ? `${l.slice(0, most - 1)}…` : l));
+  return all.map((l, i) => (i === 0 ? l : `\u00a0\u00a0\u00a0${l}`));
+}
 
 /** Ways to tell series apart without colour. */
 export const strokes = ['', '7 4', '2 3', '10 3 2 3', '1 4', '12 5', '5 2 1 2 1 2'] as const;
@@ -88,10 +108,11 @@ export function slug(title: string): string {
 /** Wraps the inside of a picture: size, title, description, colours for light, dark and paper. */
 export function picture(frame: PictureFrame, inside: string): string {
   const id = slug(frame.title);
+  // a text keeps clear of what it stands on
   const style =
-    '.ow-picture{color:#1b1b1b;background:#fff;font:12px system-ui,sans-serif}.ow-picture text{fill:currentColor}' +
-    '.ow-picture .soft{stroke:currentColor;stroke-opacity:.18;fill:none}.ow-picture .ink{stroke:currentColor;fill:none}' +
-    '@media (prefers-color-scheme:dark){.ow-picture{color:#e6e6e6;background:#161616}}@media print{.ow-picture{color:#000;background:#fff}}';
+    '.ow-picture{color:#1b1b1b;background:#fff;font:12px system-ui,sans-serif}.ow-picture text{fill:currentColor;stroke:#fff;stroke-width:4px;stroke-linejoin:round;paint-order:stroke}' +
+    '.ow-picture .soft{stroke:currentColor;stroke-opacity:.18;fill:none}.ow-picture .ink{stroke:currentColor;fill:none}.ow-picture .plate{stroke:currentColor;fill:#fff}' +
+    '@media (prefers-color-scheme:dark){.ow-picture{color:#e6e6e6;background:#161616}.ow-picture .plate{fill:#161616}.ow-picture text{stroke:#161616}}@media print{.ow-picture{color:#000;background:#fff}.ow-picture .plate{fill:#fff}.ow-picture text{stroke:#fff}}';
   return `<svg xmlns="http://www.w3.org/2000/svg" class="ow-picture" role="img" aria-labelledby="${id}-title ${id}-desc" viewBox="0 0 ${frame.width} ${frame.height}" width="${frame.width}" height="${frame.height}"><title id="${id}-title">${escapeHtml(frame.title)}</title><desc id="${id}-desc">${escapeHtml(frame.description)}</desc><style>${style}</style>${inside}</svg>`;
 }
 
@@ -122,25 +143,33 @@ export function axes(
     ...x.ticks.map((v) => text(x(v), bottom + 16, writeX(v), 'text-anchor="middle"')),
     ...y.ticks.map((v) => text(left - 6, y(v) + 4, writeY(v), 'text-anchor="end"')),
     text((left + right) / 2, bottom + 34, titles.x, 'text-anchor="middle"'),
-    `<text transform="translate(${left - 44} ${n((top + bottom) / 2)}) rotate(-90)" text-anchor="middle">${escapeHtml(titles.y)}</text>`,
+    `<text transform="translate(${left - 34} ${n((top + bottom) / 2)}) rotate(-90)" text-anchor="middle">${escapeHtml(titles.y)}</text>`,
   ].join('');
 }
 
-/** A legend below the chart: a sample and words for each series. */
+/** Title of a picture, in as many lines as it needs, and where the picture begins below it. */
+export function headed(title: string): { readonly svg: string; readonly bottom: number } {
+  const lines = wrapped(title, 44);
+  const svg = lines.map((words, i) => text(8, 18 + 16 * i, words, 'font-weight="600"')).join('');
+  return { svg, bottom: 18 + 16 * lines.length };
+}
+
+/** A legend below the chart: a sample and words for each series, one below the other. */
 export function legend(
   x: number,
   y: number,
   entries: readonly { readonly sample: string; readonly words: string }[],
-  column = 230,
 ): { readonly svg: string; readonly height: number } {
-  const perRow = 3;
+  let at = y;
   const svg = entries
-    .map((e, i) => {
-      const [cx, cy] = [x + (i % perRow) * column, y + Math.floor(i / perRow) * 20];
-      return `<g transform="translate(${n(cx)} ${n(cy)})">${e.sample}${text(34, 4, e.words)}</g>`;
+    .map(({ sample, words }) => {
+      const lines = wrapped(words, 46);
+      const here = at;
+      at += 16 * lines.length + 3;
+      return `<g transform="translate(${n(x)} ${n(here)})">${sample}${lines.map((line, i) => text(36, 4 + 16 * i, line)).join('')}</g>`;
     })
     .join('');
-  return { svg, height: Math.ceil(entries.length / perRow) * 20 };
+  return { svg, height: at - y };
 }
 
 /** Legend sample of a line. */

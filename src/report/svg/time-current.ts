@@ -1,5 +1,18 @@
-import { formatIn } from '../../units/index.js';
-import { axes, legend, lineSample, logarithmic, n, path, picture, strokes, text } from './picture.js';
+import { formatIn, formatNumber } from '../../units/index.js';
+import {
+  axes,
+  END,
+  headed,
+  legend,
+  lineSample,
+  logarithmic,
+  n,
+  path,
+  picture,
+  strokes,
+  text,
+  WIDTH,
+} from './picture.js';
 
 /** A curve, or a band between two curves, on a time-current picture. @inline */
 export interface TimeCurrentSeries {
@@ -21,6 +34,12 @@ export interface TimeCurrentInput {
   /** Times that are marked, such as the required disconnection time. */
   readonly times?: readonly { readonly name: string; readonly time: number }[];
 }
+
+/** A mark of an axis, large ones as a power of ten. */
+const power = (v: number): string =>
+  v < 10_000
+    ? formatNumber(v)
+    : `10${[...String(Math.round(Math.log10(v)))].map((d) => '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(d)]).join('')}`;
 
 /**
  * Time-current curves with the fault current marked, both axes logarithmic.
@@ -44,7 +63,8 @@ export function timeCurrentPicture(input: TimeCurrentInput): string {
   const currents = [...points.map((p) => p[0]), ...input.marks.map((m) => m.current)].filter((v) => v > 0);
   const times = [...points.map((p) => p[1]), ...(input.times ?? []).map((t) => t.time)].filter((v) => v > 0);
   const decade = (v: number, up: boolean) => 10 ** (up ? Math.ceil(Math.log10(v)) : Math.floor(Math.log10(v)));
-  const area = { left: 70, right: 700, top: 40, bottom: 400 };
+  const head = headed(input.title);
+  const area = { left: 46, right: 346, top: head.bottom + 8, bottom: head.bottom + 328 };
   const x = logarithmic(
     decade(Math.min(...currents, 10), false),
     decade(Math.max(...currents, 100), true),
@@ -66,25 +86,25 @@ export function timeCurrentPicture(input: TimeCurrentInput): string {
     return `<path d="${outline}Z" fill="currentColor" fill-opacity="${n(0.1 + 0.06 * (k % 3))}"/><path class="ink" ${stroke} d="${path(s.points.map(place))}"/><path class="ink" ${stroke} d="${path(s.slower.map(place))}"/>`;
   });
   const marks = input.marks.map((m, k) => {
-    const right = x(m.current) > area.right - 150;
-    return `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + (right ? -4 : 4), area.top + 14 + 15 * k, `${m.name} ${formatIn(m.current, 'A')}`, right ? 'text-anchor="end"' : '')}`;
+    const right = x(m.current) > (area.left + area.right) / 2;
+    return `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + (right ? -4 : 4), area.top + 14 + 17 * k, `${m.name} ${formatIn(m.current, 'A')}`, right ? END : '')}`;
   });
   const limits = (input.times ?? []).map(
     (t) =>
-      `<path class="ink" stroke-width="1" stroke-dasharray="3 3" d="M${area.left} ${n(y(t.time))}H${area.right}"/>${text(area.right - 4, y(t.time) - 4, `${t.name} ${formatIn(t.time, 's')}`, 'text-anchor="end"')}`,
+      `<path class="ink" stroke-width="1" stroke-dasharray="3 3" d="M${area.left} ${n(y(t.time))}H${area.right}"/>${text(area.left + 4, y(t.time) - 5, `${t.name} ${formatNumber(t.time)} s`)}`,
   );
   const key = legend(
-    area.left,
-    area.bottom + 62,
+    8,
+    area.bottom + 56,
     input.series.map((s, k) => ({ sample: lineSample(strokes[k % strokes.length] ?? ''), words: s.name })),
   );
   return picture(
     {
       title: input.title,
       description: `Time-current curves of ${input.series.map((s) => s.name).join(', ')}; marked: ${input.marks.map((m) => `${m.name} ${formatIn(m.current, 'A')}`).join(', ')}.`,
-      width: 740,
-      height: area.bottom + 72 + key.height,
+      width: WIDTH,
+      height: area.bottom + 52 + key.height,
     },
-    `${text(area.left, 22, input.title, 'font-weight="600"')}${axes(area, x, y, { x: 'current, A', y: 'time, s' })}${drawn.join('')}${limits.join('')}${marks.join('')}${key.svg}`,
+    `${head.svg}${axes(area, x, y, { x: 'current, A', y: 'time, s' }, { x: power, y: power })}${drawn.join('')}${marks.join('')}${limits.join('')}${key.svg}`,
   );
 }

@@ -1,7 +1,16 @@
-import { isMissing, known } from '../../core/index.js';
+import { isMissing, known, stated, unknown } from '../../core/index.js';
 import { amperes } from '../../units/index.js';
+import { limiterFacts } from '../option-survey.js';
 import type { Survey } from '../survey.js';
-import { type Change, leastOf, type Situation, type SurveyRemedy, withFirstBoard, withSupply } from './remedy.js';
+import {
+  type Change,
+  isKnown,
+  leastOf,
+  type Situation,
+  type SurveyRemedy,
+  withFirstBoard,
+  withSupply,
+} from './remedy.js';
 
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
@@ -13,6 +22,8 @@ function limited(survey: Survey, limit: number, tails: string): Survey {
       name: control?.name ?? `load limiter of the charge points, current sensors on the ${tails}`,
       limit: known(amperes(limit), 'set so'),
       controls: control?.controls ?? pointsOf(survey),
+      ...limiterFacts(survey.work),
+      ...stated({ reaction: control?.reaction, keepsFuse: control?.keepsFuse }),
     },
   });
 }
@@ -20,7 +31,9 @@ function limited(survey: Survey, limit: number, tails: string): Survey {
 /** What was metered counts in place of the estimate. */
 function metered({ survey }: Situation): readonly Change[] {
   const { meteredDemand } = survey.installation.supply;
-  if (!meteredDemand || survey.demand?.governing !== undefined) return [];
+  const { current } = meteredDemand ?? {};
+  if (!meteredDemand || (current?.state !== 'unknown' && current?.assumed) || survey.demand?.governing !== undefined)
+    return [];
   return [
     {
       survey: { ...survey, demand: { ...survey.demand, governing: 'metered-peak' } },
@@ -63,10 +76,34 @@ function fuseAndLimiter({ survey, plan, words }: Situation): readonly Change[] {
     });
 }
 
+/** The operator gives the premises a service that no neighbour shares; what it gives is measured anew. */
+function unlooped({ survey }: Situation): readonly Change[] {
+  if (!isKnown(survey.installation.supply.looped, true)) return [];
+  const anew = unknown('after the new service is connected, by measurement');
+  const then = withSupply(survey, {
+    looped: known(false, 'to be agreed with the network operator'),
+    externalImpedance: anew,
+    prospectiveCurrent: anew,
+  });
+  return [
+    {
+      survey: { ...then, work: { ...then.work, supplyChange: 'own-service' } },
+      what: 'service of its own from the network operator in place of the looped one',
+    },
+  ];
+}
+
 const demandChecks = ['demand-within-cut-out', 'demand-within-main-switch'];
 
 /** Remedies about demand and supply. */
 export const supplyRemedies: readonly SurveyRemedy[] = [
+  {
+    id: 'own-service',
+    title: 'A service of its own',
+    checks: ['service-of-its-own'],
+    whenOpen: true,
+    ways: unlooped,
+  },
   {
     id: 'metered-demand',
     title: 'The demand that was metered',

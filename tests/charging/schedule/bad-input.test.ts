@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { type ScheduleInput, schedule } from '../../../src/charging/index.js';
-import { amperes, hasCode, hours, minutes, pathText, seconds, volts, wattHours } from '../../../src/index.js';
+import { amperes, hasCode, hours, minutes, seconds, volts, wattHours } from '../../../src/index.js';
+import { pathText } from '../../../src/units/error.js';
 import { node, perLine, point } from '../networks.js';
 
 const problemsOf = (input: ScheduleInput): string[] => {

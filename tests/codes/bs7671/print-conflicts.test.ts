@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import * as bs from '../../../src/codes/bs7671/index.js';
-import * as iec from '../../../src/codes/iec60364/index.js';
+import * as bs from '../../../src/codes/bs7671/definitions.js';
+import * as iec from '../../../src/codes/iec60364/definitions.js';
 import { squareMillimetres as mm2, ratio, type SquareMillimetres } from '../../../src/index.js';
 
 // Where prints differ from one another, from their own law, or look alike: each by name, with the figure that is kept.

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import * as bs from '../../../src/codes/bs7671/index.js';
-import { tableB7, tableI2 } from '../../../src/guidance/index.js';
+import * as bs from '../../../src/codes/bs7671/definitions.js';
+import { tableB7, tableI2 } from '../../../src/guidance/definitions.js';
 import { amperes, celsius, ohms, seconds, squareMillimetres, type Table, volts } from '../../../src/index.js';
-import { customaryImpedances } from '../../../src/networks/index.js';
+import { customaryImpedances } from '../../../src/networks/definitions.js';
+import * as products from '../../../src/products/definitions.js';
 
 const tables = (Object.values(bs) as readonly unknown[]).filter(
   (v): v is Table => typeof v === 'object' && v !== null && 'kind' in v && v.kind === 'table',
@@ -39,7 +40,7 @@ describe('bands and edges of the protection tables', () => {
     expect(bs.table548.get({ metal: 'copper', supplyNeutralArea: squareMillimetres(16) })).toBe(10);
     expect(bs.table548.get({ metal: 'copper', supplyNeutralArea: squareMillimetres(36) })).toBe(16);
     const limit = (rating: number) =>
-      bs.energyLimits.find({
+      products.energyLimits.find({
         type: 'B',
         energyClass: '3',
         breakingCapacity: amperes(6000),
@@ -60,18 +61,18 @@ describe('bands and edges of the protection tables', () => {
     expect([at(0.4, 32), at(5, 32), at(1, 32), at(0.4, 63)]).toEqual([239.6, 140.2, undefined, undefined]);
   });
   test('the gates of gG fuses two steps apart agree: the 1.6 to 1 rule', () => {
-    const ratings = bs.ggGates.offers('deviceRating') as number[];
+    const ratings = products.ggGates.offers('deviceRating') as number[];
     ratings.slice(0, -2).forEach((rating, i) => {
-      const most = bs.ggGates.get({ gate: 'most-0.1s', deviceRating: amperes(rating) });
-      const least = bs.ggGates.get({ gate: 'least-0.1s', deviceRating: amperes(ratings[i + 2] as number) });
+      const most = products.ggGates.get({ gate: 'most-0.1s', deviceRating: amperes(rating) });
+      const least = products.ggGates.get({ gate: 'least-0.1s', deviceRating: amperes(ratings[i + 2] as number) });
       expect(least).toBe(most);
     });
   });
   test('armour: area times resistance is near that of steel', () => {
     for (const cores of [2, 3, 4, 5])
-      for (const area of bs.armourAreas.offers('conductorArea') as number[]) {
+      for (const area of products.armourAreas.offers('conductorArea') as number[]) {
         const keys = { cores: cores as never, conductorArea: squareMillimetres(area) };
-        const [a, r] = [bs.armourAreas.find(keys), bs.armourResistances.find(keys)];
+        const [a, r] = [products.armourAreas.find(keys), products.armourResistances.find(keys)];
         if (a === undefined || r === undefined) continue;
         expect(a * r * 1e3).toBeGreaterThan(130);
         expect(a * r * 1e3).toBeLessThan(180);
@@ -83,7 +84,7 @@ describe('bands and edges of the protection tables', () => {
       for (const capacity of [3000, 6000])
         for (const rating of [16, 32, 40]) {
           const keys = { type, breakingCapacity: amperes(capacity), deviceRating: amperes(rating) };
-          const need = Math.sqrt(bs.energyLimits.get({ ...keys, energyClass: '3' })) / 115;
+          const need = Math.sqrt(products.energyLimits.get({ ...keys, energyClass: '3' })) / 115;
           if (tableB7.get(keys) < need) less.push(`${type}${rating} ${capacity}`);
         }
     expect(less).toEqual(['B16 3000']);

@@ -1,18 +1,10 @@
 import {
-  conductorResistance,
-  conductorResistivities,
   divisionRule,
   eightTenthsRule,
-  energyLimits,
   fuseOperatingCurrents,
   halfOfEarthingConductor,
-  heatCapacities,
-  instantaneousBands,
-  materialFactors,
   measuredLimitExact,
-  oldInstantaneousBands,
-  reciprocalCoefficients,
-} from '../../../src/codes/bs7671/index.js';
+} from '../../../src/codes/bs7671/definitions.js';
 import {
   adiabaticFactor,
   ampereSquaredSeconds,
@@ -26,15 +18,27 @@ import {
   volts,
 } from '../../../src/index.js';
 import {
-  adiabaticArea,
-  adiabaticFactorOf,
-  loopImpedanceLimitOf,
   materialFactorOf,
   operatingCurrentFromMultiple,
   residualLoopVoltage,
-  resistanceAtTemperature,
   tabulatedProtective,
+} from '../../../src/physics/definitions.js';
+import {
+  adiabaticArea,
+  adiabaticFactorOf,
+  loopImpedanceLimitOf,
+  resistanceAtTemperature,
 } from '../../../src/physics/index.js';
+import {
+  conductorResistance,
+  conductorResistivities,
+  energyLimits,
+  heatCapacities,
+  instantaneousBands,
+  materialFactors,
+  oldInstantaneousBands,
+  reciprocalCoefficients,
+} from '../../../src/products/definitions.js';
 import type { PublishedCase } from '../../support/published.js';
 
 const half = 0.005 + 1e-9;

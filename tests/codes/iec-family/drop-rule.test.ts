@@ -19,7 +19,7 @@ import {
   volts,
   watts,
 } from '../../../src/index.js';
-import { voltageAtConstantCurrent, voltageAtConstantPower } from '../../../src/physics/index.js';
+import { voltageAtConstantCurrent, voltageAtConstantPower } from '../../../src/physics/definitions.js';
 import { chargePoint, circuit, house, stretch } from '../../support/house.js';
 import { smallCode } from '../../support/small-code.js';
 

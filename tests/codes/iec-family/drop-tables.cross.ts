@@ -1,7 +1,7 @@
 import { cableTables } from '../../../src/codes/bs7671/cable-tables.js';
-import * as bs from '../../../src/codes/bs7671/index.js';
 import { amperes, ohms, ratio, squareMillimetres, type Table, volts } from '../../../src/index.js';
-import { temperatureFactorOfResistance, voltageAtConstantCurrent } from '../../../src/physics/index.js';
+import { temperatureFactorOfResistance, voltageAtConstantCurrent } from '../../../src/physics/definitions.js';
+import { conductorResistance } from '../../../src/products/definitions.js';
 import type { CrossCheck, CrossResult } from '../../support/cross-check.js';
 import { temperatureOf } from '../../tables/laws.js';
 
@@ -40,7 +40,7 @@ function* againstResistance(which: (conductorClass: string, size: number) => boo
         for (const row of t.rows) {
           const [size, cell] = [row[0] as number, row[i + 1]];
           if (typeof cell !== 'number' || (component === 'z' && size > 16) || !which(conductorClass, size)) continue;
-          const at20 = bs.conductorResistance.find({
+          const at20 = conductorResistance.find({
             metal,
             conductorClass,
             conductorArea: squareMillimetres(size),

@@ -1,6 +1,5 @@
 import {
   balancedEquivalent,
-  capacityAsInstalled,
   capacityInParallel,
   conventionalCurrentOf,
   deviceLimitOf,
@@ -25,16 +24,16 @@ import {
   tableE521,
   temperatureAtPartialLoad,
   temperatureAtPartialLoadExact,
-  voltageDropTabulated,
-} from '../../../src/codes/bs7671/index.js';
+} from '../../../src/codes/bs7671/definitions.js';
+import { capacityAsInstalled, voltageDropTabulated } from '../../../src/codes/bs7671/index.js';
 import {
-  annexDCapacity,
   dropRateOfReactance,
   dropRateOfResistivity,
   tableB5210,
   tableB5212,
   tableB5214,
-} from '../../../src/codes/iec60364/index.js';
+} from '../../../src/codes/iec60364/definitions.js';
+import { annexDCapacity } from '../../../src/codes/iec60364/index.js';
 import {
   amperes,
   celsius,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { AnnexDColumn } from '../../../src/codes/iec60364/annex-d.js';
-import { annexDCapacity, tableB522, tableB5210 } from '../../../src/codes/iec60364/index.js';
+import { tableB522, tableB5210 } from '../../../src/codes/iec60364/definitions.js';
+import { annexDCapacity } from '../../../src/codes/iec60364/index.js';
 import { squareMillimetres } from '../../../src/units/index.js';
 import { lawInstances } from './annex-d.data.js';
 

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Soil } from '../../../src/guidance/bs7430/electrode-in-soil.js';
-import { electrodeInSoil, soilResistivities } from '../../../src/guidance/index.js';
+import { soilResistivities } from '../../../src/guidance/definitions.js';
+import { electrodeInSoil } from '../../../src/guidance/index.js';
 import { metres } from '../../../src/index.js';
 import { rodResistance } from '../../../src/physics/index.js';
 

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { armouredBuild, unarmouredBuild } from '../../../src/codes/bs7671/index.js';
 import {
   celsius,
   hertz,
@@ -12,6 +11,8 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { type HeatCase, heatBalance } from '../../../src/physics/heat/index.js';
+import { armouredBuild } from '../../../src/products/bs5467/build.js';
+import { unarmouredBuild } from '../../../src/products/iec60502/build.js';
 import { verifySheet } from '../../../src/verify/index.js';
 
 const sizes = [1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240, 300, 400] as const;

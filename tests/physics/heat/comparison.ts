@@ -1,6 +1,5 @@
 import { cableTables } from '../../../src/codes/bs7671/cable-tables.js';
-import * as bs from '../../../src/codes/bs7671/index.js';
-import * as iec from '../../../src/codes/iec60364/index.js';
+import * as iec from '../../../src/codes/iec60364/definitions.js';
 import {
   CalculationError,
   celsius,
@@ -12,6 +11,7 @@ import {
 } from '../../../src/index.js';
 import type { CableConstruction } from '../../../src/installation/index.js';
 import { type HeatCable, type HeatSurroundings, heatBalance } from '../../../src/physics/heat/index.js';
+import { armouredBuild, unarmouredBuild } from '../../../src/products/index.js';
 
 /** A tabulated capacity beside the computed one. */
 export interface TableDeviation {
@@ -61,7 +61,7 @@ const listed =
   };
 const unarmoured = (metal: Metal, hot: 70 | 90, cores: 1 | 2 | 3): Choice =>
   listed((size) =>
-    iec.unarmouredBuild({
+    unarmouredBuild({
       metal,
       insulation: hot === 70 ? 'PVC' : 'XLPE',
       cores,
@@ -69,7 +69,7 @@ const unarmoured = (metal: Metal, hot: 70 | 90, cores: 1 | 2 | 3): Choice =>
     }),
   );
 const armoured = (metal: Metal, cores: 2 | 3 | 4): Choice =>
-  listed((size) => bs.armouredBuild({ metal, cores, conductorArea: squareMillimetres(size) }));
+  listed((size) => armouredBuild({ metal, cores, conductorArea: squareMillimetres(size) }));
 
 // conditions of the tables: air 30 °C; ground 20 °C, 2.5 K·m/W, 0.7 m
 const air = (formation: Extract<HeatSurroundings, { where: 'air' }>['formation']) => (): HeatSurroundings => ({

@@ -1,5 +1,4 @@
 import { cableTables } from '../../../src/codes/bs7671/cable-tables.js';
-import { conductorDiameters, conductorResistance, insulationThicknesses } from '../../../src/codes/bs7671/index.js';
 import { celsius, hertz, ratio, squareMillimetres } from '../../../src/index.js';
 import {
   acResistance,
@@ -9,8 +8,9 @@ import {
   skinArgument,
   skinFactor,
   temperatureCoefficients,
-} from '../../../src/physics/heat/index.js';
+} from '../../../src/physics/heat/definitions.js';
 import { resistanceAtTemperature } from '../../../src/physics/index.js';
+import { conductorDiameters, conductorResistance, insulationThicknesses } from '../../../src/products/definitions.js';
 import { temperatureOf } from '../../tables/laws.js';
 
 /** A printed resistive drop beside twice, or √3 times, the resistance to alternating current. */

@@ -1,6 +1,7 @@
-import { tableB5216, tableB5218, unarmouredBuild } from '../../../src/codes/iec60364/index.js';
+import { tableB5216, tableB5218 } from '../../../src/codes/iec60364/definitions.js';
 import { celsius, hertz, kelvinMetresPerWatt, metres, squareMillimetres } from '../../../src/index.js';
 import { type HeatSurroundings, heatBalance } from '../../../src/physics/heat/index.js';
+import { unarmouredBuild } from '../../../src/products/iec60502/build.js';
 
 /** A printed rating factor beside those of the heat balance for several sizes of cable. */
 export interface FactorRange {

@@ -1,4 +1,4 @@
-import { tableB5214, tableB5215 } from '../../../src/codes/iec60364/index.js';
+import { tableB5214, tableB5215 } from '../../../src/codes/iec60364/definitions.js';
 import {
   celsius,
   hertz,
@@ -10,7 +10,6 @@ import {
   perKelvin,
   ratio,
 } from '../../../src/index.js';
-import { laidUpDiameterOfRound } from '../../../src/physics/heat/geometry.js';
 import {
   acResistance,
   airDissipation,
@@ -24,7 +23,8 @@ import {
   skinArgument,
   skinFactor,
   touchingCoresFactor,
-} from '../../../src/physics/heat/index.js';
+} from '../../../src/physics/heat/definitions.js';
+import { laidUpDiameterOfRound } from '../../../src/physics/heat/geometry.js';
 import { resistanceAtTemperature } from '../../../src/physics/index.js';
 import type { PublishedCase } from '../../support/published.js';
 

@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { armouredBuild, unarmouredBuild } from '../../../src/codes/bs7671/index.js';
 import {
   type CalculationError,
   celsius,
@@ -14,6 +13,8 @@ import {
 } from '../../../src/index.js';
 import { balanceArmour } from '../../../src/physics/heat/balance.js';
 import { type HeatCase, heatBalance } from '../../../src/physics/heat/index.js';
+import { armouredBuild } from '../../../src/products/bs5467/build.js';
+import { unarmouredBuild } from '../../../src/products/iec60502/build.js';
 import { verifySheet } from '../../../src/verify/index.js';
 
 const cable = unarmouredBuild({ metal: 'copper', insulation: 'XLPE', cores: 3, conductorArea: squareMillimetres(16) });

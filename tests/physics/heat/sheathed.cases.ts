@@ -24,7 +24,7 @@ import {
   skinFactor,
   trefoilResistance,
   trefoilSheathedResistance,
-} from '../../../src/physics/heat/index.js';
+} from '../../../src/physics/heat/definitions.js';
 import { resistanceAtTemperature } from '../../../src/physics/index.js';
 import type { PublishedCase } from '../../support/published.js';
 

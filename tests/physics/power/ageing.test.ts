@@ -1,16 +1,18 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { celsius, hasCode, kilovoltAmperes, percent, ratio, seconds, watts } from '../../../src/index.js';
+import type { TransformerDay } from '../../../src/physics/power/ageing.js';
 import {
   ageingOfDay,
   ageingRateOfPlainPaper,
   bestLoadShareOf,
-  distributionTransformer,
   hotSpotGradientOf,
   hottestSpot,
   oilRiseOf,
+} from '../../../src/physics/power/definitions.js';
+import {
+  distributionTransformer,
   parallelShares,
-  type TransformerDay,
   transformerEfficiencyOf,
   transformerLossesOf,
 } from '../../../src/physics/power/index.js';

@@ -1,5 +1,3 @@
-import { classALimits, largerEquipmentLimits } from '../../../src/charging/index.js';
-import { codeLetters } from '../../../src/guidance/index.js';
 import {
   amperes,
   hertz,
@@ -14,8 +12,6 @@ import {
   watts,
 } from '../../../src/index.js';
 import {
-  capacitorPowerOf,
-  correctedPowerFactorOf,
   correctedPowerOf,
   detunedOrderOf,
   dropAtLastTap,
@@ -33,9 +29,10 @@ import {
   startPowerByLetter,
   unbalanceByMean,
   unbalanceOfLineVoltages,
-  voltageDipOf,
   workingShareOfWelds,
-} from '../../../src/physics/power/index.js';
+} from '../../../src/physics/power/definitions.js';
+import { capacitorPowerOf, correctedPowerFactorOf, voltageDipOf } from '../../../src/physics/power/index.js';
+import { classALimits, codeLetters, largerEquipmentLimits } from '../../../src/products/definitions.js';
 import type { Vars } from '../../../src/units/index.js';
 import type { PublishedCase } from '../../support/published.js';
 

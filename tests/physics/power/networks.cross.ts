@@ -1,10 +1,6 @@
 import fc from 'fast-check';
-import {
-  faultContributions,
-  meshedThreePhaseFault,
-  solveNetwork,
-  voltageAtNode,
-} from '../../../src/physics/power/index.js';
+import { meshedThreePhaseFault, voltageAtNode } from '../../../src/physics/power/definitions.js';
+import { faultContributions, solveNetwork } from '../../../src/physics/power/index.js';
 import { agree, type CrossCheck, counted } from '../../support/cross-check.js';
 import { faultByKirchhoff, faultNetworks, loadNetworks, solvedByKirchhoff } from './branch-equations.js';
 

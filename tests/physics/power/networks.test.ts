@@ -10,10 +10,6 @@ import {
 } from '../../../src/physics/index.js';
 import {
   circulatingCurrentOf,
-  type FaultNetwork,
-  faultContributions,
-  impedanceAt,
-  type LoadNetwork,
   meshedLineEarthFault,
   meshedLineLineFault,
   meshedPeakCurrent,
@@ -23,6 +19,12 @@ import {
   motorGroupResistance,
   motorImpedanceOf,
   motorRatingOf,
+} from '../../../src/physics/power/definitions.js';
+import {
+  type FaultNetwork,
+  faultContributions,
+  impedanceAt,
+  type LoadNetwork,
   parallelShares,
   solveNetwork,
 } from '../../../src/physics/power/index.js';

@@ -2,18 +2,17 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { hasCode } from '../../../src/index.js';
 import {
-  alongTaps,
   distortionOf,
   dropAtLastTap,
   harmonicDeratingOf,
   harmonicLoadFactorOf,
   kRatingOf,
   neutralOfLoads,
-  symmetricalComponents,
   unbalanceByMean,
   unbalanceOfLineVoltages,
   unbalanceOfPhasors,
-} from '../../../src/physics/power/index.js';
+} from '../../../src/physics/power/definitions.js';
+import { alongTaps, symmetricalComponents } from '../../../src/physics/power/index.js';
 
 const paths = (run: () => unknown): unknown => {
   try {

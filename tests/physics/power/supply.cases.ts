@@ -1,29 +1,30 @@
 import { celsius, kilovoltAmperes, ohms, percent, ratio, voltAmperes, volts, watts } from '../../../src/index.js';
+import { peakFactorOf, transformerFactorOf } from '../../../src/physics/definitions.js';
 import {
   type Impedance,
   peakCurrentOf,
-  peakFactorOf,
-  transformerFactorOf,
   transformerImpedanceOf,
   transformerResistanceOf,
 } from '../../../src/physics/index.js';
 import {
   ageingRateOfPlainPaper,
   ageingRateOfUpgradedPaper,
-  distributionTransformer,
-  type FaultBranch,
-  type FaultNetwork,
   hotSpotGradientOf,
   hotSpotTemperatureOf,
   hottestSpot,
-  impedanceAt,
   largestParallelLoad,
   meshedThreePhaseFault,
   oilRiseOf,
-  type ParallelTransformer,
-  parallelShares,
   reactiveVoltageOf,
   resistiveVoltageOf,
+} from '../../../src/physics/power/definitions.js';
+import type { FaultBranch } from '../../../src/physics/power/fault-network.js';
+import {
+  distributionTransformer,
+  type FaultNetwork,
+  impedanceAt,
+  type ParallelTransformer,
+  parallelShares,
   transformerCurrentOf,
   transformerLossesOf,
 } from '../../../src/physics/power/index.js';

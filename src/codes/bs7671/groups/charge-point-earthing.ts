@@ -17,11 +17,11 @@ import { earthingWords } from '../../../installation/marking.js';
 import {
   arithmeticSum,
   openPenElectrodeLimit,
-  openPenFloating,
   publishedElectrodeLimit,
   vectorSum,
   windowMarginOf,
-} from '../../../physics/index.js';
+} from '../../../physics/definitions.js';
+import { openPenFloating } from '../../../physics/index.js';
 import { amperes, ohms, ratio } from '../../../units/index.js';
 import { declaredStates, type LoadStatePlace, ofCircuit, ofLoadState, ofPoint } from '../../iec-family/places.js';
 import type { LoadState } from '../../wiring-code.js';

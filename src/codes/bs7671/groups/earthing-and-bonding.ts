@@ -9,14 +9,13 @@ import {
   factOf,
   largest,
   none,
-  orElse,
   same,
   set,
   unjudged,
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { comparison, type Gap, isMissing, known, missing, unknown } from '../../../core/index.js';
+import { comparison, type Gap, isMissing, type Known, known, missing, unknown } from '../../../core/index.js';
 import { squareMillimetres as mm2, seconds } from '../../../units/index.js';
 import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import { ofBond, ofCircuit } from '../../iec-family/places.js';
@@ -98,9 +97,9 @@ const rows = {
 
 const inNoCable =
   'BS 7671 543.1.1, conductor in no cable: 4 mm², or 2.5 mm² protected against mechanical damage, from memory';
-/** By the table, or by calculation where the cut-out is known to clear an earth fault at the origin within 5 s. */
+/** By calculation where the cut-out clears an earth fault at the origin within 5 s, else by the table. */
 const byTailsOrFuse = () =>
-  when('cutOutClears', by(calculatedEarthing, '543.1.1, 543.1.3', { conductorArea: 'tailsArea' }), byTails());
+  when('byTable', byTails(), by(calculatedEarthing, '543.1.1, 543.1.3', { conductorArea: 'tailsArea' }));
 const byTails = () => by(tabulatedEarthing, '543.1.4, Table 54.7', { conductorArea: 'tailsArea' });
 const buried = () =>
   by(table541, 'Table 54.1', {
@@ -161,13 +160,21 @@ export const earthingAndBonding = () => ({
       operatingTime: set(seconds(5)),
       deviceRating: 'cutOutRating',
     }),
-    cutOutClears: orElse(
-      derive(
-        ['externalImpedance', 'nominalVoltage', 'slowOperatingCurrent'],
-        (v) => LEAST_VOLTAGE * v.nominalVoltage >= v.externalImpedance * v.slowOperatingCurrent,
-        { direction: { externalImpedance: -1, nominalVoltage: 1, slowOperatingCurrent: -1 } },
-      ),
-      set(false),
+    cutOutClears: derive(
+      ['externalImpedance', 'nominalVoltage', 'slowOperatingCurrent'],
+      (v) => LEAST_VOLTAGE * v.nominalVoltage >= v.externalImpedance * v.slowOperatingCurrent,
+      { direction: { externalImpedance: -1, nominalVoltage: 1, slowOperatingCurrent: -1 } },
+    ),
+    tableMet: derive(
+      ['earthingConductorArea', 'tailsArea'],
+      (v) => v.earthingConductorArea >= tabulatedEarthing({ conductorArea: v.tailsArea }),
+      { direction: { earthingConductorArea: 1, tailsArea: -1 } },
+    ),
+    // what the table asks for is enough in any case: whether less would do is not asked then
+    byTable: weigh(
+      ['cutOutClears', 'tableMet'],
+      ({ cutOutClears, tableMet }): Known<boolean> =>
+        isMissing(cutOutClears) ? (tableMet === true ? true : cutOutClears) : !cutOutClears,
     ),
     minimumEarthingArea: choose(
       fact((s: SizingPlace) => s.sizedBy),

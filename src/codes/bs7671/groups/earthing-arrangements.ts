@@ -22,7 +22,7 @@ import {
   heldPowerElectrodeLimit,
   heldPowerOf,
   residualTouchVoltage,
-} from '../../../physics/index.js';
+} from '../../../physics/definitions.js';
 import { type Amperes, ohms, volts } from '../../../units/index.js';
 import { ofPoint } from '../../iec-family/places.js';
 import { isSetToNone, residualUpstream } from '../../iec-family/residual-position.js';

@@ -1,5 +1,5 @@
 import { by, choose, derive, factOf, run, set } from '../../../calculation/index.js';
-import { currentOnCurve } from '../../../physics/index.js';
+import { currentOnCurve } from '../../../physics/definitions.js';
 import { seconds } from '../../../units/index.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 import { fuseOperatingCurrents } from '../tables/fuse-operating-currents.js';

@@ -16,7 +16,7 @@ import {
   weigh,
 } from '../../../calculation/index.js';
 import { type Gap, isMissing, missing } from '../../../core/index.js';
-import { withstandEnergyOf } from '../../../physics/index.js';
+import { withstandEnergyOf } from '../../../physics/definitions.js';
 import { ratio } from '../../../units/index.js';
 import { faultCurrents } from '../../iec-family/fault-currents.js';
 import { acquitOnly, letThrough } from '../../iec-family/let-through.js';

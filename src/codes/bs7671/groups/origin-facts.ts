@@ -24,10 +24,10 @@ export const originReadingsAgree = /* @__PURE__ */ statement({
     'Readings that contradict each other decide nothing: every figure that rests on them is open until they are repeated.',
 });
 
-/** The external impedance is what such a supply customarily has. ENA ER P23/1, Table 1. */
+/** The external impedance is what such a supply customarily has: on TN at most the customary figure, on TT what a rod can give. ENA ER P23/1, Table 1. */
 export const externalImpedanceCustomary = /* @__PURE__ */ statement({
   id: 'external-impedance-customary',
-  title: 'The external impedance is not above what such a supply customarily has, or is confirmed',
+  title: 'The external impedance is what such a supply customarily has, or is confirmed',
   weight: 'rule',
   source: {
     document: 'ENA ER P23/1',
@@ -54,8 +54,13 @@ const again = (said: string): Known<true> =>
     disagree: true,
   });
 
-/** How far I_pf may lie from U_0/Z_e: a fifth below it; twice it, three lines twice that. Common practice, no source. */
-const [BELOW, ABOVE] = [0.8, 2];
+/**
+ * How far I_pf may lie from U_0/Z_e: a fifth below it; twice it, three lines twice that. Between three lines more flows
+ * than in any loop to earth. Common practice, no source.
+ */
+const [BELOW, BELOW_THREE_LINES, ABOVE] = [0.8, 1, 2];
+/** No electrode of a home or small site has less, Ω. Common practice, no source. */
+const LEAST_OF_ELECTRODE = 1;
 
 /**
  * I_pf is the larger of line-neutral and line-earth, so never much below U_0/Z_e; where neutral and earth are one conductor
@@ -76,19 +81,43 @@ function readingsAgree(supply: Supply): Known<true> {
   if (isAssumed(externalImpedance) || isAssumed(prospectiveCurrent)) return true;
   if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
+  const three = phases.state === 'known' && phases.value === 3;
+  if (system.value === 'TT') return electrodeAgrees(z, electrode?.resistance);
+  if (three && i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage)
+    return again(
+      `I_pf of ${Math.round(i[0])} A is less than the ${Math.round(nominalVoltage / z[0])} A to earth that Z_e of ${z[0]} Ω gives: between three lines more flows, about twice as much`,
+    );
   if (system.value !== 'TN-C-S') return true;
-  const lines = phases.state === 'known' && phases.value === 3 ? 2 : 1;
+  const lines = three ? 2 : 1;
   return i[1] * z[1] > ABOVE * lines * nominalVoltage ? said(z[1], i[1]) : true;
+}
+
+/** On TT the loop holds the electrode, so that it is never much below it. */
+function electrodeAgrees(z: readonly [number, number], resistance: Fact<number> | undefined): Known<true> {
+  const r = resistance && endsOf(resistance);
+  return r && z[1] < BELOW * r[0]
+    ? again(`Z_e of ${z[1]} Ω is below the ${r[0]} Ω of the electrode, which is part of it`)
+    : true;
 }
 
 function customary({ externalImpedance, system, externalImpedanceConfirmed }: Supply): Known<true | string> {
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
-  if (system.value !== 'TN-C-S' && system.value !== 'TN-S') return 'There is no customary figure for the system.';
   const z = endsOf(externalImpedance);
+  const confirmed = externalImpedanceConfirmed?.state === 'known' && externalImpedanceConfirmed.value;
+  if (system.value === 'TT') {
+    if (!z || z[0] >= LEAST_OF_ELECTRODE || confirmed) return 'There is no customary figure for the system.';
+    return missing({
+      kind: 'fact',
+      fact: 'whether the supply is TT',
+      obtain: `${z[0]} Ω is less than an electrode gives: see where the earthing conductor goes, and measure with it disconnected from all other metal`,
+      disagree: true,
+    });
+  }
+  if (system.value !== 'TN-C-S' && system.value !== 'TN-S') return 'There is no customary figure for the system.';
   if (!z) return unread('externalImpedance', externalImpedance as UnknownFact);
   const most = customaryImpedances.get({ supply: 'up to 100 A', system: system.value });
   if (z[1] <= most) return true;
-  if (externalImpedanceConfirmed?.state === 'known' && externalImpedanceConfirmed.value) return true;
+  if (confirmed) return true;
   return missing({
     kind: 'fact',
     fact: 'whether the external impedance is right',

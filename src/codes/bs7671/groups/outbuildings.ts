@@ -4,15 +4,15 @@ import type { Board } from '../../../installation/index.js';
 import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 
-/** The bonding of another building on the earth of a PME supply. BS 7671, 544.1.1, Table 54.8. */
+/** The bonding of another building that takes its earth from the origin. BS 7671, 411.3.1.2, 544.1.1, Table 54.8. */
 export const outbuildingBonded = /* @__PURE__ */ comparison({
   id: 'outbuilding-bonding',
-  title: 'Extraneous metal of another building is bonded by a conductor of the size that PME asks for',
+  title: 'Extraneous metal of another building is bonded by a conductor that is large enough',
   kind: 'at-least',
   value: 'bondingArea',
   limit: 'minimumBondingArea',
   weight: 'rule',
-  source: { document: 'BS 7671', clause: '544.1.1, Table 54.8', provenance: 'one-source' },
+  source: { document: 'BS 7671', clause: '411.3.1.2, 544.1.1, Table 54.8', provenance: 'one-source' },
   caution: shockCaution,
   worse: { bondingArea: 'down' },
 });
@@ -30,7 +30,7 @@ export const outbuildingScope = {
 } as const;
 const ofOutbuilding = /* @__PURE__ */ factOf<OutbuildingPlace>();
 
-/** Boards in other buildings, on the earth of the supply. BS 7671 544.1.1. */
+/** Boards in other buildings: main bonding is due in each of them, whatever the system. BS 7671 411.3.1.2, 544.1.1. */
 export const outbuildings = () => ({
   outbuildings: {
     detached: ofOutbuilding(({ board }) => board.detached ?? unknown('say whether it stands in another building'), {
@@ -49,7 +49,7 @@ export const outbuildings = () => ({
     outbuildingAsked: weigh(
       ['system', 'detached', 'extraneousParts'],
       ({ system, detached, extraneousParts }): Known<true | string> => {
-        if (!isMissing(system) && system !== 'TN-C-S') return 'The supply is not PME.';
+        if (system === 'IT') return 'IT systems are judged by their own rules.';
         if (detached === false) return 'The board stands in the building of the origin.';
         if (extraneousParts === false) return 'No extraneous-conductive-part has been found there.';
         const gaps = [system, detached, extraneousParts].flatMap((f) => (isMissing(f) ? f.missing : []));

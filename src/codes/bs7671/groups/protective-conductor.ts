@@ -16,13 +16,13 @@ import {
 import { type Gap, missing } from '../../../core/index.js';
 import type { Cable, Stretch } from '../../../installation/index.js';
 import {
-  adiabaticArea,
   adiabaticAreaOfShare,
   armourShare,
   separateShare,
   tabulatedProtective,
   tabulatedProtectiveOther,
-} from '../../../physics/index.js';
+} from '../../../physics/definitions.js';
+import { adiabaticArea } from '../../../physics/index.js';
 import { armourAreas } from '../../../products/bs5467/armour.js';
 import { ratio, squareMillimetres } from '../../../units/index.js';
 import { acquitOnly } from '../../iec-family/let-through.js';

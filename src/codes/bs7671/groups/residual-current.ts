@@ -105,6 +105,8 @@ const smallestMade = /* @__PURE__ */ known(
 );
 const typeWords = { called: 'type of the residual current device' };
 const detectionWords = { called: 'detection of 6 mA direct current' };
+/** What the cable of a vehicle that is plugged into a socket-outlet does, whatever stands ahead. */
+const byCable = /* @__PURE__ */ known(true, 'IEC 62752, one source: the cable of the vehicle opens at 6 mA');
 const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
 
 const types = ['AC', 'A', 'F', 'B'] as const;
@@ -190,10 +192,10 @@ export const residualCurrent = ({
   bothWays = c.residualMarkedBothWays,
 }: ResidualEdition = {}) => ({
   circuit: {
-    // charge points of the circuit itself have checks of their own
+    // charge points of the circuit itself have checks of their own, apart from socket-outlets
     typesAsked: ofCircuit(({ run }) =>
       run.feeds
-        .flatMap((o) => (o.kind === 'charge-point' ? [] : o.kind === 'load' ? [o] : outletsBelow(o)))
+        .flatMap((o) => (o.kind === 'charge-point' && o.mode !== 2 ? [] : o.kind === 'board' ? outletsBelow(o) : [o]))
         .map((o) => typeAskedBy(o, generalPurposes)),
     ),
     // heaters of water may have no direct-current component: of them alone type AC may do
@@ -298,7 +300,10 @@ export const residualCurrent = ({
     standingCurrentLimit: by(standingCurrentLimitOf, '531.3.2'),
   },
   pointsBehind: {
-    directCurrentDetection: ofPointBehind((p) => p.directCurrentDetection ?? detectionAsked, detectionWords),
+    directCurrentDetection: ofPointBehind(
+      (p) => (p.mode === 2 ? byCable : (p.directCurrentDetection ?? detectionAsked)),
+      detectionWords,
+    ),
     smoothResidualCurrent: when(
       'directCurrentDetection',
       set(milliamperes(6), 'IEC 62955: a detector may let up to 6 mA stand'),

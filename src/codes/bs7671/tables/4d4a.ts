@@ -30,4 +30,5 @@ export const table4D4A = /* @__PURE__ */ table(armouredCapacities, {
     provenance: 'memory',
     note: 'column D agrees with the IEC tables; C and E are only smooth',
   },
+  provenanceOf: { 'C 2, 4 to 6': 'one-source' },
 });

@@ -26,4 +26,5 @@ export const table4D4B = /* @__PURE__ */ table(multicoreDrops, {
     300       0.145        0.155        0.145         0.21       0.135        0.13       0.185
     400       0.105        0.115        0.145        0.185         0.1       0.125        0.16`,
   source: { clause: 'Table 4D4B', provenance: 'memory', note: 'partly seen' },
+  provenanceOf: { 'single-phase z, 4 to 10': 'one-source', 'three-phase z, 35': 'one-source' },
 });

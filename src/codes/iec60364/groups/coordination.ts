@@ -18,6 +18,7 @@ import {
 import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
 import { ofSection } from '../../iec-family/places.js';
 import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
+import { coordinationChecks } from '../clauses.js';
 import { inAir, noTable, without } from '../rating-tables.js';
 import * as annexB from '../tables/index.js';
 
@@ -102,7 +103,8 @@ export const coordination = () => {
     traysOfSingles: annexB.tableB5221,
     lightClause: 'IEC 60364-5-52 523.5',
   });
-  const ofSections = checksOfSection(checks);
+  const own = coordinationChecks();
+  const ofSections = checksOfSection(own);
   const surrounded = () =>
     when(
       uninsulated(),
@@ -152,7 +154,7 @@ export const coordination = () => {
       capacityUse: by(checks.capacityUseOf),
     },
     checks: [
-      ...checksOfLoad(checks),
+      ...checksOfLoad(own),
       each('sections', [ofSections.insulation, ...ofSections.overload, ofSections.conventional]),
     ],
   };

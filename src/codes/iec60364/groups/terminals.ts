@@ -1,8 +1,9 @@
-import { terminals as shared, terminalsCoolEnough } from '../../iec-family/conductor-size.js';
+import { terminals as shared } from '../../iec-family/conductor-size.js';
+import { terminalCheck } from '../clauses.js';
 
 /** Terminals are not heated beyond what they are made for. IEC 60364-5-52 523.1. */
 export const terminals = () =>
   shared(
-    terminalsCoolEnough,
+    terminalCheck(),
     'most are made for 70 °C (IEC 60364-5-52:2009 523.1, from memory), which is not taken for granted',
   );

@@ -2,8 +2,9 @@ import { by, choose, derive, set } from '../../../calculation/index.js';
 import { ohmMillimetres, ohmsPerMetre, ratio, volts } from '../../../units/index.js';
 import { coreReactance, coreReactanceBy } from '../../iec-family/conductor-constants.js';
 import { type DropRules, voltageDropOf } from '../../iec-family/drop.js';
-import { dropRateAtWorstAngle, dropWithinLimit, insideWindow } from '../../iec-family/voltage-drop.js';
+import { dropRateAtWorstAngle } from '../../iec-family/voltage-drop.js';
 import { dropRateOfReactance, dropRateOfResistivity } from '../annex-g.js';
+import { dropChecks } from '../clauses.js';
 
 /** Line and neutral there and back, or the drop between lines of a balanced system. */
 const wayFactor = () =>
@@ -12,7 +13,7 @@ const wayFactor = () =>
     'three-phase': set(ratio(Math.sqrt(3)), 'balanced, between lines'),
   });
 const material = /* @__PURE__ */ derive(['cable'], ({ cable }) => cable.material);
-const service = 'IEC 60364-5-52:2009 Annex G: 1.25 times the resistivity at 20 °C, from memory';
+const service = 'IEC 60364-5-52:2009 Annex G: 1.25 times the resistivity at 20 °C';
 
 /** Drop of the resistance of a cable, whatever its insulation and the way of laying. */
 const resistive = () =>
@@ -47,12 +48,11 @@ const rules = (): DropRules => ({
   limit: {
     lighting: 0.03,
     other: 0.05,
-    by: 'IEC 60364-5-52:2009 Table G.52.1, installations fed from a public network, from memory',
+    by: 'IEC 60364-5-52:2009 Table G.52.1, installations fed from a public network',
   },
   supply: { least: volts(207), most: volts(253), by: 'IEC 60038: 230 V +10 % -10 %, from memory' },
   clauses: { drop: 'Annex G', limit: '525' },
-  dropWithinLimit,
-  insideWindow,
+  ...dropChecks(),
 });
 
 /** Voltage drop from the origin. IEC 60364-5-52 525, Annex G. */

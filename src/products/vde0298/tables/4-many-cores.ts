@@ -1,7 +1,7 @@
 import { table } from '../../../core/index.js';
 
 /** Rating factor for cables with more than four loaded cores of up to 10 mm². DIN VDE 0298-4. */
-export const tableManyCores = /* @__PURE__ */ table({
+export const manyCoresFactors = /* @__PURE__ */ table({
   id: 'vde0298/many-cores',
   title: 'Rating factor for cables with more than four loaded cores',
   axes: [{ name: 'loadedCores', unit: '1', between: 'next-up', allowedBy: 'the safe side' }],

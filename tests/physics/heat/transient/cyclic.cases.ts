@@ -10,17 +10,17 @@ import {
   squareMetresPerSecond,
 } from '../../../../src/index.js';
 import {
-  type BuriedBody,
   cyclicFactorOf,
   emergencyFactorOf,
   lossLoadFactorByRule,
   lossLoadFactorOf,
-  overloadCurrent,
   soilAttainment,
   soilDiffusivityOf,
   soilHeatCapacityOf,
   superposedCyclicFactor,
-} from '../../../../src/physics/heat/index.js';
+} from '../../../../src/physics/heat/definitions.js';
+import { overloadCurrent } from '../../../../src/physics/heat/index.js';
+import type { BuriedBody } from '../../../../src/physics/heat/transient/buried-body.js';
 import type { PublishedCase } from '../../../support/published.js';
 
 const body = (diameter: number, depth: number, soilShare = 1): BuriedBody => ({

@@ -1,10 +1,10 @@
 import { metres, millimetres, ratio, seconds, squareMetresPerSecond } from '../../../../src/index.js';
 import {
-  type BuriedBody,
   conductorAttainment,
   cyclicFactorOf,
   superposedCyclicFactor,
-} from '../../../../src/physics/heat/index.js';
+} from '../../../../src/physics/heat/definitions.js';
+import type { BuriedBody } from '../../../../src/physics/heat/transient/buried-body.js';
 import type { CrossCheck } from '../../../support/cross-check.js';
 import { ground } from './heat-equation.js';
 

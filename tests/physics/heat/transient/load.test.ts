@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { armouredBuild, unarmouredBuild } from '../../../../src/codes/bs7671/index.js';
 import {
   amperes,
   celsius,
@@ -14,16 +13,20 @@ import {
   squareMillimetres,
 } from '../../../../src/index.js';
 import {
+  cyclicFactorOf,
+  superposedCyclicFactor,
+  temperatureAfterLoad,
+} from '../../../../src/physics/heat/definitions.js';
+import {
   type BuriedCable,
   type BuriedCase,
   buriedCable,
-  cyclicFactorOf,
   cyclicRating,
   heatBalance,
   overloadCurrent,
-  superposedCyclicFactor,
-  temperatureAfterLoad,
 } from '../../../../src/physics/heat/index.js';
+import { armouredBuild } from '../../../../src/products/bs5467/build.js';
+import { unarmouredBuild } from '../../../../src/products/iec60502/build.js';
 
 const soil = {
   groundTemperature: celsius(15),

@@ -1,0 +1,295 @@
+import type { CheckResult } from '../../core/index.js';
+import { pathTo, type Run } from '../../installation/index.js';
+import { deviceWords } from '../../installation/ordering.js';
+import type { Plan, PointPlan } from '../../site/index.js';
+import { inGround } from '../../site/trench.js';
+import { wholeJob } from '../../site/whole-job.js';
+import type { Task } from '../../site/work-rules.js';
+import { formatIn } from '../../units/index.js';
+import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
+import { cableOf, circuitWords } from '../plan-circuits.js';
+import { standsFor } from '../plan-conditions.js';
+import { hoursWords, quantityOf } from '../plan-work.js';
+import { comparisonWords } from '../sheet.js';
+import { routePicture } from '../svg/index.js';
+import {
+  type Alike,
+  alike,
+  chargePointsOf,
+  earthingOf,
+  namesOf,
+  type Page,
+  type PageOptions,
+  page,
+  rangeOf,
+  settingOf,
+  worstOfEach,
+} from './parts.js';
+import type { ReportWords } from './words.js';
+
+/** Open facts that are named on the page; the design file has them all. */
+const MOST = 12;
+
+/** What has to be known or confirmed before anybody installs. */
+function first({ option, words: { installer: w, customer } }: Page): readonly Block[] {
+  const open = option.unknown.filter((u) => u.decides);
+  return [
+    ...(open.length > 0
+      ? [
+          heading(2, w.open),
+          ...list([
+            ...open.slice(0, MOST).map((u) => (u.obtain === undefined ? u.fact : customer.answerOf(u.fact, u.obtain))),
+            ...(open.length > MOST ? [customer.more(open.length - MOST)] : []),
+          ]),
+        ]
+      : []),
+    ...(option.conditions.length > 0
+      ? [
+          heading(2, w.confirm),
+          paragraph(w.confirmWords),
+          ...grid(
+            '',
+            w.confirmHead,
+            option.conditions.map((c) => [c.title, c.words, standsFor(c) ?? w.asAssumed, c.confirm, '']),
+            [],
+            [4],
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** Line conductors of circuits: of many each line with what is on it. */
+function linesOver(points: readonly PointPlan[]): string {
+  const on = new Map<string, string[]>();
+  for (const p of points) on.set(linesOf(p.run), [...(on.get(linesOf(p.run)) ?? []), p.point]);
+  return points.length === 1
+    ? [...on.keys()].join('')
+    : [...on].map(([l, names]) => `${l}: ${names.join(', ')}`).join('; ');
+}
+
+const linesOf = (run: Run): string => run.lines.join(', ');
+
+/** Cable, device, setting and earthing of circuits that are alike. */
+function circuit(
+  { first: point, points }: Alike,
+  several: boolean,
+  { option, words: { installer: w }, words }: Page,
+): readonly Block[] {
+  const earthing = earthingOf(point);
+  const setting = settingOf(point);
+  const lengths = points.flatMap((p) => (p.design.lengths?.intervals ?? []).slice(-1).map((i) => i.to.value as number));
+  return [
+    ...(several
+      ? [
+          heading(
+            3,
+            namesOf(
+              points.map((p) => p.point),
+              words,
+            ),
+          ),
+        ]
+      : []),
+    ...list([
+      // of one kind of circuit the answer says it
+      ...(several ? [w.cable(cableOf(point.run)), w.device(deviceWords(point.run))] : []),
+      ...(setting === undefined ? [] : [w.setting(setting)]),
+      ...(point.earthing.length === 0 ? [] : [earthing === undefined ? w.earthingOpen : w.earthing(earthing)]),
+      // on a single phase there is nothing to choose
+      ...(option.installation.supply.phases.state === 'known' && option.installation.supply.phases.value === 1
+        ? []
+        : [w.lines(linesOver(points))]),
+      ...(lengths.length > 0 ? [w.longest(formatIn(Math.min(...lengths), 'm'))] : []),
+    ]),
+  ];
+}
+
+/** The sections of a route, lengths over all that run alike. */
+function sections(runs: readonly Run[], { words }: Page): readonly (readonly string[])[] {
+  const over = (values: readonly ({ readonly state: string; readonly value?: number } | undefined)[], unit: string) => {
+    const known = values.flatMap((f) => (f?.state === 'known' && f.value !== undefined ? [f.value] : []));
+    return known.length === 0 ? '' : rangeOf(known, unit, words);
+  };
+  return (runs[0]?.stretches ?? []).map((s, i) => {
+    const same = runs.map((r) => r.stretches[i]);
+    return [
+      s.name,
+      over(
+        same.map((x) => x?.length),
+        'm',
+      ) || words.installer.openQuantity,
+      s.method.state === 'known' ? s.method.value : words.installer.openQuantity,
+      s.containment ?? '',
+      over(
+        same.map((x) => x?.depth),
+        'm',
+      ),
+    ];
+  });
+}
+
+/** What a picture of a route shows; nothing where a length is open or there is nothing to tell apart. */
+function routeFigure(run: Run, from: string, title: string, words: ReportWords): readonly Block[] {
+  const drawn = run.stretches.flatMap((s) => {
+    const { name, length, depth, method, outdoors } = s;
+    return length.state === 'known'
+      ? [
+          {
+            name,
+            length: length.value,
+            ...(depth?.state === 'known' && inGround(s) ? { depth: depth.value } : {}),
+            ...(method.state === 'known' ? { method: method.value } : {}),
+            ...(outdoors ? { outdoors } : {}),
+          },
+        ]
+      : [];
+  });
+  if (drawn.length < run.stretches.length || drawn.length < 2) return [];
+  const to = chargePointsOf(run)[0]?.id ?? run.id;
+  return [
+    { kind: 'figure', svg: routePicture({ title, from, to, sections: drawn }), caption: words.installer.routeNote },
+  ];
+}
+
+function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
+  const { words, option } = of;
+  const { installer: w } = words;
+  return [
+    heading(2, w.route),
+    ...kinds.flatMap(({ first: point, points }) => {
+      const names = namesOf(
+        points.map((p) => p.point),
+        words,
+      );
+      const from = pathTo(option.installation, point.run.id)?.boards.at(-1)?.id ?? '';
+      return [
+        ...grid(
+          kinds.length > 1 ? names : '',
+          w.routeHead,
+          sections(
+            points.map((p) => p.run),
+            of,
+          ),
+        ),
+        ...routeFigure(point.run, from, `${w.route}: ${names}`, words),
+      ];
+    }),
+  ];
+}
+
+/** Feeders that are yet to be installed. */
+function feeders({ option, words: { installer: w, tester } }: Page): readonly Block[] {
+  return option.feeders.flatMap(({ run: id, items }) => {
+    const run = items && pathTo(option.installation, id)?.run;
+    if (!run) return [];
+    return [
+      heading(3, tester.circuit(id)),
+      ...list([w.cable(cableOf(run)), w.device(deviceWords(run)), w.lines(linesOf(run))]),
+    ];
+  });
+}
+
+/** The work in its order, each task once. */
+function order({ option, words: { installer: w, operator } }: Page): readonly Block[] {
+  const { route } = option.notification.decision;
+  const told = route === 'no-duty' ? [] : [w.operator(operator.answer[route])];
+  const { tasks } = wholeJob(option).hours;
+  const rank = (t: Task): number => LAST.indexOf(t);
+  const sorted = [...tasks].sort((a, b) => rank(a.task) - rank(b.task));
+  const steps = [
+    ...(route === 'notify-after' ? [] : told),
+    ...sorted.map(({ task }) => w.tasks[task] ?? w.other(task)).filter((step) => step !== ''),
+    ...(option.remedies ?? []).map((r) => w.other(r.what)),
+    ...(route === 'notify-after' ? told : []),
+  ];
+  return [
+    heading(2, w.order),
+    ...list([...new Set(steps)].map((step, i) => `${i + 1}. ${step}`)),
+    paragraph(w.inAll(hoursWords(option.hours))),
+  ];
+}
+/** What comes last, whatever comes before it. */
+const LAST: readonly Task[] = [
+  'fix and connect the point',
+  'dead and live tests',
+  'settings, handover and certificate',
+];
+
+/** Advice that is not met, and cables for which a maker is asked first. */
+function heed({ option, words: { installer: w } }: Page): readonly Block[] {
+  const results = option.points.flatMap((p) => p.assessment.results);
+  const because = (r: CheckResult) => comparisonWords(r);
+  const advice = worstOfEach(results.filter((r) => r.weight === 'advice' && r.verdict === 'fail'));
+  const asked = option.points.flatMap(({ letThroughFirst: ask }) =>
+    ask ? [w.asked(formatIn(ask.area, 'mm²'), formatIn(ask.rating, 'A'), ask.obtain)] : [],
+  );
+  const items = [...advice.map((r) => w.heeded(r.title, because(r))), ...new Set(asked)];
+  return items.length > 0 ? [heading(2, w.heed), ...list(items)] : [];
+}
+
+/**
+ * The page for the installer: what to confirm, circuits and settings, the route, the order of work, the material.
+ * @param plan a plan
+ * @param options which option, and in which words
+ * @returns blocks of one page or two, for any of the renderers
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { installerPage, renderText } from 'ohmwright/report';
+ * import { planOf } from 'ohmwright/site';
+ *
+ * const plan = planOf(readSurvey(survey), { ...inGreatBritain('2018+A2:2022'), lengths: false, remedies: false });
+ * renderText(installerPage(plan)).includes('Set the charge point to 32 A.'); // => true
+ * ```
+ */
+export function installerPage(plan: Plan, options: PageOptions = {}): readonly Block[] {
+  return page(
+    plan,
+    options,
+    ({ installer }) => installer.title,
+    ({ option, words }) => {
+      const kinds = alike(option.points);
+      const [kind] = kinds;
+      return {
+        kind: 'answer',
+        verdict: option.overall.verdict,
+        words: words.installer.answer[option.overall.verdict],
+        text: kinds.length === 1 && kind ? `${circuitWords(kind.first)}.` : `${option.title}.`,
+      };
+    },
+    (of) => {
+      const { option, words } = of;
+      const { installer: w } = words;
+      const kinds = alike(option.points);
+      const { control } = option.installation.board;
+      return [
+        ...list(
+          worstOfEach(option.overall.failed)
+            .slice(0, MOST)
+            .map((r) => w.failed(r.title, comparisonWords(r))),
+        ),
+        ...first(of),
+        heading(2, w.circuit),
+        ...kinds.flatMap((kind) => circuit(kind, kinds.length > 1, of)),
+        ...list([
+          ...(control?.limit.state === 'known' ? [w.limiter(control.name, formatIn(control.limit.value, 'A'))] : []),
+        ]),
+        ...feeders(of),
+        ...routes(kinds, of),
+        ...order(of),
+        heading(2, w.material),
+        ...grid(
+          '',
+          w.materialHead,
+          wholeJob(option).items.map((i) => [quantityOf(i, w.openQuantity), i.words]),
+          [0],
+        ),
+        ...heed(of),
+        caution(words.notInstallation),
+      ];
+    },
+  );
+}

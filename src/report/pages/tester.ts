@@ -1,0 +1,185 @@
+import type { PlannedReading } from '../../design/index.js';
+import { OF_NOTHING } from '../../design/planned-reading.js';
+import { deviceWords } from '../../installation/ordering.js';
+import type { Plan, PointPlan } from '../../site/index.js';
+import { formatIn } from '../../units/index.js';
+import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
+import { gapWords } from '../sheet.js';
+import { type Alike, alike, namesOf, type Page, type PageOptions, page, rangeOf } from './parts.js';
+import type { ReportWords } from './words.js';
+
+/** A reading with its test. */
+interface Reading {
+  readonly place: number;
+  readonly state: 'dead' | 'live';
+  readonly reading: PlannedReading;
+}
+
+const readingsOf = ({ tests }: PointPlan): readonly Reading[] =>
+  tests.tests.flatMap(({ place, state, readings }) => readings.map((reading) => ({ place, state, reading })));
+
+type Side = 'at-most' | 'at-least';
+/** A limit for the meter, no rule of thumb. */
+const limitOf = ({ limits }: PlannedReading, side: Side) =>
+  limits.find((l) => l.kind === side && !l.thumb && l.by !== OF_NOTHING)?.amount;
+
+/** The strictest limit of readings that are alike: as safe for each of them. */
+function strictest(readings: readonly PlannedReading[], side: Side): string {
+  const amounts = readings.flatMap((r) => limitOf(r, side) ?? []);
+  const [any] = amounts;
+  if (!any) return '';
+  const values = amounts.map((a) => a.value);
+  return formatIn(side === 'at-most' ? Math.min(...values) : Math.max(...values), any.unit);
+}
+
+function expected(readings: readonly PlannedReading[], words: ReportWords): string {
+  const amounts = readings.flatMap((r) => r.expected ?? []);
+  const [any] = amounts;
+  if (any)
+    return rangeOf(
+      amounts.map((a) => a.value),
+      any.unit,
+      words,
+    );
+  return (readings[0]?.gaps ?? []).map(gapWords).join('; ');
+}
+
+/** Whether a reading is a figure; otherwise somebody looks, and says whether it is in order. */
+const isFigure = ({ expected: e, limits, gaps }: PlannedReading): boolean =>
+  e !== undefined || gaps !== undefined || limits.some((l) => l.amount);
+
+/** What is said beside the figures: where Z_e is read, limits that are not for the meter, rules of thumb. */
+function besides(readings: readonly Reading[], { tester: w }: ReportWords): readonly string[] {
+  return readings.flatMap(({ reading: { id, tabulated, limits, what: words, note } }) => [
+    ...(id === 'externalLoop' && note ? [`${words}. ${note}`] : []),
+    ...limits.flatMap(({ thumb, amount, by }) =>
+      thumb && amount ? [w.thumb(by, formatIn(amount.value, amount.unit))] : [],
+    ),
+    ...(tabulated ? [w.tabulated(formatIn(tabulated.value, tabulated.unit))] : []),
+  ]);
+}
+
+/** A reading in short, the same in every form: by its identifier, whose end names a point, or what is read. */
+function shortName({ id, what: words, limits }: PlannedReading, { tester: w }: ReportWords): string {
+  const key = Object.hasOwn(w.readings, id) ? id : id.replace(/-.*$/, '');
+  const name = Object.hasOwn(w.readings, key) ? w.readings[key] : undefined;
+  return name ?? (limits.some((l) => l.kind === 'must-not-trip') ? w.holds(words) : words);
+}
+
+function readingTable(
+  readings: readonly Reading[],
+  all: readonly (readonly Reading[])[],
+  words: ReportWords,
+  boxes: boolean,
+) {
+  const { head, done } = words.tester;
+  const rows = readings.map(({ place, state, reading }, i) => {
+    const same = all.flatMap((r) => r[i]?.reading ?? []);
+    const again = readings[i - 1]?.place === place;
+    const before = readings[i - 1]?.state === state;
+    return [
+      again ? '' : before ? `${place}` : `${place}, ${words.tester[state]}`,
+      shortName(reading, words),
+      isFigure(reading) ? expected(same, words) : done,
+      strictest(same, 'at-least'),
+      strictest(same, 'at-most'),
+      ...(boxes ? [''] : []),
+    ];
+  });
+  return grid('', boxes ? head : head.slice(0, -1), rows, [2, 3, 4], boxes ? [5] : []);
+}
+
+/** Boxes for circuits that are alike: a row for each, a column for each reading; expected figures that differ beside them. */
+function boxesFor({ points }: Alike, state: 'dead' | 'live', words: ReportWords): readonly Block[] {
+  const { tester: w } = words;
+  const all = points.map((p) => readingsOf(p).filter((r) => r.state === state));
+  const columns = (all[0] ?? []).map(({ reading }, i) => {
+    const figures = new Set(all.map((r) => expected([r[i]?.reading ?? reading], words)));
+    return { name: shortName(reading, words), differs: figures.size > 1, i };
+  });
+  const head = columns.flatMap(({ name, differs }) => (differs ? [w.expected(name), name] : [name]));
+  const cells = (readings: readonly Reading[]) =>
+    columns.flatMap(({ differs, i }) => {
+      const reading = readings[i]?.reading;
+      return differs && reading ? [expected([reading], words), ''] : [''];
+    });
+  const start = 2;
+  const boxes = columns.reduce<{ at: number; boxes: readonly number[] }>(
+    ({ at, boxes: found }, { differs }) => ({ at: at + (differs ? 2 : 1), boxes: [...found, at + (differs ? 1 : 0)] }),
+    { at: start, boxes: [] },
+  ).boxes;
+  return grid(
+    w.boxes(w[state]),
+    [w.point, w.line, ...head],
+    points.map((p, k) => [p.point, p.run.lines.join(', '), ...cells(all[k] ?? [])]),
+    [],
+    boxes,
+  );
+}
+
+/** The tests of circuits that are alike. */
+function chapter(kind: Alike, { words }: Page): readonly Block[] {
+  const { tester: w } = words;
+  const { first, points } = kind;
+  const { tests } = first;
+  const one = points.length === 1;
+  const title = one
+    ? w.circuit(tests.circuit)
+    : namesOf(
+        points.map((p) => p.point),
+        words,
+      );
+  if (tests.gaps && tests.gaps.length > 0)
+    return [heading(2, title), paragraph(`${w.none}: ${tests.gaps.map(gapWords).join('; ')}.`)];
+  const readings = readingsOf(first);
+  const all = points.map(readingsOf);
+  return [
+    heading(2, title),
+    paragraph(
+      `${deviceWords(first.run)}. ${w.state(formatIn(tests.testTemperature, '°C'), tests.electronics)}${one ? '' : ` ${w.across}`}`,
+    ),
+    ...readingTable(readings, all, words, one),
+    ...(one ? [] : [...boxesFor(kind, 'dead', words), ...boxesFor(kind, 'live', words)]),
+    ...list(besides(readings, words)),
+  ];
+}
+
+/**
+ * The page for the tester: what each test should read, its limits, and a box for each figure that is read.
+ * @param plan a plan
+ * @param options which option, and in which words
+ * @returns blocks of one page or two, for any of the renderers
+ * @example
+ * ```ts
+ * import survey from './easy-home.json' with { type: 'json' };
+ * import { inGreatBritain } from 'ohmwright/great-britain';
+ * import { readSurvey } from 'ohmwright/io';
+ * import { renderText, testerPage } from 'ohmwright/report';
+ * import { planOf } from 'ohmwright/site';
+ *
+ * const plan = planOf(readSurvey(survey), { ...inGreatBritain('2018+A2:2022'), lengths: false, remedies: false });
+ * renderText(testerPage(plan)).includes('0.465 Ω'); // => true
+ * ```
+ */
+export function testerPage(plan: Plan, options: PageOptions = {}): readonly Block[] {
+  return page(
+    plan,
+    options,
+    ({ tester }) => tester.title,
+    ({ option, words }) => ({
+      kind: 'answer',
+      verdict: option.overall.verdict,
+      words: words.tester.answer[option.overall.verdict],
+      text: words.tester.byDesign,
+    }),
+    (of) => {
+      const { option, words } = of;
+      const [test] = option.points.map((p) => p.tests);
+      return [
+        ...(test?.cautions.slice(1) ?? []).map(caution),
+        ...alike(option.points).flatMap((kind) => chapter(kind, of)),
+        paragraph(words.tester.signed),
+      ];
+    },
+  );
+}

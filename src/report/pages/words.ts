@@ -1,0 +1,216 @@
+import type { Route } from '../../demand/connection.js';
+import type { OptionPlan } from '../../site/index.js';
+import type { Task } from '../../site/work-rules.js';
+
+type Decided = OptionPlan['overall']['verdict'];
+
+/** One of something, or several. */
+const counted = (n: number, one: string, several: string): string => (n === 1 ? one : several);
+
+const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** The sign before an amount of a currency; its code where it has none here. */
+const signs: Readonly<Record<string, string>> = { GBP: '£', EUR: '€', USD: '$' };
+
+/**
+ * The words of the four pages in English. What a plan itself says, such as the title of an option, is not among them.
+ */
+export const englishWords = {
+  customer: {
+    title: (job: string) => `Customer: ${job}`,
+    answer: {
+      pass: 'Yes, it can be done',
+      conditional: 'Yes, once it is confirmed on site',
+      fail: 'No, not as described',
+      'not-determined': 'Not decided yet',
+    } satisfies Record<Decided, string>,
+    get: 'What you get',
+    point: (names: string, amps: string, power: string | undefined) =>
+      `${names}: up to ${amps}${power ? `, about ${power}` : ''}.`,
+    charge: (time: string, window: string, inTime: boolean) =>
+      `A charge as described takes ${time} at full current; the car stands for ${window}${inTime ? '' : ', which is too short'}.`,
+    lacking: (energy: string) => `With everything else at its most all night it would still lack ${energy}.`,
+    held: 'While the house draws much, the car charges slowly or waits.',
+    beside: (what: string) => `Beside it: ${what}.`,
+    where: 'Where it goes',
+    route: (names: string, board: string, way: string) => `${names}, from ${board}: ${way}.`,
+    height: (metres: string, mounting: string | undefined) =>
+      `Outlet ${metres} above the ground${mounting ? `, on a ${mounting}` : ''}.`,
+    when: 'When',
+    hours: (hours: string) => `The job takes about ${hours}, paperwork and travel included.`,
+    after: {
+      'apply-first': 'Work starts when the network operator has agreed.',
+      'notify-before': 'The network operator is told before the work.',
+      'notify-after': 'No consent is needed first: we tell the network operator after the work.',
+      'no-duty': 'The network operator need not be told.',
+      'not-determined': 'Whether the network operator has to agree first is not known yet.',
+    } satisfies Record<Route, string>,
+    cost: 'What it costs',
+    noPrice: 'The price is quoted apart.',
+    undecided: 'There is no price before it is decided.',
+    price: {
+      net: 'Material and labour',
+      tax: 'Tax',
+      total: 'In all',
+      line: 'What',
+      amount: 'Amount',
+      open: (what: string) => `Not priced yet, so that the sum is no offer: ${what}.`,
+    },
+    need: 'What we need from you',
+    answerOf: (fact: string, how: string) => `${fact}: ${how}`,
+    entry: (title: string, how: string) => `${title} (${how})`,
+    more: (n: number) => `${n} more ${counted(n, 'fact', 'facts')}, which we find out ourselves.`,
+    consent: 'If the premises are not yours: the owner’s agreement.',
+    off: 'Access to meter and board; the power is off for part of the day.',
+    confirmed: (n: number) =>
+      `On the day we first confirm ${n} ${counted(n, 'thing', 'things')} that nobody has looked at yet.`,
+    others: (n: number) => `There ${counted(n, 'is one other way', `are ${n} other ways`)} to do it: ask us.`,
+    seen: 'Seen on what is there',
+    seenWords: (circuits: string) =>
+      `Existing circuits do not meet rules of today: ${circuits}. They are no part of this work; have them looked at.`,
+  },
+  installer: {
+    title: (job: string) => `Installer: ${job}`,
+    answer: {
+      pass: 'Pass',
+      conditional: 'Pass on conditions',
+      fail: 'Fail: do not install this',
+      'not-determined': 'Not decided: do not install yet',
+    } satisfies Record<Decided, string>,
+    open: 'To find out first',
+    confirm: 'To confirm before anything is installed',
+    confirmWords:
+      'Nobody has looked at these. If one is found otherwise, stop: what is found is entered and judged anew.',
+    confirmHead: ['what', 'assumed', 'stands for', 'how', 'found'],
+    asAssumed: 'what is assumed',
+    circuit: 'Circuit and settings',
+    named: (name: string, words: string) => `${name}: ${words}.`,
+    cable: (words: string) => `Cable: ${words}.`,
+    device: (words: string) => `Device: ${words}.`,
+    setting: (amps: string) => `Set the charge point to ${amps}.`,
+    earthing: (words: string) => `Earthing: ${words}.`,
+    earthingOpen: 'Earthing: to be chosen.',
+    limiter: (name: string, amps: string) => `Set to ${amps}: ${name}.`,
+    lines: (words: string) => `Lines: ${words}.`,
+    longest: (metres: string) => `Longest route: ${metres}.`,
+    route: 'Route',
+    routeHead: ['section', 'length', 'method', 'how', 'depth'],
+    routeNote: 'Lengths in proportion.',
+    order: 'Order of work',
+    tasks: {
+      // done before or apart
+      'survey and quotation': '',
+      'notification paperwork': '',
+      'travel and setting up': '',
+      'isolation, tails and protective device': 'Isolate, prove dead; fit the device.',
+      'cable, each 10 m clipped': 'Run the cable.',
+      'cable laid in a trench, each 10 m': 'Lay the cable in the trench.',
+      'wall hole and sealing, each': 'Drill the wall, sleeve and seal.',
+      'load limiter with its current sensor': 'Fit the load limiter and its sensor.',
+      'sensor cable, each 10 m': 'Run the sensor cable.',
+      'fix and connect the point': 'Fix and connect the charge point.',
+      'dead and live tests': 'Test dead, then live: the tester’s page.',
+      'settings, handover and certificate': 'Make the settings, hand over, certify.',
+    } as Readonly<Partial<Record<Task, string>>>,
+    other: (task: string) => `${capital(task)}.`,
+    operator: (duty: string) => `${duty}: the operator’s page.`,
+    inAll: (hours: string) => `In all about ${hours}.`,
+    material: 'Material',
+    materialHead: ['quantity', 'item'],
+    openQuantity: 'open',
+    heed: 'To heed',
+    heeded: (title: string, why: string) => `Advice not met: ${title} (${why}).`,
+    failed: (title: string, why: string) => `Not met: ${title} (${why}).`,
+    asked: (area: string, rating: string, obtain: string) =>
+      `Before a larger cable is bought, ask for the let-through energy of the ${rating} device (${obtain}): with it ${area} may do.`,
+  },
+  tester: {
+    title: (job: string) => `Tester: ${job}`,
+    answer: {
+      pass: 'The design passes',
+      conditional: 'The design passes on conditions',
+      fail: 'The design fails: do not energise',
+      'not-determined': 'The design is not decided: do not energise',
+    } satisfies Record<Decided, string>,
+    circuit: (name: string) => (/circuit|feeder/i.test(name) ? capital(name) : `Circuit ${name}`),
+    state: (at: string, electronics: string) =>
+      `Conductors at ${at}; electronics ${electronics} during the insulation test.`,
+    head: ['no.', 'reading', 'expected', 'at least', 'at most', 'read'],
+    each: 'read',
+    done: 'in order?',
+    holds: (reading: string) => `${reading}: must not trip`,
+    dead: 'dead',
+    live: 'live',
+    thumb: (by: string, limit: string) => `Z_s beyond ${limit} (${by}) asks for a second look.`,
+    tabulated: (limit: string) => `The table’s ${limit} is for warm conductors: not for the meter.`,
+    none: 'The tests of this edition are not entered here',
+    boxes: (state: string) => `Readings, ${state} tests`,
+    across: 'Expected: the smallest and the largest of the circuits. Limits: the strictest of them.',
+    point: 'charge point',
+    line: 'line',
+    expected: (reading: string) => `${reading} expected`,
+    /** Short names of readings, by identifier. */
+    readings: {
+      continuity: 'R_1+R_2',
+      protectiveContinuity: 'R_2',
+      insulationLive: 'insulation, live to live',
+      insulationEarth: 'insulation, live to earth',
+      polarity: 'polarity',
+      externalLoop: 'Z_e',
+      loop: 'Z_s',
+      prospective: 'I_pf',
+      directTrip: 'd.c. at which it trips',
+      directTime: 'd.c. break time',
+      functional: 'functions and controls',
+      voltage: 'voltage without load',
+      loadedVoltage: 'voltage under load',
+    } as Readonly<Record<string, string>>,
+    byDesign: 'What is read decides.',
+    signed: 'Tested by, on, with:',
+  },
+  operator: {
+    title: (job: string) => `Network operator: ${job}`,
+    answer: {
+      'apply-first': 'Application before the work',
+      'notify-before': 'Notice before the work',
+      'notify-after': 'Notice after the work',
+      'no-duty': 'No notice is asked for',
+      'not-determined': 'Not decided yet',
+    } satisfies Record<Route, string>,
+    duties: 'What to do, and by when',
+    form: 'For the form, in a layout of our own',
+    formHead: ['field', 'entry'],
+    missing: (how: string) => `missing: ${how}`,
+    devices: 'Devices',
+    device: 'device',
+    decides: 'What decides the route',
+    decidesHead: ['', 'condition', 'figures'],
+    judged: {
+      pass: 'met',
+      fail: 'not met',
+      conditional: 'met on conditions',
+      'not-determined': 'open',
+      'not-required': 'does not apply',
+    },
+    met: (n: number) => `${n} ${counted(n, 'condition is', 'conditions are')} met.`,
+  },
+  judged: (reference: string | undefined, date: string, code: string, invented: boolean) =>
+    `${invented ? 'Invented example. ' : ''}${reference ? `${reference}, surveyed` : 'Surveyed'} ${date}, judged by ${code}.`,
+  notInstallation:
+    'A calculation, no installation: checked on site, carried out, tested and certified by competent persons.',
+  noOption: 'No way to do it was found.',
+  points: (names: readonly string[]) => `${counted(names.length, 'Charge point', 'Charge points')} ${names.join(', ')}`,
+  several: (first: string, last: string, n: number) => `${first} to ${last} (${n})`,
+  range: (least: string, most: string) => `${least} to ${most}`,
+  verdicts: {
+    pass: 'pass',
+    conditional: 'pass on conditions',
+    fail: 'fail',
+    'not-determined': 'not determined',
+  } satisfies Record<Decided, string>,
+  money: (amount: string, currency: string) =>
+    `${Object.hasOwn(signs, currency) ? signs[currency] : `${currency} `}${amount.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ',')}`,
+};
+
+/** The words of the four pages, by identifier: a second language is another value of this type. */
+export type ReportWords = typeof englishWords;

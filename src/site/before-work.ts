@@ -1,0 +1,153 @@
+import { type Fact, factValue, isMissing, type Known } from '../core/index.js';
+import type { Whom } from '../installation/index.js';
+import { formatIn } from '../units/index.js';
+import { enclosureNeeded, type WorkFacts } from './survey.js';
+
+/** What has to be settled before the day of the work, and is no rule of a code: common practice, no source. @inline */
+export interface BeforeWork {
+  readonly id: 'owner-consent' | 'supply-off' | 'lead-reach' | 'data-connection' | 'devices-for-board';
+  /** Whether it is open, or known to stand in the way. */
+  readonly state: 'open' | 'in-the-way';
+  /** Whom to ask. */
+  readonly whom: Whom;
+  /** What to do, as a sentence without its stop. */
+  readonly words: string;
+}
+
+const saidOf = <T>(fact: Fact<T> | undefined): T | undefined => (fact?.state === 'known' ? fact.value : undefined);
+
+function ownerConsent({ tenure, ownerAgrees }: WorkFacts): readonly BeforeWork[] {
+  const [whose, agrees] = [saidOf(tenure), saidOf(ownerAgrees)];
+  if (whose === 'owner-occupied' || agrees === true) return [];
+  const by = { id: 'owner-consent', whom: 'customer' } as const;
+  if (agrees === false)
+    return [
+      { ...by, state: 'in-the-way', words: 'The owner does not agree: nothing can be installed until that is settled' },
+    ];
+  const words =
+    whose === undefined
+      ? 'Ask whether the customer owns the building; a tenant, or one of several owners, needs consent in writing'
+      : whose === 'rented'
+        ? 'Get the owner’s consent in writing'
+        : 'Get the consent of whoever manages the building in writing, for the route and for the parking place';
+  return [{ ...by, state: 'open', words }];
+}
+
+/** Whether something is done ahead of the main switch, where the installation cannot be made dead from within. */
+const aheadOfMainSwitch = (work: WorkFacts): boolean =>
+  work.replaceTails === true || saidOf(enclosureNeeded(work)) === true;
+
+/** Whether the visit of somebody else is needed, for the tails to be made dead. */
+export const visitToIsolate = (work: WorkFacts): boolean =>
+  aheadOfMainSwitch(work) &&
+  !work.supplyChange &&
+  ['supplier', 'network-operator'].includes(saidOf(work.isolation) ?? '');
+
+function supplyOff(work: WorkFacts): readonly BeforeWork[] {
+  // whoever changes the supply makes it dead
+  if (!aheadOfMainSwitch(work) || work.supplyChange) return [];
+  const by = saidOf(work.isolation);
+  if (by === 'isolator-fitted') return [];
+  const only = 'nobody else breaks a seal or draws the service fuse';
+  return [
+    by === undefined
+      ? {
+          id: 'supply-off',
+          state: 'open',
+          whom: 'customer',
+          words: `Find out how the tails are made dead: by an isolator that is fitted, by the electricity supplier or by the network operator; ${only}`,
+        }
+      : {
+          id: 'supply-off',
+          state: 'open',
+          whom: 'operator',
+          words: `Book the ${by === 'supplier' ? 'electricity supplier' : 'network operator'} to make the tails dead; ${only}`,
+        },
+  ];
+}
+
+const least = <V extends number>(fact: Fact<V>): Known<V> =>
+  fact.state === 'between' ? fact.least : factValue('length of the lead', fact);
+const most = <V extends number>(fact: Fact<V>): Known<V> =>
+  fact.state === 'between' ? fact.most : factValue('way to the inlet', fact);
+
+function leadReach({ lead, toInlet }: WorkFacts): readonly BeforeWork[] {
+  const by = { id: 'lead-reach', whom: 'customer' } as const;
+  if (!lead || !toInlet)
+    return [
+      {
+        ...by,
+        state: 'open',
+        words:
+          'Ask for a picture of the parked car with the place of the charge point, and see that the lead reaches the inlet',
+      },
+    ];
+  const [surely, atMost] = [least(lead), most(toInlet)];
+  if (!isMissing(surely) && !isMissing(atMost) && surely >= atMost) return [];
+  const [perhaps, atLeast] = [most(lead), least(toInlet)];
+  if (!isMissing(perhaps) && !isMissing(atLeast) && perhaps < atLeast)
+    return [
+      {
+        ...by,
+        state: 'in-the-way',
+        words: `The lead of ${formatIn(perhaps, 'm')} does not reach the inlet ${formatIn(atLeast, 'm')} away: a longer lead, another place, or the car parked the other way round`,
+      },
+    ];
+  return [
+    {
+      ...by,
+      state: 'open',
+      words: 'Measure the way from the charge point to the inlet, and the lead: whether it reaches is not certain',
+    },
+  ];
+}
+
+function dataConnection({ dataConnection: fact }: WorkFacts): readonly BeforeWork[] {
+  const how = saidOf(fact);
+  if (how !== undefined && how !== 'none') return [];
+  return [
+    {
+      id: 'data-connection',
+      state: 'open',
+      whom: 'customer',
+      words:
+        how === 'none'
+          ? 'Without a data connection the charge point follows no tariff and gets no updates: agree that with the customer'
+          : 'Ask how the charge point reaches the internet, and test the signal where it is to hang',
+    },
+  ];
+}
+
+function devicesForBoard(work: WorkFacts): readonly BeforeWork[] {
+  if (saidOf(enclosureNeeded(work)) === true || saidOf(work.devicesToBeHad) === true) return [];
+  const by = { id: 'devices-for-board', whom: 'maker' } as const;
+  const only = 'a device of another make only where the maker of the board declares it';
+  return [
+    saidOf(work.devicesToBeHad) === false
+      ? {
+          ...by,
+          state: 'in-the-way',
+          words: `The device can no longer be had for the board: plan an enclosure of its own beside it; ${only}`,
+        }
+      : {
+          ...by,
+          state: 'open',
+          words: `See from make and age of the board whether its device can still be had; ${only}`,
+        },
+  ];
+}
+
+/**
+ * What is to be settled before the day of the work; what is in order is left out, what stands in the way comes first.
+ * @param work the facts about the work of an option
+ */
+export function beforeWorkOf(work: WorkFacts): readonly BeforeWork[] {
+  const all = [
+    ...ownerConsent(work),
+    ...supplyOff(work),
+    ...devicesForBoard(work),
+    ...leadReach(work),
+    ...dataConnection(work),
+  ];
+  return [...all.filter((b) => b.state === 'in-the-way'), ...all.filter((b) => b.state === 'open')];
+}
