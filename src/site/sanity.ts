@@ -91,7 +91,7 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
           ),
           ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
         ]),
-    ...readingsApart(survey.installation),
+    ...(supply.transformer ? [] : readingsApart(survey.installation)),
     ...transformerQuestions(supply),
     ...(home ? outside('the tails', supply.tails, customary.tailsArea) : []),
     ...(home ? outside('the fuse of the cut-out', supply.cutOut.rating, customary.cutOutRating) : []),

@@ -17,6 +17,7 @@ import { candidates, circuitWords, earthingBlocks, timeCurrent, voltageAlong } f
 import { conditionBlocks } from '../plan-conditions.js';
 import { chargeBlocks, nightBlocks } from '../plan-night.js';
 import { remedyBlocks } from '../plan-remedies.js';
+import { stageBlocks } from '../plan-stages.js';
 import { nextSteps } from '../plan-steps.js';
 import { ampsOf, conditionWords, demandFigure } from '../plan-supply.js';
 import { hoursWords } from '../plan-work.js';
@@ -107,8 +108,11 @@ function operator({ option }: Page): readonly Block[] {
 }
 
 function feeders({ option }: Page): readonly Block[] {
-  return option.feeders.flatMap(({ run, demand, assessment, overall }) => [
+  return option.feeders.flatMap(({ run, alike: others = [], demand, assessment, overall }) => [
     heading(2, /^feeder\b/i.test(run) ? run : `Feeder ${run}`),
+    ...(others.length > 0
+      ? [paragraph(`The same for ${others.length} more, alike in every fact but names: ${others.join(', ')}.`)]
+      : []),
     {
       kind: 'verdict',
       verdict: overall.verdict,
@@ -197,6 +201,7 @@ export function designFile(plan: Plan, options: PlanReportOptions = {}): readonl
         ...unknownBlocks(option),
         ...observationBlocks(plan),
         ...supply(of),
+        ...stageBlocks(option),
         ...operator(of),
         {
           kind: 'figure',

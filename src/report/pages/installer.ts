@@ -180,11 +180,11 @@ function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
 
 /** Feeders that are yet to be installed. */
 function feeders({ option, words: { installer: w, tester } }: Page): readonly Block[] {
-  return option.feeders.flatMap(({ run: id, items }) => {
+  return option.feeders.flatMap(({ run: id, alike: others = [], items }) => {
     const run = items && pathTo(option.installation, id)?.run;
     if (!run) return [];
     return [
-      heading(3, tester.circuit(id)),
+      heading(3, tester.circuit([id, ...others].join(', '))),
       ...list([w.cable(cableOf(run)), w.device(deviceWords(run)), w.lines(linesOf(run))]),
     ];
   });
