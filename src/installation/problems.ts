@@ -303,6 +303,7 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
         if (!leaving.has(id))
           problems.push({
             path: [...pathOf(here), 'residual', i, 'serves', j],
+            id: 'does-not-fit',
             message: `${id} is no circuit of this board`,
           });
     for (const [i, run] of runs.entries())

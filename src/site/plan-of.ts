@@ -360,7 +360,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     discarded,
     remedies: found.offers,
     questions: sanityQuestions(survey),
-    observations: observationsOf(code, survey, feedersOf(survey)),
+    observations: observationsOf(options, survey, feedersOf(survey)),
   };
 }
 

@@ -19,6 +19,7 @@ import { cableOf, candidates, circuitWords, earthingBlocks, timeCurrent, voltage
 import { conditionBlocks } from '../plan-conditions.js';
 import { chargeBlocks, nightBlocks } from '../plan-night.js';
 import { remedyBlocks } from '../plan-remedies.js';
+import { stageBlocks } from '../plan-stages.js';
 import { nextSteps } from '../plan-steps.js';
 import { ampsOf, conditionWords, demandFigure } from '../plan-supply.js';
 import { hoursWords } from '../plan-work.js';
@@ -230,6 +231,7 @@ export function designFile(plan: Plan, options: PlanReportOptions = {}): readonl
         ...unknownBlocks(option),
         ...observationBlocks(plan),
         ...supply(of),
+        ...stageBlocks(option),
         ...operator(of),
         {
           kind: 'figure',
