@@ -180,7 +180,8 @@ const assumeOutlet = (set: AssumptionSet, outlet: Outlet, around: Around): Outle
 
 /** Boards nest as deep as they may: they are filled from the outside in, and put together from the inside out. */
 function assumeBoard(set: AssumptionSet, top: Board, above: Around): Board {
-  const found: { readonly board: Board; readonly now: Board; readonly runs: readonly (readonly [Run, Around])[] }[] = [];
+  const found: { readonly board: Board; readonly now: Board; readonly runs: readonly (readonly [Run, Around])[] }[] =
+    [];
   const open: (readonly [Board, Around])[] = [[top, above]];
   for (let next = open.pop(); next; next = open.pop()) {
     const [board, outside] = next;

@@ -119,12 +119,17 @@ export function judgedAround(
     demand,
     installation,
     found,
-    (notification.decision.onceConfirmed ?? notification.decision.route) === 'notify-after' ? network.noticeUpTo : undefined,
+    (notification.decision.onceConfirmed ?? notification.decision.route) === 'notify-after'
+      ? network.noticeUpTo
+      : undefined,
   );
   const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
   const control = controlled(installation)
-    ? conditionally(installation, ofControls(by, survey, installation, supply.demand, sheet.part('Load control')), (bare) =>
-        ofControls(by, survey, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
+    ? conditionally(
+        installation,
+        ofControls(by, survey, installation, supply.demand, sheet.part('Load control')),
+        (bare) =>
+          ofControls(by, survey, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
       )
     : [];
   const feeders = feedersIn(installation, wanted).map((id) =>

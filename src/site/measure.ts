@@ -96,9 +96,7 @@ export function measuredFirst(
   const { governing } = supply.demand;
   const asIs = { results: supply.results, measure: [] };
   if (!isEstimated(rules, supply))
-    return isAssumed(installation)
-      ? { ...asIs, measure: roomToMeasure(rules, installation, supply, toldUpTo) }
-      : asIs;
+    return isAssumed(installation) ? { ...asIs, measure: roomToMeasure(rules, installation, supply, toldUpTo) } : asIs;
   const measure = new Map<Line, MeasureFirst>();
   const results = supply.results.map((result): CheckResult => {
     if (result.verdict !== 'fail' || !ofDemand(rules).includes(result.check) || !result.limit) return result;

@@ -206,7 +206,11 @@ export const otherChoiceWords: Readonly<Record<string, Readonly<Record<string, s
     paving: 'paving',
     'concrete-or-asphalt': 'concrete or asphalt',
   },
-  'work.supplyChange': { 'larger-fuse': 'a larger cut-out fuse', 'three-phase': 'three phases', 'own-service': 'a service of its own' },
+  'work.supplyChange': {
+    'larger-fuse': 'a larger cut-out fuse',
+    'three-phase': 'three phases',
+    'own-service': 'a service of its own',
+  },
   'options.dropTemperature': {
     'neighbours-at-full-load': 'yes, the neighbours at their full load',
     'group-at-same-load': 'yes, all cables of the group at the same share of their load',

@@ -64,7 +64,8 @@ export const ordinaryHome: AssumptionSet = {
         provenance: 'common-practice',
         note: 'services of homes, between the lines; the distributor states the figure with a new supply',
       },
-      confirm: 'Measure the prospective fault current at the main switch: between lines, line to neutral and line to earth.',
+      confirm:
+        'Measure the prospective fault current at the main switch: between lines, line to neutral and line to earth.',
     },
     {
       id: 'own-service',

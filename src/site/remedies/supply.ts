@@ -2,7 +2,15 @@ import { isMissing, known, stated, unknown } from '../../core/index.js';
 import { amperes } from '../../units/index.js';
 import { limiterFacts } from '../option-survey.js';
 import type { Survey } from '../survey.js';
-import { type Change, isKnown, leastOf, type Situation, type SurveyRemedy, withFirstBoard, withSupply } from './remedy.js';
+import {
+  type Change,
+  isKnown,
+  leastOf,
+  type Situation,
+  type SurveyRemedy,
+  withFirstBoard,
+  withSupply,
+} from './remedy.js';
 
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
