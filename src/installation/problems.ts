@@ -135,16 +135,13 @@ function lineProblems(
   );
 }
 
-/**
- * What is wrong with the number of cores of a cable for the lines of a run and a neutral.
- * @param protective whether a core that serves as protective conductor has to be among them
- */
-export function coresProblem(cable: Cable, { lines, feeds }: Run, protective = false): string | undefined {
+/** What is wrong with the number of cores of a cable for the lines of a run, a neutral and a protective core. */
+export function coresProblem(cable: Cable, { lines, feeds }: Run): string | undefined {
   const { cores, construction } = cable;
   const single = construction === 'single-core';
   // a motor or heater on three lines may do without a neutral; of single cores those that carry load are counted
   const bare = lines.length === 3 && (single || feeds.every((o) => o.kind === 'load' && o.lines.length === 3));
-  const own = protective && cable.protective === 'core' && !single ? 1 : 0;
+  const own = cable.protective === 'core' && !single ? 1 : 0;
   const needed = lines.length + (bare ? 0 : 1) + own;
   if (!labels.coresOfCable.includes(cores) || cores >= needed) return undefined;
   const conductors = lines.length === 1 ? 'one line conductor' : 'three line conductors';

@@ -103,7 +103,7 @@ function wantedProblems(point: WantedPoint, of: readonly Line[], names: Names, s
   }
   for (const [j, cable] of (cables as readonly Cable[]).entries()) {
     recordProblems('cable', cable, (at, message, id) => say(['cables', j, ...at], message, id));
-    const cores = isRecord(cable) ? coresProblem(cable, run, true) : undefined;
+    const cores = isRecord(cable) ? coresProblem(cable, run) : undefined;
     if (cores) say(['cables', j, 'cores'], cores);
   }
   return undefined;
