@@ -19,7 +19,7 @@ export default {
   // words of which a type is made, helper types of inference, and what is seen whole in the members of what is exported;
   // other types that only occur within others carry @inline, and are shown where they occur
   intentionallyNotExported: [
-    ...['aspects', 'lineConductors', 'purposes', 'spellings', 'Products', 'Quotients', 'Terms'],
+    ...['aspects', 'lineConductors', 'purposes', 'Products', 'Quotients', 'Terms'],
     ...[
       'Axis',
       'Calculation',
@@ -32,6 +32,9 @@ export default {
       'StepValues',
     ],
     ...['AspectVerdict', 'Basis', 'BasisFact', 'Entry', 'PermittedInterval', 'Question', 'RangeReport'],
+    ...['FormulaDefinition', 'ProcedureDefinition', 'RelationDefinition', 'UnitOf'],
+    // the members of a collection are those of a module, and stand in the handbook
+    ...['OfKind', 'Tables', '__module'],
     ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],
   ],
   intentionallyNotDocumented: ['ohmwright.Recorder.part'], // as Sheet.part says

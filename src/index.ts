@@ -91,7 +91,15 @@ export {
   times,
 } from './units/algebra.js';
 export * from './units/constructors.js';
-export { CalculationError, type ErrorCode, hasCode, type Problem, pathText } from './units/error.js';
+export {
+  CalculationError,
+  type ErrorCode,
+  hasCode,
+  type Problem,
+  type ProblemId,
+  pathText,
+  problemIds,
+} from './units/error.js';
 export type {
   AdiabaticFactor,
   AmpereSquaredSeconds,

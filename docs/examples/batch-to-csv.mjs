@@ -80,7 +80,9 @@ try {
       });
       const decision = decisionOf(plan, book);
       counts[decision.verdict] = (counts[decision.verdict] ?? 0) + 1;
-      return decisionRow(reference, { decision, questions });
+      // what is outside of what is usual is asked about, whether it stood in a row or in a survey
+      const odd = [...new Set([...(questions ?? []), ...plan.questions.map((q) => q.question)])];
+      return decisionRow(reference, { decision, questions: odd });
     } catch (error) {
       counts.problem = (counts.problem ?? 0) + 1;
       return decisionRow(reference, { problem: error.message });

@@ -1,7 +1,10 @@
 #!/usr/bin/env node
 // One command for the example scripts: reading, planning, writing.
 const scripts = {
-  plan: ['plan-a-charger.mjs', 'plan survey.json [folder]          one survey to its reports'],
+  plan: [
+    'plan-a-charger.mjs',
+    'plan survey.json [folder] [prices.json]   one survey to its reports, a page for each reader',
+  ],
   sheet: ['empty-sheet.mjs', 'sheet [jobs.csv] [--all]           an empty spreadsheet of brief surveys'],
   batch: ['batch-to-csv.mjs', 'batch jobs.csv [decisions.csv]     a spreadsheet, or a folder of surveys, to decisions'],
 };

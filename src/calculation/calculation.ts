@@ -22,7 +22,21 @@ import { Span } from './value.js';
 interface Ready {
   readonly judge: Judge;
   readonly draws: ReadonlySet<Placed>;
+  /** Whether it picks things by what they are, which no line gives. */
+  readonly picks: boolean;
 }
+
+/** Whether a check is asked for some things of a list alone. */
+const picksThings = ({ how }: Judgement): boolean =>
+  how.kind === 'each'
+    ? how.among !== undefined || how.judgements.some(picksThings)
+    : how.kind === 'adjust'
+      ? picksThings(how.of)
+      : how.kind === 'any-of' || how.kind === 'deciding'
+        ? how.of.some(picksThings)
+        : how.kind === 'choose'
+          ? Object.values(how.of).flat().some(picksThings)
+          : how.kind === 'unless-failed' && [...how.first, ...how.then].some(picksThings);
 
 /** Checks that a line gives the results of. */
 const judging: Judging = (all, list, of) => compileJudgements(all, list, of as readonly Judgement[]);
@@ -84,7 +98,7 @@ export class Calculator<G extends Groups = Groups> {
           group,
           judgementsOf(group, of, this.code).map((j) => {
             const draws = compiled.drawn();
-            return { judge: compileJudgement(compiled, compiled.root, j), draws };
+            return { judge: compileJudgement(compiled, compiled.root, j), draws, picks: picksThings(j) };
           }),
         );
       }
@@ -183,19 +197,19 @@ export class Calculation {
    */
   change(place: unknown): void {
     const changed = new Set<Placed>();
-    const waysAmongFacts: [Thing, number][] = [];
+    const waysAmongFacts: [Thing, Placed][] = [];
     if (!refresh(this.circuit, place, changed, waysAmongFacts)) {
       this.circuit = new Thing(this.by.lists.root, place);
       this.judged.clear();
       return;
     }
+    for (const check of this.judged.keys()) if (check.picks) this.judged.delete(check);
     this.forget(changed, false);
     // a line that takes one of several ways still takes the same, or has been forgotten: what it reads may have changed
     const others = new Set<Placed>();
-    for (const [thing, index] of waysAmongFacts) {
-      const before = thing.values[index];
+    for (const [thing, placed] of waysAmongFacts) {
+      const before = thing.values[placed.index];
       if (before === undefined) continue;
-      const placed = thing.list.lines[index] as Placed;
       const { line, evaluate } = effective(thing, placed.node);
       // where it is not known which way is taken, both may count
       if ((line.how.kind === 'fact' || line.how.kind === 'choose') && !alike(before, evaluate(thing)))
@@ -220,28 +234,37 @@ function completed(thing: Thing): void {
 }
 
 const hasSpans = (thing: Thing): boolean =>
-  thing.list.facts.some((index) => thing.values[index] instanceof Span) ||
+  thing.list.facts.some(({ index }) => thing.values[index] instanceof Span) ||
   thing.below.some((things) => things?.some(hasSpans));
 
 /** Reads the facts again; false where there are other things than before. */
-function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, number][]): boolean {
+function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, Placed][]): boolean {
   if (thing.place === place) return true;
   const { list, values } = thing;
   thing.place = place;
   thing.said ??= new Array(list.lines.length).fill(undefined);
-  for (const index of list.facts) {
+  const { said } = thing;
+  for (const placed of list.facts) {
+    const { index, read, figure } = placed;
     if (values[index] === undefined) continue;
-    const placed = list.lines[index] as Placed;
-    const { line, figure } = placed.node;
-    const { how } = line;
-    if (how.kind !== 'fact' || !figure) {
-      ways.push([thing, index]);
+    if (!read || !figure) {
+      ways.push([thing, placed]);
       continue;
     }
-    const fact: unknown = how.read(place as never);
+    let fact: unknown;
+    try {
+      fact = read(place as never);
+    } catch (error) {
+      if (!(error instanceof TypeError)) throw error;
+      // what was asked for before does not stand here: whoever still needs it asks again
+      values[index] = undefined;
+      said[index] = undefined;
+      changed.add(placed);
+      continue;
+    }
     // a fact that nobody knows is called by its place
-    if (fact === thing.said[index] && fact !== undefined && !isUnknown(fact)) continue;
-    thing.said[index] = fact;
+    if (fact === said[index] && fact !== undefined && !isUnknown(fact)) continue;
+    said[index] = fact;
     const now = figure(fact, thing);
     if (alike(values[index], now)) continue;
     values[index] = now;

@@ -372,7 +372,7 @@ const readsFact = ({ how }: Line): boolean =>
 function place(list: List, name: string, line: Line, within?: string): Placed {
   const placed = new Placed(name, list, list.lines.length, within);
   list.lines.push(placed);
-  if (readsFact(line)) list.facts.push(placed.index);
+  if (readsFact(line)) list.facts.push(placed);
   if (line.how.kind === 'judged') list.judging.push(placed.index);
   return placed;
 }

@@ -40,6 +40,9 @@ export class Placed {
   /** What works it out; made once every entry has its place. */
   node: Node = unmade;
   evaluate: Node['evaluate'] = unmade.evaluate;
+  /** Of a line that reads a fact and nothing else: what it reads, and what it makes of it. */
+  read: ((place: never) => unknown) | undefined = undefined;
+  figure: Node['figure'] | undefined = undefined;
 
   constructor(
     readonly name: string,
@@ -52,6 +55,9 @@ export class Placed {
   make(node: Node): void {
     this.node = node;
     this.evaluate = node.evaluate;
+    const { how } = node.line;
+    if (how.kind === 'fact') this.read = how.read;
+    this.figure = node.figure;
   }
 }
 const unmade: Node = {
@@ -69,8 +75,8 @@ export class List {
   /** Lines that others find by name, in their order. */
   readonly named: Placed[] = [];
   readonly below: List[] = [];
-  /** Places of the lines that read facts. */
-  readonly facts: number[] = [];
+  /** Lines that read facts, themselves or in one of their ways. */
+  readonly facts: Placed[] = [];
   /** Places of the lines that give what several ways would come to. */
   readonly judging: number[] = [];
   readonly order: number;

@@ -1,7 +1,7 @@
 import type { Name } from '../core/index.js';
 import type { Aspect } from './wiring-code.js';
 
-/** A change that an edition makes, of one of the kinds that can be entered as data; each has its clause. */
+/** A change that an edition makes, of one of the kinds that can be entered as data; each has its clause. @inline */
 export type EditionChange =
   | {
       /** A printed figure: a cell of a table that the code reads, in the unit of the print. */
@@ -50,7 +50,7 @@ export type EditionChange =
       readonly weight: 'rule' | 'advice';
     };
 
-/** What somebody entered of one aspect: the aspect was read in the edition, and this is all that differs from the base. */
+/** What somebody entered of one aspect: the aspect was read in the edition, and this is all that differs from the base. @inline */
 export interface EnteredAspect {
   /** Clauses that were read. */
   readonly read: string;

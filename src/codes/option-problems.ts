@@ -1,5 +1,13 @@
 import { own } from '../core/own.js';
-import { factProblems, isRecord, type Say, shown, valueProblem } from '../installation/index.js';
+import {
+  factProblems,
+  isRecord,
+  problemAt,
+  type Say,
+  shown,
+  valueProblem,
+  valueProblemId,
+} from '../installation/index.js';
 import type { Problem } from '../units/index.js';
 import type { AssessmentOptions } from './wiring-code.js';
 
@@ -28,33 +36,33 @@ const plain: Readonly<Partial<Record<keyof AssessmentOptions, string>>> = {
 const structured: readonly (keyof AssessmentOptions)[] = ['feederDemand', 'loadStates', 'premises', 'makersLetThrough'];
 
 function premisesProblems(premises: unknown, say: Say): undefined {
-  if (!isRecord(premises)) return say([], `is ${shown(premises)}; an object is due`);
+  if (!isRecord(premises)) return say([], `is ${shown(premises)}; an object is due`, 'wrong-kind');
   const { kind, ...rest } = premises;
   if (isRecord(kind) && kind.state === 'known') {
     if (!premisesKinds.includes(kind.value as never))
-      say(['kind', 'value'], `is ${shown(kind.value)}; known are ${premisesKinds.join(', ')}`);
+      say(['kind', 'value'], `is ${shown(kind.value)}; known are ${premisesKinds.join(', ')}`, 'not-allowed');
   } else if (!isRecord(kind) || kind.state !== 'unknown')
-    say(['kind'], `is ${shown(kind)}; a fact is due: it is known or unknown`);
+    say(['kind'], `is ${shown(kind)}; a fact is due: it is known or unknown`, 'wrong-kind');
   for (const key of ['overvoltageSerious', 'surgeProtectionDeclined', 'arcDetection'])
-    if (rest[key] !== undefined) factProblems('yes', rest[key], (at, message) => say([key, ...at], message));
+    if (rest[key] !== undefined) factProblems('yes', rest[key], (at, message, id) => say([key, ...at], message, id));
 }
 
 function statesProblems(states: unknown, say: Say): undefined {
-  if (!Array.isArray(states)) return say([], `is ${shown(states)}; a list is due`);
+  if (!Array.isArray(states)) return say([], `is ${shown(states)}; a list is due`, 'wrong-kind');
   for (const [i, state] of states.entries()) {
     if (!isRecord(state)) {
-      say([i], `is ${shown(state)}; a state of load is due`);
+      say([i], `is ${shown(state)}; a state of load is due`, 'wrong-kind');
       continue;
     }
     const name = valueProblem('text', state.name);
-    if (name) say([i, 'name'], name);
+    if (name) say([i, 'name'], name, valueProblemId('text', state.name));
     const { currents } = state;
     if (!Array.isArray(currents) || currents.length !== 3)
-      say([i, 'currents'], 'must have three currents, for L1, L2 and L3');
+      say([i, 'currents'], 'must have three currents, for L1, L2 and L3', 'wrong-kind');
     else
       for (const [k, current] of currents.entries()) {
         const problem = valueProblem('lineCurrent1', current);
-        if (problem) say([i, 'currents', k], problem);
+        if (problem) say([i, 'currents', k], problem, valueProblemId('lineCurrent1', current));
       }
   }
 }
@@ -65,37 +73,39 @@ const inOrder = /* @__PURE__ */ new WeakSet<object>();
 
 /** Everything for which options are refused, each with its path; what is in order is looked through once. */
 export function optionProblems(options: AssessmentOptions): readonly Problem[] {
-  if (!isRecord(options)) return [{ path: ['options'], message: `is ${shown(options)}; an object is due` }];
+  if (!isRecord(options))
+    return [{ path: ['options'], id: 'wrong-kind', message: `is ${shown(options)}; an object is due` }];
   if (inOrder.has(options)) return [];
   const problems: Problem[] = [];
-  const say: Say = (path, message) => void problems.push({ path: ['options', ...path], message });
+  const say: Say = (path, message, id) => void problems.push(problemAt(['options', ...path], message, id));
   const within =
     (...root: string[]): Say =>
-    (path, message) =>
-      say([...root, ...path], message);
+    (path, message, id) =>
+      say([...root, ...path], message, id);
   for (const [key, value] of Object.entries(options)) {
     if (value === undefined) continue;
     const what = own<string>(plain, key);
     const list = own<readonly string[]>(labels, key);
     if (what) {
       const problem = valueProblem(what, value);
-      if (problem) say([key], problem);
+      if (problem) say([key], problem, valueProblemId(what, value));
     } else if (list) {
-      if (!list.includes(value as string)) say([key], `is ${shown(value)}; known are ${list.join(', ')}`);
-    } else if (!structured.includes(key as never)) say([key], 'is no option');
+      if (!list.includes(value as string))
+        say([key], `is ${shown(value)}; known are ${list.join(', ')}`, 'not-allowed');
+    } else if (!structured.includes(key as never)) say([key], 'is no option', 'unknown-key');
   }
   const { feederDemand, loadStates, premises, makersLetThrough: energy } = options;
   if (energy !== undefined && !(typeof energy === 'number' && energy > 0 && energy <= LARGEST_ENERGY))
-    say(['makersLetThrough'], `is ${shown(energy)}; it is a let-through energy above 0 A²s`);
+    say(['makersLetThrough'], `is ${shown(energy)}; it is a let-through energy above 0 A²s`, 'out-of-range');
   if (premises !== undefined) premisesProblems(premises, within('premises'));
   if (loadStates !== undefined) statesProblems(loadStates, within('loadStates'));
   if (feederDemand !== undefined) {
     if (isRecord(feederDemand))
       for (const [run, demand] of Object.entries(feederDemand)) {
         const problem = valueProblem('demand', demand);
-        if (problem) say(['feederDemand', run], problem);
+        if (problem) say(['feederDemand', run], problem, valueProblemId('demand', demand));
       }
-    else say(['feederDemand'], `is ${shown(feederDemand)}; an object is due`);
+    else say(['feederDemand'], `is ${shown(feederDemand)}; an object is due`, 'wrong-kind');
   }
   if (problems.length === 0) inOrder.add(options);
   return problems;

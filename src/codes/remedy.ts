@@ -1,6 +1,6 @@
 import type { Amperes, Metres, Ohms, SquareMillimetres } from '../units/index.js';
 
-/** What could be changed when an earth fault is not disconnected in time, with the figure that it would need. */
+/** What could be changed when an earth fault is not disconnected in time, with the figure that it would need. @inline */
 export type Remedy =
   | {
       /** A larger protective conductor. */

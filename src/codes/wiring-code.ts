@@ -156,7 +156,7 @@ export const aspects = [
 /** An aspect of a circuit. */
 export type Aspect = (typeof aspects)[number];
 
-/** An arrangement that a code has on offer to earth a charge point, and whether it remains for one. */
+/** An arrangement that a code has on offer to earth a charge point, and whether it remains for one. @inline */
 export interface EarthingOption {
   readonly arrangement: Exclude<ChargePointEarthing, 'supply-earth'>;
   /** What it is, with its place in the clause. */

@@ -25,7 +25,7 @@ export interface Correction {
   readonly despite?: string;
 }
 
-/** What one person says of one table. */
+/** What one person says of one table. @inline */
 export interface Attestation extends Attestor {
   /** Identifier of the table, such as `bs7671/4d5`. */
   readonly table: string;

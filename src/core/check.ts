@@ -46,12 +46,12 @@ export interface Span<V extends Name = Name, L extends Name = Name, M extends Na
   readonly most: M;
 }
 
-/** A check of a plain statement. */
+/** A check of a plain statement. @inline */
 export interface Statement extends CheckBasis {
   readonly kind: 'holds';
 }
 
-/** A check that passes when any of several results does. */
+/** A check that passes when any of several results does. @inline */
 export interface Alternatives extends CheckBasis {
   readonly kind: 'any-of';
   /** Checks that may pass it, by identifier, where no contents list says which. */
@@ -61,7 +61,7 @@ export interface Alternatives extends CheckBasis {
 /** A check of any kind. */
 export type Check = Comparison | Span | Statement | Alternatives;
 
-/** A value of a result, with its role and unit. */
+/** A value of a result, with its role and unit. @inline */
 export interface Amount {
   /** Role from the vocabulary. */
   readonly name: string;

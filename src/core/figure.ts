@@ -8,7 +8,7 @@ import type { Axis, Keys, Table } from './table.js';
 import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
 import { writeSheet } from './write.js';
 
-/** A figure that was asked for in one call, with all that it rests on: plain data. */
+/** A figure that was asked for in one call, with all that it rests on: plain data. @inline */
 export interface Figure<N extends Name = Name> {
   /** In the canonical unit of its role, which `unit` names. */
   readonly value: Vocabulary[N];

@@ -55,7 +55,7 @@ export interface DesignChoices {
   readonly from?: SquareMillimetres;
 }
 
-/** The order in which candidates are tried; the first that passes, on conditions or without, is accepted. */
+/** The order in which candidates are tried; the first that passes, on conditions or without, is accepted. @inline */
 export interface SearchOrder {
   readonly words: string;
   /** Below zero when the first is to be tried before the second. */

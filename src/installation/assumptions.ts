@@ -1,15 +1,15 @@
 import type { Source } from '../core/index.js';
 import { own } from '../core/own.js';
-import { invalidInput, type Problem } from '../units/index.js';
+import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import { type Field, shapes } from './shapes.js';
 import type { Board, Installation, Outlet, Run } from './tree.js';
-import { isRecord, valueProblem } from './values.js';
+import { isRecord, valueProblem, valueProblemId } from './values.js';
 
 type Shape = keyof typeof shapes;
 /** A label, a number, yes or no. @inline */
 type Plain = string | number | boolean;
 
-/** A customary or declared value that may stand in for a fact nobody looked at. */
+/** A customary or declared value that may stand in for a fact nobody looked at. @inline */
 export interface Assumption {
   /** Name within its set. */
   readonly id: string;
@@ -52,33 +52,36 @@ const fieldOf = (fact: string): Field | undefined => {
 export function assumptionProblems(set: AssumptionSet): readonly Problem[] {
   const found: Problem[] = [];
   for (const [i, entry] of set.entries.entries()) {
-    const say = (key: string, message: string): void => void found.push({ path: ['entries', i, key], message });
+    const say = (key: string, message: string, problem: ProblemId): void =>
+      void found.push({ path: ['entries', i, key], id: problem, message });
     const { id, fact, value, least, most, when = {} } = entry;
-    if (set.entries.findIndex((e) => e.id === id) < i) say('id', `${id} stands there twice`);
+    if (set.entries.findIndex((e) => e.id === id) < i) say('id', `${id} stands there twice`, 'twice');
     const field = fieldOf(fact);
     if (!field) {
-      say('fact', `is ${fact}; no record of an installation has it`);
+      say('fact', `is ${fact}; no record of an installation has it`, 'not-allowed');
       continue;
     }
     const [how, what] = field;
     const record = how.startsWith('plain') && own(shapes, what) !== undefined;
     if (!how.startsWith('fact') && !record) {
-      say('fact', `is ${fact}, which nobody can assume: it is stated or left out`);
+      say('fact', `is ${fact}, which nobody can assume: it is stated or left out`, 'not-allowed');
       continue;
     }
     for (const key of Object.keys(when))
-      if (!fieldOf(key)) say('when', `names ${key}; no record of an installation has it`);
+      if (!fieldOf(key)) say('when', `names ${key}; no record of an installation has it`, 'not-allowed');
     if (record) {
-      if (!isRecord(value)) say('value', 'is no record');
+      if (!isRecord(value)) say('value', 'is no record', 'wrong-kind');
       continue;
     }
     const given = value !== undefined ? { value } : { least, most };
-    if (value !== undefined && (least !== undefined || most !== undefined)) say('value', 'stands beside a range');
+    if (value !== undefined && (least !== undefined || most !== undefined))
+      say('value', 'stands beside a range', 'does-not-fit');
     for (const [key, v] of Object.entries(given)) {
       const problem = valueProblem(what, v, false);
-      if (problem) say(key, problem);
+      if (problem) say(key, problem, valueProblemId(what, v));
     }
-    if (least !== undefined && most !== undefined && least > most) say('least', 'is above the largest value');
+    if (least !== undefined && most !== undefined && least > most)
+      say('least', 'is above the largest value', 'wrong-order');
   }
   return found;
 }

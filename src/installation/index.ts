@@ -11,6 +11,7 @@ export {
 } from './assumptions.js';
 export * from './cable.js';
 export * from './device.js';
+export { type FactId, factIdOf } from './facts/fact-ids.js';
 export * from './facts/questionnaire.js';
 export { type Choice, choicesOf, type FactEntry, factRegister, placeOf, type Whom } from './facts/register.js';
 export { fieldOf } from './facts/survey-shapes.js';
@@ -23,4 +24,4 @@ export * from './residual-upstream.js';
 export * from './shapes.js';
 export * from './supply.js';
 export * from './tree.js';
-export { isRecord, roleProblem, shown, valueProblem } from './values.js';
+export { isRecord, roleProblem, shown, valueProblem, valueProblemId } from './values.js';

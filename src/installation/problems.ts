@@ -1,17 +1,24 @@
 import { own } from '../core/own.js';
-import { invalidInput, type Problem } from '../units/index.js';
+import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
 import { type Board, type Installation, type Outlet, outletsBelow, type Run } from './tree.js';
-import { isRecord, shown, valueProblem } from './values.js';
+import { isRecord, shown, valueProblem, valueProblemId } from './values.js';
 
 type Where = readonly (string | number)[];
 type Shape = keyof typeof shapes;
 /** Takes down a problem, at a place from where it is asked. */
-export type Say = (at: Where, message: string) => undefined;
+export type Say = (at: Where, message: string, id?: ProblemId) => undefined;
+
+/** A problem; whoever names nothing more precise says that it does not fit the rest. */
+export const problemAt = (path: Where, message: string, id: ProblemId = 'does-not-fit'): Problem => ({
+  path,
+  id,
+  message,
+});
 
 /** Records in which nothing was wrong, by their shape: a changed installation shares most of them with the one before. */
 const sound = /* @__PURE__ */ new Map<string, WeakSet<object>>();
@@ -22,50 +29,51 @@ export function factProblems(what: string, fact: unknown, say: Say): undefined {
   const wrong = (key: string, value: unknown) => {
     // a count within a range is taken between its ends, where it need not be whole
     const problem = valueProblem(what, value, false);
-    if (problem) say([key], problem);
+    if (problem) say([key], problem, valueProblemId(what, value));
     return problem === undefined;
   };
   if (!isRecord(fact) || !['known', 'between', 'unknown'].includes(state as string))
-    return say([], `is ${shown(fact)}; a fact is due: it is known, known within a range, or unknown`);
+    return say([], `is ${shown(fact)}; a fact is due: it is known, known within a range, or unknown`, 'wrong-kind');
   const { by, obtain, assumed } = fact;
   for (const [key, text] of [
     ['by', by],
     ['obtain', obtain],
     ['assumed', assumed],
   ] as const)
-    if (text !== undefined && typeof text !== 'string') say([key], `is ${shown(text)}; it is text`);
+    if (text !== undefined && typeof text !== 'string') say([key], `is ${shown(text)}; it is text`, 'wrong-kind');
   if (state === 'known') wrong('value', fact.value);
   if (state !== 'between') return undefined;
   const { least, most } = fact;
   if (typeof least !== 'number' || typeof most !== 'number' || own(labels, what))
-    return say([], 'is a range; only a quantity can lie between two values');
+    return say([], 'is a range; only a quantity can lie between two values', 'wrong-kind');
   if (wrong('least', least) && wrong('most', most) && least > most)
-    say([], 'is a range whose ends are the wrong way round');
+    say([], 'is a range whose ends are the wrong way round', 'wrong-order');
 }
 
 /** What is wrong with a record, apart from what it is held against. */
 export function recordProblems(shape: string, value: unknown, say: Say): undefined {
-  if (!isRecord(value)) return say([], `is ${shown(value)}; ${shape} is due`);
+  if (!isRecord(value)) return say([], `is ${shown(value)}; ${shape} is due`, 'wrong-kind');
   const known = sound.get(shape) ?? new WeakSet();
   sound.set(shape, known);
   if (known.has(value)) return undefined;
   let clean = true;
-  const note: Say = (at, message) => {
+  const note: Say = (at, message, id) => {
     clean = false;
-    return say(at, message);
+    return say(at, message, id);
   };
   const plain = (what: string, item: unknown, at: Where) => {
-    if (own(shapes, what)) return recordProblems(what, item, (inner, message) => note([...at, ...inner], message));
+    if (own(shapes, what))
+      return recordProblems(what, item, (inner, message, id) => note([...at, ...inner], message, id));
     const problem = valueProblem(what, item);
-    if (problem) note(at, problem);
+    if (problem) note(at, problem, valueProblemId(what, item));
   };
   for (const [key, [how, what]] of Object.entries<Field>(shapes[shape as Shape])) {
     const item = value[key];
     if (item === undefined) {
-      if (!how.endsWith('?')) note([key], 'is missing');
-    } else if (how.startsWith('fact')) factProblems(what, item, (at, message) => note([key, ...at], message));
+      if (!how.endsWith('?')) note([key], 'is missing', 'missing');
+    } else if (how.startsWith('fact')) factProblems(what, item, (at, message, id) => note([key, ...at], message, id));
     else if (how.startsWith('plain')) plain(what, item, [key]);
-    else if (!Array.isArray(item)) note([key], `is ${shown(item)}; a list is due`);
+    else if (!Array.isArray(item)) note([key], `is ${shown(item)}; a list is due`, 'wrong-kind');
     else for (let i = 0; i < item.length; i++) plain(what, item[i], [key, i]);
   }
   if (clean) known.add(value);
@@ -88,7 +96,7 @@ function supplyProblems(supply: Supply, say: Say): undefined {
   recordProblems('supply', supply, say);
   if (!isRecord(supply)) return undefined;
   const { system, nominalVoltage, frequency } = supply;
-  const refused = (key: string, what: string | undefined) => what && say([key], NOT_COVERED + what);
+  const refused = (key: string, what: string | undefined) => what && say([key], NOT_COVERED + what, 'not-covered');
   for (const [key, kinds] of Object.entries(suppliesNotCovered)) refused(key, own(kinds, String(own(supply, key))));
   if (isRecord(system) && system.value === 'IT') refused('system', 'IT systems');
   if (nominalVoltage > 0 && nominalVoltage !== 230)
@@ -110,13 +118,13 @@ function lineProblems(
   within: readonly Line[] | undefined,
   say: Say,
 ): undefined {
-  if (!Array.isArray(lines) || lines.length === 0) return say(['lines'], 'names no line conductor');
+  if (!Array.isArray(lines) || lines.length === 0) return say(['lines'], 'names no line conductor', 'empty');
   const seen = new Set<Line>();
   for (let i = 0; i < lines.length; i++) {
     const line = lines[i] as Line;
     if (!of.includes(line)) say(['lines', i], `is ${shown(line)}; the supply has ${of.join(', ')}`);
     else if (within && !within.includes(line)) say(['lines', i], `is ${line}, which its circuit does not have`);
-    else if (seen.has(line)) say(['lines', i], `names ${line} twice`);
+    else if (seen.has(line)) say(['lines', i], `names ${line} twice`, 'twice');
     seen.add(line);
   }
   // between two lines stands another voltage than U_0: nothing here is worked out for it
@@ -127,16 +135,13 @@ function lineProblems(
   );
 }
 
-/**
- * What is wrong with the number of cores of a cable for the lines of a run and a neutral.
- * @param protective whether a core that serves as protective conductor has to be among them
- */
-export function coresProblem(cable: Cable, { lines, feeds }: Run, protective = false): string | undefined {
+/** What is wrong with the number of cores of a cable for the lines of a run, a neutral and a protective core. */
+export function coresProblem(cable: Cable, { lines, feeds }: Run): string | undefined {
   const { cores, construction } = cable;
   const single = construction === 'single-core';
   // a motor or heater on three lines may do without a neutral; of single cores those that carry load are counted
   const bare = lines.length === 3 && (single || feeds.every((o) => o.kind === 'load' && o.lines.length === 3));
-  const own = protective && cable.protective === 'core' && !single ? 1 : 0;
+  const own = cable.protective === 'core' && !single ? 1 : 0;
   const needed = lines.length + (bare ? 0 : 1) + own;
   if (!labels.coresOfCable.includes(cores) || cores >= needed) return undefined;
   const conductors = lines.length === 1 ? 'one line conductor' : 'three line conductors';
@@ -145,9 +150,9 @@ export function coresProblem(cable: Cable, { lines, feeds }: Run, protective = f
 
 /** What is wrong with a load or charge point on a run; false where it is not known what it is, or on which lines. */
 function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Line[] | undefined, say: Say): boolean {
-  if (!isRecord(outlet)) say([], `is ${shown(outlet)}; a board, a load or a charge point is due`);
+  if (!isRecord(outlet)) say([], `is ${shown(outlet)}; a board, a load or a charge point is due`, 'wrong-kind');
   else if (!['board', 'load', 'charge-point'].includes(outlet.kind))
-    say(['kind'], `is ${shown(outlet.kind)}; known are board, load, charge-point`);
+    say(['kind'], `is ${shown(outlet.kind)}; known are board, load, charge-point`, 'not-allowed');
   else if (outlet.kind === 'board') return true;
   else {
     recordProblems(outlet.kind === 'load' ? 'load' : 'chargePoint', outlet, say);
@@ -156,10 +161,10 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
       say(['dwellings'], 'belongs to a load whose purpose is dwellings');
     if (outlet.kind === 'charge-point') {
       const refused = own(modesNotCovered, String(outlet.mode));
-      if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`);
+      if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`, 'not-covered');
       for (const key of ['value', 'least', 'most'])
         if (isRecord(outlet.setting) && own(outlet.setting, key) === 0)
-          say(['setting', key], 'is 0 A; a point is set above that');
+          say(['setting', key], 'is 0 A; a point is set above that', 'out-of-range');
     }
     return Array.isArray(outlet.lines);
   }
@@ -172,10 +177,10 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
   if (!isRecord(run)) return undefined;
   const within = Array.isArray(run.lines) && run.lines.every((l) => of.includes(l)) ? run.lines : undefined;
   lineProblems(run.lines, of, undefined, say);
-  if (!Array.isArray(run.feeds)) return say(['feeds'], `is ${shown(run.feeds)}; a list is due`);
+  if (!Array.isArray(run.feeds)) return say(['feeds'], `is ${shown(run.feeds)}; a list is due`, 'wrong-kind');
   let whole = within !== undefined && run.lines.length !== 2 && isRecord(run.cable);
   for (const [j, outlet] of run.feeds.entries()) {
-    const good = outletProblems(outlet, of, within, (at, message) => say(['feeds', j, ...at], message));
+    const good = outletProblems(outlet, of, within, (at, message, id) => say(['feeds', j, ...at], message, id));
     whole &&= good;
   }
   for (const [i, stretch] of (Array.isArray(run.stretches) ? run.stretches : []).entries()) {
@@ -196,7 +201,7 @@ export class Names {
   note(kind: 'board' | 'run' | 'outlet', of: unknown, say: Say): void {
     const id = isRecord(of) ? of.id : undefined;
     if (typeof id !== 'string' || id === '') return;
-    if (this.used[kind].has(id)) say(['id'], `'${id}' is used twice; a name may be used once`);
+    if (this.used[kind].has(id)) say(['id'], `'${id}' is used twice; a name may be used once`, 'twice');
     this.used[kind].add(id);
   }
 
@@ -226,9 +231,10 @@ export function installationProblems(installation: Installation, names = new Nam
   const problems: Problem[] = [];
   const sayAt =
     (at: () => Where): Say =>
-    (inner, message) =>
-      void problems.push({ path: [...at(), ...inner], message });
-  if (!isRecord(installation)) return [{ path: [], message: `is ${shown(installation)}; an installation is due` }];
+    (inner, message, id) =>
+      void problems.push(problemAt([...at(), ...inner], message, id));
+  if (!isRecord(installation))
+    return [{ path: [], id: 'wrong-kind', message: `is ${shown(installation)}; an installation is due` }];
   supplyProblems(
     installation.supply,
     sayAt(() => ['supply']),
@@ -247,21 +253,21 @@ export function installationProblems(installation: Installation, names = new Nam
     recordProblems('board', board, say);
     if (!isRecord(board)) continue;
     boards.add(board);
-    if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`);
+    if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`, 'not-allowed');
     names.note('board', board, say);
     if (!Array.isArray(board.runs)) {
-      say(['runs'], `is ${shown(board.runs)}; a list is due`);
+      say(['runs'], `is ${shown(board.runs)}; a list is due`, 'wrong-kind');
       continue;
     }
     const below: Met[] = [];
     board.runs.forEach((run: Run, i) => {
-      const inRun: Say = (at, message) => say(['runs', i, ...at], message);
+      const inRun: Say = (at, message, id) => say(['runs', i, ...at], message, id);
       runProblems(run, of, inRun);
       names.note('run', run, inRun);
       if (!isRecord(run) || !Array.isArray(run.feeds)) return;
       run.feeds.forEach((o: Outlet, j) => {
         if (isRecord(o) && o.kind === 'board') below.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
-        else names.note('outlet', o, (at, message) => inRun(['feeds', j, ...at], message));
+        else names.note('outlet', o, (at, message, id) => inRun(['feeds', j, ...at], message, id));
       });
     });
     open.push(...below.reverse());
@@ -285,6 +291,7 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
       if (!held.has(id))
         problems.push({
           path: [...pathOf(here), 'control', 'controls', i],
+          id: 'does-not-fit',
           message: `${id} is no charge point below this board`,
         });
     const leaving = new Set(runs.map((r) => r.id));
@@ -293,6 +300,7 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
         if (!leaving.has(id))
           problems.push({
             path: [...pathOf(here), 'residual', i, 'serves', j],
+            id: 'does-not-fit',
             message: `${id} is no circuit of this board`,
           });
     for (const [i, run] of runs.entries())

@@ -104,13 +104,19 @@ function holdsAny(tree: unknown, is: (node: object) => boolean, without: WeakSet
   if (typeof tree !== 'object' || tree === null) return false;
   const met: object[] = [];
   const open: object[] = [tree];
+  const depths: number[] = [0];
   for (let node = open.pop(); node; node = open.pop()) {
+    const depth = depths.pop() as number;
     if (without.has(node)) continue;
-    // a tree that holds itself ends where its other faults are found
-    if (is(node) || met.push(node) > DEEPEST) return true;
+    // a tree that holds itself has no end downwards, however wide others are: its faults are found elsewhere
+    if (is(node) || depth > DEEPEST) return true;
+    met.push(node);
     for (const key in node) {
       const value = (node as Tree)[key];
-      if (typeof value === 'object' && value !== null) open.push(value);
+      if (typeof value === 'object' && value !== null) {
+        open.push(value);
+        depths.push(depth + 1);
+      }
     }
   }
   for (const node of met) without.add(node);

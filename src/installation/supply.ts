@@ -63,6 +63,7 @@ export interface SupplyTransformer {
 /** The cable between a transformer and the origin. @inline */
 export interface TransformerCable {
   readonly material: 'copper' | 'aluminium';
+  /** Length of the way, m. */
   readonly length: Fact<Metres>;
   /** One line conductor, mm². */
   readonly area: Fact<SquareMillimetres>;

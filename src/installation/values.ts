@@ -1,7 +1,7 @@
 import { termOf } from '../core/index.js';
 import { own } from '../core/own.js';
 import { within } from '../core/vocabulary/index.js';
-import { type Bounds, formatIn } from '../units/index.js';
+import { type Bounds, formatIn, type ProblemId } from '../units/index.js';
 import { counts, labels, overcurrentTypes } from './labels.js';
 
 /** A size, in canonical units, beyond which a figure is a slip of the pen and no survey: it would overflow on the way. */
@@ -60,6 +60,14 @@ function kindProblem(value: unknown): string | undefined {
   return types.includes(value.type as string)
     ? undefined
     : `has the type ${shown(value.type)}; ${value.standard} has ${types.join(', ')}`;
+}
+
+/** Stable name of what is wrong with such a value. */
+export function valueProblemId(what: string, value: unknown): ProblemId {
+  if (own(labels, what)) return 'not-allowed';
+  if (what === 'text' && typeof value === 'string') return 'empty';
+  if (what === 'overcurrentKind' && isRecord(value)) return 'not-allowed';
+  return typeof value === 'number' && what !== 'yes' && what !== 'text' ? 'out-of-range' : 'wrong-kind';
 }
 
 /** What is wrong with a value that is no record: a figure, a label, a count, yes or no, or text. */

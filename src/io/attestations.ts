@@ -96,13 +96,22 @@ export function readTicks(document: unknown): Attestations {
     ['by', by],
     ['on', on],
   ] as const)
-    if (compared.length > 0 && value === '') problems.push({ path: [name], message: 'has to be stated' });
+    if (compared.length > 0 && value === '')
+      problems.push({ path: [name], id: 'missing', message: 'has to be stated' });
   for (const document of new Set(compared.map((t) => t.document)))
     if (!copies[document])
-      problems.push({ path: ['copies', document], message: 'has to be stated: the edition of the copy' });
+      problems.push({
+        path: ['copies', document],
+        id: 'missing',
+        message: 'has to be stated: the edition of the copy',
+      });
   for (const [i, t] of tables.entries())
     if (!t.compared && t.corrections.length > 0)
-      problems.push({ path: ['tables', i, 'corrections'], message: `belong to ${t.table}, which was not compared` });
+      problems.push({
+        path: ['tables', i, 'corrections'],
+        id: 'does-not-fit',
+        message: `belong to ${t.table}, which was not compared`,
+      });
   if (problems.length > 0) throw invalidInput('the tick document', problems);
   return readAttestations({
     format: 'attestations/1',

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { type Fact, type Name, stated, termOf, type Vocabulary } from '../core/index.js';
 import { roleProblem } from '../installation/index.js';
-import { CalculationError, type CanonicalUnit, hasCode, parseQuantity } from '../units/index.js';
+import { CalculationError, type CanonicalUnit, hasCode, type ProblemId, parseQuantity } from '../units/index.js';
 import { keyWords, noteQuantity } from './problems.js';
 
 /** Suffixes of keys that name the unit of a bare number, by canonical unit: `length_m`. */
@@ -91,7 +91,7 @@ export function record<S extends Shape>(of: string, shape: S): z.ZodType<Read<S>
   return object.transform(fold) as unknown as z.ZodType<Read<S>>;
 }
 
-const problem = (ctx: z.RefinementCtx, message: string, id = 'out-of-range'): never => {
+const problem = (ctx: z.RefinementCtx, message: string, id: ProblemId = 'out-of-range'): never => {
   ctx.addIssue({ code: 'custom', message, params: { id } });
   return z.NEVER;
 };

@@ -95,7 +95,7 @@ export function readWorkRules(document: unknown, tasks: readonly string[]): Work
   if (lacking.length > 0)
     throw invalidInput(
       'the work rules',
-      lacking.map((t) => ({ path: ['hours', t], message: 'is missing' })),
+      lacking.map((t) => ({ path: ['hours', t], id: 'missing', message: 'is missing' })),
     );
   return rules;
 }

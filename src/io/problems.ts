@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { own } from '../core/own.js';
-import type { Problem } from '../units/index.js';
+import type { Problem, ProblemId } from '../units/index.js';
 import { nearChoice, quantityWords } from './near-miss.js';
 
 type Path = readonly (string | number)[];
@@ -8,7 +8,7 @@ type Words = Omit<Problem, 'path'>;
 
 /** What a schema attaches to an issue of its own, to be put into words here. */
 export interface IssueWords {
-  readonly id: string;
+  readonly id: ProblemId;
   readonly [more: string]: unknown;
 }
 
@@ -27,6 +27,7 @@ const shown = (value: unknown): string => {
   if (Array.isArray(value)) return 'a list';
   return typeof value === 'object' && value !== null ? 'an object' : String(value);
 };
+const UNKNOWN_KEYS = 'has keys that are not known';
 const listed = (values: readonly unknown[]): string => values.map(String).join(', ');
 
 /** One of a list: what else it may be, and which of these is probably meant. */
@@ -119,15 +120,23 @@ function kindWords(input: unknown, standards: readonly string[]): Words {
 
 function wordsOf(issue: z.core.$ZodIssue, input: unknown): Words {
   if (issue.code === 'custom') {
-    const { id = 'invalid', ...more } = (issue.params ?? {}) as Partial<IssueWords>;
+    const { id = 'does-not-fit', ...more } = (issue.params ?? {}) as Partial<IssueWords>;
     return { id, message: issue.message, ...more };
   }
-  if (issue.code === 'unrecognized_keys') return { id: 'unknown-key', message: issue.message };
+  if (issue.code === 'unrecognized_keys') {
+    // an object that knows what else it may have has said so
+    const said = issue.message.startsWith(UNKNOWN_KEYS);
+    return {
+      id: 'unknown-key',
+      message: said ? issue.message : `${UNKNOWN_KEYS}: ${issue.keys.map(shown).join(', ')}`,
+    };
+  }
   if (issue.code === 'invalid_value') return choiceWords(issue.values as (string | number | boolean)[], input);
   if (issue.code === 'invalid_type') return typeWords(issue.expected, input);
   if (issue.code === 'too_small' || issue.code === 'too_big') return sizeWords(issue, input);
   if (issue.code === 'invalid_union') return unionWords(issue, input);
-  return { id: 'invalid', message: issue.message };
+  if (issue.code === 'invalid_format') return { id: 'wrong-form', message: issue.message };
+  return { id: 'does-not-fit', message: `is ${shown(input)}, which is not due here` };
 }
 
 /** The problems that a schema found in a document, each with its path, a stable name and words. */
@@ -145,7 +154,7 @@ export function keyWords(keys: readonly string[], allowed: readonly string[]): s
     const near = nearChoice(allowed, key);
     return near === undefined ? `'${key.slice(0, 60)}'` : `'${key.slice(0, 60)}' (write '${near}')`;
   });
-  return `has keys that are not known: ${each.join(', ')}. It may have ${listed(plain)}`;
+  return `${UNKNOWN_KEYS}: ${each.join(', ')}. It may have ${listed(plain)}`;
 }
 
 /** Notes that a text is no quantity of a role. */

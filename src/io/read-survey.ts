@@ -64,7 +64,9 @@ export function parseSurvey(text: string): Survey {
   try {
     document = JSON.parse(text);
   } catch (error) {
-    throw invalidInput('the survey', [{ path: [], message: `is not JSON: ${(error as Error).message}` }]);
+    throw invalidInput('the survey', [
+      { path: [], id: 'not-json', message: `is not JSON: ${(error as Error).message}` },
+    ]);
   }
   return readSurvey(document);
 }
@@ -86,16 +88,18 @@ function atEntry({ path: [first, i, ...rest], message }: Problem, { wanted }: Su
 }
 
 /** A problem where it stands in the document: there the run of a wanted point is not put together yet. */
-function inDocument({ path, message }: Problem): Problem {
+function inDocument(problem: Problem): Problem {
+  const { path } = problem;
+  const at = (...place: Problem['path']): Problem => ({ ...problem, path: place });
   const [first, i, inside, key, ...rest] = path;
-  if (first === 'installation') return { path: path.slice(1), message };
-  if (first !== 'wanted' || inside !== 'run' || i === undefined) return { path, message };
-  if (key === 'cable') return { path: ['wanted', i, 'cables', 0, ...rest], message };
-  if (key === 'stretches') return { path: ['wanted', i, 'route', ...rest], message };
-  if (key !== 'feeds') return { path: ['wanted', i, key ?? 'id', ...rest], message };
+  if (first === 'installation') return at(...path.slice(1));
+  if (first !== 'wanted' || inside !== 'run' || i === undefined) return problem;
+  if (key === 'cable') return at('wanted', i, 'cables', 0, ...rest);
+  if (key === 'stretches') return at('wanted', i, 'route', ...rest);
+  if (key !== 'feeds') return at('wanted', i, key ?? 'id', ...rest);
   const [, field, ...deeper] = rest;
   const itself = field === 'id' || field === 'lines' || field === undefined;
-  return { path: ['wanted', i, ...(itself ? [field ?? 'point'] : ['point', field]), ...deeper], message };
+  return at('wanted', i, ...(itself ? [field ?? 'point'] : ['point', field]), ...deeper);
 }
 
 const notCovered = (what: string) => new CalculationError('not-covered', `not covered: ${what}`, { what });

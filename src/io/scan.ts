@@ -15,14 +15,15 @@ export function scan(document: unknown): readonly Problem[] {
   let nodes = 0;
   while (queue.length > 0 && problems.length < 100) {
     const { value, path } = queue.pop() as (typeof queue)[number];
-    if (++nodes > MOST_NODES) return [...problems, { path: [], message: `holds more than ${MOST_NODES} values` }];
+    if (++nodes > MOST_NODES)
+      return [...problems, { path: [], id: 'too-large', message: `holds more than ${MOST_NODES} values` }];
     if (typeof value === 'number' && !Number.isFinite(value))
-      problems.push({ path, message: `${value} is not a number that a document can hold` });
+      problems.push({ path, id: 'not-plain-data', message: `${value} is not a number that a document can hold` });
     if (typeof value === 'function' || typeof value === 'symbol' || typeof value === 'bigint')
-      problems.push({ path, message: `is a ${typeof value}, not plain data` });
+      problems.push({ path, id: 'not-plain-data', message: `is a ${typeof value}, not plain data` });
     if (typeof value !== 'object' || value === null) continue;
     if (path.length >= DEEPEST) {
-      problems.push({ path, message: `is nested deeper than ${DEEPEST} levels` });
+      problems.push({ path, id: 'too-large', message: `is nested deeper than ${DEEPEST} levels` });
       continue;
     }
     if (Array.isArray(value)) {
@@ -30,9 +31,11 @@ export function scan(document: unknown): readonly Problem[] {
       continue;
     }
     const prototype: unknown = Object.getPrototypeOf(value);
-    if (prototype !== Object.prototype && prototype !== null) problems.push({ path, message: 'is not a plain object' });
+    if (prototype !== Object.prototype && prototype !== null)
+      problems.push({ path, id: 'not-plain-data', message: 'is not a plain object' });
     for (const key of Object.getOwnPropertyNames(value)) {
-      if (FORBIDDEN.has(key)) problems.push({ path: [...path, key], message: 'is a key that no document may use' });
+      if (FORBIDDEN.has(key))
+        problems.push({ path: [...path, key], id: 'unknown-key', message: 'is a key that no document may use' });
       else queue.push({ value: (value as Record<string, unknown>)[key], path: [...path, key] });
     }
   }

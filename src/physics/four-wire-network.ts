@@ -23,7 +23,7 @@ export type NodeLoad =
       readonly reactance: number;
     };
 
-/** A section of a radial four-wire network and the loads at its far end. */
+/** A section of a radial four-wire network and the loads at its far end. @inline */
 export interface FourWireSection {
   /** FourWireSection that it hangs on, by its place in the list; -1 for the source. Earlier in the list than this one. */
   readonly parent: number;

@@ -97,7 +97,7 @@ export interface Impedance {
   readonly reactance: number;
 }
 
-/** One element of a radial network, from the source on: grid, transformer, cable. */
+/** One element of a radial network, from the source on: grid, transformer, cable. @inline */
 export interface RadialElement {
   readonly name: string;
   /** Impedance of one line conductor (positive sequence). */

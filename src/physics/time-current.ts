@@ -1,7 +1,7 @@
 import { formula, procedure } from '../core/index.js';
-import { CalculationError } from '../units/index.js';
+import { CalculationError, invalidInput, type Problem } from '../units/index.js';
 
-/** A point of a time-current curve: a device operates at this current in this time. */
+/** A point of a time-current curve: a device operates at this current in this time. @inline */
 export interface CurvePoint {
   /** Current, A. */
   readonly current: number;
@@ -17,6 +17,26 @@ export interface Envelope {
   readonly slow: readonly CurvePoint[];
 }
 
+/** What is no list of points of a curve, each with its path. */
+function pointProblems(points: unknown, at: readonly string[]): readonly Problem[] {
+  if (!Array.isArray(points)) return [{ path: at, message: 'is no list of points of a curve' }];
+  return points.flatMap((p: Partial<CurvePoint> | null | undefined, i) =>
+    (['current', 'time'] as const).flatMap((key) =>
+      typeof p?.[key] === 'number' ? [] : [{ path: [...at, i, key], message: 'is no number' }],
+    ),
+  );
+}
+
+function refuseCurves(curves: Readonly<Record<string, unknown>>, values: Readonly<Record<string, unknown>>): void {
+  const problems = [
+    ...Object.entries(curves).flatMap(([name, points]) => pointProblems(points, [name])),
+    ...Object.entries(values).flatMap(([name, value]) =>
+      typeof value === 'number' && !Number.isNaN(value) ? [] : [{ path: [name], message: 'is no number' }],
+    ),
+  ];
+  if (problems.length > 0) throw invalidInput('the curve', problems);
+}
+
 function logLog(
   points: readonly CurvePoint[],
   from: 'current' | 'time',
@@ -24,6 +44,7 @@ function logLog(
   quantity: string,
   unit: string,
 ): number {
+  refuseCurves({ points }, { [from]: at });
   const to = from === 'current' ? 'time' : 'current';
   const sorted = [...points].sort((a, b) => a[from] - b[from]);
   const first = sorted[0];
@@ -55,7 +76,7 @@ function logLog(
  * @param points published points, in any order
  * @param current current, A
  * @returns time, s
- * @throws CalculationError `out-of-range` outside the published points
+ * @throws CalculationError `out-of-range` outside the published points, `invalid-input` where something is no point
  * @example
  * ```ts
  * import { timeAt } from 'ohmwright/physics';
@@ -71,7 +92,7 @@ export const timeAt = (points: readonly CurvePoint[], current: number): number =
  * @param points published points, in any order
  * @param time time, s
  * @returns current, A
- * @throws CalculationError `out-of-range` outside the published points
+ * @throws CalculationError `out-of-range` outside the published points, `invalid-input` where something is no point
  * @example
  * ```ts
  * import { currentAt } from 'ohmwright/physics';
@@ -82,7 +103,7 @@ export const timeAt = (points: readonly CurvePoint[], current: number): number =
 export const currentAt = (points: readonly CurvePoint[], time: number): number =>
   logLog(points, 'time', time, 'operatingTime', 's');
 
-/** What gates say for certain of the operating time at a current. */
+/** What gates say for certain of the operating time at a current. @inline */
 export interface TimeBounds {
   /** It has not operated before, s. */
   readonly least: number;
@@ -95,6 +116,7 @@ export interface TimeBounds {
  * @param gates the gates
  * @param current current, A
  * @returns times, s
+ * @throws CalculationError `invalid-input` where something is no gate, with its path
  * @example
  * ```ts
  * import { amperes } from 'ohmwright';
@@ -105,6 +127,8 @@ export interface TimeBounds {
  * ```
  */
 export function gateBounds(gates: Envelope, current: number): TimeBounds {
+  const { fast, slow } = (gates ?? {}) as Partial<Envelope>;
+  refuseCurves({ fast, slow }, { current });
   const least = Math.max(0, ...gates.fast.filter((g) => g.current >= current).map((g) => g.time));
   const most = Math.min(...gates.slow.filter((g) => g.current <= current).map((g) => g.time));
   return Number.isFinite(most) ? { least, most } : { least };
@@ -137,7 +161,7 @@ export const currentOnCurve = /* @__PURE__ */ procedure({
  * @param points three or more published points, falling in time, in any order
  * @param current current, A
  * @returns time, s
- * @throws CalculationError `out-of-range` outside the published points
+ * @throws CalculationError `out-of-range` outside the published points, `invalid-input` where something is no point
  * @example
  * ```ts
  * import { smoothTimeAt } from 'ohmwright/physics';
@@ -152,6 +176,7 @@ export const currentOnCurve = /* @__PURE__ */ procedure({
  * ```
  */
 export function smoothTimeAt(points: readonly CurvePoint[], current: number): number {
+  refuseCurves({ points }, { current });
   const sorted = [...points].sort((a, b) => a.current - b.current);
   if (sorted.length < 3) return timeAt(points, current);
   timeAt(sorted, current); // refuses what lies outside

@@ -8,7 +8,7 @@ export type Block =
   | { readonly kind: 'heading'; readonly level: 1 | 2 | 3 | 4; readonly text: string }
   | { readonly kind: 'paragraph'; readonly text: string }
   | { readonly kind: 'caution'; readonly text: string }
-  | { readonly kind: 'list'; readonly items: readonly string[] }
+  | { readonly kind: 'list'; readonly items: readonly string[]; readonly ordered?: true }
   | { readonly kind: 'verdict'; readonly verdict: string; readonly text: string }
   /** What the whole report comes to: the strongest thing on its page. */
   | { readonly kind: 'answer'; readonly verdict: string; readonly words: string; readonly text: string }
@@ -34,6 +34,9 @@ export const paragraph = (text: string): Block => ({ kind: 'paragraph', text });
 export const caution = (text: string): Block => ({ kind: 'caution', text });
 /** A list; nothing where it is empty. */
 export const list = (items: readonly string[]): readonly Block[] => (items.length > 0 ? [{ kind: 'list', items }] : []);
+/** Steps one after the other, numbered; nothing where there are none. */
+export const steps = (items: readonly string[]): readonly Block[] =>
+  items.length > 0 ? [{ kind: 'list', items, ordered: true }] : [];
 /** A table; nothing where it has no rows. */
 export const grid = (
   caption: string,

@@ -10,6 +10,24 @@ const adviceWords: Readonly<Record<StageDemand['advice'], string>> = {
   'not-determined': 'open: a fact is missing',
 };
 
+/** A row for every stage; those that come to the same share one, the first by its name. */
+function alikeRows(
+  stages: readonly StageDemand[],
+  cellsOf: (stage: StageDemand) => readonly string[],
+): readonly (readonly string[])[] {
+  const rows = new Map<string, { readonly runs: string[]; readonly cells: readonly string[] }>();
+  for (const stage of stages) {
+    const cells = cellsOf(stage);
+    const row = rows.get(cells.join('|')) ?? { runs: [], cells };
+    row.runs.push(stage.run);
+    rows.set(cells.join('|'), row);
+  }
+  return [...rows.values()].map(({ runs: [first = '', ...more], cells }) => [
+    more.length > 1 ? `${first}, and ${more.length} more like it` : [first, ...more].join(', '),
+    ...cells,
+  ]);
+}
+
 /** Demand by stage of the tree: a line for every riser, floor and feeder. */
 export function stageBlocks({ stages = [] }: OptionPlan): readonly Block[] {
   if (stages.length === 0) return [];
@@ -31,8 +49,7 @@ export function stageBlocks({ stages = [] }: OptionPlan): readonly Block[] {
         '',
         'by other methods',
       ],
-      stages.map((s) => [
-        s.run,
+      alikeRows(stages, (s) => [
         String(s.dwellings),
         String(s.points),
         ampsOf(s.demand),

@@ -9,6 +9,8 @@ const cell = (c: Cell): string => (typeof c === 'string' ? escapeHtml(c) : verdi
 
 /** Tables that a narrow screen shows row by row, with the heading of each cell before it. */
 const WIDE = 3;
+/** Tables of so many columns that they are set smaller. */
+const DENSE = 9;
 
 function tableHtml({ caption, head, rows, numeric = [], boxes = [] }: Extract<Block, { kind: 'table' }>): string {
   const wide = head.length >= WIDE;
@@ -24,8 +26,10 @@ function tableHtml({ caption, head, rows, numeric = [], boxes = [] }: Extract<Bl
   const lines = rows
     .map((r) => `<tr>${r.map((x, c) => `<td${classes(c, x === '')}>${label(c)}${cell(x)}</td>`).join('')}</tr>`)
     .join('\n');
-  return `<table${wide ? ' class="wide"' : ''}>${caption ? `<caption>${escapeHtml(caption)}</caption>` : ''}<thead><tr>${heads}</tr></thead><tbody>\n${lines}\n</tbody></table>`;
+  return `<table${wide ? ` class="wide${head.length >= DENSE ? ' dense' : ''}"` : ''}>${caption ? `<caption>${escapeHtml(caption)}</caption>` : ''}<thead><tr>${heads}</tr></thead><tbody>\n${lines}\n</tbody></table>`;
 }
+
+const itemsHtml = (items: readonly string[]): string => items.map((item) => `<li>${escapeHtml(item)}</li>`).join('');
 
 function blockHtml(block: Block, chapters: readonly string[], chapter: number): string {
   switch (block.kind) {
@@ -36,7 +40,7 @@ function blockHtml(block: Block, chapters: readonly string[], chapter: number): 
     case 'caution':
       return `<p class="caution"><strong>Caution.</strong> ${escapeHtml(block.text)}</p>`;
     case 'list':
-      return `<ul>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</ul>`;
+      return block.ordered ? `<ol>${itemsHtml(block.items)}</ol>` : `<ul>${itemsHtml(block.items)}</ul>`;
     case 'verdict':
       return `<p>${verdict(block.verdict)} ${escapeHtml(block.text)}</p>`;
     case 'answer':

@@ -21,7 +21,7 @@ function blockText(block: Block, blocks: readonly Block[]): string {
     case 'caution':
       return `> **Caution.** ${safe(block.text)}`;
     case 'list':
-      return block.items.map((item) => `- ${safe(item)}`).join('\n');
+      return block.items.map((item, i) => `${block.ordered ? `${i + 1}.` : '-'} ${safe(item)}`).join('\n');
     case 'verdict':
       return `**${safe(verdictWords(block.verdict))}**: ${safe(block.text)}`;
     case 'answer':

@@ -58,7 +58,12 @@ function blockLines(block: Block, blocks: readonly Block[]): string[] {
     case 'caution':
       return [...wrap(`! ${block.text}`, WIDTH, '  '), ''];
     case 'list':
-      return [...block.items.flatMap((item) => wrap(`- ${item}`, WIDTH - 2, '  ').map((l) => `  ${l}`)), ''];
+      return [
+        ...block.items.flatMap((item, i) =>
+          wrap(`${block.ordered ? `${i + 1}.` : '-'} ${item}`, WIDTH - 2, '  ').map((l) => `  ${l}`),
+        ),
+        '',
+      ];
     case 'verdict':
       return [...wrap(`[${verdictWords(block.verdict)}] ${block.text}`, WIDTH, '  '), ''];
     case 'answer': {

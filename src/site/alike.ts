@@ -9,9 +9,11 @@ const ofRun = ({ id: _, feeds: __, ...facts }: Run) => facts;
 
 /** What boards and circuits come to without their names: two that hold the same, in whatever order, say the same. */
 class Nameless {
-  private readonly said = new Map<object, string>();
+  private readonly said = new Map<Board, number>();
+  private readonly known = new Map<string, number>();
 
-  board(board: Board, held: readonly (readonly string[])[] = []): string {
+  /** A number for all that a board comes to: the same for boards that are alike. */
+  board(board: Board, held: readonly (readonly string[])[] = []): number {
     const before = this.said.get(board);
     if (before !== undefined) return before;
     const { id: _, runs, control, residual, ...facts } = board;
@@ -29,8 +31,10 @@ class Nameless {
       ]),
     );
     const all = JSON.stringify([facts, own, outgoing.sort()]);
-    this.said.set(board, all);
-    return all;
+    const number = this.known.get(all) ?? this.known.size;
+    this.known.set(all, number);
+    this.said.set(board, number);
+    return number;
   }
 }
 

@@ -24,7 +24,8 @@ export interface Controlled {
   readonly board: Board;
   /** The fuse of the supply, or the device of the feeder. */
   readonly ahead: OvercurrentDevice;
-  readonly aheadName: string;
+  /** That device in words. */
+  readonly aheadWords: string;
   /** Largest demand without the charge points on a line, A. */
   readonly existing: Known<Amperes>;
 }
@@ -58,11 +59,11 @@ export function controlResults(
   const limit = upper(`limit of ${name}`, control.limit);
   const rise = riseOf(at);
   const { rating: fact } = at.ahead;
-  const rating = fact.state === 'between' ? fact.least : factValue(at.aheadName, fact);
+  const rating = fact.state === 'between' ? fact.least : factValue(`rating of ${at.aheadWords}`, fact);
   if (!isMissing(limit) && !isMissing(rise) && !isMissing(rating) && limit + rise <= rating)
-    return stated(`${name}: limit and other load of ${id} together are at most ${at.aheadName}`);
+    return stated(`${name}: limit and other load of ${id} together are at most the rating of ${at.aheadWords}`);
   if (keepsFuse?.state === 'known' && keepsFuse.value)
-    return stated(`${name}: its maker states that it keeps ${at.aheadName} from operating`);
+    return stated(`${name}: its maker states that it keeps ${at.aheadWords} from operating`);
   const time: Known<Seconds> = upper(
     `time in which ${name} makes room`,
     control.reaction ?? {
@@ -81,7 +82,7 @@ export function controlResults(
   if (result && result.verdict !== 'not-determined') return [sheet.result(result)];
   const word: Gap = {
     kind: 'fact',
-    fact: `whether the maker of ${name} states that it keeps ${at.aheadName} from operating`,
+    fact: `whether the maker of ${name} states that it keeps ${at.aheadWords} from operating`,
     obtain:
       keepsFuse?.state === 'unknown' && keepsFuse.obtain !== undefined
         ? keepsFuse.obtain

@@ -71,17 +71,13 @@ function ofControls(
     run.feeds.flatMap((board) => (board.kind === 'board' && board.control ? [{ run, board }] : [])),
   );
   return [
-    ...controlResults(
-      code,
-      { board: origin, ahead: supply.cutOut, aheadName: 'the rating of the main fuse', existing },
-      sheet,
-    ),
+    ...controlResults(code, { board: origin, ahead: supply.cutOut, aheadWords: 'the main fuse', existing }, sheet),
     ...below.flatMap(({ run, board }) => {
       const found = feederDemandOf(rules, installation, run.id, demandOptions(survey), sheet.silent());
-      const aheadName = `the rating of the device of ${run.id}`;
+      const aheadWords = `the device of ${run.id}`;
       return controlResults(
         code,
-        { board, ahead: run.device, aheadName, existing: found.existing },
+        { board, ahead: run.device, aheadWords, existing: found.existing },
         sheet.part(board.id),
       );
     }),

@@ -1,8 +1,12 @@
 import { checksOf } from '../calculation/index.js';
-import type { Aspect, WiringCode } from '../codes/wiring-code.js';
-import type { CheckResult } from '../core/index.js';
+import type { Aspect } from '../codes/wiring-code.js';
+import { type CheckResult, isMissing, silent } from '../core/index.js';
+import { feederDemandOf } from '../demand/feeder.js';
+import type { DemandRules } from '../demand/index.js';
 import { assess } from '../design/index.js';
-import { pathsOf } from '../installation/index.js';
+import { dwellingsBelow, type Installation, isFeeder, pathsOf, type Run } from '../installation/index.js';
+import type { Applicable } from './applicable.js';
+import { demandOptions } from './demand-options.js';
 import { withAllWanted } from './installed.js';
 import type { Survey } from './survey.js';
 
@@ -17,17 +21,30 @@ export interface Observation {
 /** Aspects of the installation as a whole, which the new work is judged by itself. */
 const ofAll: readonly Aspect[] = ['origin-facts', 'earthing-and-bonding', 'surge-protection'];
 
+/** Dwellings below a run do not all take their most at once: it is seen at their demand, where that is known. */
+function optionsFor(rules: DemandRules, survey: Survey, installation: Installation, run: Run): Survey['options'] {
+  if (!isFeeder(run) || dwellingsBelow(run) === 0) return survey.options;
+  const { worst } = feederDemandOf(rules, installation, run.id, demandOptions(survey), silent());
+  if (isMissing(worst)) return survey.options;
+  return { ...survey.options, feederDemand: { ...survey.options.feederDemand, [run.id]: worst } };
+}
+
 /**
  * Existing circuits that fail rules of today, as far as the survey shows it. Feeders on the way to a wanted point are left
  * out: the new work relies on them, so they are judged with it.
  */
-export function observationsOf(code: WiringCode, survey: Survey, relied: readonly string[]): readonly Observation[] {
+export function observationsOf(
+  { code, demand }: Pick<Applicable, 'code' | 'demand'>,
+  survey: Survey,
+  relied: readonly string[],
+): readonly Observation[] {
   const { checks } = code.calculator.contents;
   const installation = withAllWanted(survey);
   const apart = new Set(ofAll.flatMap((a) => (Array.isArray(checks[a]) ? checksOf(checks[a]) : []).map((c) => c.id)));
   return pathsOf(installation).flatMap(({ run }) => {
     if (run.existing !== true || relied.includes(run.id)) return [];
-    const failed = assess(code, installation, run.id, survey.options).overall.failed.filter((r) => !apart.has(r.check));
+    const options = optionsFor(demand, survey, installation, run);
+    const failed = assess(code, installation, run.id, options).overall.failed.filter((r) => !apart.has(r.check));
     return failed.length > 0 ? [{ run: run.id, failed }] : [];
   });
 }

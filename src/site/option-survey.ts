@@ -110,7 +110,11 @@ function settingForNotice(survey: Survey, { demand }: Adequacy, upTo: Amperes | 
 function limitForNotice(survey: Survey, supply: Adequacy, upTo: Amperes | undefined): Amperes | undefined {
   const { demand, limiter } = supply;
   const { lines } = demand.governing;
-  const { rating } = survey.installation.supply.cutOut;
+  const { cutOut, cutOutSound, looped } = survey.installation.supply;
+  const { rating } = cutOut;
+  // where the operator is asked for another reason, nothing is won by it; what every service carries holds while none is known
+  const asked = !(cutOutSound?.state === 'known' && cutOutSound.value) || !(looped.state === 'known' && !looped.value);
+  if (asked && !isMissing(limiter.limit)) return undefined;
   const least = isMissing(limiter.limit) ? (rating.state === 'known' ? rating.value : undefined) : limiter.limit;
   if (upTo === undefined || (least !== undefined && least < upTo)) return undefined;
   // a setting that is a little lower does the same without one

@@ -75,8 +75,9 @@ export interface YearOfWay {
   readonly most: Amperes;
   /** Whether the supply carries it; points without a load control beyond it must not be connected. */
   readonly carried: boolean;
-  /** Energy that a night asks for and leaves lacking, Wh; the latter unknown where the supply does not carry it. */
+  /** Energy that a night asks for, Wh. */
   readonly asked: WattHours;
+  /** Energy that it leaves lacking, Wh; not known where the supply does not carry it. */
   readonly lacking?: WattHours;
   /** Whether every vehicle gets what it needs within what the supply carries. */
   readonly suffices: boolean;

@@ -103,8 +103,11 @@ const roomOf = ({ measure = [] }: OptionPlan): number =>
 /** Whether a point gets less than was wanted. */
 const lowers = ({ id }: OptionPlan): number => Number(id.startsWith('lower-setting'));
 
-/** Whether the supply itself is changed. */
-const changesSupply = ({ work }: OptionPlan): number => Number(work.supplyChange !== undefined);
+/** How much of the supply itself is asked for: a larger fuse, or three phases. */
+const changesSupply = ({ id, work: { supplyChange } }: OptionPlan): number =>
+  id.startsWith('three-phase')
+    ? 2
+    : Number(id.startsWith('larger-supply-fuse') || supplyChange === 'larger-fuse' || id.includes('larger-fuse'));
 
 /** What leaves a measurement more room goes first. */
 const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
@@ -118,15 +121,18 @@ const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of, of the others first those for which there are fewer reasons to ask; then those in which every vehicle can be ready in time; then those that leave the supply as it is; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these at the wanted setting and fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then those that leave the supply as it is; then those for which there are fewer reasons to ask the operator; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these at the wanted setting and fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
-    askedFor(a) - askedFor(b) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
-    (a.remedies || b.remedies ? 0 : changesSupply(a) - changesSupply(b) || compareRoom(a, b)) ||
+    (a.remedies || b.remedies
+      ? 0
+      : changesSupply(a) - changesSupply(b) || askedFor(a) - askedFor(b) || compareRoom(a, b)) ||
     Number(!!a.remedies) - Number(!!b.remedies) ||
-    (a.remedies && b.remedies ? lowers(a) - lowers(b) || a.hours.typical - b.hours.typical : 0) ||
+    (a.remedies && b.remedies
+      ? changesSupply(a) - changesSupply(b) || lowers(a) - lowers(b) || a.hours.typical - b.hours.typical
+      : 0) ||
     effortOf(a) - effortOf(b) ||
     a.hours.typical - b.hours.typical,
 };
@@ -360,7 +366,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     discarded,
     remedies: found.offers,
     questions: sanityQuestions(survey),
-    observations: observationsOf(code, survey, feedersOf(survey)),
+    observations: observationsOf(options, survey, feedersOf(survey)),
   };
 }
 

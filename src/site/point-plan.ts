@@ -9,6 +9,7 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
+import { writeAssessed } from '../design/write-assessed.js';
 import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius, squareMillimetres } from '../units/index.js';
 import type { Applicable } from './applicable.js';
@@ -65,6 +66,25 @@ function chosenRun(
   return decided((best ?? first).candidate);
 }
 
+/** Checks that advise, and that a larger conductor cures: whoever buys takes the next size then. */
+const curedBySize: readonly string[] = ['line-neutral-window-margin'];
+
+const isAdvised = (assessment: Assessment): boolean =>
+  assessment.overall.advice.some((r) => curedBySize.includes(r.check) && r.verdict === 'fail');
+
+/** The design; one size more of the same cable where the chosen one is advised against and that one is not. */
+function advisedDesign(option: OptionCase, wanted: WantedPoint, suited: readonly Cable[]): Design {
+  const { code, installation } = option;
+  const first = designedFor(option, wanted, installation, suited);
+  const { chosen, assessment, outcome } = first;
+  if (!chosen || !assessment || outcome === 'not-determined' || !isAdvised(assessment)) return first;
+  const area = code.sizesFor({ ...wanted.run, cable: chosen.cable }).find((size) => size.area > chosen.area)?.area;
+  if (area === undefined) return first;
+  const next = designedFor(option, wanted, installation, suited, area);
+  const cured = next.outcome === outcome && next.chosen?.choice === chosen.choice && next.chosen.area === area;
+  return cured && next.assessment && !isAdvised(next.assessment) ? next : first;
+}
+
 /** What an option has settled before its points are planned. */
 export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
   readonly survey: Survey;
@@ -93,6 +113,7 @@ export function designedFor(
   wanted: WantedPoint,
   installation: Installation,
   suited: readonly Cable[] = cablesFor(code, wanted).suited,
+  atLeast = 0,
 ): Design {
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
@@ -100,7 +121,7 @@ export function designedFor(
   const ratings = code.ratingsFor(wanted.run).filter((r) => r >= load);
   const [least = load] = ratings;
   const floor = smallestSizes.find((s) => least <= s.upTo)?.area ?? 0;
-  const choices = { cables: suited, ratings, from: squareMillimetres(floor) };
+  const choices = { cables: suited, ratings, from: squareMillimetres(Math.max(floor, atLeast)) };
   return design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
@@ -141,13 +162,17 @@ function onceWith(
 export function pointPlan(option: OptionCase, wanted: WantedPoint, others: readonly WantedPoint[] = []): PointPlan {
   const { code, words, survey, installation, rules, passingOnly, sheet } = option;
   const { suited, unsuitable } = cablesFor(code, wanted);
-  const found = designedFor(option, wanted, installation, suited);
+  const found = advisedDesign(option, wanted, suited);
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
   const assessed = ({ cable, area, rating }: Candidate) =>
     assess(code, withDecided(decidedRun(wanted, cable, area, rating)), wanted.run.id, survey.options);
   const run = chosenRun(wanted, found, assessed, passingOnly === true);
   const built = withDecided(run);
-  const assessment = assess(code, built, run.id, survey.options, sheet.part(run.id));
+  const written = sheet.part(run.id);
+  // a design has assessed what it chose
+  const designed = found.chosen && run !== wanted.run ? found.assessment : undefined;
+  if (designed) writeAssessed(code, built, designed, survey.options, written);
+  const assessment = designed ?? assess(code, built, run.id, survey.options, written);
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
   const { supply } = installation;
   const circuit = circuitCase(built, run.id, survey.options);

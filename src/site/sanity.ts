@@ -65,6 +65,7 @@ function readingsApart({ supply }: Survey['installation']): readonly SanityQuest
  * @param survey the survey
  * @param prices the firm's price book, to be asked about as well
  * @returns the questions, each with where it arises and how well the custom is known
+ * @throws CalculationError `invalid-input` for a transformer whose plate cannot be
  * @example
  * ```ts
  * import survey from './easy-home.json' with { type: 'json' };
@@ -90,7 +91,7 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
           ),
           ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
         ]),
-    ...readingsApart(survey.installation),
+    ...(supply.transformer ? [] : readingsApart(survey.installation)),
     ...transformerQuestions(supply),
     ...(home ? outside('the tails', supply.tails, customary.tailsArea) : []),
     ...(home ? outside('the fuse of the cut-out', supply.cutOut.rating, customary.cutOutRating) : []),

@@ -10,6 +10,7 @@ import {
   linesOfSupply,
   Names,
   nameProblems,
+  problemAt,
   recordProblems,
   runProblems,
   type Say,
@@ -45,19 +46,19 @@ const workFacts = {
 function workProblems(work: WorkFacts, say: Say): undefined {
   for (const [key, what] of Object.entries(workFacts)) {
     const fact = work[key as keyof typeof workFacts];
-    if (fact !== undefined) factProblems(what, fact, (at, message) => say([key, ...at], message));
+    if (fact !== undefined) factProblems(what, fact, (at, message, id) => say([key, ...at], message, id));
   }
   for (const [key, all] of Object.entries(workLabels)) {
     const fact: unknown = work[key as keyof typeof workLabels];
     if (fact === undefined || (isRecord(fact) && fact.state === 'unknown')) continue;
     if (!isRecord(fact) || fact.state !== 'known')
-      say([key], `is ${shown(fact)}; a fact is due: it is known or unknown`);
+      say([key], `is ${shown(fact)}; a fact is due: it is known or unknown`, 'wrong-kind');
     else if (!(all as readonly unknown[]).includes(fact.value))
-      say([key, 'value'], `is ${shown(fact.value)}; known are ${all.join(', ')}`);
+      say([key, 'value'], `is ${shown(fact.value)}; known are ${all.join(', ')}`, 'not-allowed');
   }
   const { travelMinutes } = work;
   if (travelMinutes !== undefined && !(travelMinutes >= 0 && travelMinutes <= 1440))
-    say(['travelMinutes'], `is ${shown(travelMinutes)}; it is a number of minutes from 0 to 1440`);
+    say(['travelMinutes'], `is ${shown(travelMinutes)}; it is a number of minutes from 0 to 1440`, 'out-of-range');
 }
 
 /** What the facts about a vehicle are. */
@@ -69,60 +70,63 @@ const vehicleFacts = {
 const clock = /^([01]\d|2[0-3]):[0-5]\d$/;
 
 function vehicleProblems(vehicle: VehicleNeed, say: Say): undefined {
-  if (!isRecord(vehicle)) return say([], `is ${shown(vehicle)}; an object is due`);
+  if (!isRecord(vehicle)) return say([], `is ${shown(vehicle)}; an object is due`, 'wrong-kind');
   for (const [key, what] of Object.entries(vehicleFacts))
-    factProblems(what, vehicle[key as keyof typeof vehicleFacts], (at, message) => say([key, ...at], message));
+    factProblems(what, vehicle[key as keyof typeof vehicleFacts], (at, message, id) => say([key, ...at], message, id));
   for (const key of ['arrives', 'leaves'] as const)
     if (typeof vehicle[key] !== 'string' || !clock.test(vehicle[key]))
-      say([key], `is ${shown(vehicle[key])}; it is a time of day as hh:mm`);
+      say([key], `is ${shown(vehicle[key])}; it is a time of day as hh:mm`, 'not-a-time');
 }
 
 /** What is wrong with a point that is wanted, in itself and beside what is there. */
 function wantedProblems(point: WantedPoint, of: readonly Line[], names: Names, say: Say): undefined {
-  if (!isRecord(point)) return say([], `is ${shown(point)}; a wanted point is due`);
+  if (!isRecord(point)) return say([], `is ${shown(point)}; a wanted point is due`, 'wrong-kind');
   const { from, run, cables } = point;
   if (!names.of('board').has(from))
     say(['from'], `there is no board called ${shown(from)}; there is ${[...names.of('board')].map(shown).join(', ')}`);
   let sound = true;
-  const inRun: Say = (at, message) => {
+  const inRun: Say = (at, message, id) => {
     sound = false;
-    return say(['run', ...at], message);
+    return say(['run', ...at], message, id);
   };
   runProblems(run, of, inRun);
-  if (point.vehicle !== undefined) vehicleProblems(point.vehicle, (at, message) => say(['vehicle', ...at], message));
-  if (!Array.isArray(cables)) return say(['cables'], `is ${shown(cables)}; a list is due`);
+  if (point.vehicle !== undefined)
+    vehicleProblems(point.vehicle, (at, message, id) => say(['vehicle', ...at], message, id));
+  if (!Array.isArray(cables)) return say(['cables'], `is ${shown(cables)}; a list is due`, 'wrong-kind');
   if (!sound) return undefined;
   names.note('run', run, inRun);
   for (const [j, o] of run.feeds.entries()) {
-    const outlet: Say = (at, message) => inRun(['feeds', j, ...at], message);
+    const outlet: Say = (at, message, id) => inRun(['feeds', j, ...at], message, id);
     names.note('outlet', o, outlet);
     const setting = o.kind === 'charge-point' ? settingProblem(o) : undefined;
-    if (setting) outlet(['setting'], setting);
+    if (setting) outlet(['setting'], setting, 'out-of-range');
   }
   for (const [j, cable] of (cables as readonly Cable[]).entries()) {
-    recordProblems('cable', cable, (at, message) => say(['cables', j, ...at], message));
-    const cores = isRecord(cable) ? coresProblem(cable, run, true) : undefined;
+    recordProblems('cable', cable, (at, message, id) => say(['cables', j, ...at], message, id));
+    const cores = isRecord(cable) ? coresProblem(cable, run) : undefined;
     if (cores) say(['cables', j, 'cores'], cores);
   }
   return undefined;
 }
 
-const inInstallation = ({ path, message }: Problem): Problem => ({ path: ['installation', ...path], message });
+const inInstallation = (problem: Problem): Problem => ({ ...problem, path: ['installation', ...problem.path] });
 
 /** Everything for which a survey is refused, apart from what code and country it is for, each with its path. */
 export function surveyProblems(survey: Survey): readonly Problem[] {
-  if (!isRecord(survey)) return [{ path: [], message: `is ${shown(survey)}; a survey is due` }];
+  if (!isRecord(survey)) return [{ path: [], id: 'wrong-kind', message: `is ${shown(survey)}; a survey is due` }];
   const { installation, wanted } = survey;
   const names = new Names();
   const problems = installationProblems(installation, names).map(inInstallation);
-  const say: Say = (path, message) => void problems.push({ path: [...path], message });
+  const say: Say = (path, message, id) => void problems.push(problemAt(path, message, id));
   for (const key of ['about', 'code', 'options', 'work'] as const)
-    if (!isRecord(survey[key])) say([key], `is ${shown(survey[key])}; an object is due`);
+    if (!isRecord(survey[key])) say([key], `is ${shown(survey[key])}; an object is due`, 'wrong-kind');
   if (isRecord(survey.options)) problems.push(...optionProblems(survey.options));
-  if (isRecord(survey.work)) workProblems(survey.work, (at, message) => say(['work', ...at], message));
-  if (!Array.isArray(wanted)) say(['wanted'], `is ${shown(wanted)}; a list is due`);
+  if (isRecord(survey.work)) workProblems(survey.work, (at, message, id) => say(['work', ...at], message, id));
+  if (!Array.isArray(wanted)) say(['wanted'], `is ${shown(wanted)}; a list is due`, 'wrong-kind');
   else if (isRecord(installation))
     for (const [i, point] of wanted.entries())
-      wantedProblems(point, linesOfSupply(installation), names, (at, message) => say(['wanted', i, ...at], message));
+      wantedProblems(point, linesOfSupply(installation), names, (at, message, id) =>
+        say(['wanted', i, ...at], message, id),
+      );
   return problems.length > 0 ? problems : nameProblems(withAllWanted(survey)).map(inInstallation);
 }

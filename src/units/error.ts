@@ -6,13 +6,42 @@ export interface Bounds {
   readonly above?: number;
 }
 
+/** What can be wrong with an input. */
+export const problemIds = [
+  'missing',
+  'empty',
+  'unknown-key',
+  'twice',
+  'too-long',
+  'too-large',
+  'wrong-kind',
+  'wrong-form',
+  'not-allowed',
+  'out-of-range',
+  'wrong-order',
+  'does-not-fit',
+  'no-unit',
+  'decimal-comma',
+  'unit-spelling',
+  'wrong-unit',
+  'not-a-quantity',
+  'not-a-day',
+  'not-a-time',
+  'not-json',
+  'not-plain-data',
+  'not-covered',
+] as const;
+
+/** Stable name of what is wrong with an input: one of `problemIds`. */
+export type ProblemId = (typeof problemIds)[number];
+
 /** One thing wrong with an input document or an engine's input, and where. */
 export interface Problem {
   /** Where in the input, as keys and indices from its root. */
   readonly path: readonly (string | number)[];
   readonly message: string;
-  /** Stable name of what is wrong, such as `missing`, `not-allowed` or `decimal-comma`, for a translation or a form. */
-  readonly id?: string;
+  /** Stable name of what is wrong, for a translation or a form; every problem of an `invalid-input` error has one. */
+  readonly id?: ProblemId;
   /** What may stand there, where that is a list. */
   readonly allowed?: readonly (string | number | boolean)[];
   /** What is probably meant. */
@@ -133,7 +162,8 @@ export function invalidInput(what: string, problems: readonly Problem[]): Calcul
   const lines = problems.map(({ path, message }) => `  ${path.length ? pathText(path) : '(the whole)'}: ${message}`);
   const many = problems.length === 1 ? 'a problem' : `${problems.length} problems`;
   return new CalculationError('invalid-input', `${what} has ${many}\n${lines.join('\n')}`, {
-    problems,
+    // whoever names nothing more precise says that it does not fit what is due
+    problems: problems.map((p) => (p.id === undefined ? { ...p, id: 'does-not-fit' } : p)),
   });
 }
 

@@ -9,7 +9,9 @@ export {
   hasCode,
   invalidInput,
   type Problem,
+  type ProblemId,
   pathText,
+  problemIds,
 } from './error.js';
 export * from './quantity.js';
 export * from './readers.js';

@@ -21,7 +21,8 @@ test('there are formulas', () => expect(formulas.length).toBeGreaterThanOrEqual(
 test.each(formulas.map((f) => [f.id, f] as const))('%s', (_, f) => {
   const inputs = f.inputs.map((name) => {
     const term = termOf(name);
-    const least = term?.least ?? (term?.above ?? 0) + 1e-3;
+    const own = (f.valid as Readonly<Record<string, { readonly above?: number }>> | undefined)?.[name]?.above;
+    const least = own !== undefined ? own + 1e-3 : (term?.least ?? (term?.above ?? 0) + 1e-3);
     return fc.double({ min: least, max: term?.most ?? least + 5000, noNaN: true });
   });
   fc.assert(

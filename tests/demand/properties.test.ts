@@ -68,8 +68,10 @@ describe('methods without count bands', () => {
           const grown = specs.map((s, k) => (k === i ? { ...s, current: (s.current as number) + more } : s));
           const before = worst(specs.map(one), { premises: kind }, 1);
           const after = worst(grown.map(one), { premises: kind }, 1);
+          // a metered peak that the grown load is beyond is open, which is not less
           for (const id of smooth)
-            if (before.has(id)) expect(after.get(id)).toBeGreaterThanOrEqual((before.get(id) ?? 0) - slack);
+            if (before.has(id) && after.has(id))
+              expect(after.get(id)).toBeGreaterThanOrEqual((before.get(id) ?? 0) - slack);
         },
       ),
     );
@@ -81,7 +83,7 @@ describe('methods without count bands', () => {
         const total = worst(specs.map(one), { premises: kind }, 1);
         const split = worst(specs, { premises: kind }, 3);
         for (const id of smooth)
-          if (split.has(id)) expect(split.get(id)).toBeLessThanOrEqual((total.get(id) ?? 0) + slack);
+          if (split.has(id) && total.has(id)) expect(split.get(id)).toBeLessThanOrEqual((total.get(id) ?? 0) + slack);
       }),
     );
   });

@@ -10,14 +10,18 @@ import {
   dwellingsAtOnce,
   type Installation,
   type Known,
+  kilowattHours,
   known,
   type Line,
   type Load,
   type Run,
   ratio,
+  recorder,
   unknown,
   watts,
+  writeSheet,
 } from '../../src/index.js';
+import { verifySheet } from '../../src/verify/index.js';
 import { circuit, load, supply } from '../support/house.js';
 
 const all: readonly Line[] = ['L1', 'L2', 'L3'];
@@ -138,6 +142,24 @@ describe('by stage', () => {
     const small = block(feeding('riser', [floor(1, 10, 80), floor(2, 10)]));
     const { results } = feederDemandOf(bs7671Demand, small, 'riser', { ...other, governing: 'nfc14100-riser' });
     expect(results.filter((r) => r.verdict === 'fail').length).toBe(3);
+  });
+  test('its sheet holds against a second calculation, with every method that applies', () => {
+    const sheet = recorder('riser');
+    const dwellings = {
+      afterDiversity: { demand: watts(2000), constant: watts(8000), unbalance: ratio(1.1) },
+      coincidence: { largest: watts(9000), limit: ratio(0.2) },
+      energy: { each: kilowattHours(3500), linear: ratio(0.0003), root: ratio(0.025) },
+    };
+    const { demand } = feederDemandOf(bs7671Demand, tower, 'riser', { ...other, dwellings }, sheet);
+    expect(demand.methods.filter((m) => m.verdict === 'applicable').map((m) => m.method)).toEqual([
+      'after-diversity',
+      'customary-after-diversity',
+      'nfc14100-riser',
+      'root-coincidence',
+      'energy-to-peak',
+      'connected-load',
+    ]);
+    expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
   });
   test('a stage never takes more than all at once, and the whole no less than a part, by methods without bands', () => {
     const counts = fc.integer({ min: 1, max: 40 });

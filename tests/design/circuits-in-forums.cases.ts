@@ -84,7 +84,7 @@ export const cases: readonly PublishedCase[] = [
     65.18,
     'A',
     0.01,
-    ['bs7671/4b1', 'bs7671/4c1', 'bs7671/52.2', 'required-capacity-overload'],
+    ['bs7671/4b1', 'bs7671/4c1', 'bs7671/52.2', 'required-capacity-overload', 'tabulated-capacity'],
   ),
   whole(
     'heater-5-kw-drop',
@@ -112,7 +112,7 @@ export const cases: readonly PublishedCase[] = [
       published,
       'A',
       0,
-      ['bs7671/4d4a'],
+      ['bs7671/4d4a', 'tabulated-capacity'],
     ),
   ),
   ...(
@@ -312,7 +312,7 @@ export const cases: readonly PublishedCase[] = [
       published,
       'mm²',
       0,
-      ['iec60364/e.52.1', 'bs7671/4d2a'],
+      ['iec60364/e.52.1', 'bs7671/4d2a', 'load-within-capacity'],
     ),
   ),
 ];

@@ -37,7 +37,13 @@ const stretch = (length: number, change: Partial<Stretch> = {}): Stretch => ({
 const along = (length: number, change: Partial<Stretch> = {}) => circuit({ stretches: [stretch(length, change)] });
 
 const twin = circuit().cable;
-const multicore: Cable = { ...twin, construction: 'multicore', insulation: 'thermosetting-90', protective: 'core' };
+const multicore: Cable = {
+  ...twin,
+  construction: 'multicore',
+  insulation: 'thermosetting-90',
+  cores: 3,
+  protective: 'core',
+};
 
 /** The installation with the chosen candidate in it. */
 const built = (installation: Installation, d: Design): Installation =>

@@ -30,7 +30,7 @@ export interface Outcome {
 
 /** The elements and attributes that reports are made of; anything else came from a text. */
 const elements = new Set(
-  'html head meta title style body article nav a h1 h2 h3 h4 p strong ul li table caption thead tbody tr th td span pre figure figcaption svg desc path rect circle ellipse text g defs pattern'.split(
+  'html head meta title style body article nav a h1 h2 h3 h4 p strong ul ol li table caption thead tbody tr th td span pre figure figcaption svg desc path rect circle ellipse text g defs pattern'.split(
     ' ',
   ),
 );
@@ -66,7 +66,7 @@ function strangers(html: string): string[] {
 
 const markdown = new MarkdownIt({ html: true });
 const plainMarks = new Set(
-  'heading_open heading_close paragraph_open paragraph_close inline bullet_list_open bullet_list_close list_item_open list_item_close blockquote_open blockquote_close table_open table_close thead_open thead_close tbody_open tbody_close tr_open tr_close th_open th_close td_open td_close text text_special strong_open strong_close em_open em_close softbreak'.split(
+  'heading_open heading_close paragraph_open paragraph_close inline bullet_list_open bullet_list_close ordered_list_open ordered_list_close list_item_open list_item_close blockquote_open blockquote_close table_open table_close thead_open thead_close tbody_open tbody_close tr_open tr_close th_open th_close td_open td_close text text_special strong_open strong_close em_open em_close softbreak'.split(
     ' ',
   ),
 );

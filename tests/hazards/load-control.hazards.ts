@@ -2,7 +2,8 @@ import { excessTimeOf } from '../../src/charging/definitions.js';
 import { type ChargingNetwork, type ControlSettings, controllerOf, judgeMainFuse } from '../../src/charging/index.js';
 import type { CheckResult } from '../../src/core/index.js';
 import { amperes, seconds } from '../../src/index.js';
-import type { Chapter, Told } from './hazard.js';
+import type { Json } from '../support/surveys.js';
+import { type Change, type Chapter, planned, type Told } from './hazard.js';
 
 /** What a check says by itself. */
 const judged = (result: CheckResult): Told => ({ verdict: result.verdict, results: [result] });
@@ -38,6 +39,23 @@ const silenced = (network: ChargingNetwork, worst: number): Told => {
   return { verdict: notes.length > 0 ? 'not-determined' : 'pass', results: [] };
 };
 const drive = { id: 'drive', node: 'intake', lines: ['L1'], most: amperes(32) } as const;
+
+const known = (value: Json): Json => ({ known: value, by: 'instructions of the limiter' });
+const stated = known(true);
+const none = known(false);
+const gG: readonly Change[] = [['supply.cutOut.kind', { known: { standard: 'BS 88-2' }, by: 'label' }]];
+/** A limiter that is there already. */
+const limiter = (limit: string, rest: Record<string, Json>, controls: Json = ['drive']): Json => ({
+  name: 'limiter',
+  limit,
+  controls,
+  ...rest,
+});
+const garage = (rest: Record<string, Json>): readonly Change[] => [
+  ['supply.externalImpedance', '0.4 Ω'],
+  ['board.runs.5.stretches.1.length', '20 m'],
+  ['board.runs.5.feeds.0.control', limiter('40 A', rest, ['garage point'])],
+];
 
 export const chapter: Chapter = {
   title: 'Load controls that come too late, or not at all',
@@ -90,6 +108,62 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same with the demand of the house, 70 A, stated as the worst load: the car falls to 10 A.',
         told: () => silenced({ nodes: [{ id: 'intake', limit: line(80), worst: line(70) }], points: [drive] }, 70),
+      },
+    },
+    {
+      id: 'load-control-beside-a-fuse-that-nobody-judged',
+      title: 'A limiter set to the rating of the fuse, of which nobody knows how fast it is',
+      harm: 'The oven and the shower come on while the car takes 32 A: 102 A on a fuse of 80 A. How long, nobody asked; one evening the fuse opens.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That the plan passes because there is a load control.',
+      check: 'main-fuse-excess-known',
+      unsafe: {
+        what: 'A limiter of 80 A at the origin beside a demand of 70 A, fuse of 80 A; its data sheet has not been read.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', {})]]),
+      },
+      sound: {
+        what: 'The same; its maker states that, so set, it keeps a fuse of 80 A from operating.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated })]]),
+      },
+    },
+    {
+      id: 'slow-load-control-beside-the-main-fuse',
+      title: 'A limiter that takes a minute',
+      harm: 'For a minute each evening the fuse of the distributor carries more than it is made for, until it opens.',
+      clause: 'gates of IEC 60269-1, from memory; linear heating of a fuse',
+      mustNotSay: 'That the fuse carries the excess.',
+      check: 'main-fuse-carries-excess',
+      unsafe: {
+        what: 'A gG fuse of 80 A, a limiter of 80 A that makes room within 60 s, its maker saying nothing of the fuse.',
+        told: () =>
+          planned('easy-home', [
+            ...gG,
+            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('60 s') })],
+          ]),
+      },
+      sound: {
+        what: 'The same within 8 s.',
+        told: () =>
+          planned('easy-home', [
+            ...gG,
+            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('8 s') })],
+          ]),
+      },
+    },
+    {
+      id: 'load-control-of-a-garage-that-nobody-judged',
+      title: 'A limiter in the garage that may come too late for the device of its feeder',
+      harm: 'The heater in the garage comes on while the car charges. The device of the feeder opens, with the freezer on it, while everybody is away.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That the garage passes because a limiter stands in it.',
+      check: 'main-fuse-excess-known',
+      unsafe: {
+        what: 'A limiter at the garage board set to 40 A behind a device of 50 A, of which nothing else is known.',
+        told: () => planned('garage-submain', garage({})),
+      },
+      sound: {
+        what: 'The same; its maker states that it keeps that device from operating.',
+        told: () => planned('garage-submain', garage({ keepsFuse: stated })),
       },
     },
   ],

@@ -1,6 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { amperes, between, known, ohms, type Supply } from '../../src/index.js';
-import { assessed, type Chapter, planned } from './hazard.js';
+import { assessed, type Change, type Chapter, planned } from './hazard.js';
 import { premises, soundCircuit, soundHouse } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -17,6 +17,21 @@ const rod: Partial<Supply> = {
 const electrode: Partial<Supply> = { electrode: { resistance: known(ohms(80), 'measured') } };
 const three = (supply: Partial<Supply>) => at({ ...supply, phases: known(3, 'seen') });
 const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
+
+/** The house by its metered peak, with storage heaters besides. */
+const storing = (current: string): readonly Change[] => [
+  ['demand', { governing: 'metered-peak' }],
+  [
+    'board.runs.4',
+    {
+      id: 'storage heaters',
+      lines: ['L1'],
+      existing: true,
+      device: { kind: { standard: 'EN 60898', type: 'B' }, rating: '50 A', breakingCapacity: '6 kA' },
+      feeds: [{ kind: 'load', id: 'heaters', purpose: 'storage-heating', current, lines: ['L1'] }],
+    },
+  ],
+];
 
 export const chapter: Chapter = {
   title: 'Facts that cannot be true together, and facts nobody stated',
@@ -141,6 +156,21 @@ export const chapter: Chapter = {
       check: 'origin-readings-agree',
       unsafe: { what: 'Three phases, PME, Z_e 0.2 Ω beside I_pf 1 kA.', told: () => three(readings(0.2, 1000)) },
       sound: { what: 'The same with I_pf 2 kA.', told: () => three(readings(0.2, 2000)) },
+    },
+    {
+      id: 'metered-peak-below-the-storage-heaters',
+      title: 'A metered peak that is less than the storage heaters take',
+      harm: 'The house was metered in June. On the first cold night heaters and vehicle start together, and the main fuse melts.',
+      clause: 'arithmetic: heaters that charge together for hours are in every half-hour of those hours',
+      mustNotSay: 'That the demand is what was metered, with a margin.',
+      unsafe: {
+        what: 'Larch Cottage, metered at 27.8 A, with storage heaters of 45 A.',
+        told: () => planned('easy-home', storing('45 A')),
+      },
+      sound: {
+        what: 'The same with storage heaters of 15 A, which the meter can have seen.',
+        told: () => planned('easy-home', storing('15 A')),
+      },
     },
     {
       id: 'plan-on-readings-that-contradict',

@@ -72,6 +72,7 @@ describe('a brief survey', () => {
     const companions: Readonly<Record<string, object>> = {
       measuredOver: { measuredDemand: '30 A' },
       cookerSocket: { cooker: '7.2 kW' },
+      solarDevice: { solar: '3.68 kW' },
       depth: { buried: '5 m' },
       insulated: { loft: '5 m' },
       otherBond: { waterBond: 'none', gasBond: 'none' },

@@ -66,6 +66,8 @@ const circuits: Readonly<
   immersion: ['thermostatic-water-heating', '13 A', '16 A', '2.5 mm²'],
   'heat pump 12 A': ['heat-pump', '12 A', '20 A', '4 mm²'],
   'heat pump 20 A': ['heat-pump', '20 A', '32 A', '6 mm²'],
+  // no meter has seen it yet
+  'new heat pump 20 A': ['heat-pump', '20 A', '32 A', '6 mm²'],
   'solar 16 A': ['generation', '16 A', '20 A', '4 mm²'],
 };
 const circuitOf = (circuit: ShortCircuit, before = ''): Json => {
@@ -118,7 +120,7 @@ function existingCircuit(
   return {
     id,
     lines,
-    existing: true,
+    existing: !id.includes('new '),
     ...(id.includes('ring') ? { ring: true } : {}),
     device: { kind: { standard: 'EN 61009', type: 'B' }, rating, breakingCapacity: '6 kA' },
     cable: { ...cableOf('twin and earth'), area },

@@ -50,6 +50,7 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   tails: ['tails'],
   unloop: ['own-service'],
   electrode: ['electrode'],
+  'residual-selective': ['residual-selective'],
   'main-switch': ['main-switch'],
   'small-board': ['second-board'],
   'residual-type': ['residual-type-a', 'residual-type-b', 'direct-current-detection'],

@@ -25,7 +25,8 @@ The code was changed in small ways, one at a time, and it was counted whether a 
 drawn by a seed. Not counted: words for people, tables (see [digit-slip.md](digit-slip.md)), and what runs once when a
 module loads. Where the tests of some folders alone were asked, the score is a lower bound. Written by
 \`npm run mutation -- DATE FOLDER SHARE SEED TESTS\`. Aim: 85 %. The last column counts the changes that nobody noticed and
-that make no difference, or none that matters, with the reason below. They lower the score like any other.
+that make no difference, or none that matters, or that a later test notices, as is said below. They lower the score like
+any other.
 
 | folder | date | share | seed | tests asked | tried | noticed | survived | not reached | score, % | explained |
 | ------ | ---- | ----: | ---: | ----------- | ----: | ------: | -------: | ----------: | -------: | --------: |

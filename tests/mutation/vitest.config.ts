@@ -21,6 +21,8 @@ export default defineConfig({
       'tests/handbook/**',
       'tests/doc-comments.test.ts',
     ],
+    // what is drawn comes to the same in every run
+    setupFiles: ['tests/support/seed.ts'],
     testTimeout: 120_000,
     isolate: false,
   },

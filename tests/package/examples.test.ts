@@ -10,16 +10,23 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 const run = (script: string, ...args: string[]) =>
   execFileSync(process.execPath, [`docs/examples/${script}`, ...args], { cwd: root, encoding: 'utf8' });
 
-test('one survey to three reports', () => {
+test('one survey to its reports, a page for each reader', () => {
   const folder = mkdtempSync(join(tmpdir(), 'plan-'));
   try {
-    const printed = run('plan-a-charger.mjs', 'docs/examples/surveys/easy-home.json', folder);
+    const survey = 'docs/examples/surveys/easy-home.json';
+    const printed = run('plan-a-charger.mjs', survey, folder, 'docs/examples/prices.json');
     expect(printed).toMatch(/6 mm²,\s+copper;\s+protected\s+by\s+RCBO\s+32\s+A,\s+curve\s+B/);
     expect(printed).toContain('it agrees');
     const plan = JSON.parse(readFileSync(join(folder, 'easy-home.plan.json'), 'utf8')) as { format: string };
     expect(plan.format).toBe('plan/1');
     expect(readFileSync(join(folder, 'easy-home.plan.html'), 'utf8')).toContain('<svg');
     expect(readFileSync(join(folder, 'easy-home.plan.md'), 'utf8')).toContain('| verdict |');
+    const pageOf = (reader: string) => readFileSync(join(folder, `easy-home.${reader}.html`), 'utf8');
+    expect(pageOf('customer')).toMatch(/Yes, it can be done.*£\d,\d{3}\.\d\d/s);
+    expect(pageOf('installer')).toContain('Set the charge point to 32 A.');
+    expect(pageOf('tester')).toContain('R_1+R_2');
+    expect(pageOf('operator')).toContain('Application before the work');
+    expect(pageOf('design')).toContain('href="#chapter-1"');
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -90,7 +90,7 @@ describe('an easy home', () => {
   });
 
   it('a price is named only with the prices of the firm, as money, with its tax', () => {
-    expect(said(customerPage(examplePlan('easy-home')))).toContain('The price is quoted apart.');
+    expect(said(customerPage(examplePlan('easy-home')))).toContain('The price is quoted separately.');
     expect(said(customerPage(examplePlan('easy-home')))).not.toContain('£');
     const prices = readPriceBook({
       format: 'prices/1',
@@ -111,7 +111,7 @@ describe('an easy home', () => {
     });
     // 22 m at 3.15, 64 fixings at 0.12, 39 + 550 + 9 + 42 + 6, 18 m at 0.90: 739.18; 8.927 h at 45.50: 406.18; tax 20 %
     const text = said(customerPage(examplePlan('easy-home'), { prices }));
-    expect(text).toMatch(/Material and labour £1,145\.36 Tax £229\.07 In all £1,374\.43/);
+    expect(text).toMatch(/Material and labour £1,145\.36 Tax £229\.07 Total £1,374\.43/);
     const { 'charge-point': _point, ...rest } = prices.items;
     expect(said(customerPage(examplePlan('easy-home'), { prices: { ...prices, items: rest } }))).toContain(
       'so that the sum is no offer: charge point, as specified',
@@ -285,16 +285,23 @@ describe('many charge points', () => {
 
   it('the tester has a row for each, with its own expected figures and a box for each reading', () => {
     const blocks = testerPage(examplePlan('flats'));
-    const grids = tables(blocks).filter((t) => t.boxes);
+    const [origin, ...grids] = tables(blocks).filter((t) => t.boxes);
+    expect(origin?.rows.map((r) => r[0])).toEqual(['Z_e']); // of the supply: read once
     expect(grids).toHaveLength(2); // dead and live
     const readings = examplePlan('flats').options[0]?.points[0]?.tests.tests.flatMap((t) => t.readings) ?? [];
-    expect(grids.reduce((sum, t) => sum + (t.boxes?.length ?? 0), 0)).toBe(readings.length);
+    expect(grids.reduce((sum, t) => sum + (t.boxes?.length ?? 0), 0)).toBe(readings.length - 1);
     for (const { rows, boxes = [] } of grids) {
       expect(rows.map((r) => r[0])).toEqual(Array.from({ length: 24 }, (_, i) => `bay ${i + 1}`));
       for (const row of rows) for (const b of boxes) expect(row[b]).toBe('');
     }
     const column = grids[0]?.head.indexOf('R_1+R_2 expected') ?? -1;
     expect(new Set(grids[0]?.rows.map((r) => r[column])).size).toBe(12); // twelve lengths, each twice
+  });
+
+  it('the installer has every setting of a load control, and the way of each new feeder', () => {
+    const text = said(installerPage(examplePlan('flats')));
+    expect(text.match(/Set to [\d.]+ A: load controller/g)).toHaveLength(3); // at the origin and on both charging boards
+    expect(text.match(/tray under the slab/g)).toHaveLength(2);
   });
 
   it('the limit of several is the strictest of them', () => {

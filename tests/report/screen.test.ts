@@ -97,6 +97,7 @@ describe.skipIf(!chromiumPath)('on the screen and on paper', () => {
         for (const [width, scheme] of [
           [390, 'light'],
           [390, 'dark'],
+          [760, 'light'],
           [1280, 'light'],
         ] as const) {
           const page = await shown(htmlOf(survey, name), width, scheme);

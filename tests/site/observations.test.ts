@@ -34,16 +34,25 @@ const control = (changes: readonly (readonly [string, Json])[]) =>
   planned(changes).options.find((o) => o.id === 'with-limiter');
 
 test('a plan that rests on a load control says whether the fuse of the supply carries the excess', () => {
-  // gates of a gG fuse of 80 A, IEC 60269-1, from memory: 215 A for 10 s, 100 A for ever
-  expect(control([])?.control.map((r) => [r.verdict, r.gaps?.map((g) => g.kind === 'fact' && g.fact)])).toEqual([
+  // the maker of the limiter says so: the survey states it
+  expect(control([])?.control.map((r) => [r.check, r.verdict])).toEqual([['main-fuse-excess-known', 'pass']]);
+  const limiter = 'load limiter of the charge points, current sensors on the meter tails';
+  const silent = control([['work.limiterKeepsFuse', undefined]]);
+  expect(silent?.control.map((r) => [r.verdict, r.gaps?.map((g) => g.kind === 'fact' && g.fact)])).toEqual([
     [
       'not-determined',
-      ['time in which load limiter of the charge points, current sensors on the meter tails makes room'],
+      [
+        `whether the maker of ${limiter} states that it keeps the main fuse from operating`,
+        `time in which ${limiter} makes room`,
+      ],
     ],
   ]);
+  expect(silent?.overall.verdict).toBe('not-determined');
+  // gates of a gG fuse of 80 A, IEC 60269-1, from memory: 215 A for 10 s, 100 A for ever
   const stated = (time: string) =>
     control([
       ['supply.cutOut.kind', gG],
+      ['work.limiterKeepsFuse', undefined],
       ['work.limiterReaction', { known: time, by: 'data sheet' }],
     ]);
   expect(stated('8 s')?.control.map((r) => r.verdict)).toEqual(['pass']);

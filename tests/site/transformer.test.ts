@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { bs7671Demand } from '../../src/codes/bs7671/index.js';
 import { isMissing } from '../../src/core/index.js';
+import { adequacyOf } from '../../src/demand/index.js';
 import { byTransformer } from '../../src/demand/transformer.js';
 import {
   amperes,
@@ -8,6 +10,7 @@ import {
   metres,
   ohms,
   ratio,
+  recorder,
   type Supply,
   type SupplyTransformer,
   squareMillimetres,
@@ -15,11 +18,13 @@ import {
   voltAmperes,
   volts,
   watts,
+  writeSheet,
 } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import type { Survey } from '../../src/site/index.js';
-import { sanityQuestions } from '../../src/site/index.js';
+import { sanityQuestions, withAllWanted } from '../../src/site/index.js';
 import { withTransformer } from '../../src/site/transformer.js';
+import { verifySheet } from '../../src/verify/index.js';
 import { supply } from '../support/house.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';
@@ -112,6 +117,11 @@ describe('in a survey', () => {
     const questions = sanityQuestions(measured).map((q) => q.of);
     expect(questions).toContain('external impedance');
     expect(questions).not.toContain('prospective current');
+  });
+  it('the sheet of the supply holds against a second calculation', () => {
+    const sheet = recorder('supply');
+    adequacyOf(bs7671Demand, withAllWanted(survey({})), { premises: 'other', meteredMargin: ratio(0.2) }, sheet);
+    expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
   });
   it('the demand is held against its rated current', () => {
     const results = (kVA: number, parallel?: number) => {

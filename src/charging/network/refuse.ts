@@ -24,7 +24,8 @@ export interface Inspection {
 export const isObject = (value: unknown): value is object =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const inWords = (value: unknown): string => (typeof value === 'string' ? `'${value}'` : String(value));
+const inWords = (value: unknown): string =>
+  typeof value === 'string' ? `'${value}'` : typeof value === 'object' && value !== null ? 'an object' : String(value);
 
 /** An empty inspection. */
 export function inspection(): Inspection {

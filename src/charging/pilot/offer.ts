@@ -1,7 +1,7 @@
 import { dutyCycleOf } from '../../products/iec61851/pilot-duty-cycle.js';
 import type { CableReading } from '../../products/iec62196/cable-coding.js';
 import { type Amperes, amperes, type Ratio, ratio } from '../../units/index.js';
-import { inspection } from '../network/refuse.js';
+import { inspection, isObject } from '../network/refuse.js';
 import { offeredCurrentOf } from './offered-current.js';
 
 /** What a charge point puts on its pilot line. @inline */
@@ -36,8 +36,11 @@ export function pilotOffer(values: {
   readonly allocation: Amperes;
   readonly resolution?: Amperes;
 }): PilotOffer {
-  const { setting, cable, allocation, resolution = amperes(1) } = values;
   const found = inspection();
+  found.when(!isObject(values), [], 'must be an object');
+  found.refuse('The offer of a charge point');
+  const { setting, cable, allocation, resolution = amperes(1) } = values;
+  found.when(cable !== 'fixed' && !isObject(cable), ['cable'], "must be a reading, or 'fixed'");
   found.number(setting, ['setting'], { least: 0 });
   found.number(allocation, ['allocation'], { least: 0 });
   found.number(resolution, ['resolution'], { above: 0 });

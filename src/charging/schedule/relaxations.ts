@@ -1,5 +1,6 @@
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../../units/index.js';
 import type { PerLine } from '../network/network.js';
+import { inspection, isObject } from '../network/refuse.js';
 import { programme } from '../optimum/lexicographic-simplex.js';
 import { type Course, courseOf } from './course.js';
 import { inspectSchedule, type ScheduleInput } from './input.js';
@@ -42,6 +43,7 @@ const NOTHING = 1e-9;
  * @param input what is scheduled
  * @param relaxation the change
  * @returns the input to schedule again
+ * @throws CalculationError `invalid-input` with everything that is wrong
  * @example
  * ```ts
  * import { amperes, hours, kilowattHours, volts } from 'ohmwright';
@@ -59,6 +61,16 @@ const NOTHING = 1e-9;
  * ```
  */
 export function relaxed(input: ScheduleInput, relaxation: Relaxation): ScheduleInput {
+  inspectSchedule(input);
+  const found = inspection();
+  found.when(!isObject(relaxation), ['relaxation'], 'must be an object');
+  found.refuse('the relaxation of a schedule');
+  const { kind } = relaxation;
+  if (found.label(kind, ['relaxation', 'kind'], ['less-energy', 'later-departure', 'more-capacity'])) {
+    const list: unknown = relaxation.kind === 'more-capacity' ? relaxation.nodes : relaxation.sessions;
+    found.when(!Array.isArray(list), ['relaxation'], 'must name what it changes');
+  }
+  found.refuse('the relaxation of a schedule');
   if (relaxation.kind === 'less-energy') {
     const less = new Map(relaxation.sessions.map((s) => [s.id, s.less as number]));
     return {

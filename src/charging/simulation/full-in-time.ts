@@ -1,3 +1,4 @@
+import { inspection, isObject } from '../network/refuse.js';
 import {
   atIntake,
   type IntakeQuestion,
@@ -52,6 +53,12 @@ export interface FullAnswer extends Omit<SessionOutcome, 'id' | 'point'> {
  * ```
  */
 export function fullInTime(question: FullQuestion): FullAnswer {
+  const found = inspection();
+  found.when(!isObject(question), [], 'must be an object');
+  found.refuse('The question whether a vehicle will be full');
+  for (const key of ['intake', 'point', 'stay'] as const)
+    found.when(!isObject(question[key]), [key], 'must be an object');
+  found.refuse('The question whether a vehicle will be full');
   const input = atIntake(question, 1, [question.point], [question.stay]);
   inspectQuestion('The question whether a vehicle will be full', input, (path) =>
     path[0] === 'points'

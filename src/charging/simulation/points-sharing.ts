@@ -1,5 +1,5 @@
 import { type Seconds, seconds, type WattHours } from '../../units/index.js';
-import { inspection } from '../network/refuse.js';
+import { inspection, isObject } from '../network/refuse.js';
 import {
   atIntake,
   type IntakeQuestion,
@@ -61,8 +61,13 @@ export function pointsSharing(question: SharingQuestion): {
   readonly answers: readonly SharingAnswer[];
 } {
   const what = 'The question how many points can share an intake';
-  const { points, stays, upTo } = question;
   const found = inspection();
+  found.when(!isObject(question), [], 'must be an object');
+  found.refuse(what);
+  const { points, stays, upTo } = question;
+  found.list(points, ['points']);
+  found.list(stays, ['stays']);
+  found.refuse(what);
   if (found.number(upTo, ['upTo'], { least: 1 }))
     found.when(!Number.isInteger(upTo) || upTo > 1000, ['upTo'], 'must be a whole number up to 1000');
   found.when(points.length === 0, ['points'], 'must describe at least one point');

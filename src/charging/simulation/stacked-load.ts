@@ -1,6 +1,7 @@
-import type { Line } from '../../installation/index.js';
+import { type Line, lineConductors } from '../../installation/index.js';
 import { CalculationError } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
+import { inspection, inspectNetwork, isObject } from '../network/refuse.js';
 import type { Simulation } from './outcome.js';
 
 /** Load of a node on a line step by step, stacked: what a picture of the night shows. @inline */
@@ -46,6 +47,13 @@ export function stackedLoad(
   network: ChargingNetwork,
   at: { readonly node: string; readonly line: Line; readonly name: string },
 ): StackedLoad {
+  const found = inspection();
+  for (const [name, value] of Object.entries({ simulation, network, at }))
+    found.when(!isObject(value), [name], 'must be an object');
+  found.refuse('the loads of a node');
+  inspectNetwork(network, found, ['network']);
+  found.label(at.line, ['at', 'line'], lineConductors);
+  found.refuse('the loads of a node');
   const { series } = simulation;
   const load = series?.load.find((n) => n.id === at.node);
   const limit = series?.limit.find((n) => n.id === at.node);

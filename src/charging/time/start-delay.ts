@@ -1,4 +1,5 @@
 import { CalculationError, type Seconds, seconds } from '../../units/index.js';
+import { inspection, isObject } from '../network/refuse.js';
 
 /** What a random delay depends on. @inline */
 export interface RandomDelay {
@@ -24,7 +25,15 @@ export interface RandomDelay {
  * delay >= 0 && delay <= 600; // => true
  * ```
  */
-export function startDelayOf({ seed, maximum }: RandomDelay, event: string): Seconds {
+export function startDelayOf(delay: RandomDelay, event: string): Seconds {
+  const found = inspection();
+  found.when(!isObject(delay), ['delay'], 'must be a delay');
+  found.when(typeof event !== 'string', ['event'], 'must be a name');
+  found.refuse('a random delay');
+  const { seed, maximum } = delay;
+  found.number(seed, ['delay', 'seed'], {});
+  found.number(maximum, ['delay', 'maximum'], {});
+  found.refuse('a random delay');
   if (!(maximum >= 0 && maximum <= 86_400))
     throw new CalculationError('out-of-range', `largest delay is ${maximum} s; it lies between 0 s and 86 400 s`, {
       quantity: 'startDelay',

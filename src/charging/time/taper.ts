@@ -68,6 +68,9 @@ export interface TaperedCharge {
  * ```
  */
 export function taperOf(statistic: (typeof directCurrentTaper)['axes'][0]['labels'][number]): TaperedCharge['taper'] {
+  const [known] = directCurrentTaper.axes;
+  if (!(known.labels as readonly unknown[]).includes(statistic))
+    throw invalidInput('a taper', [{ path: ['statistic'], message: `is one of ${known.labels.join(', ')}` }]);
   return directCurrentTaper
     .offers('stateOfCharge')
     .map(

@@ -1,5 +1,5 @@
 import { type Seconds, seconds } from '../../units/index.js';
-import { type Inspection, isObject } from '../network/refuse.js';
+import { type Inspection, inspection, isObject } from '../network/refuse.js';
 import { type RandomDelay, startDelayOf } from './start-delay.js';
 
 /** A stretch of time; clock values in s since midnight of the first day. @inline */
@@ -39,6 +39,7 @@ const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 
  * @param weekday day of the week by local time
  * @param time local time since midnight, s, 0 to 86 400
  * @returns true in the peak hours
+ * @throws CalculationError `invalid-input` with everything that is wrong
  * @example
  * ```ts
  * import { hours } from 'ohmwright';
@@ -50,8 +51,20 @@ const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 
  * isPeak(smartChargingPeak, 'Sunday', hours(18)); // => false
  * ```
  */
-export const isPeak = ({ days, periods }: PeakHours, weekday: Weekday, time: Seconds): boolean =>
+export function isPeak(peak: PeakHours, weekday: Weekday, time: Seconds): boolean {
+  const found = inspection();
+  inspectPeak(peak, ['peak'], found);
+  found.label(weekday, ['weekday'], WEEK);
+  found.number(time, ['time'], {});
+  found.refuse('the peak hours');
+  return inPeak(peak, weekday, time);
+}
+
+const inPeak = ({ days, periods }: PeakHours, weekday: Weekday, time: number): boolean =>
   days.includes(weekday) && periods.some(({ from, to }) => time >= from && time < to);
+
+/** Longest stretch that is divided by peak hours, s: ten years. */
+const MOST_STRETCH = 315_360_000;
 
 /**
  * The parts of a stretch of time that lie outside peak hours. Local time; a day on which the clocks change is taken to
@@ -60,6 +73,7 @@ export const isPeak = ({ days, periods }: PeakHours, weekday: Weekday, time: Sec
  * @param first weekday of the first day
  * @param stretch clock values, s since midnight of the first day
  * @returns windows in order, none of them empty
+ * @throws CalculationError `invalid-input` with everything that is wrong
  * @example
  * ```ts
  * import { hours } from 'ohmwright';
@@ -69,7 +83,13 @@ export const isPeak = ({ days, periods }: PeakHours, weekday: Weekday, time: Sec
  * offPeakWindows(smartChargingPeak, 'Monday', { from: hours(18), to: hours(31) }); // => [{ from: 79200, to: 111600 }]
  * ```
  */
-export function offPeakWindows(peak: PeakHours, first: Weekday, { from, to }: TimeWindow): TimeWindow[] {
+export function offPeakWindows(peak: PeakHours, first: Weekday, stretch: TimeWindow): TimeWindow[] {
+  const found = inspection();
+  inspectPeak(peak, ['peak'], found);
+  found.label(first, ['first'], WEEK);
+  inspectStretch(stretch, ['stretch'], found);
+  found.refuse('the peak hours');
+  const { from, to } = stretch;
   const edges = new Set<number>([from, to]);
   for (let day = Math.floor(from / DAY); day * DAY < to; day++)
     for (const period of peak.periods)
@@ -83,7 +103,7 @@ export function offPeakWindows(peak: PeakHours, first: Weekday, { from, to }: Ti
     const [a, b] = [sorted[k]!, sorted[k + 1]!];
     const day = Math.floor(a / DAY);
     const weekday = WEEK[(((WEEK.indexOf(first) + day) % 7) + 7) % 7]!;
-    if (isPeak(peak, weekday, seconds(a - day * DAY))) continue;
+    if (inPeak(peak, weekday, a - day * DAY)) continue;
     const last = windows.at(-1);
     if (last?.to === a) last.to = seconds(b);
     else windows.push({ from: seconds(a), to: seconds(b) });
@@ -117,6 +137,12 @@ export function offPeakWindows(peak: PeakHours, first: Weekday, { from, to }: Ti
  * ```
  */
 export function windowsOf(hours: ChargingHours, stay: TimeWindow, name: string): TimeWindow[] {
+  const found = inspection();
+  if (hours === undefined) found.when(true, ['hours'], 'must say when vehicles may charge');
+  inspectHours(hours, found);
+  inspectStretch(stay, ['stay'], found);
+  found.when(typeof name !== 'string', ['name'], 'must be a name');
+  found.refuse('the hours of charging');
   const open =
     hours.kind === 'any'
       ? [stay]
@@ -140,8 +166,10 @@ export function inspectHours(hours: ChargingHours | undefined, found: Inspection
     return;
   }
   found.label(hours.kind, ['hours', 'kind'], ['any', 'off-peak', 'windows']);
-  if (hours.delay) {
-    const { seed, maximum } = hours.delay;
+  const { delay } = hours;
+  if (delay !== undefined && !isObject(delay)) found.when(true, ['hours', 'delay'], 'must be a delay');
+  else if (delay) {
+    const { seed, maximum } = delay;
     if (found.number(seed, ['hours', 'delay', 'seed'], {}))
       found.when(!Number.isSafeInteger(seed), ['hours', 'delay', 'seed'], 'must be a whole number');
     if (found.number(maximum, ['hours', 'delay', 'maximum'], { least: 0 }))
@@ -149,23 +177,40 @@ export function inspectHours(hours: ChargingHours | undefined, found: Inspection
   }
   if (hours.kind === 'windows') inspectWindows(hours.windows, ['hours', 'windows'], found);
   if (hours.kind !== 'off-peak') return;
-  found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${hours.first}'`);
-  if (!isObject(hours.peak) || !Array.isArray(hours.peak.days)) {
-    found.when(true, ['hours', 'peak'], 'must be peak hours');
+  found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${dayWords(hours.first)}'`);
+  inspectPeak(hours.peak, ['hours', 'peak'], found);
+}
+
+const dayWords = (day: unknown): string => (typeof day === 'string' ? day : typeof day);
+
+function inspectPeak(peak: PeakHours, root: readonly string[], found: Inspection): void {
+  if (!isObject(peak) || !Array.isArray(peak.days)) {
+    found.when(true, root, 'must be peak hours');
     return;
   }
-  const { days, periods } = hours.peak;
+  const { days, periods } = peak;
   days.forEach((day, k) => {
-    found.when(!WEEK.includes(day), ['hours', 'peak', 'days', k], `there is no weekday '${day}'`);
+    found.when(!WEEK.includes(day), [...root, 'days', k], `there is no weekday '${dayWords(day)}'`);
   });
-  inspectWindows(periods, ['hours', 'peak', 'periods'], found);
+  inspectWindows(periods, [...root, 'periods'], found);
   // what is no list of periods has been named
   const list: unknown = periods;
   if (!Array.isArray(list) || !list.every(isObject)) return;
   periods.forEach(({ from, to }, k) => {
     const outside = from < 0 || to > DAY;
-    found.when(outside, ['hours', 'peak', 'periods', k], `must lie within a day, 0 s to ${DAY} s`);
+    found.when(outside, [...root, 'periods', k], `must lie within a day, 0 s to ${DAY} s`);
   });
+}
+
+function inspectStretch(stretch: TimeWindow, root: readonly string[], found: Inspection): void {
+  if (!isObject(stretch)) {
+    found.when(true, root, 'must have a begin and an end');
+    return;
+  }
+  const { from, to } = stretch;
+  const ends = [found.number(from, [...root, 'from'], {}), found.number(to, [...root, 'to'], {})];
+  if (ends.every(Boolean))
+    found.when(to - from > MOST_STRETCH, [...root, 'to'], `lies more than ${MOST_STRETCH} s after the begin`);
 }
 
 /** Windows in order of time, none before the end of the one ahead of it. */

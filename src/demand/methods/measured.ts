@@ -1,8 +1,8 @@
-import { type Known, missing, type Sheet } from '../../core/index.js';
+import { type Fact, type Known, missing, type Sheet } from '../../core/index.js';
 import type { Line } from '../../installation/index.js';
 import { type Amperes, seconds } from '../../units/index.js';
 import { meteredCurrentOfLine, meteredDemandWithMargin, meteredPowerOfInterval } from '../formulas.js';
-import type { DemandLoad } from '../loads.js';
+import type { DemandCase, DemandLoad } from '../loads.js';
 import { applicable, type DemandMethod, type HalfHourReading, inFull, notApplicable, onLine } from '../method.js';
 import { checkReadings, HALF_HOUR } from './readings.js';
 
@@ -13,6 +13,21 @@ function withNewLoads(loads: readonly DemandLoad[], line: Line, metered: Sheet, 
     metered,
     ...inFull(fresh, 'existingDemand', ', not yet metered, in full', sheet),
   ]);
+}
+
+const leastOf = (fact: Fact<Amperes>): number =>
+  fact.state === 'known' ? fact.value : fact.state === 'between' ? fact.least : 0;
+
+/** Whether storage heaters, which charge together for hours, take more on a line than a meter is said to have seen at most. */
+function storageBeyond(c: DemandCase, peak: Fact<Amperes>): boolean {
+  if (peak.state === 'unknown') return false;
+  const most = peak.state === 'known' ? peak.value : peak.most;
+  return c.lines.some(
+    (line) =>
+      onLine(c.loads, line)
+        .filter((l) => l.purpose === 'storage-heating' && !l.isNew)
+        .reduce((sum, l) => sum + leastOf(l.current), 0) > most,
+  );
 }
 
 /** Demand from half-hour readings of the supply meter. */
@@ -68,7 +83,21 @@ export const meteredPeak: DemandMethod = {
   divisible: false,
   metered: true,
   applies: (c, { meteredMargin }) => {
-    if (!c.installation.supply.meteredDemand) return notApplicable('the survey states no metered peak');
+    const stated = c.installation.supply.meteredDemand;
+    if (!stated) return notApplicable('the survey states no metered peak');
+    if (storageBeyond(c, stated.current))
+      return {
+        verdict: 'not-determined',
+        because: 'the storage heaters alone take more than the metered peak',
+        gaps: [
+          {
+            kind: 'fact',
+            fact: 'metered demand of the supply',
+            obtain: 'measure over nights on which the storage heaters charge',
+            disagree: true,
+          },
+        ],
+      };
     if (meteredMargin !== undefined) return applicable;
     return {
       verdict: 'not-determined',

@@ -16,7 +16,7 @@ import {
   trunkingTerms,
 } from './appendix-e.js';
 
-/** Single-core cables of one kind. */
+/** Single-core cables of one kind. @inline */
 export interface ContainedCable {
   /** Cross-section of the conductor, mm². */
   readonly conductorArea: SquareMillimetres;
@@ -25,7 +25,7 @@ export interface ContainedCable {
   readonly count: number;
 }
 
-/** A run of conduit and what is drawn into it. */
+/** A run of conduit and what is drawn into it. @inline */
 export interface ConduitRun {
   readonly cables: readonly ContainedCable[];
   /** Length between two places to draw in, m, above 0. */
@@ -82,7 +82,7 @@ export const smallestConduit = /* @__PURE__ */ procedure({
   },
 });
 
-/** Cables in trunking. */
+/** Cables in trunking. @inline */
 export interface TrunkingFill {
   readonly cables: readonly ContainedCable[];
   readonly insulation: 'thermoplastic' | 'thermosetting';

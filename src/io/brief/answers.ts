@@ -1,6 +1,6 @@
 import { termOf } from '../../core/index.js';
 import { isRecord, type Question, questionnaire, roleProblem } from '../../installation/index.js';
-import { type CanonicalUnit, type Problem, parseQuantity } from '../../units/index.js';
+import { type CanonicalUnit, type Problem, type ProblemId, parseQuantity } from '../../units/index.js';
 import { spellings } from '../../units/spellings.js';
 import { formatNumber } from '../../units/text.js';
 import { SMALLEST } from '../field.js';
@@ -29,7 +29,7 @@ export function obtainOf({ whom, question, photo }: Question): string {
   return whom === 'customer' ? `ask the customer: ${question}` : question;
 }
 
-const wrong = (q: Question, id: string, message: string, write?: Written): Problem => ({
+const wrong = (q: Question, id: ProblemId, message: string, write?: Written): Problem => ({
   path: [q.id],
   id,
   message,

@@ -1,5 +1,5 @@
 import { isRecord, questionnaire } from '../../installation/index.js';
-import { invalidInput, type Problem } from '../../units/index.js';
+import { invalidInput, type Problem, type ProblemId } from '../../units/index.js';
 import { keyWords } from '../problems.js';
 import { scan } from '../scan.js';
 import { type Answer, questionById, readAnswer } from './answers.js';
@@ -84,7 +84,7 @@ export function answersOf(
  */
 export function readDefaults(document: unknown): FirmDefaults {
   const problems: Problem[] = [...scan(document)];
-  const say = (path: Problem['path'], id: string, message: string) => problems.push({ path, id, message });
+  const say = (path: Problem['path'], id: ProblemId, message: string) => problems.push({ path, id, message });
   if (!isRecord(document))
     throw invalidInput('the defaults', [{ path: [], id: 'wrong-kind', message: 'is no object in braces' }]);
   const { format, name, answers = {}, fits = {} } = document;

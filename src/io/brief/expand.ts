@@ -104,7 +104,16 @@ function circuits(said: Said): readonly Part[] {
     if (!answer || (!('unknown' in answer) && !said.isThere(id))) continue;
     // a socket beside the cooker switch counts for more: it is left out only where somebody says that there is none
     const socket = id === 'cooker' ? { withSocket: said.value('cookerSocket') !== false } : {};
-    found.push(existingCircuit({ name, purpose, current: currentOf(answer), load: { ...more, ...socket } }));
+    const rating = id === 'solar' ? said.maybe('solarDevice') : undefined;
+    found.push(
+      existingCircuit({
+        name,
+        purpose,
+        current: currentOf(answer),
+        ...(rating ? { rating } : {}),
+        load: { ...more, ...socket },
+      }),
+    );
   }
   return found;
 }

@@ -1,4 +1,5 @@
 import { type CheckResult, judge, type Source, statement } from '../../core/index.js';
+import { invalidInput } from '../../units/index.js';
 import { distributionAreas } from './distributors.js';
 
 const WEIGHTS = [3, 5, 7, 13, 17, 19, 23, 29, 31, 37, 41, 43] as const;
@@ -46,6 +47,8 @@ export interface MeterPoint {
  * @returns the thirteenth digit, 0 to 9
  */
 export function meterPointCheckDigit(first12: string): number {
+  if (typeof first12 !== 'string' || !/^\d{12}/.test(first12))
+    throw invalidInput('a meter-point number', [{ path: ['first12'], message: 'must begin with twelve digits' }]);
   const sum = WEIGHTS.reduce((total, weight, i) => total + weight * Number(first12[i]), 0);
   return (sum % 11) % 10;
 }
@@ -56,7 +59,7 @@ const say = (holds: boolean, because: string): CheckResult => judge(meterPointPl
  * Reads a meter-point administration number: structure, check digit, distributor. It can be found plausible, never valid.
  * @param text 13 digits, or 21 characters with the top line; spaces, hyphens and a leading S may stand between
  * @returns its parts and the result of the check
- * @throws CalculationError `invalid-input` as `judge` does
+ * @throws CalculationError `invalid-input` where it is no text
  * @example
  * ```ts
  * import { readMeterPoint } from 'ohmwright/networks';
@@ -68,6 +71,8 @@ const say = (holds: boolean, because: string): CheckResult => judge(meterPointPl
  * ```
  */
 export function readMeterPoint(text: string): MeterPoint {
+  if (typeof text !== 'string')
+    throw invalidInput('a meter-point number', [{ path: ['text'], message: 'must be a text' }]);
   const plain = text.replace(/[\s-]/g, '').replace(/^S(?=[0-9])/i, '');
   if (/^\d{11}$/.test(plain))
     return {

@@ -75,6 +75,19 @@ export const ordinaryHome: AssumptionSet = {
       confirm: 'Look for a second service cable at the cut-out, and ask the distributor whether the service is looped.',
     },
     {
+      id: 'metered-demand',
+      fact: 'supply.meteredDemand',
+      when: { 'supply.phases': 1 },
+      value: { current: 40, about: 'assumed highest half-hour' },
+      source: {
+        document: 'common practice',
+        provenance: 'common-practice',
+        note: 'no source: 9.2 kW; networks are laid out for about 2 kW of each of many homes without electric heating, and one home peaks higher',
+      },
+      confirm:
+        'Read the highest half-hour of a year off the account of the smart meter, or log the load over a cold fortnight.',
+    },
+    {
       id: 'service-neutral',
       fact: 'supply.supplyNeutral',
       when: { 'supply.phases': 1 },
@@ -137,6 +150,13 @@ export const ordinaryHome: AssumptionSet = {
       value: 100,
       source: { document: 'physics', provenance: 'common-practice' },
       confirm: 'Read the rated current on the main switch.',
+    },
+    {
+      id: 'board-100',
+      fact: 'board.rating',
+      value: 100,
+      source: { document: 'physics', provenance: 'common-practice' },
+      confirm: 'Read the rated current off the consumer unit, or off its main switch where it has no other marking.',
     },
     {
       id: 'no-device-ahead',

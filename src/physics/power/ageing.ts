@@ -97,7 +97,7 @@ export const ageingRateOfUpgradedPaper = /* @__PURE__ */ formula({
   },
 });
 
-/** How a transformer warms: figures of its heat run, or those of its kind. */
+/** How a transformer warms: figures of its heat run, or those of its kind. @inline */
 export interface TransformerWarmth {
   /** Rise of the top oil at rated load, K. */
   readonly ratedOilRise: Kelvins;

@@ -22,7 +22,7 @@ export const dropOfSpreadLoad = /* @__PURE__ */ formula({
   },
 });
 
-/** What is tapped off a run at a place. */
+/** What is tapped off a run at a place. @inline */
 export interface TapOff {
   /** Distance from the start of the run, m, 0 and up. */
   readonly at: number;

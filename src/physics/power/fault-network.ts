@@ -8,7 +8,7 @@ import { factored, noughts } from './linear.js';
 /** The node behind all sources: the star points of grid and motors. */
 const SOURCE = 'source';
 
-/** A branch between two nodes: a cable, a transformer, or from the node `source` a grid or a motor. */
+/** A branch between two nodes: a cable, a transformer, or from the node `source` a grid or a motor. @inline */
 export interface FaultBranch {
   readonly name: string;
   readonly from: string;

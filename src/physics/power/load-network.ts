@@ -14,7 +14,7 @@ export interface NetworkSource {
   readonly impedance?: Impedance;
 }
 
-/** A cable or a transformer between two nodes. */
+/** A cable or a transformer between two nodes. @inline */
 export interface NetworkBranch {
   readonly name: string;
   readonly from: string;
@@ -30,7 +30,7 @@ export interface NetworkBranch {
   readonly ratio?: number;
 }
 
-/** A load from line to neutral at a node. */
+/** A load from line to neutral at a node. @inline */
 export interface PlacedLoad {
   readonly node: string;
   /** Line conductor: 0 for L1, 1 for L2, 2 for L3. */

@@ -11,7 +11,7 @@ import {
   warmed,
 } from '../short-circuit.js';
 
-/** What a figure is at least and at most. */
+/** What a figure is at least and at most. @inline */
 export interface Span {
   readonly least: number;
   readonly most: number;

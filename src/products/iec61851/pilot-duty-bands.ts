@@ -1,3 +1,4 @@
+import { refuseNumbers } from '../../core/refuse-numbers.js';
 import type { Ratio } from '../../units/index.js';
 import { pilotCurrentOf } from './pilot-duty-cycle.js';
 
@@ -16,6 +17,7 @@ export type PilotReading =
  * What a vehicle reads in a duty cycle, by the bands of IEC 61851-1:2017 Table A.8.
  * @param dutyCycle measured duty cycle, 1, 0 to 1
  * @returns the current offered, A, or why there is none
+ * @throws CalculationError `invalid-input` where a reading is no number
  * @example
  * ```ts
  * import { percent } from 'ohmwright';
@@ -27,6 +29,7 @@ export type PilotReading =
  * ```
  */
 export function readPilot(dutyCycle: Ratio): PilotReading {
+  refuseNumbers('the duty cycle of a control pilot', { dutyCycle });
   if (dutyCycle >= 0.08 && dutyCycle <= 0.97) return { meaning: 'current', current: pilotCurrentOf({ dutyCycle }) };
   if (dutyCycle >= 0.03 && dutyCycle <= 0.07) return { meaning: 'digital-communication' };
   return { meaning: dutyCycle === 1 ? 'not-offered' : 'not-allowed' };

@@ -1,4 +1,5 @@
 import { table } from '../../core/index.js';
+import { refuseNumbers } from '../../core/refuse-numbers.js';
 import type { Volts } from '../../units/index.js';
 
 /** Nominal voltages of the pilot signal by state. IEC 61851-1 Table A.4. */
@@ -40,6 +41,7 @@ export type PilotState = 'A' | 'B' | 'C' | 'D' | 'E' | 'F';
  * @param high voltage during the pulse, or the standing voltage, V, any
  * @param low voltage between pulses, V, any; absent when it does not alternate
  * @returns the state, or undefined where the voltages are no state's
+ * @throws CalculationError `invalid-input` where a reading is no number
  * @example
  * ```ts
  * import { volts } from 'ohmwright';
@@ -50,6 +52,7 @@ export type PilotState = 'A' | 'B' | 'C' | 'D' | 'E' | 'F';
  * ```
  */
 export function pilotStateAt(high: Volts, low?: Volts): PilotState | undefined {
+  refuseNumbers('the voltage of a control pilot', { high, ...(low === undefined ? {} : { low }) });
   const near = (a: number, b: number | undefined) => b !== undefined && Math.abs(a - b) <= 1;
   return (['A', 'B', 'C', 'D', 'E', 'F'] as const).find((state) => {
     if (!near(high, pilotStates.find({ half: 'high', state }))) return false;

@@ -1,4 +1,5 @@
 import { table } from '../../core/index.js';
+import { refuseNumbers } from '../../core/refuse-numbers.js';
 import { type Amperes, type Ohms, ohms } from '../../units/index.js';
 
 /** Current of a charging cable by its coding resistor. IEC 61851-1 Table B.2. */
@@ -48,6 +49,7 @@ const BANDS: readonly (readonly [least: number, most: number, nominal: number])[
  * @param measured resistance, Ω, 0 and up
  * @param connection single-phase or three-phase
  * @returns the current of the cable, A, or that there is none, an error, or no telling
+ * @throws CalculationError `invalid-input` where a reading is no number
  * @example
  * ```ts
  * import { ohms } from 'ohmwright';
@@ -58,6 +60,7 @@ const BANDS: readonly (readonly [least: number, most: number, nominal: number])[
  * ```
  */
 export function readCable(measured: Ohms, connection: 'single-phase' | 'three-phase'): CableReading {
+  refuseNumbers('the resistance of a proximity contact', { measured });
   if (measured < 60) return { kind: 'error' };
   if (measured > 4500) return { kind: 'no-cable' };
   const band = BANDS.find(([least, most]) => measured >= least && measured <= most);

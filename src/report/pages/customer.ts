@@ -6,7 +6,7 @@ import { wholeJob } from '../../site/whole-job.js';
 import { formatIn } from '../../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
 import { hoursWords } from '../plan-work.js';
-import { alike, namesOf, type Page, type PageOptions, page, settingOf } from './parts.js';
+import { alike, controlsOf, namesOf, type Page, type PageOptions, page, settingOf } from './parts.js';
 
 /** What a customer can answer or photograph; everything else is found out by the firm. */
 const forCustomer = (how: string | undefined): how is string =>
@@ -40,14 +40,14 @@ function get({ option, words: { customer: w }, words }: Page): readonly Block[] 
   const timed = option.points.flatMap((p) => (p.chargeTime?.seconds === undefined ? [] : [{ ...p.chargeTime, ...p }]));
   const [slowest] = timed.sort((a, b) => Number(a.inTime) - Number(b.inTime) || (b.seconds ?? 0) - (a.seconds ?? 0));
   const busy = option.night?.vehicles.find((v) => v.busy && v.busy.after === undefined)?.busy;
-  const { control } = option.installation.board;
+  const controls = controlsOf(option.installation);
   return [
     heading(2, w.get),
     ...list([
       ...points,
       // the title says that there is a load control
-      ...option.changes.filter((c) => !control || !c.includes(control.name)).map((change) => w.beside(change)),
-      ...(control ? [w.held] : []),
+      ...option.changes.filter((c) => !controls.some(({ name }) => c.includes(name))).map((change) => w.beside(change)),
+      ...(controls.length > 0 ? [w.held] : []),
       ...(slowest?.seconds === undefined
         ? []
         : [w.charge(formatIn(slowest.seconds, 's', 2), formatIn(slowest.window, 's', 3), slowest.inTime === true)]),
@@ -115,7 +115,7 @@ function need({ option, words: { customer: w } }: Page): readonly Block[] {
     ...list([
       ...named,
       ...(rest > 0 ? [w.more(rest)] : []),
-      w.consent,
+      ...option.beforeWork.flatMap((b) => w.before[b.id] ?? []),
       w.off,
       ...(titles.size > 0 ? [w.confirmed(titles.size)] : []),
     ]),

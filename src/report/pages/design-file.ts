@@ -1,5 +1,7 @@
 import type { CheckResult } from '../../core/index.js';
 import { type AspectVerdict, aspectTitles } from '../../design/assessment.js';
+import { pathTo } from '../../installation/index.js';
+import { deviceWords } from '../../installation/ordering.js';
 import { runsOf } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { wholeJob } from '../../site/whole-job.js';
@@ -13,16 +15,17 @@ import {
   unknownBlocks,
 } from '../plan.js';
 import { checkRow } from '../plan-checks.js';
-import { candidates, circuitWords, earthingBlocks, timeCurrent, voltageAlong } from '../plan-circuits.js';
+import { cableOf, candidates, circuitWords, earthingBlocks, timeCurrent, voltageAlong } from '../plan-circuits.js';
 import { conditionBlocks } from '../plan-conditions.js';
 import { chargeBlocks, nightBlocks } from '../plan-night.js';
 import { remedyBlocks } from '../plan-remedies.js';
+import { stageBlocks } from '../plan-stages.js';
 import { nextSteps } from '../plan-steps.js';
 import { ampsOf, conditionWords, demandFigure } from '../plan-supply.js';
 import { hoursWords } from '../plan-work.js';
 import { comparisonWords, sheetBlocks } from '../sheet.js';
 import { oneLineDiagram } from '../svg/index.js';
-import { type Alike, alike, namesOf, type Page, page, worstOfEach } from './parts.js';
+import { type Alike, alike, capital, namesOf, type Page, page, worstOfEach } from './parts.js';
 
 const HEAD = ['verdict', 'requirement', 'figures', 'where it stands'];
 const judged = (r: CheckResult): boolean => r.verdict !== 'not-required';
@@ -106,19 +109,50 @@ function operator({ option }: Page): readonly Block[] {
   ];
 }
 
-function feeders({ option }: Page): readonly Block[] {
-  return option.feeders.flatMap(({ run, demand, assessment, overall }) => [
-    heading(2, /^feeder\b/i.test(run) ? run : `Feeder ${run}`),
-    {
-      kind: 'verdict',
-      verdict: overall.verdict,
-      text: 'the feeder carries what it feeds, new charge points included',
-    } as const,
-    paragraph(
-      `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; it carries ${ampsOf(demand.limit)}.`,
-    ),
-    ...folded([{ title: 'Demand', results: demand.results }, ...byAspect(assessment.aspects, assessment.results)]),
-  ]);
+type Feeder = Page['option']['feeders'][number];
+
+/** Feeders that are built alike and end alike, together. */
+function alikeFeeders({ option }: Page): readonly (readonly Feeder[])[] {
+  const found = new Map<string, Feeder[]>();
+  for (const f of option.feeders) {
+    const run = pathTo(option.installation, f.run)?.run;
+    const key = JSON.stringify([
+      run && [cableOf(run), deviceWords(run), run.lines],
+      f.assessment.aspects,
+      f.overall.verdict,
+    ]);
+    found.set(key, [...(found.get(key) ?? []), f]);
+  }
+  return [...found.values()];
+}
+
+/** What feeders carry, and whether they are in order with the charge points behind them. */
+function feeders(of: Page): readonly Block[] {
+  return alikeFeeders(of).flatMap((kind) => {
+    const [first] = kind as [Feeder];
+    const names = kind.flatMap((f) => [f.run, ...(f.alike ?? [])]).join(', ');
+    return [
+      heading(2, /^feeder\b/i.test(names) ? capital(names) : `Feeder ${names}`),
+      {
+        kind: 'verdict',
+        verdict: first.overall.verdict,
+        text: `carries what it feeds, new charge points included${names.includes(', ') ? ': each of them' : ''}`,
+      } as const,
+      ...list(
+        kind.map(
+          ({ run, demand }) =>
+            `${capital(run)}: ${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; it carries ${ampsOf(demand.limit)}.`,
+        ),
+      ),
+      ...folded([
+        { title: 'Demand', results: kind.flatMap((f) => f.demand.results) },
+        ...byAspect(
+          first.assessment.aspects,
+          kind.flatMap((f) => f.assessment.results),
+        ),
+      ]),
+    ];
+  });
 }
 
 /** Charge points that are alike: the circuit of the one that is nearest to a limit stands for them. */
@@ -197,6 +231,7 @@ export function designFile(plan: Plan, options: PlanReportOptions = {}): readonl
         ...unknownBlocks(option),
         ...observationBlocks(plan),
         ...supply(of),
+        ...stageBlocks(option),
         ...operator(of),
         {
           kind: 'figure',

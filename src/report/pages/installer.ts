@@ -4,18 +4,20 @@ import { deviceWords } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
 import { inGround } from '../../site/trench.js';
 import { wholeJob } from '../../site/whole-job.js';
-import type { Task } from '../../site/work-rules.js';
 import { formatIn } from '../../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
 import { cableOf, circuitWords } from '../plan-circuits.js';
 import { standsFor } from '../plan-conditions.js';
-import { hoursWords, quantityOf } from '../plan-work.js';
+import { quantityOf } from '../plan-work.js';
 import { comparisonWords } from '../sheet.js';
 import { routePicture } from '../svg/index.js';
+import { order } from './order.js';
 import {
   type Alike,
   alike,
+  capital,
   chargePointsOf,
+  controlsOf,
   earthingOf,
   namesOf,
   type Page,
@@ -33,7 +35,9 @@ const MOST = 12;
 /** What has to be known or confirmed before anybody installs. */
 function first({ option, words: { installer: w, customer } }: Page): readonly Block[] {
   const open = option.unknown.filter((u) => u.decides);
+  const before = option.beforeWork.filter((b) => b.state === 'in-the-way' || b.whom !== 'customer');
   return [
+    ...(before.length > 0 ? [heading(2, w.before), ...list(before.map((b) => `${b.words}.`))] : []),
     ...(open.length > 0
       ? [
           heading(2, w.open),
@@ -179,42 +183,19 @@ function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
 }
 
 /** Feeders that are yet to be installed. */
-function feeders({ option, words: { installer: w, tester } }: Page): readonly Block[] {
-  return option.feeders.flatMap(({ run: id, items }) => {
+function feeders(of: Page): readonly Block[] {
+  const { option, words } = of;
+  const { installer: w, tester } = words;
+  return option.feeders.flatMap(({ run: id, alike: others = [], items }) => {
     const run = items && pathTo(option.installation, id)?.run;
     if (!run) return [];
     return [
-      heading(3, tester.circuit(id)),
+      heading(3, [id, ...others].map(tester.circuit).join(', ')),
       ...list([w.cable(cableOf(run)), w.device(deviceWords(run)), w.lines(linesOf(run))]),
+      ...grid('', w.routeHead, sections([run], of)),
     ];
   });
 }
-
-/** The work in its order, each task once. */
-function order({ option, words: { installer: w, operator } }: Page): readonly Block[] {
-  const { route } = option.notification.decision;
-  const told = route === 'no-duty' ? [] : [w.operator(operator.answer[route])];
-  const { tasks } = wholeJob(option).hours;
-  const rank = (t: Task): number => LAST.indexOf(t);
-  const sorted = [...tasks].sort((a, b) => rank(a.task) - rank(b.task));
-  const steps = [
-    ...(route === 'notify-after' ? [] : told),
-    ...sorted.map(({ task }) => w.tasks[task] ?? w.other(task)).filter((step) => step !== ''),
-    ...(option.remedies ?? []).map((r) => w.other(r.what)),
-    ...(route === 'notify-after' ? told : []),
-  ];
-  return [
-    heading(2, w.order),
-    ...list([...new Set(steps)].map((step, i) => `${i + 1}. ${step}`)),
-    paragraph(w.inAll(hoursWords(option.hours))),
-  ];
-}
-/** What comes last, whatever comes before it. */
-const LAST: readonly Task[] = [
-  'fix and connect the point',
-  'dead and live tests',
-  'settings, handover and certificate',
-];
 
 /** Advice that is not met, and cables for which a maker is asked first. */
 function heed({ option, words: { installer: w } }: Page): readonly Block[] {
@@ -257,14 +238,13 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         kind: 'answer',
         verdict: option.overall.verdict,
         words: words.installer.answer[option.overall.verdict],
-        text: kinds.length === 1 && kind ? `${circuitWords(kind.first)}.` : `${option.title}.`,
+        text: kinds.length === 1 && kind ? `${capital(circuitWords(kind.first))}.` : `${option.title}.`,
       };
     },
     (of) => {
       const { option, words } = of;
       const { installer: w } = words;
       const kinds = alike(option.points);
-      const { control } = option.installation.board;
       return [
         ...list(
           worstOfEach(option.overall.failed)
@@ -274,9 +254,11 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         ...first(of),
         heading(2, w.circuit),
         ...kinds.flatMap((kind) => circuit(kind, kinds.length > 1, of)),
-        ...list([
-          ...(control?.limit.state === 'known' ? [w.limiter(control.name, formatIn(control.limit.value, 'A'))] : []),
-        ]),
+        ...list(
+          controlsOf(option.installation).flatMap(({ name, limit }) =>
+            limit.state === 'known' ? [w.limiter(name, formatIn(limit.value, 'A'))] : [],
+          ),
+        ),
         ...feeders(of),
         ...routes(kinds, of),
         ...order(of),

@@ -1,6 +1,6 @@
 import type { CheckResult } from '../../core/index.js';
 import { runsOfNames } from '../../core/names.js';
-import type { ChargePoint, Run } from '../../installation/index.js';
+import { type Board, type ChargePoint, type Installation, pathsOf, type Run } from '../../installation/index.js';
 import { earthingWords } from '../../installation/marking.js';
 import { eachPoint } from '../../site/alike-plans.js';
 import type { OptionPlan, Plan, PointPlan } from '../../site/index.js';
@@ -45,6 +45,16 @@ export function page(
   const of = { plan, option, words };
   return [...top, answer(of), judged, caution(code.standing), ...blocks(of)];
 }
+
+/** A text with a capital letter. */
+export const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+
+/** Every load control, from the origin on. */
+export const controlsOf = (installation: Installation): readonly NonNullable<Board['control']>[] =>
+  [
+    installation.board,
+    ...pathsOf(installation).flatMap(({ run }) => run.feeds.filter((o): o is Board => o.kind === 'board')),
+  ].flatMap(({ control }) => control ?? []);
 
 /** The charge points that a circuit feeds. */
 export const chargePointsOf = ({ feeds }: Run): readonly ChargePoint[] =>

@@ -60,10 +60,13 @@ function besides(readings: readonly Reading[], { tester: w }: ReportWords): read
 }
 
 /** A reading in short, the same in every form: by its identifier, whose end names a point, or what is read. */
-function shortName({ id, what: words, limits }: PlannedReading, { tester: w }: ReportWords): string {
+function shortName(reading: PlannedReading, { tester: w }: ReportWords): string {
+  const { id, what: words, limits } = reading;
   const key = Object.hasOwn(w.readings, id) ? id : id.replace(/-.*$/, '');
   const name = Object.hasOwn(w.readings, key) ? w.readings[key] : undefined;
-  return name ?? (limits.some((l) => l.kind === 'must-not-trip') ? w.holds(words) : words);
+  // of the first residual current device, where it is, is told by nothing else
+  const own = /^residual1At/.test(id) ? w.residual(words.replace(/^[^:]*: /, '')) : words;
+  return name ?? (limits.some((l) => l.kind === 'must-not-trip') ? w.holds(own) : own);
 }
 
 function readingTable(
@@ -89,10 +92,13 @@ function readingTable(
   return grid('', boxes ? head : head.slice(0, -1), rows, [2, 3, 4], boxes ? [5] : []);
 }
 
+/** Read at the origin, once for all circuits. */
+const ofOrigin = ({ reading }: Reading): boolean => reading.id === 'externalLoop';
+
 /** Boxes for circuits that are alike: a row for each, a column for each reading; expected figures that differ beside them. */
 function boxesFor({ points }: Alike, state: 'dead' | 'live', words: ReportWords): readonly Block[] {
   const { tester: w } = words;
-  const all = points.map((p) => readingsOf(p).filter((r) => r.state === state));
+  const all = points.map((p) => readingsOf(p).filter((r) => r.state === state && !ofOrigin(r)));
   const columns = (all[0] ?? []).map(({ reading }, i) => {
     const figures = new Set(all.map((r) => expected([r[i]?.reading ?? reading], words)));
     return { name: shortName(reading, words), differs: figures.size > 1, i };
@@ -133,13 +139,20 @@ function chapter(kind: Alike, { words }: Page): readonly Block[] {
     return [heading(2, title), paragraph(`${w.none}: ${tests.gaps.map(gapWords).join('; ')}.`)];
   const readings = readingsOf(first);
   const all = points.map(readingsOf);
+  const once = grid(
+    w.once,
+    [w.head[1] ?? '', w.head[2] ?? '', w.each],
+    readings.filter(ofOrigin).map(({ reading }) => [shortName(reading, words), expected([reading], words), '']),
+    [],
+    [2],
+  );
   return [
     heading(2, title),
     paragraph(
       `${deviceWords(first.run)}. ${w.state(formatIn(tests.testTemperature, '°C'), tests.electronics)}${one ? '' : ` ${w.across}`}`,
     ),
     ...readingTable(readings, all, words, one),
-    ...(one ? [] : [...boxesFor(kind, 'dead', words), ...boxesFor(kind, 'live', words)]),
+    ...(one ? [] : [...once, ...boxesFor(kind, 'dead', words), ...boxesFor(kind, 'live', words)]),
     ...list(besides(readings, words)),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Route } from '../../demand/connection.js';
+import type { BeforeWork } from '../../site/before-work.js';
 import type { OptionPlan } from '../../site/index.js';
 import type { Task } from '../../site/work-rules.js';
 
@@ -29,7 +30,7 @@ export const englishWords = {
       `${names}: up to ${amps}${power ? `, about ${power}` : ''}.`,
     charge: (time: string, window: string, inTime: boolean) =>
       `A charge as described takes ${time} at full current; the car stands for ${window}${inTime ? '' : ', which is too short'}.`,
-    lacking: (energy: string) => `With everything else at its most all night it would still lack ${energy}.`,
+    lacking: (energy: string) => `With everything else at its highest all night it would be ${energy} short.`,
     held: 'While the house draws much, the car charges slowly or waits.',
     beside: (what: string) => `Beside it: ${what}.`,
     where: 'Where it goes',
@@ -46,12 +47,12 @@ export const englishWords = {
       'not-determined': 'Whether the network operator has to agree first is not known yet.',
     } satisfies Record<Route, string>,
     cost: 'What it costs',
-    noPrice: 'The price is quoted apart.',
+    noPrice: 'The price is quoted separately.',
     undecided: 'There is no price before it is decided.',
     price: {
       net: 'Material and labour',
       tax: 'Tax',
-      total: 'In all',
+      total: 'Total',
       line: 'What',
       amount: 'Amount',
       open: (what: string) => `Not priced yet, so that the sum is no offer: ${what}.`,
@@ -60,14 +61,18 @@ export const englishWords = {
     answerOf: (fact: string, how: string) => `${fact}: ${how}`,
     entry: (title: string, how: string) => `${title} (${how})`,
     more: (n: number) => `${n} more ${counted(n, 'fact', 'facts')}, which we find out ourselves.`,
-    consent: 'If the premises are not yours: the owner’s agreement.',
+    before: {
+      'owner-consent': 'If the premises are not yours: the owner’s agreement in writing.',
+      'lead-reach': 'A picture of the parked car: the lead has to reach it.',
+      'data-connection': 'How the charge point gets to the internet.',
+    } as Readonly<Partial<Record<BeforeWork['id'], string>>>,
     off: 'Access to meter and board; the power is off for part of the day.',
     confirmed: (n: number) =>
       `On the day we first confirm ${n} ${counted(n, 'thing', 'things')} that nobody has looked at yet.`,
     others: (n: number) => `There ${counted(n, 'is one other way', `are ${n} other ways`)} to do it: ask us.`,
-    seen: 'Seen on what is there',
+    seen: 'Seen on existing circuits',
     seenWords: (circuits: string) =>
-      `Existing circuits do not meet rules of today: ${circuits}. They are no part of this work; have them looked at.`,
+      `These do not meet the rules of today: ${circuits}. They are no part of this work; have them looked at.`,
   },
   installer: {
     title: (job: string) => `Installer: ${job}`,
@@ -77,6 +82,7 @@ export const englishWords = {
       fail: 'Fail: do not install this',
       'not-determined': 'Not decided: do not install yet',
     } satisfies Record<Decided, string>,
+    before: 'To settle before the day',
     open: 'To find out first',
     confirm: 'To confirm before anything is installed',
     confirmWords:
@@ -108,6 +114,21 @@ export const englishWords = {
       'wall hole and sealing, each': 'Drill the wall, sleeve and seal.',
       'load limiter with its current sensor': 'Fit the load limiter and its sensor.',
       'sensor cable, each 10 m': 'Run the sensor cable.',
+      'attendance at the change of the supply': 'Be there when the operator changes the supply.',
+      'replacement of the tails': 'Replace the tails.',
+      'new enclosure with main switch': 'Fit the new enclosure with its main switch.',
+      'board at the end of a feeder': 'Fit the board at the end of the feeder.',
+      'earthing conductor': 'Run the earthing conductor.',
+      'main bonding conductor, each': 'Run the main bonding conductors.',
+      'earth electrode with test': 'Drive the earth electrode and test it.',
+      'surge protection': 'Fit the surge protection.',
+      'trench by hand, each m': 'Dig the trench.',
+      'trench by machine, each m': 'Dig the trench.',
+      'sand bedding and warning tape, each m': 'Bed the cable in sand, lay the warning tape.',
+      'backfill, each m': 'Backfill.',
+      'reinstatement of turf or soil, each m': 'Make good the surface.',
+      'reinstatement of paving, each m': 'Make good the surface.',
+      'reinstatement of concrete or asphalt, each m': 'Make good the surface.',
       'fix and connect the point': 'Fix and connect the charge point.',
       'dead and live tests': 'Test dead, then live: the tester’s page.',
       'settings, handover and certificate': 'Make the settings, hand over, certify.',
@@ -118,7 +139,7 @@ export const englishWords = {
     material: 'Material',
     materialHead: ['quantity', 'item'],
     openQuantity: 'open',
-    heed: 'To heed',
+    heed: 'Points to watch',
     heeded: (title: string, why: string) => `Advice not met: ${title} (${why}).`,
     failed: (title: string, why: string) => `Not met: ${title} (${why}).`,
     asked: (area: string, rating: string, obtain: string) =>
@@ -138,6 +159,8 @@ export const englishWords = {
     head: ['no.', 'reading', 'expected', 'at least', 'at most', 'read'],
     each: 'read',
     done: 'in order?',
+    residual: (reading: string) => `RCD, ${reading}`,
+    once: 'Read once',
     holds: (reading: string) => `${reading}: must not trip`,
     dead: 'dead',
     live: 'live',
@@ -197,7 +220,7 @@ export const englishWords = {
   judged: (reference: string | undefined, date: string, code: string, invented: boolean) =>
     `${invented ? 'Invented example. ' : ''}${reference ? `${reference}, surveyed` : 'Surveyed'} ${date}, judged by ${code}.`,
   notInstallation:
-    'A calculation, no installation: checked on site, carried out, tested and certified by competent persons.',
+    'A calculation, not an installation: to be checked on site, carried out, tested and certified by competent persons.',
   noOption: 'No way to do it was found.',
   points: (names: readonly string[]) => `${counted(names.length, 'Charge point', 'Charge points')} ${names.join(', ')}`,
   several: (first: string, last: string, n: number) => `${first} to ${last} (${n})`,

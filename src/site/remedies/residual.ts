@@ -1,11 +1,12 @@
 import { known } from '../../core/index.js';
 import { type Board, RCBO_B, type ResidualDevice, type Run } from '../../installation/index.js';
-import { type Amperes, amperes, milliamperes } from '../../units/index.js';
+import { type Amperes, amperes, milliamperes, ohms } from '../../units/index.js';
 import type { Survey } from '../survey.js';
 import {
   boardsTo,
   type Change,
   feedersTo,
+  isKnown,
   item,
   leastOf,
   PUT_THERE,
@@ -13,6 +14,7 @@ import {
   type SurveyRemedy,
   sizeFrom,
   withFirstBoard,
+  withSupply,
   withWantedRuns,
 } from './remedy.js';
 
@@ -169,10 +171,53 @@ function aheadOfDevices({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** Further rods, or a deeper one, until the electrode measures what lasts. */
+function electrode({ survey, result }: Situation): readonly Change[] {
+  const { electrode: old } = survey.installation.supply;
+  const most = result.limit?.value;
+  if (!old || most === undefined) return [];
+  const resistance = known(ohms(most), `${PUT_THERE}: further rods until it measures at most ${most} Ω`);
+  const { externalImpedance: loop } = survey.installation.supply;
+  const now = loop.state === 'known' && loop.value > most ? { externalImpedance: resistance } : {};
+  return [
+    {
+      survey: withSupply(survey, { electrode: { ...old, resistance }, ...now }),
+      what: `earth electrode of at most ${most} Ω, by a deeper rod or further ones`,
+      items: [item('electrode', 'earth rod with clamp and coupling', 1, 'set')],
+      tasks: [['earth electrode with test', 1]],
+    },
+  ];
+}
+
+/** Devices ahead of the circuit that open with it get a time delay. */
+function delayed({ survey }: Situation): readonly Change[] {
+  const found = onTheWay(survey, (d) =>
+    isKnown(d.delay, 'selective')
+      ? d
+      : { ...d, delay: known('selective', PUT_THERE), rating: known(milliamperes(100), PUT_THERE) },
+  );
+  if (found.changed.length === 0) return [];
+  return [
+    {
+      survey: found.survey,
+      what: 'RCD 100 mA with time delay ahead, in place of the one that opens with the circuit',
+      items: [item('residual-device', 'RCD 100 mA, time-delayed')],
+      tasks: [['residual current device, replaced', found.changed.length]],
+    },
+  ];
+}
+
 const onType = ['smooth-current-upstream', 'residual-current-type'];
 
 /** Remedies about residual current devices. */
 export const residualRemedies: readonly SurveyRemedy[] = [
+  { id: 'electrode', title: 'A better earth electrode', checks: ['electrode-stability'], ways: electrode },
+  {
+    id: 'residual-selective',
+    title: 'A device with time delay ahead of the circuit',
+    checks: ['residual-current-selectivity'],
+    ways: delayed,
+  },
   {
     id: 'double-pole',
     title: 'A device that opens line and neutral',

@@ -258,6 +258,22 @@ function forDrop(of: WorkedOption, s: Search): Found | undefined {
   return passes(plan) && sizes(plan) < sizes(of.plan) ? { choices, worked: { ...changed, plan } } : undefined;
 }
 
+/** Advice that is not followed by an option that passes: each with the cheapest remedy, alone. */
+function forAdvice(of: WorkedOption, s: Search): readonly Found[] {
+  const advised = new Map<string, CheckResult>(
+    of.plan.overall.advice.flatMap((r): [string, CheckResult][] => (r.verdict === 'fail' ? [[r.check, r]] : [])),
+  );
+  return [...advised].flatMap(([check, result]) => {
+    const [choice] = choicesFor(result, of, s);
+    const changed = choice && s.budget > 0 ? withChosen(of, [choice], advised, s) : undefined;
+    if (!choice || !changed) return [];
+    s.budget -= 1;
+    const plan = s.assess(of, changed.survey, changed.remedies);
+    const cured = !plan.overall.advice.some((r) => r.check === check && r.verdict === 'fail');
+    return passes(plan) && cured ? [{ choices: [choice], worked: { ...changed, plan } }] : [];
+  });
+}
+
 /** What was found: brief offers, and the options behind those that lift the best verdict. */
 export interface Sought {
   readonly offers: readonly RemedyOffer[];
@@ -280,7 +296,7 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
     if (passing && worked.indexOf(of) > worked.indexOf(passing)) break;
     const found = sound
       ? of === passing
-        ? [forNotice(of, s), forDrop(of, s)].flatMap((f) => f ?? [])
+        ? [forNotice(of, s), forDrop(of, s), ...forAdvice(of, s)].flatMap((f) => f ?? [])
         : []
       : new OptionSearch(of, s, offers.length === 0).all();
     for (const [i, { worked: then }] of found.entries()) {

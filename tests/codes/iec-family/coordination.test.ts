@@ -34,7 +34,7 @@ const cable = (construction: Cable['construction'], area: number, change: Partia
   insulation: 'thermoplastic-70',
   cores: 2,
   area: known(squareMillimetres(area)),
-  protective: 'core',
+  protective: 'separate',
   ...change,
 });
 const three: readonly Line[] = ['L1', 'L2', 'L3'];

@@ -38,7 +38,7 @@ const multicore = (area: number, cores: Cable['cores'] = 4): Cable => ({
   insulation: 'thermoplastic-70',
   cores,
   area: known(squareMillimetres(area)),
-  protective: 'core',
+  protective: 'separate',
 });
 const over = (length: number): Run['stretches'] => [stretch({ length: known(metres(length)) })];
 const rated = (amps: number) => ({ ...circuit().device, rating: known(amperes(amps)) });

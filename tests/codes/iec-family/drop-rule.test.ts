@@ -40,7 +40,7 @@ const multicore = (area: number, cores: Cable['cores']): Cable => ({
   insulation: 'thermoplastic-70',
   cores,
   area: known(squareMillimetres(area)),
-  protective: 'core',
+  protective: 'separate',
 });
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
 const dropOf = (installation: Installation, id = 'ev', options = {}) =>

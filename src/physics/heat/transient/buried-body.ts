@@ -33,7 +33,7 @@ export interface CableStore {
   readonly outerCapacity: number;
 }
 
-/** A cable or duct in the ground, as far as the course of its temperature in time is concerned. */
+/** A cable or duct in the ground, as far as the course of its temperature in time is concerned. @inline */
 export interface BuriedBody {
   /** Outer diameter of the cable, or of its duct, mm. */
   readonly diameter: Millimetres;
