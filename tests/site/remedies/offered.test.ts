@@ -44,7 +44,8 @@ describe('what fails is offered what a competent person would do, and passes wit
         ['wanted.0.point.socket', 'BS 1363'],
       ],
       remedy: /setting lowered to 10 A/,
-      verdict: 'pass',
+      // what kind of premises it is, which a socket-outlet asks for, stands nowhere in that survey
+      verdict: 'not-determined',
     },
     {
       what: 'a main switch of 25 A in the garage: a larger one there',
@@ -55,7 +56,8 @@ describe('what fails is offered what a competent person would do, and passes wit
         ['board.runs.5.feeds.0.mainSwitch', { rating: '25 A' }],
       ],
       remedy: /main switch of \d+ A at garage/,
-      verdict: 'pass',
+      // the energy that the maker's device lets through is still to be asked for
+      verdict: 'not-determined',
     },
     {
       what: 'feeding back on a board rated 100 A: one rated 125 A',
