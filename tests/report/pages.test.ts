@@ -184,7 +184,7 @@ describe('an easy home', () => {
   });
 
   it('prints the calculation sheet on demand only', () => {
-    const plan = easyHome();
+    const plan = examplePlan('easy-home');
     expect(words(designFile(plan, { sheet: true }))).toBeGreaterThan(words(designFile(plan)) + 500);
   });
 
