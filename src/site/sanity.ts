@@ -43,6 +43,21 @@ const total = (stretches: readonly Stretch[]): Fact<number> | undefined => {
 /** How far below U_0/Z_e the prospective current of one line may be; that between three lines is well above it. */
 const [ONE_LINE, THREE_LINES] = [1.6, 1.2];
 
+/** On TT the loop holds the electrode, so that it is hardly below it. */
+function loopBelowElectrode({ supply }: Survey['installation']): readonly SanityQuestion[] {
+  const { externalImpedance: z, electrode, system } = supply;
+  const r = electrode?.resistance;
+  if (z.state !== 'known' || r?.state !== 'known' || system.state !== 'known' || system.value !== 'TT') return [];
+  if (z.value * 1.25 >= r.value) return [];
+  return [
+    {
+      of: 'external impedance and electrode',
+      question: `Was the loop measured with the bonding connected? It holds the electrode of ${formatIn(r.value, 'Ω')}, and ${formatIn(z.value, 'Ω')} was written down.`,
+      provenance: 'common-practice',
+    },
+  ];
+}
+
 /** The two readings at the origin belong together: the fault current to earth cannot be above the prospective current by much. */
 function readingsApart({ supply }: Survey['installation']): readonly SanityQuestion[] {
   const { externalImpedance: z, prospectiveCurrent: i, system, nominalVoltage, phases } = supply;
@@ -91,6 +106,7 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
           ),
           ...outside('the prospective current', supply.prospectiveCurrent, customary.prospectiveCurrent),
         ]),
+    ...loopBelowElectrode(survey.installation),
     ...(supply.transformer ? [] : readingsApart(survey.installation)),
     ...transformerQuestions(supply),
     ...(home ? outside('the tails', supply.tails, customary.tailsArea) : []),

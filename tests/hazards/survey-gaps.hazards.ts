@@ -14,7 +14,6 @@ const rod: Partial<Supply> = {
   system: known('TT', 'rod seen'),
   earthingConductorLaid: known('above-ground-protected', 'seen'),
 };
-const electrode: Partial<Supply> = { electrode: { resistance: known(ohms(80), 'measured') } };
 const three = (supply: Partial<Supply>) => at({ ...supply, phases: known(3, 'seen') });
 const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
 
@@ -130,22 +129,6 @@ export const chapter: Chapter = {
       check: 'external-impedance-customary',
       unsafe: { what: 'TT, Z_e 0.2 Ω beside I_pf 1.15 kA.', told: () => at({ ...rod, ...readings(0.2, 1150) }) },
       sound: { what: 'TT, Z_e 60 Ω beside I_pf 1.15 kA.', told: () => at({ ...rod, ...readings(60, 1150) }) },
-    },
-    {
-      id: 'loop-below-its-own-electrode',
-      title: 'A loop of 5 Ω through an electrode of 80 Ω',
-      harm: 'The loop was measured with the bonding connected. The day the water pipe is renewed in plastic, the earth is gone.',
-      clause: 'the loop holds the electrode; the room that is left is common practice, no source',
-      mustNotSay: 'That 5 Ω is the earth of this house.',
-      check: 'origin-readings-agree',
-      unsafe: {
-        what: 'TT, Z_e 5 Ω beside an electrode of 80 Ω.',
-        told: () => at({ ...rod, ...readings(5, 1150), ...electrode }),
-      },
-      sound: {
-        what: 'TT, Z_e 81 Ω beside an electrode of 80 Ω.',
-        told: () => at({ ...rod, ...readings(81, 1150), ...electrode }),
-      },
     },
     {
       id: 'three-lines-with-the-current-of-less-than-one',

@@ -23,7 +23,7 @@ test('one survey to its reports, a page for each reader', () => {
     expect(readFileSync(join(folder, 'easy-home.plan.md'), 'utf8')).toContain('| verdict |');
     const pageOf = (reader: string) => readFileSync(join(folder, `easy-home.${reader}.html`), 'utf8');
     expect(pageOf('customer')).toMatch(/Yes, it can be done.*£\d,\d{3}\.\d\d/s);
-    expect(pageOf('installer')).toContain('Set the charge point to 32 A.');
+    expect(pageOf('installer')).toMatch(/Set the charge point to \d+ A\./);
     expect(pageOf('tester')).toContain('R_1+R_2');
     expect(pageOf('operator')).toContain('Application before the work');
     expect(pageOf('design')).toContain('href="#chapter-1"');

@@ -256,7 +256,7 @@ export const faultTerms = {
     least: 0,
     words: 'protective conductor by the table for the same material',
   },
-  /** Cross-sectional area of a bonding conductor S_b, mm², 0 and up: 0 where it is seen to be missing. */
+  /** Cross-sectional area of a bonding conductor S_b, mm², 0 and up. */
   bondingArea: { symbol: 'S_b', unit: 'mm²', least: 0, words: 'cross-sectional area of a bonding conductor' },
   /** Smallest area of a bonding conductor S_b,min, mm², above 0. */
   minimumBondingArea: { symbol: 'S_b,min', unit: 'mm²', above: 0, words: 'smallest area of a bonding conductor' },

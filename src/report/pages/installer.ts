@@ -1,6 +1,6 @@
 import type { CheckResult } from '../../core/index.js';
 import { pathTo, type Run } from '../../installation/index.js';
-import { deviceWords } from '../../installation/ordering.js';
+import { deviceWords, separateResidual } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
 import { inGround } from '../../site/trench.js';
 import { wholeJob } from '../../site/whole-job.js';
@@ -98,6 +98,7 @@ function circuit(
     ...list([
       // of one kind of circuit the answer says it
       ...(several ? [w.cable(cableOf(point.run)), w.device(deviceWords(point.run))] : []),
+      ...separateResidual(point.run).map(w.device),
       ...(setting === undefined ? [] : [w.setting(setting)]),
       ...(point.earthing.length === 0 ? [] : [earthing === undefined ? w.earthingOpen : w.earthing(earthing)]),
       // on a single phase there is nothing to choose
@@ -159,26 +160,21 @@ function routeFigure(run: Run, from: string, title: string, words: ReportWords):
 function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
   const { words, option } = of;
   const { installer: w } = words;
+  const named = kinds.map(({ first: point, points }) => ({
+    run: point.run,
+    runs: points.map((p) => p.run),
+    names: namesOf(
+      points.map((p) => p.point),
+      words,
+    ),
+  }));
   return [
     heading(2, w.route),
-    ...kinds.flatMap(({ first: point, points }) => {
-      const names = namesOf(
-        points.map((p) => p.point),
-        words,
-      );
-      const from = pathTo(option.installation, point.run.id)?.boards.at(-1)?.id ?? '';
-      return [
-        ...grid(
-          kinds.length > 1 ? names : '',
-          w.routeHead,
-          sections(
-            points.map((p) => p.run),
-            of,
-          ),
-        ),
-        ...routeFigure(point.run, from, `${w.route}: ${names}`, words),
-      ];
-    }),
+    ...named.flatMap(({ runs, names }) => grid(kinds.length > 1 ? names : '', w.routeHead, sections(runs, of))),
+    // pictures stand side by side on paper
+    ...named.flatMap(({ run, names }) =>
+      routeFigure(run, pathTo(option.installation, run.id)?.boards.at(-1)?.id ?? '', `${w.route}: ${names}`, words),
+    ),
   ];
 }
 
@@ -223,7 +219,7 @@ function heed({ option, words: { installer: w } }: Page): readonly Block[] {
  * import { planOf } from 'ohmwright/site';
  *
  * const plan = planOf(readSurvey(survey), { ...inGreatBritain('2018+A2:2022'), lengths: false, remedies: false });
- * renderText(installerPage(plan)).includes('Set the charge point to 32 A.'); // => true
+ * renderText(installerPage(plan)).includes('Order of work'); // => true
  * ```
  */
 export function installerPage(plan: Plan, options: PageOptions = {}): readonly Block[] {

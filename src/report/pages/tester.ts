@@ -171,7 +171,7 @@ function chapter(kind: Alike, { words }: Page): readonly Block[] {
  * import { planOf } from 'ohmwright/site';
  *
  * const plan = planOf(readSurvey(survey), { ...inGreatBritain('2018+A2:2022'), lengths: false, remedies: false });
- * renderText(testerPage(plan)).includes('0.465 Ω'); // => true
+ * renderText(testerPage(plan)).includes('R_1+R_2'); // => true
  * ```
  */
 export function testerPage(plan: Plan, options: PageOptions = {}): readonly Block[] {

@@ -103,7 +103,7 @@ function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number]
       : run.feeds.some((o) => o.kind === 'charge-point')
         ? outlet(end, y)
         : loadEnd(end, y),
-    text(words, y - 3, shorten(times > 1 ? `${name} (${times})` : name, room(words)), 'font-size="11"'),
+    text(words, y - 3, shorten(times > 1 ? `${times} x ${name}` : name, room(words)), 'font-size="11"'),
     text(words, y + 12, shorten(run.ring ? `ring, ${details}` : details, room(words, 10.5)), 'font-size="10.5"'),
   );
   sheet.y += ROW;

@@ -82,7 +82,7 @@ function readingsAgree(supply: Supply): Known<true> {
   if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   const three = phases.state === 'known' && phases.value === 3;
-  if (system.value === 'TT') return electrodeAgrees(z, electrode?.resistance);
+  if (system.value === 'TT') return true;
   if (three && i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage)
     return again(
       `I_pf of ${Math.round(i[0])} A is less than the ${Math.round(nominalVoltage / z[0])} A to earth that Z_e of ${z[0]} Ω gives: between three lines more flows, about twice as much`,
@@ -90,14 +90,6 @@ function readingsAgree(supply: Supply): Known<true> {
   if (system.value !== 'TN-C-S') return true;
   const lines = three ? 2 : 1;
   return i[1] * z[1] > ABOVE * lines * nominalVoltage ? said(z[1], i[1]) : true;
-}
-
-/** On TT the loop holds the electrode, so that it is never much below it. */
-function electrodeAgrees(z: readonly [number, number], resistance: Fact<number> | undefined): Known<true> {
-  const r = resistance && endsOf(resistance);
-  return r && z[1] < BELOW * r[0]
-    ? again(`Z_e of ${z[1]} Ω is below the ${r[0]} Ω of the electrode, which is part of it`)
-    : true;
 }
 
 function customary({ externalImpedance, system, externalImpedanceConfirmed }: Supply): Known<true | string> {
