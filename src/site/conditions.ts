@@ -1,7 +1,14 @@
 import type { WiringCode } from '../codes/wiring-code.js';
 import { factWords } from '../core/index.js';
 import { conditionsOf, type PermittedInterval, permitted } from '../design/index.js';
-import { type AssumptionSet, byAssumption, factRegister, pathTo, withAssumption } from '../installation/index.js';
+import {
+  type AssumptionSet,
+  byAssumption,
+  factRegister,
+  isRecord,
+  pathTo,
+  withAssumption,
+} from '../installation/index.js';
 import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
@@ -17,7 +24,9 @@ export function toConfirm(
   return conditionsOf(installation, results).map((condition) => {
     const entry = set?.entries.find((e) => `${set.id}/${e.id}` === condition.assumption);
     const { role, facts } = condition;
-    const title = role === undefined ? factRegister().get(entry?.fact ?? '')?.title : factWords(role);
+    // what was assumed as a whole is called so, and not by the role of one figure in it
+    const whole = role === undefined || isRecord(entry?.value);
+    const title = whole ? factRegister().get(entry?.fact ?? '')?.title : factWords(role);
     return {
       ...condition,
       title: title ?? facts.join(', '),
