@@ -6,6 +6,7 @@ import {
   byAssumption,
   type Choice,
   factRegister,
+  isRecord,
   pathTo,
   withAssumption,
 } from '../installation/index.js';
@@ -37,7 +38,9 @@ export function toConfirm(
     const entry = set?.entries.find((e) => `${set.id}/${e.id}` === condition.assumption);
     const { role, facts } = condition;
     const registered = factRegister().get(entry?.fact ?? '');
-    const title = registered?.title ?? (role === undefined ? facts.join(', ') : factWords(role));
+    // what was assumed as a whole is called so, and not by the role of one figure in it
+    const whole = role === undefined || isRecord(entry?.value);
+    const title = registered?.title ?? (whole ? facts.join(', ') : factWords(role));
     const unit = condition.unit ?? registered?.unit;
     return {
       ...condition,
