@@ -19,6 +19,7 @@ import { milliamperes } from '../../../units/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
+  aheadOfEnd,
   ofAdditional,
   ofProtecting,
   protectingDevices,
@@ -155,13 +156,14 @@ export const additionalProtection = () => {
     checks: [
       each(
         'additional',
-        [
-          protectedFor(c.socketsProtected, 'finalSockets'),
-          protectedFor(c.lightingProtected, 'lightingOfHousehold'),
-          protectedFor(c.bathroomProtected, 'bathOrShower'),
-          protectedFor(c.concealedProtected, 'concealed'),
-        ],
-        ({ point }: AdditionalPlace) => point === undefined,
+        [protectedFor(c.socketsProtected, 'finalSockets'), protectedFor(c.lightingProtected, 'lightingOfHousehold')],
+        ({ circuit, point, end }: AdditionalPlace) =>
+          point === undefined && (end || aheadOfEnd(circuit.run).length === 0),
+      ),
+      each(
+        'additional',
+        [protectedFor(c.bathroomProtected, 'bathOrShower'), protectedFor(c.concealedProtected, 'concealed')],
+        ({ point, end }: AdditionalPlace) => point === undefined && !end,
       ),
     ],
   };
