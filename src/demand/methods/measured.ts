@@ -2,8 +2,16 @@ import { type Known, missing, type Sheet } from '../../core/index.js';
 import type { Line } from '../../installation/index.js';
 import { type Amperes, seconds } from '../../units/index.js';
 import { meteredCurrentOfLine, meteredDemandWithMargin, meteredPowerOfInterval } from '../formulas.js';
-import type { DemandLoad } from '../loads.js';
-import { applicable, type DemandMethod, type HalfHourReading, inFull, notApplicable, onLine } from '../method.js';
+import type { DemandCase, DemandLoad } from '../loads.js';
+import {
+  type Applicability,
+  applicable,
+  type DemandMethod,
+  type HalfHourReading,
+  inFull,
+  notApplicable,
+  onLine,
+} from '../method.js';
 import { checkReadings, HALF_HOUR } from './readings.js';
 
 /** What no meter has seen yet comes on top in full. */
@@ -13,6 +21,24 @@ function withNewLoads(loads: readonly DemandLoad[], line: Line, metered: Sheet, 
     metered,
     ...inFull(fresh, 'existingDemand', ', not yet metered, in full', sheet),
   ]);
+}
+
+/** What feeds in behind the meter, which saw the difference alone; what is yet to be connected hid nothing. */
+function unseen(c: DemandCase): Applicability | undefined {
+  const hiding = [...c.sources, ...c.points.filter((p) => p.bidirectional)].filter((o) => !o.isNew);
+  if (hiding.length === 0) return undefined;
+  const names = hiding.map(({ id }) => id).join(', ');
+  return {
+    verdict: 'not-determined',
+    because: `${names} can feed in behind the meter, which sees the difference alone`,
+    gaps: [
+      {
+        kind: 'fact',
+        fact: `what the loads draw while ${names} feeds in nothing`,
+        obtain: 'measure with it switched off over the busiest days, or list every load and take another method',
+      },
+    ],
+  };
 }
 
 /** Demand from half-hour readings of the supply meter. */
@@ -28,6 +54,8 @@ export const halfHourReadings: DemandMethod = {
   applies: (c, { readings }) => {
     if (!readings) return notApplicable('no half-hour readings were handed over');
     checkReadings(readings);
+    const hidden = unseen(c);
+    if (hidden) return hidden;
     const { phases } = c.installation.supply;
     if (phases.state === 'known')
       return phases.value === 1
@@ -69,6 +97,8 @@ export const meteredPeak: DemandMethod = {
   metered: true,
   applies: (c, { meteredMargin }) => {
     if (!c.installation.supply.meteredDemand) return notApplicable('the survey states no metered peak');
+    const hidden = unseen(c);
+    if (hidden) return hidden;
     if (meteredMargin !== undefined) return applicable;
     return {
       verdict: 'not-determined',
