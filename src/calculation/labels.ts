@@ -448,6 +448,8 @@ export interface Labels {
   boardFedBack: 'yes' | 'no' | 'not known';
   /** Whether there is a residual current device that may give additional protection. */
   deviceThere: boolean;
+  /** Whether it is said that there is none. */
+  noneFitted: boolean;
   /** Whether there are several such devices. */
   severalDevices: boolean;
   /** Whether rating or delay of a residual current device are not known. */

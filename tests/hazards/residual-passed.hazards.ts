@@ -2,7 +2,18 @@ import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { amperes, known, type ResidualDevice, type Run } from '../../src/index.js';
 import { load } from '../support/house.js';
 import { assessed, type Chapter } from './hazard.js';
-import { armoured, breaker, flat, garageFeeder, inside, pointAlone, rcd, slow, told } from './residual-circuits.js';
+import {
+  armoured,
+  breaker,
+  flat,
+  garageFeeder,
+  inside,
+  pointAlone,
+  rcd,
+  slow,
+  socketCircuit,
+  told,
+} from './residual-circuits.js';
 import { premises, soundCircuit, soundHouse, soundPoint } from './sound.js';
 
 const [a2, a3] = [bs7671('2018+A2:2022'), bs7671('2018+A3:2024')];
@@ -162,6 +173,23 @@ export const chapter: Chapter = {
             }),
           ]),
       },
+    },
+    {
+      id: 'socket-outlets-without-any-device',
+      title: 'Socket-outlets of which somebody found that no device stands ahead',
+      harm: 'The mower cuts its cable, and nothing opens for whoever picks it up.',
+      clause: 'BS 7671:2018+A2:2022, 411.3.3, two sources',
+      mustNotSay: 'That a device may be there: it was looked for.',
+      check: 'residual-current-socket-outlets',
+      unsafe: {
+        what: 'A radial of socket-outlets, no device on the circuit, none on the board.',
+        told: () => {
+          const { verdict, results } = told(a2, [socketCircuit({ residual: [], noResidual: yes })]);
+          // open would be too little said
+          return { verdict: verdict === 'fail' ? 'fail' : 'pass', results };
+        },
+      },
+      sound: { what: 'The same with a device of 30 mA.', told: () => told(a2, [socketCircuit()]) },
     },
   ],
 };
