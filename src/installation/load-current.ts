@@ -13,6 +13,15 @@ export const feedsNothing = ({ id }: Run): Gap => ({
   obtain: 'follow it to its end: boards, socket-outlets, fixed equipment or charge points',
 });
 
+/** Whether it is said of a board that not all is listed that leaves it, or that nobody knows. */
+const notAll = ({ complete }: Board): boolean =>
+  complete !== undefined && !(complete.state === 'known' && complete.value);
+const notListed = ({ id }: { readonly id: string }): Gap => ({
+  kind: 'fact',
+  fact: `circuits of ${id}`,
+  obtain: 'list every circuit that leaves it, and say that the list is complete',
+});
+
 /** Current of a load, or setting of a charge point, per line that it is on. */
 export const currentOfOutlet = (o: Load | ChargePoint): Known<number> =>
   o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting);
@@ -58,6 +67,8 @@ function withControl(
  */
 export function lineCurrentOf(run: Run, line: Line): Known<number> {
   if (run.feeds.length === 0) return missing(feedsNothing(run));
+  const open = everythingBelow(run).find((o) => o.kind === 'board' && notAll(o));
+  if (open) return missing(notListed(open));
   const outlets = outletsBelow(run);
   let counted: readonly Counted[] = outlets
     .filter((o) => !isSource(o))

@@ -24,17 +24,18 @@ const told = (
     readonly length: number;
     readonly beside?: readonly Run[];
     readonly control?: NonNullable<Board['control']>;
+    readonly complete?: boolean;
     readonly options?: AssessmentOptions;
   },
 ): Case => ({
   what,
   told: () => {
-    const { area, length, beside = [], control, options } = of;
+    const { area, length, beside = [], control, options, complete = true } = of;
     const garage: Board = {
       kind: 'board',
       id: 'garage',
       noResidual: known(true, seen),
-      complete: known(true, seen),
+      complete: known(complete, seen),
       detached: known(false, seen),
       conditionalRating: known(amperes(16_000), seen),
       runs: [pointAlone(), ...beside],
@@ -113,6 +114,32 @@ export const chapter: Chapter = {
         control: limiter(40),
       }),
       sound: told('One heater.', { ...feeder, beside: [heater], control: limiter(40) }),
+    },
+    {
+      id: 'board-of-which-a-part-is-listed',
+      title: 'A cable to a board of which a part is listed',
+      harm: 'The kiln that nobody wrote down overloads the device of the cable, and the voltage at the point falls away.',
+      clause: 'BS 7671:2018+A2:2022 433.1.1, 525, two sources',
+      mustNotSay: 'That the cable carries what is listed and no more.',
+      check: 'device-carries-load',
+      unsafe: told('A point of 32 A is listed, and it is said that there is more.', { ...feeder, complete: false }),
+      sound: told('The same, the list complete.', feeder),
+    },
+    {
+      id: 'drop-of-a-cable-to-a-board-of-which-a-part-is-listed',
+      title: 'The drop of a cable to a board of which a part is listed',
+      harm: 'With all of the workshop at work the point sees less voltage than it works at, and its protection with it.',
+      clause:
+        'BS 7671:2018+A2:2022 525, Appendix 4, 6.4, two sources: at the rating of the device, 50 A, it drops too much',
+      mustNotSay: 'That the drop is that of what is listed.',
+      check: 'voltage-drop',
+      unsafe: told('55 m of 16 mm² behind 50 A, a point of 32 A listed, and there is more.', {
+        run: 'ev',
+        area: 16,
+        length: 55,
+        complete: false,
+      }),
+      sound: told('The same, the list complete.', { run: 'ev', area: 16, length: 55 }),
     },
   ],
 };
