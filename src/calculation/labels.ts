@@ -439,15 +439,17 @@ export interface Labels {
   /** Whether the type of a residual current device suits them. */
   typeSuits: boolean;
   /** Where the first residual current device stands. */
-  residualPlace: 'upstream' | 'inside' | 'none';
+  residualPlace: 'upstream' | 'along' | 'inside' | 'none';
   /** Whether the cable itself depends on a residual current device. */
   cableDepends: boolean;
-  /** Whether the circuit can feed back. */
+  /** Whether what stands behind a residual current device can feed back. */
   feedsBack: 'yes' | 'no' | 'not known';
   /** Whether any circuit of the board can feed back. */
   boardFedBack: 'yes' | 'no' | 'not known';
   /** Whether there is a residual current device that may give additional protection. */
   deviceThere: boolean;
+  /** Whether it is said that there is none. */
+  noneFitted: boolean;
   /** Whether there are several such devices. */
   severalDevices: boolean;
   /** Whether rating or delay of a residual current device are not known. */
@@ -501,6 +503,10 @@ export interface Labels {
   aheadDelay: 'general' | 'selective';
   /** Whether two residual current devices that follow one another are selective. */
   residualSelective: boolean;
+  /** Whether the overcurrent device of its own run alone limits the current through a residual current device. */
+  limitedAheadAlone: boolean;
+  /** Whether all the circuits behind it are listed. */
+  allBehindListed: boolean;
   /** What limits the current through a residual current device. */
   loadLimitedBy: 'both' | 'the device ahead' | 'the devices below';
 }

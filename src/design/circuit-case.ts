@@ -5,18 +5,20 @@ import {
   connectedCurrentOf,
   type Installation,
   isFeeder,
+  leastCurrentOf,
   pathTo,
   refuseUnsound,
   rising,
   runNames,
 } from '../installation/index.js';
-import { CalculationError } from '../units/index.js';
+import { amperes, CalculationError } from '../units/index.js';
 
 export type { AssessmentOptions, CircuitCase };
 
 /**
  * The case of one run, read from the tree: the way from the origin, its line conductors, and its design current by what
- * it feeds, between two ends where that is known only within a range. A feeder may have its demand declared in the options instead.
+ * it feeds, between two ends where that is known only within a range. A feeder may have its demand declared in the options
+ * instead, which counts for no less than its charge points or its largest load.
  * @param installation the installation
  * @param runId name of the run
  * @param options choices that change a figure
@@ -47,7 +49,8 @@ export function circuitCase(installation: Installation, runId: string, options: 
   }
   const { run } = path;
   const declared = isFeeder(run) ? own(options.feederDemand, run.id) : undefined;
-  const designCurrent = declared ?? rising(run, connectedCurrentOf);
+  const least = Math.max(0, ...run.lines.map((line) => leastCurrentOf(run, line)));
+  const designCurrent = declared === undefined ? rising(run, connectedCurrentOf) : amperes(Math.max(declared, least));
   return {
     installation,
     path,

@@ -35,6 +35,12 @@ export interface TestSheet {
     readonly deviation: number;
     readonly ringDifference: number;
     readonly phases: 1 | 3;
+    /** Whether the supply has three lines, between which a fault current may be twice that of one. */
+    readonly supplyPhases?: 1 | 3;
+    /** Set where neutral and earth of the supply are one conductor. */
+    readonly combined?: true;
+    /** Set where the circuit leaves a board behind a distribution circuit. */
+    readonly behindFeeder?: true;
   };
   readonly tests: readonly PlannedTest[];
   /** Why there are none: what the edition asks for is not entered. */
@@ -102,6 +108,7 @@ export function testSheet(input: TestSheetInput): TestSheet {
       (t, i): PlannedTest => ({ kind: t.kind, place: i + 1, state: t.state, clause: t.clause, readings: t.readings }),
     );
   const drop = figures.totalDrop;
+  const { phases, system } = circuit.installation.supply;
   return {
     ...head,
     edition: plan.edition,
@@ -113,6 +120,9 @@ export function testSheet(input: TestSheetInput): TestSheet {
       deviation: plan.deviation,
       ringDifference: plan.ringDifference,
       phases: circuit.phases,
+      ...(phases.state === 'known' && phases.value === 1 ? {} : { supplyPhases: 3 as const }),
+      ...(system.state === 'known' && system.value === 'TN-C-S' ? { combined: true as const } : {}),
+      ...(circuit.path.feeders.length > 0 ? { behindFeeder: true as const } : {}),
     },
     tests,
     cautions: [

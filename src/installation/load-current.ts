@@ -1,7 +1,7 @@
 import { type Fact, factValue, type Gap, isMissing, type Known, known, missing, whenKnown } from '../core/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { ChargePoint, Dwellings, Line, Load } from './load.js';
-import { type Board, everythingBelow, outletsBelow, type Run } from './tree.js';
+import { type Board, everythingBelow, type Outlet, outletsBelow, type Run } from './tree.js';
 
 /** Whether an outlet feeds in rather than draws. */
 export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpose === 'generation';
@@ -38,6 +38,15 @@ export const feedsNothing = ({ id }: Run): Gap => ({
   obtain: 'follow it to its end: boards, socket-outlets, fixed equipment or charge points',
 });
 
+/** Whether it is said of a board that not all is listed that leaves it, or that nobody knows. */
+const notAll = ({ complete }: Board): boolean =>
+  complete !== undefined && !(complete.state === 'known' && complete.value);
+const notListed = ({ id }: { readonly id: string }): Gap => ({
+  kind: 'fact',
+  fact: `circuits of ${id}`,
+  obtain: 'list every circuit that leaves it, and say that the list is complete',
+});
+
 /** Current of a load, or setting of a charge point, per line that it is on. */
 export const currentOfOutlet = (o: Load | ChargePoint): Known<number> =>
   o.kind === 'load' ? factValue(`current of ${o.id}`, o.current) : factValue(`setting of ${o.id}`, o.setting);
@@ -47,51 +56,88 @@ const sumOf = (outlets: readonly (Load | ChargePoint)[], line: Line): Known<numb
     all.reduce<number>((a, b) => a + b, 0),
   );
 
-/** Boards that a run feeds, whose load control acts on what is below them. */
-const controlsBelow = (run: Run): readonly NonNullable<Board['control']>[] =>
-  everythingBelow(run).flatMap((o) => (o.kind === 'board' && o.control ? [o.control] : []));
+/** Consumers that are counted together, and what they draw on a line. */
+interface Counted {
+  readonly of: readonly (Load | ChargePoint)[];
+  readonly drawn: Known<number>;
+  /** Set where a load control holds them already. */
+  readonly held?: true;
+}
+const drawnBy = (all: readonly Counted[]): Known<number> =>
+  whenKnown(
+    all.map((c) => c.drawn),
+    (...each) => each.reduce<number>((a, b) => a + b, 0),
+  );
+
+/** What consumers draw where a control makes room below its board: it can pause what it holds, and nothing else. */
+function withControl(
+  counted: readonly Counted[],
+  board: Board,
+  { name, limit, controls }: NonNullable<Board['control']>,
+): readonly Counted[] {
+  const below = new Set(outletsBelow(board));
+  const inside = counted.filter((c) => c.of.every((o) => below.has(o)));
+  const held = inside.filter((c) => c.held !== true && c.of.every(({ id }) => controls.includes(id)));
+  if (held.length === 0) return counted;
+  const drawn = whenKnown(
+    [drawnBy(held), drawnBy(inside.filter((c) => !held.includes(c))), factValue(`limit of ${name}`, limit)],
+    (ofHeld, others, most) => Math.min(ofHeld, Math.max(0, most - others)),
+  );
+  return [...counted.filter((c) => !held.includes(c)), { of: held.flatMap((c) => c.of), drawn, held: true }];
+}
 
 /**
- * Current of one line conductor of a run by what it feeds, without diversity: consumers with load controls at their
- * limits, or generation where that is the larger.
+ * Current of one line conductor of a run by what it feeds, without diversity: consumers as far as load controls hold
+ * them, or generation where that is the larger.
  */
-export const lineCurrentOf = (run: Run, line: Line): Known<number> => currentOver(run, outletsBelow(run), line);
+export const lineCurrentOf = (run: Run, line: Line): Known<number> => currentOver(run, everythingBelow(run), line);
 
 /** The same of each of several line conductors; none flows in one that the run does not have. */
 export function lineCurrentsOf(run: Run, of: readonly Line[]): readonly Known<number>[] {
-  const outlets = outletsBelow(run);
-  return of.map((line) => (run.lines.includes(line) ? currentOver(run, outlets, line) : 0));
+  const below = everythingBelow(run);
+  return of.map((line) => (run.lines.includes(line) ? currentOver(run, below, line) : 0));
 }
 
-function currentOver(run: Run, outlets: readonly (Load | ChargePoint)[], line: Line): Known<number> {
+function currentOver(run: Run, below: readonly Outlet[], line: Line): Known<number> {
   if (run.feeds.length === 0) return missing(feedsNothing(run));
+  const boards = below.flatMap((o) => (o.kind === 'board' ? [o] : []));
+  const open = boards.find(notAll);
+  if (open) return missing(notListed(open));
+  const outlets = below.flatMap((o) => (o.kind === 'board' ? [] : [o]));
   const consumers = outlets.filter((o) => !isSource(o));
-  const controls = controlsBelow(run);
-  const controlled = new Set(controls.flatMap((c) => c.controls));
-  const free = sumOf(
-    consumers.filter((o) => !controlled.has(o.id)),
-    line,
-  );
-  const held = controls.map((c) =>
-    whenKnown(
-      [
-        sumOf(
-          consumers.filter((o) => c.controls.includes(o.id)),
-          line,
-        ),
-        factValue(`limit of ${c.name}`, c.limit),
-      ],
-      (load, limit) => Math.min(load, limit),
-    ),
-  );
-  const drawn = whenKnown([free, ...held], (...all) => all.reduce<number>((a, b) => a + b, 0));
+  const sources = sumOf(outlets.filter(isSource), line);
+  if (!boards.some((b) => b.control)) return whenKnown([sumOf(consumers, line), sources], (d, s) => Math.max(d, s));
+  let counted: readonly Counted[] = consumers.map((o) => ({
+    of: [o],
+    drawn: o.lines.includes(line) ? currentOfOutlet(o) : 0,
+  }));
+  // a board comes before those behind it
+  for (const board of boards.reverse()) if (board.control) counted = withControl(counted, board, board.control);
   // what feeds in and what draws may each stand alone
-  return whenKnown([drawn, sumOf(outlets.filter(isSource), line)], (d, s) => Math.max(d, s));
+  return whenKnown([drawnBy(counted), sources], (d, s) => Math.max(d, s));
+}
+
+/**
+ * What a run carries on a line at least, whatever demand is declared of it: charge points together, to which no diversity
+ * is applied, or the largest of all that it feeds; of what is known, and apart from what a load control may hold back.
+ */
+export function leastCurrentOf(run: Run, line: Line): number {
+  const below = everythingBelow(run);
+  const held = new Set(below.flatMap((o) => (o.kind === 'board' ? (o.control?.controls ?? []) : [])));
+  const counted = below.flatMap((o) => {
+    // of many dwellings on one entry no one is the whole of it
+    if (o.kind === 'board' || held.has(o.id) || !o.lines.includes(line) || (o.kind === 'load' && o.dwellings))
+      return [];
+    const current = currentOfOutlet(o);
+    return isMissing(current) ? [] : [{ point: o.kind === 'charge-point', current: Number(current) }];
+  });
+  const points = counted.reduce((sum, { point, current }) => sum + (point ? current : 0), 0);
+  return Math.max(points, ...counted.map(({ current }) => current));
 }
 
 /**
  * Current of a run by what it feeds: the sum of loads and charge-point settings on the line most loaded, without
- * diversity; charge points under a load control count with its limit; generation counts where it is the larger.
+ * diversity; a load control holds back what it can pause; generation counts where it is the larger.
  */
 export function connectedCurrentOf(run: Run): Known<Amperes> {
   const lines = lineCurrentsOf(run, run.lines);

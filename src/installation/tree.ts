@@ -19,7 +19,10 @@ export interface Board {
   readonly residual?: readonly (ResidualDevice & { readonly serves?: readonly string[] })[];
   /** Whether somebody looked for such devices and found none; not known when absent and none is listed. */
   readonly noResidual?: Fact<boolean>;
-  /** Limit of a load control that acts on this board, by name, A per line. */
+  /**
+   * Load control that acts on this board. Its limit, A per line, is that of all that the board takes, other loads
+   * included: it pauses the points that it names as far as that makes room.
+   */
   readonly control?: {
     readonly name: string;
     readonly limit: Fact<Amperes>;

@@ -84,7 +84,8 @@ describe('assess', () => {
         feeds: [{ ...garage, control: { name: 'limit', limit: known(amperes(10)), controls: ['point'] } }],
       }),
     ]);
-    expect(find(assess(smallCode, held, 'submain'), 'device-carries-load')?.limit?.value).toBe(16);
+    // the limit is that of the whole board: 6 A of the lamp leave 4 A for the point
+    expect(find(assess(smallCode, held, 'submain'), 'device-carries-load')?.limit?.value).toBe(10);
   });
 
   it('rates every stretch with its own factors and names the governing one', () => {

@@ -59,6 +59,7 @@ export const soundCircuit = (change: Partial<Run> = {}, point: Partial<ChargePoi
         position: 'origin-of-circuit',
         type: known('A', looked),
         rating: known(amperes(0.03), looked),
+        ratedCurrent: known(amperes(63), looked),
         opensAllLive: known(true, looked),
       },
     ],

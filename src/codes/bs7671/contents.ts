@@ -116,7 +116,6 @@ export const bs7671Contents = () => {
       pointsBehind: residual.pointsBehind,
       residualInside: residual.residualInside,
       residualPairs: residual.residualPairs,
-      residualOnBoard: residual.residualOnBoard,
       servedRuns: residual.servedRuns,
       infeeds: residual.infeeds,
       fuses: fault.fuses,

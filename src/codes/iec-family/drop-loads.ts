@@ -8,6 +8,7 @@ import {
   isSource,
   type Line,
   type Load,
+  leastCurrentOf,
   lineCurrentsOf,
   outletsBelow,
   type Run,
@@ -61,10 +62,12 @@ function currentsOf(
   itself: boolean,
   followed: Line,
 ): Pick<RunLoad, 'by' | 'currents'> {
-  const onAll = (current: Known<number>) => whenKnown([current], (c) => each((l) => (run.lines.includes(l) ? c : 0)));
   const declared = own(options.feederDemand, run.id);
   if (declared !== undefined && isFeeder(run))
-    return { by: 'declared demand of the feeder, on each of its lines', currents: onAll(declared) };
+    return {
+      by: 'declared demand of the feeder, on each of its lines, and no less than its charge points or its largest load',
+      currents: each((l) => (run.lines.includes(l) ? Math.max(declared, leastCurrentOf(run, l)) : 0)),
+    };
   const loads = whenKnown(lineCurrentsOf(run, lines), (...all) => all as unknown as LineCurrents);
   if (itself) return { by: 'load of the circuit', currents: loads };
   const rating = factValue(`rating of the device of ${run.id}`, run.device.rating);

@@ -74,7 +74,7 @@ export interface BondPlace {
   readonly what: string;
   readonly area: Fact<SquareMillimetres>;
 }
-/** A residual current device upstream of the whole circuit. */
+/** A residual current device on the way to what the circuit feeds. */
 export interface ResidualUpstreamPlace {
   readonly circuit: CircuitPlace;
   readonly device: ResidualDevice;
@@ -82,6 +82,8 @@ export interface ResidualUpstreamPlace {
   readonly number: number;
   /** Set where nobody says whether there is one. */
   readonly unlisted?: Unlisted;
+  /** Set where it stands along the circuit, and is upstream of a part of the cable alone. */
+  readonly along?: true;
 }
 
 /** A rating that is declared for the device together with others; without a rating where nothing is declared. */
@@ -161,6 +163,10 @@ export function followedLines(circuit: CircuitPlace): readonly FollowedLine[] {
 /** The one piece of a run that is not in pieces: its current and length are those of the run, or what is missing of its taps. */
 const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
   isMissing(sections) ? sections : (sections[0] as DropSection);
+
+/** Residual current devices along a circuit, such as in an enclosure beside what it feeds. */
+export const residualAlong = ({ residual }: Run): readonly ResidualDevice[] =>
+  (residual ?? []).filter(({ position }) => position === 'along-circuit');
 
 /** What a circuit has several of. */
 export const circuitScopes = {
@@ -294,6 +300,7 @@ export const circuitScopes = {
     things: (circuit: CircuitPlace): readonly ResidualUpstreamPlace[] =>
       [
         ...residualUpstream(circuit.path).map((device) => ({ device })),
+        ...residualAlong(circuit.run).map((device) => ({ device, along: true as const })),
         ...residualUnlisted(circuit.path).map((unlisted) => ({ device: unlisted.device, unlisted })),
       ].map((found, i) => ({ circuit, ...found, number: i + 1 })),
     title: ({ number, unlisted }: ResidualUpstreamPlace) =>

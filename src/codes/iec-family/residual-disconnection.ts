@@ -21,7 +21,7 @@ import {
 import { residualBreakTimes } from '../../products/en61008/break-times.js';
 import { ratio } from '../../units/index.js';
 import { residualDisconnects, residualTouchLimit } from './disconnection-checks.js';
-import { ofResidualUpstream } from './places.js';
+import { ofResidualUpstream, type ResidualUpstreamPlace } from './places.js';
 import { delayOf, isSetToNone, neverSelective, setDelayOf } from './residual-position.js';
 
 const onTop: Gap = {
@@ -98,23 +98,28 @@ const setDelay = () =>
 
 /** Each residual current device upstream: both of its checks have to pass. */
 export const residualDevicesDisconnect = () =>
-  each('residualUpstream', [
-    deciding([
-      compare(residualTouchLimit),
-      chosen('delaySet', {
-        set: [
-          adjusted(
-            compare(residualDisconnects, {
-              as: {
-                disconnectionTime: setDelay(),
-              },
-            }),
-            ['requiredTime'],
-            condemnsOnly,
-          ),
-        ],
-        none: [compare(residualDisconnects)],
-        'not known': [unjudged(residualDisconnects, setDelay())],
-      }),
-    ]),
-  ]);
+  each(
+    'residualUpstream',
+    [
+      deciding([
+        compare(residualTouchLimit),
+        chosen('delaySet', {
+          set: [
+            adjusted(
+              compare(residualDisconnects, {
+                as: {
+                  disconnectionTime: setDelay(),
+                },
+              }),
+              ['requiredTime'],
+              condemnsOnly,
+            ),
+          ],
+          none: [compare(residualDisconnects)],
+          'not known': [unjudged(residualDisconnects, setDelay())],
+        }),
+      ]),
+    ],
+    // one along the circuit leaves the cable ahead of it
+    ({ along }: ResidualUpstreamPlace) => !along,
+  );

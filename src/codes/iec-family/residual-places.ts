@@ -8,17 +8,18 @@ import {
   outletsBelow,
   type ResidualDevice,
   type Run,
-  residualUnlisted,
   residualUpstream,
-  type Unlisted,
 } from '../../installation/index.js';
+import { hasResidual } from '../../installation/marking.js';
 import type { CircuitPlace } from '../wiring-code.js';
-import type { PointPlace, ResidualUpstreamPlace } from './places.js';
+import { type PointPlace, type ResidualUpstreamPlace, residualAlong } from './places.js';
 
 /** What additional protection is given to: a charge point, or the circuit with its cable and what else it feeds. */
 export interface AdditionalPlace {
   readonly circuit: CircuitPlace;
   readonly point?: ChargePoint;
+  /** Set for the one accessory that the circuit feeds, apart from the cable to it: a device along the circuit protects it too. */
+  readonly end?: true;
 }
 /** A residual current device that may give it: upstream of the cable, or inside the charge point. */
 export interface ProtectingPlace {
@@ -38,14 +39,6 @@ export interface ResidualPairPlace {
   readonly above: ResidualDevice;
   readonly below: ResidualDevice;
   readonly number: number;
-}
-/** A residual current device on the board that the circuit leaves, which limits what may flow. */
-export interface ResidualOnBoardPlace {
-  readonly circuit: CircuitPlace;
-  readonly device: NonNullable<Board['residual']>[number];
-  readonly number: number;
-  /** Set where nobody says whether there is one. */
-  readonly unlisted?: Unlisted;
 }
 /** Something that can feed the board: the device ahead, or a circuit that can feed back. */
 export interface InfeedPlace {
@@ -76,27 +69,80 @@ const serves = ({ serves: named }: ResidualDevice & { readonly serves?: readonly
 /** A residual current device on the way to a circuit. */
 type OnTheWay = Pick<ResidualUpstreamPlace, 'circuit' | 'device' | 'unlisted'>;
 
+/** The run at whose origin, or along which, a device stands; absent where it stands on a board. */
+const runOf = ({ circuit: { path, run }, device, unlisted }: OnTheWay): Run | undefined =>
+  [...path.feeders, run].find(
+    (r) => r.residual?.includes(device) || (unlisted?.behind[0] === r && unlisted.at === r.id),
+  );
+
 /** What draws its current through a device, wherever it stands on the way to the run. */
-function outletsBehind({ circuit: { path, run }, device, unlisted }: OnTheWay): readonly (Load | ChargePoint)[] {
+export function outletsBehind(place: OnTheWay): readonly (Load | ChargePoint)[] {
+  const { circuit, device, unlisted } = place;
   if (unlisted) return unlisted.behind.flatMap(outletsBelow);
-  const own = [...path.feeders, run].find((r) => r.residual?.includes(device));
-  const board = path.boards.find((b) => b.residual?.includes(device));
+  const own = runOf(place);
+  const board = circuit.path.boards.find((b) => b.residual?.includes(device));
   const behind = own ? [own] : (board?.runs.filter((r) => serves(device, r)) ?? []);
   return behind.flatMap(outletsBelow);
+}
+
+/** What limits the current through a residual current device. */
+interface Limits {
+  readonly ahead: OvercurrentDevice;
+  readonly aheadName: string;
+  /** Boards whose circuits draw their current through it; none where it is drawn by outlets, which limit nothing. */
+  readonly boards: readonly Board[];
+}
+export function limitsOf(place: OnTheWay): Limits {
+  const { circuit, device, unlisted } = place;
+  const { boards, feeders } = circuit.path;
+  const own = runOf(place);
+  if (own) {
+    const fed = own.feeds.filter((o): o is Board => o.kind === 'board');
+    const name = `rating of the device of ${own.id}`;
+    return { ahead: own.device, aheadName: name, boards: fed.length === own.feeds.length ? fed : [] };
+  }
+  const at = boards.findIndex((b) => (unlisted ? b.id === unlisted.at : b.residual?.includes(device)));
+  const feeder = feeders[at - 1];
+  return {
+    ahead: feeder?.device ?? circuit.installation.supply.cutOut,
+    aheadName: feeder ? 'rating of the device ahead' : 'cutOutRating',
+    boards: boards.slice(at, at + 1),
+  };
+}
+/** Whether a device is the residual part of the overcurrent device at the origin of its run, which protects it. */
+export function isPartOfBreaker(place: OnTheWay): boolean {
+  const own = runOf(place);
+  const kind = own?.device.kind;
+  if (kind?.state !== 'known' || !hasResidual(kind.value)) return false;
+  const first = own?.residual?.find(({ position }) => position === 'origin-of-circuit');
+  return place.unlisted !== undefined || place.device === first;
 }
 /** Charge points among it. */
 export const pointsBehind = (place: OnTheWay): readonly ChargePoint[] =>
   outletsBehind(place).filter((o) => o.kind === 'charge-point');
 
+/**
+ * Devices along a circuit that stand ahead of all that it feeds: of one charge point or one cooker unit. Where there are
+ * several socket-outlets or luminaires nobody says which of them stand behind.
+ */
+export function aheadOfEnd(run: Run): readonly ResidualDevice[] {
+  const { feeds } = run;
+  const [only] = feeds;
+  const single =
+    feeds.length === 1 && (only?.kind === 'charge-point' || (only?.kind === 'load' && only.purpose === 'cooking'));
+  return single && run.ring !== true ? residualAlong(run) : [];
+}
 /** Devices that may give additional protection, from the origin on. */
-export const protectingDevices = ({ circuit, point }: AdditionalPlace): readonly ResidualDevice[] => [
+export const protectingDevices = ({ circuit, point, end }: AdditionalPlace): readonly ResidualDevice[] => [
   ...residualUpstream(circuit.path),
+  ...(point || end ? aheadOfEnd(circuit.run) : []),
   ...(point?.residual ? [point.residual] : []),
 ];
 
 /** Residual current devices in the order in which the current passes them. */
 const inSeries = ({ path, run }: CircuitPlace): readonly ResidualDevice[] => [
   ...residualUpstream(path),
+  ...residualAlong(run),
   ...run.feeds.flatMap((o) => (o.kind === 'charge-point' && o.residual ? [o.residual] : [])),
 ];
 
@@ -129,8 +175,12 @@ export const residualScopes = {
         point.kind === 'charge-point' && point.mode !== 2 ? [{ circuit, point }] : [],
       ),
       { circuit },
+      ...(aheadOfEnd(circuit.run).length > 0 ? [{ circuit, end: true as const }] : []),
     ],
-    title: ({ point }: AdditionalPlace) => (point ? `Residual current device of ${point.id}` : 'Additional protection'),
+    title: ({ point, end }: AdditionalPlace) =>
+      point
+        ? `Residual current device of ${point.id}`
+        : `Additional protection${end ? ' at the end of the circuit' : ''}`,
   },
   protecting: {
     within: 'additional',
@@ -165,24 +215,10 @@ export const residualScopes = {
     },
     title: ({ number }: ResidualPairPlace) => `Residual current devices ${number} and ${number + 1} from the origin`,
   },
-  residualOnBoard: {
-    within: 'circuit',
-    things: (circuit: CircuitPlace): readonly ResidualOnBoardPlace[] =>
-      [
-        ...(circuit.board.residual ?? []).map((device) => ({ device })),
-        ...residualUnlisted(circuit.path)
-          .filter(({ at }) => at === circuit.board.id)
-          .map((unlisted) => ({ device: unlisted.device, unlisted })),
-      ]
-        .map((found, i) => ({ circuit, ...found, number: i + 1 }))
-        .filter(({ device }) => serves(device, circuit.run)),
-    title: ({ number, unlisted }: ResidualOnBoardPlace) =>
-      `Residual current device ${unlisted ? `that ${unlisted.at} may have` : `${number} on the board`}`,
-  },
   servedRuns: {
-    within: 'residualOnBoard',
-    things: ({ circuit, device }: ResidualOnBoardPlace): readonly Run[] =>
-      circuit.board.runs.filter((r) => serves(device, r)),
+    within: 'residualUpstream',
+    things: (place: ResidualUpstreamPlace): readonly Run[] =>
+      limitsOf(place).boards.flatMap(({ runs }) => runs.filter((r) => serves(place.device, r))),
     title: ({ id }: Run) => id,
   },
   infeeds: {
@@ -210,8 +246,6 @@ export const ofPointBehind = /* @__PURE__ */ factOf<ChargePoint>();
 export const ofResidualInside = /* @__PURE__ */ factOf<ResidualInsidePlace>();
 /** A fact of two residual current devices that follow one another. */
 export const ofResidualPair = /* @__PURE__ */ factOf<ResidualPairPlace>();
-/** A fact of a residual current device on the board. */
-export const ofResidualOnBoard = /* @__PURE__ */ factOf<ResidualOnBoardPlace>();
 /** A fact of a run behind it. */
 export const ofServedRun = /* @__PURE__ */ factOf<Run>();
 /** A fact of what can feed the board. */

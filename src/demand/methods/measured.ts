@@ -3,7 +3,15 @@ import type { Line } from '../../installation/index.js';
 import { type Amperes, seconds } from '../../units/index.js';
 import { meteredCurrentOfLine, meteredDemandWithMargin, meteredPowerOfInterval } from '../formulas.js';
 import type { DemandCase, DemandLoad } from '../loads.js';
-import { applicable, type DemandMethod, type HalfHourReading, inFull, notApplicable, onLine } from '../method.js';
+import {
+  type Applicability,
+  applicable,
+  type DemandMethod,
+  type HalfHourReading,
+  inFull,
+  notApplicable,
+  onLine,
+} from '../method.js';
 import { checkReadings, HALF_HOUR } from './readings.js';
 
 /** What no meter has seen yet comes on top in full. */
@@ -30,6 +38,24 @@ function storageBeyond(c: DemandCase, peak: Fact<Amperes>): boolean {
   );
 }
 
+/** What feeds in behind the meter, which saw the difference alone; what is yet to be connected hid nothing. */
+function unseen(c: DemandCase): Applicability | undefined {
+  const hiding = [...c.sources, ...c.points.filter((p) => p.bidirectional)].filter((o) => !o.isNew);
+  if (hiding.length === 0) return undefined;
+  const names = hiding.map(({ id }) => id).join(', ');
+  return {
+    verdict: 'not-determined',
+    because: `${names} can feed in behind the meter, which sees the difference alone`,
+    gaps: [
+      {
+        kind: 'fact',
+        fact: `what the loads draw while ${names} feeds in nothing`,
+        obtain: 'measure with it switched off over the busiest days, or list every load and take another method',
+      },
+    ],
+  };
+}
+
 /** Demand from half-hour readings of the supply meter. */
 export const halfHourReadings: DemandMethod = {
   id: 'half-hour-readings',
@@ -43,6 +69,8 @@ export const halfHourReadings: DemandMethod = {
   applies: (c, { readings }) => {
     if (!readings) return notApplicable('no half-hour readings were handed over');
     checkReadings(readings);
+    const hidden = unseen(c);
+    if (hidden) return hidden;
     const { phases } = c.installation.supply;
     if (phases.state === 'known')
       return phases.value === 1
@@ -85,6 +113,8 @@ export const meteredPeak: DemandMethod = {
   applies: (c, { meteredMargin }) => {
     const stated = c.installation.supply.meteredDemand;
     if (!stated) return notApplicable('the survey states no metered peak');
+    const hidden = unseen(c);
+    if (hidden) return hidden;
     if (storageBeyond(c, stated.current))
       return {
         verdict: 'not-determined',

@@ -1,4 +1,5 @@
 import {
+  adjusted,
   any,
   chosen,
   compare,
@@ -13,12 +14,23 @@ import {
   when,
   whereSmallest,
 } from '../../../calculation/index.js';
-import { type Gap, isMissing, type Known, type Missing, missing, unknown } from '../../../core/index.js';
-import type { ResidualDevice } from '../../../installation/index.js';
+import {
+  type CheckResult,
+  type Fact,
+  type Gap,
+  isMissing,
+  type Known,
+  type Missing,
+  missing,
+  unknown,
+} from '../../../core/index.js';
+import { type ResidualDevice, residualUnlisted } from '../../../installation/index.js';
 import { milliamperes } from '../../../units/index.js';
+import { opened } from '../../iec-family/opened.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
+  aheadOfEnd,
   ofAdditional,
   ofProtecting,
   protectingDevices,
@@ -64,13 +76,35 @@ const judgeable = (
   return late === true ? missing(promptAsked) : true;
 };
 
+/** Whether it is said of every place where a device could stand that there is none. */
+const noneFitted = (place: AdditionalPlace): boolean => {
+  const { path, run } = place.circuit;
+  const said = (of: { readonly noResidual?: Fact<boolean> }) => of.noResidual?.state === 'known' && of.noResidual.value;
+  return (
+    protectingDevices(place).length === 0 &&
+    residualUnlisted(path).length === 0 &&
+    said(run) &&
+    (place.point === undefined || said(place.point))
+  );
+};
+/** What is known to be absent fails where it is asked for. */
+function absent(result: CheckResult, none: unknown, asked: unknown): CheckResult {
+  if (none !== true || asked !== true || result.verdict !== 'not-determined') return result;
+  const { gaps: _, ...rest } = opened(result, []);
+  return { ...rest, verdict: 'fail', because: 'There is no residual current device, as the survey says.' };
+}
+
 /** The charge point has a device of at most 30 mA; a delayed one is none. */
 export const pointProtected = () =>
-  compare(c.additionalProtection, {
-    applies: weigh(['deviceThere', 'promptThere', 'protectsOnlyLate'], (v) =>
-      judgeable(v.deviceThere, v.promptThere, v.protectsOnlyLate),
-    ),
-  });
+  adjusted(
+    compare(c.additionalProtection, {
+      applies: weigh(['deviceThere', 'promptThere', 'protectsOnlyLate'], (v) =>
+        judgeable(v.deviceThere, v.promptThere, v.protectsOnlyLate),
+      ),
+    }),
+    ['noneFitted'],
+    (result, v) => absent(result, v.noneFitted, true),
+  );
 
 /** A device of at most 30 mA stands ahead of the whole circuit where there is a reason for it, or may be one. */
 const protectedFor = (check: typeof c.socketsProtected, reason: (typeof reasons)[number]) =>
@@ -78,11 +112,15 @@ const protectedFor = (check: typeof c.socketsProtected, reason: (typeof reasons)
     weigh(reasons, (v) => v[reason] !== false),
     {
       true: [
-        compare(check, {
-          applies: weigh([...reasons, 'deviceThere', 'promptThere', 'protectsOnlyLate'], (v) =>
-            judgeable(v.deviceThere, v.promptThere, v.protectsOnlyLate, v[reason]),
-          ),
-        }),
+        adjusted(
+          compare(check, {
+            applies: weigh([...reasons, 'deviceThere', 'promptThere', 'protectsOnlyLate'], (v) =>
+              judgeable(v.deviceThere, v.promptThere, v.protectsOnlyLate, v[reason]),
+            ),
+          }),
+          ['noneFitted', ...reasons],
+          (result, v) => absent(result, v.noneFitted, v[reason]),
+        ),
       ],
       false: [],
     },
@@ -107,6 +145,7 @@ export const additionalProtection = () => {
     },
     sections: hidden.sections,
     additional: {
+      noneFitted: ofAdditional(noneFitted),
       deviceThere: ofAdditional<boolean>(
         (place) => protectingDevices(place).length > 0 || unknown(place.point ? 'board and instructions' : 'the board'),
         { called: ({ point }) => `residual current device of the ${point ? 'charge point' : 'circuit'}` },
@@ -155,13 +194,14 @@ export const additionalProtection = () => {
     checks: [
       each(
         'additional',
-        [
-          protectedFor(c.socketsProtected, 'finalSockets'),
-          protectedFor(c.lightingProtected, 'lightingOfHousehold'),
-          protectedFor(c.bathroomProtected, 'bathOrShower'),
-          protectedFor(c.concealedProtected, 'concealed'),
-        ],
-        ({ point }: AdditionalPlace) => point === undefined,
+        [protectedFor(c.socketsProtected, 'finalSockets'), protectedFor(c.lightingProtected, 'lightingOfHousehold')],
+        ({ circuit, point, end }: AdditionalPlace) =>
+          point === undefined && (end || aheadOfEnd(circuit.run).length === 0),
+      ),
+      each(
+        'additional',
+        [protectedFor(c.bathroomProtected, 'bathOrShower'), protectedFor(c.concealedProtected, 'concealed')],
+        ({ point, end }: AdditionalPlace) => point === undefined && !end,
       ),
     ],
   };

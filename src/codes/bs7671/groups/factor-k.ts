@@ -1,9 +1,10 @@
 import { by, derive, type Line, set, weigh, when } from '../../../calculation/index.js';
-import { isMissing } from '../../../core/index.js';
+import { type CheckResult, isMissing } from '../../../core/index.js';
 import type { Cable } from '../../../installation/index.js';
 import { adiabaticFactorOf } from '../../../physics/index.js';
 import { materialFactors, reciprocalCoefficients } from '../../../products/iec60949/material-constants.js';
 import { type Celsius, celsius } from '../../../units/index.js';
+import { opened } from '../../iec-family/opened.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import { table431Final, table431Initial } from '../tables/43-1.js';
 import { table543Final, table543Initial } from '../tables/54-3.js';
@@ -29,6 +30,19 @@ const factor = (clause: string, metal: Line<never, string>, initial: Temperature
     ),
     finalTemperature: final,
   });
+
+/** A start of the fault cooler than the table has it is a departure: what it lets pass is for whoever states it to show. */
+export function cooler(result: CheckResult, { realLoad }: { readonly realLoad: unknown }): CheckResult {
+  if (realLoad !== true || result.verdict !== 'pass') return result;
+  return opened(result, [
+    {
+      kind: 'fact',
+      fact: 'departure from the temperature of the conductors before the fault',
+      obtain:
+        'another temperature than that of the table is stated: that the conductors are never warmer, whatever they are loaded with later, is for the designer to show in writing',
+    },
+  ]);
+}
 
 /** Factor k of the line conductors, of a protective conductor in the cable, and of the armour. BS 7671 Tables 43.1, 54.3, 54.4. */
 export const factorsK = () => {

@@ -29,7 +29,7 @@ import {
   lineWithstands,
   parallelConductorsWithstand,
 } from '../withstand-checks.js';
-import { factorsK } from './factor-k.js';
+import { cooler, factorsK } from './factor-k.js';
 
 const noParallelRule: Gap = {
   kind: 'fact',
@@ -90,9 +90,13 @@ export const lineWithstand = () => {
                 'faults',
                 [
                   adjusted(
-                    compare(lineWithstands, { because: 'energyRests' }),
-                    ['energyIsBound', 'energyRests'],
-                    acquitOnly,
+                    adjusted(
+                      compare(lineWithstands, { because: 'energyRests' }),
+                      ['energyIsBound', 'energyRests'],
+                      acquitOnly,
+                    ),
+                    ['realLoad'],
+                    cooler,
                   ),
                 ],
                 ({ conductor }: FaultPlace) => conductor === 'line',

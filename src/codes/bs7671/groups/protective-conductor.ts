@@ -34,6 +34,7 @@ import {
   protectiveWithstands,
   separateProtectiveLarge,
 } from '../withstand-checks.js';
+import { cooler } from './factor-k.js';
 import { notJudgedInParallel } from './line-withstand.js';
 
 const noProtective: Gap = {
@@ -86,31 +87,39 @@ const largeEnough = (
         'faults',
         [
           adjusted(
-            compare(protectiveWithstands, {
-              as: {
-                protectiveArea,
-                minimumProtectiveArea: share
-                  ? by(adiabaticAreaOfShare, '543.1.3', { adiabaticFactor: protectiveFactor, pathShare: by(share) })
-                  : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
-              },
-              because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
-            }),
-            ['energyIsBound', 'energyRests'],
-            acquitOnly,
+            adjusted(
+              compare(protectiveWithstands, {
+                as: {
+                  protectiveArea,
+                  minimumProtectiveArea: share
+                    ? by(adiabaticAreaOfShare, '543.1.3', { adiabaticFactor: protectiveFactor, pathShare: by(share) })
+                    : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
+                },
+                because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
+              }),
+              ['energyIsBound', 'energyRests'],
+              acquitOnly,
+            ),
+            ['realLoad'],
+            cooler,
           ),
         ],
         ({ conductor }: FaultPlace) => conductor === 'protective',
       ),
     ]),
-    compare(protectiveByTable, {
-      as: {
-        protectiveArea,
-        minimumProtectiveArea: by(tabulatedProtectiveOther, 'Table 54.7', {
-          tabulatedProtectiveArea: by(tabulatedProtective, 'Table 54.7'),
-          protectiveFactor,
-        }),
-      },
-    }),
+    adjusted(
+      compare(protectiveByTable, {
+        as: {
+          protectiveArea,
+          minimumProtectiveArea: by(tabulatedProtectiveOther, 'Table 54.7', {
+            tabulatedProtectiveArea: by(tabulatedProtective, 'Table 54.7'),
+            protectiveFactor,
+          }),
+        },
+      }),
+      ['realLoad'],
+      cooler,
+    ),
   ]);
 
 /** A protective conductor of its own: 2.5 mm² where it is protected against mechanical damage, 4 mm² where it is not. */

@@ -7,8 +7,10 @@ import {
   compare,
   derive,
   each,
+  fact,
   holds,
   missingOf,
+  open,
   same,
   set,
   sum,
@@ -43,21 +45,24 @@ import {
   ofCircuit,
   ofResidualUpstream,
   type ResidualUpstreamPlace,
+  residualAlong,
   unlistedObtain,
   unlistedWords,
 } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
-  deviceAhead,
+  aheadOfEnd,
   feedingBack,
+  isPartOfBreaker,
+  limitsOf,
   ofAdditional,
   ofInfeed,
   ofPointBehind,
   ofProtecting,
   ofResidualInside,
-  ofResidualOnBoard,
   ofResidualPair,
   ofServedRun,
+  outletsBehind,
   pointsBehind,
   protectingDevices,
 } from '../../iec-family/residual-places.js';
@@ -92,6 +97,11 @@ const backAsked: Gap = {
   kind: 'fact',
   fact: 'whether the charge point can feed back from the vehicle',
   obtain: 'its data sheet',
+};
+const behindAsked: Gap = {
+  kind: 'fact',
+  fact: 'circuits behind the residual current device',
+  obtain: 'list every circuit that leaves the board, and say that the list is complete',
 };
 const insideAsked: Gap = {
   kind: 'fact',
@@ -179,6 +189,29 @@ const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
   ),
 ];
 
+/** A device behind which something can feed back, or may. */
+const fedFromBothSides = (bothWays: typeof c.residualBothWays) =>
+  chosen('feedsBack', {
+    yes: [
+      holds(
+        bothWays,
+        weigh(['bidirectional'], ({ bidirectional: both }): Known<boolean> => {
+          // before there was a rule, what the maker says of such a use decides
+          return both === false && bothWays === c.residualMarkedBothWays ? missing(oneWayAsked) : both;
+        }),
+        set('something behind it can feed back'),
+      ),
+    ],
+    'not known': [
+      holds(
+        bothWays,
+        weigh(['bidirectional'], ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked)),
+        set('something behind it may feed back'),
+      ),
+    ],
+    no: [],
+  });
+
 const standingOf = (p: ChargePoint) => p.standingLeakage ?? unknown('the data sheet');
 const standingWords = (p: ChargePoint) => `standing current of ${p.id}`;
 const withPoints = (place: ResidualUpstreamPlace) => pointsBehind(place).length > 0;
@@ -209,12 +242,16 @@ export const residualCurrent = ({
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
+      if (residualAlong(run).length > 0) return 'along';
       return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
     }),
     // of what was there before somebody has to say it; what is new has what is described
     noneUpstream: ofCircuit(
       ({ path, run }) =>
-        run.existing === true && residualUpstream(path).length === 0 && residualUnlisted(path).length === 0,
+        run.existing === true &&
+        residualUpstream(path).length === 0 &&
+        residualUnlisted(path).length === 0 &&
+        aheadOfEnd(run).length === 0,
     ),
     cableDepends: weigh(
       [...asksForDevice, 'concealed', 'system', 'residualPlace', 'noneUpstream'],
@@ -227,7 +264,6 @@ export const residualCurrent = ({
       },
     ),
     // what feeds back
-    feedsBack: ofCircuit(({ run }) => feedingBack(outletsBelow(run))),
     boardFedBack: ofCircuit(({ board }) => feedingBack(board.runs.flatMap(outletsBelow))),
     boardRating: ofCircuit(({ board }) => board.rating ?? unknown('its rating plate')),
     boardInfeed: sum('infeeds/deviceRating', { clause: '551.7.2' }),
@@ -278,6 +314,7 @@ export const residualCurrent = ({
       called: 'whether the device may be fed from both sides',
     }),
     pointsBehind: ofResidualUpstream((place) => pointsBehind(place).length),
+    feedsBack: ofResidualUpstream((place) => feedingBack(outletsBehind(place))),
     // where a maker has to say it, type B does in any case, and type AC in none
     typeSuits: weigh(
       ['residualType', 'typesAsked', 'onlyHeaters'],
@@ -298,6 +335,36 @@ export const residualCurrent = ({
     }),
     standingCurrentSum: sum('pointsBehind/standingCurrent'),
     standingCurrentLimit: by(standingCurrentLimitOf, '531.3.2'),
+    residualRatedCurrent: ofResidualUpstream(
+      ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
+      {
+        called: 'rated current of the residual current device',
+      },
+    ),
+    aheadRating: fact((place: ResidualUpstreamPlace) => limitsOf(place).ahead.rating, {
+      called: (place) => limitsOf(place).aheadName,
+    }),
+    limitedAheadAlone: ofResidualUpstream((place) => limitsOf(place).boards.length === 0),
+    allBehindListed: ofResidualUpstream((place) =>
+      limitsOf(place).boards.every(({ complete }) => complete?.state === 'known' && complete.value),
+    ),
+    servedRating: when('allBehindListed', sum('servedRuns/deviceRating'), open(behindAsked)),
+    // where one of the two is not known, the other decides only if it is small enough
+    loadLimitedBy: weigh(
+      ['residualRatedCurrent', 'aheadRating', 'servedRating', 'limitedAheadAlone'],
+      ({ residualRatedCurrent: carries, aheadRating: ahead, servedRating: served, limitedAheadAlone: alone }) => {
+        if (alone === true) return 'the device ahead';
+        if (isMissing(carries)) return 'both';
+        if (isMissing(served) && !isMissing(ahead) && ahead <= carries) return 'the device ahead';
+        return isMissing(ahead) && !isMissing(served) && served <= carries ? 'the devices below' : 'both';
+      },
+      { direction: { residualRatedCurrent: 1, aheadRating: -1, servedRating: -1 } },
+    ),
+    residualLoad: choose('loadLimitedBy', {
+      both: by(residualLoadOf, '536.4'),
+      'the device ahead': same('aheadRating'),
+      'the devices below': same('servedRating'),
+    }),
   },
   pointsBehind: {
     directCurrentDetection: ofPointBehind(
@@ -320,6 +387,10 @@ export const residualCurrent = ({
       called: ({ point }) => standingWords(point),
     }),
     standingCurrentSum: same('standingCurrent'),
+    feedsBack: ofResidualInside(({ point }) => feedingBack([point])),
+    bidirectional: ofResidualInside(({ device }) => device?.bidirectional ?? unknown('the instructions of the point'), {
+      called: ({ point }) => `whether the residual current device inside ${point.id} may be fed from both sides`,
+    }),
     standingCurrentLimit: by(standingCurrentLimitOf, '531.3.2'),
   },
   residualPairs: {
@@ -333,33 +404,6 @@ export const residualCurrent = ({
       (v) => v.aheadDelay === 'selective' && reaches(v.aheadResidualCurrent, 3 * v.residualOperatingCurrent),
       { direction: { aheadResidualCurrent: 1, residualOperatingCurrent: -1 } },
     ),
-  },
-  residualOnBoard: {
-    residualRatedCurrent: ofResidualOnBoard(
-      ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
-      {
-        called: ({ unlisted }) => (unlisted ? unlistedWords(unlisted) : 'rated current of the residual current device'),
-      },
-    ),
-    aheadRating: ofResidualOnBoard(({ circuit }) => deviceAhead(circuit).rating, {
-      called: ({ circuit }) => (circuit.path.feeders.length > 0 ? 'rating of the device ahead' : 'cutOutRating'),
-    }),
-    servedRating: sum('servedRuns/deviceRating'),
-    // where one of the two is not known, the other decides only if it is small enough
-    loadLimitedBy: weigh(
-      ['residualRatedCurrent', 'aheadRating', 'servedRating'],
-      ({ residualRatedCurrent: carries, aheadRating: ahead, servedRating: served }) => {
-        if (isMissing(carries)) return 'both';
-        if (isMissing(served) && !isMissing(ahead) && ahead <= carries) return 'the device ahead';
-        return isMissing(ahead) && !isMissing(served) && served <= carries ? 'the devices below' : 'both';
-      },
-      { direction: { residualRatedCurrent: 1, aheadRating: -1, servedRating: -1 } },
-    ),
-    residualLoad: choose('loadLimitedBy', {
-      both: by(residualLoadOf, '536.4'),
-      'the device ahead': same('aheadRating'),
-      'the devices below': same('servedRating'),
-    }),
   },
   servedRuns: {
     deviceRating: ofServedRun((r) => r.device.rating, { called: (r) => `rating of the device of ${r.id}` }),
@@ -398,6 +442,7 @@ export const residualCurrent = ({
       derive(['residualPlace'], ({ residualPlace }) => residualPlace === 'upstream'),
       choose('residualPlace', {
         upstream: set('a device stands upstream of the whole cable'),
+        along: set('a device along the circuit protects no cable ahead of it'),
         inside: set('a device inside the equipment protects no cable ahead of it'),
         none: set('no device stands upstream of the cable'),
       }),
@@ -429,34 +474,23 @@ export const residualCurrent = ({
         ],
       }),
     ]),
-    each('residualOnBoard', [compare(c.residualNotOverloaded)]),
-    chosen('feedsBack', {
-      yes: [
-        each('residualUpstream', [
-          holds(
-            bothWays,
-            weigh(['bidirectional'], ({ bidirectional: both }): Known<boolean> => {
-              // before there was a rule, what the maker says of such a use decides
-              return both === false && bothWays === c.residualMarkedBothWays ? missing(oneWayAsked) : both;
-            }),
-            set('this circuit can feed back'),
-          ),
-        ]),
-      ],
-      'not known': [
-        each('residualUpstream', [
-          holds(
-            bothWays,
-            weigh(
-              ['bidirectional'],
-              ({ bidirectional }): Known<boolean> => bidirectional === true || missing(backAsked),
+    each(
+      'residualUpstream',
+      [
+        compare(c.residualNotOverloaded, {
+          applies: ofResidualUpstream<true | string>(({ device: { overloadDeclared: says } }) =>
+            known(
+              says?.state === 'known' && says.value
+                ? 'Its maker declares it protected by the devices around it.'
+                : true,
             ),
-            set('this circuit may feed back'),
           ),
-        ]),
+        }),
       ],
-      no: [],
-    }),
+      (place: ResidualUpstreamPlace) => !isPartOfBreaker(place),
+    ),
+    each('residualUpstream', [fedFromBothSides(bothWays)]),
+    each('residualInside', [fedFromBothSides(bothWays)]),
     chosen('boardFedBack', {
       yes: [compare(c.boardCarriesInfeed)],
       'not known': [
