@@ -39,8 +39,7 @@ export const feedsNothing = ({ id }: Run): Gap => ({
 });
 
 /** Whether it is said of a board that not all is listed that leaves it, or that nobody knows. */
-const notAll = ({ complete }: Board): boolean =>
-  complete !== undefined && !(complete.state === 'known' && complete.value);
+const notAll = ({ complete }: Board): boolean => !(complete?.state === 'known' && complete.value);
 const notListed = ({ id }: { readonly id: string }): Gap => ({
   kind: 'fact',
   fact: `circuits of ${id}`,

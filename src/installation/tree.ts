@@ -40,7 +40,7 @@ export interface Board {
   readonly extraneousParts?: Fact<boolean>;
   /** Conductor that bonds them to the earth of the supply, mm²: the smallest on its way; not known when absent. */
   readonly bonding?: Fact<SquareMillimetres>;
-  /** Whether every circuit that leaves it is listed; not known when absent, so that its demand and its spare ways stay open. */
+  /** Whether every circuit that leaves it is listed; not known when absent, so that its demand, the load of its cable and its spare ways stay open. */
   readonly complete?: Fact<boolean>;
   /** What leaves it: feeders to other boards, circuits to loads and charge points. */
   readonly runs: readonly Run[];

@@ -66,6 +66,7 @@ describe('assess', () => {
     });
     const garage: Board = {
       kind: 'board',
+      complete: known(true),
       noResidual: known(true),
       id: 'garage',
       runs: [circuit(), circuit({ id: 'light', feeds: [load('lamp', 6)] })],

@@ -105,7 +105,13 @@ export const showerCircuit = (change: Partial<Run> = {}): Run =>
   });
 /** A distribution circuit to a garage, 16 mm² armoured behind 50 A, clipped to the wall. */
 export const garageFeeder = (change: Partial<Run> = {}, runs: readonly Run[] = [socketCircuit()]): Run => {
-  const garage: Board = { kind: 'board', noResidual: known(true, 'seen at the survey'), id: 'garage', runs };
+  const garage: Board = {
+    kind: 'board',
+    complete: known(true),
+    noResidual: known(true, 'seen at the survey'),
+    id: 'garage',
+    runs,
+  };
   return soundCircuit({
     id: 'garage feeder',
     device: breaker(50),

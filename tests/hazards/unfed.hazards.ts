@@ -18,6 +18,7 @@ const code = bs7671('2018+A2:2022');
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
 const shed: Board = {
   kind: 'board',
+  complete: known(true),
   noResidual: known(true, 'seen at the survey'),
   id: 'shed',
   runs: [soundCircuit({ id: 'lamp circuit', feeds: [load(2, { id: 'lamp', purpose: 'lighting' })] })],

@@ -64,6 +64,7 @@ const beside = (what: string, other: Outlet, of: { readonly area?: number; reado
         feeds: [
           {
             kind: 'board',
+            complete: known(true),
             noResidual: known(true, 'seen at the survey'),
             id: 'barn',
             detached: known(false, 'drawings'),

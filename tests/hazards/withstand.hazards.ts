@@ -126,6 +126,7 @@ const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
             feeds: [
               {
                 kind: 'board',
+                complete: known(true),
                 noResidual: known(true, 'seen at the survey'),
                 id: 'barn',
                 detached: known(false, 'drawings'),

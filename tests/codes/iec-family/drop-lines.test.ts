@@ -68,7 +68,9 @@ const behind = (area: number, others: readonly Run[], circuits: readonly Run[] =
         cable: multicore(area),
         stretches: over(70),
         device: rated(63),
-        feeds: [{ kind: 'board', noResidual: known(true), id: 'sub', runs: [...circuits, ...others] }],
+        feeds: [
+          { kind: 'board', complete: known(true), noResidual: known(true), id: 'sub', runs: [...circuits, ...others] },
+        ],
       }),
     ],
     { phases: known(3) },
@@ -260,7 +262,7 @@ describe('names of lines', () => {
       }));
       let runs: readonly Run[] = [d.ev, ...rest];
       d.feeders.forEach((f, i) => {
-        const board: Board = { kind: 'board', noResidual: known(true), id: `board ${i}`, runs };
+        const board: Board = { kind: 'board', complete: known(true), noResidual: known(true), id: `board ${i}`, runs };
         runs = [
           circuit({
             id: `feeder ${i}`,

@@ -113,6 +113,7 @@ describe('voltage drop of a run', () => {
   it('follows the line of a single-phase circuit through a three-phase feeder', () => {
     const sub = (line: Line): Board => ({
       kind: 'board',
+      complete: known(true),
       noResidual: known(true),
       id: 'sub',
       runs: [
