@@ -30,7 +30,7 @@ test('a feeder that the new work relies on is judged with it, and is no observat
 });
 
 const gG = { known: { standard: 'BS 88-2' }, by: 'label' };
-const control = (changes: readonly (readonly [string, Json])[]) =>
+const control = (changes: readonly (readonly [string, Json | undefined])[]) =>
   planned(changes).options.find((o) => o.id === 'with-limiter');
 
 test('a plan that rests on a load control says whether the fuse of the supply carries the excess', () => {

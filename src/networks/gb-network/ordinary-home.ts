@@ -75,19 +75,6 @@ export const ordinaryHome: AssumptionSet = {
       confirm: 'Look for a second service cable at the cut-out, and ask the distributor whether the service is looped.',
     },
     {
-      id: 'metered-demand',
-      fact: 'supply.meteredDemand',
-      when: { 'supply.phases': 1 },
-      value: { current: 40, about: 'assumed highest half-hour' },
-      source: {
-        document: 'common practice',
-        provenance: 'common-practice',
-        note: 'no source: 9.2 kW; networks are laid out for about 2 kW of each of many homes without electric heating, and one home peaks higher',
-      },
-      confirm:
-        'Read the highest half-hour of a year off the account of the smart meter, or log the load over a cold fortnight.',
-    },
-    {
       id: 'service-neutral',
       fact: 'supply.supplyNeutral',
       when: { 'supply.phases': 1 },
