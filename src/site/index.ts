@@ -20,8 +20,10 @@ export {
 } from './over-years.js';
 export { type OnOneLine, type Placement, placeOnLines } from './place-on-lines.js';
 export type { OptionPlan, Plan, PointPlan } from './plan.js';
-export { type PlanOptions, planOf, type Ranking, simplestFirst } from './plan-of.js';
+export { planOf } from './plan-of.js';
+export type { PlanOptions } from './plan-options.js';
 export { type PriceBook, type Quotation, quotationOf } from './price.js';
+export { type Ranking, simplestFirst } from './ranking.js';
 export { type Records, recordsOf } from './records.js';
 export { type SurveyChange, withChanges } from './remedies/changes.js';
 export type { AppliedRemedy, RemedyOffer } from './remedies/offer.js';

@@ -6,7 +6,8 @@ import { assumeSurvey } from './assumed-survey.js';
 import { toConfirm } from './conditions.js';
 import { judgedAgain } from './judged.js';
 import type { OptionPlan, Plan } from './plan.js';
-import { type PlanOptions, planOf } from './plan-of.js';
+import { planOf } from './plan-of.js';
+import type { PlanOptions } from './plan-options.js';
 import type { Survey } from './survey.js';
 import type { ToConfirm } from './to-confirm.js';
 

@@ -6,7 +6,7 @@ import { changedSurvey } from '../hazards/hazard.js';
 import { planInBritain } from '../support/plan.js';
 import type { Json } from '../support/surveys.js';
 
-const planned = (changes: readonly (readonly [string, Json])[], survey = 'easy-home') =>
+const planned = (changes: readonly (readonly [string, Json | undefined])[], survey = 'easy-home') =>
   planInBritain(readSurvey(changedSurvey(survey, changes)), { sheets: 'none', lengths: false });
 const none = { known: true, by: 'photograph with the cover off' };
 

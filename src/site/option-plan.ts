@@ -1,0 +1,131 @@
+import { type CheckResult, overall, recorder, writeSheet } from '../core/index.js';
+import { notificationOf } from '../demand/index.js';
+import { rangesOf } from '../design/index.js';
+import { alikeIn, FEW } from './alike.js';
+import { decidedAlike, eachFeeder, workOf } from './alike-plans.js';
+import { beforeWorkOf } from './before-work.js';
+import { toConfirm } from './conditions.js';
+import { demandOptions } from './demand-options.js';
+import { inAll } from './hours.js';
+import { withAllWanted } from './installed.js';
+import { judgedAround } from './judged.js';
+import { nightOf } from './night.js';
+import type { OptionPlan, PointPlan } from './plan.js';
+import type { PlanOptions } from './plan-options.js';
+import { pointPlan } from './point-plan.js';
+import { basisCautions } from './recalled.js';
+import type { AppliedRemedy } from './remedies/offer.js';
+import { stagesOf } from './stages.js';
+import type { Survey, WantedPoint } from './survey.js';
+import { unknownFacts } from './unknown-facts.js';
+import { commonPractice } from './work-rules.js';
+
+/** What is said with every plan. */
+const planCaution =
+  'This is a calculation from a survey, not an installation. It has to be checked on site and carried out, tested and certified by competent persons, to the edition in force, the network operator’s conditions and local rules.';
+
+const supplyChangeWords = {
+  'larger-fuse': 'the operator is asked for a larger fuse',
+  'three-phase': 'the operator is asked for a three-phase supply',
+  'own-service': 'the operator is asked for a service of its own',
+} as const;
+const remedyHours = (remedies: readonly AppliedRemedy[] = []) => remedies.map((r) => r.hours);
+
+/**
+ * An option worked out whole: its circuits designed, everything beside them judged, material and hours counted.
+ * @param passingOnly whether circuits are only to pass, and not to be the cheapest that do
+ */
+export function optionPlan(
+  survey: Survey,
+  option: Pick<OptionPlan, 'id' | 'title' | 'changes' | 'remedies'>,
+  options: PlanOptions,
+  passingOnly = false,
+) {
+  const sheet = recorder(`${survey.about.title}: ${option.title}`, options.code.attested?.tables);
+  const { code, demand, network, rules = commonPractice } = options;
+  const wantedIn = withAllWanted(survey);
+  const ofSupply = sheet.part('Supply');
+  const changed = survey.work.supplyChange;
+  const notification = notificationOf(
+    demand,
+    network,
+    wantedIn,
+    { ...options.notification, ...demandOptions(survey), ...(changed && { supplyChange: supplyChangeWords[changed] }) },
+    sheet.part('Network operator'),
+  );
+  // many assessments each: for few points, and not where every one runs over ranges
+  const lengths = (options.lengths ?? survey.wanted.length <= FEW) && rangesOf(wantedIn).length === 0;
+  const inOption = { ...options, survey, installation: wantedIn, rules, lengths, passingOnly, sheet };
+  const alike = alikeIn(survey, wantedIn);
+  const points = alike.map(([first, ...others]) => pointPlan(inOption, first as WantedPoint, others));
+  const decided = new Map(
+    alike.flatMap((all, i) =>
+      all.map(
+        (w, k) => [w, k === 0 ? (points[i] as PointPlan).run : decidedAlike(w.run, points[i] as PointPlan)] as const,
+      ),
+    ),
+  );
+  const built = withAllWanted({
+    ...survey,
+    wanted: survey.wanted.map((w) => ({ ...w, run: decided.get(w) ?? w.run })),
+  });
+  const { work } = survey;
+  const wanted = survey.wanted.map((w) => w.run.id);
+  const around = judgedAround(
+    { ...options, rules },
+    survey,
+    { installation: built, work, wanted },
+    notification,
+    sheet,
+    ofSupply,
+  );
+  const { supply, measure, control, feeders } = around;
+  const feedersEach = eachFeeder(feeders);
+  const night = nightOf(
+    survey,
+    built,
+    supply,
+    feedersEach.map((f) => f.demand),
+  );
+  const stages = stagesOf(
+    demand,
+    survey,
+    built,
+    feedersEach.map((f) => f.demand),
+  );
+  const results: readonly CheckResult[] = [
+    ...around.results,
+    ...points.flatMap((p) => [...p.cableResults, ...p.assessment.results]),
+  ];
+  const told = [...results, ...notification.decision.results].flatMap((r) =>
+    r.caution && r.verdict !== 'not-required' ? [r.caution] : [],
+  );
+  const written = writeSheet(sheet);
+  const plan: OptionPlan = {
+    ...option,
+    installation: built,
+    work,
+    supply,
+    ...(measure.length > 0 ? { measure } : {}),
+    control,
+    notification,
+    feeders,
+    ...(stages.length > 0 ? { stages } : {}),
+    points,
+    ...(night ? { night } : {}),
+    overall: overall(results),
+    conditions: toConfirm(built, results, options.assumptions),
+    unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
+    beforeWork: beforeWorkOf(work),
+    hours: inAll([
+      ...[...workOf(points), ...feedersEach].flatMap((p) => p.hours ?? []),
+      ...remedyHours(option.remedies),
+    ]),
+    cautions: [
+      ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
+      ...basisCautions(written),
+      ...(code.attested?.remarks ?? []),
+    ],
+  };
+  return { plan, sheet: written, survey };
+}
