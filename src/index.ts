@@ -67,9 +67,8 @@ export { type TestSheet, testSheet } from './design/test-sheet.js';
 export { type AssumptionSet, assume } from './installation/assumptions.js';
 export type { Cable, Group, Insulation, Stretch } from './installation/cable.js';
 export type { OvercurrentDevice, ResidualDevice } from './installation/device.js';
-export type { ChargePoint, Dwellings, Line, Load, Purpose } from './installation/load.js';
-export { dwellingsAtOnce } from './installation/load-current.js';
-export type { Electrode, Supply, SupplyTransformer } from './installation/supply.js';
+export type { ChargePoint, Line, Load, Purpose } from './installation/load.js';
+export type { Electrode, Supply } from './installation/supply.js';
 export {
   type Board,
   type Installation,

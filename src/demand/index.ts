@@ -3,6 +3,9 @@
  *
  * @module ohmwright/demand
  */
+export type { Dwellings } from '../installation/load.js';
+export { dwellingsAtOnce } from '../installation/load-current.js';
+export type { SupplyTransformer } from '../installation/supply.js';
 export { type Adequacy, adequacyOf } from './adequacy.js';
 export * from './collections.js';
 export type { ConnectionDecision, ConnectionFacts, Route } from './connection.js';

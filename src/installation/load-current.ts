@@ -13,7 +13,8 @@ export const isSource = (o: Load | ChargePoint) => o.kind === 'load' && o.purpos
  * @returns A per line
  * @example
  * ```ts
- * import { amperes, dwellingsAtOnce, known } from 'ohmwright';
+ * import { amperes, known } from 'ohmwright';
+ * import { dwellingsAtOnce } from 'ohmwright/demand';
  *
  * const flats = { count: 20, each: known(amperes(40)), heating: known('not-electric' as const) };
  * dwellingsAtOnce(flats, 3); // => { state: 'known', value: 280, by: '7 dwellings of 40 A on a line at once' }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import type { PriceBook } from '../site/price.js';
-import type { WorkRules } from '../site/work-rules.js';
+import { commonPractice, type WorkRules } from '../site/work-rules.js';
 import { invalidInput } from '../units/index.js';
 import { readBy as read } from './read-by.js';
 
@@ -25,6 +25,9 @@ const workRules = z.strictObject({
   fixingSpacing: metresMap,
   glandsPerArmouredCable: z.number().int().min(0).max(10),
   sandPerMetre: z.number().min(0).max(10),
+  smallestSizes: z
+    .array(z.strictObject({ upTo: z.number().gt(0), area: z.number().gt(0) }))
+    .default([...commonPractice.smallestSizes]),
   hours: z.record(z.string(), estimate),
   containmentFactor: metresMap.refine(
     (factors) => !Object.hasOwn(factors, 'buried'),

@@ -140,11 +140,13 @@ function withLimiter(
   const { limiter } = supply;
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
   // an estimate that is above the limit does not say that a measurement would be
-  const forNotice = limitForNotice(survey, supply, noticeUpTo);
+  // one limiter for a point is enough where only a feeder asks for it
+  const forFeeder = limiter.verdict === 'not-needed' && crowded.length > 0;
+  const forNotice = forFeeder ? undefined : limitForNotice(survey, supply, noticeUpTo);
   const to = forNotice ?? limiter.limit;
   const helps =
     forNotice !== undefined || limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
-  if (!helps && !(limiter.verdict === 'not-needed' && crowded.length > 0))
+  if (!helps && !forFeeder)
     return {
       id,
       title,

@@ -99,7 +99,7 @@ export interface OptionCase extends Pick<Applicable, 'code' | 'words'> {
 }
 
 /** Open candidates after which a search for what passes gives a circuit up. */
-const MOST_OPEN = 4;
+const MOST_OPEN = 12;
 
 /** Designs the circuit of one charge point among the cables that it may have. */
 export function designedFor(

@@ -2,12 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bs7671Demand } from '../../src/codes/bs7671/index.js';
 import { feederDemandOf } from '../../src/demand/feeder.js';
-import { demandOf } from '../../src/demand/index.js';
+import { demandOf, dwellingsAtOnce } from '../../src/demand/index.js';
 import {
   amperes,
   type Board,
-  type Dwellings,
-  dwellingsAtOnce,
   type Installation,
   type Known,
   kilowattHours,

@@ -24,7 +24,7 @@ const heater = (size: number): Whole => ({
 
 // a garage 30 m away, 32 A, armoured cable with thermoplastic insulation
 const garageSource = { document: 'UK newsgroup on home improvement', where: 'armoured cable to a garage 30 m away' };
-const two = { ...armoured, cores: 2 } as const;
+const two = { ...armoured, cores: 3 } as const;
 const garage = (size: number): Whole => ({
   current: 32,
   cable: two,

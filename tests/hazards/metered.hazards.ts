@@ -13,12 +13,12 @@ const fixed = (id: string, rating: number, current: number, purpose: Purpose, ex
     device: breaker(rating),
     feeds: [load(current, { id: `load of ${id}`, purpose })],
   });
-/** Storage heaters and a new point behind 80 A; 25 A metered over a year. */
+/** Panel heaters and a new point behind 80 A; 25 A metered over a year. */
 function metered(...besides: readonly Run[]): Told {
   const installation = house(
     [
-      fixed('heaters upstairs', 32, 30, 'storage-heating'),
-      fixed('heaters downstairs', 32, 30, 'storage-heating'),
+      fixed('heaters upstairs', 32, 30, 'space-heating'),
+      fixed('heaters downstairs', 32, 30, 'space-heating'),
       soundCircuit(),
       ...besides,
     ],

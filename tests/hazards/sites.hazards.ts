@@ -1,10 +1,9 @@
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { feederDemandOf } from '../../src/demand/feeder.js';
+import { type Dwellings, dwellingsAtOnce } from '../../src/demand/index.js';
 import {
   amperes,
   type Board,
-  type Dwellings,
-  dwellingsAtOnce,
   type Installation,
   known,
   type Line,

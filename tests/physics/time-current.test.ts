@@ -150,9 +150,9 @@ describe('time-current curves', () => {
       () => currentAt(points, 0.39),
       () => currentAt(points, 5.1),
       () => timeAt([], 1),
-      () => timeAt(points, Number.NaN),
     ])
       expect(run).toThrow(expect.objectContaining({ code: 'out-of-range' }));
+    expect(() => timeAt(points, Number.NaN)).toThrow(expect.objectContaining({ code: 'invalid-input' }));
   });
 
   test('the gates of a breaker are those of its standard', () => {

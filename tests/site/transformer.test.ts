@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bs7671Demand } from '../../src/codes/bs7671/index.js';
 import { isMissing } from '../../src/core/index.js';
+import type { SupplyTransformer } from '../../src/demand/index.js';
 import { adequacyOf } from '../../src/demand/index.js';
 import { byTransformer } from '../../src/demand/transformer.js';
 import {
@@ -12,7 +13,6 @@ import {
   ratio,
   recorder,
   type Supply,
-  type SupplyTransformer,
   squareMillimetres,
   unknown,
   voltAmperes,

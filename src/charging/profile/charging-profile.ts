@@ -1,4 +1,4 @@
-import { type Amperes, CalculationError, invalidInput, type Volts } from '../../units/index.js';
+import { type Amperes, CalculationError, invalidInput, type Problem, type Volts } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
 import { inspection, inspectNetwork, isObject } from '../network/refuse.js';
 import type { Schedule } from '../schedule/schedule.js';
@@ -212,6 +212,26 @@ export function asChargingProfile(schedule: Schedule, question: ProfileQuestion)
   });
 }
 
+/** What is wrong with profiles and instants, whoever made them. */
+function profileProblems(profiles: unknown, [at, transaction]: readonly unknown[]): readonly Problem[] {
+  const instant = (v: unknown) => typeof v === 'string' && Number.isFinite(Date.parse(v));
+  if (!Array.isArray(profiles)) return [{ path: [], message: 'a list is due' }];
+  const sound = (p: Partial<ChargingProfile> | undefined) => {
+    const periods: unknown = isObject(p) && isObject(p.chargingSchedule) && p.chargingSchedule.chargingSchedulePeriod;
+    return (
+      Array.isArray(periods) &&
+      periods.every((q: Partial<SchedulePeriod> | undefined) => isObject(q) && Number.isFinite(q.limit))
+    );
+  };
+  return [
+    ...profiles.flatMap((p, i) => (sound(p) ? [] : [{ path: [i], message: 'is no profile' }])),
+    ...(instant(at) ? [] : [{ path: ['at'], message: 'must be an instant, ISO 8601 with its offset' }]),
+    ...(transaction === undefined || instant(transaction)
+      ? []
+      : [{ path: ['transaction'], message: 'must be an instant, ISO 8601 with its offset' }]),
+  ];
+}
+
 /** The limit of one profile at an instant; undefined where it is not valid then. */
 function limitOfProfile({ validFrom, validTo, chargingSchedule: s }: ChargingProfile, at: number, started: number) {
   if (validFrom !== undefined && at < Date.parse(validFrom)) return undefined;
@@ -229,7 +249,7 @@ function limitOfProfile({ validFrom, validTo, chargingSchedule: s }: ChargingPro
  * @param at the instant, ISO 8601 with its offset
  * @param transaction instant at which a transaction began that still runs; none when absent
  * @returns the limit in the unit of the profiles; undefined where none is valid: the point then charges without a limit
- * @throws CalculationError `invalid-input` where the profiles are in different units
+ * @throws CalculationError `invalid-input` where one is no profile, an instant is none, or they are in different units
  * @example
  * ```ts
  * import { profileLimitAt } from 'ohmwright/charging';
@@ -242,6 +262,8 @@ export function profileLimitAt(
   at: string,
   transaction?: string,
 ): number | undefined {
+  const wrong = profileProblems(profiles, [at, transaction]);
+  if (wrong.length > 0) throw invalidInput('the profiles', wrong);
   if (new Set(profiles.map((p) => p.chargingSchedule.chargingRateUnit)).size > 1)
     throw invalidInput('the profiles', [{ path: [], message: 'are in different units' }]);
   const instant = Date.parse(at);

@@ -60,6 +60,7 @@ export interface TaperedCharge {
  * The course of power of a statistical car, for `taperedChargeTime`.
  * @param statistic the share of cars that take less at each state of charge: a tenth, a quarter, half ...
  * @returns states of charge and power over the peak, both from 0 to 1
+ * @throws CalculationError `invalid-input` for a statistic that was not published
  * @example
  * ```ts
  * import { taperOf } from 'ohmwright/charging';

@@ -12,6 +12,7 @@ area of the line conductor | cable.area
 breaking capacity | device.breakingCapacity
 breaking capacity of the device | device.breakingCapacity
 circuits beside … | group.circuits
+circuits behind the residual current device | board.complete
 circuits of … | board.complete
 conditional short-circuit rating | board.conditionalRating
 conductorArea | cable.area

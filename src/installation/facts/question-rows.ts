@@ -60,7 +60,7 @@ storageHeating | Storage heaters | kW activePower | 0..24 | customer | How many 
 heatPump | Heat pump | A connectedCurrent | 0..40 | customer | What is the largest current of the heat pump, its own heater included? | the rating plate of the outdoor unit | 20 A | board.runs
 otherLoad | Other large loads | kW activePower | 0..15 | customer | How many kW has anything else that is large: a hot tub, a kiln, a sauna? | the rating plates | 0 kW | board.runs
 solar | Solar panels | kW activePower | 0..10 | customer | How many kW can the inverter of solar panels give? 0 where there are none. | the rating plate of the inverter | 0 kW | board.runs
-solarDevice | Circuit-breaker of the solar panels | A deviceRating | 6..40 | customer | How many amperes stand on the switch of the consumer unit that is marked solar? | the switch marked solar | 16 A | board.runs.device.rating
+solarDevice | Circuit-breaker of the solar panels | A deviceRating | 6..40 | customer | How many amperes stand on the switch of the consumer unit that is marked solar? | the switch marked solar | 16 A | board.runs
 allListed | Is that all? | yes | - | customer | Is everything named that the consumer unit feeds? | the board with its lid up, and the schedule | true | board.complete
 
 = Charge point

@@ -143,6 +143,7 @@ const cases: readonly Case[] = [
       metered,
       ['wanted.0.residual.0.bidirectional', false],
       ['wanted.0.point.bidirectional', true],
+      ['wanted.0.point.noResidual', true],
       ['board.rating', '125 A'],
     ],
     check: 'residual-current-marked-both-ways',
