@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bs7671Demand } from '../../src/codes/bs7671/index.js';
 import { feederDemandOf } from '../../src/demand/feeder.js';
-import { demandOf, dwellingsAtOnce } from '../../src/demand/index.js';
+import { type Dwellings, demandOf, dwellingsAtOnce } from '../../src/demand/index.js';
 import {
   amperes,
   type Board,

@@ -24,10 +24,9 @@ const heater = (size: number): Whole => ({
 
 // a garage 30 m away, 32 A, armoured cable with thermoplastic insulation
 const garageSource = { document: 'UK newsgroup on home improvement', where: 'armoured cable to a garage 30 m away' };
-const two = { ...armoured, cores: 3 } as const;
 const garage = (size: number): Whole => ({
   current: 32,
-  cable: two,
+  cable: armoured,
   size,
   length: 30,
   rating: 32,
@@ -38,14 +37,14 @@ const garage = (size: number): Whole => ({
 const summerSource = { document: 'home electrics forum', where: 'thread 129678, summer house 40 m away' };
 const summer = (size: number): Whole => ({
   current: 21.74,
-  cable: { ...two, insulation: 'thermosetting-90' },
+  cable: { ...armoured, insulation: 'thermosetting-90' },
   size,
   length: 40,
   rating: 32,
 });
 
 const houseSource = { document: 'home improvement forum', where: 'post 22012, armoured cable over 70 m' };
-const farHouse = (size: number): Whole => ({ current: 32, cable: two, size, length: 70, rating: 32 });
+const farHouse = (size: number): Whole => ({ current: 32, cable: armoured, size, length: 70, rating: 32 });
 
 const lesson = { document: 'assignment of a college', where: 'load 100 m from the point of supply, 35 mm² armoured' };
 const far: Whole = { current: 90, three: true, cable: armoured, size: 35, length: 100, rating: 100 };

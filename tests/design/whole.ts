@@ -37,7 +37,12 @@ export function assessed(w: Whole) {
   const run: Run = {
     ...base,
     lines: three ? lines : ['L1'],
-    cable: { ...base.cable, ...w.cable, cores: three ? 4 : 2, area: known(squareMillimetres(w.size)) },
+    cable: {
+      ...base.cable,
+      ...w.cable,
+      cores: three ? 4 : w.cable.protective === 'core' ? 3 : 2,
+      area: known(squareMillimetres(w.size)),
+    },
     device: { ...base.device, ...w.device, rating: known(amperes(w.rating ?? 32)) },
     stretches: [stretch({ length: known(metres(w.length)), ...w.route })],
     ...(w.thirdHarmonic === undefined ? {} : { thirdHarmonic: w.thirdHarmonic }),
