@@ -2,6 +2,19 @@ import { readFileSync } from 'node:fs';
 
 const entries = JSON.parse(readFileSync(new URL('./entries.config.json', import.meta.url), 'utf8'));
 
+/** Functions of the catalogue of words of reports, by their places: each is a sentence and says itself what it is. */
+function wordsOfReports() {
+  const source = readFileSync(new URL('./src/report/pages/words.ts', import.meta.url), 'utf8');
+  const way = [];
+  return source.split('\n').flatMap((line) => {
+    const [, indent = '', name, opens] = /^( {2,})(\w+): (\(|\{$)?/.exec(line) ?? [];
+    if (name === undefined || opens === undefined) return [];
+    way.length = indent.length / 2 - 1;
+    way.push(name);
+    return opens === '{' ? [] : [`ohmwright/report.PageOptions.words.__type.${way.join('.__type.')}`];
+  });
+}
+
 export default {
   entryPoints: Object.values(entries).map((entry) => entry.source),
   out: 'docs/api',
@@ -35,9 +48,9 @@ export default {
     ...['FormulaDefinition', 'ProcedureDefinition', 'RelationDefinition', 'UnitOf'],
     // the members of a collection are those of a module, and stand in the handbook
     ...['OfKind', 'Tables', '__module'],
-    ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],
+    ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake', 'english'],
   ],
-  intentionallyNotDocumented: ['ohmwright.Recorder.part'], // as Sheet.part says
+  intentionallyNotDocumented: ['ohmwright.Recorder.part', ...wordsOfReports()], // a part, as Sheet.part says
   requiredToBeDocumented: ['Function', 'Class', 'Interface', 'TypeAlias', 'Variable', 'Method', 'Accessor'],
   validation: { notExported: true, invalidLink: true, notDocumented: true },
 };

@@ -13,10 +13,7 @@ const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${wo
 /** The sign before an amount of a currency; its code where it has none here. */
 const signs: Readonly<Record<string, string>> = { GBP: '£', EUR: '€', USD: '$' };
 
-/**
- * The words of the four pages in English. What a plan itself says, such as the title of an option, is not among them.
- */
-export const englishWords = {
+const english = {
   customer: {
     title: (job: string) => `Customer: ${job}`,
     answer: {
@@ -236,4 +233,9 @@ export const englishWords = {
 };
 
 /** The words of the four pages, by identifier: a second language is another value of this type. */
-export type ReportWords = typeof englishWords;
+export type ReportWords = typeof english;
+
+/**
+ * The words of the four pages in English. What a plan itself says, such as the title of an option, is not among them.
+ */
+export const englishWords: ReportWords = english;
