@@ -29,12 +29,13 @@ const inFullAtOnce: readonly Purpose[] = [
 
 /**
  * Half hours hide what lasts for minutes: where the two largest appliances together are more than the fuse and the main switch
- * carry, no customary half hour says that the supply holds.
+ * carry, or nobody says that all appliances are listed, no customary half hour says that the supply holds.
  */
 export function shortPeaksFit({ installation: { supply, board } }: Survey): boolean {
   const ratings = [supply.cutOut.rating, board.mainSwitch?.rating].flatMap((r) =>
     r?.state === 'known' ? [r.value] : r?.state === 'between' ? [r.least] : [],
   );
+  if (!(board.complete?.state === 'known' && board.complete.value)) return false;
   return lineConductors.every((line) => {
     const currents = outletsBelow(board).flatMap((o) =>
       o.kind === 'load' && inFullAtOnce.includes(o.purpose) && o.lines.includes(line)
