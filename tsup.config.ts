@@ -45,10 +45,8 @@ export default defineConfig({
   clean: true,
   silent: true,
   esbuildPlugins: [plainNamespaces],
-  esbuildOptions(options, { format }) {
+  esbuildOptions(options) {
     options.charset = 'utf8';
-    // the annotations that let a bundler drop what is unused are for ES modules: without them CommonJS is read by Node alone
-    if (format === 'cjs') options.minify = true;
   },
   async onSuccess() {
     const schemas = {
