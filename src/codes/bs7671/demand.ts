@@ -120,11 +120,11 @@ const otherDwellingMethods = /* @__PURE__ */ [
  */
 export const bs7671Demand: DemandRules = {
   methods: [guideDwelling, guideShop, guideShopRecalled, guideHotel, oneLineRule],
-  ofDwellings: [...dwellingMethods, ...otherDwellingMethods],
+  ofDwellings: /* @__PURE__ */ dwellingMethods.concat(otherDwellingMethods),
   governing: {
     title:
       'the On-Site Guide for the stated premises; of several dwellings the demand after diversity, by the operator’s constants where they are stated',
-    methods: [guideDwelling, guideShop, guideHotel, ...dwellingMethods],
+    methods: /* @__PURE__ */ [guideDwelling, guideShop, guideHotel].concat(dwellingMethods),
   },
   withPoints: demandWithPoints,
   withControl: controlledDemand,

@@ -30,6 +30,8 @@ electrode of the charge point | electrode.resistance
 how the earthing conductor is laid | supply.earthingConductorLaid
 insulated length of … | stretch.insulated
 kind of the device ahead | supply.cutOut.kind
+length | stretch.length
+length of route one way | stretch.length
 length of … | stretch.length
 limit of … | control.limit
 line conductors of the supply | supply.phases
