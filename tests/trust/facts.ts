@@ -149,6 +149,8 @@ export function changedAt(
 ): Installation {
   const put = (node: unknown, rest: readonly (string | number)[]): unknown => {
     const [key, ...more] = rest as [string | number, ...(string | number)[]];
+    // with one of two facts the record that holds the other may be gone
+    if (node === undefined) return undefined;
     const next = more.length === 0 ? value : put((node as Tree)[key], more);
     if (Array.isArray(node)) return node.map((item, i) => (i === key ? next : item));
     const { [key]: _old, ...others } = node as Tree;
