@@ -129,6 +129,9 @@ const worse: Readonly<Record<string, 'up' | 'down'>> = {
   'run.terminalTemperature': 'down',
 };
 
+/** Checks that a larger value of such a fact may well meet: less current flows at the end of a longer feeder. */
+const eased: Readonly<Record<string, readonly string[]>> = { 'stretch.length': ['breaking-capacity'] };
+
 /** What is tried: a fact that nobody knows, two of them, or one that is worse than it was. */
 export const kinds = ['one fact', 'two facts', 'a worse value'] as const;
 export type Kind = (typeof kinds)[number];
@@ -185,7 +188,7 @@ export function tried(kind: Kind, count: number, seed: number): Tried {
       if (!better || !bare) continue;
       compared++;
       for (const [check, verdict] of better)
-        if (verdict === 'fail' && bare.get(check) === 'pass')
+        if (verdict === 'fail' && bare.get(check) === 'pass' && !eased[fact.name]?.includes(check))
           found.add(`${fact.name} = ${good} fails ${check}, ${bad} passes`);
       continue;
     }

@@ -132,6 +132,10 @@ export function aheadOfEnd(run: Run): readonly ResidualDevice[] {
     feeds.length === 1 && (only?.kind === 'charge-point' || (only?.kind === 'load' && only.purpose === 'cooking'));
   return single && run.ring !== true ? residualAlong(run) : [];
 }
+/** Whether a device may be inside a point of which nobody says so; the cable of a vehicle is no part of the installation. */
+export const insideUnsaid = ({ mode, residual, noResidual: none }: ChargePoint): boolean =>
+  mode !== 2 && !residual && !(none?.state === 'known' && none.value);
+
 /** Devices that may give additional protection, from the origin on. */
 export const protectingDevices = ({ circuit, point, end }: AdditionalPlace): readonly ResidualDevice[] => [
   ...residualUpstream(circuit.path),
@@ -200,10 +204,8 @@ export const residualScopes = {
   residualInside: {
     within: 'points',
     things: ({ point }: PointPlace): readonly ResidualInsidePlace[] => {
-      // the cable of a vehicle is no part of the installation
-      if (point.mode === 2) return [];
-      if (point.residual) return [{ point, device: point.residual }];
-      return point.noResidual?.state === 'known' && point.noResidual.value ? [] : [{ point }];
+      if (insideUnsaid(point)) return [{ point }];
+      return point.mode !== 2 && point.residual ? [{ point, device: point.residual }] : [];
     },
     title: () => 'residual current device inside it',
   },

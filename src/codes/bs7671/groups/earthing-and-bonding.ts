@@ -192,7 +192,13 @@ export const earthingAndBonding = () => ({
           'TN-C-S': byTailsOrFuse(),
           // on TT only where more than a slight fault current can flow
           TT: when(
-            derive(['externalImpedance'], (v) => v.externalImpedance < 1, { direction: { externalImpedance: -1 } }),
+            weigh(
+              ['earthElectrode', 'externalImpedance'],
+              // what flows in the earthing conductor flows through the electrode
+              ({ earthElectrode: electrode, externalImpedance: loop }): Known<boolean> =>
+                !isMissing(electrode) ? electrode < 1 : isMissing(loop) ? loop : loop < 1,
+              { direction: { earthElectrode: -1, externalImpedance: -1 } },
+            ),
             byTails(),
             none(
               'Z_e is not below 1 Ω: at most 253 A for 1 s need 1.8 mm² at k = 143, so that the way it is laid decides (On-Site Guide, TT supplies, from memory).',

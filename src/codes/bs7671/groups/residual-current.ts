@@ -53,6 +53,7 @@ import {
   type AdditionalPlace,
   aheadOfEnd,
   feedingBack,
+  insideUnsaid,
   isPartOfBreaker,
   limitsOf,
   ofAdditional,
@@ -271,7 +272,10 @@ export const residualCurrent = ({
   additional: {
     residualType: whereSmallest('protecting/protectingCurrent', 'residualType'),
     opensAllLive: whereSmallest('protecting/protectingCurrent', 'opensAllLive'),
-    severalDevices: ofAdditional((place) => protectingDevices(place).length > 1),
+    // one that may be inside the point counts until somebody says that there is none
+    severalDevices: ofAdditional(
+      (place) => protectingDevices(place).length + (place.point && insideUnsaid(place.point) ? 1 : 0) > 1,
+    ),
     markingOpen: any('protecting/markingOpen'),
     // one of which nobody says whether it is there may be the one that decides
     unlistedAhead: ofAdditional<true>(({ circuit }) => {
