@@ -61,6 +61,12 @@ function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'c
   };
 }
 
+/** The route; where it waits for facts that are assumed, what it comes to with them. */
+function operatorWords({ notification: { decision } }: OptionPlan): string {
+  const { route, onceConfirmed } = decision;
+  return onceConfirmed === undefined || onceConfirmed === route ? route : `${onceConfirmed}, once confirmed`;
+}
+
 /**
  * What the best option of a plan came to, for one row of a spreadsheet.
  * @param plan a plan
@@ -85,7 +91,7 @@ export function decisionOf(plan: Plan, book?: PriceBook): Decision | undefined {
     reference: plan.about.reference ?? plan.about.title,
     verdict: option.overall.verdict,
     option: option.title,
-    operator: option.notification.decision.route,
+    operator: operatorWords(option),
     cable: once(
       runs.map(({ cable }) => `${cable.construction.replaceAll('-', ' ')} ${sizeWords(cable) ?? 'size open'}`),
     ),

@@ -60,7 +60,9 @@ describe('an estimator', () => {
     for (const row of rows) {
       expect([at(row, 'Reference'), at(row, 'Problem')]).toEqual([at(row, 'Reference'), '']);
       expect(at(row, 'Verdict')).toMatch(/^(pass|conditional|not-determined|fail)$/);
-      expect(at(row, 'Network operator')).toMatch(/^(no-duty|notify-after|notify-before|apply-first|not-determined)$/);
+      expect(at(row, 'Network operator')).toMatch(
+        /^(no-duty|notify-after|notify-before|apply-first|not-determined)(, once confirmed)?$/,
+      );
       // money as money, and only for what is decided and has a price for everything
       const net = at(row, 'Net');
       expect(net).toMatch(/^(|\d+\.\d\d)$/);

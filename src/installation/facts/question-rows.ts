@@ -15,7 +15,7 @@ reference* | Reference | text | - | - | - | - | - | about.reference, about.title
 date* | Day of the survey | date | - | - | - | - | - | about.date
 edition | Edition of the wiring rules | text | - | - | - | - | - | code.edition
 premises | Kind of premises | about.premises | - | - | - | - | - | about.premises
-specialLocation | Special location | specialLocation | - | - | - | - | - | supply.specialLocation
+specialLocation* | Special location | specialLocation | - | - | - | - | - | supply.specialLocation
 meterPoint | Meter-point number | text | - | - | - | - | - | supply.meterPoint
 
 = Supply
@@ -23,12 +23,12 @@ earthing* | Earthing arrangement | system | - | customer | What stands on the la
 phases* | Phases | phaseCount | - | - | - | - | - | supply.phases
 mainFuse* | Main fuse | A deviceRating | 45..125 | customer | How many amperes are printed on the cut-out? | the cut-out, close up, so that the marking can be read; do not break the seal | 80 A | supply.cutOut.rating
 mainFuseKind | Kind of main fuse | mainFuse | - | operator | Which standard is printed on the cut-out fuse? | - | BS 1361 | supply.cutOut.kind
-cutOutSound | Cut-out sound | yes | - | customer | Is the cut-out free of cracks, scorching, leaking compound and exposed metal? | - | - | supply.cutOutSound
+cutOutSound* | Cut-out sound | yes | - | customer | Is the cut-out free of cracks, scorching, leaking compound and exposed metal? | - | - | supply.cutOutSound
 looped* | Looped service | yes | - | - | - | - | - | supply.looped
 ze | Ze, measured | Ω externalImpedance | 0.05..2 | - | - | - | - | supply.externalImpedance
 ipf | Ipf, measured | kA prospectiveCurrent | 0.1..16 | - | - | - | - | supply.prospectiveCurrent
-tails* | Meter tails | mm² tailsArea | 10..35 | customer | What size is printed on the two thick wires between the meter and the consumer unit? | - | - | supply.tails
-earthingConductor* | Earthing conductor | mm² earthingConductorArea | 4..25 | customer | What size is printed on the thick green-and-yellow wire from the cut-out or the rod? | - | - | supply.earthingConductor
+tails | Meter tails | mm² tailsArea | 10..35 | customer | What size is printed on the two thick wires between the meter and the consumer unit? | - | - | supply.tails
+earthingConductor | Earthing conductor | mm² earthingConductorArea | 4..25 | customer | What size is printed on the thick green-and-yellow wire from the cut-out or the rod? | - | - | supply.earthingConductor
 earthingConductorLaid | Where the earthing conductor runs | earthingConductorLaid | - | - | - | - | - | supply.earthingConductorLaid
 supplyNeutral | Neutral of the service | mm² supplyNeutralArea | 10..95 | - | - | - | - | supply.supplyNeutral
 waterBond* | Bonding of water | bond bondingArea | 4..25 | customer | Is there a green-and-yellow wire at a metal water pipe near the stop valve, and of what size? | the clamp at the pipe near the stop valve, with its label | 10 mm² | supply.bonding, supply.noExtraneousParts
@@ -43,12 +43,12 @@ demandMargin | Margin on the measured demand | % demandMargin | 0..50 | - | - | 
 mainSwitch | Main switch | A deviceRating | 60..125 | customer | How many amperes are printed on the main switch? | - | - | board.mainSwitch.rating
 boardRating | Rating of the board | A deviceRating | 60..125 | - | - | - | - | board.rating
 boardFaultRating | Fault rating of the board | kA breakingCapacity | 6..25 | - | - | - | - | board.conditionalRating
-spareWays* | Spare ways | count | 0..10 | - | - | - | - | board.spareWays
+spareWays | Spare ways | count | 0..10 | - | - | - | - | board.spareWays
 surgeProtection | Surge protection | yes | - | - | - | - | - | board.surgeProtection
 
 = What is there already
-lightingCircuits | Lighting circuits | count | 0..6 | customer | How many switches of 6 A marked lights has the consumer unit? | the schedule on the door of the board | 2 | board.runs
-ringCircuits | Ring circuits for sockets | count | 0..5 | customer | How many switches of 32 A marked sockets or ring has the consumer unit? | the schedule on the door of the board | 2 | board.runs
+lightingCircuits* | Lighting circuits | count | 0..6 | customer | How many switches of 6 A marked lights has the consumer unit? | the schedule on the door of the board | 2 | board.runs
+ringCircuits* | Ring circuits for sockets | count | 0..5 | customer | How many switches of 32 A marked sockets or ring has the consumer unit? | the schedule on the door of the board | 2 | board.runs
 radialCircuits | Radial circuits for sockets | count | 0..5 | customer | How many switches of 16 or 20 A marked sockets has the consumer unit? | the schedule on the door of the board | 0 | board.runs
 cooker* | Electric cooker, oven and hob | kW activePower | 0..15 | customer | How many kW stand on the rating plates of electric oven and hob, both together? 0 where they burn gas. | the rating plates | 7.2 kW | board.runs
 cookerSocket | Socket at the cooker switch | yes | - | - | - | - | - | board.runs.feeds.withSocket
@@ -61,15 +61,15 @@ heatPump | Heat pump | A connectedCurrent | 0..40 | customer | What is the large
 otherLoad | Other large loads | kW activePower | 0..15 | customer | How many kW has anything else that is large: a hot tub, a kiln, a sauna? | the rating plates | 0 kW | board.runs
 solar | Solar panels | kW activePower | 0..10 | customer | How many kW can the inverter of solar panels give? 0 where there are none. | the rating plate of the inverter | 0 kW | board.runs
 solarDevice | Circuit-breaker of the solar panels | A deviceRating | 6..40 | customer | How many amperes stand on the switch of the consumer unit that is marked solar? | the switch marked solar | 16 A | board.runs
-allListed | Is that all? | yes | - | customer | Is everything named that the consumer unit feeds? | the board with its lid up, and the schedule | true | board.complete
+allListed* | Is that all? | yes | - | customer | Is everything named that the consumer unit feeds? | the board with its lid up, and the schedule | true | board.complete
 
 = Charge point
 chargeCurrent* | Charging current | A chargeCurrent | 6..32 | - | - | - | - | wanted.point.setting
 chargePhases | Phases of the charge point | phaseCount | - | customer | Is the charge point to be for one phase or for three? | - | 1 | wanted.lines
-outdoors | Vehicle outdoors | yes | - | - | - | - | - | wanted.point.outdoors
+outdoors* | Vehicle outdoors | yes | - | - | - | - | - | wanted.point.outdoors
 detects6mA | Detects 6 mA direct current | yes | - | - | - | - | - | wanted.point.directCurrentDetection
 openPen | Open-PEN detection | openPenDevice | - | - | - | - | - | wanted.point.openPenDevice
-bidirectional | Can feed back | yes | - | - | - | - | - | wanted.point.bidirectional
+bidirectional* | Can feed back | yes | - | - | - | - | - | wanted.point.bidirectional
 leakage | Standing leakage of the charge point | mA chargeCurrent | 0..6 | - | - | - | - | wanted.point.standingLeakage
 loft | Route in loft or floor, on joists | m length | 0..40 | customer | How many metres of the cable run across a loft or between floors? Pace it out: one long step is a metre. | the loft or floor where it can run | 6 m | wanted.route
 indoors* | Route indoors, clipped | m length | 0..40 | customer | How many metres run along walls indoors, garage and cupboards included? | each wall, from corner to corner | 11 m | wanted.route
@@ -93,7 +93,7 @@ efficiency | Efficiency of charging | % chargeEfficiency | 80..95 | - | - | - | 
 mounting | Mounting | work.mounting | - | - | - | - | - | work.mounting
 walls | Walls to drill | count | 0..5 | - | - | - | - | work.wallsToDrill
 outletHeight | Height of the outlet | mm length | 450..1400 | - | - | - | - | work.outletHeight
-tenure* | Owner or tenant | work.tenure | - | - | - | - | - | work.tenure
+tenure | Owner or tenant | work.tenure | - | - | - | - | - | work.tenure
 ownerAgrees | Owner agrees | yes | - | - | - | - | - | work.ownerAgrees
 isolation | Who makes the tails dead | work.isolation | - | - | - | - | - | work.isolation
 lead | Length of the charging lead | m length | 3..10 | - | - | - | - | work.lead
