@@ -41,8 +41,9 @@ function better(silent: Verdicts, said: Verdicts): readonly string[] {
   const blocks = (v: Verdict | undefined) => v === 'fail' || v === 'not-determined';
   const asksElsewhere = [...silent].some(([c, v]) => blocks(v) && !blocks(said.get(c)));
   if ([...silent].some(([c, v]) => v === 'fail' && said.get(c) !== 'fail')) return [];
-  // where all of it fails, checks that rest on what is not there are not asked
-  const elsewhere = asksElsewhere || silent.get('the circuit') === 'fail';
+  // where all of it fails, or the fact is asked for by a check that fails with it, checks that rest on it are not asked
+  const asks = [...silent].some(([c, v]) => v === 'not-determined' && said.get(c) === 'fail' && c !== 'the circuit');
+  const elsewhere = asksElsewhere || asks || silent.get('the circuit') === 'fail';
   return [...said].flatMap(([check, verdict]) => {
     const before = silent.get(check) ?? (elsewhere ? 'not-determined' : 'not-required');
     return verdict === 'fail' && !blocks(before) ? [check] : [];
