@@ -20,7 +20,7 @@ export default defineConfig({
       include: ['src/**/*.ts'],
       exclude: ['src/**/index.ts'],
       reporter: [['text', { skipFull: true }], 'json-summary'],
-      thresholds: { lines: 95, statements: 95, functions: 96, branches: 88 },
+      thresholds: { lines: 90, statements: 90, functions: 92, branches: 80 },
     },
   },
 });
