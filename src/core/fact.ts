@@ -173,6 +173,18 @@ export function factValue<T>(name: string, fact: Fact<T>): Known<T> {
     : missing({ kind: 'fact', fact: name, obtain: `known only within a range, ${fact.least} to ${fact.most}` });
 }
 
+/** Least and most that a fact can be, the same where it is known; undefined where nothing is known of it. */
+export const endsOf = <T extends number>(fact: Fact<T> | undefined): readonly [least: T, most: T] | undefined =>
+  fact?.state === 'known'
+    ? [fact.value, fact.value]
+    : fact?.state === 'between'
+      ? [fact.least as T, fact.most as T]
+      : undefined;
+
+/** The value of a fact that is known; undefined for any other. */
+export const knownOf = <T>(fact: Fact<T> | undefined): T | undefined =>
+  fact?.state === 'known' ? fact.value : undefined;
+
 /** Applies a function when all its arguments could be had, and collects the reasons otherwise. */
 export function whenKnown<const A extends readonly unknown[], R>(
   values: { readonly [K in keyof A]: Known<A[K]> },

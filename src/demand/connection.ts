@@ -77,3 +77,6 @@ export interface ConnectionDecision {
   readonly duties: readonly Duty[];
   readonly cautions: readonly string[];
 }
+
+/** The way to the network operator with everything confirmed that is assumed. */
+export const routeOnceConfirmed = ({ route, onceConfirmed }: ConnectionDecision): Route => onceConfirmed ?? route;

@@ -45,7 +45,7 @@ function obstacles({ overall }: OptionPlan): string {
 }
 
 /** What is seen of existing circuits, apart from the verdict on the new work. */
-export function observationBlocks({ observations }: Plan): readonly Block[] {
+function observationBlocks({ observations }: Plan): readonly Block[] {
   if (observations.length === 0) return [];
   return [
     heading(2, 'Seen on existing circuits'),
@@ -75,7 +75,7 @@ export const answerBlock = (option: OptionPlan): Extract<Block, { kind: 'answer'
 });
 
 /** Facts that are not known, how to obtain each, and what waits for it. */
-export function unknownBlocks({ unknown }: OptionPlan): readonly Block[] {
+function unknownBlocks({ unknown }: OptionPlan): readonly Block[] {
   if (unknown.length === 0) return [];
   return [
     heading(2, 'What is not known, and what it blocks'),
@@ -88,7 +88,7 @@ export function unknownBlocks({ unknown }: OptionPlan): readonly Block[] {
 }
 
 /** Ways to do it, ranked, and those that are not offered. */
-export function optionTable(plan: Plan): readonly Block[] {
+function optionTable(plan: Plan): readonly Block[] {
   return [
     heading(2, 'Ways to do it'),
     ...grid(
@@ -125,6 +125,17 @@ export function optionTable(plan: Plan): readonly Block[] {
   ];
 }
 
+/** What somebody does and decides next with an option: steps, other ways, conditions, remedies, what is asked and open. */
+export const toDecideBlocks = (plan: Plan, option: OptionPlan): readonly Block[] => [
+  ...nextSteps(option),
+  ...optionTable(plan),
+  ...conditionBlocks(option),
+  ...remedyBlocks(plan),
+  ...list(plan.questions.map((q) => q.question)),
+  ...unknownBlocks(option),
+  ...observationBlocks(plan),
+];
+
 /**
  * A plan as blocks: the answer, what to do next and the ways to do it first, then one option in full: what is not known,
  * the supply, each charge point, each caution once where it matters, and the sheet on request.
@@ -160,13 +171,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
     answerBlock(option),
     ...option.cautions.slice(0, 1).map(caution),
     ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
-    ...nextSteps(option),
-    ...optionTable(plan),
-    ...conditionBlocks(option),
-    ...remedyBlocks(plan),
-    ...list(plan.questions.map((q) => q.question)),
-    ...unknownBlocks(option),
-    ...observationBlocks(plan),
+    ...toDecideBlocks(plan, option),
     ...supplyBlocks(option),
     {
       kind: 'figure',

@@ -1,4 +1,4 @@
-import { type Fact, factValue, isMissing, type Known } from '../core/index.js';
+import { endsOf, knownOf } from '../core/index.js';
 import type { Whom } from '../installation/index.js';
 import { formatIn } from '../units/index.js';
 import { enclosureNeeded, type WorkFacts } from './survey.js';
@@ -14,10 +14,8 @@ export interface BeforeWork {
   readonly words: string;
 }
 
-const saidOf = <T>(fact: Fact<T> | undefined): T | undefined => (fact?.state === 'known' ? fact.value : undefined);
-
 function ownerConsent({ tenure, ownerAgrees }: WorkFacts): readonly BeforeWork[] {
-  const [whose, agrees] = [saidOf(tenure), saidOf(ownerAgrees)];
+  const [whose, agrees] = [knownOf(tenure), knownOf(ownerAgrees)];
   if (whose === 'owner-occupied' || agrees === true) return [];
   const by = { id: 'owner-consent', whom: 'customer' } as const;
   if (agrees === false)
@@ -35,18 +33,18 @@ function ownerConsent({ tenure, ownerAgrees }: WorkFacts): readonly BeforeWork[]
 
 /** Whether something is done ahead of the main switch, where the installation cannot be made dead from within. */
 const aheadOfMainSwitch = (work: WorkFacts): boolean =>
-  work.replaceTails === true || saidOf(enclosureNeeded(work)) === true;
+  work.replaceTails === true || knownOf(enclosureNeeded(work)) === true;
 
 /** Whether the visit of somebody else is needed, for the tails to be made dead. */
 export const visitToIsolate = (work: WorkFacts): boolean =>
   aheadOfMainSwitch(work) &&
   !work.supplyChange &&
-  ['supplier', 'network-operator'].includes(saidOf(work.isolation) ?? '');
+  ['supplier', 'network-operator'].includes(knownOf(work.isolation) ?? '');
 
 function supplyOff(work: WorkFacts): readonly BeforeWork[] {
   // whoever changes the supply makes it dead
   if (!aheadOfMainSwitch(work) || work.supplyChange) return [];
-  const by = saidOf(work.isolation);
+  const by = knownOf(work.isolation);
   if (by === 'isolator-fitted') return [];
   const only = 'nobody else breaks a seal or draws the service fuse';
   return [
@@ -66,11 +64,6 @@ function supplyOff(work: WorkFacts): readonly BeforeWork[] {
   ];
 }
 
-const least = <V extends number>(fact: Fact<V>): Known<V> =>
-  fact.state === 'between' ? fact.least : factValue('length of the lead', fact);
-const most = <V extends number>(fact: Fact<V>): Known<V> =>
-  fact.state === 'between' ? fact.most : factValue('way to the inlet', fact);
-
 function leadReach({ lead, toInlet }: WorkFacts): readonly BeforeWork[] {
   const by = { id: 'lead-reach', whom: 'customer' } as const;
   if (!lead || !toInlet)
@@ -82,15 +75,14 @@ function leadReach({ lead, toInlet }: WorkFacts): readonly BeforeWork[] {
           'Ask for a picture of the parked car with the place of the charge point, and see that the lead reaches the inlet',
       },
     ];
-  const [surely, atMost] = [least(lead), most(toInlet)];
-  if (!isMissing(surely) && !isMissing(atMost) && surely >= atMost) return [];
-  const [perhaps, atLeast] = [most(lead), least(toInlet)];
-  if (!isMissing(perhaps) && !isMissing(atLeast) && perhaps < atLeast)
+  const [reach, way] = [endsOf(lead), endsOf(toInlet)];
+  if (reach && way && reach[0] >= way[1]) return [];
+  if (reach && way && reach[1] < way[0])
     return [
       {
         ...by,
         state: 'in-the-way',
-        words: `The lead of ${formatIn(perhaps, 'm')} does not reach the inlet ${formatIn(atLeast, 'm')} away: a longer lead, another place, or the car parked the other way round`,
+        words: `The lead of ${formatIn(reach[1], 'm')} does not reach the inlet ${formatIn(way[0], 'm')} away: a longer lead, another place, or the car parked the other way round`,
       },
     ];
   return [
@@ -103,7 +95,7 @@ function leadReach({ lead, toInlet }: WorkFacts): readonly BeforeWork[] {
 }
 
 function dataConnection({ dataConnection: fact }: WorkFacts): readonly BeforeWork[] {
-  const how = saidOf(fact);
+  const how = knownOf(fact);
   if (how !== undefined && how !== 'none') return [];
   return [
     {
@@ -119,11 +111,11 @@ function dataConnection({ dataConnection: fact }: WorkFacts): readonly BeforeWor
 }
 
 function devicesForBoard(work: WorkFacts): readonly BeforeWork[] {
-  if (saidOf(enclosureNeeded(work)) === true || saidOf(work.devicesToBeHad) === true) return [];
+  if (knownOf(enclosureNeeded(work)) === true || knownOf(work.devicesToBeHad) === true) return [];
   const by = { id: 'devices-for-board', whom: 'maker' } as const;
   const only = 'a device of another make only where the maker of the board declares it';
   return [
-    saidOf(work.devicesToBeHad) === false
+    knownOf(work.devicesToBeHad) === false
       ? {
           ...by,
           state: 'in-the-way',

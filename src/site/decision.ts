@@ -64,7 +64,7 @@ function priceOf(option: OptionPlan, book: PriceBook): Pick<Decision, 'net' | 'c
 /** The route; where it waits for facts that are assumed, what it comes to with them. */
 function operatorWords({ notification: { decision } }: OptionPlan): string {
   const { route, onceConfirmed } = decision;
-  return onceConfirmed === undefined || onceConfirmed === route ? route : `${onceConfirmed}, once confirmed`;
+  return onceConfirmed === undefined ? route : `${onceConfirmed}, once confirmed`;
 }
 
 /**

@@ -1,3 +1,4 @@
+import { endsOf } from '../core/index.js';
 import { lineConductors, outletsBelow, type Purpose } from '../installation/index.js';
 import type { Survey } from './survey.js';
 
@@ -32,14 +33,12 @@ const inFullAtOnce: readonly Purpose[] = [
  * carry, or nobody says that all appliances are listed, no customary half hour says that the supply holds.
  */
 export function shortPeaksFit({ installation: { supply, board } }: Survey): boolean {
-  const ratings = [supply.cutOut.rating, board.mainSwitch?.rating].flatMap((r) =>
-    r?.state === 'known' ? [r.value] : r?.state === 'between' ? [r.least] : [],
-  );
+  const ratings = [supply.cutOut.rating, board.mainSwitch?.rating].flatMap((r) => endsOf(r)?.[0] ?? []);
   if (!(board.complete?.state === 'known' && board.complete.value)) return false;
   return lineConductors.every((line) => {
     const currents = outletsBelow(board).flatMap((o) =>
       o.kind === 'load' && inFullAtOnce.includes(o.purpose) && o.lines.includes(line)
-        ? [o.current.state === 'known' ? o.current.value : o.current.state === 'between' ? o.current.most : 0]
+        ? [endsOf(o.current)?.[1] ?? 0]
         : [],
     );
     const [one = 0, two = 0] = currents.sort((a, b) => b - a);

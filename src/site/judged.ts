@@ -1,4 +1,5 @@
 import { type CheckResult, type Fact, isMissing, overall, type Sheet, silent } from '../core/index.js';
+import { routeOnceConfirmed } from '../demand/connection.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import {
   type Adequacy,
@@ -117,9 +118,7 @@ export function judgedAround(
     demand,
     installation,
     found,
-    (notification.decision.onceConfirmed ?? notification.decision.route) === 'notify-after'
-      ? network.noticeUpTo
-      : undefined,
+    routeOnceConfirmed(notification.decision) === 'notify-after' ? network.noticeUpTo : undefined,
   );
   const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
   const control = controlled(installation)

@@ -1,3 +1,4 @@
+import { routeOnceConfirmed } from '../demand/connection.js';
 import type { BaseOptionId } from './option-id.js';
 import type { OptionPlan } from './plan.js';
 
@@ -8,7 +9,8 @@ export interface Ranking {
   compare(a: OptionPlan, b: OptionPlan): number;
 }
 
-const verdictRank = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
+/** Verdicts from the best. */
+export const verdictRank = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
 const effort: Readonly<Record<BaseOptionId, number>> = {
   'as-wanted': 0,
   'with-limiter': 1,
@@ -24,7 +26,7 @@ export const passing = ({ overall: { verdict } }: OptionPlan) => verdict === 'pa
 
 /** Whether the operator is only told, once what was assumed has been confirmed. */
 export const toldOnly = ({ notification: { decision } }: OptionPlan) => {
-  const route = decision.onceConfirmed ?? decision.route;
+  const route = routeOnceConfirmed(decision);
   return route === 'notify-after' || route === 'no-duty';
 };
 /** For how many reasons the operator has to be asked before the work. */

@@ -1,4 +1,4 @@
-import { type CheckResult, type Known, missing, type Sheet, type Statement } from '../core/index.js';
+import { type CheckResult, endsOf, type Known, missing, type Sheet, type Statement } from '../core/index.js';
 import type { Board } from '../installation/index.js';
 import type { Built } from './installed.js';
 import { boardsOf } from './option-survey.js';
@@ -9,8 +9,7 @@ const newOn = (wanted: readonly string[], { runs }: Board): number =>
 
 /** Whether a board has a way for each of so many new circuits. */
 function waysSuffice({ id, spareWays }: Board, needed: number): Known<boolean> {
-  const least = spareWays?.state === 'known' ? spareWays.value : spareWays?.state === 'between' ? spareWays.least : 0;
-  const most = spareWays?.state === 'known' ? spareWays.value : spareWays?.state === 'between' ? spareWays.most : 1e9;
+  const [least, most] = endsOf(spareWays) ?? [0, Number.POSITIVE_INFINITY];
   if (least >= needed) return true;
   if (most < needed) return false;
   const obtain = (spareWays?.state === 'unknown' ? spareWays.obtain : undefined) ?? 'photograph of the board';

@@ -1,4 +1,4 @@
-import { type Gap, type Known, type Sheet, stated } from '../../core/index.js';
+import { endsOf, type Gap, type Known, knownOf, type Sheet, stated } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import { type Dwellings, type Line, shareOfLine } from '../../installation/index.js';
 import { type Amperes, ratio, voltAmperes, wattHours } from '../../units/index.js';
@@ -28,27 +28,24 @@ interface Kind {
   readonly group: DwellingGroup;
 }
 
-const known = <T>(fact: { readonly state: string; readonly value?: T } | undefined): T | undefined =>
-  fact?.state === 'known' ? fact.value : undefined;
-
 /** Largest power of all dwellings of a load, VA; undefined where it is not known. */
 function powerOf({ dwellings: d }: Several, voltage: number): number | undefined {
-  const each = d.each.state === 'known' ? d.each.value : d.each.state === 'between' ? d.each.most : undefined;
-  return each === undefined ? undefined : d.count * each * voltage * (known(d.phases) ?? 1);
+  const each = endsOf(d.each)?.[1];
+  return each === undefined ? undefined : d.count * each * voltage * (knownOf(d.phases) ?? 1);
 }
 
 function kindsOf(loads: readonly DemandLoad[], c: DemandCase, { dwellings: own = {} }: DemandOptions): readonly Kind[] {
   const kinds = new Map<string, Several[]>();
   for (const load of loads.filter(isSeveral)) {
     const { heating, electricWater } = load.dwellings;
-    const key = JSON.stringify([known(heating), known(electricWater)]);
+    const key = JSON.stringify([knownOf(heating), knownOf(electricWater)]);
     kinds.set(key, [...(kinds.get(key) ?? []), load]);
   }
   return [...kinds.values()].map((alike) => {
     const { heating, electricWater } = (alike[0] as Several).dwellings;
     const count = alike.reduce((sum, l) => sum + l.dwellings.count, 0);
     const powers = alike.map((l) => powerOf(l, c.installation.supply.nominalVoltage));
-    const heated = known(heating);
+    const heated = knownOf(heating);
     const whole = powers.every((p): p is number => p !== undefined) ? powers.reduce((a, b) => a + b, 0) : undefined;
     return {
       loads: alike,
@@ -58,7 +55,7 @@ function kindsOf(loads: readonly DemandLoad[], c: DemandCase, { dwellings: own =
           each: whole === undefined ? undefined : voltAmperes(whole / count),
           heating: heated,
           storageHeating: heated && heated === 'night-storage',
-          electricWaterHeating: known(electricWater),
+          electricWaterHeating: knownOf(electricWater),
           // constants of the user's are of one kind
           afterDiversity: kinds.size === 1 ? own.afterDiversity : undefined,
           coincidence: kinds.size === 1 ? own.coincidence : undefined,

@@ -1,4 +1,4 @@
-import { type Fact, type Known, missing, type Sheet } from '../../core/index.js';
+import { endsOf, type Fact, type Known, missing, type Sheet } from '../../core/index.js';
 import type { Line } from '../../installation/index.js';
 import { type Amperes, seconds } from '../../units/index.js';
 import { meteredCurrentOfLine, meteredDemandWithMargin, meteredPowerOfInterval } from '../formulas.js';
@@ -23,18 +23,15 @@ function withNewLoads(loads: readonly DemandLoad[], line: Line, metered: Sheet, 
   ]);
 }
 
-const leastOf = (fact: Fact<Amperes>): number =>
-  fact.state === 'known' ? fact.value : fact.state === 'between' ? fact.least : 0;
-
 /** Whether storage heaters, which charge together for hours, take more on a line than a meter is said to have seen at most. */
 function storageBeyond(c: DemandCase, peak: Fact<Amperes>): boolean {
-  if (peak.state === 'unknown') return false;
-  const most = peak.state === 'known' ? peak.value : peak.most;
+  const most = endsOf(peak)?.[1];
+  if (most === undefined) return false;
   return c.lines.some(
     (line) =>
       onLine(c.loads, line)
         .filter((l) => l.purpose === 'storage-heating' && !l.isNew)
-        .reduce((sum, l) => sum + leastOf(l.current), 0) > most,
+        .reduce((sum, l) => sum + (endsOf(l.current)?.[0] ?? 0), 0) > most,
   );
 }
 

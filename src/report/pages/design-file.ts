@@ -6,21 +6,11 @@ import { runsOf } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { wholeJob } from '../../site/whole-job.js';
 import { type Block, type Cell, grid, heading, list, paragraph } from '../block.js';
-import {
-  answerBlock,
-  disagreements,
-  observationBlocks,
-  optionTable,
-  type PlanReportOptions,
-  unknownBlocks,
-} from '../plan.js';
+import { answerBlock, disagreements, type PlanReportOptions, toDecideBlocks } from '../plan.js';
 import { checkRow } from '../plan-checks.js';
 import { cableOf, candidates, circuitWords, earthingBlocks, timeCurrent, voltageAlong } from '../plan-circuits.js';
-import { conditionBlocks } from '../plan-conditions.js';
 import { chargeBlocks, nightBlocks } from '../plan-night.js';
-import { remedyBlocks } from '../plan-remedies.js';
 import { stageBlocks } from '../plan-stages.js';
-import { nextSteps } from '../plan-steps.js';
 import { ampsOf, conditionWords, demandFigure } from '../plan-supply.js';
 import { hoursWords } from '../plan-work.js';
 import { comparisonWords, sheetBlocks } from '../sheet.js';
@@ -223,13 +213,7 @@ export function designFile(plan: Plan, options: PlanReportOptions = {}): readonl
         { kind: 'contents', title: 'Contents' },
         ...disagreements(option),
         ...list(worstOfEach(option.overall.failed).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
-        ...nextSteps(option),
-        ...optionTable(plan),
-        ...conditionBlocks(option),
-        ...remedyBlocks(plan),
-        ...list(plan.questions.map((q) => q.question)),
-        ...unknownBlocks(option),
-        ...observationBlocks(plan),
+        ...toDecideBlocks(plan, option),
         ...supply(of),
         ...stageBlocks(option),
         ...operator(of),

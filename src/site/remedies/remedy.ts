@@ -1,5 +1,5 @@
 import type { WiringCode } from '../../codes/wiring-code.js';
-import type { CheckResult, Fact } from '../../core/index.js';
+import { type CheckResult, endsOf, type Fact } from '../../core/index.js';
 import { type Installation, pathTo, type Run, withRun } from '../../installation/index.js';
 import type { TradeWords } from '../applicable.js';
 import { withAllWanted } from '../installed.js';
@@ -51,8 +51,7 @@ export const isKnown = <T>(fact: Fact<T> | undefined, value: T): boolean =>
   fact?.state === 'known' && fact.value === value;
 
 /** The smallest that a fact may be; undefined where nothing is known of it. */
-export const leastOf = (fact: Fact<number> | undefined): number | undefined =>
-  fact?.state === 'known' ? fact.value : fact?.state === 'between' ? fact.least : undefined;
+export const leastOf = (fact: Fact<number> | undefined): number | undefined => endsOf(fact)?.[0];
 
 /** The smallest of several sizes that is at least what is asked. */
 export const sizeFrom = (sizes: readonly number[], least: number): number | undefined =>

@@ -1,6 +1,7 @@
 import type { CheckResult } from '../../core/index.js';
 import { inAll } from '../hours.js';
 import type { OptionPlan } from '../plan.js';
+import { passing, verdictRank } from '../ranking.js';
 import type { Survey } from '../survey.js';
 import type { WorkRules } from '../work-rules.js';
 import { allRemedies } from './all.js';
@@ -101,10 +102,7 @@ interface Found {
   readonly worked: WorkedOption & { readonly remedies: readonly AppliedRemedy[] };
 }
 
-const ranks = { pass: 0, conditional: 1, 'not-determined': 2, fail: 3 } as const;
-const rankOf = ({ overall }: OptionPlan): number => ranks[overall.verdict];
-/** Whether an option passes, on conditions or without. */
-const passes = (plan: OptionPlan): boolean => rankOf(plan) < 2;
+const rankOf = ({ overall }: OptionPlan): number => verdictRank[overall.verdict];
 
 class OptionSearch {
   private readonly results = new Map<string, CheckResult>();
@@ -133,7 +131,7 @@ class OptionSearch {
   private better({ worked: { plan } }: Found): boolean {
     const { overall } = this.of.plan;
     if (plan.overall.verdict === 'fail') return false;
-    return passes(plan) || overall.failed.length > 0 || plan.overall.undetermined.length < overall.undetermined.length;
+    return passing(plan) || overall.failed.length > 0 || plan.overall.undetermined.length < overall.undetermined.length;
   }
 
   /** The cheapest remedy for every obstacle at once; the next one where it did not help, or led to what has none. */
@@ -222,7 +220,7 @@ function forNotice(of: WorkedOption, s: Search): Found | undefined {
   const result = of.plan.notification.decision.results.find(
     (r) => r.verdict === 'fail' && allRemedies.some((m) => m.checks.includes(r.check)),
   );
-  if (!result || !passes(of.plan)) return undefined;
+  if (!result || !passing(of.plan)) return undefined;
   const results = new Map([[result.check, result]]);
   const choices = choicesFor(result, of, s);
   const measured = allRemedies.find((r) => r.id === 'metered-demand') as SurveyRemedy;
@@ -232,7 +230,7 @@ function forNotice(of: WorkedOption, s: Search): Found | undefined {
       if (!changed) continue;
       s.budget -= 1;
       const plan = s.assess(of, changed.survey, changed.remedies);
-      if (passes(plan) && plan.notification.decision.route === 'notify-after')
+      if (passing(plan) && plan.notification.decision.route === 'notify-after')
         return { choices: chosen, worked: { ...changed, plan } };
     }
   return undefined;
@@ -255,7 +253,7 @@ function forDrop(of: WorkedOption, s: Search): Found | undefined {
   s.budget -= 1;
   const plan = s.assess(of, changed.survey, changed.remedies);
   const sizes = ({ points }: OptionPlan) => points.reduce((sum, p) => sum + (p.design.chosen?.area ?? 0), 0);
-  return passes(plan) && sizes(plan) < sizes(of.plan) ? { choices, worked: { ...changed, plan } } : undefined;
+  return passing(plan) && sizes(plan) < sizes(of.plan) ? { choices, worked: { ...changed, plan } } : undefined;
 }
 
 /** Advice that is not followed by an option that passes: each with the cheapest remedy, alone. */
@@ -270,7 +268,7 @@ function forAdvice(of: WorkedOption, s: Search): readonly Found[] {
     s.budget -= 1;
     const plan = s.assess(of, changed.survey, changed.remedies);
     const cured = !plan.overall.advice.some((r) => r.check === check && r.verdict === 'fail');
-    return passes(plan) && cured ? [{ choices: [choice], worked: { ...changed, plan } }] : [];
+    return passing(plan) && cured ? [{ choices: [choice], worked: { ...changed, plan } }] : [];
   });
 }
 
@@ -289,13 +287,13 @@ const verdictOf = ({ overall }: OptionPlan) => overall.verdict as RemedyOffer['v
 export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought {
   const offers: RemedyOffer[] = [];
   const options: Found['worked'][] = [];
-  const passing = worked.find((o) => passes(o.plan));
+  const best = worked.find((o) => passing(o.plan));
   for (const of of worked) {
-    const sound = passes(of.plan);
+    const sound = passing(of.plan);
     // what passes with less effort needs no remedies of what takes more
-    if (passing && worked.indexOf(of) > worked.indexOf(passing)) break;
+    if (best && worked.indexOf(of) > worked.indexOf(best)) break;
     const found = sound
-      ? of === passing
+      ? of === best
         ? [forNotice(of, s), forDrop(of, s), ...forAdvice(of, s)].flatMap((f) => f ?? [])
         : []
       : new OptionSearch(of, s, offers.length === 0).all();
@@ -317,4 +315,6 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
 }
 
 const byCost = (a: RemedyOffer, b: RemedyOffer): number =>
-  ranks[a.verdict] - ranks[b.verdict] || a.hours.typical - b.hours.typical || a.remedies.length - b.remedies.length;
+  verdictRank[a.verdict] - verdictRank[b.verdict] ||
+  a.hours.typical - b.hours.typical ||
+  a.remedies.length - b.remedies.length;

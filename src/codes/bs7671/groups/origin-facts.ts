@@ -1,5 +1,6 @@
 import { holds, set } from '../../../calculation/index.js';
 import {
+  endsOf,
   type Fact,
   type Known,
   missing,
@@ -37,10 +38,6 @@ export const externalImpedanceCustomary = /* @__PURE__ */ statement({
     note: 'superseded by P23/2:2018; customary figures, never guaranteed',
   },
 });
-
-/** Least and most that a fact can be; undefined where it is not known. */
-const endsOf = (fact: Fact<number>): readonly [number, number] | undefined =>
-  fact.state === 'known' ? [fact.value, fact.value] : fact.state === 'between' ? [fact.least, fact.most] : undefined;
 
 const isAssumed = (fact: Fact<number>): boolean => 'assumed' in fact && fact.assumed !== undefined;
 
