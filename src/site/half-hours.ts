@@ -1,4 +1,4 @@
-import { endsOf } from '../core/index.js';
+import { endsOf, knownOf } from '../core/index.js';
 import { lineConductors, outletsBelow, type Purpose } from '../installation/index.js';
 import type { Survey } from './survey.js';
 
@@ -30,15 +30,15 @@ const inFullAtOnce: readonly Purpose[] = [
 
 /**
  * Half hours hide what lasts for minutes: where the two largest appliances together are more than the fuse and the main switch
- * carry, or nobody says that all appliances are listed, no customary half hour says that the supply holds.
+ * carry, or one takes nobody knows what, or nobody says that all are listed, no customary half hour says that the supply holds.
  */
 export function shortPeaksFit({ installation: { supply, board } }: Survey): boolean {
   const ratings = [supply.cutOut.rating, board.mainSwitch?.rating].flatMap((r) => endsOf(r)?.[0] ?? []);
-  if (!(board.complete?.state === 'known' && board.complete.value)) return false;
+  if (ratings.length === 0 || knownOf(board.complete) !== true) return false;
   return lineConductors.every((line) => {
     const currents = outletsBelow(board).flatMap((o) =>
       o.kind === 'load' && inFullAtOnce.includes(o.purpose) && o.lines.includes(line)
-        ? [endsOf(o.current)?.[1] ?? 0]
+        ? [endsOf(o.current)?.[1] ?? Number.POSITIVE_INFINITY]
         : [],
     );
     const [one = 0, two = 0] = currents.sort((a, b) => b - a);
