@@ -13,6 +13,7 @@ import {
   type Situation,
   type SurveyRemedy,
   sizeFrom,
+  withBoards,
   withExistingRun,
   withFirstBoard,
   withSupply,
@@ -53,20 +54,15 @@ function outbuildingBonding({ survey, result }: Situation): readonly Change[] {
   if (size === undefined) return [];
   const asked: string[] = [];
   const ways = boardsTo(survey);
-  const inBoard = (board: Board): Board => {
-    const small = ways.has(board.id) && (leastOf(board.bonding) ?? size) < size;
-    if (small) asked.push(board.id);
-    return {
-      ...board,
-      ...(small ? { bonding: known(squareMillimetres(size), PUT_THERE) } : {}),
-      runs: board.runs.map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o)) })),
-    };
-  };
-  const installation = { ...survey.installation, board: inBoard(survey.installation.board) };
+  const then = withBoards(survey, (board) => {
+    if (!ways.has(board.id) || (leastOf(board.bonding) ?? size) >= size) return board;
+    asked.push(board.id);
+    return { ...board, bonding: known(squareMillimetres(size), PUT_THERE) };
+  });
   if (asked.length === 0) return [];
   return [
     {
-      survey: { ...survey, installation },
+      survey: then,
       what: `bonding conductor of ${size} mm² to the building of ${asked.join(', ')}`,
       items: asked.map((b) => item('bonding', `main bonding conductor ${size} mm² with clamp: ${b}`, 1, 'set')),
       tasks: [['main bonding conductor, each', asked.length]],
@@ -162,24 +158,15 @@ function givenUp({ survey }: Situation): readonly Change[] {
   const free = boardsOf(survey.installation.board).flatMap((b) =>
     survey.wanted.some((w) => w.from === b.id) ? b.runs.filter((r) => isKnown(r.outOfUse, true)) : [],
   );
-  return free.map((run) => {
-    const inBoard = (board: Board): Board => {
-      const here = board.runs.includes(run);
-      const ways = leastOf(board.spareWays) ?? 0;
-      return {
-        ...board,
-        ...(here ? { spareWays: known(ways + 1, `the way of ${run.id}, taken over`) } : {}),
-        runs: board.runs
-          .filter((r) => r !== run)
-          .map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o)) })),
-      };
-    };
-    return {
-      survey: { ...survey, installation: { ...survey.installation, board: inBoard(survey.installation.board) } },
-      what: `the way of ${run.id}, which is out of use and is disconnected for good`,
-      tasks: [['circuit disconnected for good', 1]] as const,
-    };
-  });
+  return free.map((run) => ({
+    survey: withBoards(survey, (board) => {
+      if (!board.runs.includes(run)) return board;
+      const spareWays = known((leastOf(board.spareWays) ?? 0) + 1, `the way of ${run.id}, taken over`);
+      return { ...board, spareWays, runs: board.runs.filter((r) => r !== run) };
+    }),
+    what: `the way of ${run.id}, which is out of use and is disconnected for good`,
+    tasks: [['circuit disconnected for good', 1]] as const,
+  }));
 }
 
 /** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection. */

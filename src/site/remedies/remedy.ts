@@ -1,6 +1,6 @@
 import type { WiringCode } from '../../codes/wiring-code.js';
 import { type CheckResult, endsOf, type Fact } from '../../core/index.js';
-import { type Installation, pathTo, type Run, withRun } from '../../installation/index.js';
+import { type Board, type Installation, pathTo, type Run, withRun } from '../../installation/index.js';
 import type { TradeWords } from '../applicable.js';
 import { withAllWanted } from '../installed.js';
 import type { Item } from '../item.js';
@@ -66,6 +66,15 @@ export const withFirstBoard = (survey: Survey, change: Partial<Installation['boa
   ...survey,
   installation: { ...survey.installation, board: { ...survey.installation.board, ...change } },
 });
+/** A survey with each of its boards changed, the one at the origin first, then what is left below it. */
+export function withBoards(survey: Survey, change: (board: Board) => Board): Survey {
+  const inBoard = (board: Board): Board => {
+    const next = change(board);
+    const feedsOf = ({ feeds }: Run) => feeds.map((o) => (o.kind === 'board' ? inBoard(o) : o));
+    return { ...next, runs: next.runs.map((run) => ({ ...run, feeds: feedsOf(run) })) };
+  };
+  return { ...survey, installation: { ...survey.installation, board: inBoard(survey.installation.board) } };
+}
 export const withEachWanted = (survey: Survey, change: (wanted: WantedPoint) => WantedPoint): Survey => ({
   ...survey,
   wanted: survey.wanted.map(change),

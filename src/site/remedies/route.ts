@@ -23,9 +23,9 @@ import {
   PUT_THERE,
   type Situation,
   type SurveyRemedy,
+  withBoards,
   withEachWanted,
   withExistingRun,
-  withFirstBoard,
 } from './remedy.js';
 
 /** The drop at the temperature that the conductors really have, which is lower than the one of the tables. */
@@ -87,20 +87,13 @@ const besideOneMore = (stretch: Stretch): Stretch => {
 };
 
 /** A survey in which no load control below the origin holds these points any more: their circuits no longer pass it. */
-function withoutControls(survey: Survey, points: ReadonlySet<string>): Survey {
-  const below = (board: Board): Board => {
+const withoutControls = (survey: Survey, points: ReadonlySet<string>): Survey =>
+  withBoards(survey, (board) => {
     const { control, ...rest } = board;
-    const controls = (control?.controls ?? []).filter((id) => !points.has(id));
-    return {
-      ...rest,
-      ...(control && controls.length > 0 ? { control: { ...control, controls } } : {}),
-      runs: inRuns(board),
-    };
-  };
-  const inRuns = ({ runs }: Board) =>
-    runs.map((r) => ({ ...r, feeds: r.feeds.map((o) => (o.kind === 'board' ? below(o) : o)) }));
-  return withFirstBoard(survey, { runs: inRuns(survey.installation.board) });
-}
+    if (!control || board.id === survey.installation.board.id) return board;
+    const controls = control.controls.filter((id) => !points.has(id));
+    return controls.length > 0 ? { ...rest, control: { ...control, controls } } : rest;
+  });
 
 /** The circuit leaves the board at the origin and runs beside the feeder, then on as it was. */
 function fromOrigin({ survey }: Situation): readonly Change[] {
