@@ -47,7 +47,7 @@ const headingOf = (q: Question): string => (q.unit ? `${q.title} (${q.unit})` : 
  * ```ts
  * import { briefColumns } from 'ohmwright/io';
  *
- * briefColumns('first')[0]?.slice(0, 5); // => ['Reference', 'Day of the survey', 'Earthing arrangement', 'Phases', 'Main fuse (A)']
+ * briefColumns('first')[0]?.slice(0, 5); // => ['Reference', 'Day of the survey', 'Special location', 'Earthing arrangement', 'Phases']
  * ```
  */
 export function briefColumns(which: 'first' | 'all'): readonly (readonly string[])[] {
