@@ -102,6 +102,23 @@ export function feederDemandOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): FeederDemand {
+  const said = feederDemandAsSaid(rules, installation, runId, options, sheet);
+  const results = conditionally(
+    installation,
+    said.results,
+    (bare) => feederDemandAsSaid(rules, bare, runId, options, sheet.silent()).results,
+  );
+  return { ...said, results };
+}
+
+/** The same by the facts as they are said, assumed ones like known ones. */
+export function feederDemandAsSaid(
+  rules: DemandRules,
+  installation: Installation,
+  runId: string,
+  options: DemandOptions,
+  sheet: Sheet,
+): FeederDemand {
   refuseUnsound(installation, demandProblems(rules, options));
   const run = pathTo(installation, runId)?.run;
   if (!run)
@@ -121,15 +138,10 @@ export function feederDemandOf(
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   // of several boards along a riser each carries what is below itself
   const alone = run.feeds.length === 1;
-  const judged = boards.flatMap((board) => {
+  const results = boards.flatMap((board) => {
     const own = alone ? demand : demandAt({ ...run, feeds: [board] }, sheet.part(`Demand of ${board.id}`));
     return run.lines.flatMap((line) => judgeSwitch(rules, run, board, governingOn(own, line), sheet));
   });
-  const results = conditionally(
-    installation,
-    judged,
-    (bare) => feederDemandOf(rules, bare, runId, options, sheet.silent()).results,
-  );
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   const below = outletsBelow(run);
   return {

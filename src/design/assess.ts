@@ -1,11 +1,11 @@
-import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
-import type { Sheet } from '../core/index.js';
+import type { AssessmentOptions, CircuitFigures, WiringCode } from '../codes/wiring-code.js';
+import type { CheckResult, Sheet } from '../core/index.js';
 import { holdsRange, type Installation } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
 import { conditionsOf, judgedConditionally } from './conditions.js';
-import { overRanges, rangeReport, writeCorners } from './over-ranges.js';
+import { type OverRanges, overRanges, type Ranged, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';
-import { Working } from './working.js';
+import { type AspectResults, Working } from './working.js';
 
 export type { Aspect, CircuitFigures, WiringCode } from '../codes/wiring-code.js';
 
@@ -49,42 +49,68 @@ export function assess(
   sheet?: Sheet,
 ): Assessment {
   const said = assessAsSaid(code, installation, runId, options);
-  const judged = judgedConditionally(
-    installation,
-    said.judged,
-    (bare) => assessAsSaid(code, bare, runId, options).judged,
-  );
+  const judged = judgedConditionally(installation, said.judged, (bare) => judgedAgain(said, bare));
   const assessment = assessmentOf(said.working, judged, said.figures);
   const conditions = conditionsOf(installation, assessment.results);
-  if (sheet) said.write(sheet, [...new Set(assessment.overall.conditional.flatMap((r) => r.conditions ?? []))]);
-  const { ranges } = said;
+  if (sheet) {
+    const assumed = [...new Set(assessment.overall.conditional.flatMap((r) => r.conditions ?? []))];
+    if (said.over) writeCorners(said.over.circuit, said.whole, sheet, assumed);
+    else {
+      said.working.change(installation, options);
+      writeCircuit(said.working, sheet, assumed);
+    }
+  }
+  const { over } = said;
   return {
     ...assessment,
     ...(conditions.length > 0 ? { conditions } : {}),
-    ...(ranges ? { ranges: rangeReport(ranges.circuit, ranges.checks, assessment.overall.verdict, said.judged) } : {}),
+    ...(over ? { ranges: rangeReport(over.circuit, over.checks, assessment.overall.verdict, said.judged) } : {}),
   };
 }
 
 /** A circuit judged by its facts as they are said, assumed ones like known ones. */
-function assessAsSaid(code: WiringCode, installation: Installation, runId: string, options: AssessmentOptions) {
+interface Said {
+  readonly working: Working;
+  readonly options: AssessmentOptions;
+  readonly figures: CircuitFigures;
+  /** Results with every figure bounded over ranges, and what they come to. */
+  readonly whole: readonly AspectResults[];
+  readonly judged: readonly AspectResults[];
+  readonly over?: OverRanges & { readonly circuit: Ranged };
+}
+
+function assessAsSaid(code: WiringCode, installation: Installation, runId: string, options: AssessmentOptions): Said {
   const working = new Working(code, installation, runId, options);
   const whole = working.judged();
   // they may meet a range that no check does
   const figures = code.figures(working.calculation);
-  if (!(holdsRange(installation) || holdsRange(options)) || !working.calculation.meetsSpans())
-    return {
-      working,
-      figures,
-      judged: whole,
-      write: (sheet: Sheet, assumed: readonly string[]) => writeCircuit(working, sheet, assumed),
-    };
-  const circuit = { code, installation, run: runId, options, ranges: rangesOf(installation) };
-  const { judged, checks } = overRanges(circuit, whole);
-  return {
-    working,
-    figures,
-    judged,
-    ranges: { circuit, checks },
-    write: (sheet: Sheet, assumed: readonly string[]) => writeCorners(circuit, whole, sheet, assumed),
-  };
+  const said = { working, options, figures, whole };
+  if (!meetsRanges(said, installation)) return { ...said, judged: whole };
+  const circuit = rangedOf(said, installation);
+  const over = overRanges(circuit, whole);
+  return { ...said, judged: over.judged, over: { ...over, circuit } };
+}
+
+const meetsRanges = ({ working, options }: Pick<Said, 'working' | 'options'>, installation: Installation): boolean =>
+  (holdsRange(installation) || holdsRange(options)) && working.calculation.meetsSpans();
+
+const rangedOf = (
+  { working: { code, run }, options }: Pick<Said, 'working' | 'options'>,
+  installation: Installation,
+): Ranged => ({ code, installation, run, options, ranges: rangesOf(installation) });
+
+/** Results of a circuit by its facts as they are said, assumed ones like known ones: enough where it is asked what fails. */
+export const resultsAsSaid = (
+  code: WiringCode,
+  installation: Installation,
+  runId: string,
+  options: AssessmentOptions,
+): readonly CheckResult[] => assessAsSaid(code, installation, runId, options).judged.flatMap((j) => j.results);
+
+/** The results with facts unknown that were assumed: what does not depend on them is not worked out again. */
+function judgedAgain(said: Said, bare: Installation): readonly AspectResults[] {
+  const { working, options, over } = said;
+  working.change(bare, options);
+  const whole = working.judged();
+  return meetsRanges(said, bare) ? overRanges(rangedOf(said, bare), whole, over?.settled).judged : whole;
 }

@@ -1,4 +1,4 @@
-export * from './assess.js';
+export { type Aspect, assess, type CircuitFigures, type WiringCode } from './assess.js';
 export type { AspectVerdict, Assessment } from './assessment.js';
 export * from './circuit-case.js';
 export { type Condition, conditionsOf } from './conditions.js';

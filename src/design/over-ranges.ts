@@ -137,7 +137,7 @@ function halves(part: Part, ranges: readonly Range[], along: readonly number[]):
 }
 
 /** A check that turns somewhere within the ranges, or might, looked into. */
-function settled(judged: Judged, key: string): { readonly result: CheckResult; readonly report: RangedCheck } {
+function settled(judged: Judged, key: string): Settled {
   const { ranges } = judged.circuit;
   const ends = endsOf(judged, key);
   const seen = new Set<Seen['verdict']>();
@@ -249,25 +249,43 @@ function turning(worst: CheckResult, holds: readonly Holding[], ranges: readonly
   };
 }
 
+/** What a check comes to over the ranges. */
+interface Settled {
+  readonly result: CheckResult;
+  readonly report: RangedCheck;
+}
+
+/** What a circuit comes to over its ranges. */
+export interface OverRanges {
+  readonly judged: readonly AspectResults[];
+  readonly checks: readonly RangedCheck[];
+  /** What each result came to. */
+  readonly settled: ReadonlyMap<CheckResult, Settled>;
+}
+
 /**
  * What a circuit comes to over its ranges: what was bounded as a whole stands, what may turn within them is looked into.
  * @param circuit the circuit
  * @param whole its results with every figure bounded over the ranges
+ * @param before what results came to with other facts; one that is still the same does not depend on those
  */
 export function overRanges(
   circuit: Ranged,
   whole: readonly AspectResults[],
-): { readonly judged: readonly AspectResults[]; readonly checks: readonly RangedCheck[] } {
+  before?: ReadonlyMap<CheckResult, Settled>,
+): OverRanges {
   const all = byKey(whole);
-  const turns = new Set([...all].filter(([, r]) => isWide(r)).map(([key]) => aspectOf(key)));
+  const turns = new Set([...all].filter(([, r]) => isWide(r) && !before?.has(r)).map(([key]) => aspectOf(key)));
   const parts = new Judged(circuit, turns);
-  const over = [...all].map(([key, r]) =>
-    isWide(r)
-      ? settled(parts, key)
-      : {
-          result: r,
-          report: { aspect: aspectOf(key), check: r.check, verdict: r.verdict, grounds: 'bounds' as const },
-        },
+  const over = [...all].map(
+    ([key, r]): Settled =>
+      before?.get(r) ??
+      (isWide(r)
+        ? settled(parts, key)
+        : {
+            result: r,
+            report: { aspect: aspectOf(key), check: r.check, verdict: r.verdict, grounds: 'bounds' as const },
+          }),
   );
   return {
     judged: whole.map(({ aspect }) => ({
@@ -275,6 +293,7 @@ export function overRanges(
       results: over.filter((o) => o.report.aspect === aspect).map((o) => o.result),
     })),
     checks: over.map((o) => o.report),
+    settled: new Map([...all.values()].map((r, i) => [r, over[i] as Settled])),
   };
 }
 

@@ -1,4 +1,5 @@
 import { type CheckResult, onConditions } from '../core/index.js';
+import { stillSound } from './problems.js';
 import { type AssumedFact, assumedIn, type FoundFact, withoutAssumed } from './ranges.js';
 
 /** Facts of a tree that are assumed, by assumption. */
@@ -29,9 +30,18 @@ export function conditionally<T>(
 ): readonly CheckResult[] {
   const all = [...byAssumption(tree).keys()];
   if (all.length === 0) return said;
-  const whole = onConditions(said, find(withoutAssumed(tree)), all);
+  const without = (which?: (assumed: string) => boolean) => find(stillSound(tree, withoutAssumed(tree, which)));
+  const whole = onConditions(said, without(), all);
   if (conditionalIn(whole).length === 0) return whole;
-  const alone = all.map((id) => conditionalIn(onConditions(said, find(withoutAssumed(tree, (a) => a === id)), [id])));
+  const alone = all.map((id) =>
+    conditionalIn(
+      onConditions(
+        said,
+        without((a) => a === id),
+        [id],
+      ),
+    ),
+  );
   return whole.map((r): CheckResult => {
     if (r.verdict !== 'conditional') return r;
     const on = all.filter((_, i) => alone[i]?.some((c) => c.check === r.check));

@@ -327,3 +327,9 @@ export function refuseUnsound(installation: Installation, besides: readonly Prob
   if (problems.length > 0) throw invalidInput(own.length > 0 ? 'the installation' : 'the input', problems);
   inOrder.add(installation);
 }
+
+/** An installation in which facts of a sound one are unknown instead: there is nothing in it that the other was not refused for. */
+export function stillSound<T>(sound: T, unknown: T): T {
+  if (isRecord(sound) && inOrder.has(sound)) inOrder.add(unknown as object);
+  return unknown;
+}

@@ -1,10 +1,11 @@
 import { type CheckResult, type Fact, isMissing, overall, type Sheet, silent } from '../core/index.js';
 import { routeOnceConfirmed } from '../demand/connection.js';
-import { feederDemandOf } from '../demand/feeder.js';
+import { feederDemandAsSaid } from '../demand/feeder.js';
 import {
   type Adequacy,
   adequacyOf,
   type Demand,
+  demandOf,
   existingOnLines,
   mountingResults,
   type Notification,
@@ -74,7 +75,7 @@ function ofControls(
   return [
     ...controlResults(code, { board: origin, ahead: supply.cutOut, aheadWords: 'the main fuse', existing }, sheet),
     ...below.flatMap(({ run, board }) => {
-      const found = feederDemandOf(rules, installation, run.id, demandOptions(survey), sheet.silent());
+      const found = feederDemandAsSaid(rules, installation, run.id, demandOptions(survey), sheet.silent());
       const aheadWords = `the device of ${run.id}`;
       return controlResults(
         code,
@@ -125,8 +126,7 @@ export function judgedAround(
     ? conditionally(
         installation,
         ofControls(by, survey, installation, supply.demand, sheet.part('Load control')),
-        (bare) =>
-          ofControls(by, survey, bare, adequacyOf(demand, bare, options, sheet.silent()).demand, sheet.silent()),
+        (bare) => ofControls(by, survey, bare, demandOf(demand, bare, options, sheet.silent()), sheet.silent()),
       )
     : [];
   const feeders = alikeRuns(survey, installation, feedersIn(installation, wanted)).map(([first = '', ...alike]) => ({

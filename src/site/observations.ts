@@ -3,7 +3,8 @@ import type { Aspect } from '../codes/wiring-code.js';
 import { type CheckResult, isMissing, silent } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import type { DemandRules } from '../demand/index.js';
-import { assess } from '../design/index.js';
+import { resultsAsSaid } from '../design/assess.js';
+import { isFailed } from '../design/working.js';
 import { dwellingsBelow, type Installation, isFeeder, pathsOf, type Run } from '../installation/index.js';
 import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
@@ -44,7 +45,7 @@ export function observationsOf(
   return pathsOf(installation).flatMap(({ run }) => {
     if (run.existing !== true || relied.includes(run.id)) return [];
     const options = optionsFor(demand, survey, installation, run);
-    const failed = assess(code, installation, run.id, options).overall.failed.filter((r) => !apart.has(r.check));
+    const failed = resultsAsSaid(code, installation, run.id, options).filter((r) => isFailed(r) && !apart.has(r.check));
     return failed.length > 0 ? [{ run: run.id, failed }] : [];
   });
 }

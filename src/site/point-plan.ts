@@ -1,4 +1,5 @@
-import type { Recorder } from '../core/index.js';
+import type { CheckResult, Recorder } from '../core/index.js';
+import { resultsAsSaid } from '../design/assess.js';
 import {
   type Assessment,
   assess,
@@ -9,6 +10,7 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
+import { isFailed } from '../design/working.js';
 import { writeAssessed } from '../design/write-assessed.js';
 import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius, squareMillimetres } from '../units/index.js';
@@ -40,7 +42,7 @@ const preferredFirst: SearchOrder = {
 function chosenRun(
   wanted: WantedPoint,
   found: Design,
-  assessed: (candidate: Candidate) => Assessment,
+  resultsOf: (candidate: Candidate) => readonly CheckResult[],
   passingOnly: boolean,
 ): Run {
   const decided = ({ cable, area, rating }: Candidate) => decidedRun(wanted, cable, area, rating);
@@ -50,12 +52,13 @@ function chosenRun(
   }
   const last = found.passedOver.at(-1);
   if (!last) return wanted.run;
-  const order = assessed(last.candidate).results.map((r) => r.check);
+  const order = resultsOf(last.candidate).map((r) => r.check);
   const furthest = Math.max(...found.passedOver.map((p) => order.indexOf(p.check.check)));
   const furthestOn = found.passedOver.filter((p) => order.indexOf(p.check.check) === furthest);
   const [first = last] = furthestOn;
   if (passingOnly) return decided(first.candidate);
-  const failuresOf = (candidate: Candidate) => new Set(assessed(candidate).overall.failed.map((r) => r.check)).size;
+  const failuresOf = (candidate: Candidate) =>
+    new Set(resultsOf(candidate).flatMap((r) => (isFailed(r) ? [r.check] : []))).size;
   const least = failuresOf((furthestOn.at(-1) ?? last).candidate);
   let best: { readonly candidate: Candidate; readonly failures: number } | undefined;
   for (const { candidate } of furthestOn) {
@@ -164,9 +167,9 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
   const { suited, unsuitable } = cablesFor(code, wanted);
   const found = advisedDesign(option, wanted, suited);
   const withDecided = (run: Run) => withRun(installation, run.id, () => run);
-  const assessed = ({ cable, area, rating }: Candidate) =>
-    assess(code, withDecided(decidedRun(wanted, cable, area, rating)), wanted.run.id, survey.options);
-  const run = chosenRun(wanted, found, assessed, passingOnly === true);
+  const resultsOf = ({ cable, area, rating }: Candidate) =>
+    resultsAsSaid(code, withDecided(decidedRun(wanted, cable, area, rating)), wanted.run.id, survey.options);
+  const run = chosenRun(wanted, found, resultsOf, passingOnly === true);
   const built = withDecided(run);
   const written = sheet.part(run.id);
   // a design has assessed what it chose
