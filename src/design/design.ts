@@ -1,7 +1,7 @@
 import { isWide } from '../calculation/index.js';
 import { optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, ConductorSize, WiringCode } from '../codes/wiring-code.js';
-import { type CheckResult, type Gap, known, type Overall, overall } from '../core/index.js';
+import { type CheckResult, type Gap, known, type Overall, overall, stated } from '../core/index.js';
 import {
   type Cable,
   type Installation,
@@ -51,6 +51,8 @@ export interface DesignChoices {
   readonly ratings?: readonly Amperes[];
   /** Sizes, mm²; all that the code's table for the cable has when absent. */
   readonly sizes?: readonly SquareMillimetres[];
+  /** Whether a cable whose size is known lies there already and keeps it; the sizes of all are searched when absent. */
+  readonly keepKnown?: boolean;
   /** Smallest size that is bought, mm², of those that the code's table has; any when absent. */
   readonly from?: SquareMillimetres;
 }
@@ -83,7 +85,7 @@ export interface Design {
   readonly order: string;
   /** Whether a candidate passes, or passes on conditions, or the best one could only not be judged, or all fail. */
   readonly outcome: 'accepted' | 'conditional' | 'not-determined' | 'none';
-  /** The candidate: the first that passes; else the first of which no rule fails. */
+  /** The candidate: the first that passes; else, of those of which no rule fails, the first with the fewest open rules. */
   readonly chosen?: Candidate;
   readonly assessment?: Assessment;
   /** Candidates ruled out before it, in order, each with its first failing or open check; all of them when none is chosen. */
@@ -117,8 +119,10 @@ function candidatesOf(code: WiringCode, run: Run, choices: DesignChoices): reado
     const offered = choices.ratings ?? code.ratingsFor(withCable);
     const ratings = offered.length > 0 ? offered : own;
     const { from = 0 } = choices;
-    const sizes =
-      choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable).filter(({ area }) => area >= from);
+    const sizes: readonly ConductorSize[] =
+      choices.keepKnown && cable.area.state === 'known'
+        ? [{ area: cable.area.value, ...stated({ name: cable.sizeName }) }]
+        : (choices.sizes?.map((area) => ({ area })) ?? code.sizesFor(withCable).filter(({ area }) => area >= from));
     return sizes.flatMap(({ area: size, name }: ConductorSize) => {
       const area = squareMillimetres(size);
       const sized = {
@@ -140,6 +144,11 @@ const nothingOffered = (run: Run): readonly Gap[] => [
 
 /** Why a candidate is not accepted. */
 type Barred = Omit<PassedOver, 'candidate'>;
+/** The same, worked out when it is asked for, and how many rules are open where none fails and no range was looked into. */
+interface Bar {
+  readonly why: () => Barred;
+  readonly open?: number;
+}
 
 const barredBy = ({ failed, undetermined }: Overall): Barred => {
   const [first] = failed;
@@ -185,15 +194,16 @@ class Sieve {
    * What stands in the way of a candidate; nothing where it passes. Over ranges a check that may turn is looked into before
    * it stays open: where something else bars the candidate, only when it is asked which check does.
    */
-  barred(c: Candidate): (() => Barred) | undefined {
+  barred(c: Candidate): Bar | undefined {
     const built = this.built(c);
     this.working.change(built, this.options);
     const failed = this.working.firstFailure();
-    if (failed) return () => ({ verdict: 'fail', check: failed });
+    if (failed) return { why: () => ({ verdict: 'fail', check: failed }) };
     const results = this.working.results();
     const bounded = overall(results);
     if (bounded.verdict === 'pass' || bounded.verdict === 'conditional') return undefined;
-    if (!this.working.calculation.meetsSpans()) return () => barredBy(bounded);
+    if (!this.working.calculation.meetsSpans())
+      return { why: () => barredBy(bounded), open: new Set(bounded.undetermined.map((r) => r.check)).size };
     const { code, runId: run, options } = this;
     const whole = this.working.judged();
     let found: Overall | undefined;
@@ -202,9 +212,9 @@ class Sieve {
       return found;
     };
     const why = () => barredBy(looked());
-    if (results.some((r) => isOpenRule(r) && !isWide(r)) || !this.holdsAtTheEnds(built)) return why;
+    if (results.some((r) => isOpenRule(r) && !isWide(r)) || !this.holdsAtTheEnds(built)) return { why };
     const { verdict } = looked();
-    return verdict === 'pass' || verdict === 'conditional' ? undefined : why;
+    return verdict === 'pass' || verdict === 'conditional' ? undefined : { why };
   }
 
   /** Whether every rule is met where each range has its largest value, or its smallest: what passes over all of them passes there. */
@@ -233,7 +243,7 @@ class Sieve {
  * @param options choices that change a figure, and the order of the search
  * @returns the accepted candidate with its assessment and permitted lengths, and every cheaper one with the check
  * that
- * it fails; where none passes, the first that could only not be judged, with what is missing; plain data
+ * it fails; where none passes, the first of those with the fewest open rules, with what is missing; plain data
  * @throws CalculationError `unknown-definition` when there is no such run, `invalid-input` with the path of each problem of
  * an installation that cannot be or is not covered
  * @example
@@ -262,17 +272,19 @@ export function design(
   const sieve = new Sieve(code, installation, runId, assessing);
   const passedOver: { readonly candidate: Candidate; readonly why: () => Barred }[] = [];
   let open: number | undefined;
+  let fewest = Number.POSITIVE_INFINITY;
   let accepted = false;
   let opened = 0;
   for (const candidate of candidates) {
-    const why = sieve.barred(candidate);
-    if (why === undefined) {
+    const bar = sieve.barred(candidate);
+    if (bar === undefined) {
       accepted = true;
       break;
     }
-    // once one is open, whether others are open or fail matters only where open ones are counted
-    if ((open === undefined || Number.isFinite(mostOpen)) && why().verdict !== 'fail') {
-      open ??= passedOver.length;
+    const { why, open: rules = Number.POSITIVE_INFINITY } = bar;
+    // once one is open, whether others are open or fail matters only where open ones are counted, or fewer rules are
+    if ((open === undefined || Number.isFinite(mostOpen) || rules < fewest) && why().verdict !== 'fail') {
+      if (open === undefined || rules < fewest) [open, fewest] = [passedOver.length, rules];
       opened += 1;
     }
     passedOver.push({ candidate, why });

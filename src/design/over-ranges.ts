@@ -142,8 +142,10 @@ function settled(judged: Judged, key: string): Settled {
   const ends = endsOf(judged, key);
   const seen = new Set<Seen['verdict']>();
   let result: CheckResult | undefined;
+  let open: CheckResult | undefined;
   const take = (r: CheckResult | undefined) => {
     seen.add(stand(r));
+    if (r?.verdict === 'not-determined') open ??= r;
     if (r && (!result || worse(r, result) < 0)) result = r;
   };
   for (const values of [ends.worst, ends.best]) take(judged.at(values).get(key));
@@ -175,8 +177,29 @@ function settled(judged: Judged, key: string): Settled {
       report: { aspect, check, verdict: 'depends', grounds: 'divided', worstAt: at, holds },
     };
   }
-  const found = unsettled ? unsettledResult(unsettled) : (result as CheckResult);
+  // what fails for a part of the ranges, and is open for the rest, fails for no more than that part
+  const partly =
+    open && seen.has('fail')
+      ? failingPartly(
+          open,
+          along.map((i) => ranges[i] as Range),
+        )
+      : undefined;
+  const found = unsettled ? unsettledResult(unsettled) : (partly ?? (result as CheckResult));
   return { result: found, report: { aspect, check, verdict: found.verdict, grounds: 'divided' } };
+}
+
+/** A check that is open for a part of the ranges, by other facts, and fails for the rest: open, the ranges named as well. */
+function failingPartly(open: CheckResult, ranges: readonly Range[]): CheckResult {
+  const gaps = ranges.map(({ name, least, most, unit }) => {
+    const in_ = (value: number) => `${digits(value)}${unit === undefined || unit === '1' ? '' : ` ${unit}`}`;
+    return {
+      kind: 'fact' as const,
+      fact: name,
+      obtain: `known only from ${in_(least)} to ${in_(most)}; for a part of it ${open.check} fails`,
+    };
+  });
+  return { ...open, gaps: [...(open.gaps ?? []), ...gaps] };
 }
 
 /** A check of which it could not be found out whether it turns. */

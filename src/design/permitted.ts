@@ -83,8 +83,8 @@ export function permitted(
     variation.gaps.length > 0 || values.length === 0
       ? []
       : between === undefined
-        ? each(looker(code, installation, runId, options, variation), values)
-        : piecewise(looker(code, installation, runId, options, variation), values, between);
+        ? each(looker(code, installation, runId, options, variation, question), values)
+        : piecewise(looker(code, installation, runId, options, variation, question), values, between);
   const barred = new Map<string, CheckResult>();
   for (const s of seen)
     if (s.verdict === 'fail' && s.check && !barred.has(s.check.check)) barred.set(s.check.check, s.check);
@@ -151,8 +151,17 @@ function looker(
   runId: string,
   options: AssessmentOptions,
   { at }: Variation,
+  question?: Question,
 ): Look {
   const working = new Working(code, installation, runId, options);
+  // as it is assumed, before anything is varied
+  const followed = new Set(
+    question?.vary === 'assumed' && question.advice
+      ? working.results().flatMap((r) => (r.weight === 'advice' && r.verdict === 'pass' ? [r.check] : []))
+      : [],
+  );
+  const notFollowed = (results: readonly CheckResult[]) =>
+    results.find((r) => r.verdict === 'fail' && followed.has(r.check));
   const change = (value: Fact<number>): boolean => {
     const varied = at(value);
     if (varied) working.change(...varied);
@@ -166,6 +175,8 @@ function looker(
       const failed = working.firstFailure();
       if (failed) return { verdict: 'fail', check: failed };
       const results = working.results();
+      const advised = notFollowed(results);
+      if (advised) return { verdict: 'fail', check: advised };
       unfailed.set(value, results);
       const check = results.find((r) => r.weight === 'rule' && r.verdict === 'not-determined');
       return check ? { verdict: 'not-determined', check } : { verdict: 'pass' };
@@ -173,7 +184,9 @@ function looker(
     over(least, most) {
       if (!change({ state: 'between', least, most })) return undefined;
       if (working.firstFailure()) return 'fail';
-      const rules = working.results().filter((r) => r.weight === 'rule');
+      const results = working.results();
+      if (notFollowed(results)) return 'fail';
+      const rules = results.filter((r) => r.weight === 'rule' || followed.has(r.check));
       if (rules.some(isWide)) return undefined;
       return rules.some((r) => r.verdict === 'not-determined') ? 'not-determined' : 'pass';
     },

@@ -55,6 +55,8 @@ export type Question =
       readonly vary: 'assumed';
       /** Set and entry. */
       readonly assumption: string;
+      /** Whether advice that is followed by the assumed value has to be followed as well. */
+      readonly advice?: true;
     };
 
 const circuits = /* @__PURE__ */ Array.from({ length: 30 }, (_, i) => i + 1);

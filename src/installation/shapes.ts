@@ -174,6 +174,7 @@ export const shapes = {
     frequency: ['plain', 'frequency'],
     externalImpedance: ['fact', 'externalImpedance'],
     externalImpedanceConfirmed: ['fact?', 'yes'],
+    separateEarthConfirmed: ['fact?', 'yes'],
     prospectiveCurrent: ['fact', 'prospectiveCurrent'],
     cutOut: ['plain', 'device'],
     cutOutSound: ['fact?', 'yes'],

@@ -86,6 +86,8 @@ export interface Supply {
   readonly externalImpedance: Fact<Ohms>;
   /** Whether the distributor confirms an external impedance above what is customary; nobody does when absent. */
   readonly externalImpedanceConfirmed?: Fact<boolean>;
+  /** Whether the distributor confirms that neutral and earth of a TN-S supply are separate as far as its transformer; nobody does when absent. */
+  readonly separateEarthConfirmed?: Fact<boolean>;
   /** Prospective fault current at the origin, A; the larger of line-to-neutral and line-to-earth, or of three phases. */
   readonly prospectiveCurrent: Fact<Amperes>;
   /** Service cut-out fuse of the network operator. */

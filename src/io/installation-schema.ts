@@ -105,7 +105,11 @@ const cableShape = {
   protectiveMaterial: may(oneOf(labels.protectiveMaterial)),
 };
 const cable = named('cable', record('cable', { ...cableShape, area: must(factField('conductorArea')) }));
-export const cableToDesign = named('cableToDesign', record('cable', cableShape));
+/** One with a size lies there already, and is kept. */
+export const cableToDesign = named(
+  'cableToDesign',
+  record('cable', { ...cableShape, area: may(factField('conductorArea')) }),
+);
 
 const METHOD = oneOf(labels.method);
 export const stretch = named(
@@ -341,6 +345,7 @@ export const supply = record('supply', {
   frequency: must(quantityField('frequency')),
   externalImpedance: must(factField('externalImpedance')),
   externalImpedanceConfirmed: may(yes),
+  separateEarthConfirmed: may(yes),
   prospectiveCurrent: must(factField('prospectiveCurrent')),
   cutOut: must(device),
   cutOutSound: may(yes),

@@ -140,7 +140,7 @@ function arrange(d: SurveyDocument): Survey {
       } = w;
       const chargePoint: ChargePoint = { kind: 'charge-point', id, lines, ...point };
       const undecided = unknown('to be designed');
-      const choices = cables.map((c) => ({ ...c, area: undecided }));
+      const choices = cables.map((c) => ({ ...c, area: c.area ?? undecided }));
       const run: Run = {
         id: `${id} circuit`,
         lines,

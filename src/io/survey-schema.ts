@@ -157,7 +157,7 @@ export const surveySchema = record('survey', {
       sensorCable: may(factField('length')),
       limiterReaction: may(factField('excessTime')),
       limiterKeepsFuse: may(yes),
-      supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service'])),
+      supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service', 'sound-cut-out'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),
       tenure: may(fact(z.enum(workLabels.tenure))),

@@ -3,14 +3,23 @@ import type { ConditionLimit, OptionPlan, ToConfirm } from '../site/index.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
 
-function limitWords(c: ToConfirm, word: string, limit: ConditionLimit | undefined): readonly string[] {
+/** To four digits, and never beyond the limit. */
+function within(value: number, round: (n: number) => number): number {
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value) || 1)) - 3);
+  return Number((round(value / step) * step).toPrecision(4));
+}
+
+function limitWords(c: ToConfirm, word: 'at least' | 'at most', limit: ConditionLimit | undefined): readonly string[] {
   if (!limit) return [];
-  const { instead } = limit;
+  const { instead, advice } = limit;
+  const because = `${limit.because.charAt(0).toLowerCase()}${limit.because.slice(1)}`;
   const built = instead
     ? `${instead.construction.replaceAll('-', ' ')} ${instead.area} mm² behind ${instead.rating} A instead`
-    : `open: ${limit.because.charAt(0).toLowerCase()}${limit.because.slice(1)}`;
+    : advice
+      ? `the rules are met, but no longer what is advised: ${because}`
+      : `open: ${because}`;
   return [
-    `${word} ${formatIn(Number(limit.value.toPrecision(4)), c.unit ?? '')}; ${word === 'at most' ? 'above' : 'below'} it ${built}`,
+    `${word} ${formatIn(within(limit.value, word === 'at most' ? Math.floor : Math.ceil), c.unit ?? '')}; ${word === 'at most' ? 'above' : 'below'} it ${built}`,
   ];
 }
 

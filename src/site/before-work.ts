@@ -5,7 +5,7 @@ import { enclosureNeeded, type WorkFacts } from './survey.js';
 
 /** What has to be settled before the day of the work, and is no rule of a code: common practice, no source. @inline */
 export interface BeforeWork {
-  readonly id: 'owner-consent' | 'supply-off' | 'lead-reach' | 'data-connection' | 'devices-for-board';
+  readonly id: 'owner-consent' | 'supply-off' | 'lead-reach' | 'data-connection' | 'devices-for-board' | 'kept-cable';
   /** Whether it is open, or known to stand in the way. */
   readonly state: 'open' | 'in-the-way';
   /** Whom to ask. */
@@ -129,12 +129,23 @@ function devicesForBoard(work: WorkFacts): readonly BeforeWork[] {
   ];
 }
 
+/** A cable that is kept is tested before it is relied on, wherever it came from. */
+const keptCables = (runs: readonly string[]): readonly BeforeWork[] =>
+  runs.map((run) => ({
+    id: 'kept-cable',
+    state: 'open',
+    whom: 'site',
+    words: `Look at the cable that is kept for ${run} from end to end, and test it dead before anything is ordered: continuity of every conductor, insulation resistance between all of them; without both a new one is laid`,
+  }));
+
 /**
  * What is to be settled before the day of the work; what is in order is left out, what stands in the way comes first.
  * @param work the facts about the work of an option
+ * @param kept circuits whose cable lies there already
  */
-export function beforeWorkOf(work: WorkFacts): readonly BeforeWork[] {
+export function beforeWorkOf(work: WorkFacts, kept: readonly string[] = []): readonly BeforeWork[] {
   const all = [
+    ...keptCables(kept),
     ...ownerConsent(work),
     ...supplyOff(work),
     ...devicesForBoard(work),

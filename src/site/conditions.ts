@@ -68,20 +68,31 @@ export function withLimits(
   return conditions.map((condition) => {
     const { assumption, value = condition.most } = condition;
     if (typeof value !== 'number') return condition;
-    const ends = runs
-      .filter((a) => a.overall.verdict === 'conditional' && a.conditions?.some((c) => c.assumption === assumption))
-      .flatMap(({ run }) => {
-        const { intervals } = permitted(code, installation, run, { vary: 'assumed', assumption }, survey.options);
-        const held = around(intervals, value);
-        return held ? [{ run, held }] : [];
-      });
+    const endsBy = (advice: { advice?: true }) =>
+      runs
+        .filter((a) => a.overall.verdict === 'conditional' && a.conditions?.some((c) => c.assumption === assumption))
+        .flatMap(({ run }) => {
+          const question = { vary: 'assumed', assumption, ...advice } as const;
+          const { intervals } = permitted(code, installation, run, question, survey.options);
+          const held = around(intervals, value);
+          return held ? [{ run, held }] : [];
+        });
+    const ends = endsBy({});
+    let advised: typeof ends | undefined;
+    const tightest = (of: typeof ends, end: 'from' | 'to') =>
+      of
+        .flatMap(({ run, held }) => {
+          const { value: last, beyond } = held[end];
+          return beyond ? [{ run, value: last, beyond: beyond.value, because: beyond.check.title }] : [];
+        })
+        .sort((a, b) => (end === 'to' ? a.value - b.value : b.value - a.value))[0];
     const limit = (end: 'from' | 'to'): ConditionLimit | undefined => {
-      const found = ends.flatMap(({ run, held }) => {
-        const { value: last, beyond } = held[end];
-        return beyond ? [{ run, value: last, beyond: beyond.value, because: beyond.check.title }] : [];
-      });
-      const [tightest] = found.sort((a, b) => (end === 'to' ? a.value - b.value : b.value - a.value));
-      return tightest && { ...tightest, ...insteadBeyond(code, survey, rules, installation, assumption, tightest) };
+      const found = tightest(ends, end);
+      if (found) return { ...found, ...insteadBeyond(code, survey, rules, installation, assumption, found) };
+      // nothing that was examined breaks a rule: what is advised ends somewhere
+      advised ??= endsBy({ advice: true });
+      const soft = tightest(advised, end);
+      return soft && { ...soft, advice: true };
     };
     const [atLeast, atMost] = [limit('from'), limit('to')];
     return { ...condition, ...(atLeast ? { atLeast } : {}), ...(atMost ? { atMost } : {}) };

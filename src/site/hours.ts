@@ -143,7 +143,7 @@ export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: Item
   list.add('notification paperwork', 1, 'one form for each charge point');
   if (first) travel(list, work);
   list.add('isolation, tails and protective device', 1, 'one for each circuit');
-  cableTasks(list, run, work);
+  if (!needs.cableKept) cableTasks(list, run, work);
   list.ifKnown('wall hole and sealing, each', work.wallsToDrill, 'work.wallsToDrill', 'one for each wall drilled');
   if (first) jobTasks(list, work, needs);
   if (needs.surgeProtection) list.add('surge protection', 1, 'required and not there');

@@ -27,6 +27,8 @@ export interface ItemFacts {
   readonly bonding?: readonly string[];
   /** Whether the earthing conductor is too small. */
   readonly earthingConductor?: boolean;
+  /** Whether its cable lies there already, so that none is bought or laid. */
+  readonly cableKept?: boolean;
   /** Whether what occurs once for a job is counted with this circuit; it is when absent. */
   readonly first?: boolean;
 }

@@ -56,7 +56,7 @@ export interface NextQuestion {
 const tried: Readonly<Record<string, readonly number[]>> = {
   externalImpedance: [0.1, 0.35, 0.8, 2],
   prospectiveCurrent: [300, 1500, 6000, 16_000],
-  deviceRating: [60, 80, 100],
+  deviceRating: [60, 80, 100, 125],
   breakingCapacity: [3000, 6000, 10_000, 16_000],
   tailsArea: [16, 25],
   earthingConductorArea: [6, 10, 16],
@@ -143,6 +143,9 @@ function openFacts(installation: Installation, runs: readonly string[]): readonl
   return found;
 }
 
+/** Whether it is found out only once the work is done: what a rod that is yet to be driven will measure. */
+const comesLater = ({ fact, path }: NextQuestion): boolean => fact === 'electrode.resistance' && path[0] !== 'supply';
+
 const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm'];
 
 /**
@@ -153,7 +156,8 @@ const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm']
  * @param by what applies where the premises stand
  * @param most how many questions at most, from 1; 10 when absent
  * @returns questions in the order in which they should be asked: those that decide whatever the answer is, then those that
- * settle more rules whatever it is, then those that may settle more, then those that the customer can answer
+ * settle more rules whatever it is, then those that may settle more, then those that the customer can answer,
+ * then what can be looked at before the work
  * @throws CalculationError as `assess` does, but for answers that cannot be, which are left out
  * @example
  * ```ts
@@ -214,7 +218,8 @@ export function nextQuestions(survey: Survey, option: OptionPlan, by: Applicable
         Number(b.decides) - Number(a.decides) ||
         b.settles - a.settles ||
         best(b) - best(a) ||
-        asked.indexOf(a.whom) - asked.indexOf(b.whom),
+        asked.indexOf(a.whom) - asked.indexOf(b.whom) ||
+        Number(comesLater(a)) - Number(comesLater(b)),
     )
     .slice(0, most);
 }

@@ -28,6 +28,7 @@ const supplyChangeWords = {
   'larger-fuse': 'the operator is asked for a larger fuse',
   'three-phase': 'the operator is asked for a three-phase supply',
   'own-service': 'the operator is asked for a service of its own',
+  'sound-cut-out': 'the operator puts the cut-out right',
 } as const;
 const remedyHours = (remedies: readonly AppliedRemedy[] = []) => remedies.map((r) => r.hours);
 
@@ -116,7 +117,10 @@ export function optionPlan(
     overall: overall(results),
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
-    beforeWork: beforeWorkOf(work),
+    beforeWork: beforeWorkOf(
+      work,
+      points.flatMap((p) => (p.cableKept ? [p.run.id] : [])),
+    ),
     hours: inAll([
       ...[...workOf(points), ...feedersEach].flatMap((p) => p.hours ?? []),
       ...remedyHours(option.remedies),

@@ -15,7 +15,6 @@ import { withAllWanted } from './installed.js';
 import { isEstimated } from './measure.js';
 import { observationsOf } from './observations.js';
 import type { BaseOptionId, OptionId } from './option-id.js';
-import { optionPlan } from './option-plan.js';
 import { type OptionSurvey, optionSurveys } from './option-survey.js';
 import type { DiscardedOption, OptionPlan, Plan } from './plan.js';
 import type { PlanOptions } from './plan-options.js';
@@ -25,6 +24,7 @@ import { sanityQuestions } from './sanity.js';
 import type { Survey } from './survey.js';
 import { surveyProblems } from './survey-problems.js';
 import { withTransformer } from './transformer.js';
+import { fairOptionPlan } from './withheld.js';
 import { commonPractice } from './work-rules.js';
 
 /** What cannot be or is not covered is refused; a plan by another code, or by the rules of another country, than the survey names is none for it. */
@@ -135,7 +135,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
       const half = way.survey.demand?.governing === HALF_HOURS ? open.byHalfHours : undefined;
       if (half && !shortPeaksFit(half)) return undefined;
       const of = half ?? open.survey;
-      return { ...optionPlan(of, way, options), survey: of };
+      return fairOptionPlan(of, way, options);
     };
     const [first] = ways;
     const found = bestOf(ways, work);
@@ -168,7 +168,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
         changes: [...changes, ...put],
         remedies,
       };
-      const { plan, sheet } = optionPlan(assumed(changed), option, { ...options, lengths: false }, true);
+      const { plan, sheet } = fairOptionPlan(assumed(changed), option, { ...options, lengths: false }, true);
       sheetsOfRemedied.set(plan, sheet);
       return plan;
     },

@@ -37,6 +37,8 @@ export interface PointPlan {
   readonly point: string;
   /** The circuit with the size and rating chosen; without them where no candidate remains. */
   readonly run: Run;
+  /** Set where its cable lies there already, so that none is bought or laid. */
+  readonly cableKept?: true;
   /** How it was chosen: candidates in order, each with what stood in its way, and the permitted lengths. */
   readonly design: Design;
   /** A smaller cable for which the maker's let-through energy is to be asked for first. */

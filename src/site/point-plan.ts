@@ -1,4 +1,4 @@
-import type { CheckResult, Recorder } from '../core/index.js';
+import { type CheckResult, overall, type Recorder } from '../core/index.js';
 import { resultsAsSaid } from '../design/assess.js';
 import {
   type Assessment,
@@ -10,7 +10,6 @@ import {
   type SearchOrder,
   testSheet,
 } from '../design/index.js';
-import { isFailed } from '../design/working.js';
 import { writeAssessed } from '../design/write-assessed.js';
 import { type Cable, type ChargePoint, type Installation, pathTo, type Run, withRun } from '../installation/index.js';
 import { celsius, squareMillimetres } from '../units/index.js';
@@ -35,7 +34,7 @@ const preferredFirst: SearchOrder = {
 
 /**
  * The run that a design chose. Where no candidate remains: of those that come furthest in the order of the checks, which
- * is the order of the work, the one with the fewest rules not met, so that the report shows the real obstacle and not a
+ * is the order of the work, the one with the fewest rules not met, or open, so that the report shows the real obstacle and not a
  * cable that is too small besides. Where load, device and cable could not be judged, the size stays open: the first of
  * many that nobody judged is no design.
  */
@@ -57,8 +56,12 @@ function chosenRun(
   const furthestOn = found.passedOver.filter((p) => order.indexOf(p.check.check) === furthest);
   const [first = last] = furthestOn;
   if (passingOnly) return decided(first.candidate);
-  const failuresOf = (candidate: Candidate) =>
-    new Set(resultsOf(candidate).flatMap((r) => (isFailed(r) ? [r.check] : []))).size;
+  // what stays open beside them tells those apart that fail in the same
+  const failuresOf = (candidate: Candidate) => {
+    const { failed, undetermined } = overall(resultsOf(candidate));
+    const count = (of: typeof failed) => new Set(of.map((r) => r.check)).size;
+    return count(failed) + count(undetermined) / 1000;
+  };
   const least = failuresOf((furthestOn.at(-1) ?? last).candidate);
   let best: { readonly candidate: Candidate; readonly failures: number } | undefined;
   for (const { candidate } of furthestOn) {
@@ -124,7 +127,7 @@ export function designedFor(
   const ratings = code.ratingsFor(wanted.run).filter((r) => r >= load);
   const [least = load] = ratings;
   const floor = smallestSizes.find((s) => least <= s.upTo)?.area ?? 0;
-  const choices = { cables: suited, ratings, from: squareMillimetres(Math.max(floor, atLeast)) };
+  const choices = { cables: suited, keepKnown: true, ratings, from: squareMillimetres(Math.max(floor, atLeast)) };
   return design(code, installation, wanted.run.id, choices, {
     ...survey.options,
     order: preferredFirst,
@@ -187,7 +190,9 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
   });
   const { firstOnBoard, limiters, first } = onceWith(survey, [wanted, ...others], built);
   const failing = (check: string) => assessment.results.filter((r) => r.check === check && r.verdict === 'fail');
+  const kept = suited[found.chosen?.choice ?? -1];
   const needs = {
+    cableKept: kept?.area.state === 'known',
     electrode: survey.work.electrode === true || (point.earthing === 'tt-earthing' && supply.electrode === undefined),
     surgeProtection:
       firstOnBoard && assessment.results.some((r) => r.check.startsWith('surge') && r.verdict === 'fail'),
@@ -203,6 +208,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
   return {
     point: point.id,
     run,
+    ...(needs.cableKept ? { cableKept: true } : {}),
     design: found,
     ...(askFirst ? { letThroughFirst: askFirst } : {}),
     assessment,

@@ -19,22 +19,24 @@ const adder =
     items.push({ key, words, quantity, unit, rule });
 
 /** Cable, fixings, containment, device and glands of a run. */
-function runItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet): Item[] {
+function runItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kept = false): Item[] {
   const { cable } = run;
   const size = sizeWords(cable) ?? 'size to be decided';
   const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
-  const items: Item[] = [
-    measured(
-      `cable:${cable.construction}:${cable.cores}:${size}`,
-      sort,
-      'm',
-      orderLength(run.stretches, rules, sheet),
-      `route + ${rules.wasteShare * 100} % + ${rules.terminationLength} m at each end`,
-    ),
-    ...fixings(run.stretches, rules, sheet),
-    ...containment(run.stretches, rules),
-    ...run.stretches.filter(inGround).flatMap((s) => trenchItems(s, work, rules)),
-  ];
+  const items: Item[] = kept
+    ? []
+    : [
+        measured(
+          `cable:${cable.construction}:${cable.cores}:${size}`,
+          sort,
+          'm',
+          orderLength(run.stretches, rules, sheet),
+          `route + ${rules.wasteShare * 100} % + ${rules.terminationLength} m at each end`,
+        ),
+        ...fixings(run.stretches, rules, sheet),
+        ...containment(run.stretches, rules),
+        ...run.stretches.filter(inGround).flatMap((s) => trenchItems(s, work, rules)),
+      ];
   const each = adder(items);
   each('protective-device', orderWords(run), 1, 'one for the circuit');
   if (cable.construction === 'armoured')
@@ -94,7 +96,7 @@ export function quantitiesOf(
   words: TradeWords,
   sheet: Sheet = recorder('Quantities'),
 ): readonly Item[] {
-  const items = runItems(run, work, rules, sheet);
+  const items = runItems(run, work, rules, sheet, needs.cableKept);
   const each = adder(items);
   const plugged = run.feeds.some((o) => o.kind === 'charge-point' && o.mode === 2);
   each(

@@ -1,6 +1,5 @@
-import type { Overall } from '../core/index.js';
-import { overall } from '../core/index.js';
-import { byAssumption, withAssumption } from '../installation/index.js';
+import { known, type Overall, overall } from '../core/index.js';
+import { byAssumption, type Installation, withAssumption } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
 import { assumeSurvey } from './assumed-survey.js';
 import { toConfirm } from './conditions.js';
@@ -19,6 +18,8 @@ export interface Finding {
   readonly value: unknown;
   /** Who or what says so. */
   readonly by: string;
+  /** Whether a figure that is not customary was read once more, and confirmed by the network operator. */
+  readonly confirmed?: true;
 }
 
 /** What findings make of an option that passed on conditions. */
@@ -35,12 +36,27 @@ export interface Settlement {
   readonly changes: readonly string[];
 }
 
+interface Found {
+  readonly taken: ReturnType<typeof byAssumption>;
+  readonly findings: readonly Finding[];
+}
+
 /** A tree with what was found in the place of what was assumed. */
 const withFindings = <T>(tree: T, findings: readonly Finding[]): T =>
   findings.reduce(
     (now, { assumption, value, by }) => withAssumption(now, assumption, { state: 'known', value, by }),
     tree,
   );
+
+/** An installation, with what the network operator confirmed of its supply. */
+const withConfirmed = <T extends Installation>(installation: T, { taken, findings }: Found): T => {
+  const found = findings.find(
+    (f) => f.confirmed && taken.get(f.assumption)?.some((a) => a.key === 'externalImpedance'),
+  );
+  if (!found) return installation;
+  const externalImpedanceConfirmed = known(true, found.by);
+  return { ...installation, supply: { ...installation.supply, externalImpedanceConfirmed } };
+};
 
 /** Cable, device and earthing of a circuit, in a line. */
 function circuitWords({ run, assessment }: OptionPlan['points'][number]): string {
@@ -81,18 +97,19 @@ export function settle(survey: Survey, plan: Plan, findings: readonly Finding[],
   if (!option || !assumptions)
     throw invalidInput('the plan', [{ path: ['assumptions'], message: 'are none: there is nothing to settle' }]);
   const assumed = assumeSurvey(survey, assumptions);
-  const taken = new Set([...byAssumption(option.installation).keys(), ...byAssumption(assumed).keys()]);
+  const taken = new Map([...byAssumption(option.installation), ...byAssumption(assumed)]);
   const problems = findings.flatMap(({ assumption }, i) =>
     taken.has(assumption) ? [] : [{ path: [i, 'assumption'], message: `is ${assumption}; nothing was taken from it` }],
   );
   if (problems.length > 0) throw invalidInput('the findings', problems);
-  const installation = withFindings(option.installation, findings);
+  const installation = withConfirmed(withFindings(option.installation, findings), { taken, findings });
   const results = judgedAgain(options, survey, option, installation);
   const whole = overall(results);
   const stands = whole.verdict === 'pass' || whole.verdict === 'conditional';
   const left = toConfirm(installation, results, assumptions);
   if (stands) return { stands, overall: whole, left, changes: [] };
-  const instead = planOf(withFindings(assumed, findings), options);
+  const found = withFindings(assumed, findings);
+  const instead = planOf({ ...found, installation: withConfirmed(found.installation, { taken, findings }) }, options);
   const before = option.points.map(circuitWords);
   const changes = (instead.options[0]?.points ?? []).map(circuitWords).filter((words) => !before.includes(words));
   return { stands, overall: whole, left, instead, changes };

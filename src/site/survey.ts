@@ -26,7 +26,7 @@ export interface WantedPoint {
   readonly from: string;
   /** The run with its route; the area of its cable and the rating of its device are unknown until designed. */
   readonly run: Run;
-  /** Cables that may be used, in the order in which they are preferred. */
+  /** Cables that may be used, in the order in which they are preferred; one of a known size lies there already and is kept. */
   readonly cables: readonly Cable[];
   readonly vehicle?: VehicleNeed;
 }
@@ -53,7 +53,7 @@ export interface WorkFacts {
   /** Whether the maker of a load limiter that is offered states that it keeps the fuse from operating; not known when absent. */
   readonly limiterKeepsFuse?: Fact<boolean>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
-  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service';
+  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service' | 'sound-cut-out';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */

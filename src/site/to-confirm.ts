@@ -11,6 +11,8 @@ export interface ConditionLimit {
   readonly beyond: number;
   /** What is not met there, or open: the requirement. */
   readonly because: string;
+  /** Set where every rule is still met there, and advice alone is no longer followed. */
+  readonly advice?: true;
   /** What would have to be built beyond it; absent where no cable on offer and no device passes. */
   readonly instead?: { readonly construction: string; readonly area: number; readonly rating: number };
 }

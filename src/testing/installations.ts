@@ -291,6 +291,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
   return some<
     Supply,
     | 'externalImpedanceConfirmed'
+    | 'separateEarthConfirmed'
     | 'tails'
     | 'tailsFaultProtected'
     | 'earthingConductor'
@@ -308,6 +309,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
       frequency: pick(50).map(hertz),
       externalImpedance: arbitraryFact(double(0.05, 100).map(ohms), choices),
       externalImpedanceConfirmed: arbitraryFact(fc.boolean(), choices),
+      separateEarthConfirmed: arbitraryFact(fc.boolean(), choices),
       prospectiveCurrent: arbitraryFact(double(200, 16_000).map(amperes), choices),
       cutOut: fc.record({
         kind: arbitraryFact(pick({ standard: 'BS 88-3' }, { standard: 'BS 1361' }), choices),
@@ -329,6 +331,7 @@ export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.A
     } as never,
     [
       'externalImpedanceConfirmed',
+      'separateEarthConfirmed',
       'tails',
       'tailsFaultProtected',
       'earthingConductor',

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { Calculator, derive, holds, set } from '../../src/calculation/index.js';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { ofCircuit } from '../../src/codes/iec-family/places.js';
 import {
   amperes,
   assess,
@@ -8,13 +10,16 @@ import {
   celsius,
   type Fact,
   type Installation,
+  type Known,
   known,
   metres,
+  missing,
   ohms,
   type Run,
   ratio,
   recorder,
   squareMillimetres,
+  statement,
   unknown,
   writeSheet,
 } from '../../src/index.js';
@@ -112,6 +117,37 @@ describe('assess over ranges', () => {
     const found = assess(smallCode, build({ length: between(metres(60), metres(80)) }), 'ev');
     expect(found.overall.verdict).toBe('fail');
     expect(over(found, 'voltage-drop')?.verdict).toBe('fail');
+  });
+
+  it('is open, and no failure, where a part of the range fails and another fact leaves the rest open', () => {
+    const asked = { kind: 'fact', fact: 'colour of the cable', obtain: 'look' } as const;
+    const rule = statement({
+      id: 'beside-two',
+      title: 'A rule of this test: beside two circuits never, beside one by the colour of the cable',
+      weight: 'rule',
+      source: { document: 'test', provenance: 'definition' },
+    });
+    const { contents } = smallCode.calculator;
+    const figures = {
+      ...contents.figures,
+      circuit: {
+        ...contents.figures.circuit,
+        beside: ofCircuit(({ run }) => run.stretches[0]?.group?.circuits ?? unknown('look'), { called: 'beside it' }),
+      },
+    };
+    const judge = derive(['beside'], ({ beside }): Known<boolean> => (beside > 2 ? false : missing(asked)));
+    const checks = { ...contents.checks, 'minimum-size': [holds(rule, judge, set('so it says'))] };
+    const made = { ...contents, figures, checks } as never;
+    const own = { ...smallCode, calculator: new Calculator(made, { document: 'test', edition: 'of today' }) };
+    const over = (circuits: Facts['circuits']) =>
+      find(assess(own as typeof smallCode, build({ circuits }), 'ev'), 'beside-two');
+    expect(over(known(3))?.verdict).toBe('fail');
+    expect(over(known(2))?.verdict).toBe('not-determined');
+    const partly = over(between(2, 3));
+    expect(partly?.verdict).toBe('not-determined');
+    expect(partly?.gaps?.[0]).toEqual(asked);
+    expect(partly?.gaps?.[1]).toMatchObject({ obtain: expect.stringContaining('for a part of it beside-two fails') });
+    expect(over(between(3, 4))?.verdict).toBe('fail');
   });
 
   it('judges each check where it is worst: a high loop impedance for disconnection, a high current for breaking', () => {

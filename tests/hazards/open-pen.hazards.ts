@@ -72,6 +72,17 @@ const ownElectrodeOnTnS = (resistance: number) =>
     ],
     { system: known('TN-S', looked) },
   );
+/** A point outdoors without a measure on TN-S. */
+const onTnS = (supply: Partial<Supply> = {}, point: Partial<ChargePoint> = {}) =>
+  assessed(
+    a2,
+    soundHouse([soundCircuit({}, { openPenDevice: known('none', looked), ...point })], {
+      system: known('TN-S', looked),
+      ...supply,
+    }),
+    'ev',
+    premises,
+  );
 const onThree = (
   code: typeof a1,
   point: Partial<ChargePoint>,
@@ -280,6 +291,40 @@ export const chapter: Chapter = {
             'ev',
             premises,
           ),
+      },
+    },
+    {
+      id: 'tn-s-taken-at-its-word',
+      title: 'TN-S that was repaired in the street',
+      harm: 'The sheath of the service cable is the earth, and the main in the road was jointed with combined cable ten years ago. Its neutral breaks, and the car on the drive stands at 230 V.',
+      clause:
+        'BS 7671, 722.411.4.1 names PME; code of practice for charging equipment: TN-S from the street is treated alike, from memory',
+      mustNotSay: 'That a clamp on the sheath says how the main is made.',
+      check: 'charge-point-earthing',
+      unsafe: {
+        what: 'TN-S of which nobody asked the distributor, and a point outdoors without any measure.',
+        told: () => onTnS(),
+      },
+      sound: {
+        what: 'The same, the distributor having confirmed that neutral and earth are separate as far as the transformer.',
+        told: () => onTnS({ separateEarthConfirmed: known(true, 'letter of the distributor') }),
+      },
+    },
+    {
+      id: 'tn-s-with-the-supply-earth',
+      title: 'The earth of a TN-S supply as the measure',
+      harm: 'The same main, and somebody wrote down that the earth of the supply is used.',
+      clause:
+        'BS 7671, 722.411.4.1 names PME; code of practice for charging equipment: TN-S from the street is treated alike, from memory',
+      mustNotSay: 'That naming the earth of the supply settles it.',
+      check: 'charge-point-earthing',
+      unsafe: {
+        what: 'TN-S of which nobody asked the distributor, the earth of the supply stated for the point.',
+        told: () => onTnS({}, { earthing: 'supply-earth' }),
+      },
+      sound: {
+        what: 'The same with a point that has open-PEN detection, whatever the main is.',
+        told: () => onTnS({}, { openPenDevice: known('open-pen-detection-touch-voltage', looked) }),
       },
     },
     {

@@ -34,7 +34,6 @@ describe('notify or apply in Great Britain', () => {
   });
 
   it.each([
-    ['rating of the cut-out', { cutOut: { kind: unknown(), rating: unknown('letter') } }],
     ['loop', { looped: unknown() }],
     ['state of the cut-out', { cutOutSound: unknown() }],
     ['metering', { metered: unknown() }],
@@ -47,6 +46,15 @@ describe('notify or apply in Great Britain', () => {
       expect(decision.route).toBe('not-determined');
       expect(decision.meanwhile).toContain('ask the distributor');
     }
+  });
+
+  it('a capacity that nobody knows is a reason to apply by itself, until the rating is read', () => {
+    // joint operators' questions and answers: contact first where the capacity is uncertain
+    const unread = { cutOut: { kind: unknown(), rating: unknown('letter') } };
+    const { decision } = notificationOf(bs7671Demand, greatBritain, house(20, unread), gb);
+    expect(decision.route).toBe('apply-first');
+    expect(decision.meanwhile).toContain('ask the distributor');
+    expect(route(20)).toBe('notify-after');
   });
 
   it('a certain reason to apply is not undone by what is unknown', () => {

@@ -72,12 +72,25 @@ describe('a home surveyed by photograph', () => {
             withAssumption(option.installation, assumption, { state: 'known', value, assumed: assumption }),
             limit.run,
             survey.options,
-          ).overall.verdict;
-        expect([assumption, at(limit.value)]).toEqual([assumption, 'conditional']);
-        expect(['fail', 'not-determined']).toContain(at(limit.beyond));
+          ).overall;
+        const advised = (value: number) => at(value).advice.some((r) => r.title === limit.because);
+        expect([assumption, at(limit.value).verdict]).toEqual([assumption, 'conditional']);
+        if (limit.advice) expect([advised(limit.value), advised(limit.beyond)]).toEqual([false, true]);
+        else expect(['fail', 'not-determined']).toContain(at(limit.beyond).verdict);
         ends++;
       }
     expect(ends).toBeGreaterThan(5);
+  });
+
+  it('has the limit of the design for Z_e, and not the customary figure', () => {
+    const z = option.conditions.find((c) => c.role === 'externalImpedance');
+    // 32 A, curve B: Z_s at most 1.37 Ω (Table 41.3); 18 m of 6 mm² with 2.5 mm² (3.08 + 7.41 mΩ/m, 1.20 for 70 °C):
+    // 1.3665 - 0.2266 = 1.14 Ω
+    expect(z?.atMost?.value).toBeCloseTo(1.14, 2);
+    expect(z?.atMost?.advice).toBe(true);
+    expect(z?.atMost?.because).toMatch(/overcurrent/);
+    // whoever reads more than is customary has it confirmed before it counts
+    expect(z?.confirm).toContain('0.35 Ω');
   });
 
   it('says what would be built beyond a limit', () => {
@@ -160,6 +173,23 @@ describe('what was found on site', () => {
     const good = measured(0.21);
     expect(good).toMatchObject({ stands: true, changes: [] });
     expect(good.left.map((c) => c.assumption)).not.toContain('ordinary-home/external-impedance-tn-c-s');
+    const above = (value: number, confirmed: { confirmed?: true } = {}) =>
+      settle(
+        survey,
+        plan,
+        [
+          { assumption: 'ordinary-home/external-impedance-tn-c-s', value, by: 'measured', ...confirmed },
+          { assumption: 'ordinary-home/prospective-current', value: 230 / value, by: 'measured' },
+        ],
+        by,
+      );
+    const most = option.conditions.find((c) => c.role === 'externalImpedance')?.atMost;
+    // within the design but not customary: open until it is confirmed; beyond it the residual current device is left alone
+    expect(above(most?.value ?? 0).overall.undetermined.map((r) => r.check)).toEqual(['external-impedance-customary']);
+    expect(above(most?.value ?? 0, { confirmed: true }).stands).toBe(true);
+    const relies = (value: number) => above(value, { confirmed: true }).overall.advice.map((r) => r.title);
+    expect(relies(most?.value ?? 0)).not.toContain(most?.because);
+    expect(relies(most?.beyond ?? 0)).toContain(most?.because);
     const covered = settle(
       survey,
       plan,

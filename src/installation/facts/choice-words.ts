@@ -234,6 +234,7 @@ export const otherChoiceWords: Readonly<Record<string, Readonly<Record<string, s
     'larger-fuse': 'a larger cut-out fuse',
     'three-phase': 'three phases',
     'own-service': 'a service of its own',
+    'sound-cut-out': 'a sound cut-out',
   },
   'options.dropTemperature': {
     'neighbours-at-full-load': 'yes, the neighbours at their full load',

@@ -64,6 +64,7 @@ vehicles on the isolating transformer | chargePoint.vehiclesSeparated
 whether the charge point can feed back from the vehicle | chargePoint.bidirectional
 whether the cut-out and its service are sound | supply.cutOutSound
 whether the service is looped | supply.looped
+whether the supply is TN-S as far as the transformer | supply.separateEarthConfirmed
 `;
 
 interface Row {

@@ -1,4 +1,12 @@
-import { type CheckResult, type Known, notRequired, overall, type Sheet, whenKnown } from '../../core/index.js';
+import {
+  type CheckResult,
+  isMissing,
+  type Known,
+  notRequired,
+  overall,
+  type Sheet,
+  whenKnown,
+} from '../../core/index.js';
 import { runsOfNames } from '../../core/names.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts, Duty, Route } from '../../demand/connection.js';
 import { formEntries } from '../../demand/form.js';
@@ -142,9 +150,10 @@ export const greatBritain: NetworkRules = /* @__PURE__ */ (() => ({
     const sources = sourceResults(facts, part);
     const results = [...demandResults(facts, part), ...serviceResults(facts, part), ...sources];
     const { verdict } = overall(results);
-    // whether others are planned nearby asks for advice while it is not known; once it is, the distributor comes first
+    // whether others are planned nearby asks for advice while it is not known; once it is, the distributor comes first;
+    // a capacity that nobody knows is a ground for asking by itself
     const route: Route =
-      verdict === 'fail' || facts.programme === true
+      verdict === 'fail' || facts.programme === true || isMissing(facts.cutOutRating)
         ? 'apply-first'
         : verdict === 'not-determined'
           ? 'not-determined'
@@ -152,7 +161,7 @@ export const greatBritain: NetworkRules = /* @__PURE__ */ (() => ({
     return {
       country: 'GB',
       route,
-      ...(route === 'not-determined'
+      ...(route === 'not-determined' || (verdict !== 'fail' && isMissing(facts.cutOutRating))
         ? { meanwhile: 'Do not connect: ask the distributor first for as long as these facts are not known.' }
         : {}),
       results,

@@ -26,7 +26,8 @@ export const ordinaryHome: AssumptionSet = {
         provenance: 'two-sources',
         note: 'largest customary figure, never guaranteed, superseded by P23/2:2018',
       },
-      confirm: 'Measure Z_e at the main switch, the earthing conductor disconnected, before anything is connected.',
+      confirm:
+        'Measure Z_e at the main switch, the earthing conductor disconnected, before anything is connected; above 0.35 Ω measure it anew, and have the distributor confirm it.',
     },
     {
       id: 'external-impedance-tn-s',
@@ -40,7 +41,8 @@ export const ordinaryHome: AssumptionSet = {
         provenance: 'two-sources',
         note: 'largest customary figure, never guaranteed, superseded by P23/2:2018',
       },
-      confirm: 'Measure Z_e at the main switch, the earthing conductor disconnected, before anything is connected.',
+      confirm:
+        'Measure Z_e at the main switch, the earthing conductor disconnected, before anything is connected; above 0.8 Ω measure it anew, and have the distributor confirm it.',
     },
     {
       id: 'prospective-current',

@@ -153,10 +153,12 @@ function anotherBoard({ survey }: Situation): readonly Change[] {
   ];
 }
 
-/** Circuits that are out of use give up their way, and their load. */
-function givenUp({ survey }: Situation): readonly Change[] {
+/** Circuits that are out of use give up their way, and their load; a promise not to use them takes nothing out of it. */
+function givenUp({ survey, result }: Situation): readonly Change[] {
+  // for its way it has to be on the board of the point
+  const suits = (b: Board) => result.check !== 'way-of-its-own' || survey.wanted.some((w) => w.from === b.id);
   const free = boardsOf(survey.installation.board).flatMap((b) =>
-    survey.wanted.some((w) => w.from === b.id) ? b.runs.filter((r) => isKnown(r.outOfUse, true)) : [],
+    suits(b) ? b.runs.filter((r) => isKnown(r.outOfUse, true)) : [],
   );
   return free.map((run) => ({
     survey: withBoards(survey, (board) => {
@@ -250,7 +252,13 @@ export const originRemedies: readonly SurveyRemedy[] = [
     whenOpen: true,
     ways: surgeProtection,
   },
-  { id: 'way-given-up', title: 'The way of a circuit that is out of use', checks: ['way-of-its-own'], ways: givenUp },
+  {
+    id: 'way-given-up',
+    title: 'A circuit that is out of use disconnected for good',
+    checks: ['way-of-its-own', 'demand-within-cut-out', 'demand-within-main-switch', 'demand-for-notice'],
+    whenOpen: true,
+    ways: givenUp,
+  },
   {
     id: 'second-board',
     title: 'A second, small board',

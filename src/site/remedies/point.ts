@@ -7,6 +7,7 @@ import type { Survey } from '../survey.js';
 import {
   type Change,
   isKnown,
+  item,
   leastOf,
   PUT_THERE,
   type Situation,
@@ -41,6 +42,35 @@ function detection({ survey }: Situation): readonly Change[] {
   ];
 }
 
+const socketsOf = (survey: Survey): readonly ChargePoint[] => pointsOf(survey).filter((p) => p.mode === 2);
+
+/** A fixed charge point in the place of a socket-outlet, with what such a point has inside. */
+function fixedPoint({ survey }: Situation): readonly Change[] {
+  const sockets = socketsOf(survey);
+  if (sockets.length === 0) return [];
+  const device = isKnown(survey.installation.supply.phases, 1)
+    ? ('open-pen-detection-window' as const)
+    : ('open-pen-detection-touch-voltage' as const);
+  const names = sockets.map((p) => p.id).join(', ');
+  return [
+    {
+      survey: withPoints(survey, (p) => {
+        if (p.mode !== 2) return p;
+        const { socket: _socket, socketRating: _rated, ...rest } = p;
+        return {
+          ...rest,
+          mode: 3,
+          directCurrentDetection: known(true, PUT_THERE),
+          openPenDevice: known(device, PUT_THERE),
+          earthing: device,
+        };
+      }),
+      what: `fixed charge point with open-PEN detection and detection of 6 mA direct current in place of the socket-outlet: ${names}`,
+      items: [item('charge-point', 'charge point for mode 3', sockets.length)],
+    },
+  ];
+}
+
 /** Points that are yet to be given an arrangement get open-PEN detection, or earth electrodes of their own. */
 function earthed({ survey, plan, result }: Situation): readonly Change[] {
   const unsettled = plan.points.filter((p) =>
@@ -48,10 +78,18 @@ function earthed({ survey, plan, result }: Situation): readonly Change[] {
       (r) => r.check === result.check && (r.verdict === 'fail' || r.verdict === 'not-determined'),
     ),
   );
-  const asked = new Set(unsettled.flatMap(pointsOfPlan));
+  // a socket-outlet has no device: a fixed point takes its place
+  const sockets = new Set(socketsOf(survey).map((p) => p.id));
+  const asked = new Set(unsettled.flatMap(pointsOfPlan).filter((id) => !sockets.has(id)));
   if (asked.size === 0) return [];
   const names = [...asked].join(', ');
-  const single = pointsOf(survey).every((p) => !asked.has(p.id) || p.lines.length === 1);
+  const { supply } = survey.installation;
+  // the voltage of one line says nothing of the others
+  const single = isKnown(supply.phases, 1) && pointsOf(survey).every((p) => !asked.has(p.id) || p.lines.length === 1);
+  // where neutral and earth are separate conductors all the way, there is none to break
+  const separate =
+    isKnown(supply.system, 'TN-S') &&
+    (supply.transformer?.owner === 'customer' || isKnown(supply.separateEarthConfirmed, true));
   // where the combined conductor must not be used at all, no detection makes it good
   const barred = result.check === 'combined-earth-allowed';
   const builtIn: readonly OpenPenDetection[] = barred
@@ -63,7 +101,19 @@ function earthed({ survey, plan, result }: Situation): readonly Change[] {
     resistance: unknown('measure it when the rod is driven, disconnected from every other earth'),
     separation: unknown('measure it on site: to the nearest metal on the earth of the supply'),
   };
+  const ofSupply: readonly Change[] = separate
+    ? [
+        {
+          survey: withPoints(survey, (p) => {
+            const { electrode: _own, feedSeparated: _apart, ...rest } = p;
+            return asked.has(p.id) ? { ...rest, earthing: 'supply-earth' } : p;
+          }),
+          what: `earth of the supply, which is TN-S all the way: ${names}`,
+        },
+      ]
+    : [];
   return [
+    ...ofSupply,
     ...builtIn.map((device) => ({
       survey: withPoints(survey, (p) =>
         asked.has(p.id) ? { ...p, openPenDevice: known(device, PUT_THERE), earthing: device } : p,
@@ -130,6 +180,27 @@ function lowered({ survey, plan, result }: Situation): readonly Change[] {
   }));
 }
 
+/** What an arrangement for the open PEN may not meet. */
+const earthingChecks = [
+  'charge-point-earthing',
+  'combined-earth-allowed',
+  'open-pen-balanced-load',
+  'three-phase-installation',
+  'open-pen-low-electrode',
+  'open-pen-electrode-there',
+  'open-pen-held-current',
+  'open-pen-held-power',
+  'open-pen-detection-touch-voltage',
+  'open-pen-detection-window',
+  'open-pen-detection-other',
+  'single-phase-installation',
+  'line-neutral-window-sight',
+  'tt-feed-separated',
+  'tt-out-of-reach',
+  'tt-electrodes-apart',
+  'tt-touch-voltage',
+];
+
 /** Remedies at the charge points and their devices. */
 export const pointRemedies: readonly SurveyRemedy[] = [
   {
@@ -140,9 +211,16 @@ export const pointRemedies: readonly SurveyRemedy[] = [
     ways: detection,
   },
   {
+    id: 'mode-3-point',
+    title: 'A fixed charge point in place of a socket-outlet',
+    checks: ['charge-point-earthing', 'socket-outlet-for-hours', 'residual-current-type'],
+    whenOpen: true,
+    ways: fixedPoint,
+  },
+  {
     id: 'charge-point-earthing',
     title: 'Another arrangement for the open PEN',
-    checks: ['charge-point-earthing', 'combined-earth-allowed'],
+    checks: earthingChecks,
     whenOpen: true,
     ways: earthed,
   },

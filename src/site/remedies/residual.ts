@@ -61,6 +61,8 @@ const ratedWords = (device: Device): string => {
   return `${rated === undefined ? '' : `${rated} A, `}${residual === undefined ? '' : `${residual * 1000} mA `}`;
 };
 
+const typeOf = ({ type }: Device): string => (type.state === 'known' ? type.value : 'A');
+
 /** Every device on the way that is of a lower type, or of one that is not known, is replaced by one of this type. */
 function retyped({ survey }: Situation, type: Type): readonly Change[] {
   const lower = (d: Device) => d.type.state !== 'known' || types.indexOf(d.type.value) < types.indexOf(type);
@@ -95,7 +97,7 @@ function larger({ survey, result }: Situation): readonly Change[] {
     return now !== undefined && now < rating ? { ...d, ratedCurrent: known(amperes(rating), PUT_THERE) } : d;
   });
   if (found.changed.length === 0) return [];
-  const words = found.changed.map((d) => `RCD ${ratedWords(d)}type ${d.type.state === 'known' ? d.type.value : 'A'}`);
+  const words = found.changed.map((d) => `RCD ${ratedWords(d)}type ${typeOf(d)}`);
   return [
     {
       survey: found.survey,
@@ -189,19 +191,21 @@ function electrode({ survey, result }: Situation): readonly Change[] {
   ];
 }
 
-/** Devices ahead of the circuit that open with it get a time delay. */
+/** Devices ahead of the circuit that open with it get a time delay; not those of 30 mA, on which other circuits rely for protection of persons. */
 function delayed({ survey }: Situation): readonly Change[] {
   const found = onTheWay(survey, (d) =>
-    isKnown(d.delay, 'selective')
+    isKnown(d.delay, 'selective') || (leastOf(d.rating) ?? 0) < 0.1 - 1e-9
       ? d
-      : { ...d, delay: known('selective', PUT_THERE), rating: known(milliamperes(100), PUT_THERE) },
+      : { ...d, delay: known('selective', PUT_THERE) },
   );
   if (found.changed.length === 0) return [];
+  const words = found.changed.map((d) => `RCD ${ratedWords(d)}type ${typeOf(d)}, with time delay`);
   return [
     {
-      survey: found.survey,
-      what: 'RCD 100 mA with time delay ahead, in place of the one that opens with the circuit',
-      items: [item('residual-device', 'RCD 100 mA, time-delayed')],
+      // the device of the point itself stays as it is
+      survey: { ...found.survey, wanted: survey.wanted },
+      what: `${words.join('; ')}, in place of the one that opens with the circuit`,
+      items: words.map((w) => item('residual-device', w)),
       tasks: [['residual current device, replaced', found.changed.length]],
     },
   ];

@@ -119,17 +119,23 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
   ];
 }
 
-/** The feeder designed anew for what it has to carry, its cable of the same kind. */
+/** The feeder designed anew for what it has to carry, its cable of the same kind where that is made for the way. */
 function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
   const demand = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand.worst;
   if (demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
+  // what is not made for the ground is not laid there again
+  const methods = code.methodsFor?.(feeder);
+  const unfit = feeder.stretches.some(
+    (s) => inGround(s) && s.method.state === 'known' && methods?.includes(s.method.value) === false,
+  );
+  const kind = unfit ? armoured(feeder.lines.length) : feeder.cable;
   const options = { ...survey.options, feederDemand: { ...survey.options.feederDemand, [feeder.id]: demand } };
   const ratings = code.ratingsFor(feeder).filter((r) => r >= demand);
   const { chosen } = design(
     code,
     withAllWanted(survey),
     feeder.id,
-    { cables: [feeder.cable], ratings },
+    { cables: [kind], ratings },
     {
       ...options,
       lengths: false,
@@ -140,7 +146,7 @@ function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undef
   const { sizeName } = cable;
   return {
     ...feeder,
-    cable: { ...feeder.cable, ...(sizeName ? { sizeName } : {}), area: known(squareMillimetres(area), PUT_THERE) },
+    cable: { ...kind, ...(sizeName ? { sizeName } : {}), area: known(squareMillimetres(area), PUT_THERE) },
     device: { ...feeder.device, rating: known(amperes(rating), PUT_THERE) },
   };
 }
@@ -175,7 +181,7 @@ function largerFeeder(at: Situation): readonly Change[] {
       what: found
         .map((f) => {
           const { cable, device } = f;
-          return `feeder ${f.id} replaced: ${cable.area.state === 'known' ? cable.area.value : '?'} mm² behind ${device.rating.state === 'known' ? device.rating.value : '?'} A`;
+          return `feeder ${f.id} replaced: ${cable.construction.replaceAll('-', ' ')} ${cable.area.state === 'known' ? cable.area.value : '?'} mm² behind ${device.rating.state === 'known' ? device.rating.value : '?'} A`;
         })
         .join('; '),
     },

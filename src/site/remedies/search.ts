@@ -1,7 +1,7 @@
 import type { CheckResult } from '../../core/index.js';
 import { inAll } from '../hours.js';
 import type { OptionPlan } from '../plan.js';
-import { passing, verdictRank } from '../ranking.js';
+import { passing, toldOnly, verdictRank } from '../ranking.js';
 import type { Survey } from '../survey.js';
 import type { WorkRules } from '../work-rules.js';
 import { allRemedies } from './all.js';
@@ -256,7 +256,7 @@ function forDrop(of: WorkedOption, s: Search): Found | undefined {
   return passing(plan) && sizes(plan) < sizes(of.plan) ? { choices, worked: { ...changed, plan } } : undefined;
 }
 
-/** Advice that is not followed by an option that passes: each with the cheapest remedy, alone. */
+/** Advice that is not followed by an option that passes, or is only open: each with the cheapest remedy, alone. */
 function forAdvice(of: WorkedOption, s: Search): readonly Found[] {
   const advised = new Map<string, CheckResult>(
     of.plan.overall.advice.flatMap((r): [string, CheckResult][] => (r.verdict === 'fail' ? [[r.check, r]] : [])),
@@ -268,7 +268,8 @@ function forAdvice(of: WorkedOption, s: Search): readonly Found[] {
     s.budget -= 1;
     const plan = s.assess(of, changed.survey, changed.remedies);
     const cured = !plan.overall.advice.some((r) => r.check === check && r.verdict === 'fail');
-    return passing(plan) && cured ? [{ choices: [choice], worked: { ...changed, plan } }] : [];
+    const stands = verdictRank[plan.overall.verdict] <= verdictRank[of.plan.overall.verdict];
+    return stands && cured ? [{ choices: [choice], worked: { ...changed, plan } }] : [];
   });
 }
 
@@ -288,16 +289,20 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
   const offers: RemedyOffer[] = [];
   const options: Found['worked'][] = [];
   const best = worked.find((o) => passing(o.plan));
+  const open = worked.find((o) => o.plan.overall.verdict === 'not-determined');
+  // a limiter at that figure may be an option by itself
+  const told = worked.some((o) => passing(o.plan) && toldOnly(o.plan) && o.plan.id === 'with-limiter');
   for (const of of worked) {
     const sound = passing(of.plan);
     // what passes with less effort needs no remedies of what takes more
     if (best && worked.indexOf(of) > worked.indexOf(best)) break;
     const found = sound
       ? of === best
-        ? [forNotice(of, s), forDrop(of, s), ...forAdvice(of, s)].flatMap((f) => f ?? [])
+        ? [told ? undefined : forNotice(of, s), forDrop(of, s), ...forAdvice(of, s)].flatMap((f) => f ?? [])
         : []
       : new OptionSearch(of, s, offers.length === 0).all();
-    for (const [i, { worked: then }] of found.entries()) {
+    const advised = !best && of === open && found.length === 0 ? forAdvice(of, s) : [];
+    for (const [i, { worked: then }] of [...found, ...advised].entries()) {
       offers.push({
         option: of.plan.id as RemedyOffer['option'],
         remedies: then.remedies,
@@ -308,7 +313,7 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
         routeBefore: of.plan.notification.decision.route,
         changes: changesBetween(s.survey, then.survey),
       });
-      if (i === 0 && !sound) options.push(then);
+      if (i === 0 && !sound && found.length > 0) options.push(then);
     }
   }
   return { offers: offers.sort(byCost), options };

@@ -93,6 +93,20 @@ function unlooped({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** What is unsafe at the cut-out is reported at once, and put right by the operator; it is looked at again then. */
+function soundCutOut({ survey }: Situation): readonly Change[] {
+  if (!isKnown(survey.installation.supply.cutOutSound, false)) return [];
+  const then = withSupply(survey, {
+    cutOutSound: known(true, 'to be put right by the network operator, and seen again'),
+  });
+  return [
+    {
+      survey: { ...then, work: { ...then.work, supplyChange: 'sound-cut-out' } },
+      what: 'cut-out put right by the network operator, to whom it is reported at once; seen again before the work',
+    },
+  ];
+}
+
 const demandChecks = ['demand-within-cut-out', 'demand-within-main-switch'];
 
 /** Remedies about demand and supply. */
@@ -104,6 +118,7 @@ export const supplyRemedies: readonly SurveyRemedy[] = [
     whenOpen: true,
     ways: unlooped,
   },
+  { id: 'sound-cut-out', title: 'A sound cut-out', checks: ['cut-out-is-sound'], ways: soundCutOut },
   {
     id: 'metered-demand',
     title: 'The demand that was metered',

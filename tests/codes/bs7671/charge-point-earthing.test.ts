@@ -43,6 +43,15 @@ const options = (
   );
 const judge = (p: Partial<ChargePoint>, s: Partial<Supply> = {}, o: AssessmentOptions = {}) =>
   judged(a1, 'charge-point-earthing', caseWith(p, s, o)).map((r) => [r.check, r.verdict]);
+/** A transformer of which nobody read the plate. */
+const transformer: NonNullable<Supply['transformer']> = {
+  rating: unknown(),
+  voltage: unknown(),
+  impedanceVoltage: unknown(),
+  loss: unknown(),
+  gridFaultPower: unknown(),
+  owner: 'customer',
+};
 const rcd = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
   position: 'origin-of-circuit',
   type: known('A'),
@@ -184,7 +193,8 @@ describe('the rule', () => {
   test('the earth of the supply alone fails; nothing chosen is not determined', () => {
     expect(judge({ earthing: 'supply-earth' })).toEqual([['charge-point-earthing', 'fail']]);
     expect(judge({})).toEqual([['charge-point-earthing', 'not-determined']]);
-    expect(judge({ openPenDevice: known('none') })).toEqual([['charge-point-earthing', 'not-determined']]);
+    // known to have none, and nothing in its place
+    expect(judge({ openPenDevice: known('none') })).toEqual([['charge-point-earthing', 'fail']]);
   });
   test('a device that is there passes; one that is chosen has to be there', () => {
     expect(judge({ openPenDevice: known('open-pen-detection-touch-voltage') })).toEqual([
@@ -199,10 +209,20 @@ describe('the rule', () => {
       ['line-neutral-window-margin', 'pass'],
     ]);
   });
-  test('indoors, TT and TN-S ask for nothing; an unknown system is taken for PME and never failed', () => {
+  test('TN-S is taken for PME until the distributor confirms it, or the transformer is the owner’s', () => {
+    const tnS = (supply: Partial<Supply>, point: Partial<ChargePoint> = {}) =>
+      judge(point, { system: known('TN-S'), ...supply })[0]?.[1];
+    expect(tnS({})).toBe('not-determined');
+    expect(tnS({}, { earthing: 'supply-earth' })).toBe('not-determined');
+    expect(tnS({}, { openPenDevice: known('open-pen-detection-touch-voltage') })).toBe('pass');
+    expect(tnS({ separateEarthConfirmed: known(true) })).toBe('not-required');
+    expect(tnS({ separateEarthConfirmed: known(false) }, { earthing: 'supply-earth' })).toBe('fail');
+    expect(tnS({ transformer })).toBe('not-required');
+    expect(tnS({ transformer: { ...transformer, owner: 'operator' } })).toBe('not-determined');
+  });
+  test('indoors and TT ask for nothing; an unknown system is taken for PME and never failed', () => {
     expect(judge({ outdoors: known(false) })[0]?.[1]).toBe('not-required');
     expect(judge({}, { system: known('TT') })[0]?.[1]).toBe('not-required');
-    expect(judge({}, { system: known('TN-S') })[0]?.[1]).toBe('not-required');
     expect(judge({ earthing: 'supply-earth' }, { system: unknown() })[0]?.[1]).toBe('not-determined');
     expect(judge({ openPenDevice: known('open-pen-detection-touch-voltage') }, { system: unknown() })[0]?.[1]).toBe(
       'pass',

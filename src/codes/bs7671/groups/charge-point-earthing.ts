@@ -89,6 +89,26 @@ const filling: Gap = {
     'a specialist in filling stations: hazard zones, earths that are joined, the emergency switch; no rule for it is entered here',
 };
 
+const separateAsked: Gap = {
+  kind: 'fact',
+  fact: 'whether the supply is TN-S as far as the transformer',
+  obtain:
+    'ask the distributor; cables in the street are repaired with combined conductors: until it is confirmed the supply is treated as PME (common practice, code of practice for charging equipment), so a charge point with open-PEN detection settles it as well',
+};
+const arrangementBy = [
+  'outdoors',
+  'system',
+  'statedEarthing',
+  'separateEarth',
+  'earthingChosen',
+  'specialLocation',
+] as const;
+/** Whether a measure against an open PEN is there that a PME supply of this place allows; the place is asked for by the measure. */
+const measures = (of: { readonly earthingChosen: unknown; readonly specialLocation: unknown }): boolean =>
+  of.earthingChosen !== 'none' &&
+  of.earthingChosen !== 'supply-earth' &&
+  (isMissing(of.specialLocation) || of.specialLocation === 'none');
+
 /** Whether the clause asks for an arrangement. */
 const needed = () => weigh(['arrangementNeeded'], ({ arrangementNeeded }) => arrangementNeeded === true);
 
@@ -106,6 +126,11 @@ export const chargePointEarthing = () => ({
     }),
     specialLocation: ofCircuit(({ installation: { supply } }) => supply.specialLocation ?? placeNotStated, {
       called: 'place of the installation',
+    }),
+    separateEarth: ofCircuit(({ installation: { supply } }): Known<boolean | 'own transformer' | 'not said'> => {
+      if (supply.transformer?.owner === 'customer') return 'own transformer';
+      const said = supply.separateEarthConfirmed;
+      return said?.state === 'known' ? said.value : 'not said';
     }),
     combinedEarthAllowed: derive(['specialLocation'], ({ specialLocation }) => specialLocation === 'none'),
     combinedEarthBarred: derive(
@@ -132,7 +157,7 @@ export const chargePointEarthing = () => ({
   },
   points: {
     outdoors: ofPoint(({ point }) => point.outdoors, { called: 'whether a vehicle can be charged outdoors' }),
-    arrangementNeeded: weigh(['outdoors', 'system', 'statedEarthing'], (of): Known<true | string> => {
+    arrangementNeeded: weigh(arrangementBy, (of): Known<true | string> => {
       const { outdoors, system, statedEarthing } = of;
       // an earth of its own beside that of the supply is judged wherever it is stated
       const own = statedEarthing === 'tt-earthing' || statedEarthing === 'electrical-separation';
@@ -142,7 +167,12 @@ export const chargePointEarthing = () => ({
         case 'TT':
           return 'The supply is TT: there is no PEN conductor to break.';
         case 'TN-S':
-          return 'The supply is stated to be TN-S. Cables are repaired with combined conductors: have the distributor confirm it.';
+          if (of.separateEarth === 'own transformer')
+            return 'The supply is TN-S from a transformer of its own: there is no PEN conductor to break.';
+          if (of.separateEarth === true)
+            return 'The supply is TN-S, as the distributor confirms: there is no PEN conductor to break.';
+          // in the street it is repaired with combined cable: a measure that a PME supply asks for does on either
+          return of.separateEarth === false || measures(of) ? true : missing(separateAsked);
         case 'IT':
           return missing({
             kind: 'fact',
@@ -234,6 +264,8 @@ export const chargePointEarthing = () => ({
         const remaining = remainingWords(earthingRemaining) || 'none';
         if (earthingChosen === 'supply-earth')
           return `the earth of the supply alone is not permitted; remaining: ${remaining}`;
+        if (earthingChosen === 'none' && earthingRemaining.length > 0)
+          return `the charge point has no open-PEN detection, and nothing in its place is planned; remaining: ${remaining}`;
         return earthingChosen === 'none' || earthingChosen in earthingOffers
           ? 'no arrangement remains'
           : `${earthingWords[earthingChosen]}: no arrangement of this edition; remaining: ${remaining}`;
@@ -241,16 +273,19 @@ export const chargePointEarthing = () => ({
     ),
     arrangementChosen: when(
       needed(),
-      derive(
-        ['earthingChosen', 'earthingRemaining'],
-        ({ earthingChosen, earthingRemaining }): Known<true | string> =>
-          earthingChosen === 'none' && earthingRemaining.length > 0
-            ? missing({
-                kind: 'fact',
-                fact: 'earthing arrangement of the charge point',
-                obtain: `choose one; remaining: ${remainingWords(earthingRemaining)}`,
-              })
-            : true,
+      weigh(
+        ['earthingChosen', 'openPenDevice', 'earthingRemaining'],
+        ({ earthingChosen, openPenDevice, earthingRemaining }): Known<true | string> =>
+          // one that is known to have none, with nothing in its place, is without a measure
+          isMissing(earthingRemaining)
+            ? earthingRemaining
+            : earthingChosen === 'none' && isMissing(openPenDevice) && earthingRemaining.length > 0
+              ? missing({
+                  kind: 'fact',
+                  fact: 'earthing arrangement of the charge point',
+                  obtain: `choose one; remaining: ${remainingWords(earthingRemaining)}`,
+                })
+              : true,
       ),
       same('arrangementNeeded'),
     ),

@@ -1,0 +1,227 @@
+/** Remedies beside those of `verdicts.test.ts`, each on an everyday job: it cures what it is for, and what was offered is the verdict once it is applied. */
+import { describe, expect, it } from 'vitest';
+import { ordinaryHome } from '../../../src/great-britain.js';
+import { readSurvey } from '../../../src/io/index.js';
+import { type Plan, withChanges } from '../../../src/site/index.js';
+import { type ShortSurvey, surveyOf } from '../../jobs/base.js';
+import { wholePlanInBritain } from '../../support/plan.js';
+
+const brief = { sheets: 'none', lengths: false } as const;
+const seen = <T>(known: T) => ({ known, by: 'seen' });
+const cutOut = (rating: string) => ({ kind: { standard: 'BS 1361' }, rating: seen(rating) });
+const home: ShortSurvey = {
+  base: 'measured',
+  metered: '20 A',
+  circuits: ['lights', 'ring', 'cooker'],
+  supply: { cutOut: cutOut('80 A') },
+  points: [{ route: [['clipped outdoors', 10]] }],
+};
+const tt: NonNullable<ShortSurvey['supply']> = {
+  ...home.supply,
+  system: seen('TT'),
+  externalImpedance: seen('62 Ω'),
+  electrode: { resistance: seen('60 Ω') },
+  earthingConductorLaid: seen('buried-protected'),
+};
+const plain = { openPenDevice: seen('none') };
+const heater = (line: string, current: string, device: string, area: string) =>
+  [`heater ${line}`, { purpose: 'other', current }, device, area, [line]] as const;
+
+interface Case {
+  readonly remedy: string;
+  /** What is found, and what a competent person does: common practice, no source. */
+  readonly what: string;
+  readonly survey: ShortSurvey;
+  /** What fails, is open, or is advised against, without it. */
+  readonly check: string;
+  readonly verdict?: 'pass' | 'conditional';
+}
+
+const cases: readonly Case[] = [
+  {
+    remedy: 'outbuilding-bonding',
+    what: 'a steel barn on PME bonded with 4 mm²: 10 mm² (BS 7671, Table 54.8)',
+    survey: {
+      ...home,
+      boards: [
+        {
+          id: 'barn',
+          circuits: ['lights', 'radial'],
+          feeder: {
+            device: '63 A',
+            area: '16 mm²',
+            cable: 'armoured 3-core',
+            route: [['buried', 30, { soilResistivity: '2.5 K·m/W' }]],
+          },
+          change: { detached: seen(true), extraneousParts: seen(true), bonding: seen('4 mm²') },
+        },
+      ],
+      points: [{ from: 'barn', cables: ['twin and earth'], route: [['clipped indoors', 5]] }],
+    },
+    check: 'outbuilding-bonding',
+  },
+  {
+    remedy: 'other-line',
+    what: 'the point on the line with 80 A, and 20 A on the others: it goes there',
+    survey: {
+      base: 'three-phase',
+      premises: 'small-shop',
+      circuits: [
+        heater('L1', '80 A', '80 A', '25 mm²'),
+        heater('L2', '20 A', '20 A', '4 mm²'),
+        heater('L3', '20 A', '20 A', '4 mm²'),
+      ],
+      points: [{ lines: ['L1'], route: [['clipped outdoors', 14]] }],
+    },
+    check: 'demand-within-cut-out',
+  },
+  {
+    remedy: 'own-service',
+    what: 'a looped service: one of its own, measured anew',
+    survey: { ...home, base: 'by photograph', supply: { ...home.supply, looped: seen(true) } },
+    check: 'service-of-its-own',
+    verdict: 'conditional',
+  },
+  {
+    remedy: 'residual-selective',
+    what: '100 mA without delay ahead of a whole TT house: with time delay',
+    survey: {
+      ...home,
+      supply: tt,
+      board: {
+        residual: [
+          {
+            position: 'origin-of-installation',
+            type: seen('A'),
+            rating: '100 mA',
+            ratedCurrent: seen('100 A'),
+            delay: 'general',
+            opensAllLive: true,
+          },
+        ],
+      },
+      points: [{ point: plain, route: [['clipped outdoors', 10]] }],
+    },
+    check: 'residual-current-selectivity',
+  },
+  {
+    remedy: 'sound-cut-out',
+    what: 'a scorched cut-out: the operator puts it right',
+    survey: { ...home, supply: { ...home.supply, cutOutSound: seen(false) } },
+    check: 'cut-out-is-sound',
+  },
+  {
+    remedy: 'way-given-up',
+    what: 'a shower that is out of use, on 80 A by the guide: disconnected for good',
+    survey: {
+      base: 'measured',
+      circuits: [
+        'lights',
+        'ring',
+        [
+          'shower',
+          { purpose: 'instantaneous-water-heating', current: '41.3 A' },
+          '45 A',
+          '10 mm²',
+          ['L1'],
+          { outOfUse: seen(true) },
+        ],
+      ],
+      supply: { cutOut: cutOut('80 A') },
+      points: [{ route: [['clipped outdoors', 10]] }],
+    },
+    check: 'demand-within-cut-out',
+  },
+  {
+    remedy: 'mode-3-point',
+    what: 'a 13 A socket outdoors for a vehicle: a fixed point',
+    survey: {
+      ...home,
+      points: [
+        {
+          point: { ...plain, mode: 2, setting: seen('10 A'), socket: seen('BS 1363') },
+          route: [['clipped outdoors', 10]],
+        },
+      ],
+    },
+    check: 'charge-point-earthing',
+  },
+  {
+    remedy: 'charge-point-earthing',
+    what: 'an electrode that nobody measured, on TN-S from the transformer of the site: the earth of the supply',
+    survey: {
+      ...home,
+      supply: { ...home.supply, system: seen('TN-S'), separateEarthConfirmed: seen(true) },
+      points: [{ point: { ...plain, earthing: 'tt-earthing' }, route: [['clipped outdoors', 10]] }],
+    },
+    check: 'tt-out-of-reach',
+  },
+  {
+    remedy: 'charge-point-earthing',
+    what: 'a point without any measure on PME: one with open-PEN detection',
+    survey: { ...home, points: [{ point: plain, route: [['clipped outdoors', 10]] }] },
+    check: 'charge-point-earthing',
+  },
+];
+
+const asWanted = (plan: Plan) => plan.options.find((o) => o.id === 'as-wanted');
+const stands = (plan: Plan, check: string, verdicts = ['fail', 'not-determined']) => {
+  const { overall } = asWanted(plan) ?? {};
+  const results = overall ? [...overall.failed, ...overall.undetermined, ...overall.advice] : [];
+  return results.some((r) => r.check === check && verdicts.includes(r.verdict));
+};
+
+describe.each(cases)('$remedy, $what', ({ remedy, what, survey: short, check, verdict = 'pass' }) => {
+  const survey = readSurvey(surveyOf(what, short));
+  const by = { ...brief, ...(short.base === 'by photograph' ? { assumptions: ordinaryHome } : {}) };
+  const plan = wholePlanInBritain(survey, by);
+  const offer = plan.remedies.find((o) => o.option === 'as-wanted' && o.remedies.some((r) => r.id === remedy));
+
+  it('is offered for it', () => {
+    expect(stands(plan, check)).toBe(true);
+    expect(offer?.verdict).toBe(verdict);
+  });
+
+  it('gives the verdict that was offered when it is applied, and cures what it is for', () => {
+    const then = wholePlanInBritain(withChanges(survey, offer?.changes ?? []), { ...by, remedies: false });
+    expect(asWanted(then)?.overall.verdict).toBe(verdict);
+    expect(asWanted(then)?.notification.decision.route).toBe(offer?.route);
+    expect(stands(then, check)).toBe(false);
+  });
+});
+
+it('takes no device of 30 mA from circuits that rely on it', () => {
+  const found = cases.find((c) => c.remedy === 'residual-selective') as Case;
+  const board = JSON.parse(JSON.stringify(found.survey.board).replace('100 mA', '30 mA'));
+  const { remedies } = wholePlanInBritain(readSurvey(surveyOf('30 mA ahead', { ...found.survey, board })), brief);
+  expect(remedies.flatMap((o) => o.remedies.map((r) => r.id))).not.toContain('residual-selective');
+});
+
+describe('drop-temperature', () => {
+  // 6 mm² armoured: 47 m x 7.9 mV/A/m x 32 A = 11.9 V, 5.2 %; C_t = (320 - (1 - (32/62)²) x 60) / 320 = 0.86, so 10.3 V, 4.5 %
+  const survey = readSurvey(
+    surveyOf('47 m along a wall', {
+      ...home,
+      points: [
+        {
+          point: { openPenDevice: seen('open-pen-detection-touch-voltage') },
+          route: [['clipped outdoors', 47]],
+        },
+      ],
+    }),
+  );
+  const plan = wholePlanInBritain(survey, brief);
+  const offer = plan.remedies.find((o) => o.remedies.some((r) => r.id === 'drop-temperature'));
+  const areaOf = (of: Plan) => asWanted(of)?.points[0]?.design.chosen?.area;
+
+  it('is offered where only the drop at the tabulated temperature asks for the larger cable', () => {
+    expect(areaOf(plan)).toBe(10);
+    expect(offer?.verdict).toBe('pass');
+  });
+
+  it('gives the smaller cable, and passes, when it is applied', () => {
+    const then = wholePlanInBritain(withChanges(survey, offer?.changes ?? []), { ...brief, remedies: false });
+    expect(asWanted(then)?.overall.verdict).toBe('pass');
+    expect(areaOf(then)).toBe(6);
+  });
+});
