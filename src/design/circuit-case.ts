@@ -12,11 +12,12 @@ import {
   runNames,
 } from '../installation/index.js';
 import { amperes, CalculationError } from '../units/index.js';
+import { upToTaps } from './up-to-tap.js';
 
 export type { AssessmentOptions, CircuitCase };
 
 /**
- * The case of one run, read from the tree: the way from the origin, its line conductors, and its design current by what
+ * The case of one run, read from the tree: the way from the origin, along a riser no further than to where its board is tapped, its line conductors, and its design current by what
  * it feeds, between two ends where that is known only within a range. A feeder may have its demand declared in the options
  * instead, which counts for no less than its charge points or its largest load.
  * @param installation the installation
@@ -37,7 +38,8 @@ export type { AssessmentOptions, CircuitCase };
  */
 export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
   refuseUnsound(installation, optionProblems(options));
-  const path = pathTo(installation, runId);
+  const whole = pathTo(installation, runId);
+  const path = whole && upToTaps(whole);
   const board = path?.boards.at(-1);
   if (!path || !board) {
     const known = runNames(installation);

@@ -1,6 +1,7 @@
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type Fact, type Gap, isMissing, known, type Name } from '../core/index.js';
 import {
+  type Board,
   byAssumption,
   type ChargePoint,
   connectedCurrentOf,
@@ -96,8 +97,8 @@ const shareOf = <V extends number>(value: Fact<number>, share: number, make: (n:
       ? { ...value, least: make(value.least * share), most: make(value.most * share) }
       : value;
 
-const isTapped = (o: Run['feeds'][number]): o is Load & { readonly at: Metres } =>
-  o.kind === 'load' && o.at !== undefined;
+const isTapped = (o: Run['feeds'][number]): o is (Load | Board) & { readonly at: Metres } =>
+  o.kind !== 'charge-point' && o.at !== undefined;
 
 /** The run with its route, and what is tapped along it, of another length. */
 function withLength(run: Run, stretch: string | undefined, value: Fact<number>): Run | undefined {

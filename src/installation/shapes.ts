@@ -152,6 +152,7 @@ export const shapes = {
   },
   board: {
     id: ['plain', 'text'],
+    at: ['plain?', 'length'],
     mainSwitch: ['plain?', 'mainSwitch'],
     conditionalRating: ['fact?', 'breakingCapacity'],
     rating: ['fact?', 'deviceRating'],

@@ -1,5 +1,5 @@
 import type { Fact } from '../core/index.js';
-import type { Amperes, Celsius, Ratio, Seconds, SquareMillimetres } from '../units/index.js';
+import type { Amperes, Celsius, Metres, Ratio, Seconds, SquareMillimetres } from '../units/index.js';
 import type { Cable, Stretch } from './cable.js';
 import type { OvercurrentDevice, ResidualDevice, Switch } from './device.js';
 import type { ChargePoint, Line, Load } from './load.js';
@@ -10,6 +10,8 @@ export interface Board {
   readonly kind: 'board';
   /** Unique name within the installation. */
   readonly id: string;
+  /** Distance from the start of the feeder at which it is tapped, m; at the end when absent. */
+  readonly at?: Metres;
   readonly mainSwitch?: Switch;
   /** Conditional short-circuit rating of the assembly, A. */
   readonly conditionalRating?: Fact<Amperes>;

@@ -275,6 +275,7 @@ const runSchema = record('run', {
 const run = named('run', runSchema as unknown as z.ZodType<Run>);
 const boardShape = {
   kind: must(z.literal('board')),
+  at: may(quantityField('length')),
   id: must(NAME),
   mainSwitch: may(record('mainSwitch', { rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
   conditionalRating: may(factField('breakingCapacity')),

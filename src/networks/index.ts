@@ -15,3 +15,4 @@ export { servicesOf } from './gb-network/service-fuses.js';
 export { smartChargingPeak } from './gb-smart-charging/peak-hours.js';
 export { riserMethod } from './nfc14100/riser-simultaneity.js';
 export { peakFromEnergy } from './nordic-network/energy-to-peak.js';
+export { europeanSummerTime } from './summer-time.js';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { allocate, networkOf } from '../../src/charging/index.js';
-import { amperes, isMissing, known, unknown } from '../../src/index.js';
+import { amperes, isMissing, known, ratio, unknown } from '../../src/index.js';
 import { chargePoint, circuit, house } from '../support/house.js';
-import { perLine } from './networks.js';
+import { perLine, problemsOf } from './networks.js';
 
 const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, runs });
 /** Four cores and a protective one, for three lines and neutral. */
@@ -68,5 +68,33 @@ test('facts that are not known are named, all of them', () => {
   expect(isMissing(network) ? network.missing.map((gap) => gap.kind === 'fact' && gap.fact) : []).toEqual([
     'cutOutRating',
     'point.setting',
+  ]);
+});
+
+test('the neutral of a feeder is a limit of its own', () => {
+  const options = { neutral: { garage: { limit: amperes(10), thirdHarmonic: ratio(0.1) } } };
+  const network = networkOf(house([garage], { phases: known(3) }), options);
+  if (isMissing(network)) throw new Error('gaps');
+  const { nodes, points } = allocate(network, { rule: 'max-min-amperes' });
+  // one on L1 alone, one on three lines: the first makes a neutral of its current, with third harmonics of all four line currents
+  const [one, two] = points.map((p) => p.current as number);
+  expect(Math.hypot(one!, 0.1 * (one! + 3 * two!))).toBeLessThanOrEqual(10);
+  expect(nodes.find((n) => n.id === 'garage')).toMatchObject({ neutralExceeded: false });
+  expect(Math.min(one!, two!)).toBeGreaterThanOrEqual(6);
+  expect(
+    problemsOf(() =>
+      networkOf(house([garage], { phases: known(3) }), {
+        neutral: { garage: { limit: amperes(-1), thirdHarmonic: ratio(2) } },
+      }),
+    ),
+  ).toEqual([
+    'options.neutral.garage.limit: must be at least 0',
+    'options.neutral.garage.thirdHarmonic: must be at most 1',
+  ]);
+  expect(
+    problemsOf(() => networkOf(house([garage], { phases: known(3) }), { neutral: { garage: 10 } as never })),
+  ).toEqual(['options.neutral.garage: must have a limit']);
+  expect(problemsOf(() => networkOf(house([garage], { phases: known(3) }), { neutral: 10 as never }))).toEqual([
+    'options.neutral: must hold neutrals by name',
   ]);
 });

@@ -33,6 +33,8 @@ export interface NetworkShape {
   readonly points?: number;
   /** Whether some nodes limit unbalance. */
   readonly unbalance?: boolean;
+  /** Whether some nodes limit the neutral, some of them with third harmonics. */
+  readonly neutral?: boolean;
   /** Whether limits, loads and caps are whole amperes. */
   readonly whole?: boolean;
   /** Whether every point is on one line. */
@@ -58,14 +60,20 @@ export function networks(shape: NetworkShape = {}): fc.Arbitrary<ChargingNetwork
         limit: fc.option(three(0, 120), { nil: undefined, freq: i === 0 ? 1000 : 4 }),
         load: fc.option(three(-20, shape.overload ? 90 : 20), { nil: undefined }),
         unbalance: shape.unbalance ? fc.option(current(0, 40), { nil: undefined }) : fc.constant(undefined),
+        neutral: shape.neutral ? fc.option(current(0, 60), { nil: undefined }) : fc.constant(undefined),
+        third: shape.neutral
+          ? fc.option(fc.constantFrom(ratio(0.1), ratio(0.35)), { nil: undefined })
+          : fc.constant(undefined),
         parent: fc.nat({ max: Math.max(0, i - 1) }),
       })
-      .map(({ limit, load, unbalance, parent }) => ({
+      .map(({ limit, load, unbalance, neutral, third, parent }) => ({
         id: `n${i}`,
         ...(i > 0 ? { parent: `n${parent}` } : {}),
         ...(limit ? { limit } : {}),
         ...(load ? { load } : {}),
         ...(unbalance === undefined ? {} : { unbalance: unbalance as Amperes }),
+        ...(neutral === undefined ? {} : { neutralLimit: neutral as Amperes }),
+        ...(third === undefined ? {} : { thirdHarmonic: third }),
       }));
   const pointAt = (i: number): fc.Arbitrary<NetworkPoint> =>
     fc
@@ -147,6 +155,18 @@ export function rowsOf(
     }
   }
   return rows;
+}
+
+/**
+ * Current of a neutral from three line currents at unity power factor: sum of their phasors, and the third harmonics,
+ * which are in phase with each other. Nothing is shared with the code under test.
+ */
+export function neutralOfLines(lines: readonly number[], thirdHarmonic = 0): number {
+  const angle = (p: number) => (-2 * Math.PI * p) / 3;
+  const real = lines.reduce((sum, i, p) => sum + i * Math.cos(angle(p)), 0);
+  const imaginary = lines.reduce((sum, i, p) => sum + i * Math.sin(angle(p)), 0);
+  const all = lines.reduce((sum, i) => sum + i, 0);
+  return Math.hypot(real, imaginary, thirdHarmonic * Math.max(0, all));
 }
 
 /** Every problem of an input that is refused, with its path; nothing when it is taken. */

@@ -208,7 +208,7 @@ test('every binding is real', () => {
         const about = network.points[i]!;
         if (p.binding.kind === 'no-vehicle') expect(about.connected).toBe(false);
         else if (p.binding.kind === 'own-maximum') expect(p.current + step).toBeGreaterThan(about.most - 1e-6);
-        else if (p.binding.kind !== 'policy' && p.binding.kind !== 'unbalance') {
+        else if (!['policy', 'unbalance', 'neutral'].includes(p.binding.kind) && 'line' in p.binding) {
           const { node, line } = p.binding;
           expect(linesOf(about)).toContain(line);
           const at = result.nodes.find((n) => n.id === node)!;

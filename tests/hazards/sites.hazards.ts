@@ -1,13 +1,16 @@
+import { bs7671 } from '../../src/codes/bs7671/code.js';
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { feederDemandOf } from '../../src/demand/feeder.js';
 import { type Dwellings, dwellingsAtOnce } from '../../src/demand/index.js';
 import {
   amperes,
+  assess,
   type Board,
   type Installation,
   known,
   type Line,
   type Load,
+  metres,
   overall,
   type Run,
   ratio,
@@ -18,7 +21,7 @@ import {
   volts,
   watts,
 } from '../../src/index.js';
-import { circuit, house } from '../support/house.js';
+import { chargePoint, circuit, house, stretch } from '../support/house.js';
 import { type Chapter, supplied, type Told } from './hazard.js';
 
 const looked = 'seen at the survey';
@@ -66,6 +69,32 @@ const floor = (count: number): Told => {
   const building = house([behind('riser', 100, [board])], { phases: known(3) });
   const { results } = feederDemandOf(bs7671Demand, building, 'riser', { premises: 'other' });
   return { verdict: overall(results).verdict, results };
+};
+/** What a circuit of a floor board is told of its fault current, the board tapped off a riser of 28 m at a distance, m. */
+const tapped = (at?: number): Told => {
+  const floorBoard = (id: string, from?: number): Board => ({
+    kind: 'board',
+    id,
+    ...(from === undefined ? {} : { at: metres(from) }),
+    complete: known(true, looked),
+    noResidual: known(true, looked),
+    runs: [circuit({ id: `circuit of ${id}`, feeds: [{ ...chargePoint, id: `point of ${id}` }] })],
+  });
+  const building = house(
+    [
+      circuit({
+        id: 'riser',
+        device: { ...circuit().device, rating: A(63) },
+        cable: { ...circuit().cable, area: known(squareMillimetres(16), looked) },
+        stretches: [stretch({ length: known(metres(28), looked) })],
+        feeds: [floorBoard('ground floor', at), floorBoard('top floor', 28)],
+      }),
+    ],
+    { prospectiveCurrent: known(amperes(9000), looked) },
+  );
+  const { results } = assess(bs7671('2018+A2:2022'), building, 'circuit of ground floor');
+  const own = results.filter((r) => r.check === 'breaking-capacity');
+  return { verdict: overall(own).verdict, results: own };
 };
 const transformer = (kVA: number): Partial<Supply> => ({
   transformer: {
@@ -116,6 +145,19 @@ export const chapter: Chapter = {
       check: 'demand-within-main-switch',
       unsafe: { what: '50 flats behind a floor board of 100 A.', told: () => floor(50) },
       sound: { what: '20 flats behind the same board.', told: () => floor(20) },
+    },
+    {
+      id: 'board-near-the-start-of-a-riser',
+      title: 'A floor board near the foot of the riser, reckoned as if it hung at the top',
+      harm: 'A fault in the board of the ground floor draws three times what its circuit-breakers are made to break. One bursts in the face of whoever switches it on again.',
+      clause: 'BS 7671:2018, 434.5.1',
+      mustNotSay: 'That devices of 6 kA do on every floor because they do at the end of the riser.',
+      check: 'breaking-capacity',
+      unsafe: {
+        what: 'Boards along a riser of 28 m, 9 kA at its foot; nobody says where each is tapped.',
+        told: () => tapped(),
+      },
+      sound: { what: 'The same board, tapped 25 m up.', told: () => tapped(25) },
     },
     {
       id: 'transformer-beyond-its-rating',

@@ -1,13 +1,14 @@
 import { type Line, lineConductors } from '../../installation/index.js';
-import { vectorSum } from '../../physics/definitions.js';
 import { type Amperes, amperes, type Problem } from '../../units/index.js';
+import { isOfLines, neutralOf } from '../network/balance.js';
 import type { ChargingNetwork, PerLine } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';
 import { inspection, inspectNetwork } from '../network/refuse.js';
 import { chargingByNode, type Moment, momentOf, orderOf, type TreeOrder, wayOf } from '../network/tree-order.js';
 import { decide, type Ruling } from './decide.js';
 import { type AllocationPolicy, inspectPolicy, type NotPromised } from './policy.js';
-import { exceededPair, type Unbalance, unbalancedAlone } from './unbalance.js';
+import { TOLERANCE } from './steps.js';
+import { exceededBalance, type NeutralExcess, neutralsAlone, type Unbalance, unbalancedAlone } from './unbalance.js';
 
 /** What keeps a point from more current. @inline */
 export type Binding =
@@ -21,6 +22,8 @@ export type Binding =
   | { readonly kind: 'overloaded'; readonly node: string; readonly line: Line }
   /** The limit of a node on the difference between lines. */
   | { readonly kind: 'unbalance'; readonly node: string }
+  /** The limit of the neutral of a node. */
+  | { readonly kind: 'neutral'; readonly node: string }
   /** The policy itself: an equal share, a remainder that is left, a smallest current above the largest in whole steps. */
   | { readonly kind: 'policy' };
 
@@ -41,7 +44,7 @@ export interface NodeAllocation {
   readonly current: PerLine;
   /** Current of the charging alone on each line, A. */
   readonly charging: PerLine;
-  /** Current of the neutral at unity power factor, A. */
+  /** Current of the neutral at unity power factor, with the third harmonics of the node, A. */
   readonly neutral: Amperes;
   /** Whether the neutral carries more than the node's limit for it; absent without one. */
   readonly neutralExceeded?: boolean;
@@ -67,6 +70,8 @@ export interface Allocation {
   readonly overloaded: readonly Overload[];
   /** Limits on unbalance that other load alone exceeds. */
   readonly unbalanced: readonly Unbalance[];
+  /** Limits of neutrals that other load alone exceeds. */
+  readonly neutrals: readonly NeutralExcess[];
   /** Points that get nothing whatever happens, because a limit on their way is below their smallest current. */
   readonly neverServed: readonly Problem[];
   /** What this policy does not promise; in words under `notPromisedWords`. */
@@ -140,14 +145,13 @@ function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Float64Ar
   });
   const nodes = order.nodes.map((node, v): NodeAllocation => {
     const current = perLine(total, v);
-    const [lineCurrent1, lineCurrent2, lineCurrent3] = current;
-    const neutral = vectorSum({ lineCurrent1, lineCurrent2, lineCurrent3 });
+    const neutral = amperes(neutralOf(...current, node.thirdHarmonic));
     return {
       id: node.id,
       current,
       charging: perLine(charging, v),
       neutral,
-      ...(node.neutralLimit === undefined ? {} : { neutralExceeded: neutral > node.neutralLimit }),
+      ...(node.neutralLimit === undefined ? {} : { neutralExceeded: neutral > node.neutralLimit + TOLERANCE }),
       unbalance: amperes(Math.max(...current) - Math.min(...current)),
     };
   });
@@ -163,6 +167,7 @@ function describe(order: TreeOrder, moment: Moment, ruling: Ruling, x: Float64Ar
     nodes,
     overloaded,
     unbalanced: unbalancedAlone(order, moment),
+    neutrals: neutralsAlone(order, moment),
     neverServed: neverServed(order),
     notPromised: notPromised(order, ruling),
   };
@@ -194,11 +199,11 @@ function bindingOf(
     if (x[i] === 0 && moment.base[at]! > order.limit[at]!) return { kind: 'overloaded', node, line };
     return { kind: x[i] === 0 ? 'waits' : 'limit', node, line };
   }
-  if (order.unbalanced.length > 0) {
+  if (order.allBalances.length > 0) {
     const more = x.slice();
     more[i] = more[i]! + wanted;
-    const over = exceededPair(order, moment, more);
-    if (over) return { kind: 'unbalance', node: order.nodes[over.v]!.id };
+    const over = exceededBalance(order, moment, more)?.balance;
+    if (over) return { kind: isOfLines(over.of) ? 'unbalance' : 'neutral', node: order.nodes[over.v]!.id };
   }
   return { kind: 'policy' };
 }
@@ -221,7 +226,7 @@ function notPromised(order: TreeOrder, ruling: Ruling): readonly NotPromised[] {
     ...(ruling.floors && several && mixed && ruling.rule !== 'equal-share'
       ? (['not-the-largest-number-served'] as const)
       : []),
-    ...(order.unbalanced.length > 0 ? (['unbalance-lowers-without-optimum'] as const) : []),
+    ...(order.allBalances.length > 0 ? (['unbalance-lowers-without-optimum'] as const) : []),
     ...(ruling.rule === 'equal-share' ? (['unused-shares-are-lost'] as const) : []),
   ];
 }

@@ -54,13 +54,13 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
         )
       : allThatWant(moment);
     const filling = { ...share, members: served };
-    const balanced = order.unbalanced.length > 0;
+    const balanced = order.allBalances.length > 0;
     if (ruling.rule === 'proportional-fairness' && (balanced || served.some((i) => order.lines[i]! > 1)))
       shareProportionally(order, moment, filling);
     else if (balanced && served.length <= EXACT_UNBALANCE_POINTS) raiseTogether(order, moment, filling);
     else fillProgressively(order, filling);
   }
-  if (order.unbalanced.length > 0)
+  if (order.allBalances.length > 0)
     lowerToBalance(order, moment, x, { weight, floor: ruling.floors ? least : new Float64Array(n), step: 0 });
   if (step > 0)
     roundToSteps(order, moment, {

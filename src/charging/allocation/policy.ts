@@ -79,7 +79,7 @@ export const notPromisedWords: Readonly<Record<NotPromised, string>> = {
   'not-the-largest-number-served':
     'Who waits is decided in order, not by the largest number that could run: a three-phase vehicle served first may keep several single-phase ones waiting.',
   'unbalance-lowers-without-optimum':
-    'With limits on unbalance the currents are lowered until they hold; beyond the continuous stage no optimum is claimed.',
+    'With limits on unbalance or of neutrals the currents are lowered until they hold; beyond the continuous stage no optimum is claimed.',
   'unused-shares-are-lost': 'A share that a point cannot use is not given to others.',
 };
 

@@ -1,17 +1,21 @@
 import { CalculationError } from '../../units/index.js';
-import { chargingByNode, LINE_BIT, type Moment, type TreeOrder, unbalanceRoom } from '../network/tree-order.js';
+import { balanceRoom, balanceSum, leansOf } from '../network/balance.js';
+import { chargingByNode, type Moment, type TreeOrder } from '../network/tree-order.js';
 import { programme } from '../optimum/lexicographic-simplex.js';
 import { factor, frontsOf, solveFactored } from '../optimum/tree-elimination.js';
 import type { Filling } from './progressive-filling.js';
 import { EXACT_UNBALANCE_POINTS } from './unbalance.js';
 
-/** A limit behind one node: which lines count with which sign, and what they may come to beside the floors. */
+/** A limit behind one node: what an ampere counts by its lines, and what all may come to beside the floors. */
 interface Limit {
   readonly v: number;
-  readonly plus: number;
-  readonly minus: number;
+  readonly lean: Float64Array;
+  /** Whether it is one of how lines may differ, or of a neutral. */
+  readonly balance: boolean;
   readonly most: number;
 }
+
+const ofLines = /* @__PURE__ */ (() => [leansOf([1, 0, 0]), leansOf([0, 1, 0]), leansOf([0, 0, 1])])();
 
 /** Limits on unbalance that leave nothing either way have no inside for the method: they get this much, A. */
 const INTERIOR = 1e-7;
@@ -19,10 +23,7 @@ const INTERIOR = 1e-7;
 /** A point that cannot get this much, A, gets nothing. */
 const SHUT = 1e-5;
 
-const sign = (mask: number, { plus, minus }: Limit): number => {
-  const up = mask & plus ? 1 : 0;
-  return mask & minus ? up - 1 : up;
-};
+const sign = (mask: number, { lean }: Pick<Limit, 'lean'>): number => lean[mask]!;
 
 /**
  * Weighted proportional fairness: maximises the sum of weight times logarithm of current, under all limits, those on
@@ -51,7 +52,7 @@ function shutOut(order: TreeOrder, limits: readonly Limit[], { x, most }: Fillin
   const behind = (v: number) =>
     [...members.keys()].filter((k) => members[k]! >= order.first[v]! && members[k]! < order.end[v]!);
   const shut = new Set<number>();
-  if (order.unbalanced.length === 0 || members.length > EXACT_UNBALANCE_POINTS) {
+  if (order.allBalances.length === 0 || members.length > EXACT_UNBALANCE_POINTS) {
     for (const limit of limits) {
       if (limit.most > 2 * INTERIOR) continue;
       const here = behind(limit.v).map((k) => members[k]!);
@@ -66,7 +67,7 @@ function shutOut(order: TreeOrder, limits: readonly Limit[], { x, most }: Fillin
     return {
       variables,
       coefficients: variables.map((k) => sign(order.mask[members[k]!]!, limit)),
-      most: Math.max(0, limit.most - (limit.minus ? INTERIOR : 0)),
+      most: Math.max(0, limit.most - (limit.balance ? INTERIOR : 0)),
     };
   });
   const width = Float64Array.from(members, (i) => most[i]! - x[i]!);
@@ -96,17 +97,14 @@ function limitsOf(
   for (let v = 0; v < order.nodes.length; v++) {
     for (let p = 0; p < 3; p++) {
       const room = moment.room[3 * v + p]!;
-      if (full[3 * v + p]! > room) limits.push({ v, plus: LINE_BIT[p]!, minus: 0, most: room - floors[3 * v + p]! });
+      if (full[3 * v + p]! > room)
+        limits.push({ v, lean: ofLines[p]!, balance: false, most: room - floors[3 * v + p]! });
     }
-    if (order.unbalance[v]! === Number.POSITIVE_INFINITY) continue;
-    for (let p = 0; p < 3; p++)
-      for (let q = 0; q < 3; q++) {
-        if (p === q || full[3 * v + p] === floors[3 * v + p]) continue;
-        const pair = { v, plus: LINE_BIT[p]!, minus: LINE_BIT[q]!, most: 0 };
-        const room = unbalanceRoom(order, moment, v, p, q) - floors[3 * v + p]! + floors[3 * v + q]!;
-        if (members.some((i) => i >= order.first[v]! && i < order.end[v]! && sign(order.mask[i]!, pair) !== 0))
-          limits.push({ ...pair, most: room + INTERIOR });
-      }
+    for (const balance of order.balances[v]!) {
+      const room = balanceRoom(balance, moment.base) - balanceSum(balance, floors);
+      if (members.some((i) => i >= order.first[v]! && i < order.end[v]! && sign(order.mask[i]!, balance) > 0))
+        limits.push({ v, lean: balance.lean, balance: true, most: room + INTERIOR });
+    }
   }
   return limits;
 }
@@ -131,7 +129,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     frontRows[v] = up < 0 ? own : [...own, ...frontRows[up]!];
   }
   const classes = n > 0 ? [1, 2, 3, 4, 5, 6, 7] : [];
-  const signs = frontRows.map((list) => classes.map((mask) => Int8Array.from(list, (r) => sign(mask, limits[r]!))));
+  const signs = frontRows.map((list) => classes.map((mask) => Float64Array.from(list, (r) => sign(mask, limits[r]!))));
 
   const y = Float64Array.from(members, (i) => (most[i]! - x[i]!) / 2); // rise above the floor
   const width = Float64Array.from(members, (i) => most[i]! - x[i]!);
@@ -141,7 +139,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
   const sums = sumRows(order, limits, members, y);
   let shrink = 1;
   limits.forEach((l, r) => {
-    if (l.minus === 0 && sums[r]! > 0) shrink = Math.min(shrink, (0.9 * Math.max(l.most, 1e-6)) / sums[r]!);
+    if (!l.balance && sums[r]! > 0) shrink = Math.min(shrink, (0.9 * Math.max(l.most, 1e-6)) / sums[r]!);
   });
   for (let k = 0; k < n; k++) y[k] = y[k]! * shrink;
 
@@ -277,16 +275,13 @@ function sumRows(order: TreeOrder, limits: readonly Limit[], members: Int32Array
   const all = new Float64Array(order.node.length);
   for (let k = 0; k < members.length; k++) all[members[k]!] = y[k]!;
   const byNode = chargingByNode(order, all);
-  const place = (bit: number) => (bit === 1 ? 0 : bit === 2 ? 1 : 2);
-  return Float64Array.from(limits, ({ v, plus, minus }) =>
-    minus ? byNode[3 * v + place(plus)]! - byNode[3 * v + place(minus)]! : byNode[3 * v + place(plus)]!,
-  );
+  return Float64Array.from(limits, (limit) => balanceSum(limit, byNode));
 }
 
 /** Sum of the prices on the way of a point, by node and set of lines. */
 function sumPrices(
   order: TreeOrder,
-  signs: readonly Int8Array[][],
+  signs: readonly Float64Array[][],
   frontRows: readonly number[][],
   price: Float64Array,
 ): Float64Array {

@@ -1,27 +1,12 @@
 import { type Line, lineConductors } from '../../installation/index.js';
 import { type Amperes, amperes } from '../../units/index.js';
-import { chargingByNode, LINE_BIT, type Moment, type TreeOrder, unbalanceRoom } from '../network/tree-order.js';
+import { type Balance, balanceRoom, balanceSum, isOfLines, neutralOf } from '../network/balance.js';
+import { chargingByNode, LINE_BIT, type Moment, type TreeOrder } from '../network/tree-order.js';
 import { programme, type Row } from '../optimum/lexicographic-simplex.js';
 import { stepFrom, TOLERANCE } from './steps.js';
 
 /** Points up to which the max-min optimum under limits on unbalance is found exactly. */
 export const EXACT_UNBALANCE_POINTS = 200;
-
-/** A limit on unbalance: the charging on line p may exceed that on line q behind the node by `room`. */
-interface Pair {
-  readonly v: number;
-  readonly p: number;
-  readonly q: number;
-  readonly room: number;
-}
-
-function pairsOf(order: TreeOrder, moment: Moment): Pair[] {
-  return order.unbalanced.flatMap((v) =>
-    [0, 1, 2].flatMap((p) =>
-      [0, 1, 2].filter((q) => q !== p).map((q) => ({ v, p, q, room: unbalanceRoom(order, moment, v, p, q) })),
-    ),
-  );
-}
 
 /** A limit on unbalance that other load alone exceeds: charging does not worsen it and cannot mend it. @inline */
 export interface Unbalance {
@@ -34,38 +19,49 @@ export interface Unbalance {
 
 /** The limits on unbalance that other load alone exceeds. */
 export function unbalancedAlone(order: TreeOrder, { base }: Moment): Unbalance[] {
-  return order.unbalanced.flatMap((v) =>
-    [0, 1, 2].flatMap((p) =>
-      [0, 1, 2].flatMap((q): Unbalance[] => {
-        const excess = base[3 * v + p]! - base[3 * v + q]! - order.unbalance[v]!;
-        const lines = [lineConductors[p]!, lineConductors[q]!] as const;
-        return excess > TOLERANCE ? [{ node: order.nodes[v]!.id, lines, excess: amperes(excess) }] : [];
-      }),
-    ),
-  );
+  return order.allBalances.flatMap((balance): Unbalance[] => {
+    if (!isOfLines(balance.of)) return [];
+    const excess = balanceSum(balance, base) - balance.most;
+    const [lead, led] = balance.of;
+    const lines = [lineConductors[lead]!, lineConductors[led]!] as const;
+    return excess > TOLERANCE ? [{ node: order.nodes[balance.v]!.id, lines, excess: amperes(excess) }] : [];
+  });
 }
 
-/** 1, -1 or 0: what a point adds to line p less line q. */
-const lean = (mask: number, p: number, q: number): number =>
-  (mask & LINE_BIT[p]! ? 1 : 0) - (mask & LINE_BIT[q]! ? 1 : 0);
+/** A limit of a neutral that other load alone exceeds: charging does not worsen it but by the sides of its polygon. @inline */
+export interface NeutralExcess {
+  readonly node: string;
+  /** How much above the limit, A. */
+  readonly excess: Amperes;
+}
 
-/** The first limit on unbalance that these currents exceed, with the excess. */
-export function exceededPair(
+/** The limits of neutrals that other load alone exceeds. */
+export function neutralsAlone(order: TreeOrder, { base }: Moment): NeutralExcess[] {
+  return order.nodes.flatMap((node, v): NeutralExcess[] => {
+    if (node.neutralLimit === undefined) return [];
+    const already = neutralOf(base[3 * v]!, base[3 * v + 1]!, base[3 * v + 2]!, node.thirdHarmonic);
+    const excess = already - node.neutralLimit;
+    return excess > TOLERANCE ? [{ node: node.id, excess: amperes(excess) }] : [];
+  });
+}
+
+/** The first balance that these currents exceed, with the excess. */
+export function exceededBalance(
   order: TreeOrder,
   moment: Moment,
   x: Float64Array,
-): { readonly v: number; readonly p: number; readonly q: number; readonly excess: number } | undefined {
-  if (order.unbalanced.length === 0) return undefined;
+): { readonly balance: Balance; readonly excess: number } | undefined {
+  if (order.allBalances.length === 0) return undefined;
   const sums = chargingByNode(order, x);
-  for (const { v, p, q, room } of pairsOf(order, moment)) {
-    const excess = sums[3 * v + p]! - sums[3 * v + q]! - room;
-    if (excess > TOLERANCE) return { v, p, q, excess };
+  for (const balance of order.allBalances) {
+    const excess = balanceSum(balance, sums) - balanceRoom(balance, moment.base);
+    if (excess > TOLERANCE) return { balance, excess };
   }
   return undefined;
 }
 
 /**
- * Weighted max-min fairness where limits on unbalance count too. They are no packing constraints: raising one line may
+ * Weighted max-min fairness where limits on unbalance and of neutrals count too. They are no packing constraints: raising one line may
  * make room on another, so filling alone is not optimal. The level of all is raised by linear programming, the points
  * that stand in the way are fixed, and so on: the lexicographic optimum.
  */
@@ -97,14 +93,12 @@ export function raiseTogether(
       level.rows.push({ variables: users, coefficients: users.map(() => 1), most: Math.max(0, room) });
     }
   }
-  for (const { v, p, q, room } of pairsOf(order, moment)) {
-    const leaning = behind(v).filter((k) => lean(order.mask[members[k]!]!, p, q) !== 0);
-    if (leaning.length === 0) continue;
-    level.rows.push({
-      variables: leaning,
-      coefficients: leaning.map((k) => lean(order.mask[members[k]!]!, p, q)),
-      most: Math.max(0, room - floors[3 * v + p]! + floors[3 * v + q]!),
-    });
+  for (const balance of order.allBalances) {
+    const lean = (k: number) => balance.lean[order.mask[members[k]!]!]!;
+    const leaning = behind(balance.v).filter((k) => lean(k) !== 0);
+    const room = Math.max(0, balanceRoom(balance, moment.base) - balanceSum(balance, floors));
+    if (leaning.reduce((sum, k) => sum + Math.max(0, lean(k)) * upper[k]!, 0) <= room) continue;
+    level.rows.push({ variables: leaning, coefficients: leaning.map(lean), most: room });
   }
   const lp = programme(level.upper, level.rows, size + 1);
   lp.raiseLevels(
@@ -116,8 +110,8 @@ export function raiseTogether(
 }
 
 /**
- * Lowers currents until no limit on unbalance is exceeded: each time on the line that leads, the points with the highest
- * current over weight first, down to their floor and, if that is not enough, to nothing.
+ * Lowers currents until no limit on unbalance nor of a neutral is exceeded: each time on the line that leads, the points
+ * with the highest current over weight first, down to their floor and, if that is not enough, to nothing.
  * @param step unit in which currents go down, A; 0 for any amount
  */
 export function lowerToBalance(
@@ -126,29 +120,39 @@ export function lowerToBalance(
   x: Float64Array,
   { weight, floor, step }: { weight: Float64Array; floor: Float64Array; step: number },
 ): void {
-  for (let over = exceededPair(order, moment, x); over; over = exceededPair(order, moment, x)) {
-    const { v, p, q } = over;
-    const rank: number[] = [];
-    for (let i = order.first[v]!; i < order.end[v]!; i++) if (x[i]! > 0 && lean(order.mask[i]!, p, q) > 0) rank.push(i);
+  for (let over = exceededBalance(order, moment, x); over; over = exceededBalance(order, moment, x)) {
+    const { v, lean } = over.balance;
+    const leaning: number[] = [];
+    for (let i = order.first[v]!; i < order.end[v]!; i++) if (x[i]! > 0 && lean[order.mask[i]!]! > 0) leaning.push(i);
+    const lead = leaning.reduce((most, i) => Math.max(most, lean[order.mask[i]!]!), 0);
+    const rank = leaning.filter((i) => lean[order.mask[i]!]! >= lead / 2);
     if (rank.length === 0) return; // only the other load leans: charging cannot mend it and does not worsen it
     const above = rank.filter((i) => x[i]! > floor[i]! + TOLERANCE);
     const from = above.length > 0 ? above : rank;
     const top = from.reduce((a, b) => (x[b]! / weight[b]! > x[a]! / weight[a]! + 1e-12 ? b : a));
     if (above.length === 0) x[top] = 0;
     else if (step > 0) x[top] = Math.max(floor[top]!, stepFrom(x[top]!, step, -1));
-    else lowerLevel(x, above, weight, floor, over.excess);
+    else {
+      const by = above.map((i) => lean[order.mask[i]!]!);
+      lowerLevel({ x, which: above, weight, floor }, by, over.excess);
+    }
   }
 }
 
-/** Lowers the highest of the given points, level with each other, by an amount in all, or to their floors. */
-function lowerLevel(x: Float64Array, which: number[], weight: Float64Array, floor: Float64Array, amount: number): void {
+/** Lowers the highest of the given points, level with each other, until their sum by the given factors is less by an amount, or to their floors. */
+function lowerLevel(
+  { x, which, weight, floor }: { x: Float64Array; which: number[]; weight: Float64Array; floor: Float64Array },
+  by: readonly number[],
+  amount: number,
+): void {
+  const sumOf = (currents: readonly number[]) => currents.reduce((sum, current, k) => sum + by[k]! * current, 0);
   const at = (level: number) =>
     which.map((i) => Math.max(Math.min(x[i]!, weight[i]! * level), Math.min(x[i]!, floor[i]!)));
-  const total = which.reduce((sum, i) => sum + x[i]!, 0);
+  const total = sumOf(which.map((i) => x[i]!));
   let [low, high] = [0, Math.max(...which.map((i) => x[i]! / weight[i]!))];
   for (let k = 0; k < 100; k++) {
     const middle = (low + high) / 2;
-    if (at(middle).reduce((a, b) => a + b, 0) > total - amount) high = middle;
+    if (sumOf(at(middle)) > total - amount) high = middle;
     else low = middle;
   }
   at(low).forEach((value, k) => {

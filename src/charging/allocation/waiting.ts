@@ -1,4 +1,5 @@
-import { LINE_BIT, type Moment, type TreeOrder, unbalanceRoom, wayOf } from '../network/tree-order.js';
+import { balanceRoom, balanceSum } from '../network/balance.js';
+import { LINE_BIT, type Moment, type TreeOrder, wayOf } from '../network/tree-order.js';
 import type { WaitingRule } from './policy.js';
 
 const TOLERANCE = 1e-9;
@@ -45,23 +46,20 @@ export function admit(
   x: Float64Array,
   least: Float64Array,
 ): Int32Array {
-  const { node, mask, unbalanced } = order;
+  const { node, mask, balances } = order;
   const fits = (i: number): boolean => {
     for (const c of wayOf(order, i)) if (room[c]! + TOLERANCE < least[i]!) return false;
     return true;
   };
-  const lead = unbalanced.length > 0 ? new Float64Array(3 * order.nodes.length) : undefined;
+  const lead = order.allBalances.length > 0 ? new Float64Array(3 * order.nodes.length) : undefined;
   const balanced = (i: number): boolean => {
     if (!lead) return true;
-    for (let v = node[i]!; v >= 0; v = order.parent[v]!) {
-      if (order.unbalance[v] === Number.POSITIVE_INFINITY) continue;
-      for (let p = 0; p < 3; p++)
-        for (let q = 0; q < 3; q++) {
-          if (!(mask[i]! & LINE_BIT[p]!) || mask[i]! & LINE_BIT[q]!) continue;
-          const leads = lead[3 * v + p]! + least[i]! - lead[3 * v + q]!;
-          if (leads > unbalanceRoom(order, moment, v, p, q) + TOLERANCE) return false;
-        }
-    }
+    for (let v = node[i]!; v >= 0; v = order.parent[v]!)
+      for (const balance of balances[v]!) {
+        const by = balance.lean[mask[i]!]!;
+        if (by > 0 && balanceSum(balance, lead) + by * least[i]! > balanceRoom(balance, moment.base) + TOLERANCE)
+          return false;
+      }
     return true;
   };
   const served: number[] = [];

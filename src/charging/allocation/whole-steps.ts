@@ -1,6 +1,6 @@
 import { type Moment, type TreeOrder, wayOf } from '../network/tree-order.js';
 import { stepFrom, TOLERANCE, wholeSteps } from './steps.js';
-import { exceededPair, lowerToBalance } from './unbalance.js';
+import { exceededBalance, lowerToBalance } from './unbalance.js';
 
 /** What is to be rounded. */
 export interface Rounding {
@@ -37,17 +37,17 @@ export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Roundin
     if (x[i]! < least[i]! - TOLERANCE) x[i] = 0;
     if (x[i]! > 0) running.push(i);
   }
-  if (order.unbalanced.length > 0) lowerToBalance(order, moment, x, { weight, floor: least, step });
+  if (order.allBalances.length > 0) lowerToBalance(order, moment, x, { weight, floor: least, step });
   for (const i of running) move(i, x[i]!);
   if (rounding.remainder === 'leave') return;
 
   const fits = (i: number): boolean => {
     if (x[i]! === 0 || x[i]! + step > most[i]! + TOLERANCE) return false;
     for (const c of wayOf(order, i)) if (room[c]! + TOLERANCE < step) return false;
-    if (order.unbalanced.length === 0) return true;
+    if (order.allBalances.length === 0) return true;
     const here = x[i]!;
     x[i] = here + step;
-    const over = exceededPair(order, moment, x);
+    const over = exceededBalance(order, moment, x);
     x[i] = here;
     return over === undefined;
   };

@@ -176,6 +176,7 @@ function hold(
     ...stated({ fault }),
     overloaded: [],
     unbalanced: [],
+    neutrals: [],
     ignoring: [],
     unread: [],
     unable: [],

@@ -1,6 +1,6 @@
 import type { Line } from '../../installation/index.js';
 import { type Amperes, amperes } from '../../units/index.js';
-import type { Unbalance } from '../allocation/unbalance.js';
+import type { NeutralExcess, Unbalance } from '../allocation/unbalance.js';
 import type { Stamps } from './stamps.js';
 
 /** What a controller remembers of a point: plain, JSON-ready. Times are in s of its running time, currents in A. @inline */
@@ -66,6 +66,8 @@ export interface ControlStep {
   readonly overloaded: readonly { readonly node: string; readonly line: Line }[];
   /** Limits on unbalance that other load alone exceeds. */
   readonly unbalanced: readonly Unbalance[];
+  /** Limits of neutrals that other load alone exceeds. */
+  readonly neutrals: readonly NeutralExcess[];
   /** Points whose vehicle draws more than it was told: it counts as other load, and the others make room for it. */
   readonly ignoring: readonly string[];
   /** Points that do not say what they draw, metered with the rest: they get their safe current and no more. */

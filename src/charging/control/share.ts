@@ -3,7 +3,7 @@ import { own } from '../../core/own.js';
 import { type Line, lineConductors } from '../../installation/index.js';
 import type { Seconds } from '../../units/index.js';
 import { decide, type Ruling } from '../allocation/decide.js';
-import { lowerToBalance, unbalancedAlone } from '../allocation/unbalance.js';
+import { lowerToBalance, neutralsAlone, unbalancedAlone } from '../allocation/unbalance.js';
 import { LINE_BIT, type Moment, momentOf, type TreeOrder } from '../network/tree-order.js';
 import { type Drawn, otherLoad } from './measurement.js';
 import {
@@ -147,7 +147,7 @@ export function share(
     counted[i] = Math.max(counted[i]!, rises.to);
     memories[i] = without(memories[i]!, 'rises', 'paused');
   }
-  if (order.unbalanced.length > 0)
+  if (order.allBalances.length > 0)
     lowerToBalance(order, moment, next, { weight: moment.weight, floor: moment.least, step: ruling.step });
 
   const byTurn = turned || rotated(engine, state.clock, clock);
@@ -174,6 +174,7 @@ export function share(
     mode: 'sharing',
     overloaded: overloadedIn(order, moment),
     unbalanced: unbalancedAlone(order, moment),
+    neutrals: neutralsAlone(order, moment),
     ignoring: named((i) => ignoring[i]),
     unread: named((i) => unread[i]),
     unable: named((i) => wanting[i] && moment.most[i]! < moment.least[i]!),

@@ -9,7 +9,7 @@ import {
   type Run,
   refuseUnsound,
 } from '../../installation/index.js';
-import { type Amperes, amperes, type Problem } from '../../units/index.js';
+import { type Amperes, amperes, type Problem, type Ratio } from '../../units/index.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint, type PerLine } from './network.js';
 import { inspection, inspectLines, isObject } from './refuse.js';
 
@@ -26,6 +26,11 @@ export interface NetworkOptions {
   readonly margin?: Amperes;
   /** Largest difference between lines at the intake, A. */
   readonly unbalance?: Amperes;
+  /**
+   * Neutrals by node, the intake, boards and runs: the largest current of each, A, and the third harmonic over the line
+   * current, which adds up in it. A neutral as large as the lines is overloaded by third harmonics alone.
+   */
+  readonly neutral?: Readonly<Record<string, { readonly limit: Amperes; readonly thirdHarmonic?: Ratio }>>;
 }
 
 /** What is wrong with what comes with an installation, each with its path. */
@@ -35,7 +40,7 @@ function optionProblems(options: NetworkOptions): readonly Problem[] {
     found.when(true, ['options'], 'must be an object');
     return found.problems;
   }
-  const { otherLoad, worst, margin, unbalance } = options;
+  const { otherLoad, worst, margin, unbalance, neutral } = options;
   for (const [key, by, least] of [
     ['otherLoad', otherLoad, undefined],
     ['worst', worst, 0],
@@ -45,6 +50,17 @@ function optionProblems(options: NetworkOptions): readonly Problem[] {
       for (const [id, currents] of Object.entries(by ?? {}))
         if (!isMissing(currents)) inspectLines(currents, least, found, ['options', key, id]);
   }
+  if (neutral !== undefined && !isObject(neutral))
+    found.when(true, ['options', 'neutral'], 'must hold neutrals by name');
+  else
+    for (const [id, own] of Object.entries(neutral ?? {})) {
+      const path = ['options', 'neutral', id];
+      if (isObject(own)) {
+        found.number(own.limit, [...path, 'limit'], { least: 0 });
+        if (found.number(own.thirdHarmonic, [...path, 'thirdHarmonic'], { least: 0, optional: true }))
+          found.when((own.thirdHarmonic ?? 0) > 1, [...path, 'thirdHarmonic'], 'must be at most 1');
+      } else found.when(true, path, 'must have a limit');
+    }
   found.number(margin, ['options', 'margin'], { least: 0, optional: true });
   found.number(unbalance, ['options', 'unbalance'], { least: 0, optional: true });
   return found.problems;
@@ -108,12 +124,17 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     return undefined;
   };
 
+  const ownOf = (id: string) => {
+    const neutral = own(options.neutral, id);
+    return { worst: worstOf(id), neutralLimit: neutral?.limit, thirdHarmonic: neutral?.thirdHarmonic };
+  };
+
   const { supply } = installation;
   const phases = read('line conductors of the supply', supply.phases);
   const all: readonly Line[] = phases === 1 ? [lineConductors[0]] : lineConductors;
   const fuse = read('cutOutRating', supply.cutOut.rating);
   const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
-  nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance, worst: worstOf(INTAKE) }));
+  nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance, ...ownOf(INTAKE) }));
 
   const addBoard = (board: Board, parent: string, lines: readonly Line[], feeder: Amperes | undefined): void => {
     const limit = limitOn(lines, [
@@ -122,7 +143,7 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
       board.rating && read(`${board.id}.rating`, board.rating),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
     ]);
-    nodes.push(nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), worst: worstOf(board.id) }));
+    nodes.push(nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), ...ownOf(board.id) }));
     for (const run of board.runs) addRun(run, board.id, lines);
   };
   const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {
@@ -133,7 +154,7 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     const used = lines.filter((line) => run.lines.includes(line));
     for (const board of boards) addBoard(board, parent, used, rating);
     if (fed.length === 0) return;
-    nodes.push(nodeOf(run.id, parent, limitOn(used, [rating]), { worst: worstOf(run.id) }));
+    nodes.push(nodeOf(run.id, parent, limitOn(used, [rating]), ownOf(run.id)));
     for (const point of fed) {
       const setting = read(`${point.id}.setting`, point.setting);
       if (setting === undefined || rating === undefined) continue;
@@ -161,5 +182,7 @@ const nodeOf = (
     readonly load?: PerLine | undefined;
     readonly worst?: PerLine | undefined;
     readonly unbalance?: Amperes | undefined;
-  } = {},
+    readonly neutralLimit?: Amperes | undefined;
+    readonly thirdHarmonic?: Ratio | undefined;
+  },
 ): NetworkNode => ({ id, ...stated({ parent, limit, ...more }) });

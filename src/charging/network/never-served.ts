@@ -13,8 +13,9 @@ export function neverServed(order: TreeOrder): Problem[] {
   const lowest = new Float64Array(order.nodes.length);
   for (let v = 0; v < lowest.length; v++) {
     const above = order.parent[v]! < 0 ? Number.POSITIVE_INFINITY : lowest[order.parent[v]!]!;
-    const { limit, unbalance } = order;
-    lowest[v] = Math.min(above, unbalance[v]!, limit[3 * v]!, limit[3 * v + 1]!, limit[3 * v + 2]!);
+    const { limit, nodes } = order;
+    const { unbalance = Number.POSITIVE_INFINITY, neutralLimit = Number.POSITIVE_INFINITY } = nodes[v]!;
+    lowest[v] = Math.min(above, unbalance, neutralLimit, limit[3 * v]!, limit[3 * v + 1]!, limit[3 * v + 2]!);
   }
   order.points.forEach((point, i) => {
     const least = point.least ?? LEAST_CURRENT;
@@ -26,13 +27,13 @@ export function neverServed(order: TreeOrder): Problem[] {
       });
     };
     for (let v = order.gate[order.node[i]!]!; v >= 0; v = order.next[v]!) {
-      const { id } = order.nodes[v]!;
+      const { id, unbalance = Number.POSITIVE_INFINITY, neutralLimit = Number.POSITIVE_INFINITY } = order.nodes[v]!;
       for (let p = 0; p < 3; p++)
         if (order.mask[i]! & LINE_BIT[p]! && order.limit[3 * v + p]! < least)
           tell(order.limit[3 * v + p]!, `the limit of '${id}' on ${lineConductors[p]!}`);
       // on three lines it is in balance by itself
-      if (order.mask[i]! !== 7 && order.unbalance[v]! < least)
-        tell(order.unbalance[v]!, `the limit of unbalance of '${id}'`);
+      if (order.mask[i]! !== 7 && unbalance < least) tell(unbalance, `the limit of unbalance of '${id}'`);
+      if (order.mask[i]! !== 7 && neutralLimit < least) tell(neutralLimit, `the limit of the neutral of '${id}'`);
     }
   });
   return told.sort((a, b) => Number(a.path[1]) - Number(b.path[1]));

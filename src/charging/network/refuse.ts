@@ -135,6 +135,8 @@ function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: 
   }
   if (node.unbalance !== undefined) found.number(node.unbalance, [...path, 'unbalance'], { least: 0 });
   if (node.neutralLimit !== undefined) found.number(node.neutralLimit, [...path, 'neutralLimit'], { least: 0 });
+  if (node.thirdHarmonic !== undefined && found.number(node.thirdHarmonic, [...path, 'thirdHarmonic'], { least: 0 }))
+    found.when(node.thirdHarmonic > 1, [...path, 'thirdHarmonic'], 'must be at most 1');
   if (node.parent === undefined) return;
   if (!nodes.has(node.parent)) found.when(true, [...path, 'parent'], `there is no node '${node.parent}'`);
   // a cycle has no end: no walk to a root is longer than the number of nodes

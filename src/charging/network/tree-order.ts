@@ -1,4 +1,5 @@
 import { type Line, lineConductors } from '../../installation/index.js';
+import { type Balance, balancesOf } from './balance.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint } from './network.js';
 import { inspection, inspectNetwork } from './refuse.js';
 
@@ -25,10 +26,10 @@ export interface TreeOrder {
   readonly next: Int32Array;
   /** Limit by node and line, A; infinite where there is none. */
   readonly limit: Float64Array;
-  /** Largest difference between lines by node, A; infinite where there is none. */
-  readonly unbalance: Float64Array;
-  /** Nodes with a limit of the difference between lines. */
-  readonly unbalanced: readonly number[];
+  /** Limits of how far lines may differ, and of neutrals, by node. */
+  readonly balances: readonly (readonly Balance[])[];
+  /** All of them. */
+  readonly allBalances: readonly Balance[];
   /** Node of each point. */
   readonly node: Int32Array;
   /** Lines that the vehicle at each point uses: 1 for L1, 2 for L2, 4 for L3, added. */
@@ -125,15 +126,13 @@ export function orderOf(network: ChargingNetwork): TreeOrder {
   }
 
   const limit = new Float64Array(3 * m).fill(Number.POSITIVE_INFINITY);
-  const unbalance = new Float64Array(m).fill(Number.POSITIVE_INFINITY);
   const [gate, next] = [new Int32Array(m), new Int32Array(m)];
   nodes.forEach((node, v) => {
     node.limit?.forEach((value, p) => {
       limit[3 * v + p] = value;
     });
-    unbalance[v] = node.unbalance ?? Number.POSITIVE_INFINITY;
     next[v] = parent[v]! < 0 ? -1 : gate[parent[v]!]!;
-    gate[v] = node.limit || node.unbalance !== undefined ? v : next[v]!;
+    gate[v] = node.limit || node.unbalance !== undefined || node.neutralLimit !== undefined ? v : next[v]!;
   });
 
   const points = Array.from(input, (i) => network.points[i]!);
@@ -149,7 +148,7 @@ export function orderOf(network: ChargingNetwork): TreeOrder {
     mask[i] = maskOf(point.lines, used);
     wired[i] = maskOf(point.lines, point.lines.length);
   });
-  const unbalanced = nodes.flatMap((_, v) => (unbalance[v]! < Number.POSITIVE_INFINITY ? [v] : []));
+  const balances = nodes.map(balancesOf);
   return {
     network,
     nodes,
@@ -161,8 +160,8 @@ export function orderOf(network: ChargingNetwork): TreeOrder {
     gate,
     next,
     limit,
-    unbalance,
-    unbalanced,
+    balances,
+    allBalances: balances.flat(),
     node,
     mask,
     lines,
@@ -244,10 +243,4 @@ export function chargingByNode(order: TreeOrder, x: Float64Array): Float64Array 
     for (let p = 0; p < 3; p++) sum[3 * up + p] = sum[3 * up + p]! + sum[3 * v + p]!;
   }
   return sum;
-}
-
-/** How far the charging of line p may exceed that of line q behind a node: never more than the other load already does. */
-export function unbalanceRoom(order: TreeOrder, moment: Moment, v: number, p: number, q: number): number {
-  const already = moment.base[3 * v + p]! - moment.base[3 * v + q]!;
-  return Math.max(0, order.unbalance[v]! - already);
 }

@@ -1,4 +1,5 @@
-import { LINE_BIT, unbalanceRoom } from '../network/tree-order.js';
+import { balanceRoom } from '../network/balance.js';
+import { LINE_BIT } from '../network/tree-order.js';
 import type { Row } from '../optimum/lexicographic-simplex.js';
 import { type Course, hoursOf } from './course.js';
 
@@ -86,23 +87,22 @@ function limitsIn(course: Course, cells: readonly Cell[], here: readonly number[
       return point >= order.first[v]! && point < order.end[v]!;
     });
     if (behind.length === 0) continue;
-    const uses = (k: number, p: number) => (vehicles[cells[k]!.vehicle]!.mask & LINE_BIT[p]! ? 1 : 0);
+    const maskAt = (k: number) => vehicles[cells[k]!.vehicle]!.mask;
     for (let p = 0; p < 3; p++) {
-      const users = behind.filter((k) => uses(k, p));
+      const users = behind.filter((k) => maskAt(k) & LINE_BIT[p]!);
       take(
         users,
         users.map(() => 1),
         slots[t]!.room[3 * v + p]!,
       );
-      for (let q = 0; q < 3 && order.unbalance[v]! < Number.POSITIVE_INFINITY; q++) {
-        const leaning = behind.filter((k) => uses(k, p) !== uses(k, q));
-        if (q !== p)
-          take(
-            leaning,
-            leaning.map((k) => uses(k, p) - uses(k, q)),
-            unbalanceRoom(order, moment, v, p, q),
-          );
-      }
+    }
+    for (const balance of order.balances[v]!) {
+      const leaning = behind.filter((k) => balance.lean[maskAt(k)] !== 0);
+      take(
+        leaning,
+        leaning.map((k) => balance.lean[maskAt(k)]!),
+        balanceRoom(balance, moment.base),
+      );
     }
   }
   return [...tightest.values()].flat();

@@ -194,7 +194,7 @@ function smallest(largest: number, holds: (k: number) => boolean): number | unde
 }
 
 /** In what steps energy is given up, Wh. */
-const energyStep = ({ order }: Course): number => (order.unbalanced.length > 0 ? 0 : RESOLUTION.energy);
+const energyStep = ({ order }: Course): number => (order.allBalances.length > 0 ? 0 : RESOLUTION.energy);
 
 const roundedUp = (value: number, step: number): number => (step > 0 ? Math.ceil(value / step - 1e-6) * step : value);
 

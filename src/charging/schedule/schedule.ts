@@ -158,7 +158,7 @@ function nearBest(course: Course, form: LinearForm, policy: OptimumPolicy, first
   const merit = policy === 'minimum-cost' ? ({ slot }: Piece) => slot.price : (piece: Piece) => totalOf(course, piece);
   const without = first.x.map((current, k) => (current < course.vehicles[form.cells[k]!.vehicle]!.least ? 0 : current));
   // where lines must be in balance, a current cannot be taken away alone
-  const others = course.order.unbalanced.length > 0 ? [] : [without];
+  const others = course.order.allBalances.length > 0 ? [] : [without];
   const tried = [withSmallestCurrents(course, form, policy, first), ...others].map((x) => {
     const pieces = topUp(course, piecesOf(course, form, x), (a, b) => merit(a) - merit(b));
     const sessions = sessionsOf(course, pieces, true);

@@ -1,4 +1,5 @@
-import { LINE_BIT, unbalanceRoom } from '../network/tree-order.js';
+import { balanceRoom, balanceSum } from '../network/balance.js';
+import { LINE_BIT } from '../network/tree-order.js';
 import type { Row } from '../optimum/lexicographic-simplex.js';
 import { type Course, hoursOf } from './course.js';
 import type { LinearForm } from './linear.js';
@@ -94,11 +95,11 @@ export function topUp(course: Course, pieces: readonly Piece[], before: (a: Piec
         for (let p = 0; p < 3; p++)
           if (vehicles[i]!.mask & LINE_BIT[p]! && inside(v, i)) sums[p] = sums[p]! + currents[i]!;
       for (let p = 0; p < 3; p++) {
-        if (!(mask & LINE_BIT[p]!)) continue;
-        room = Math.min(room, slot.room[3 * v + p]! - sums[p]!);
-        for (let q = 0; q < 3 && order.unbalance[v]! < Number.POSITIVE_INFINITY; q++)
-          if (!(mask & LINE_BIT[q]!))
-            room = Math.min(room, unbalanceRoom(order, moment, v, p, q) - sums[p]! + sums[q]!);
+        if (mask & LINE_BIT[p]!) room = Math.min(room, slot.room[3 * v + p]! - sums[p]!);
+      }
+      for (const balance of order.balances[v]!) {
+        const by = balance.lean[mask]!;
+        if (by > 0) room = Math.min(room, (balanceRoom(balance, moment.base) - balanceSum(balance, sums)) / by);
       }
     }
     return room;

@@ -1,5 +1,5 @@
 import type { Line } from '../../installation/index.js';
-import type { Seconds, WattHours } from '../../units/index.js';
+import type { Amperes, Seconds, WattHours } from '../../units/index.js';
 import type { Ruling } from '../allocation/decide.js';
 import type { PerLine } from '../network/network.js';
 import type { TreeOrder } from '../network/tree-order.js';
@@ -31,6 +31,8 @@ export interface NodeOutcome {
   readonly id: string;
   /** Highest current on each line, A, other load and charging; negative when it exported throughout. */
   readonly peak: PerLine;
+  /** Highest current of the neutral at unity power factor, third harmonics of the node included, A. */
+  readonly neutral: Amperes;
   /** Time in which the line carried current and less than one step more was left below its limit, s. */
   readonly atLimit: TimePerLine;
   /** Time in which other load alone exceeded the limit, s. */
@@ -100,5 +102,5 @@ export function caveatsOf(
 ): readonly SimulationNotPromised[] {
   const delayed = 'meters' in control || (control.resumeAfter ?? 0) > 0;
   const independent = ruling.rule === 'equal-share' || (!ruling.floors && sameLines);
-  return independent && !delayed && order.unbalanced.length === 0 ? [] : ['less-energy-may-come-from-more-capacity'];
+  return independent && !delayed && order.allBalances.length === 0 ? [] : ['less-energy-may-come-from-more-capacity'];
 }

@@ -1,5 +1,6 @@
 import { lineConductors } from '../../installation/index.js';
 import { amperes, seconds } from '../../units/index.js';
+import { neutralOf } from '../network/balance.js';
 import { LINE_BIT, type TreeOrder } from '../network/tree-order.js';
 import type { NodeOutcome, SimulationSeries } from './outcome.js';
 
@@ -11,8 +12,13 @@ export function tallyOf({ nodes, limit }: TreeOrder, step: number) {
   const [peak, excess] = [new Float64Array(size).fill(Number.NEGATIVE_INFINITY), new Float64Array(size)];
   const [atLimit, overloaded] = [new Float64Array(size), new Float64Array(size)];
   const [above, longest] = [new Float64Array(size), new Float64Array(size)];
+  const neutral = new Float64Array(nodes.length);
   return {
     add(base: Float64Array, charging: Float64Array, time: number): void {
+      for (let v = 0; v < neutral.length; v++) {
+        const on = (p: number) => base[3 * v + p]! + charging[3 * v + p]!;
+        neutral[v] = Math.max(neutral[v]!, neutralOf(on(0), on(1), on(2), nodes[v]!.thirdHarmonic));
+      }
       for (let c = 0; c < size; c++) {
         const total = base[c]! + charging[c]!;
         if (total > peak[c]!) peak[c] = total;
@@ -39,6 +45,7 @@ export function tallyOf({ nodes, limit }: TreeOrder, step: number) {
         return {
           id,
           peak: current(peak),
+          neutral: amperes(neutral[v]!),
           atLimit: time(atLimit),
           overloaded: time(overloaded),
           excess: current(excess),

@@ -1,5 +1,6 @@
 import { type Seconds, seconds } from '../../units/index.js';
 import { type Inspection, inspection, isObject } from '../network/refuse.js';
+import { aheadAt, DAY, inspectCalendar, type LocalCalendar } from './calendar.js';
 import { type RandomDelay, startDelayOf } from './start-delay.js';
 
 /** A stretch of time; clock values in s since midnight of the first day. @inline */
@@ -25,12 +26,17 @@ export interface PeakHours {
 export type ChargingHours =
   /** At any time. */
   | { readonly kind: 'any'; readonly delay?: RandomDelay }
-  /** Outside the peak hours; `first` is the weekday of the first day. */
-  | { readonly kind: 'off-peak'; readonly peak: PeakHours; readonly first: Weekday; readonly delay?: RandomDelay }
+  /** Outside the peak hours; `first` is the weekday of the first day; days of 24 hours, and no holidays, without a calendar. */
+  | {
+      readonly kind: 'off-peak';
+      readonly peak: PeakHours;
+      readonly first: Weekday;
+      readonly calendar?: LocalCalendar;
+      readonly delay?: RandomDelay;
+    }
   /** In these windows only: in order of time, none before the end of the one ahead of it. */
   | { readonly kind: 'windows'; readonly windows: readonly TimeWindow[]; readonly delay?: RandomDelay };
 
-const DAY = 86_400;
 const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 /**
@@ -67,11 +73,11 @@ const inPeak = ({ days, periods }: PeakHours, weekday: Weekday, time: number): b
 const MOST_STRETCH = 315_360_000;
 
 /**
- * The parts of a stretch of time that lie outside peak hours. Local time; a day on which the clocks change is taken to
- * have 24 hours.
+ * The parts of a stretch of time that lie outside peak hours, which are local.
  * @param peak the peak hours, such as `smartChargingPeak`
  * @param first weekday of the first day
  * @param stretch clock values, s since midnight of the first day
+ * @param calendar changes of the clocks, and holidays that have no peak hours; days of 24 hours and none when absent
  * @returns windows in order, none of them empty
  * @throws CalculationError `invalid-input` with everything that is wrong
  * @example
@@ -83,27 +89,40 @@ const MOST_STRETCH = 315_360_000;
  * offPeakWindows(smartChargingPeak, 'Monday', { from: hours(18), to: hours(31) }); // => [{ from: 79200, to: 111600 }]
  * ```
  */
-export function offPeakWindows(peak: PeakHours, first: Weekday, stretch: TimeWindow): TimeWindow[] {
+export function offPeakWindows(
+  peak: PeakHours,
+  first: Weekday,
+  stretch: TimeWindow,
+  calendar: LocalCalendar = {},
+): TimeWindow[] {
   const found = inspection();
   inspectPeak(peak, ['peak'], found);
   found.label(first, ['first'], WEEK);
   inspectStretch(stretch, ['stretch'], found);
+  inspectCalendar(calendar, ['calendar'], found);
   found.refuse('the peak hours');
   const { from, to } = stretch;
+  const { changes = [], holidays = [] } = calendar;
   const edges = new Set<number>([from, to]);
-  for (let day = Math.floor(from / DAY); day * DAY < to; day++)
-    for (const period of peak.periods)
-      for (const time of [period.from, period.to]) {
-        const edge = day * DAY + time;
-        if (edge > from && edge < to) edges.add(edge);
-      }
+  const add = (edge: number) => {
+    if (edge > from && edge < to) edges.add(edge);
+  };
+  // edges by the clock of each stretch between changes: one that is not in force cuts where nothing changes
+  const offsets = new Set([0, ...changes.map((c) => aheadAt(calendar, c.at))]);
+  for (const { at } of changes) add(at);
+  for (const ahead of offsets)
+    for (let day = Math.floor((from + ahead) / DAY); day * DAY < to + ahead; day++) {
+      if (holidays.length > 0) for (const midnight of [day, day + 1]) add(midnight * DAY - ahead);
+      for (const period of peak.periods) for (const time of [period.from, period.to]) add(day * DAY + time - ahead);
+    }
   const sorted = [...edges].sort((a, b) => a - b);
   const windows: { from: Seconds; to: Seconds }[] = [];
   for (let k = 0; k + 1 < sorted.length; k++) {
     const [a, b] = [sorted[k]!, sorted[k + 1]!];
-    const day = Math.floor(a / DAY);
+    const local = a + aheadAt(calendar, a);
+    const day = Math.floor(local / DAY);
     const weekday = WEEK[(((WEEK.indexOf(first) + day) % 7) + 7) % 7]!;
-    if (inPeak(peak, weekday, a - day * DAY)) continue;
+    if (!holidays.includes(day) && inPeak(peak, weekday, local - day * DAY)) continue;
     const last = windows.at(-1);
     if (last?.to === a) last.to = seconds(b);
     else windows.push({ from: seconds(a), to: seconds(b) });
@@ -147,7 +166,7 @@ export function windowsOf(hours: ChargingHours, stay: TimeWindow, name: string):
     hours.kind === 'any'
       ? [stay]
       : hours.kind === 'off-peak'
-        ? offPeakWindows(hours.peak, hours.first, stay)
+        ? offPeakWindows(hours.peak, hours.first, stay, hours.calendar)
         : hours.windows.map((w) => ({
             from: seconds(Math.max(w.from, stay.from)),
             to: seconds(Math.min(w.to, stay.to)),
@@ -179,6 +198,7 @@ export function inspectHours(hours: ChargingHours | undefined, found: Inspection
   if (hours.kind !== 'off-peak') return;
   found.when(!WEEK.includes(hours.first), ['hours', 'first'], `there is no weekday '${dayWords(hours.first)}'`);
   inspectPeak(hours.peak, ['hours', 'peak'], found);
+  if (hours.calendar !== undefined) inspectCalendar(hours.calendar, ['hours', 'calendar'], found);
 }
 
 const dayWords = (day: unknown): string => (typeof day === 'string' ? day : typeof day);

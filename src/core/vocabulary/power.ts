@@ -99,12 +99,14 @@ export const powerTerms = {
     most: 300,
     words: 'temperature of the hot spot of the winding',
   },
-  /** Rate at which the insulation of the winding ages, over the normal one V, 1, 0 and up. */
-  ageingRate: {
-    symbol: 'V',
-    unit: '1',
-    least: 0,
-    words: 'rate at which the insulation of the winding ages, over the normal one',
+  /** Rate at which insulation ages, over the normal one V, 1, 0 and up. */
+  ageingRate: { symbol: 'V', unit: '1', least: 0, words: 'rate at which insulation ages, over the normal one' },
+  /** Activation energy of the ageing of insulation over the Boltzmann constant B, K, above 0. */
+  activationTemperature: {
+    symbol: 'B',
+    unit: 'K',
+    above: 0,
+    words: 'activation energy of the ageing of insulation over the Boltzmann constant',
   },
   /** Rated power of a motor at its shaft P_rM, W, above 0. */
   motorPower: { symbol: 'P_rM', unit: 'W', above: 0, words: 'rated power of a motor at its shaft' },

@@ -233,6 +233,7 @@ keepsFuse | The fuse is kept from operating, by the maker | maker | Do the instr
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
 id | Name of the board | site | What is the board called? | the board, cover closed and open | consumer unit | -
+at | Where it is tapped | site | How far along the riser or busbar that feeds it is the board connected? | the tap-off box, and the drawing of the riser | 12 m | At the end when left out.
 mainSwitch | Main switch | site | Which main switch has the board? | the main switch with its marking | - | -
 conditionalRating | Conditional rating of the assembly | maker | Which fault current is marked on the enclosure? | the label inside the door | 16 kA | -
 rating | Rated current of the assembly | maker | Which rated current is marked on the enclosure? | the label inside the door | 100 A | -

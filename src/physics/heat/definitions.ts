@@ -13,6 +13,7 @@ export * from './tables/temperature-coefficients.js';
 export * from './tables/thermal-resistivities.js';
 export * from './tables/volume-heat-capacities.js';
 export * from './thermal-resistance.js';
+export { ageingByArrhenius, ageingByTenKelvin, ageingOfCableDay } from './transient/ageing.js';
 export {
   cyclicCapacityOf,
   cyclicFactorOf,

@@ -11,7 +11,8 @@ export interface CyclicLoad {
   readonly load: readonly number[];
 }
 
-function loadProblems(load: readonly number[]): readonly Problem[] {
+/** @internal What is wrong with the load of a day. */
+export function loadProblems(load: readonly number[]): readonly Problem[] {
   if (!Array.isArray(load) || load.length !== 24) return [{ path: ['load'], message: 'must be 24 numbers' }];
   if (!load.every((v) => Number.isFinite(v) && v >= 0)) return [{ path: ['load'], message: 'must be numbers from 0' }];
   return load.some((v) => v > 0) ? [] : [{ path: ['load'], message: 'has no load in it' }];
@@ -38,19 +39,25 @@ function responses(hours: number, response: (seconds: number) => number): readon
 }
 
 /**
- * The largest that a response makes of a periodic load: for each hour of the day what the hours before it leave, as far
+ * @internal What a response makes of a periodic load at the end of each hour of the day: what the hours before leave, as far
  * back as is asked for, and the mean of all before.
  */
-function largestRise(losses: readonly number[], hours: number, response: (seconds: number) => number): number {
+export function risesOf(
+  losses: readonly number[],
+  hours: number,
+  response: (seconds: number) => number,
+): readonly number[] {
   const mu = mean(losses);
   const at = responses(hours, response);
   const steps = Array.from({ length: hours }, (_, i) => (at[i + 1] as number) - (at[i] as number));
   const rest = mu * (1 - (at[hours] as number));
-  const rises = losses.map((_, now) =>
+  return losses.map((_, now) =>
     steps.reduce((sum, step, i) => sum + step * (losses[(((now - i) % 24) + 24) % 24] as number), rest),
   );
-  return Math.max(...rises);
 }
+
+/** @internal Hours that are counted one by one: a hundred days. */
+export const ALL_HOURS = 2400;
 
 /** Mean square of the load of a day over the square of its peak. IEC 60853-1. */
 export const lossLoadFactorOf = /* @__PURE__ */ procedure({
@@ -99,7 +106,7 @@ export const cyclicFactorOf = /* @__PURE__ */ procedure({
     refuse([...bodyProblems(body, ['body']), ...loadProblems(load)]);
     const k = body.soilShare;
     const response = (t: number) => 1 - k + k * soilAttained(body, t);
-    return 1 / Math.sqrt(largestRise(lossOrdinates(load), 6, response));
+    return 1 / Math.sqrt(Math.max(...risesOf(lossOrdinates(load), 6, response)));
   },
 });
 
@@ -113,7 +120,7 @@ export const superposedCyclicFactor = /* @__PURE__ */ procedure({
   source: { document: 'Heat conduction', clause: 'superposition of steps', provenance: 'derived' },
   run: ({ body, load }: CyclicLoad) => {
     refuse([...bodyProblems(body, ['body']), ...loadProblems(load)]);
-    return 1 / Math.sqrt(largestRise(lossOrdinates(load), 2400, (t) => conductorAttained(body, t)));
+    return 1 / Math.sqrt(Math.max(...risesOf(lossOrdinates(load), ALL_HOURS, (t) => conductorAttained(body, t))));
   },
 });
 

@@ -175,20 +175,44 @@ export interface BuriedLoad {
   readonly periods: readonly LoadPeriod[];
 }
 
+const number = (value: unknown, path: Problem['path'], open = false): readonly Problem[] =>
+  Number.isFinite(value) && (open ? (value as number) > 0 : (value as number) >= 0)
+    ? []
+    : [{ path, message: open ? 'must be above 0' : 'must be from 0' }];
+
+/** @internal What is wrong with a cable as plain data. */
+export const cableProblems = (cable: BuriedCable): readonly Problem[] => [
+  ...bodyProblems(cable?.body, ['cable', 'body']),
+  ...number(cable?.steadyCapacity, ['cable', 'steadyCapacity'], true),
+];
+
 function loadProblems({ cable, before, periods }: BuriedLoad): readonly Problem[] {
-  const number = (value: unknown, path: Problem['path'], open = false): readonly Problem[] =>
-    Number.isFinite(value) && (open ? (value as number) > 0 : (value as number) >= 0)
-      ? []
-      : [{ path, message: open ? 'must be above 0' : 'must be from 0' }];
   return [
-    ...bodyProblems(cable?.body, ['cable', 'body']),
-    ...number(cable?.steadyCapacity, ['cable', 'steadyCapacity'], true),
+    ...cableProblems(cable),
     ...number(before, ['before']),
     ...(Array.isArray(periods) ? periods : []).flatMap((p: LoadPeriod, i) => [
       ...number(p?.current, ['periods', i, 'current']),
       ...number(p?.duration, ['periods', i, 'duration'], true),
     ]),
   ];
+}
+
+/** @internal Temperature of the conductor at a share of the rise that its steady capacity makes, °C. */
+export function temperatureAt(
+  { groundTemperature: ground, operatingTemperature: hot, temperatureCoefficient: alpha }: BuriedCable,
+  share: number,
+): number {
+  const rise = (hot - ground) * share;
+  if (share <= 1) return ground + rise;
+  // the whole rise grows with the resistance at its end: a straight line, which has no end where it is too steep
+  const perKelvin = alpha / (1 + alpha * (hot - 20));
+  const slope = 1 - rise * perKelvin;
+  if (!(slope > 0))
+    throw new CalculationError('no-solution', 'the temperature of the conductor has no bound under these loads', {
+      method: 'temperature-after-load',
+      values: { share, rise },
+    });
+  return (ground + rise * (1 - perKelvin * hot)) / slope;
 }
 
 /**
@@ -213,18 +237,7 @@ export const temperatureAfterLoad = /* @__PURE__ */ procedure({
       last = loss(current);
       left -= duration;
     }
-    const { groundTemperature: ground, operatingTemperature: hot, temperatureCoefficient: alpha } = cable;
-    const rise = (hot - ground) * share;
-    if (share <= 1) return ground + rise;
-    // the whole rise grows with the resistance at its end: a straight line, which has no end where it is too steep
-    const perKelvin = alpha / (1 + alpha * (hot - 20));
-    const slope = 1 - rise * perKelvin;
-    if (!(slope > 0))
-      throw new CalculationError('no-solution', 'the temperature of the conductor has no bound under these loads', {
-        method: 'temperature-after-load',
-        values: { share, rise },
-      });
-    return (ground + rise * (1 - perKelvin * hot)) / slope;
+    return temperatureAt(cable, share);
   },
 });
 

@@ -2,6 +2,7 @@ import {
   amperes,
   celsius,
   kelvinMetresPerWatt,
+  kelvins,
   metres,
   millimetres,
   perKelvin,
@@ -10,6 +11,8 @@ import {
   squareMetresPerSecond,
 } from '../../../../src/index.js';
 import {
+  ageingByArrhenius,
+  ageingByTenKelvin,
   cyclicFactorOf,
   emergencyFactorOf,
   lossLoadFactorByRule,
@@ -279,5 +282,33 @@ export const cases: readonly PublishedCase[] = [
     published: 0.2302,
     unit: '1',
     tolerance: 0.5001e-4,
+  },
+  {
+    id: 'cable-ageing-ten-kelvin',
+    about: 'rate of ageing 10 K above the operating temperature: the life is halved',
+    source: { document: 'Rule of thumb after Montsinger (1930)', where: 'life halved for each 10 K, recalled' },
+    provenance: 'memory',
+    exercises: ['cable-ageing-ten-kelvin'],
+    ours: () => ageingByTenKelvin({ conductorTemperature: celsius(100), operatingTemperature: celsius(90) }),
+    published: 2,
+    unit: '1',
+    tolerance: 1e-12,
+  },
+  {
+    id: 'cable-ageing-arrhenius',
+    // 11604.5 · (1/363.15 - 1/373.15) = 0.85635; e to that is 2.3546
+    about: 'rate of ageing at 100 °C over that at 90 °C of a material of 1 eV',
+    source: { document: 'Arrhenius relation', where: 'worked by hand from the Boltzmann constant' },
+    provenance: 'derived',
+    exercises: ['cable-ageing-arrhenius'],
+    ours: () =>
+      ageingByArrhenius({
+        conductorTemperature: celsius(100),
+        operatingTemperature: celsius(90),
+        activationTemperature: kelvins(11_604.5),
+      }),
+    published: 2.355,
+    unit: '1',
+    tolerance: 0.5001e-3,
   },
 ];

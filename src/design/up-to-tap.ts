@@ -1,0 +1,36 @@
+import { between, known } from '../core/index.js';
+import type { Board, Path, Run } from '../installation/index.js';
+import { metres } from '../units/index.js';
+
+/** What a length is at most, m; a length that is not known has no end. */
+const mostOf = ({ length }: Run['stretches'][number]): number =>
+  length.state === 'known' ? length.value : length.state === 'between' ? length.most : Number.POSITIVE_INFINITY;
+
+/** A riser or busbar as the way to one of the boards that are tapped along it: no longer than to that board. */
+function upTo(feeder: Run, { at, id }: Board): Run {
+  // of several boards nobody knows which is near: the longest way drops most, the shortest carries the largest fault current
+  if (at === undefined) {
+    if (feeder.feeds.length === 1) return feeder;
+    const stretches = feeder.stretches.map((stretch) => {
+      const most = mostOf(stretch);
+      const open = between(metres(0), metres(most), `${id} is tapped somewhere along it`);
+      return most === Number.POSITIVE_INFINITY ? stretch : { ...stretch, length: open };
+    });
+    return { ...feeder, stretches };
+  }
+  let left: number = at;
+  const stretches = feeder.stretches.flatMap((stretch, i) => {
+    const whole = mostOf(stretch);
+    if (left <= 0 && i > 0) return [];
+    const part = Math.min(whole, left);
+    left -= part;
+    return part === whole ? [stretch] : [{ ...stretch, length: known(metres(part), `to where ${id} is tapped`) }];
+  });
+  return { ...feeder, stretches };
+}
+
+/** The way to a run, each feeder no longer than to the board on the way that is tapped along it. */
+export function upToTaps(path: Path): Path {
+  const boards = path.boards.slice(1);
+  return { ...path, feeders: path.feeders.map((f, i) => upTo(f, boards[i] as Board)) };
+}

@@ -1,0 +1,66 @@
+import { expect, test } from 'vitest';
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { amperes, assess, type Board, type Installation, known, metres, squareMillimetres } from '../../src/index.js';
+import { chargePoint, circuit, house, stretch } from '../support/house.js';
+
+const floor = (id: string, at?: number): Board => ({
+  kind: 'board',
+  id,
+  ...(at === undefined ? {} : { at: metres(at) }),
+  complete: known(true),
+  noResidual: known(true),
+  runs: [circuit({ id: `ev of ${id}`, feeds: [{ ...chargePoint, id: `point of ${id}` }] })],
+});
+/** A riser in two stretches of 10 m and 18 m with boards along it. */
+const riser = (feeds: readonly Board[], lengths: readonly number[] = [10, 18]): Installation =>
+  house(
+    [
+      circuit({
+        id: 'riser',
+        device: { ...circuit().device, rating: known(amperes(63)) },
+        cable: { ...circuit().cable, area: known(squareMillimetres(16)) },
+        stretches: lengths.map((length, i) => stretch({ name: `part ${i}`, length: known(metres(length)) })),
+        feeds,
+      }),
+    ],
+    { prospectiveCurrent: known(amperes(9000)) },
+  );
+const figures = (installation: Installation, run: string) =>
+  assess(bs7671('2018+A2:2022'), installation, run).results.map((r) => [
+    r.check,
+    r.subject,
+    r.verdict,
+    'value' in r ? r.value : 0,
+  ]);
+
+test('a board that is tapped along a riser is as far away as its tap: as at the end of so short a riser', () => {
+  for (const [at, lengths] of [
+    [6, [6]],
+    [10, [10]],
+    [14, [10, 4]],
+    [28, [10, 18]],
+    [40, [10, 18]],
+  ] as const)
+    expect(figures(riser([floor('low', at), floor('high')]), 'ev of low')).toEqual(
+      figures(riser([floor('low', 99), floor('high')], lengths), 'ev of low'),
+    );
+});
+
+test('the riser itself is judged whole', () => {
+  expect(figures(riser([floor('low', 6), floor('high')]), 'riser')).toEqual(
+    figures(riser([floor('low'), floor('high')]), 'riser'),
+  );
+});
+
+test('near the start the fault current is what the board sees, and a tap that nobody states is not taken for a far one', () => {
+  const breaking = (low: Board, high?: Board) =>
+    assess(bs7671('2018+A2:2022'), riser([low, ...(high ? [high] : [])], [28]), 'ev of low').results.find(
+      (r) => r.check === 'breaking-capacity',
+    )?.verdict;
+  // 9 kA at the origin; 28 m of 16 mm² leave about 2.5 kA of it, 2 m some 8 kA, and the device breaks 6 kA
+  expect(breaking(floor('low'))).toBe('pass');
+  expect(breaking(floor('low', 28), floor('high'))).toBe('pass');
+  // less than declared of the assembly may still do
+  expect(breaking(floor('low', 1), floor('high'))).toBe('not-determined');
+  expect(breaking(floor('low'), floor('high'))).toBe('not-determined');
+});
