@@ -353,11 +353,22 @@ export function adequacyOf(
   options: DemandOptions,
   sheet: Sheet = silent(),
 ): Adequacy {
-  const found = (of: Installation, on: Sheet) => {
-    const c = soundCase(rules, of, options);
-    return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, on), on);
-  };
-  const said = found(installation, sheet);
-  const results = conditionally(installation, said.results, (bare) => found(bare, sheet.silent()).results);
+  const said = adequacyAsSaid(rules, installation, options, sheet);
+  const results = conditionally(
+    installation,
+    said.results,
+    (bare) => adequacyAsSaid(rules, bare, options, sheet.silent()).results,
+  );
   return results === said.results ? said : { ...said, results, overall: overall(results) };
+}
+
+/** The same by the facts as they are said, assumed ones like known ones. */
+export function adequacyAsSaid(
+  rules: DemandRules,
+  installation: Installation,
+  options: DemandOptions,
+  sheet: Sheet,
+): Adequacy {
+  const c = soundCase(rules, installation, options);
+  return adequacyOfCase(rules.supply, c, demandOfCase(rules, c, options, sheet), sheet);
 }

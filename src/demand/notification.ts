@@ -135,10 +135,7 @@ export function notificationOf(
   options: NotificationOptions,
   sheet: Sheet = silent(),
 ): Notification {
-  const found = (of: Installation, on: Sheet) => {
-    const c = soundCase(rules, of, options);
-    return notificationOfCase(network, c, demandOfCase(rules, c, options, on), options, on);
-  };
+  const found = (of: Installation, on: Sheet) => notificationAsSaid(rules, network, of, options, on);
   const said = found(installation, sheet);
   const { results } = said.decision;
   const now = conditionally(installation, results, (bare) => found(bare, sheet.silent()).decision.results);
@@ -148,4 +145,16 @@ export function notificationOf(
   const { route } = said.decision;
   const onceConfirmed = route === bare.decision.route ? {} : { onceConfirmed: route };
   return { ...bare, decision: { ...bare.decision, ...onceConfirmed, results: now } };
+}
+
+/** The same by the facts as they are said, assumed ones like known ones. */
+export function notificationAsSaid(
+  rules: DemandRules,
+  network: NetworkRules,
+  installation: Installation,
+  options: NotificationOptions,
+  sheet: Sheet,
+): Notification {
+  const c = soundCase(rules, installation, options);
+  return notificationOfCase(network, c, demandOfCase(rules, c, options, sheet), options, sheet);
 }

@@ -1,8 +1,8 @@
-import { isMissing, overall, type Sheet } from '../core/index.js';
-import { feederDemandOf } from '../demand/feeder.js';
+import { type CheckResult, isMissing, overall, type Sheet, silent } from '../core/index.js';
+import { type FeederDemand, feederDemandAsSaid, feederDemandOf } from '../demand/feeder.js';
+import { resultsAsSaid } from '../design/assess.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
-import type { Amperes } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
 import { feederHoursOf } from './hours.js';
@@ -25,6 +25,23 @@ export const feedersOf = (survey: Survey): readonly string[] =>
     survey.wanted.map((w) => w.run.id),
   );
 
+/** Options by which a feeder is assessed: it carries the demand of what is below it. */
+function atItsDemand({ options }: Survey, { run, worst }: FeederDemand): Survey['options'] {
+  if (isMissing(worst)) return options;
+  return { ...options, feederDemand: { ...options.feederDemand, [run]: worst } };
+}
+
+/** What a feeder comes to by the facts as they are said, assumed ones like known ones. */
+export function feederAsSaid(
+  { code, demand: rules }: Pick<Applicable, 'code' | 'demand'>,
+  survey: Survey,
+  installation: Installation,
+  id: string,
+): readonly CheckResult[] {
+  const demand = feederDemandAsSaid(rules, installation, id, demandOptions(survey), silent(code.attested?.tables));
+  return [...demand.results, ...resultsAsSaid(code, installation, id, atItsDemand(survey, demand))];
+}
+
 /** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
 export function feederPlan(
   { code, demand: rulesOfDemand }: Pick<Applicable, 'code' | 'demand'>,
@@ -36,11 +53,7 @@ export function feederPlan(
 ): FeederPlan {
   const part = sheet.part(`Feeder ${id}`);
   const demand = feederDemandOf(rulesOfDemand, installation, id, demandOptions(survey), part.part('Demand'));
-  const declared: Readonly<Record<string, Amperes>> = isMissing(demand.worst)
-    ? { ...survey.options.feederDemand }
-    : { ...survey.options.feederDemand, [id]: demand.worst };
-  const options = { ...survey.options, feederDemand: declared };
-  const assessment = assess(code, installation, id, options, part.part('Circuit'));
+  const assessment = assess(code, installation, id, atItsDemand(survey, demand), part.part('Circuit'));
   const run = pathTo(installation, id)?.run;
   return {
     run: id,

@@ -1,4 +1,5 @@
 import { type CheckResult, type Fact, isMissing, overall, type Sheet, silent } from '../core/index.js';
+import { adequacyAsSaid } from '../demand/adequacy.js';
 import { routeOnceConfirmed } from '../demand/connection.js';
 import { feederDemandAsSaid } from '../demand/feeder.js';
 import {
@@ -11,6 +12,8 @@ import {
   type Notification,
   notificationOf,
 } from '../demand/index.js';
+import { notificationAsSaid } from '../demand/notification.js';
+import { resultsAsSaid } from '../design/assess.js';
 import { assess } from '../design/index.js';
 import { conditionally, type Installation, pathsOf } from '../installation/index.js';
 import { amperes, type Millimetres, millimetres } from '../units/index.js';
@@ -19,7 +22,7 @@ import { runsOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
-import { feederPlan, feedersIn } from './feeder-plan.js';
+import { feederAsSaid, feederPlan, feedersIn } from './feeder-plan.js';
 import type { Built } from './installed.js';
 import { type MeasureFirst, measuredFirst } from './measure.js';
 import { boardsOf } from './option-survey.js';
@@ -102,33 +105,17 @@ export function judgedAround(
   sheet: Sheet,
   ofSupply: Sheet = sheet.part('Supply'),
 ): JudgedAround {
-  const { code, demand, network, rules } = by;
-  const options = demandOptions(survey);
-  const mounting = heightResults(by, work, sheet);
-  const { ownWay } = code;
-  const waysOf = (of: Installation, on: Sheet) =>
-    ownWay ? waysResults(ownWay, { installation: of, work, wanted }, on) : [];
-  const ways = conditionally(
-    installation,
-    ownWay ? waysOf(installation, sheet.part('Ways for the new circuits')) : [],
-    (bare) => waysOf(bare, sheet.silent()),
+  const { code, demand, rules } = by;
+  const built = { installation, work, wanted };
+  const { supply, measure, control, mounting, ways } = judgedAtSupply(
+    by,
+    survey,
+    built,
+    notification,
+    sheet,
+    ofSupply,
+    onConditions,
   );
-  // main switch and tails count the devices of the new circuits, which are chosen by now
-  const found = adequacyOf(demand, installation, options, ofSupply);
-  const { results: measured, measure } = measuredFirst(
-    demand,
-    installation,
-    found,
-    routeOnceConfirmed(notification.decision) === 'notify-after' ? network.noticeUpTo : undefined,
-  );
-  const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
-  const control = controlled(installation)
-    ? conditionally(
-        installation,
-        ofControls(by, survey, installation, supply.demand, sheet.part('Load control')),
-        (bare) => ofControls(by, survey, bare, demandOf(demand, bare, options, sheet.silent()), sheet.silent()),
-      )
-    : [];
   const feeders = alikeRuns(survey, installation, feedersIn(installation, wanted)).map(([first = '', ...alike]) => ({
     ...feederPlan({ code, demand }, { ...survey, work }, installation, first, rules, sheet),
     ...(alike.length > 0 ? { alike } : {}),
@@ -141,13 +128,67 @@ export function judgedAround(
     results: [
       ...supply.results,
       ...control,
-      // whether one has to ask first is no matter of passing; an unsafe service is
-      ...notification.decision.results.filter((r) => network.safety.includes(r.check)),
+      ...ofService(by, notification),
       ...mounting,
       ...ways,
       ...feeders.flatMap((f) => [...f.demand.results, ...f.assessment.results]),
     ],
   };
+}
+
+/** How assumed facts count: what passes by them alone is conditional; or, where it is asked what fails, like known ones. */
+interface Counting {
+  readonly adequacy: typeof adequacyOf;
+  readonly conditionally: typeof conditionally;
+}
+const onConditions: Counting = { adequacy: adequacyOf, conditionally };
+const asSaid: Counting = {
+  adequacy: (rules, installation, options, sheet = silent()) => adequacyAsSaid(rules, installation, options, sheet),
+  conditionally: (_tree, said) => said,
+};
+
+/** Whether one has to ask first is no matter of passing; an unsafe service is. */
+const ofService = ({ network }: Applicable, { decision }: Notification): readonly CheckResult[] =>
+  decision.results.filter((r) => network.safety.includes(r.check));
+
+/** What is judged but for feeders. */
+function judgedAtSupply(
+  by: Applicable,
+  survey: Survey,
+  { installation, work, wanted }: Built,
+  notification: Notification,
+  sheet: Sheet,
+  ofSupply: Sheet,
+  counting: Counting,
+) {
+  const { code, demand, network } = by;
+  const options = demandOptions(survey);
+  const mounting = heightResults(by, work, sheet);
+  const { ownWay } = code;
+  const waysOf = (of: Installation, on: Sheet) =>
+    ownWay ? waysResults(ownWay, { installation: of, work, wanted }, on) : [];
+  const ways = counting.conditionally(
+    installation,
+    ownWay ? waysOf(installation, sheet.part('Ways for the new circuits')) : [],
+    (bare) => waysOf(bare, sheet.silent()),
+  );
+  // main switch and tails count the devices of the new circuits, which are chosen by now
+  const found = counting.adequacy(demand, installation, options, ofSupply);
+  const { results: measured, measure } = measuredFirst(
+    demand,
+    installation,
+    found,
+    routeOnceConfirmed(notification.decision) === 'notify-after' ? network.noticeUpTo : undefined,
+  );
+  const supply = measure.length > 0 ? { ...found, results: measured, overall: overall(measured) } : found;
+  const control = controlled(installation)
+    ? counting.conditionally(
+        installation,
+        ofControls(by, survey, installation, supply.demand, sheet.part('Load control')),
+        (bare) => ofControls(by, survey, bare, demandOf(demand, bare, options, sheet.silent()), sheet.silent()),
+      )
+    : [];
+  return { supply, measure, control, mounting, ways };
 }
 
 /**
@@ -181,6 +222,35 @@ export function judgedAgain(
         const { results } = assess(by.code, installation, alike[0] ?? p.run.id, survey.options);
         return alike.flatMap(() => results);
       }),
+    ]),
+  ];
+}
+
+/** The same by the facts as they are said, assumed ones like known ones: enough where it is asked what fails. */
+export function judgedAgainAsSaid(
+  by: Applicable,
+  survey: Survey,
+  { points, work }: OptionPlan,
+  installation: Installation,
+): readonly CheckResult[] {
+  const sheet = silent(by.code.attested?.tables);
+  const wanted = points.flatMap(runsOf);
+  const notification = notificationAsSaid(by.demand, by.network, installation, demandOptions(survey), sheet);
+  const built = { installation, work, wanted };
+  const { supply, control, mounting, ways } = judgedAtSupply(by, survey, built, notification, sheet, sheet, asSaid);
+  const circuit = (run: string) => resultsAsSaid(by.code, installation, run, survey.options);
+  return [
+    ...supply.results,
+    ...control,
+    ...ofService(by, notification),
+    ...mounting,
+    ...ways,
+    ...alikeRuns(survey, installation, feedersIn(installation, wanted)).flatMap(([first = '']) =>
+      feederAsSaid(by, { ...survey, work }, installation, first),
+    ),
+    ...points.flatMap((p) => [
+      ...p.cableResults,
+      ...alikeRuns(survey, installation, runsOf(p)).flatMap(([first = p.run.id]) => circuit(first)),
     ]),
   ];
 }

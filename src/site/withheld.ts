@@ -1,6 +1,7 @@
 import { overall } from '../core/index.js';
 import { byAssumption, type Installation, withAssumption, withoutAssumed } from '../installation/index.js';
-import { judgedAgain } from './judged.js';
+import { stillSound } from '../installation/problems.js';
+import { judgedAgainAsSaid } from './judged.js';
 import { optionPlan } from './option-plan.js';
 import type { OptionPlan } from './plan.js';
 import type { PlanOptions } from './plan-options.js';
@@ -16,7 +17,9 @@ function failsBy(survey: Survey, plan: OptionPlan, options: PlanOptions): readon
   const failed = plan.overall.failed.map((r) => r.check);
   if (failed.length === 0 || taken.size === 0) return [];
   const stillFails = (changed: Installation) =>
-    new Set(overall(judgedAgain(options, survey, plan, changed)).failed.map((r) => r.check));
+    new Set(
+      overall(judgedAgainAsSaid(options, survey, plan, stillSound(installation, changed))).failed.map((r) => r.check),
+    );
   const bare = stillFails(withoutAssumed(installation));
   const opened = failed.filter((check) => !bare.has(check));
   if (opened.length === 0) return [];
