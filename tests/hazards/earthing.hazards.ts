@@ -1,5 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { known, ohms, type Supply, squareMillimetres } from '../../src/index.js';
+import { known, ohms, type Supply, squareMillimetres, unknown } from '../../src/index.js';
 import { readBrief, usualDefaults } from '../../src/io/index.js';
 import type { Json } from '../support/surveys.js';
 import { assessed, type Chapter, planned } from './hazard.js';
@@ -113,6 +113,28 @@ export const chapter: Chapter = {
       sound: {
         what: 'Both bonded by 10 mm².',
         told: () => at({ bonding: [bond('gas', 10), bond('water', 10)] }),
+      },
+    },
+    {
+      id: 'small-bonding-whatever-the-neutral',
+      title: 'A bonding conductor below every row of the table',
+      harm: 'Nobody asked for the neutral of the service, and 6 mm² to the gas waits for an answer that cannot save it.',
+      clause: 'BS 7671, 544.1.1, Table 54.8',
+      mustNotSay: 'That 6 mm² under PME may do, since the neutral is not known.',
+      check: 'main-bonding-conductor',
+      unsafe: {
+        what: 'PME, neutral of the service not known; gas bonded by 6 mm².',
+        told: () => at({ supplyNeutral: unknown('ask the distributor'), bonding: [bond('gas', 6)] }),
+      },
+      sound: {
+        what: 'TN-S, meter tails of 16 mm²; gas bonded by 10 mm²: half of an earthing conductor of 16 mm² is 8 mm².',
+        told: () =>
+          at({
+            supplyNeutral: unknown('ask the distributor'),
+            system: known('TN-S', 'read off'),
+            externalImpedance: known(ohms(0.35), 'measured'),
+            bonding: [bond('gas', 10)],
+          }),
       },
     },
     {

@@ -42,6 +42,17 @@ test('by calculation where the cut-out clears an earth fault within 5 s, else by
     judge({ system: known('TN-S'), externalImpedance: unknown(), earthingConductor: known(mm2(10)) })[0]?.[1],
   ).toBe('not-determined');
 });
+test('below the least that is asked for anywhere nothing has to be known: 10 mm² under PME, 6 mm² without', () => {
+  const open = { supplyNeutral: unknown(), tails: unknown() };
+  const bonded = (area: number, change: Partial<Supply> = {}) =>
+    judge({ ...open, ...change, bonding: water(area) })[1]?.slice(1);
+  expect(bonded(6)).toEqual(['fail', 10]);
+  expect(bonded(10)?.[0]).toBe('not-determined');
+  const tns = { system: known('TN-S' as const) };
+  expect(bonded(4, tns)).toEqual(['fail', 6]);
+  expect(bonded(6, tns)?.[0]).toBe('not-determined');
+  expect(bonded(4, { system: unknown() })?.[0]).toBe('not-determined');
+});
 test('what is not known is asked for', () => {
   expect(judge({ supplyNeutral: unknown() }).map((r) => r[1])).toEqual(['not-determined', 'not-determined']);
   // an empty list is none only where somebody says so

@@ -9,6 +9,7 @@ import {
   factOf,
   largest,
   none,
+  orElse,
   same,
   set,
   unjudged,
@@ -106,6 +107,14 @@ const buried = () =>
     metal: set('copper'),
     protection: derive(['earthingConductorLaid'], (v) => rows[v.earthingConductorLaid]),
   });
+
+/** A neutral of the supply, and an earthing conductor, for which least is asked. */
+const leastNeutral = /* @__PURE__ */ mm2(35);
+const leastEarthing = /* @__PURE__ */ mm2(6);
+const leastBonding = (pme: boolean): number =>
+  pme
+    ? (table548.find({ metal: 'copper', supplyNeutralArea: leastNeutral }) ?? 0)
+    : halfOfEarthingConductor({ minimumEarthingArea: leastEarthing });
 
 /** Earthing conductor and main bonding of the installation. BS 7671 542.3, 544.1. */
 export const earthingAndBonding = () => ({
@@ -213,13 +222,36 @@ export const earthingAndBonding = () => ({
   bonds: {
     bondName: ofBond((b) => b.what || undefined),
     bondingArea: ofBond((b) => b.area),
+    // what is below the least that is ever asked for is too small whatever is not known
+    bondingAreaAsked: orElse(
+      'minimumBondingArea',
+      choose(
+        weigh(['pme', 'bondingArea'], ({ pme, bondingArea: area }): 'table' | 'half' | 'open' =>
+          isMissing(pme) || typeof area !== 'number' || area >= leastBonding(pme) ? 'open' : pme ? 'table' : 'half',
+        ),
+        {
+          table: by(table548, '544.1.1, Table 54.8', {
+            metal: set('copper'),
+            supplyNeutralArea: set(leastNeutral, 'the first band of the table: a larger neutral asks for more'),
+          }),
+          half: by(halfOfEarthingConductor, '544.1.1', {
+            minimumEarthingArea: set(leastEarthing, 'a small one: a larger one asks for no less'),
+          }),
+          open: same('minimumBondingArea'),
+        },
+      ),
+    ),
   },
   checks: [
     compare(earthingConductorLarge, {
       applies: derive(['system'], ({ system }) => (system === 'IT' ? missing(itSystem) : true)),
     }),
     chosen('bondsFound', {
-      some: [each('bonds', [compare(mainBondingLarge, { because: 'bondName' })])],
+      some: [
+        each('bonds', [
+          compare(mainBondingLarge, { because: 'bondName', as: { minimumBondingArea: 'bondingAreaAsked' } }),
+        ]),
+      ],
       none: [unjudged(mainBondingLarge, set('No extraneous-conductive-part has been found.'))],
       'not known': [
         unjudged(
