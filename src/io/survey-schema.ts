@@ -155,6 +155,7 @@ export const surveySchema = record('survey', {
       digging: may(fact(z.enum(workLabels.digging))),
       surface: may(fact(z.enum(workLabels.surface))),
       sensorCable: may(factField('length')),
+      sensorPossible: may(yes),
       limiterReaction: may(factField('excessTime')),
       limiterKeepsFuse: may(yes),
       supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service', 'sound-cut-out'])),

@@ -34,6 +34,7 @@ const workFacts = {
   wallsToDrill: 'pieces',
   newEnclosure: 'yes',
   sensorCable: 'length',
+  sensorPossible: 'yes',
   limiterReaction: 'excessTime',
   limiterKeepsFuse: 'yes',
   outletHeight: 'length',

@@ -335,6 +335,7 @@ replaceTails | Replace the tails | firm | Are the tails to be replaced? | - | fa
 digging | Digging | customer | Is the trench dug by hand or by machine? | the ground along the trench | hand | -
 surface | Surface | customer | Does the trench go through soil or turf, through paving, or through concrete or asphalt? | the ground along the trench | paving | -
 sensorCable | Cable of the current sensor | site | How long is the way from the meter tails to the charge point for a sensor cable? | - | 15 m | -
+sensorPossible | Current sensor on the tails | site | Can a current sensor be fitted on the meter tails and joined to the charge point, by cable or by radio? | the tails, and the way from them to the charge point | true | Without one no limiter at the origin is offered.
 limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 limiterKeepsFuse | The limiter keeps the fuse from operating, by its maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -

@@ -111,6 +111,7 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     digging: ['fact?', 'work.digging'],
     surface: ['fact?', 'work.surface'],
     sensorCable: ['fact?', 'length'],
+    sensorPossible: ['fact?', 'yes'],
     limiterReaction: ['fact?', 'excessTime'],
     limiterKeepsFuse: ['fact?', 'yes'],
     supplyChange: ['plain?', 'work.supplyChange'],

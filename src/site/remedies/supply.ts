@@ -1,6 +1,6 @@
 import { isMissing, known, stated, unknown } from '../../core/index.js';
 import { amperes } from '../../units/index.js';
-import { limiterFacts } from '../option-survey.js';
+import { limiterFacts, noSensor } from '../option-survey.js';
 import type { Survey } from '../survey.js';
 import {
   type Change,
@@ -48,7 +48,7 @@ function lowerLimit({ survey, plan, result, words }: Situation): readonly Change
   const now = leastOf(survey.installation.board.control?.limit);
   if (limit === undefined || (now !== undefined && now <= limit)) return [];
   const ratings = plan.supply.lines.some((l) => isMissing(l.demand));
-  if (ratings) return [];
+  if (ratings || noSensor(survey)) return [];
   return [
     {
       survey: limited(survey, limit, words.tails),
@@ -61,6 +61,7 @@ function lowerLimit({ survey, plan, result, words }: Situation): readonly Change
 function fuseAndLimiter({ survey, plan, words }: Situation): readonly Change[] {
   const { cutOut } = survey.installation.supply;
   const main = leastOf(survey.installation.board.mainSwitch?.rating) ?? Number.POSITIVE_INFINITY;
+  if (noSensor(survey)) return [];
   return plan.supply.changes
     .filter((c) => c.change === 'larger-fuse')
     .map((c) => {
