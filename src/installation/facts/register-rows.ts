@@ -84,7 +84,7 @@ about | What it rests on | customer | Over what time, and by what, was it measur
 
 = bonded
 what | What is bonded | site | Which service or part is bonded? | - | water | -
-area | Size | site | What size is the bonding conductor? | the conductor with a ruler beside it | 10 mm² | -
+area | Size of the bonding conductor | site | What size is the bonding conductor? | the conductor with a ruler beside it | 10 mm² | -
 
 = electrode
 resistance | Resistance of the electrode | site | What resistance to earth was measured at the electrode? | the display of the tester | 45 Ω | -
