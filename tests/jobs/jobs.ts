@@ -45,6 +45,7 @@ export interface Job {
 export const remedyKeys: readonly string[] = [
   'bidirectional-device',
   'cut-out',
+  'double-pole',
   'earthing-conductor',
   'electrode',
   'feeder-replacement',
@@ -57,6 +58,8 @@ export const remedyKeys: readonly string[] = [
   'measure-demand',
   'mode-3-point',
   'new-cable',
+  'other-line',
+  'outbuilding-bonding',
   'own-residual-device',
   'point-with-open-pen-detection',
   'remove-load',
@@ -73,6 +76,8 @@ export const remedyKeys: readonly string[] = [
 
 /** What is confirmed on site. */
 export const conditionKeys: readonly string[] = [
+  'board-rating',
+  'bonding',
   'building-control',
   'cut-out-rating',
   'cut-out-sound',
@@ -93,6 +98,8 @@ export const conditionKeys: readonly string[] = [
 
 /** What is asked next. */
 export const questionKeys: readonly string[] = [
+  'board-rating',
+  'bonding',
   'cut-out-rating',
   'cut-out-sound',
   'distance-to-metal',
@@ -104,6 +111,7 @@ export const questionKeys: readonly string[] = [
   'open-pen-device',
   'owner-consent',
   'standing-leakage',
+  'system',
 ];
 
 /** Every job of `docs/jobs`, in the order of their numbers. */
