@@ -149,6 +149,7 @@ export const shapes = {
     controls: ['list', 'text'],
     reaction: ['fact?', 'excessTime'],
     keepsFuse: ['fact?', 'yes'],
+    fallback: ['fact?', 'chargeCurrent'],
   },
   board: {
     id: ['plain', 'text'],

@@ -288,6 +288,7 @@ const boardShape = {
       controls: must(z.array(NAME).max(200)),
       reaction: may(factField('excessTime')),
       keepsFuse: may(yes),
+      fallback: may(factField('chargeCurrent')),
     }),
   ),
   spareWays: may(fact(COUNT)),

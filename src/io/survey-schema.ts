@@ -158,6 +158,7 @@ export const surveySchema = record('survey', {
       sensorPossible: may(yes),
       limiterReaction: may(factField('excessTime')),
       limiterKeepsFuse: may(yes),
+      limiterFallback: may(factField('chargeCurrent')),
       supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service', 'sound-cut-out'])),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),

@@ -39,8 +39,11 @@ const withBoard = (survey: Survey, board: Board): Survey => ({
 });
 
 /** What the maker of a limiter that is offered states of it. */
-export const limiterFacts = ({ limiterReaction: reaction, limiterKeepsFuse: keepsFuse }: Survey['work']) =>
-  stated({ reaction, keepsFuse });
+export const limiterFacts = ({
+  limiterReaction: reaction,
+  limiterKeepsFuse: keepsFuse,
+  limiterFallback: fallback,
+}: Survey['work']) => stated({ reaction, keepsFuse, fallback });
 
 /** Whether somebody looked, and no current sensor can be fitted on the tails. */
 export const noSensor = ({ work: { sensorPossible } }: Pick<Survey, 'work'>): boolean =>
@@ -52,7 +55,7 @@ function withControlBelow(
   runId: string,
   limit: Amperes,
   points: readonly string[],
-  makers: Pick<NonNullable<Board['control']>, 'reaction' | 'keepsFuse'>,
+  makers: Pick<NonNullable<Board['control']>, 'reaction' | 'keepsFuse' | 'fallback'>,
 ): Board {
   return {
     ...board,

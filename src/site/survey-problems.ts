@@ -37,6 +37,7 @@ const workFacts = {
   sensorPossible: 'yes',
   limiterReaction: 'excessTime',
   limiterKeepsFuse: 'yes',
+  limiterFallback: 'chargeCurrent',
   outletHeight: 'length',
   ownerAgrees: 'yes',
   lead: 'length',

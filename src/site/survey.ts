@@ -54,6 +54,8 @@ export interface WorkFacts {
   readonly limiterReaction?: Fact<Seconds>;
   /** Whether the maker of a load limiter that is offered states that it keeps the fuse from operating; not known when absent. */
   readonly limiterKeepsFuse?: Fact<boolean>;
+  /** Current that each charge point still draws on a line when a load limiter that is offered has lost its sensor, A; not asked for when absent. */
+  readonly limiterFallback?: Fact<Amperes>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
   readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service' | 'sound-cut-out';
   /** Travelling, there and back, in minutes. */

@@ -66,6 +66,7 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'supply-earth': ['charge-point-earthing'],
   'mode-3-point': ['mode-3-point'],
   'new-cable': ['new-cable'],
+  'limiter-fallback': ['limiter-that-pauses'],
   'outbuilding-bonding': ['outbuilding-bonding'],
   'double-pole': ['double-pole'],
   'other-line': ['other-line'],

@@ -52,6 +52,7 @@ export const remedyKeys: readonly string[] = [
   'isolator',
   'larger-fuse',
   'limiter',
+  'limiter-fallback',
   'lower-setting',
   'main-bonding',
   'main-switch',

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { inGreatBritain, ordinaryHome } from '../../src/great-britain.js';
 import { readSurvey } from '../../src/io/index.js';
-import { nextQuestions, type Plan } from '../../src/site/index.js';
+import { nextQuestions, type Plan, withChanges } from '../../src/site/index.js';
 import { type ShortSurvey, surveyOf } from '../jobs/base.js';
 import { wholePlanInBritain } from '../support/plan.js';
 
@@ -108,6 +108,33 @@ describe('a limiter for which no sensor can be fitted', () => {
   it('is offered where one can', () => {
     const plan = planned({ ...small, work: { sensorPossible: seen(true) } });
     expect(plan.options[0]?.id).toBe('with-limiter');
+  });
+});
+
+describe('a limiter that loses its sensor', () => {
+  // 40 A x 1.2 = 48 A on 60 A leave 12 A
+  const home60 = (limiterFallback: Record<string, string | boolean>): ShortSurvey => ({
+    ...home,
+    metered: '40 A',
+    supply: { cutOut: cutOut('60 A') },
+    work: { limiterFallback },
+  });
+  it.each([
+    ['16 A', 'fail'],
+    ['12 A', 'pass'],
+    ['0 A', 'pass'],
+  ])('and leaves the point at %s: %s', (current, verdict) => {
+    expect(option(planned(home60({ known: current, by: 'instructions' })), 'with-limiter')?.overall.verdict).toBe(
+      verdict,
+    );
+  });
+  it('is open where the instructions do not say, and one that pauses is offered', () => {
+    const plan = planned(home60({ unknown: 'ask its maker' }));
+    expect(option(plan, 'with-limiter')?.overall.undetermined.map((r) => r.check)).toEqual(['load-control-fails-safe']);
+    const offer = plan.remedies.find((o) => o.remedies.some((r) => r.id === 'limiter-that-pauses'));
+    expect(offer?.verdict).toBe('pass');
+    const then = withChanges(surveyed(home60({ unknown: 'ask its maker' })), offer?.changes ?? []);
+    expect(wholePlanInBritain(then, brief).options.some((o) => o.overall.verdict === 'pass')).toBe(true);
   });
 });
 

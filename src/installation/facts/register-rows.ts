@@ -229,6 +229,7 @@ limit | Limit | firm | To what current does it hold the supply, per line? | - | 
 controls | What it controls | firm | Which charge points does it hold back? | - | drive | -
 reaction | Time in which it makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 keepsFuse | The fuse is kept from operating, by the maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
+fallback | Current without its sensor | maker | What current does the charge point still offer when the limiter has lost its sensor? | the instructions | 6 A | 0 A where it pauses.
 
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
@@ -338,6 +339,7 @@ sensorCable | Cable of the current sensor | site | How long is the way from the 
 sensorPossible | Current sensor on the tails | site | Can a current sensor be fitted on the meter tails and joined to the charge point, by cable or by radio? | the tails, and the way from them to the charge point | true | Without one no limiter at the origin is offered.
 limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 limiterKeepsFuse | The limiter keeps the fuse from operating, by its maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
+limiterFallback | Current of the limiter without its sensor | maker | What current does the charge point still offer when the limiter has lost its sensor? | the instructions | 6 A | 0 A where it pauses.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -
 travelMinutes | Travel, there and back, in minutes | firm | How many minutes does the journey take, there and back? | - | 40 | -
 outletHeight | Height of the outlet | customer | How high above the ground is the outlet to be? | - | 900 mm | -

@@ -114,6 +114,7 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     sensorPossible: ['fact?', 'yes'],
     limiterReaction: ['fact?', 'excessTime'],
     limiterKeepsFuse: ['fact?', 'yes'],
+    limiterFallback: ['fact?', 'chargeCurrent'],
     supplyChange: ['plain?', 'work.supplyChange'],
     travelMinutes: ['plain?', 'number'],
     outletHeight: ['fact?', 'length'],

@@ -6,8 +6,10 @@ import {
   type Change,
   isKnown,
   leastOf,
+  PUT_THERE,
   type Situation,
   type SurveyRemedy,
+  withBoards,
   withFirstBoard,
   withSupply,
 } from './remedy.js';
@@ -23,7 +25,7 @@ function limited(survey: Survey, limit: number, tails: string): Survey {
       limit: known(amperes(limit), 'set so'),
       controls: control?.controls ?? pointsOf(survey),
       ...limiterFacts(survey.work),
-      ...stated({ reaction: control?.reaction, keepsFuse: control?.keepsFuse }),
+      ...stated({ reaction: control?.reaction, keepsFuse: control?.keepsFuse, fallback: control?.fallback }),
     },
   });
 }
@@ -108,6 +110,22 @@ function soundCutOut({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** A limiter that pauses the charge points when it loses its sensor, in place of one that leaves them running. */
+function failingSafe({ survey }: Situation): readonly Change[] {
+  const paused = known(amperes(0), PUT_THERE);
+  const then = withBoards(survey, (board) =>
+    board.control?.fallback ? { ...board, control: { ...board.control, fallback: paused } } : board,
+  );
+  const before = JSON.stringify(then.installation.board) === JSON.stringify(survey.installation.board);
+  if (before) return [];
+  return [
+    {
+      survey: { ...then, work: { ...then.work, limiterFallback: paused } },
+      what: 'load limiter of a make that pauses the charge points when it has lost its sensor',
+    },
+  ];
+}
+
 const demandChecks = ['demand-within-cut-out', 'demand-within-main-switch'];
 
 /** Remedies about demand and supply. */
@@ -118,6 +136,13 @@ export const supplyRemedies: readonly SurveyRemedy[] = [
     checks: ['service-of-its-own'],
     whenOpen: true,
     ways: unlooped,
+  },
+  {
+    id: 'limiter-that-pauses',
+    title: 'A limiter that pauses the charge points without its sensor',
+    checks: ['load-control-fails-safe'],
+    whenOpen: true,
+    ways: failingSafe,
   },
   { id: 'sound-cut-out', title: 'A sound cut-out', checks: ['cut-out-is-sound'], ways: soundCutOut },
   {
