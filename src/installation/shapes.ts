@@ -142,7 +142,11 @@ export const shapes = {
     standingLeakage: ['fact?', 'chargeCurrent'],
     power: ['plain?', 'chargePower'],
   },
-  mainSwitch: { rating: ['fact', 'deviceRating'], overloadDeclared: ['fact?', 'yes'] },
+  mainSwitch: {
+    rating: ['fact', 'deviceRating'],
+    overloadDeclared: ['fact?', 'yes'],
+    fuseAhead: ['fact?', 'deviceRating'],
+  },
   control: {
     name: ['plain', 'text'],
     limit: ['fact', 'controlLimit'],

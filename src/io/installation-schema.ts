@@ -276,7 +276,13 @@ const run = named('run', runSchema as unknown as z.ZodType<Run>);
 const boardShape = {
   kind: must(z.literal('board')),
   id: must(NAME),
-  mainSwitch: may(record('mainSwitch', { rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
+  mainSwitch: may(
+    record('mainSwitch', {
+      rating: must(factField('deviceRating')),
+      overloadDeclared: may(yes),
+      fuseAhead: may(factField('deviceRating')),
+    }),
+  ),
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),

@@ -67,6 +67,7 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'mode-3-point': ['mode-3-point'],
   'new-cable': ['new-cable'],
   'limiter-fallback': ['limiter-that-pauses'],
+  'smaller-fuse-ahead': ['fuse-ahead'],
   'outbuilding-bonding': ['outbuilding-bonding'],
   'double-pole': ['double-pole'],
   'other-line': ['other-line'],

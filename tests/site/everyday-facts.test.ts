@@ -5,6 +5,7 @@ import { readSurvey } from '../../src/io/index.js';
 import { nextQuestions, type Plan, withChanges } from '../../src/site/index.js';
 import { type ShortSurvey, surveyOf } from '../jobs/base.js';
 import { wholePlanInBritain } from '../support/plan.js';
+import type { Json } from '../support/surveys.js';
 
 const brief = { sheets: 'none', lengths: false } as const;
 const seen = <T>(known: T) => ({ known, by: 'seen' });
@@ -52,6 +53,47 @@ describe('what would fail by an assumption alone', () => {
   it('fails once it is known, and passes on the other conditions with a board that is rated for both', () => {
     expect(option(planned(solar({ known: '100 A', by: 'label' })), 'as-wanted')?.overall.verdict).toBe('fail');
     expect(option(planned(solar({ known: '125 A', by: 'label' })), 'as-wanted')?.overall.verdict).toBe('conditional');
+  });
+});
+
+describe('a switch-fuse ahead of a board that is fed from both sides', () => {
+  // 551.7.2: 80 A and the 20 A of the solar are the 100 A of the board; 100 A and 20 A are not
+  const solar = (
+    mainSwitch: Record<string, Json>,
+    circuits: ShortSurvey['circuits'] = ['lights', 'ring'],
+  ): ShortSurvey => ({
+    base: 'measured',
+    circuits: [...circuits, 'solar 16 A'],
+    board: { mainSwitch: { rating: seen('100 A'), ...mainSwitch } },
+    points: [{ route: [['clipped outdoors', 12]] }],
+  });
+  const failed = (short: ShortSurvey) => option(planned(short), 'as-wanted')?.overall.failed.map((r) => r.check);
+
+  it('keeps both within its rating, where it is small enough', () => {
+    expect(failed(solar({}))).toEqual(['board-rating']);
+    expect(failed(solar({ fuseAhead: seen('100 A') }))).toEqual(['board-rating']);
+    expect(failed(solar({ fuseAhead: seen('80 A') }))).toEqual([]);
+    // one that nobody read makes nothing better
+    expect(option(planned(solar({ fuseAhead: { unknown: 'its label' } })), 'as-wanted')?.overall.failed).not.toEqual(
+      [],
+    );
+  });
+
+  it('is no way past a demand that is above it', () => {
+    // 36 A by the guide, a shower of 37 A and the car: 105 A; with the solar board as it is the fuse of 80 A would carry it
+    const big = solar({ fuseAhead: seen('80 A') }, ['lights', 'ring', 'shower 8.5 kW']);
+    const judged = option(planned(big), 'as-wanted')?.overall;
+    expect([...(judged?.failed ?? []), ...(judged?.undetermined ?? [])].map((r) => r.check)).toContain(
+      'demand-within-main-switch',
+    );
+  });
+
+  it('is offered, and gives what was offered', () => {
+    const short = solar({});
+    const offer = planned(short).remedies.find((o) => o.remedies.some((r) => r.id === 'fuse-ahead'));
+    expect(offer).toMatchObject({ option: 'as-wanted', verdict: 'pass' });
+    const then = wholePlanInBritain(withChanges(surveyed(short), offer?.changes ?? []), { ...brief, remedies: false });
+    expect(option(then, 'as-wanted')?.overall.verdict).toBe('pass');
   });
 });
 

@@ -222,6 +222,7 @@ power | Rated power | maker | What rated power does the maker state? | the data 
 = mainSwitch
 rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
 overloadDeclared | Overload protection declared | maker | Does the maker name the fuse that protects the main switch against overload? | - | true | -
+fuseAhead | Fuse ahead of the main switch | site | What is the fuse of a switch-fuse rated at that stands in the tails ahead of the board? | its label | 80 A | Not the fuse of the cut-out; left out where there is none.
 
 = control
 name | Name of the load control | firm | What is the load control called? | - | limiter at the origin | -
