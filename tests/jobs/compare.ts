@@ -104,13 +104,14 @@ const factsOf: Readonly<Record<string, RegExp>> = {
   'open-pen-device': /^earthing arrangement of the charge point|^open-PEN/,
   'board-rating': /^boardRating|^rated current of the assembly/,
   'owner-consent': /^owner-consent$/,
+  'operator-consent': /^generation-permission$/,
   system: /^earthing system of the supply/,
   bonding: /bond|^area$/,
 };
 
 /** Keys of what was decided to be confirmed and the plan does not ask for. */
 function notAsked(decidedOn: Decision['conditions'], option: OptionPlan, plan: Plan): string {
-  const { unknown, conditions, measure, beforeWork } = option;
+  const { unknown, conditions, measure, beforeWork, notification } = option;
   const measured = measure ? ['demand'] : [];
   // what the operator puts right is seen again
   const seenAgain = plan.remedies.some((o) => o.remedies.some((r) => r.id === 'sound-cut-out'));
@@ -119,6 +120,7 @@ function notAsked(decidedOn: Decision['conditions'], option: OptionPlan, plan: P
     ...conditions.flatMap((c) => c.facts),
     ...measured,
     ...beforeWork.map((b) => b.id),
+    ...notification.decision.duties.map((d) => d.id),
     ...(seenAgain ? ['whether the cut-out is sound'] : []),
   ];
   const missing = Object.keys(decidedOn).filter((key) => !asked.some((fact) => factsOf[key]?.test(fact)));

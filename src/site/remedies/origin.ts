@@ -233,7 +233,7 @@ function fuseAhead({ survey, result, plan }: Situation): readonly Change[] {
     leastOf(supply.cutOut.rating) ?? Number.NaN,
     leastOf(board.mainSwitch?.fuseAhead) ?? Number.POSITIVE_INFINITY,
   );
-  const demands = plan.supply.lines.map((l) => (isMissing(l.demand) ? Number.NaN : l.demand));
+  const demands = plan.supply.lines.flatMap((l) => (isMissing(l.demand) ? [] : [l.demand]));
   const room = (result.value?.value ?? Number.NaN) - ((result.limit?.value ?? Number.NaN) - ahead);
   const rating = switchFuses.find((r) => r < ahead && r <= room + 1e-9 && demands.every((d) => d <= r + 1e-9));
   if (rating === undefined || !board.mainSwitch || survey.wanted.some((w) => w.from !== board.id)) return [];
