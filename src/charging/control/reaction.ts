@@ -94,7 +94,10 @@ export const mainFuseExcessKnown = /* @__PURE__ */ statement({
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });
 
-/** What a load control lets through when it has lost its sensor is no more than the device ahead carries. Common practice, no source. */
+/**
+ * What a load control lets through when it has lost its sensor is no more than the device ahead carries. Common practice of
+ * load control, no source.
+ */
 export const controlFailsSafe = /* @__PURE__ */ statement({
   id: 'load-control-fails-safe',
   title:
