@@ -1,6 +1,7 @@
 /** Formulas, tables and checks of the charging of vehicles. */
 export {
   carriedHeatOf,
+  controlFailsSafe,
   excessHeatOf,
   excessTimeOf,
   mainFuseCarriesExcess,

@@ -96,6 +96,10 @@ const lower = <T extends number>(fact: Fact<T> | undefined, obtain: string): Fac
     ? { state: 'unknown', obtain }
     : endOf(fact, 'least');
 
+/** The lesser of two ratings; open where one is. */
+const lesser = (a: Fact<Amperes>, b: Fact<Amperes>): Fact<Amperes> =>
+  a.state !== 'known' ? a : b.state !== 'known' ? b : a.value <= b.value ? a : b;
+
 /** Residual current devices at the origin of the installation, with the circuits that they serve. */
 const residualAtOrigin = (board: Board) =>
   [...(board.residual ?? []), ...board.runs.flatMap((r) => r.residual ?? [])].filter(
@@ -129,20 +133,24 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
   const cutOut = sheet.check(rules.cutOut, { demand, cutOutRating }, subject);
   const headroom = sheet.step(headroomOfLine, { cutOutRating, demand });
   const main = lower(board.mainSwitch?.rating, 'label of the main switch');
-  const mainSwitchRating = sheet.given('mainSwitchRating', main);
+  const fused = board.mainSwitch?.fuseAhead;
+  const mainSwitchRating = sheet.given('mainSwitchRating', fused ? lesser(main, lower(fused, 'its label')) : main);
   const mainSwitch = sheet.check(rules.mainSwitch, { demand, mainSwitchRating }, subject);
-  const around: Around = { line: found.line, ahead: supply.cutOut.rating, aheadName: 'cut-out', board };
+  const tailsEnd: Around = { line: found.line, ahead: supply.cutOut.rating, aheadName: 'cut-out', board };
+  // a switch-fuse in the tails stands between the cut-out and the board
+  const around: Around = fused?.state === 'known' ? { ...tailsEnd, ahead: fused, aheadName: 'switch-fuse' } : tailsEnd;
+  const ofSwitch = sheet.part('Overload of the main switch');
   const switchProtected = switchOverload(
     rules.mainSwitchOverload,
-    { mainSwitchRating },
+    { mainSwitchRating: fused ? ofSwitch.given('mainSwitchRating', main) : mainSwitchRating },
     board.mainSwitch?.overloadDeclared,
     around,
-    sheet.part('Overload of the main switch'),
+    ofSwitch,
     subject,
   );
   const residual = residualAtOrigin(board).map((device) => judgeResidual(rules, device, around, sheet, subject));
   const tailsCapacity = rules.tailsCapacity(supply, phases, sheet);
-  const tails = judgeTails(rules, supply, tailsCapacity, around, sheet.part('Overload of the tails'), subject);
+  const tails = judgeTails(rules, supply, tailsCapacity, tailsEnd, sheet.part('Overload of the tails'), subject);
   const transformer = supply.transformer && judgeTransformer(supply.transformer, found, sheet, subject);
   const ratings: Ratings = {
     cutOut: cutOutRating,

@@ -1,5 +1,6 @@
 import {
   type CheckResult,
+  type Fact,
   factValue,
   isMissing,
   type Known,
@@ -84,11 +85,12 @@ function smaller(ofPart: Demand, metered: ((sheet: Sheet) => Demand) | undefined
 const largest = (values: readonly Known<Amperes>[]): Known<Amperes> =>
   whenKnown(values, (...all) => amperes(Math.max(0, ...(all as readonly number[]))));
 
-const mainSwitchOf = (board: Board): Known<Amperes> => {
-  const rating = board.mainSwitch?.rating;
-  const name = `main switch of ${board.id}`;
-  if (rating?.state === 'between') return rating.least;
-  return rating ? factValue(name, rating) : missing({ kind: 'fact', fact: name, obtain: 'label of the main switch' });
+const mainSwitchOf = ({ id, mainSwitch }: Board): Known<Amperes> => {
+  const { rating, fuseAhead } = mainSwitch ?? {};
+  const name = `main switch of ${id}`;
+  const least = (fact: Fact<Amperes>) => (fact.state === 'between' ? fact.least : factValue(name, fact));
+  const own = rating ? least(rating) : missing({ kind: 'fact', fact: name, obtain: 'label of the main switch' });
+  return fuseAhead ? whenKnown([own, least(fuseAhead)], (a, b) => amperes(Math.min(a, b))) : own;
 };
 
 /**

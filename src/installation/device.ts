@@ -63,4 +63,6 @@ export interface Switch {
   readonly rating: Fact<Amperes>;
   /** Whether its maker declares it protected against overload by the devices around it; nobody says so when absent. */
   readonly overloadDeclared?: Fact<boolean>;
+  /** Fuse of a switch-fuse that stands in the tails ahead of it, A; none when absent. */
+  readonly fuseAhead?: Fact<Amperes>;
 }

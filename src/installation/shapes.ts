@@ -142,13 +142,18 @@ export const shapes = {
     standingLeakage: ['fact?', 'chargeCurrent'],
     power: ['plain?', 'chargePower'],
   },
-  mainSwitch: { rating: ['fact', 'deviceRating'], overloadDeclared: ['fact?', 'yes'] },
+  mainSwitch: {
+    rating: ['fact', 'deviceRating'],
+    overloadDeclared: ['fact?', 'yes'],
+    fuseAhead: ['fact?', 'deviceRating'],
+  },
   control: {
     name: ['plain', 'text'],
     limit: ['fact', 'controlLimit'],
     controls: ['list', 'text'],
     reaction: ['fact?', 'excessTime'],
     keepsFuse: ['fact?', 'yes'],
+    fallback: ['fact?', 'chargeCurrent'],
   },
   board: {
     id: ['plain', 'text'],

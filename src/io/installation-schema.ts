@@ -277,7 +277,13 @@ const boardShape = {
   kind: must(z.literal('board')),
   at: may(quantityField('length')),
   id: must(NAME),
-  mainSwitch: may(record('mainSwitch', { rating: must(factField('deviceRating')), overloadDeclared: may(yes) })),
+  mainSwitch: may(
+    record('mainSwitch', {
+      rating: must(factField('deviceRating')),
+      overloadDeclared: may(yes),
+      fuseAhead: may(factField('deviceRating')),
+    }),
+  ),
   conditionalRating: may(factField('breakingCapacity')),
   rating: may(factField('deviceRating')),
   residual: may(z.array(boardResidual).max(20)),
@@ -289,6 +295,7 @@ const boardShape = {
       controls: must(z.array(NAME).max(200)),
       reaction: may(factField('excessTime')),
       keepsFuse: may(yes),
+      fallback: may(factField('chargeCurrent')),
     }),
   ),
   spareWays: may(fact(COUNT)),

@@ -89,8 +89,11 @@ export function withLimits(
     const limit = (end: 'from' | 'to'): ConditionLimit | undefined => {
       const found = tightest(ends, end);
       if (found) return { ...found, ...insteadBeyond(code, survey, rules, installation, assumption, found) };
-      // nothing that was examined breaks a rule: what is advised ends somewhere
-      advised ??= endsBy({ advice: true });
+      // nothing that was examined breaks a rule: what is advised may end somewhere
+      const rests = runs.some((a) =>
+        a.results.some((r) => r.weight === 'advice' && r.conditions?.includes(assumption)),
+      );
+      advised ??= rests ? endsBy({ advice: true }) : [];
       const soft = tightest(advised, end);
       return soft && { ...soft, advice: true };
     };

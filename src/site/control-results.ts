@@ -1,4 +1,4 @@
-import { mainFuseExcessKnown } from '../charging/definitions.js';
+import { controlFailsSafe, mainFuseExcessKnown } from '../charging/definitions.js';
 import { judgeMainFuse } from '../charging/index.js';
 import type { WiringCode } from '../codes/wiring-code.js';
 import {
@@ -11,8 +11,9 @@ import {
   missing,
   notDetermined,
   type Sheet,
+  whenKnown,
 } from '../core/index.js';
-import { type Board, type OvercurrentDevice, outletsBelow } from '../installation/index.js';
+import { type Board, lineConductors, type OvercurrentDevice, outletsBelow } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds } from '../units/index.js';
 
 /** A range is taken at the end that heats the fuse more. */
@@ -47,7 +48,35 @@ function riseOf({ board, existing }: Controlled): Known<Amperes> {
  * within the time that the control takes. Whoever makes the control may state it; it may be worked out; or limit and other
  * load together stay within the rating of the device. While nobody knows, nobody has said that the fuse holds.
  */
-export function controlResults(
+export const controlResults = (
+  code: Pick<WiringCode, 'timeCurrentLimits'>,
+  at: Controlled,
+  sheet: Sheet,
+): readonly CheckResult[] => [...fallbackResults(at, sheet), ...excessResults(code, at, sheet)];
+
+/** The other load, the points that are not held, and what those that are held still draw, against the device ahead. */
+function fallbackResults(at: Controlled, sheet: Sheet): readonly CheckResult[] {
+  const { control } = at.board;
+  if (!control?.fallback) return [];
+  const fallback = upper(`current to which ${control.name} falls back without its sensor`, control.fallback);
+  const rise = riseOf(at);
+  const { rating: ahead } = at.ahead;
+  const rating = ahead.state === 'between' ? ahead.least : factValue(`rating of ${at.aheadWords}`, ahead);
+  const held = outletsBelow(at.board).filter((o) => o.kind === 'charge-point' && control.controls.includes(o.id));
+  const on = Math.max(
+    ...lineConductors.map((line) => held.filter((o) => 'lines' in o && o.lines.includes(line)).length),
+  );
+  const holds = whenKnown([fallback, rise, rating], (i, other, most) => other + on * i <= most);
+  const words = whenKnown(
+    [fallback, rise, rating],
+    (i, other, most) => `${whole(other)} A, and ${on} x ${whole(i)} A, against ${whole(most)} A of ${at.aheadWords}`,
+  );
+  return [sheet.check(controlFailsSafe, { holds, because: isMissing(words) ? '' : words })];
+}
+
+const whole = (amps: number): number => Math.round(amps * 10) / 10;
+
+function excessResults(
   { timeCurrentLimits }: Pick<WiringCode, 'timeCurrentLimits'>,
   at: Controlled,
   sheet: Sheet,

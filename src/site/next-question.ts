@@ -143,7 +143,7 @@ function openFacts(installation: Installation, runs: readonly string[]): readonl
   return found;
 }
 
-/** Whether it is found out only once the work is done: what a rod that is yet to be driven will measure. */
+/** Whether it is found out only once the work is done: what a new rod will measure. */
 const comesLater = ({ fact, path }: NextQuestion): boolean => fact === 'electrode.resistance' && path[0] !== 'supply';
 
 const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm'];

@@ -39,8 +39,15 @@ const withBoard = (survey: Survey, board: Board): Survey => ({
 });
 
 /** What the maker of a limiter that is offered states of it. */
-export const limiterFacts = ({ limiterReaction: reaction, limiterKeepsFuse: keepsFuse }: Survey['work']) =>
-  stated({ reaction, keepsFuse });
+export const limiterFacts = ({
+  limiterReaction: reaction,
+  limiterKeepsFuse: keepsFuse,
+  limiterFallback: fallback,
+}: Survey['work']) => stated({ reaction, keepsFuse, fallback });
+
+/** Whether somebody looked, and no current sensor can be fitted on the tails. */
+export const noSensor = ({ work: { sensorPossible } }: Pick<Survey, 'work'>): boolean =>
+  sensorPossible?.state === 'known' && !sensorPossible.value;
 
 /** The boards that a feeder feeds get a load control, at what the feeder carries. */
 function withControlBelow(
@@ -48,7 +55,7 @@ function withControlBelow(
   runId: string,
   limit: Amperes,
   points: readonly string[],
-  makers: Pick<NonNullable<Board['control']>, 'reaction' | 'keepsFuse'>,
+  makers: Pick<NonNullable<Board['control']>, 'reaction' | 'keepsFuse' | 'fallback'>,
 ): Board {
   return {
     ...board,
@@ -138,6 +145,7 @@ function withLimiter(
   const named = boardsOf(board).find((b) => b.control)?.control;
   if (named) return { id, title, discarded: `the survey already names a load control: ${named.name}` };
   const { limiter } = supply;
+  const blind = noSensor(survey);
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
   // an estimate that is above the limit does not say that a measurement would be
   // one limiter for a point is enough where only a feeder asks for it
@@ -146,6 +154,8 @@ function withLimiter(
   const to = forNotice ?? limiter.limit;
   const helps =
     forNotice !== undefined || limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
+  if (helps && blind && crowded.length === 0)
+    return { id, title, discarded: `no current sensor can be fitted on the ${tails} and joined to the charge points` };
   if (!helps && !forFeeder)
     return {
       id,
@@ -173,7 +183,7 @@ function withLimiter(
     changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run), makers);
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
   }
-  if (helps && typeof to === 'number') {
+  if (helps && !blind && typeof to === 'number') {
     const name = `load limiter of the charge points, current sensors on the ${tails}`;
     const limit = known(to, forNotice === undefined ? 'least rating in the way' : 'what the operator is only told of');
     changed = { ...changed, control: { name, limit, controls: pointsOf(survey), ...makers } };

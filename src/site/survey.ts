@@ -48,10 +48,14 @@ export interface WorkFacts {
   readonly surface?: Fact<(typeof workLabels.surface)[number]>;
   /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
   readonly sensorCable?: Fact<Metres>;
+  /** Whether a current sensor can be fitted on the tails and joined to the charge point; nobody has looked when absent. */
+  readonly sensorPossible?: Fact<boolean>;
   /** Longest time in which a load limiter that is offered makes room, vehicles included, s, by its data sheet; not known when absent. */
   readonly limiterReaction?: Fact<Seconds>;
   /** Whether the maker of a load limiter that is offered states that it keeps the fuse from operating; not known when absent. */
   readonly limiterKeepsFuse?: Fact<boolean>;
+  /** Current that each charge point still draws on a line when a load limiter that is offered has lost its sensor, A; not asked for when absent. */
+  readonly limiterFallback?: Fact<Amperes>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
   readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service' | 'sound-cut-out';
   /** Travelling, there and back, in minutes. */

@@ -143,11 +143,11 @@ describe('assess over ranges', () => {
       find(assess(own as typeof smallCode, build({ circuits }), 'ev'), 'beside-two');
     expect(over(known(3))?.verdict).toBe('fail');
     expect(over(known(2))?.verdict).toBe('not-determined');
-    const partly = over(between(2, 3));
+    const partly = over(between<number>(2, 3));
     expect(partly?.verdict).toBe('not-determined');
     expect(partly?.gaps?.[0]).toEqual(asked);
     expect(partly?.gaps?.[1]).toMatchObject({ obtain: expect.stringContaining('for a part of it beside-two fails') });
-    expect(over(between(3, 4))?.verdict).toBe('fail');
+    expect(over(between<number>(3, 4))?.verdict).toBe('fail');
   });
 
   it('judges each check where it is worst: a high loop impedance for disconnection, a high current for breaking', () => {

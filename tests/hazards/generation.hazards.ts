@@ -1,6 +1,9 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import {
+  type Amperes,
   amperes,
+  type Board,
+  type Fact,
   known,
   type Line,
   type Load,
@@ -26,12 +29,17 @@ const heater = (amps: number, change: Partial<Load> = {}): Load =>
 const told = (
   what: string,
   feeds: readonly Outlet[],
-  of: { readonly area?: number; readonly rating?: number } & Partial<Pick<Run, 'lines' | 'residual' | 'ring'>> = {},
+  of: {
+    readonly area?: number;
+    readonly rating?: number;
+    /** What differs of the board. */
+    readonly board?: Partial<Board>;
+  } & Partial<Pick<Run, 'lines' | 'residual' | 'ring'>> = {},
 ): Case => ({
   what,
   told: () => {
     const run = soundCircuit();
-    const { area = 2.5, rating = 20, lines = ['L1'], ...rest } = of;
+    const { area = 2.5, rating = 20, lines = ['L1'], board: itsOwn = {}, ...rest } = of;
     const own: Run = {
       ...run,
       residual: [],
@@ -49,9 +57,14 @@ const told = (
       feeds,
     };
     const supply = lines.length === 3 ? { phases: known(3 as const, seen) } : {};
-    const board = { rating: known(amperes(160), 'marking') };
+    const board = { rating: known(amperes(160), 'marking'), ...itsOwn };
     return assessed(code, soundHouse([own], supply, board), 'ev', { ...premises, makersLetThrough: 12_000 });
   },
+});
+/** A board of 100 A behind a switch-fuse. */
+const fusedBoard = (fuseAhead: Fact<Amperes>): Partial<Board> => ({
+  rating: known(amperes(100), 'marking'),
+  mainSwitch: { rating: known(amperes(100), seen), fuseAhead },
 });
 const device = (opensAllLive: ResidualDevice['opensAllLive']): Pick<Run, 'residual'> => ({
   residual: [
@@ -216,6 +229,26 @@ export const chapter: Chapter = {
       }),
       sound: told('No residual current device is needed here, and there is none.', [heater(10), source(16)], {
         area: 6,
+      }),
+    },
+    {
+      id: 'board-fed-from-both-sides',
+      title: 'A board of 100 A between a fuse of 100 A and the sun',
+      harm: 'At noon the roof gives 20 A and the street 100 A, and the busbar of the board, made for 100 A, carries what no device sees.',
+      clause: 'BS 7671:2018+A2:2022, 551.7.2, from memory',
+      mustNotSay: 'That a switch-fuse helps whatever is in it.',
+      check: 'board-rating',
+      unsafe: told(
+        'Inverter of 16 A behind 20 A; of a switch-fuse in the tails nobody has read the fuse.',
+        [source(16)],
+        {
+          area: 6,
+          board: fusedBoard(unknown('its label')),
+        },
+      ),
+      sound: told('The same, the fuse in it being of 80 A.', [source(16)], {
+        area: 6,
+        board: fusedBoard(known(amperes(80), 'label')),
       }),
     },
   ],

@@ -127,6 +127,22 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'load-control-without-its-sensor',
+      title: 'A limiter that goes on charging when its sensor is lost',
+      harm: 'The clamp has slipped off the tails. The car draws 16 A beside a house that is cooking, and the fuse of the distributor opens at supper time.',
+      clause: 'common practice of load control, no source: what is spare has to be at least the fall-back current',
+      mustNotSay: 'That the limiter protects the fuse, sensor or not.',
+      check: 'load-control-fails-safe',
+      unsafe: {
+        what: 'A limiter of 80 A beside a demand of 70 A, fuse of 80 A; without its sensor the point goes on at 16 A.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated, fallback: '16 A' })]]),
+      },
+      sound: {
+        what: 'The same; without its sensor the point goes on at 6 A.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated, fallback: '6 A' })]]),
+      },
+    },
+    {
       id: 'slow-load-control-beside-the-main-fuse',
       title: 'A limiter that takes a minute',
       harm: 'For a minute each evening the fuse of the distributor carries more than it is made for, until it opens.',

@@ -21,6 +21,12 @@ const cables: Readonly<Record<string, Record<string, Json>>> = {
     cores: 2,
     protective: 'bare-core',
   },
+  'two-core without earth': {
+    construction: 'multicore',
+    insulation: 'thermoplastic-70',
+    cores: 2,
+    protective: 'none',
+  },
   'armoured 3-core': { construction: 'armoured', insulation: 'thermosetting-90', cores: 3, protective: 'core' },
   'armoured 5-core': {
     construction: 'armoured',
@@ -116,6 +122,7 @@ function existingCircuit(
   rating: string,
   area: string,
   lines: Json = ['L1'],
+  change: Record<string, Json> = {},
 ): Json {
   return {
     id,
@@ -126,6 +133,7 @@ function existingCircuit(
     cable: { ...cableOf('twin and earth'), area },
     stretches: [],
     feeds: [{ kind: 'load', id: `${id} load`, residualType: 'A', lines, standardCircuit: true, ...load }],
+    ...change,
   };
 }
 
@@ -177,7 +185,8 @@ interface ShortPoint {
   readonly id?: string;
   readonly from?: string;
   readonly lines?: Json;
-  readonly cables?: readonly string[];
+  /** Names; with its size one that lies there already. */
+  readonly cables?: readonly (string | readonly [name: string, area: string, by: string])[];
   readonly route: readonly ShortStretch[];
   /** What differs of the point itself. */
   readonly point?: Record<string, Json>;
@@ -201,8 +210,8 @@ interface ShortBoard {
   };
   readonly change?: Record<string, Json>;
 }
-/** Name of a circuit, or [name, load, rating of the device, area, lines]. */
-type ShortCircuit = string | readonly [string, Record<string, Json>, string, string, Json?];
+/** Name of a circuit, or [name, load, rating of the device, area, lines, what differs of the circuit]. */
+type ShortCircuit = string | readonly [string, Record<string, Json>, string, string, Json?, Record<string, Json>?];
 /** A survey in short: a base, and what differs from it. */
 export interface ShortSurvey {
   readonly base: 'by photograph' | 'measured' | 'three-phase';
@@ -257,7 +266,9 @@ const pointOf = (base: ShortSurvey['base'], p: ShortPoint, i: number): Json => {
       ...p.device,
     },
     residual: p.residual ?? [threePhase ? { ...residual, ratedCurrent: '40 A' } : residual],
-    cables: (p.cables ?? ['armoured 3-core']).map(cableOf),
+    cables: (p.cables ?? ['armoured 3-core']).map((c) =>
+      typeof c === 'string' ? cableOf(c) : { ...cableOf(c[0]), area: { known: c[1], by: c[2] } },
+    ),
     terminalTemperature: { known: '70 °C', by: 'instructions for device and point' },
     route: p.route.map(stretchOf),
     ...(p.vehicle === undefined ? {} : { vehicle: p.vehicle }),

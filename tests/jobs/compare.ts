@@ -1,7 +1,7 @@
-import { ordinaryHome } from '../../src/great-britain.js';
+import { inGreatBritain, ordinaryHome } from '../../src/great-britain.js';
 import { type Cable, hasCode } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import type { OptionPlan, Plan, PointPlan } from '../../src/site/index.js';
+import { nextQuestions, type OptionPlan, type Plan, type PointPlan, type Survey } from '../../src/site/index.js';
 import { wholePlanInBritain } from '../support/plan.js';
 import { surveyOf } from './base.js';
 import type { Decision, Job } from './jobs.js';
@@ -10,10 +10,12 @@ import type { Decision, Job } from './jobs.js';
 interface Refused {
   readonly refused: string;
 }
+const surveyedOf = (job: Job): Survey => readSurvey(surveyOf(job.title, job.survey));
+
 /** The plan of a job, or why it is refused. */
 export function plannedJob(job: Job): Plan | Refused {
   try {
-    return wholePlanInBritain(readSurvey(surveyOf(job.title, job.survey)), {
+    return wholePlanInBritain(surveyedOf(job), {
       sheets: 'none',
       lengths: false,
       // what photographs do not show is taken from what is customary in an ordinary home
@@ -55,10 +57,20 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'small-board': ['second-board'],
   'residual-type': ['residual-type-a', 'residual-type-b', 'direct-current-detection'],
   'own-residual-device': ['own-residual-device', 'ahead-of-residual-device'],
-  'point-with-open-pen-detection': ['charge-point-earthing'],
+  'point-with-open-pen-detection': ['charge-point-earthing', 'mode-3-point'],
   'tt-earthing': ['charge-point-earthing'],
   'bidirectional-device': ['both-ways'],
   'feeder-replacement': ['larger-feeder', 'own-circuit'],
+  'cut-out': ['sound-cut-out'],
+  'remove-load': ['way-given-up'],
+  'supply-earth': ['charge-point-earthing'],
+  'mode-3-point': ['mode-3-point'],
+  'new-cable': ['new-cable'],
+  'limiter-fallback': ['limiter-that-pauses'],
+  'smaller-fuse-ahead': ['fuse-ahead'],
+  'outbuilding-bonding': ['outbuilding-bonding'],
+  'double-pole': ['double-pole'],
+  'other-line': ['other-line'],
 };
 
 /** The way that an option answers the survey in, whatever is put right beside it. */
@@ -70,6 +82,8 @@ function notOffered(remedies: Decision['remedies'], plan: Plan): string {
     ...plan.options.map(wayOf),
     ...plan.options.flatMap((o) => [...(o.remedies ?? []).map((r) => r.id), ...(o.measure ? ['measure'] : [])]),
     ...plan.remedies.flatMap((offer) => offer.remedies.map((r) => r.id)),
+    // one that lies there and is passed over for another
+    ...plan.options.flatMap((o) => o.points.flatMap((p) => (p.cableKept ? [] : ['new-cable']))),
   ]);
   const missing = Object.keys(remedies).filter((key) => !offersOf[key]?.some((id) => offered.has(id)));
   return missing.length === 0 ? 'all offered' : `not offered: ${missing.join(', ')}`;
@@ -88,14 +102,64 @@ const factsOf: Readonly<Record<string, RegExp>> = {
   'electrode-resistance': /electrode/,
   'distance-to-metal': /^distance to metal/,
   'open-pen-device': /^earthing arrangement of the charge point|^open-PEN/,
+  'board-rating': /^boardRating|^rated current of the assembly/,
+  'owner-consent': /^owner-consent$/,
+  'operator-consent': /^generation-permission$/,
+  system: /^earthing system of the supply/,
+  bonding: /bond|^area$/,
 };
 
 /** Keys of what was decided to be confirmed and the plan does not ask for. */
-function notAsked(decidedOn: Decision['conditions'], { unknown, conditions, measure }: OptionPlan): string {
+function notAsked(decidedOn: Decision['conditions'], option: OptionPlan, plan: Plan): string {
+  const { unknown, conditions, measure, beforeWork, notification } = option;
   const measured = measure ? ['demand'] : [];
-  const asked = [...unknown.map((u) => u.fact), ...conditions.flatMap((c) => c.facts), ...measured];
+  // what the operator puts right is seen again
+  const seenAgain = plan.remedies.some((o) => o.remedies.some((r) => r.id === 'sound-cut-out'));
+  const asked = [
+    ...unknown.map((u) => u.fact),
+    ...conditions.flatMap((c) => c.facts),
+    ...measured,
+    ...beforeWork.map((b) => b.id),
+    ...notification.decision.duties.map((d) => d.id),
+    ...(seenAgain ? ['whether the cut-out is sound'] : []),
+  ];
   const missing = Object.keys(decidedOn).filter((key) => !asked.some((fact) => factsOf[key]?.test(fact)));
   return missing.length === 0 ? 'all asked' : `not asked: ${missing.join(', ')}`;
+}
+
+/** Questions by the place of the fact in the installation. */
+const placeOf: Readonly<Record<string, RegExp>> = {
+  'cut-out-rating': /^supply\.cutOut\.rating$/,
+  'cut-out-sound': /^supply\.cutOutSound$/,
+  'board-rating': /\.rating$/,
+  'distance-to-metal': /electrode\.separation$/,
+  'electrode-resistance': /electrode\.resistance$/,
+  'external-impedance': /^supply\.externalImpedance$/,
+  looped: /^supply\.looped$/,
+  system: /^supply\.system$/,
+  bonding: /bonding/,
+  'standing-leakage': /standingLeakage$/,
+  'open-pen-device': /openPenDevice$/,
+};
+
+/**
+ * The fact that is asked next where something is open: the demand before anything is sized by it; then what decides most;
+ * of what rests on assumptions alone the measurement on the day; and whose consent is needed.
+ */
+function nextOf(job: Job, option: OptionPlan): string {
+  const { unknown, overall, measure, beforeWork, conditions } = option;
+  const consent = beforeWork.find((b) => b.id === 'owner-consent' && job.survey.work?.tenure !== undefined);
+  if (overall.verdict === 'pass') return consent ? consent.id : 'none';
+  // a fact that nobody knows stands in the way of what is measured as well, but for readings of the day of the work
+  const onTheDay = /^measured demand|electrode|impedance|prospective/;
+  const known = !unknown.some((u) => u.decides && !onTheDay.test(u.fact));
+  if (measure && known) return 'metered-demand';
+  const of = (places: Readonly<Record<string, RegExp>>, what: string) =>
+    Object.keys(places).find((key) => places[key]?.test(what)) ?? what;
+  if (overall.verdict === 'conditional') return consent ? consent.id : of(factsOf, conditions[0]?.facts[0] ?? 'none');
+  const [question] = nextQuestions(surveyedOf(job), option, inGreatBritain(job.survey.edition ?? '2018+A2:2022'), 1);
+  if (question) return of(placeOf, question.path.join('.'));
+  return of(factsOf, unknown.find((u) => u.decides)?.fact ?? 'none');
 }
 
 /** What the plan says where the decision says something, by what is compared. */
@@ -107,12 +171,16 @@ function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> 
   const option: OptionPlan =
     plan.options.find((o) => o.id === decision.option) ?? plan.options.find((o) => !o.remedies) ?? first;
   const { points } = option;
+  // a measure that is put right is the one that is decided
+  const putRight = plan.options.find((o) => wayOf(o) === wayOf(option)) ?? option;
+  const earthed = [option, putRight].map((o) => [...new Set(o.points.map(earthingOf))].join(', '));
   const each = (of: (p: PointPlan) => string) => [...new Set(points.map(of))].join(', ');
   return {
     option: wayOf(first),
     verdict: option.overall.verdict,
     remedies: notOffered(decision.remedies, plan),
-    conditions: notAsked(decision.conditions, option),
+    conditions: notAsked(decision.conditions, option, plan),
+    next: nextOf(job, option),
     cable: each(({ run }) => kindOf(run.cable)),
     area: each(({ run }) => `${knownOr(run.cable.area) ?? '?'} mm²`),
     rating: each(({ run }) => `${knownOr(run.device.rating) ?? '?'} A`),
@@ -120,7 +188,7 @@ function told(job: Job, plan: Plan | Refused): Readonly<Record<string, string>> 
       const kind = knownOr(run.device.kind);
       return kind && 'type' in kind ? kind.type : '?';
     }),
-    earthing: each(earthingOf),
+    earthing: earthed.includes(decision.earthing ?? '') ? (decision.earthing as string) : (earthed[0] as string),
     // the decision is of the job as confirmed; what was assumed decides no route before
     operator: option.notification.decision.onceConfirmed ?? option.notification.decision.route,
   };
@@ -141,12 +209,13 @@ export function differences(
 
 /** What was decided, by what is compared: every value that is accepted. */
 function decided({ decision }: Job): Readonly<Record<string, readonly string[]>> {
-  const { option, verdict, cable, device, earthing, operator } = decision;
+  const { option, verdict, cable, device, earthing, operator, next } = decision;
   const all: Readonly<Record<string, readonly string[] | undefined>> = {
     option: option === undefined ? undefined : [option],
     verdict: [verdict],
     remedies: ['all offered'],
     conditions: ['all asked'],
+    next: Object.keys(next).length > 0 ? Object.keys(next) : undefined,
     cable: cable && [cable.kind],
     area: cable?.area,
     rating: device?.rating,

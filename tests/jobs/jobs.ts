@@ -45,18 +45,22 @@ export interface Job {
 export const remedyKeys: readonly string[] = [
   'bidirectional-device',
   'cut-out',
+  'double-pole',
   'earthing-conductor',
   'electrode',
   'feeder-replacement',
   'isolator',
   'larger-fuse',
   'limiter',
+  'limiter-fallback',
   'lower-setting',
   'main-bonding',
   'main-switch',
   'measure-demand',
   'mode-3-point',
   'new-cable',
+  'other-line',
+  'outbuilding-bonding',
   'own-residual-device',
   'point-with-open-pen-detection',
   'remove-load',
@@ -73,6 +77,8 @@ export const remedyKeys: readonly string[] = [
 
 /** What is confirmed on site. */
 export const conditionKeys: readonly string[] = [
+  'board-rating',
+  'bonding',
   'building-control',
   'cut-out-rating',
   'cut-out-sound',
@@ -93,6 +99,8 @@ export const conditionKeys: readonly string[] = [
 
 /** What is asked next. */
 export const questionKeys: readonly string[] = [
+  'board-rating',
+  'bonding',
   'cut-out-rating',
   'cut-out-sound',
   'distance-to-metal',
@@ -104,6 +112,7 @@ export const questionKeys: readonly string[] = [
   'open-pen-device',
   'owner-consent',
   'standing-leakage',
+  'system',
 ];
 
 /** Every job of `docs/jobs`, in the order of their numbers. */

@@ -57,7 +57,7 @@ export function jobsPage(compared: readonly Compared[], others: readonly NotExpr
     '',
     `${compared.length} jobs as they come in, each with what a competent electrician decides and why, written down before the survey was planned,`,
     `and compared with the plan whenever the tests run. In ${same} of them the plan says the same of option, verdict, cable, device,`,
-    `earthing, operator's route, remedies and conditions; ${single} single points differ, each with its reason. Published jobs name their source, and what was`,
+    `earthing, operator's route, remedies, conditions and the next question; ${single} single points differ, each with its reason. Published jobs name their source, and what was`,
     'filled in around them is said; the others are common practice without a source. No decision was fitted to the plan: where one was',
     'wrong, it says so. The surveys, in short form, are the files in `docs/jobs`. Everything is by BS 7671:2018+A2:2022 where no other',
     'edition is named; the edition in force, local rules and licensed practice decide.',

@@ -95,6 +95,19 @@ export const mainFuseExcessKnown = /* @__PURE__ */ statement({
 });
 
 /**
+ * What a load control lets through when it has lost its sensor is no more than the device ahead carries. Common practice of
+ * load control, no source.
+ */
+export const controlFailsSafe = /* @__PURE__ */ statement({
+  id: 'load-control-fails-safe',
+  title:
+    'Without its sensor the load control leaves the charge points no more than the device ahead carries beside the other load',
+  weight: 'rule',
+  source: { document: 'common practice of load control', provenance: 'common-practice' },
+  caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
+});
+
+/**
  * Whether the main fuse carries what a load control lets through while other load rises. The fuse is taken to carry the
  * whole limit already.
  * @param excess `limit` that the control keeps, A; `rise` of the other load at most, A, of rises that follow one another

@@ -62,6 +62,14 @@ export const feedsBack = (o: Load | ChargePoint): boolean =>
 export const deviceAhead = ({ path, installation }: CircuitPlace): OvercurrentDevice =>
   path.feeders.at(-1)?.device ?? installation.supply.cutOut;
 
+/** The same, or the fuse of a switch-fuse between it and the board where that is rated lower. */
+function fusedAhead(circuit: CircuitPlace): OvercurrentDevice {
+  const device = deviceAhead(circuit);
+  const fuse = circuit.board.mainSwitch?.fuseAhead;
+  const lower = fuse?.state === 'known' && device.rating.state === 'known' && fuse.value < device.rating.value;
+  return lower ? { ...device, rating: fuse } : device;
+}
+
 /** Whether a device on a board serves a run that leaves it. */
 const serves = ({ serves: named }: ResidualDevice & { readonly serves?: readonly string[] }, run: Run) =>
   named === undefined || named.includes(run.id);
@@ -226,7 +234,7 @@ export const residualScopes = {
   infeeds: {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly InfeedPlace[] => [
-      { name: 'device ahead', device: deviceAhead(circuit) },
+      { name: 'device ahead', device: fusedAhead(circuit) },
       ...circuit.board.runs
         .filter((r) => outletsBelow(r).some(mayFeedBack))
         .map(({ id, device }) => ({ name: id, device })),

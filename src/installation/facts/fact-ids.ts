@@ -18,6 +18,7 @@ conditional short-circuit rating | board.conditionalRating
 conductorArea | cable.area
 containment of … | stretch.containment
 current of … | load.current
+current to which … falls back without its sensor | control.fallback
 cutOutRating | supply.cutOut.rating
 depth of … | stretch.depth
 detection of 6 mA direct current | chargePoint.directCurrentDetection

@@ -84,7 +84,7 @@ about | What it rests on | customer | Over what time, and by what, was it measur
 
 = bonded
 what | What is bonded | site | Which service or part is bonded? | - | water | -
-area | Size | site | What size is the bonding conductor? | the conductor with a ruler beside it | 10 mm² | -
+area | Size of the bonding conductor | site | What size is the bonding conductor? | the conductor with a ruler beside it | 10 mm² | -
 
 = electrode
 resistance | Resistance of the electrode | site | What resistance to earth was measured at the electrode? | the display of the tester | 45 Ω | -
@@ -222,6 +222,7 @@ power | Rated power | maker | What rated power does the maker state? | the data 
 = mainSwitch
 rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
 overloadDeclared | Overload protection declared | maker | Does the maker name the fuse that protects the main switch against overload? | - | true | -
+fuseAhead | Fuse ahead of the main switch | site | What is the fuse of a switch-fuse rated at that stands in the tails ahead of the board? | its label | 80 A | Not the fuse of the cut-out; left out where there is none.
 
 = control
 name | Name of the load control | firm | What is the load control called? | - | limiter at the origin | -
@@ -229,6 +230,7 @@ limit | Limit | firm | To what current does it hold the supply, per line? | - | 
 controls | What it controls | firm | Which charge points does it hold back? | - | drive | -
 reaction | Time in which it makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 keepsFuse | The fuse is kept from operating, by the maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
+fallback | Current without its sensor | maker | What current does the charge point still offer when the limiter has lost its sensor? | the instructions | 6 A | 0 A where it pauses.
 
 = board
 kind | Kind | firm | What is it: a board, a load or a charge point? | - | board | -
@@ -336,8 +338,10 @@ replaceTails | Replace the tails | firm | Are the tails to be replaced? | - | fa
 digging | Digging | customer | Is the trench dug by hand or by machine? | the ground along the trench | hand | -
 surface | Surface | customer | Does the trench go through soil or turf, through paving, or through concrete or asphalt? | the ground along the trench | paving | -
 sensorCable | Cable of the current sensor | site | How long is the way from the meter tails to the charge point for a sensor cable? | - | 15 m | -
+sensorPossible | Current sensor on the tails | site | Can a current sensor be fitted on the meter tails and joined to the charge point, by cable or by radio? | the tails, and the way from them to the charge point | true | Without one no limiter at the origin is offered.
 limiterReaction | Time in which the limiter makes room | maker | Within what time has the limiter made room after the load has risen? | the data sheet | 20 s | From the rise of the load until charge points and vehicles have followed.
 limiterKeepsFuse | The limiter keeps the fuse from operating, by its maker | maker | Do the instructions of the limiter say that, set to the rating of the fuse, it keeps the fuse from operating? | its instructions | true | Set as it will be set, ahead of a fuse of that kind.
+limiterFallback | Current of the limiter without its sensor | maker | What current does the charge point still offer when the limiter has lost its sensor? | the instructions | 6 A | 0 A where it pauses.
 supplyChange | Change by the network operator | firm | Does the network operator change the supply? | - | larger-fuse | -
 travelMinutes | Travel, there and back, in minutes | firm | How many minutes does the journey take, there and back? | - | 40 | -
 outletHeight | Height of the outlet | customer | How high above the ground is the outlet to be? | - | 900 mm | -

@@ -1,4 +1,4 @@
-import { known } from '../../core/index.js';
+import { isMissing, known } from '../../core/index.js';
 import { type Board, RCBO_B } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
@@ -223,6 +223,32 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   ];
 }
 
+/** Fuses in which switch-fuses for homes are commonly bought, A: common practice, no source. */
+const switchFuses = [80, 63];
+
+/** A switch-fuse in the tails, so that what feeds the board from both sides stays within its rating. */
+function fuseAhead({ survey, result, plan }: Situation): readonly Change[] {
+  const { board, supply } = survey.installation;
+  const ahead = Math.min(
+    leastOf(supply.cutOut.rating) ?? Number.NaN,
+    leastOf(board.mainSwitch?.fuseAhead) ?? Number.POSITIVE_INFINITY,
+  );
+  const demands = plan.supply.lines.flatMap((l) => (isMissing(l.demand) ? [] : [l.demand]));
+  const room = (result.value?.value ?? Number.NaN) - ((result.limit?.value ?? Number.NaN) - ahead);
+  const rating = switchFuses.find((r) => r < ahead && r <= room + 1e-9 && demands.every((d) => d <= r + 1e-9));
+  if (rating === undefined || !board.mainSwitch || survey.wanted.some((w) => w.from !== board.id)) return [];
+  return [
+    {
+      survey: withFirstBoard(survey, {
+        mainSwitch: { ...board.mainSwitch, fuseAhead: known(amperes(rating), PUT_THERE) },
+      }),
+      what: `switch-fuse of ${rating} A in the tails ahead of ${board.id}`,
+      items: [item('switch-fuse', `switch-fuse ${rating} A in an enclosure`, 1, 'set')],
+      tasks: [['new enclosure with main switch', 1]],
+    },
+  ];
+}
+
 /** Remedies at the origin and at the board. */
 export const originRemedies: readonly SurveyRemedy[] = [
   { id: 'main-bonding', title: 'Main bonding brought up to size', checks: ['main-bonding-conductor'], ways: bonding },
@@ -265,6 +291,7 @@ export const originRemedies: readonly SurveyRemedy[] = [
     checks: ['way-of-its-own'],
     ways: anotherBoard,
   },
+  { id: 'fuse-ahead', title: 'A smaller fuse ahead of the board', checks: ['board-rating'], ways: fuseAhead },
   {
     id: 'new-board',
     title: 'A new board in place of the one that is there',

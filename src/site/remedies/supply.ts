@@ -1,13 +1,15 @@
 import { isMissing, known, stated, unknown } from '../../core/index.js';
 import { amperes } from '../../units/index.js';
-import { limiterFacts } from '../option-survey.js';
+import { limiterFacts, noSensor } from '../option-survey.js';
 import type { Survey } from '../survey.js';
 import {
   type Change,
   isKnown,
   leastOf,
+  PUT_THERE,
   type Situation,
   type SurveyRemedy,
+  withBoards,
   withFirstBoard,
   withSupply,
 } from './remedy.js';
@@ -23,7 +25,7 @@ function limited(survey: Survey, limit: number, tails: string): Survey {
       limit: known(amperes(limit), 'set so'),
       controls: control?.controls ?? pointsOf(survey),
       ...limiterFacts(survey.work),
-      ...stated({ reaction: control?.reaction, keepsFuse: control?.keepsFuse }),
+      ...stated({ reaction: control?.reaction, keepsFuse: control?.keepsFuse, fallback: control?.fallback }),
     },
   });
 }
@@ -48,7 +50,7 @@ function lowerLimit({ survey, plan, result, words }: Situation): readonly Change
   const now = leastOf(survey.installation.board.control?.limit);
   if (limit === undefined || (now !== undefined && now <= limit)) return [];
   const ratings = plan.supply.lines.some((l) => isMissing(l.demand));
-  if (ratings) return [];
+  if (ratings || noSensor(survey)) return [];
   return [
     {
       survey: limited(survey, limit, words.tails),
@@ -61,6 +63,7 @@ function lowerLimit({ survey, plan, result, words }: Situation): readonly Change
 function fuseAndLimiter({ survey, plan, words }: Situation): readonly Change[] {
   const { cutOut } = survey.installation.supply;
   const main = leastOf(survey.installation.board.mainSwitch?.rating) ?? Number.POSITIVE_INFINITY;
+  if (noSensor(survey)) return [];
   return plan.supply.changes
     .filter((c) => c.change === 'larger-fuse')
     .map((c) => {
@@ -107,6 +110,22 @@ function soundCutOut({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** A limiter that pauses the charge points when it loses its sensor, in place of one that leaves them running. */
+function failingSafe({ survey }: Situation): readonly Change[] {
+  const paused = known(amperes(0), PUT_THERE);
+  const then = withBoards(survey, (board) =>
+    board.control?.fallback ? { ...board, control: { ...board.control, fallback: paused } } : board,
+  );
+  const before = JSON.stringify(then.installation.board) === JSON.stringify(survey.installation.board);
+  if (before) return [];
+  return [
+    {
+      survey: { ...then, work: { ...then.work, limiterFallback: paused } },
+      what: 'load limiter of a make that pauses the charge points when it has lost its sensor',
+    },
+  ];
+}
+
 const demandChecks = ['demand-within-cut-out', 'demand-within-main-switch'];
 
 /** Remedies about demand and supply. */
@@ -117,6 +136,13 @@ export const supplyRemedies: readonly SurveyRemedy[] = [
     checks: ['service-of-its-own'],
     whenOpen: true,
     ways: unlooped,
+  },
+  {
+    id: 'limiter-that-pauses',
+    title: 'A limiter that pauses the charge points without its sensor',
+    checks: ['load-control-fails-safe'],
+    whenOpen: true,
+    ways: failingSafe,
   },
   { id: 'sound-cut-out', title: 'A sound cut-out', checks: ['cut-out-is-sound'], ways: soundCutOut },
   {

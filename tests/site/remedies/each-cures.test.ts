@@ -24,8 +24,13 @@ const tt: NonNullable<ShortSurvey['supply']> = {
   earthingConductorLaid: seen('buried-protected'),
 };
 const plain = { openPenDevice: seen('none') };
-const heater = (line: string, current: string, device: string, area: string) =>
-  [`heater ${line}`, { purpose: 'other', current }, device, area, [line]] as const;
+const heater = (line: string, current: string, device: string, area: string): ShortSurvey['circuits'][number] => [
+  `heater ${line}`,
+  { purpose: 'other', current },
+  device,
+  area,
+  [line],
+];
 
 interface Case {
   readonly remedy: string;

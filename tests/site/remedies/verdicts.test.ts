@@ -75,7 +75,12 @@ const cases: readonly Case[] = [
     // BS 7671, 411.5.3, note: at most 200 Ω
     check: 'electrode-stability',
   },
-  { remedy: 'limiter-for-notice', changes: [metered], check: 'demand-for-notice' },
+  // in a home a limiter at that figure is an option by itself
+  {
+    remedy: 'limiter-for-notice',
+    changes: [metered, ['about.premises', 'small-shop']],
+    check: 'demand-for-notice',
+  },
 ];
 
 const asWanted = (plan: Plan) => plan.options.find((o) => o.id === 'as-wanted');
