@@ -264,12 +264,18 @@ terminalTemperature | Temperature of the terminals | maker | For which conductor
 vehicle | Vehicle | customer | What is to be charged, and when? | - | - | -
 
 = vehicle
-energy | Energy for a night | customer | How many miles are driven on a long day? About three and a half miles take 1 kWh. | - | 30 kWh | -
+energy | Energy for a night | customer | How many miles are driven on a long day? About three and a half miles take 1 kWh. | - | 30 kWh | Left out where the battery is described.
+battery | Battery | customer | How full does the battery come home, and how full is it to leave? | - | - | Instead of the energy for a night.
 onBoardCurrent | Largest current of the vehicle | maker | At how many amperes can the vehicle charge, per line? | the page of the handbook | 32 A | -
 onBoardPhases | Phases of the vehicle | maker | On how many phases can the vehicle charge? | the page of the handbook | 1 | -
 arrives | Plugged in at | customer | At what time is it plugged in? | - | 18:30 | -
 leaves | Ready by | customer | At what time does it have to be ready? | - | 07:00 | -
 efficiency | Efficiency of charging | maker | What share of the energy taken reaches the battery? | - | 90 % | -
+
+= battery
+holds | Battery size | maker | How much energy does the battery hold, usable, when full? | the page of the handbook | 60 kWh | -
+onArrival | Charge on arrival | customer | How full is the battery when the vehicle is plugged in after a long day? | the display of the vehicle | 30 % | -
+onDeparture | Charge on departure | customer | How full does the battery have to be when the vehicle leaves? | - | 80 % | -
 
 = options
 dropLimit | Voltage drop of the firm's own | firm | To what voltage drop does the firm design, where that is less than the rules allow? | - | 3 % | -
