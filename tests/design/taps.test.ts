@@ -28,7 +28,6 @@ const riser = (feeds: readonly Board[], lengths: readonly number[] = [10, 18]): 
 const figures = (installation: Installation, run: string) =>
   assess(bs7671('2018+A2:2022'), installation, run).results.map((r) => [
     r.check,
-    r.subject,
     r.verdict,
     'value' in r ? r.value : 0,
   ]);
