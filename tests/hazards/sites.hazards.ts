@@ -1,7 +1,7 @@
 import { bs7671 } from '../../src/codes/bs7671/code.js';
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { feederDemandOf } from '../../src/demand/feeder.js';
-import { type Dwellings, dwellingsAtOnce } from '../../src/demand/index.js';
+import { type Dwellings, dwellingsAtOnce, type SupplyTransformer } from '../../src/demand/index.js';
 import {
   amperes,
   assess,
@@ -96,7 +96,12 @@ const tapped = (at?: number): Told => {
   const own = results.filter((r) => r.check === 'breaking-capacity');
   return { verdict: overall(own).verdict, results: own };
 };
-const transformer = (kVA: number): Partial<Supply> => ({
+const plate = (kVA: number, u: number) => ({
+  rating: known(voltAmperes(kVA * 1e3), looked),
+  impedanceVoltage: known(ratio(u), looked),
+  loss: known(watts(kVA * 15), looked),
+});
+const transformer = (kVA: number, more: Partial<SupplyTransformer> = {}): Partial<Supply> => ({
   transformer: {
     rating: known(voltAmperes(kVA * 1e3), looked),
     voltage: known(volts(433), looked),
@@ -105,6 +110,7 @@ const transformer = (kVA: number): Partial<Supply> => ({
     gridFaultPower: known(voltAmperes(100e6), looked),
     owner: 'customer',
     atOrigin: known(true, looked),
+    ...more,
   },
 });
 
@@ -168,6 +174,38 @@ export const chapter: Chapter = {
       check: 'demand-within-transformer',
       unsafe: { what: '20 flats, 83 A a line, on 50 kVA.', told: () => told(flats(20), transformer(50)) },
       sound: { what: 'The same on 100 kVA.', told: () => told(flats(20), transformer(100)) },
+    },
+    {
+      id: 'unlike-transformers-in-parallel',
+      title: 'Two unlike transformers reckoned as the sum of their plates',
+      harm: 'The one of the lower impedance takes two thirds of the load. It ages for both, unseen, because the meter of the two together shows less than their plates.',
+      clause: 'IEC 60076-1, rated power; IEC 60076-8, parallel operation, from memory',
+      mustNotSay: 'That two of 40 kVA, of 4.5 % and 9 %, carry 80 kVA.',
+      check: 'demand-within-transformer',
+      unsafe: {
+        what: '20 flats, 83 A a line, on 40 kVA of 4.5 % beside 40 kVA of 9 %.',
+        told: () => told(flats(20), transformer(40, { beside: [plate(40, 0.09)] })),
+      },
+      sound: {
+        what: 'The same on two of 4.5 %.',
+        told: () => told(flats(20), transformer(40, { beside: [plate(40, 0.045)] })),
+      },
+    },
+    {
+      id: 'transformer-with-harmonics',
+      title: 'A transformer whose load is far from sinusoidal',
+      harm: 'Rectifiers heat its windings by a fifth more than the current tells. The thermometer of the oil does not see the hot spot.',
+      clause: 'IEC 60076-1, rated power; EN 50464-3, factor K, from memory',
+      mustNotSay: 'That it carries the current on its plate when the factor K of its load is known to be 1.2.',
+      check: 'demand-within-transformer',
+      unsafe: {
+        what: '20 flats, 83 A a line, on 70 kVA, a factor K of 1.2.',
+        told: () => told(flats(20), transformer(70, { harmonicLossFactor: known(ratio(1.2), looked) })),
+      },
+      sound: {
+        what: 'The same with a factor K of 1.02.',
+        told: () => told(flats(20), transformer(70, { harmonicLossFactor: known(ratio(1.02), looked) })),
+      },
     },
   ],
 };
