@@ -4,9 +4,9 @@ import { equivalentCurrentOf, largestStartCurrentAnyAngle } from '../physics/pow
 import { amperes, formatIn, ohms, ratio } from '../units/index.js';
 import type { SanityQuestion } from './sanity-question.js';
 
-/** Change of the voltage that is customary at a supply, not more often than each 750 s. ENA ER P28, 1989: stands in one text. */
-const STEP = 0.03;
-/** Voltage over nominal below which detection by the voltage of a line opens a charge point: 207 V of 230 V. BS 7671, 722. */
+/** Largest lasting change of the voltage by equipment on a public supply. IEC 61000-3-3, from memory. */
+const STEP = 0.033;
+/** Voltage over nominal below which a charge point that watches the line may open. Common practice, no source. */
 const WINDOW = 0.9;
 
 const percent = (value: number): string => `${+(100 * value).toPrecision(2)} %`;
@@ -31,16 +31,16 @@ function stepOf({ id, startCurrent, workingShare }: Load, { supply }: Installati
   const change = (most * loop) / nominalVoltage;
   const often = workingShare
     ? 'It works again and again, for which the limit of flicker is lower still: the network operator says what is allowed, or the maker which impedance it needs.'
-    : `Up to ${formatIn(Math.floor(allowed), 'A')} change it by ${percent(STEP)}, which network operators customarily allow not more often than each 750 s: ask the operator, or for a starter that draws less.`;
+    : `Up to ${formatIn(Math.floor(allowed), 'A')} change it by ${percent(STEP)}, as much as equipment on a public supply may: ask the network operator, who may allow less, or for a starter that draws less.`;
   const window =
     change >= 1 - WINDOW
-      ? ` The voltage may fall below ${formatIn(WINDOW * nominalVoltage, 'V')}, where a charge point that watches it opens.`
+      ? ` The voltage may fall below ${formatIn(WINDOW * nominalVoltage, 'V')}, where a charge point that watches it may open.`
       : '';
   return [
     {
       of: `the start of ${id}`,
       question: `Is it known how ${id} starts or works? ${formatIn(most, 'A')} change the voltage at the origin by up to ${percent(change)}. ${often}${window}`,
-      provenance: 'one-source',
+      provenance: 'memory',
     },
   ];
 }
