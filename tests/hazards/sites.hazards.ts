@@ -70,8 +70,8 @@ const floor = (count: number): Told => {
   const { results } = feederDemandOf(bs7671Demand, building, 'riser', { premises: 'other' });
   return { verdict: overall(results).verdict, results };
 };
-/** What a circuit of a floor board is told of its fault current, the board tapped off a riser of 28 m at a distance, m. */
-const tapped = (at?: number): Told => {
+/** What a circuit of a floor board is told of one check, two boards tapped off a riser at distances, m. */
+const tapped = (check: string, of: 'ground floor' | 'top floor', at: number | undefined, top: number): Told => {
   const floorBoard = (id: string, from?: number): Board => ({
     kind: 'board',
     id,
@@ -86,14 +86,14 @@ const tapped = (at?: number): Told => {
         id: 'riser',
         device: { ...circuit().device, rating: A(63) },
         cable: { ...circuit().cable, area: known(squareMillimetres(16), looked) },
-        stretches: [stretch({ length: known(metres(28), looked) })],
-        feeds: [floorBoard('ground floor', at), floorBoard('top floor', 28)],
+        stretches: [stretch({ length: known(metres(top), looked) })],
+        feeds: [floorBoard('ground floor', at), floorBoard('top floor', top)],
       }),
     ],
     { prospectiveCurrent: known(amperes(9000), looked) },
   );
-  const { results } = assess(bs7671('2018+A2:2022'), building, 'circuit of ground floor');
-  const own = results.filter((r) => r.check === 'breaking-capacity');
+  const { results } = assess(bs7671('2018+A2:2022'), building, `circuit of ${of}`);
+  const own = results.filter((r) => r.check === check);
   return { verdict: overall(own).verdict, results: own };
 };
 const plate = (kVA: number, u: number) => ({
@@ -161,9 +161,12 @@ export const chapter: Chapter = {
       check: 'breaking-capacity',
       unsafe: {
         what: 'Boards along a riser of 28 m, 9 kA at its foot; nobody says where each is tapped.',
-        told: () => tapped(),
+        told: () => tapped('breaking-capacity', 'ground floor', undefined, 28),
       },
-      sound: { what: 'The same board, tapped 25 m up.', told: () => tapped(25) },
+      sound: {
+        what: 'The same board, tapped 25 m up.',
+        told: () => tapped('breaking-capacity', 'ground floor', 25, 28),
+      },
     },
     {
       id: 'transformer-beyond-its-rating',
@@ -174,6 +177,19 @@ export const chapter: Chapter = {
       check: 'demand-within-transformer',
       unsafe: { what: '20 flats, 83 A a line, on 50 kVA.', told: () => told(flats(20), transformer(50)) },
       sound: { what: 'The same on 100 kVA.', told: () => told(flats(20), transformer(100)) },
+    },
+    {
+      id: 'last-board-of-a-riser',
+      title: 'The last board of a long riser, reckoned by what flows at its end',
+      harm: 'The voltage at the top floor is too low whenever the floors below draw theirs: chargers pause, and motors run hot.',
+      clause: 'BS 7671:2018, 525.202 and Appendix 4, 6.4',
+      mustNotSay: 'That a riser drops what the last floor draws: below the first tap it carries all floors.',
+      check: 'voltage-drop',
+      unsafe: {
+        what: 'A board 10 m and one 80 m up a riser of 16 mm², 32 A at each.',
+        told: () => tapped('voltage-drop', 'top floor', 10, 80),
+      },
+      sound: { what: 'The second 40 m up.', told: () => tapped('voltage-drop', 'top floor', 10, 40) },
     },
     {
       id: 'unlike-transformers-in-parallel',
