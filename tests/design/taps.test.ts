@@ -1,6 +1,15 @@
 import { expect, test } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { amperes, assess, type Board, type Installation, known, metres, squareMillimetres } from '../../src/index.js';
+import {
+  amperes,
+  assess,
+  type Board,
+  type Installation,
+  isMissing,
+  known,
+  metres,
+  squareMillimetres,
+} from '../../src/index.js';
 import { chargePoint, circuit, house, stretch } from '../support/house.js';
 
 const floor = (id: string, at?: number): Board => ({
@@ -70,7 +79,9 @@ test('the drop along a riser is that of its pieces, each with what is tapped bey
   // to the end would be 64 x 28 x 2.8 mV = 5.018 V
   const drop = (feeds: readonly Board[], run: string) => {
     const { figures } = assess(bs7671('2018+A2:2022'), riser(feeds), run);
-    return figures?.dropAlong?.find((d) => d.run === 'riser')?.drop;
+    const along = figures?.dropAlong;
+    if (along === undefined || isMissing(along)) throw new Error('no drop');
+    return along.find((d) => d.run === 'riser')?.drop;
   };
   expect(drop([floor('low', 10), floor('high', 28)], 'riser')).toBeCloseTo(3.405, 2);
   // ahead of another circuit it carries no more than its device of 63 A: (63 x 10 + 32 x 18) x 2.8 mV
