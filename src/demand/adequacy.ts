@@ -23,7 +23,8 @@ import {
   type Supply,
   type SupplyTransformer,
 } from '../installation/index.js';
-import { transformerCurrentOf } from '../physics/power/transformers.js';
+import { largestParallelLoad } from '../physics/power/parallel.js';
+import { transformerCurrentOf, transformerCurrentWithHarmonics } from '../physics/power/transformers.js';
 import { type Amperes, amperes, minus, type VoltAmperes, voltAmperes } from '../units/index.js';
 import { changesOf, type SupplyChange } from './changes.js';
 import { type Demand, demandOfCase, governingOn, type LineDemand, soundCase } from './demand.js';
@@ -32,6 +33,7 @@ import type { DemandCase, DemandPoint } from './loads.js';
 import type { DemandOptions } from './method.js';
 import { type Around, aheadAndBelow, endOf, switchOverload } from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
+import { parallelUnits } from './transformer.js';
 import { demandWithinTransformer } from './transformer-check.js';
 
 /** What is left on one line. @inline */
@@ -171,19 +173,36 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
 
 /** The demand of a line against the rated current of the transformer, or of all that work in parallel. */
 function judgeTransformer(
-  { rating, voltage, parallel = 1 }: SupplyTransformer,
+  transformer: SupplyTransformer,
   { line, demand: found }: LineDemand,
   sheet: Sheet,
   subject: string | undefined,
 ): { readonly current: Known<Amperes>; readonly result: CheckResult } {
+  const { rating, voltage, parallel = 1, beside, harmonicLossFactor } = transformer;
   const part = sheet.part(`Transformer, ${line}`);
   const least = lower(rating, 'plate of the transformer');
   const together = parallel === 1 ? least : timesOf(least, parallel);
   const by = parallel === 1 ? 'plate of the transformer' : `${parallel} of the same plate in parallel`;
-  const transformerRating = part.given('transformerRating', together, by);
+  const transformerRating = beside?.length
+    ? part.given(
+        'transformerRating',
+        part.run(largestParallelLoad, parallelUnits(transformer, part)),
+        'of unlike transformers in parallel: the one that is full first sets the load of all',
+      )
+    : part.given('transformerRating', together, by);
   const transformerVoltage = part.given('transformerVoltage', endOf(voltage, 'most'), 'plate of the transformer');
   const demand = part.given('demand', found, 'governing method');
-  const current = part.step(transformerCurrentOf, { transformerRating, transformerVoltage });
+  const sinusoidal = part.step(transformerCurrentOf, { transformerRating, transformerVoltage });
+  const current = harmonicLossFactor
+    ? part.step(transformerCurrentWithHarmonics, {
+        transformerCurrent: sinusoidal,
+        harmonicLossFactor: part.given(
+          'harmonicLossFactor',
+          endOf(harmonicLossFactor, 'most'),
+          'harmonics of the load',
+        ),
+      })
+    : sinusoidal;
   return { current, result: part.check(demandWithinTransformer, { demand, transformerCurrent: current }, subject) };
 }
 

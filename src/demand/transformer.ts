@@ -1,6 +1,8 @@
 import type { Fact } from '../core/index.js';
-import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
+import { factValue, isMissing, type Known, missing, type Sheet, silent, whenKnown } from '../core/index.js';
 import type { Supply, SupplyTransformer, TransformerCable } from '../installation/index.js';
+import { add, complex, divide, magnitude } from '../physics/complex.js';
+import type { ParallelTransformer } from '../physics/power/parallel.js';
 import {
   type Span,
   type TransformerSupply,
@@ -33,6 +35,41 @@ const spanOf = (name: string, fact: Fact<number>): Known<Span> =>
     : whenKnown([factValue(name, fact)], (v) => ({ least: v, most: v }));
 
 const factor = (of: 'most' | 'least'): number => voltageFactors.find({ case: of, tolerance: '+10 %' }) as number;
+
+/** A transformer and those in parallel with it, by their plates, which have to be read: how they share turns on all of them. */
+export function parallelUnits(
+  { rating, impedanceVoltage, loss, parallel = 1, beside = [] }: SupplyTransformer,
+  sheet: Sheet = silent(),
+): Known<readonly Required<ParallelTransformer>[]> {
+  const all = [...Array.from({ length: parallel }, () => ({ rating, impedanceVoltage, loss })), ...beside];
+  const each = all.map((t, i) => {
+    const name = `transformer${i < parallel ? '' : ` beside it, ${i - parallel + 1}`}`;
+    const part = sheet.part(`Plate of the ${name}`);
+    const of = (what: string) => `${what} of the ${name}`;
+    return whenKnown(
+      [
+        part.given('transformerRating', factValue(of('rated power'), t.rating)),
+        part.given('transformerImpedanceVoltage', factValue(of('impedance voltage'), t.impedanceVoltage)),
+        part.given('transformerLoss', factValue(of('loss'), t.loss)),
+      ],
+      (size, u, lost) => ({ rating: size, impedanceVoltage: u, loss: lost }),
+    );
+  });
+  return whenKnown(each, (...units) => units as readonly Required<ParallelTransformer>[]);
+}
+
+/** One transformer in the place of several in parallel: their admittances together, on the sum of their ratings. */
+function together(units: readonly Required<ParallelTransformer>[], shift: number) {
+  const rating = units.reduce((sum, t) => sum + t.rating, 0);
+  const admittance = units
+    .map((t) => {
+      const [u, r] = [t.impedanceVoltage * (1 + shift), t.loss / t.rating];
+      return divide(complex(t.rating / rating), complex(r, Math.sqrt(Math.max(0, u * u - r * r))));
+    })
+    .reduce(add);
+  const impedance = divide(complex(1), admittance);
+  return { rating, impedanceVoltage: magnitude(impedance), loss: impedance.re * rating };
+}
 
 interface Lengthened {
   readonly shortest: NonNullable<TransformerSupplyInput['cable']>;
@@ -68,6 +105,33 @@ const wayOf = ({ cable, atOrigin }: SupplyTransformer): Known<Lengthened | 'none
           obtain: 'follow it, or see that the main board stands at the terminals',
         });
 
+/** The plate of the one transformer, each of several alike, or of one that stands for unlike ones in parallel. */
+function plateOf(
+  t: SupplyTransformer,
+  of: (what: string) => string,
+): readonly [Known<Span>, Known<Span>, Known<Span>, Known<Span>] {
+  const voltage = spanOf(of('rated voltage'), t.voltage);
+  if (!t.beside?.length)
+    return [
+      spanOf(of('rated power'), t.rating),
+      voltage,
+      spanOf(of('impedance voltage'), t.impedanceVoltage),
+      spanOf(of('loss'), t.loss),
+    ];
+  const { parallel = 1 } = t;
+  const units = parallelUnits(t);
+  // each plate may be off by its own tenth: all at the same end bound what they do together
+  const span = (key: 'impedanceVoltage' | 'loss' | 'rating', share = 1) =>
+    whenKnown([units], (all): Span => {
+      const [low, high] = [together(all, -PLATE)[key], together(all, PLATE)[key]];
+      const plain = together(all, 0)[key];
+      return key === 'impedanceVoltage'
+        ? { least: low / (1 - PLATE), most: high / (1 + PLATE) }
+        : { least: Math.min(low, high, plain) / share, most: Math.max(low, high, plain) / share };
+    });
+  return [span('rating', parallel), voltage, span('impedanceVoltage'), span('loss', parallel)];
+}
+
 /**
  * What a transformer of the survey gives at the origin; what is not known of the grid counts as strong for the largest
  * current, and leaves the impedance open.
@@ -76,12 +140,7 @@ export function byTransformer({ transformer: t, nominalVoltage }: Supply): ByTra
   if (!t) return undefined;
   const { parallel = 1 } = t;
   const of = (what: string) => `${what} of the transformer`;
-  const plate = [
-    spanOf(of('rated power'), t.rating),
-    spanOf(of('rated voltage'), t.voltage),
-    spanOf(of('impedance voltage'), t.impedanceVoltage),
-    spanOf(of('loss'), t.loss),
-  ] as const;
+  const plate = plateOf(t, of);
   const grid = spanOf('fault level of the grid at the transformer', t.gridFaultPower);
   const at = (which: 'least' | 'most', level: Span, cable: TransformerSupplyInput['cable']) =>
     whenKnown(plate, (rating, voltage, u, loss): Known<TransformerSupply> => {

@@ -68,6 +68,10 @@ export interface Load {
   /** Least type of residual current device that its maker permits ahead of it; not known when absent. */
   readonly residualType?: Fact<'AC' | 'A' | 'F' | 'B'>;
   readonly powerFactor?: Ratio;
+  /** Largest current for a moment, A per line used: of a motor at its start, by its starter; of a welder while it welds. Not known when absent. */
+  readonly startCurrent?: Fact<Amperes>;
+  /** Share of the time in which a load that works by turns, such as a welder, draws that current; its `current` is that of the same heat. */
+  readonly workingShare?: Fact<Ratio>;
   /** Whether it keeps its current or its power when the voltage falls. */
   readonly holds?: 'current' | 'power';
   /** Distance from the start of the run at which it is tapped, m; at the end when absent. */

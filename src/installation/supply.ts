@@ -39,6 +39,16 @@ export interface Electrode {
   readonly separation?: Fact<Metres>;
 }
 
+/** A transformer that works in parallel with an unlike one, by its plate. @inline */
+export interface BesideTransformer {
+  /** Rated power, VA. */
+  readonly rating: Fact<VoltAmperes>;
+  /** Impedance voltage u_k, as a ratio. */
+  readonly impedanceVoltage: Fact<Ratio>;
+  /** Loss at rated current, W. */
+  readonly loss: Fact<Watts>;
+}
+
 /** A transformer that supplies the installation alone or with its like beside it, by its plate. */
 export interface SupplyTransformer {
   /** Rated power, VA. */
@@ -54,6 +64,10 @@ export interface SupplyTransformer {
   readonly owner: 'operator' | 'customer';
   /** How many of the same kind work in parallel; one when absent. */
   readonly parallel?: number;
+  /** Others, unlike it, that work in parallel with it, of the same voltages and vector group and on taps of the same ratio. */
+  readonly beside?: readonly BesideTransformer[];
+  /** Factor K of EN 50464-3 by which harmonics of the load raise what it feels, 1 and up; a sinusoidal load when absent. */
+  readonly harmonicLossFactor?: Fact<Ratio>;
   /** Whether the origin stands at its terminals; not known when absent. */
   readonly atOrigin?: Fact<boolean>;
   /** Cable from its terminals to the origin. */

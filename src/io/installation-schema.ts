@@ -173,6 +173,8 @@ const loadRecord = named(
     socketRating: may(factField('deviceRating')),
     residualType: may(fact(oneOf(labels.residualType))),
     powerFactor: may(quantityField('powerFactor')),
+    startCurrent: may(factField('startCurrent')),
+    workingShare: may(factField('workingShare')),
     holds: may(oneOf(labels.holds)),
     at: may(quantityField('length')),
     standardCircuit: may(z.boolean()),
@@ -332,6 +334,18 @@ const transformer = record('transformer', {
   gridFaultPower: must(factField('gridFaultPower')),
   owner: must(oneOf(labels.transformerOwner)),
   parallel: may(count(counts.parallel)),
+  beside: may(
+    z
+      .array(
+        record('besideTransformer', {
+          rating: must(factField('transformerRating')),
+          impedanceVoltage: must(factField('transformerImpedanceVoltage')),
+          loss: must(factField('transformerLoss')),
+        }),
+      )
+      .max(9),
+  ),
+  harmonicLossFactor: may(factField('harmonicLossFactor')),
   atOrigin: may(yes),
   cable: may(
     record('transformerCable', {

@@ -1,7 +1,8 @@
 import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
 import { counts, purposes } from '../installation/index.js';
-import { workLabels } from '../site/survey.js';
+import { energyOfBattery } from '../site/energy-needed.js';
+import { type VehicleNeed, workLabels } from '../site/survey.js';
 import { ratio } from '../units/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
@@ -24,6 +25,32 @@ const DATE = z.iso.date('must be a day as yyyy-mm-dd');
 const FACTOR = z.number().min(0).max(1).transform(ratio);
 const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
 
+const vehicleRecord = record('vehicle', {
+  energy: may(factField('energyNeeded')),
+  battery: may(
+    record('battery', {
+      holds: must(factField('batteryEnergy')),
+      onArrival: must(factField('stateOfCharge')),
+      onDeparture: must(factField('stateOfCharge')),
+    }),
+  ),
+  onBoardCurrent: must(factField('chargeCurrent')),
+  onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+  arrives: must(CLOCK),
+  leaves: must(CLOCK),
+  efficiency: must(factField('chargeEfficiency')),
+});
+/** The energy of a night is said, or follows from the battery as it comes and leaves. */
+const vehicle = vehicleRecord.transform(({ energy, ...read }, ctx): VehicleNeed => {
+  if (energy !== undefined && !read.battery) return { energy, ...read } as VehicleNeed;
+  if (read.battery && energy === undefined) return { energy: energyOfBattery(read.battery), ...read } as VehicleNeed;
+  const message = energy
+    ? 'is said beside the battery, from which it follows; write one of them'
+    : 'is missing; write energy or energy_Wh or energy_kWh, or battery';
+  ctx.addIssue({ code: 'custom', path: ['energy'], message, params: { id: energy ? 'twice' : 'missing' } });
+  return z.NEVER;
+});
+
 const wanted = record('wanted', {
   id: must(NAME),
   count: may(count(counts.alikePoints)),
@@ -38,16 +65,7 @@ const wanted = record('wanted', {
   cables: must(z.array(cableToDesign).min(1).max(20)),
   route: must(z.array(stretch).min(1).max(100)),
   terminalTemperature: may(factField('terminalTemperature')),
-  vehicle: may(
-    record('vehicle', {
-      energy: must(factField('energyNeeded')),
-      onBoardCurrent: must(factField('chargeCurrent')),
-      onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-      arrives: must(CLOCK),
-      leaves: must(CLOCK),
-      efficiency: must(factField('chargeEfficiency')),
-    }),
-  ),
+  vehicle: may(vehicle),
 });
 
 /** The survey document, version 1. */

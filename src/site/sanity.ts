@@ -6,6 +6,7 @@ import { type Customary, customary } from './customary.js';
 import { withAllWanted } from './installed.js';
 import type { PriceBook } from './price.js';
 import type { SanityQuestion } from './sanity-question.js';
+import { startQuestions } from './starts.js';
 import type { Survey } from './survey.js';
 import { transformerQuestions } from './transformer.js';
 import { inGround } from './trench.js';
@@ -109,6 +110,7 @@ export function sanityQuestions(survey: Survey, prices?: PriceBook): readonly Sa
     ...loopBelowElectrode(survey.installation),
     ...(supply.transformer ? [] : readingsApart(survey.installation)),
     ...transformerQuestions(supply),
+    ...startQuestions(survey.installation),
     ...(home ? outside('the tails', supply.tails, customary.tailsArea) : []),
     ...(home ? outside('the fuse of the cut-out', supply.cutOut.rating, customary.cutOutRating) : []),
     ...(home ? outside('the metered peak', supply.meteredDemand?.current, customary.meteredCurrent) : []),

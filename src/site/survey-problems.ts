@@ -69,12 +69,20 @@ const vehicleFacts = {
   onBoardCurrent: 'chargeCurrent',
   efficiency: 'chargeEfficiency',
 } as const satisfies { readonly [K in keyof VehicleNeed]?: string };
+const batteryFacts = { holds: 'batteryEnergy', onArrival: 'stateOfCharge', onDeparture: 'stateOfCharge' } as const;
 const clock = /^([01]\d|2[0-3]):[0-5]\d$/;
 
 function vehicleProblems(vehicle: VehicleNeed, say: Say): undefined {
   if (!isRecord(vehicle)) return say([], `is ${shown(vehicle)}; an object is due`, 'wrong-kind');
   for (const [key, what] of Object.entries(vehicleFacts))
     factProblems(what, vehicle[key as keyof typeof vehicleFacts], (at, message, id) => say([key, ...at], message, id));
+  if (vehicle.battery !== undefined && !isRecord(vehicle.battery))
+    say(['battery'], `is ${shown(vehicle.battery)}; an object is due`, 'wrong-kind');
+  else if (vehicle.battery)
+    for (const [key, what] of Object.entries(batteryFacts))
+      factProblems(what, vehicle.battery[key as keyof typeof batteryFacts], (at, message, id) =>
+        say(['battery', key, ...at], message, id),
+      );
   for (const key of ['arrives', 'leaves'] as const)
     if (typeof vehicle[key] !== 'string' || !clock.test(vehicle[key]))
       say([key], `is ${shown(vehicle[key])}; it is a time of day as hh:mm`, 'not-a-time');

@@ -3,11 +3,14 @@ import type { Fact } from '../core/index.js';
 import type { DemandOptions, MeterReadings } from '../demand/index.js';
 import type { Cable, Installation, Run } from '../installation/index.js';
 import type { Amperes, Metres, Ratio, Seconds, WattHours } from '../units/index.js';
+import type { BatteryNeed } from './energy-needed.js';
 
 /** What a vehicle needs, for charge times and for the load of the night. */
 export interface VehicleNeed {
-  /** Energy needed, Wh. */
+  /** Energy needed in the battery, Wh. */
   readonly energy: Fact<WattHours>;
+  /** The battery from which that follows, where the survey says how full it comes and leaves. */
+  readonly battery?: BatteryNeed;
   /** Largest current of the on-board charger, A per line. */
   readonly onBoardCurrent: Fact<Amperes>;
   /** Line conductors that the on-board charger uses. */

@@ -125,8 +125,8 @@ export function way(network: ChargingNetwork, id: string): string[] {
 /** Rows `sum of currents <= room` of a network, from its definition alone: nothing is shared with the code under test. */
 export function rowsOf(
   network: ChargingNetwork,
-): { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] {
-  const rows: { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' }[] = [];
+): { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' | 'neutral' }[] {
+  const rows: { who: number[]; sign: number[]; room: number; kind: 'limit' | 'unbalance' | 'neutral' }[] = [];
   for (const n of network.nodes) {
     const below = network.nodes.filter((other) => way(network, other.id).includes(n.id)).map((other) => other.id);
     const base = [0, 1, 2].map((p) =>
@@ -152,6 +152,14 @@ export function rowsOf(
           room: Math.max(0, n.unbalance - (base[p]! - base[q]!)),
         });
       }
+    }
+    // without third harmonics: the polygon of 24 sides whose corners lie where one line or two alike are loaded
+    for (let k = 0; k < 24 && n.neutralLimit !== undefined; k++) {
+      const along = [0, 1, 2].map((p) => Math.cos(((2 * k + 1) * Math.PI) / 24 - (2 * Math.PI * p) / 3));
+      const sum = (of: readonly number[]) => of.reduce((s, v, p) => s + along[p]! * v, 0);
+      const sign = behind.map((i) => sum([0, 1, 2].map((p) => (uses(i, p) ? 1 : 0))));
+      const allowed = Math.max(n.neutralLimit, neutralOfLines(base)) * Math.cos(Math.PI / 24);
+      rows.push({ kind: 'neutral', who: behind, sign, room: Math.max(0, allowed - sum(base)) });
     }
   }
   return rows;

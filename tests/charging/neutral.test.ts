@@ -170,6 +170,13 @@ describe('what the limit leaves is shared', () => {
     expect(nodes[0]?.neutralExceeded).toBe(false);
   });
 
+  test('39 A a line with a fifth of third harmonic: 23.4 A in the neutral, as in the example of IEC 60364-5-52, Annex E', () => {
+    const { nodes } = shares([point('a', 'board', 39, { lines: ['L1', 'L2', 'L3'] })], 60, {
+      thirdHarmonic: ratio(0.2),
+    });
+    expect(nodes[0]?.neutral).toBeCloseTo(23.4, 9);
+  });
+
   test('in whole steps a second vehicle on another line makes room for the first', () => {
     const steps = { rule: 'max-min-amperes' } as const;
     expect(shares([on('a', 'L1')], 16, {}, steps).points.map((p) => p.current)).toEqual([16]);

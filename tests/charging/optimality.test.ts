@@ -17,6 +17,11 @@ const against =
     );
   };
 
+const sinusoidal = (network: ChargingNetwork): ChargingNetwork => ({
+  ...network,
+  nodes: network.nodes.map(({ thirdHarmonic: _, ...n }) => n),
+});
+
 describe('max-min fairness is optimal by a general linear solver', () => {
   test('500 random trees with mixed phases and weights, in amperes', () => {
     fc.assert(
@@ -45,6 +50,16 @@ describe('max-min fairness is optimal by a general linear solver', () => {
         against('max-min-amperes', (n, i) => n.points[i]!.weight!),
       ),
       { numRuns: 200, seed: seedOf(8) },
+    );
+  }, 120_000);
+
+  test('100 random trees with limits of neutrals', () => {
+    fc.assert(
+      fc.property(
+        networks({ nodes: 3, points: 8, weights: true, neutral: true }).map(sinusoidal),
+        against('max-min-amperes', (n, i) => n.points[i]!.weight!),
+      ),
+      { numRuns: 100, seed: seedOf(11) },
     );
   }, 120_000);
 });
@@ -93,5 +108,12 @@ describe('proportional fairness meets its optimality conditions', () => {
       numRuns: 100,
       seed: seedOf(10),
     });
+  }, 60_000);
+
+  test('60 random trees with limits of neutrals', () => {
+    fc.assert(
+      fc.property(networks({ nodes: 3, points: 8, weights: true, neutral: true }).map(sinusoidal), stationary),
+      { numRuns: 60, seed: seedOf(12) },
+    );
   }, 60_000);
 });

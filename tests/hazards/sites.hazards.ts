@@ -1,7 +1,7 @@
 import { bs7671 } from '../../src/codes/bs7671/code.js';
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { feederDemandOf } from '../../src/demand/feeder.js';
-import { type Dwellings, dwellingsAtOnce } from '../../src/demand/index.js';
+import { type Dwellings, dwellingsAtOnce, type SupplyTransformer } from '../../src/demand/index.js';
 import {
   amperes,
   assess,
@@ -70,8 +70,8 @@ const floor = (count: number): Told => {
   const { results } = feederDemandOf(bs7671Demand, building, 'riser', { premises: 'other' });
   return { verdict: overall(results).verdict, results };
 };
-/** What a circuit of a floor board is told of its fault current, the board tapped off a riser of 28 m at a distance, m. */
-const tapped = (at?: number): Told => {
+/** What a circuit of a floor board is told of one check, two boards tapped off a riser at distances, m. */
+const tapped = (check: string, of: 'ground floor' | 'top floor', at: number | undefined, top: number): Told => {
   const floorBoard = (id: string, from?: number): Board => ({
     kind: 'board',
     id,
@@ -86,17 +86,22 @@ const tapped = (at?: number): Told => {
         id: 'riser',
         device: { ...circuit().device, rating: A(63) },
         cable: { ...circuit().cable, area: known(squareMillimetres(16), looked) },
-        stretches: [stretch({ length: known(metres(28), looked) })],
-        feeds: [floorBoard('ground floor', at), floorBoard('top floor', 28)],
+        stretches: [stretch({ length: known(metres(top), looked) })],
+        feeds: [floorBoard('ground floor', at), floorBoard('top floor', top)],
       }),
     ],
     { prospectiveCurrent: known(amperes(9000), looked) },
   );
-  const { results } = assess(bs7671('2018+A2:2022'), building, 'circuit of ground floor');
-  const own = results.filter((r) => r.check === 'breaking-capacity');
+  const { results } = assess(bs7671('2018+A2:2022'), building, `circuit of ${of}`);
+  const own = results.filter((r) => r.check === check);
   return { verdict: overall(own).verdict, results: own };
 };
-const transformer = (kVA: number): Partial<Supply> => ({
+const plate = (kVA: number, u: number) => ({
+  rating: known(voltAmperes(kVA * 1e3), looked),
+  impedanceVoltage: known(ratio(u), looked),
+  loss: known(watts(kVA * 15), looked),
+});
+const transformer = (kVA: number, more: Partial<SupplyTransformer> = {}): Partial<Supply> => ({
   transformer: {
     rating: known(voltAmperes(kVA * 1e3), looked),
     voltage: known(volts(433), looked),
@@ -105,6 +110,7 @@ const transformer = (kVA: number): Partial<Supply> => ({
     gridFaultPower: known(voltAmperes(100e6), looked),
     owner: 'customer',
     atOrigin: known(true, looked),
+    ...more,
   },
 });
 
@@ -155,9 +161,12 @@ export const chapter: Chapter = {
       check: 'breaking-capacity',
       unsafe: {
         what: 'Boards along a riser of 28 m, 9 kA at its foot; nobody says where each is tapped.',
-        told: () => tapped(),
+        told: () => tapped('breaking-capacity', 'ground floor', undefined, 28),
       },
-      sound: { what: 'The same board, tapped 25 m up.', told: () => tapped(25) },
+      sound: {
+        what: 'The same board, tapped 25 m up.',
+        told: () => tapped('breaking-capacity', 'ground floor', 25, 28),
+      },
     },
     {
       id: 'transformer-beyond-its-rating',
@@ -168,6 +177,51 @@ export const chapter: Chapter = {
       check: 'demand-within-transformer',
       unsafe: { what: '20 flats, 83 A a line, on 50 kVA.', told: () => told(flats(20), transformer(50)) },
       sound: { what: 'The same on 100 kVA.', told: () => told(flats(20), transformer(100)) },
+    },
+    {
+      id: 'last-board-of-a-riser',
+      title: 'The last board of a long riser, reckoned by what flows at its end',
+      harm: 'The voltage at the top floor is too low whenever the floors below draw theirs: chargers pause, and motors run hot.',
+      clause: 'BS 7671:2018, 525.202 and Appendix 4, 6.4',
+      mustNotSay: 'That a riser drops what the last floor draws: below the first tap it carries all floors.',
+      check: 'voltage-drop',
+      unsafe: {
+        what: 'A board 10 m and one 80 m up a riser of 16 mm², 32 A at each.',
+        told: () => tapped('voltage-drop', 'top floor', 10, 80),
+      },
+      sound: { what: 'The second 40 m up.', told: () => tapped('voltage-drop', 'top floor', 10, 40) },
+    },
+    {
+      id: 'unlike-transformers-in-parallel',
+      title: 'Two unlike transformers reckoned as the sum of their plates',
+      harm: 'The one of the lower impedance takes two thirds of the load. It ages for both, unseen, because the meter of the two together shows less than their plates.',
+      clause: 'IEC 60076-1, rated power; IEC 60076-8, parallel operation, from memory',
+      mustNotSay: 'That two of 40 kVA, of 4.5 % and 9 %, carry 80 kVA.',
+      check: 'demand-within-transformer',
+      unsafe: {
+        what: '20 flats, 83 A a line, on 40 kVA of 4.5 % beside 40 kVA of 9 %.',
+        told: () => told(flats(20), transformer(40, { beside: [plate(40, 0.09)] })),
+      },
+      sound: {
+        what: 'The same on two of 4.5 %.',
+        told: () => told(flats(20), transformer(40, { beside: [plate(40, 0.045)] })),
+      },
+    },
+    {
+      id: 'transformer-with-harmonics',
+      title: 'A transformer whose load is far from sinusoidal',
+      harm: 'Rectifiers heat its windings by a fifth more than the current tells. The thermometer of the oil does not see the hot spot.',
+      clause: 'IEC 60076-1, rated power; EN 50464-3, factor K, from memory',
+      mustNotSay: 'That it carries the current on its plate when the factor K of its load is known to be 1.2.',
+      check: 'demand-within-transformer',
+      unsafe: {
+        what: '20 flats, 83 A a line, on 70 kVA, a factor K of 1.2.',
+        told: () => told(flats(20), transformer(70, { harmonicLossFactor: known(ratio(1.2), looked) })),
+      },
+      sound: {
+        what: 'The same with a factor K of 1.02.',
+        told: () => told(flats(20), transformer(70, { harmonicLossFactor: known(ratio(1.02), looked) })),
+      },
     },
   ],
 };

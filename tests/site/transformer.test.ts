@@ -25,7 +25,7 @@ import type { Survey } from '../../src/site/index.js';
 import { sanityQuestions, withAllWanted } from '../../src/site/index.js';
 import { withTransformer } from '../../src/site/transformer.js';
 import { verifySheet } from '../../src/verify/index.js';
-import { supply } from '../support/house.js';
+import { circuit, house, load, supply } from '../support/house.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';
 
@@ -138,5 +138,67 @@ describe('in a survey', () => {
     expect(new Set(results(50))).toContain('fail');
     expect(results(50, 2)).toEqual(['pass', 'pass', 'pass']);
     expect(results(500)).toEqual(['pass', 'pass', 'pass']);
+  });
+});
+
+describe('unlike transformers in parallel', () => {
+  const beside = (kVA: number, u: number, loss: number) => [
+    { rating: known(voltAmperes(kVA * 1e3)), impedanceVoltage: known(ratio(u)), loss: known(watts(loss)) },
+  ];
+  const alike = beside(500, 0.0475, 5500);
+
+  it('one of the same plate beside it is two in parallel', () => {
+    const [two, pair] = [found({ parallel: 2 }), found({ beside: alike })];
+    for (const key of ['externalImpedance', 'prospectiveCurrent'] as const)
+      for (const end of ['least', 'most'] as const) expect(span(pair[key])[end]).toBeCloseTo(span(two[key])[end], 6);
+  });
+  it('two unlike ones: impedances in parallel, by hand', () => {
+    // 1000 kVA, 5 % and 1500 kVA, 8 % at 433 V, hardly any loss: 9.374 and 9.999 mΩ, in parallel 4.838 mΩ; a tenth less is
+    // 4.354 mΩ. A grid without bound, 1.1 x 230.94 V between star and line: 58.3 kA, and a little more to earth
+    const { most } = span(
+      found({
+        rating: known(voltAmperes(1e6)),
+        impedanceVoltage: known(ratio(0.05)),
+        loss: known(watts(10)),
+        gridFaultPower: unknown(),
+        beside: beside(1500, 0.08, 15),
+      }).prospectiveCurrent,
+    );
+    expect(most / 1e3).toBeGreaterThan(57);
+    expect(most / 1e3).toBeLessThan(62);
+  });
+  it('the one that is full first sets what they carry: 1937.5 kVA of 2500, as published', () => {
+    const limitWith = (change: Partial<SupplyTransformer>) => {
+      const installation = house([circuit({ feeds: [load(20)] })], {
+        phases: known(3),
+        transformer: { ...plate, ...change },
+      });
+      const sheet = recorder('supply');
+      const { results } = adequacyOf(bs7671Demand, installation, { premises: 'other' }, sheet);
+      expect(verifySheet(writeSheet(sheet)).problems).toEqual([]);
+      return results.find((r) => r.check === 'demand-within-transformer') as unknown as { limit: { value: number } };
+    };
+    const pair: Partial<SupplyTransformer> = {
+      rating: known(voltAmperes(1e6)),
+      voltage: known(volts(400)),
+      impedanceVoltage: known(ratio(0.05)),
+      loss: known(watts(0.001)),
+      beside: beside(1500, 0.08, 0.001),
+    };
+    // 1937.5 kVA over √3 x 400 V
+    expect(limitWith(pair).limit.value).toBeCloseTo(2796.5, 0);
+    // harmonics that a load of K = 1.18 brings take that to 2370 A
+    expect(limitWith({ ...pair, harmonicLossFactor: known(ratio(1.18)) }).limit.value).toBeCloseTo(2370, 0);
+  });
+  it('a plate beside it that nobody read leaves it open', () => {
+    const open = found({ beside: [{ ...alike[0]!, impedanceVoltage: unknown('the plate') }] });
+    expect(isMissing(open.prospectiveCurrent)).toBe(true);
+    expect(
+      isMissing(
+        found({
+          beside: [{ ...alike[0]!, rating: { state: 'between', least: voltAmperes(3e5), most: voltAmperes(5e5) } }],
+        }).prospectiveCurrent,
+      ),
+    ).toBe(true);
   });
 });

@@ -1,10 +1,10 @@
 import { CalculationError } from '../../units/index.js';
-import { balanceRoom, balanceSum, leansOf } from '../network/balance.js';
+import { type Balance, balanceRoom, balanceSum, leansOf } from '../network/balance.js';
 import { chargingByNode, type Moment, type TreeOrder } from '../network/tree-order.js';
 import { programme } from '../optimum/lexicographic-simplex.js';
 import { factor, frontsOf, solveFactored } from '../optimum/tree-elimination.js';
 import type { Filling } from './progressive-filling.js';
-import { EXACT_UNBALANCE_POINTS } from './unbalance.js';
+import { EXACT_UNBALANCE_POINTS, withSides } from './unbalance.js';
 
 /** A limit behind one node: what an ampere counts by its lines, and what all may come to beside the floors. */
 interface Limit {
@@ -31,14 +31,17 @@ const sign = (mask: number, { lean }: Pick<Limit, 'lean'>): number => lean[mask]
  * costs as much as a pass over the points. At the result, each point's weight over its current equals the sum of the
  * prices of the limits on its way, and only limits that are reached have a price.
  */
-export function shareProportionally(order: TreeOrder, moment: Moment, filling: Filling): void {
+export const shareProportionally = (order: TreeOrder, moment: Moment, filling: Filling): void =>
+  withSides(order, moment, filling.x, (balances) => shareWithin(order, moment, filling, balances));
+
+function shareWithin(order: TreeOrder, moment: Moment, filling: Filling, balances: readonly Balance[]): void {
   const { x, most } = filling;
   const floors = chargingByNode(order, x);
   let members = filling.members;
   let limits: Limit[] = [];
   // points for which a limit leaves nothing have no logarithm: they stay at their floor
   for (;;) {
-    limits = limitsOf(order, moment, filling, members, floors);
+    limits = limitsOf(order, moment, filling, members, floors, balances);
     const shut = shutOut(order, limits, filling, members);
     for (const i of members) if (most[i]! - x[i]! < 1e-9) shut.add(i);
     if (shut.size === 0) break;
@@ -88,6 +91,7 @@ function limitsOf(
   filling: Filling,
   members: Int32Array,
   floors: Float64Array,
+  balances: readonly Balance[],
 ): Limit[] {
   const { x, most } = filling;
   const risen = x.slice();
@@ -100,7 +104,8 @@ function limitsOf(
       if (full[3 * v + p]! > room)
         limits.push({ v, lean: ofLines[p]!, balance: false, most: room - floors[3 * v + p]! });
     }
-    for (const balance of order.balances[v]!) {
+    for (const balance of balances) {
+      if (balance.v !== v) continue;
       const room = balanceRoom(balance, moment.base) - balanceSum(balance, floors);
       if (members.some((i) => i >= order.first[v]! && i < order.end[v]! && sign(order.mask[i]!, balance) > 0))
         limits.push({ v, lean: balance.lean, balance: true, most: room + INTERIOR });

@@ -61,20 +61,55 @@ export function exceededBalance(
 }
 
 /**
+ * Shares with as few sides of the limits of neutrals as are needed: those that the currents found exceed are added, at each node the
+ * one that is exceeded most, until none is. What is optimal with those is optimal with all.
+ * @param share gives `x` its currents, from where they stand, within these balances
+ */
+export function withSides(
+  order: TreeOrder,
+  moment: Moment,
+  x: Float64Array,
+  share: (balances: readonly Balance[]) => void,
+): void {
+  const begin = x.slice();
+  const counted = new Set(order.allBalances.filter(({ of }) => isOfLines(of)));
+  for (;;) {
+    x.set(begin);
+    share([...counted]);
+    const sums = chargingByNode(order, x);
+    let found = false;
+    for (const here of order.balances) {
+      let [worst, most] = [undefined as Balance | undefined, TOLERANCE];
+      for (const balance of here) {
+        if (counted.has(balance)) continue;
+        const excess = balanceSum(balance, sums) - balanceRoom(balance, moment.base);
+        if (excess > most) [worst, most] = [balance, excess];
+      }
+      if (!worst) continue;
+      counted.add(worst);
+      found = true;
+    }
+    if (!found) return;
+  }
+}
+
+/**
  * Weighted max-min fairness where limits on unbalance and of neutrals count too. They are no packing constraints: raising one line may
  * make room on another, so filling alone is not optimal. The level of all is raised by linear programming, the points
  * that stand in the way are fixed, and so on: the lexicographic optimum.
  */
-export function raiseTogether(
-  order: TreeOrder,
-  moment: Moment,
-  filling: {
-    readonly members: Int32Array;
-    readonly x: Float64Array;
-    readonly weight: Float64Array;
-    readonly most: Float64Array;
-  },
-): void {
+export const raiseTogether = (order: TreeOrder, moment: Moment, filling: Raising): void =>
+  withSides(order, moment, filling.x, (balances) => raiseWithin(order, moment, filling, balances));
+
+/** What is raised, and how. */
+interface Raising {
+  readonly members: Int32Array;
+  readonly x: Float64Array;
+  readonly weight: Float64Array;
+  readonly most: Float64Array;
+}
+
+function raiseWithin(order: TreeOrder, moment: Moment, filling: Raising, balances: readonly Balance[]): void {
   const { members, x, weight, most } = filling;
   const floors = chargingByNode(order, x);
   const upper = Float64Array.from(members, (i) => most[i]! - x[i]!);
@@ -93,7 +128,7 @@ export function raiseTogether(
       level.rows.push({ variables: users, coefficients: users.map(() => 1), most: Math.max(0, room) });
     }
   }
-  for (const balance of order.allBalances) {
+  for (const balance of balances) {
     const lean = (k: number) => balance.lean[order.mask[members[k]!]!]!;
     const leaning = behind(balance.v).filter((k) => lean(k) !== 0);
     const room = Math.max(0, balanceRoom(balance, moment.base) - balanceSum(balance, floors));

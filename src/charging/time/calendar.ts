@@ -15,7 +15,7 @@ export interface ClockChange {
  * tariffs and of peaks, arrivals and departures are local.
  */
 export interface LocalCalendar {
-  /** Changes of the clocks in order of time; none when absent. `europeanSummerTime` has those of Europe. */
+  /** Changes of the clocks in order of time; none when absent. */
   readonly changes?: readonly ClockChange[];
   /** Days, 0 for the first, that a rule excepts from its peak hours: bank holidays where it says so; none when absent. */
   readonly holidays?: readonly number[];

@@ -10,6 +10,7 @@ import {
   type Load,
   leastCurrentOf,
   lineCurrentsOf,
+  type Outlet,
   outletsBelow,
   type Run,
   rangesIn,
@@ -136,10 +137,37 @@ function piecesOf(run: Run, taps: readonly Tap[], length: number): readonly Drop
   });
 }
 
+/** Where something is tapped along a feeder, m. */
+const tapOf = (o: Outlet): number | undefined => (o.kind === 'charge-point' ? undefined : o.at);
+
+/**
+ * Pieces of a feeder between the boards that are tapped along it: each carries what is connected beyond, and no more than the
+ * feeder at its origin. Undefined where that is not known to a figure: then it carries all of it to its end.
+ */
+function piecesOfFeeder(run: Run, atOrigin: Known<LineCurrents>): readonly DropSection[] | undefined {
+  const length = lengthOf(run);
+  if (run.ring || run.feeds.every((o) => tapOf(o) === undefined)) return undefined;
+  if (isMissing(length) || isMissing(atOrigin)) return undefined;
+  const places = run.feeds.map((o) => Math.min(tapOf(o) ?? length, length));
+  const ends = [...new Set([...places, length as number])].sort((a, b) => a - b).filter((end) => end > 0);
+  const pieces = ends.map((end, i) => {
+    const beyond = { ...run, feeds: run.feeds.filter((_, k) => (places[k] as number) >= end) };
+    const loads = whenKnown(lineCurrentsOf(beyond, lines), (...all) => all as unknown as LineCurrents);
+    const bound = isMissing(loads) ? atOrigin : loads;
+    return {
+      length: end - (ends[i - 1] ?? 0),
+      currents: each((l) => Math.min(atOrigin[placeOf(l)], bound[placeOf(l)])),
+    };
+  });
+  return pieces;
+}
+
 /** What a run of the path carries: by line, and piece by piece where loads are tapped along it. */
 function loadOf(options: AssessmentOptions, run: Run, itself: boolean, followed: Line): RunLoad {
   const { by, currents } = currentsOf(options, run, itself, followed);
   const length = lengthOf(run);
+  const along = isFeeder(run) ? piecesOfFeeder(run, currents) : undefined;
+  if (along) return { run, options, itself, followed, tapped: true, by, currents, sections: along };
   const tapped = !isFeeder(run) && !run.ring && run.feeds.some((o) => o.kind === 'load' && o.at !== undefined);
   const sections: Known<readonly DropSection[]> = tapped
     ? whenKnown([tapsOf(run), length], (taps, l) => piecesOf(run, taps, l))

@@ -4,6 +4,8 @@ import type { Roles } from './term.js';
 export const siteTerms = {
   /** Energy that a vehicle needs E, Wh, 0 and up. */
   energyNeeded: { symbol: 'E', unit: 'Wh', least: 0, words: 'energy that a vehicle needs' },
+  /** Energy that a battery holds when full E_B, Wh, above 0. */
+  batteryEnergy: { symbol: 'E_B', unit: 'Wh', above: 0, words: 'energy that a battery holds when full' },
   /** Share of the energy taken from the supply that reaches the battery η, 1, above 0 to 1. */
   chargeEfficiency: {
     symbol: 'η',

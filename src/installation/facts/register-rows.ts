@@ -68,8 +68,15 @@ loss | Loss at rated current | maker | Which loss at rated current does its test
 gridFaultPower | Fault level of the grid | operator | Which three-phase fault level has the grid at its high side? | - | 150 MVA | A lowest and a highest, where the network operator gives both.
 owner | Owner | customer | Whose is the transformer? | - | operator | -
 parallel | Transformers in parallel | site | How many of this kind work in parallel? | the switchboard | 2 | One when left out.
+beside | Others beside it | site | Which unlike transformers work in parallel with it? | the plates | - | Of the same voltages and vector group, on taps of the same ratio.
+harmonicLossFactor | Factor K of harmonics | firm | By which factor do harmonics raise the load that it feels? | - | 1.08 | By EN 50464-3 from the harmonics of the load; a sinusoidal load when left out.
 atOrigin | Origin at its terminals | site | Does the main board stand right at the terminals of the transformer? | both of them | true | -
 cable | Cable to the origin | site | Which cable runs from the transformer to the origin? | its marking | - | -
+
+= besideTransformer
+rating | Rated power | site | Which rated power stands on its plate? | the plate | 315 kVA | -
+impedanceVoltage | Impedance voltage | site | Which impedance voltage, in per cent, stands on its plate? | the plate | 4 % | -
+loss | Loss at rated current | maker | Which loss at rated current does its test sheet give? | the test sheet | 3.9 kW | Also called load loss or copper loss.
 
 = transformerCable
 material | Metal | site | Copper or aluminium? | the marking of the cable | aluminium | -
@@ -185,6 +192,8 @@ plugged | Connected by plug | customer | Is it connected by a plug? | its connec
 socketRating | Rating of the socket-outlets | site | For how many amperes are the sockets made? | one of the sockets | 13 A | -
 residualType | Residual current device that its maker permits | maker | Which type of residual current device does its maker permit ahead of it? | its instructions | A | -
 powerFactor | Power factor | maker | What is its power factor? | the rating plate | 0.95 | -
+startCurrent | Largest current for a moment | maker | How many amperes does it draw when it starts, or while it welds? | the rating plate | 90 A | Per line conductor, with its starter.
+workingShare | Share of the time at work | maker | For what share of the time does it draw that current? | the rating plate | 35 % | Of welders: the duty cycle on the plate. The connected load is then the largest effective current.
 holds | What it keeps when the voltage falls | maker | Does it keep its current or its power when the voltage falls? | - | power | -
 at | Where it is tapped | site | How far along the circuit is it connected? | - | 12 m | At the end when left out.
 standardCircuit | Standard final circuit | site | Is it a standard final circuit of a dwelling? | - | true | -
@@ -267,12 +276,18 @@ terminalTemperature | Temperature of the terminals | maker | For which conductor
 vehicle | Vehicle | customer | What is to be charged, and when? | - | - | -
 
 = vehicle
-energy | Energy for a night | customer | How many miles are driven on a long day? About three and a half miles take 1 kWh. | - | 30 kWh | -
+energy | Energy for a night | customer | How many miles are driven on a long day? About three and a half miles take 1 kWh. | - | 30 kWh | Left out where the battery is described.
+battery | Battery | customer | How full does the battery come home, and how full is it to leave? | - | - | Instead of the energy for a night.
 onBoardCurrent | Largest current of the vehicle | maker | At how many amperes can the vehicle charge, per line? | the page of the handbook | 32 A | -
 onBoardPhases | Phases of the vehicle | maker | On how many phases can the vehicle charge? | the page of the handbook | 1 | -
 arrives | Plugged in at | customer | At what time is it plugged in? | - | 18:30 | -
 leaves | Ready by | customer | At what time does it have to be ready? | - | 07:00 | -
 efficiency | Efficiency of charging | maker | What share of the energy taken reaches the battery? | - | 90 % | -
+
+= battery
+holds | Battery size | maker | How much energy does the battery hold, usable, when full? | the page of the handbook | 60 kWh | -
+onArrival | Charge on arrival | customer | How full is the battery when the vehicle is plugged in after a long day? | the display of the vehicle | 30 % | -
+onDeparture | Charge on departure | customer | How full does the battery have to be when the vehicle leaves? | - | 80 % | -
 
 = options
 dropLimit | Voltage drop of the firm's own | firm | To what voltage drop does the firm design, where that is less than the rules allow? | - | 3 % | -

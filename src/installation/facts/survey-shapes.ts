@@ -48,12 +48,18 @@ const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
     vehicle: ['plain?', 'vehicle'],
   },
   vehicle: {
-    energy: ['fact', 'energyNeeded'],
+    energy: ['fact?', 'energyNeeded'],
+    battery: ['plain?', 'battery'],
     onBoardCurrent: ['fact', 'chargeCurrent'],
     onBoardPhases: ['fact', 'vehicle.onBoardPhases'],
     arrives: ['plain', 'clock'],
     leaves: ['plain', 'clock'],
     efficiency: ['fact', 'chargeEfficiency'],
+  },
+  battery: {
+    holds: ['fact', 'batteryEnergy'],
+    onArrival: ['fact', 'stateOfCharge'],
+    onDeparture: ['fact', 'stateOfCharge'],
   },
   options: {
     dropLimit: ['plain?', 'dropLimit'],

@@ -12,6 +12,19 @@ export const transformerCurrentOf = /* @__PURE__ */ formula({
   source: { document: 'Three-phase power', provenance: 'definition' },
 });
 
+/** Rated current of a transformer for a load with harmonics. EN 50464-3. */
+export const transformerCurrentWithHarmonics = /* @__PURE__ */ formula({
+  id: 'transformer-current-harmonics',
+  title: 'Rated current of a transformer for a load with harmonics',
+  inputs: ['transformerCurrent', 'harmonicLossFactor'],
+  output: 'transformerCurrent',
+  expression: 'transformerCurrent / harmonicLossFactor',
+  direction: { transformerCurrent: 1, harmonicLossFactor: -1 },
+  compute: ({ transformerCurrent, harmonicLossFactor }) => transformerCurrent / harmonicLossFactor,
+  valid: { harmonicLossFactor: { least: 1 } },
+  source: { document: 'EN 50464-3', provenance: 'memory' },
+});
+
 /** Impedance of the grid by its fault level, referred to the low side of the transformer. IEC 60909-0, network feeders. */
 export const gridImpedanceByPower = /* @__PURE__ */ formula({
   id: 'grid-impedance-by-power',

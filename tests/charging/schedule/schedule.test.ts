@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type ScheduleInput, schedule } from '../../../src/charging/index.js';
 import type { SchedulePolicy } from '../../../src/charging/schedule/input.js';
-import { amperes, hours, seconds, volts, wattHours } from '../../../src/index.js';
+import { type Amperes, amperes, hours, seconds, volts, wattHours } from '../../../src/index.js';
 import { seedOf } from '../../support/seed.js';
 import { node, perLine, point } from '../networks.js';
 import { expectSound, inputs } from './inputs.js';
@@ -130,6 +130,36 @@ describe('properties', () => {
         expect(result.shortfall).toBeGreaterThanOrEqual(result.bound!.shortfall - 1e-5);
       }),
       { numRuns: 400, seed: seedOf(31) },
+    );
+  });
+
+  test('more supply never serves less in total: lines, unbalance and neutrals, each raised', () => {
+    fc.assert(
+      fc.property(
+        inputs({ nodes: 3, points: 5, steps: 4, unbalance: true, neutral: true }),
+        fc.constantFrom<SchedulePolicy>('minimum-cost', 'valley-filling'),
+        fc.integer({ min: 1, max: 20 }),
+        (input, policy, more) => {
+          const priced = {
+            ...input,
+            policy,
+            stage: 'continuous',
+            prices: { values: [0.3, 0.1], every: input.step },
+          } as const;
+          const up = (current: Amperes) => amperes(current + more);
+          const wider = input.network.nodes.map((n) => ({
+            ...n,
+            ...(n.limit ? { limit: [up(n.limit[0]), up(n.limit[1]), up(n.limit[2])] as const } : {}),
+            ...(n.unbalance === undefined ? {} : { unbalance: up(n.unbalance) }),
+            ...(n.neutralLimit === undefined ? {} : { neutralLimit: up(n.neutralLimit) }),
+          }));
+          const [few, many] = [input.network.nodes, wider].map(
+            (nodes) => schedule({ ...priced, network: { ...input.network, nodes } }).shortfall,
+          );
+          expect(many!).toBeLessThanOrEqual(few! + 1e-3);
+        },
+      ),
+      { numRuns: 60, seed: seedOf(36) },
     );
   });
 

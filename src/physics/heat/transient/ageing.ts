@@ -55,7 +55,7 @@ export interface CableDay {
 
 /**
  * Mean rate at which the insulation of a buried cable ages in a day that repeats, over that of its steady capacity for ever: each
- * hour at the warmer of its ends. Guidance for a load that varies, such as a night's charging: it permits no higher temperature.
+ * hour at the warmer of its ends. Guidance for a load that varies, such as a night's charging: it permits no higher temperature. Heat conduction.
  */
 export const ageingOfCableDay = /* @__PURE__ */ procedure({
   id: 'cable-ageing-day',

@@ -13,6 +13,7 @@ import {
 import {
   ageingByArrhenius,
   ageingByTenKelvin,
+  ageingOfCableDay,
   cyclicFactorOf,
   emergencyFactorOf,
   lossLoadFactorByRule,
@@ -310,5 +311,17 @@ export const cases: readonly PublishedCase[] = [
     published: 2.355,
     unit: '1',
     tolerance: 0.5001e-3,
+  },
+  {
+    id: 'cable-ageing-day-half',
+    // a quarter of 75 K above 15 °C: 33.75 °C, 56.25 K below 90 °C; 2 to the power -5.625 is 0.020263
+    about: 'rate of ageing of a buried cable at half its steady capacity for ever',
+    source: { document: 'Rule of thumb after Montsinger (1930)', where: 'worked by hand' },
+    provenance: 'derived',
+    exercises: ['cable-ageing-day'],
+    ours: () => ageingOfCableDay({ cable: sixty, currents: Array.from({ length: 24 }, () => amperes(0.5)) }),
+    published: 0.02026,
+    unit: '1',
+    tolerance: 0.5001e-5,
   },
 ];
