@@ -9,7 +9,6 @@ export const ownBreakingCapacity = /* @__PURE__ */ comparison({
   limit: 'maximumFaultCurrent',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
 /** Conditional rating of the assembly, or back-up by the device ahead. BS 7671, 434.5.1, 536.5. */
@@ -21,7 +20,6 @@ export const conditionalBreakingCapacity = /* @__PURE__ */ comparison({
   limit: 'maximumFaultCurrent',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1, 536.5', provenance: 'two-sources' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
 /** By itself or with what stands ahead. BS 7671, 434.5.1. */
@@ -32,7 +30,6 @@ export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
   caution:
     'A device that breaks more than it is made for can burst. The motor contribution of connected machines is not counted.',
-  worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
 /** The fuse ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
@@ -44,7 +41,6 @@ export const discriminationCheck = /* @__PURE__ */ comparison({
   limit: 'fuseHoldCurrent',
   weight: 'advice',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
 /** The device of a feeder ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
@@ -56,5 +52,4 @@ export const discriminationWithFeeder = /* @__PURE__ */ comparison({
   limit: 'fuseHoldCurrent',
   weight: 'advice',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
 });

@@ -34,7 +34,6 @@ export const demandWithinCutOut = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: assessment,
   caution: 'The rating is that of the fuse, not of its carrier. Only the distributor may open the cut-out.',
-  worse: { demand: 'up', cutOutRating: 'down' },
 });
 
 /** The demand on a line is within the rating of the main switch. BS 7671, 512.1.2. */
@@ -46,7 +45,6 @@ export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
   limit: 'mainSwitchRating',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '512.1.2', provenance: 'memory' },
-  worse: { demand: 'up', mainSwitchRating: 'down' },
 });
 
 /** Demand with charge points at their full current. BS 7671, 722.311.201. */

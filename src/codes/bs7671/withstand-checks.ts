@@ -1,6 +1,5 @@
 import { alternatives, comparison, statement } from '../../core/index.js';
 import { shockCaution } from '../iec-family/disconnection-checks.js';
-import { loadAndHeat } from '../iec-family/worse.js';
 
 /** Heat of a fault, said with every verdict on it. */
 const heatCaution =
@@ -16,7 +15,6 @@ export const lineWithstands = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
   caution: heatCaution,
-  worse: { letThrough: 'up', conductorArea: 'down' },
 });
 
 /** By 435.1, behind a device that protects against overload and breaks the fault, line conductors count as protected. */
@@ -37,7 +35,6 @@ export const lineWithstandCheck = /* @__PURE__ */ alternatives({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 435.1', provenance: 'two-sources' },
   caution: heatCaution,
-  worse: loadAndHeat,
 });
 
 /** The smallest line-neutral fault current operates the overcurrent device within 5 s. BS 7671, 434.5.2. */
@@ -50,17 +47,6 @@ export const lineNeutralClears = /* @__PURE__ */ comparison({
   weight: 'advice',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'one-source' },
   caution: 'A residual current device does not see a fault between line and neutral.',
-  worse: {
-    length: 'up',
-    prospectiveCurrent: 'down',
-    externalImpedance: 'up',
-    designCurrent: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-  },
 });
 
 /** S >= √(I²t)/k for the protective conductor. BS 7671, 543.1.3. */
@@ -73,7 +59,6 @@ export const protectiveWithstands = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { letThrough: 'up', protectiveArea: 'down' },
 });
 
 /** S >= S of Table 54.7. BS 7671, 543.1.4, Table 54.7. */
@@ -85,7 +70,6 @@ export const protectiveByTable = /* @__PURE__ */ comparison({
   limit: 'minimumProtectiveArea',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.4, Table 54.7', provenance: 'two-sources' },
-  worse: { protectiveArea: 'down' },
 });
 
 /** Either way. BS 7671, 543.1.1. */
@@ -106,7 +90,6 @@ export const separateProtectiveLarge = /* @__PURE__ */ comparison({
   limit: 'minimumProtectiveArea',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.1', provenance: 'two-sources' },
-  worse: { protectiveArea: 'down' },
 });
 
 /** Conductors in parallel withstand a fault in one of them, fed from both of its ends. BS 7671 434.4. */

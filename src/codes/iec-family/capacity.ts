@@ -1,5 +1,4 @@
 import { comparison, formula, statement } from '../../core/index.js';
-import { loadAndHeat } from './worse.js';
 
 /** Current-carrying capacity as installed, from the tabulated one and its factors. BS 7671 Appendix 4, 5. */
 export const capacityAsInstalled = /* @__PURE__ */ formula({
@@ -316,15 +315,6 @@ export const deviceCarriesLoad = /* @__PURE__ */ comparison({
   limit: 'designCurrent',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (i)', provenance: 'two-sources' },
-  worse: {
-    deviceRating: 'down',
-    designCurrent: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-  },
 });
 
 /** I_t >= I_t,min. BS 7671, 433.1.1 (ii), Appendix 4, 5. */
@@ -342,15 +332,6 @@ export const capacitySuffices = /* @__PURE__ */ comparison({
     provenance: 'two-sources',
   },
   caution: 'An overloaded cable ages, and can start a fire, without any device operating.',
-  worse: {
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-    deviceRating: 'up',
-    designCurrent: 'up',
-  },
 });
 
 /** I_b <= I_z. BS 7671, 433.1.1. */
@@ -362,7 +343,6 @@ export const loadWithinCapacity = /* @__PURE__ */ comparison({
   limit: 'capacity',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1', provenance: 'two-sources' },
-  worse: loadAndHeat,
 });
 
 /** I_z >= 20 A all along a ring final circuit. BS 7671, 433.1.204. */
@@ -376,13 +356,6 @@ export const ringCarriesEnough = /* @__PURE__ */ comparison({
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.204', provenance: 'one-source' },
   caution:
     'Holds when the load in no part of the ring is likely to pass the capacity of the cable for long, and when unfused spurs are of the same cable.',
-  worse: {
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-  },
 });
 
 /** I_2 <= 1.45 I_z. BS 7671, 433.1.1 (iii). */
@@ -394,15 +367,6 @@ export const conventionalOverload = /* @__PURE__ */ comparison({
   limit: 'overloadLimit',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '433.1.1 (iii)', provenance: 'two-sources' },
-  worse: {
-    deviceRating: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-    designCurrent: 'up',
-  },
 });
 
 /** I_b <= k I_n for grouped devices. Maker's data, factor for devices side by side. */
@@ -414,7 +378,6 @@ export const groupedDevice = /* @__PURE__ */ comparison({
   limit: 'designCurrent',
   weight: 'rule',
   source: { document: "Maker's data", clause: 'factor for devices side by side', provenance: 'definition' },
-  worse: { designCurrent: 'up' },
 });
 
 /** A method that contains insulation takes no further factor for it. BS 7671, 523.9, Appendix 4. */

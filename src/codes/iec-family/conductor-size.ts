@@ -13,7 +13,6 @@ export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
   limit: 'minimumArea',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '524.1, Table 52.3', provenance: 'memory' },
-  worse: { conductorArea: 'down' },
 });
 
 /** The conductor is not hotter than the terminals bear, θ <= θ_term. BS 7671, 512.1.5. */
@@ -26,15 +25,6 @@ export const terminalsCoolEnough = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '512.1.5', provenance: 'memory' },
   caution: 'A terminal that runs hotter than it was made for loosens, and can start a fire.',
-  worse: {
-    designCurrent: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-    terminalTemperature: 'down',
-  },
 });
 
 /**

@@ -18,7 +18,6 @@ export const overcurrentDisconnects = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { externalImpedance: 'up', length: 'up', operatingCurrent: 'up' },
 });
 
 /** The residual current device disconnects within the required time. BS 7671, 411.4.5, 411.5.3. */
@@ -31,7 +30,6 @@ export const residualDisconnects = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.5, 411.5.3', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { externalImpedance: 'up', residualOperatingCurrent: 'up' },
 });
 
 /** R_A I_Δn <= 50 V (Z_s I_Δn in TN). BS 7671, 411.5.3, Table 41.5. */
@@ -44,7 +42,6 @@ export const residualTouchLimit = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3, Table 41.5', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
 });
 
 /** Automatic disconnection by one device or another. BS 7671, 411.3.2. */
@@ -54,7 +51,6 @@ export const automaticDisconnection = /* @__PURE__ */ alternatives({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
 /**
@@ -68,7 +64,6 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   caution: /* @__PURE__ */ withShockCaution(
     'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
   ),
-  worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
 /** R_A <= 200 Ω, for a resistance that lasts. BS 7671, 411.5.3, Table 41.5, note. */
@@ -88,7 +83,6 @@ export const electrodeStable = /* @__PURE__ */ comparison({
   caution: /* @__PURE__ */ withShockCaution(
     'Above 200 Ω the resistance may not be stable: soil dries out and freezes.',
   ),
-  worse: { electrodeResistance: 'up' },
 });
 
 /**

@@ -105,7 +105,6 @@ const measuredCheck = (id: string, title: string, weight: 'rule' | 'advice') =>
     weight,
     source: appendix3,
     caution: shockCaution,
-    worse: { measuredImpedance: 'up' },
   });
 
 /** A reading of the loop impedance against the exact temperature form. BS 7671, Appendix 3. */

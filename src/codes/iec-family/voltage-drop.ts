@@ -1,5 +1,4 @@
 import { comparison, formula, span } from '../../core/index.js';
-import { lengthLoadAndHeat } from './worse.js';
 
 /** Voltage drop of a run from the tabulated drop per ampere and metre. BS 7671 Appendix 4, 6.1. */
 export const voltageDropTabulated = /* @__PURE__ */ formula({
@@ -117,7 +116,6 @@ export const dropWithinLimit = /* @__PURE__ */ comparison({
   limit: 'dropLimit',
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '525, Appendix 4, 6.4', provenance: 'two-sources' },
-  worse: lengthLoadAndHeat,
 });
 
 /** The voltage at the point stays inside the window of its protective device. BS 7671, 722.411.4.1 (iv). */
@@ -131,5 +129,4 @@ export const insideWindow = /* @__PURE__ */ span({
   source: { document: 'BS 7671', edition: '2018+A1:2020', clause: '722.411.4.1 (iv)', provenance: 'two-sources' },
   caution:
     'Outside its window the device opens: the vehicle is then not charged, at the smallest supply voltage or at the largest.',
-  worse: lengthLoadAndHeat,
 });

@@ -38,7 +38,6 @@ export const earthingConductorLarge = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '542.3, 543.1, 544.1.1', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { earthingConductorArea: 'down' },
 });
 
 /** A main protective bonding conductor against its smallest size. BS 7671, 544.1.1, Table 54.8. */
@@ -51,7 +50,6 @@ export const mainBondingLarge = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '544.1.1, Table 54.8', provenance: 'two-sources' },
   caution: shockCaution,
-  worse: { bondingArea: 'down' },
 });
 
 const itSystem: Gap = {

@@ -14,7 +14,6 @@ export const outbuildingBonded = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', clause: '411.3.1.2, 544.1.1, Table 54.8', provenance: 'one-source' },
   caution: shockCaution,
-  worse: { bondingArea: 'down' },
 });
 
 /** A board behind a distribution circuit, on the way to the circuit. */

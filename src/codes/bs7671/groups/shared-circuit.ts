@@ -12,7 +12,6 @@ import {
 import { type Amperes, amperes } from '../../../units/index.js';
 import { ofCircuit, ofResidualUpstream } from '../../iec-family/places.js';
 import { feedsBack } from '../../iec-family/residual-places.js';
-import { loadAndHeat } from '../../iec-family/worse.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 
 /** A charge point has a final circuit of its own. BS 7671, 314.4, 722.533.101. */
@@ -62,7 +61,6 @@ export const infeedWithinCapacity = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: infeed,
   caution: infeedCaution,
-  worse: loadAndHeat,
 });
 
 /** A source among loads is not connected by plug and socket-outlet. BS 7671, 551.7.2. */
