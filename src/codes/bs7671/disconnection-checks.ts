@@ -1,5 +1,6 @@
 import { alternatives, comparison, type Known, statement } from '../../core/index.js';
 import type { Ohms } from '../../units/index.js';
+import { bs } from './source.js';
 
 /** What is said with every verdict on protection against electric shock. */
 export const shockCaution =
@@ -16,7 +17,7 @@ export const overcurrentDisconnects = /* @__PURE__ */ comparison({
   value: 'loopImpedance',
   limit: 'loopImpedanceLimit',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.4.4'),
   caution: shockCaution,
 });
 
@@ -28,7 +29,7 @@ export const residualDisconnects = /* @__PURE__ */ comparison({
   value: 'disconnectionTime',
   limit: 'requiredTime',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.5, 411.5.3', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.4.5, 411.5.3'),
   caution: shockCaution,
 });
 
@@ -40,7 +41,7 @@ export const residualTouchLimit = /* @__PURE__ */ comparison({
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3, Table 41.5', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.5.3, Table 41.5'),
   caution: shockCaution,
 });
 
@@ -49,7 +50,7 @@ export const automaticDisconnection = /* @__PURE__ */ alternatives({
   id: 'automatic-disconnection',
   title: 'An earth fault is disconnected within the required time',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.3.2'),
   caution: shockCaution,
 });
 
@@ -60,7 +61,7 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   id: 'disconnection-without-residual-current-device',
   title: 'The overcurrent device alone disconnects an earth fault in time',
   weight: 'advice',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4, 411.4.5', provenance: 'one-source' },
+  source: /* @__PURE__ */ bs('411.4.4, 411.4.5', 'one-source'),
   caution: /* @__PURE__ */ withShockCaution(
     'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
   ),

@@ -1,5 +1,5 @@
 import { alternatives, comparison, formula, type Source, statement } from '../../core/index.js';
-import { shockCaution } from '../iec-family/disconnection-checks.js';
+import { shockCaution } from './disconnection-checks.js';
 
 const clause = (where: string, provenance: Source['provenance'] = 'two-sources', note?: string): Source => ({
   document: 'BS 7671',

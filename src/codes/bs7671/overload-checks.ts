@@ -1,12 +1,6 @@
-import { alternatives, comparison, type Source, statement } from '../../core/index.js';
+import { alternatives, comparison, statement } from '../../core/index.js';
 import type { OverloadRules } from '../../demand/rules.js';
-
-const bs = (clause: string, provenance: Source['provenance'] = 'two-sources'): Source => ({
-  document: 'BS 7671',
-  edition: '2018+A2:2022',
-  clause,
-  provenance,
-});
+import { bs } from './source.js';
 
 /** The main switch is protected against overload, diversity not counted. BS 7671, 536.4.202, 536.4.3.2. */
 export const mainSwitchProtected = /* @__PURE__ */ alternatives({

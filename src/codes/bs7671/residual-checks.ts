@@ -1,8 +1,6 @@
 import { comparison, formula, statement } from '../../core/index.js';
-import { shockCaution } from '../iec-family/disconnection-checks.js';
-
-const bs = (clause: string, provenance: 'two-sources' | 'one-source' | 'memory' = 'two-sources') =>
-  ({ document: 'BS 7671', edition: '2018+A2:2022', clause, provenance }) as const;
+import { shockCaution } from './disconnection-checks.js';
+import { bs } from './source.js';
 
 /** A check that a residual current device is of at most 30 mA. */
 const ofThirty = (id: string, title: string, clause: string) =>

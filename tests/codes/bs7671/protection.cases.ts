@@ -4,6 +4,7 @@ import {
   fuseOperatingCurrents,
   halfOfEarthingConductor,
   measuredLimitExact,
+  tabulatedProtective,
 } from '../../../src/codes/bs7671/definitions.js';
 import {
   adiabaticFactor,
@@ -21,7 +22,6 @@ import {
   materialFactorOf,
   operatingCurrentFromMultiple,
   residualLoopVoltage,
-  tabulatedProtective,
 } from '../../../src/physics/definitions.js';
 import {
   adiabaticArea,

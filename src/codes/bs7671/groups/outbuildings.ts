@@ -1,8 +1,8 @@
 import { chosen, compare, derive, each, factOf, unjudged, weigh } from '../../../calculation/index.js';
 import { comparison, isMissing, type Known, missing, unknown } from '../../../core/index.js';
 import type { Board } from '../../../installation/index.js';
-import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import type { CircuitPlace } from '../../wiring-code.js';
+import { shockCaution } from '../disconnection-checks.js';
 
 /** The bonding of another building that takes its earth from the origin. BS 7671, 411.3.1.2, 544.1.1, Table 54.8. */
 export const outbuildingBonded = /* @__PURE__ */ comparison({
