@@ -86,8 +86,9 @@ describe('defaults of a firm', () => {
     ]);
   });
   it('are searched for what no document may hold', () => {
-    const hidden = JSON.parse('{ "format": "defaults/1", "name": "van", "answers": {}, "__proto__": {} }');
-    expect(problemsOf(() => readDefaults(hidden)).length).toBeGreaterThan(0);
+    expect(
+      defaults({ fits: { device: { rating: Number.POSITIVE_INFINITY } } }).map(([path, id]) => [path, id]),
+    ).toEqual([['fits.device.rating', 'not-plain-data']]);
   });
 });
 
@@ -98,7 +99,7 @@ describe('an answer', () => {
       problemsOf(() =>
         readBrief({ ...brief, earthing: 'PME', mainFuse: '80 A', indoors: value }, usualDefaults),
       ).filter((p) => p.path[0] === 'indoors');
-    expect(indoors('12')).toEqual([]);
+    expect([indoors('12'), indoors('12 m')]).toEqual([[], []]);
     expect(indoors('12 bananas')[0]?.message).toContain('12 bananas');
   });
 });
@@ -124,4 +125,14 @@ test('the schema of a survey names the unit of a question only where it has one'
   expect(found.filter((q) => typeof q.unit === 'string').length).toBeGreaterThan(20);
   expect(found.filter((q) => 'unit' in q && typeof q.unit !== 'string')).toEqual([]);
   expect(found.some((q) => !('unit' in q))).toBe(true);
+});
+
+test('twin and earth in the loft is rated by method 100, every other cable clipped direct: BS 7671 Table 4A2', () => {
+  const brief = { format: 'brief/1', date: '2026-09-21', edition: '2018+A2:2022', loft: '6 m' };
+  const method = (more: object) => {
+    const { survey } = readBrief({ ...brief, ...more }, usualDefaults);
+    return survey.wanted[0]?.run.stretches[0]?.method;
+  };
+  expect(method({})).toMatchObject({ value: '100' });
+  expect(method({ chargePhases: 3 })).toMatchObject({ value: 'C' });
 });

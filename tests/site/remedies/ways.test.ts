@@ -1,7 +1,7 @@
 /** Each remedy by itself: what it changes in the survey, and where there is nothing for it to change. */
 import { describe, expect, it, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import { amperes, type CheckResult, known, squareMillimetres } from '../../../src/index.js';
+import { amperes, type Board, type CheckResult, known, squareMillimetres } from '../../../src/index.js';
 import { readSurvey } from '../../../src/io/index.js';
 import { allRemedies } from '../../../src/site/remedies/all.js';
 import { changesBetween, withChanges } from '../../../src/site/remedies/changes.js';
@@ -98,7 +98,13 @@ test('the bond of another building is made as large as is asked, there and nowhe
 
 /** The survey of the garage with a bond of this size there. */
 function withBond(survey: Survey, size: number, by?: string): Survey {
-  const bonding = by === undefined ? known(squareMillimetres(size)) : known(squareMillimetres(size), by);
+  return inGarage(survey, {
+    bonding: by === undefined ? known(squareMillimetres(size)) : known(squareMillimetres(size), by),
+  });
+}
+
+/** The survey with the board of the garage changed. */
+function inGarage(survey: Survey, change: Partial<Board>): Survey {
   const { board } = survey.installation;
   return {
     ...survey,
@@ -108,7 +114,7 @@ function withBond(survey: Survey, size: number, by?: string): Survey {
         ...board,
         runs: board.runs.map((r) => ({
           ...r,
-          feeds: r.feeds.map((o) => (o.kind === 'board' && o.id === 'garage board' ? { ...o, bonding } : o)),
+          feeds: r.feeds.map((o) => (o.kind === 'board' && o.id === 'garage board' ? { ...o, ...change } : o)),
         })),
       },
     },
@@ -126,6 +132,11 @@ test('a feeder whose demand is not known is not designed anew', () => {
   expect(larger?.id).toBeDefined();
   const [way] = ways(larger?.id ?? '', garage, failed('x'), plan(amperes(70)));
   expect(way?.what).toMatch(new RegExp(`feeder ${feeder?.id} replaced: \\d+ mm² behind (80|100) A`));
+  const small = inGarage(garage, { mainSwitch: { rating: known(amperes(40)) } });
+  const [raised] = ways(larger?.id ?? '', small, failed('x'), plan(amperes(70)));
+  const run = raised?.survey.installation.board.runs.find((r) => r.id === feeder?.id);
+  const below = run?.feeds.find((o) => o.kind === 'board');
+  expect(below?.kind === 'board' && below.mainSwitch?.rating).toEqual(run?.device.rating);
   expect(ways(larger?.id ?? '', garage, failed('x'), plan({ missing: [] }))).toEqual([]);
   expect(ways(larger?.id ?? '', garage, failed('x'), { feeders: [] })).toEqual([]);
 });
