@@ -1,18 +1,23 @@
 import { readFileSync } from 'node:fs';
+import ts from 'typescript';
 
 const entries = JSON.parse(readFileSync(new URL('./entries.config.json', import.meta.url), 'utf8'));
 
 /** Functions of the catalogue of words of reports, by their places: each is a sentence and says itself what it is. */
 function wordsOfReports() {
-  const source = readFileSync(new URL('./src/report/pages/words.ts', import.meta.url), 'utf8');
-  const way = [];
-  return source.split('\n').flatMap((line) => {
-    const [, indent = '', name, opens] = /^( {2,})(\w+): (\(|\{$)?/.exec(line) ?? [];
-    if (name === undefined || opens === undefined) return [];
-    way.length = indent.length / 2 - 1;
-    way.push(name);
-    return opens === '{' ? [] : [`ohmwright/report.PageOptions.words.__type.${way.join('.__type.')}`];
-  });
+  const file = new URL('./src/report/pages/words.ts', import.meta.url);
+  const parsed = ts.createSourceFile(file.pathname, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
+  const catalogue = parsed.statements
+    .filter(ts.isVariableStatement)
+    .flatMap((statement) => statement.declarationList.declarations)
+    .find((declaration) => declaration.name.text === 'english');
+  const within = (value, way) => {
+    if (ts.isSatisfiesExpression(value)) return within(value.expression, way);
+    if (ts.isArrowFunction(value)) return [`ohmwright/report.PageOptions.words.${way.join('.')}`];
+    if (!ts.isObjectLiteralExpression(value)) return [];
+    return value.properties.flatMap((p) => within(p.initializer, [...way, '__type', p.name.text]));
+  };
+  return within(catalogue.initializer, []);
 }
 
 export default {

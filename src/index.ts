@@ -19,6 +19,8 @@ export {
   statement,
   type Verdict,
 } from './core/check.js';
+// sheets
+export { evaluate } from './core/evaluate.js';
 // facts
 export {
   between,
@@ -41,8 +43,7 @@ export {
   relation,
 } from './core/formula.js';
 export { type RestsOn, restsOn } from './core/rests-on.js';
-// sheets
-export { evaluate, Recorder, recorder, type Sheet, silent } from './core/sheet.js';
+export { Recorder, recorder, type Sheet, silent } from './core/sheet.js';
 export type { SheetDocument, SheetLine } from './core/sheet-lines.js';
 export { citation, type Provenance, type Source } from './core/source.js';
 export { type Table, table } from './core/table.js';

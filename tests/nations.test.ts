@@ -37,6 +37,21 @@ test('what the neutral layers know of the codes', () => {
   expect(nationalIn('codes', false)).toEqual([]);
 });
 
+test.each(['codes/iec-family', 'physics'])(
+  '%s cites no code of a nation, beyond saying where a table was seen',
+  (folder) => {
+    const naming = readdirSync(root + folder, { recursive: true, encoding: 'utf8' })
+      .filter((path) => path.endsWith('.ts'))
+      .flatMap((path) =>
+        readFileSync(`${root}${folder}/${path}`, 'utf8')
+          .split('\n')
+          .filter((line) => /\bBS 7671|\b2018\+A/.test(line) && !/^ *note: /.test(line))
+          .map((line) => `${path}: ${line.trim()}`),
+      );
+    expect(naming).toEqual([]);
+  },
+);
+
 test('the search finds what national folders name, and skips examples alone', () => {
   for (const folder of ['codes/bs7671', 'guidance/on-site-guide', 'networks/de-network', 'networks/nfc14100'])
     expect([folder, nationalIn(folder).length > 0]).toEqual([folder, true]);

@@ -6,9 +6,6 @@ import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
 /** What a check can end in; `conditional` where it passes by facts that are assumed, and would be open without them. */
 export type Verdict = 'pass' | 'conditional' | 'fail' | 'not-determined' | 'not-required';
 
-/** Which way an input makes a check worse: `up` when a larger value is worse. @inline */
-export type Worse = { readonly [N in Name]?: 'up' | 'down' };
-
 /** What all checks have. */
 export interface CheckBasis {
   /** Stable identifier, kebab-case; it is the machine code of the result. */
@@ -20,8 +17,6 @@ export interface CheckBasis {
   readonly source: Source;
   /** What a person has to be told with the verdict. */
   readonly caution?: string;
-  /** In which direction each input makes it worse; what is not monotone is left out. */
-  readonly worse?: Worse;
 }
 
 /** Roles of one unit. */

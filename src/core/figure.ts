@@ -1,7 +1,8 @@
 import type { CanonicalUnit } from '../units/index.js';
 import { formatIn } from '../units/index.js';
+import { evaluate } from './evaluate.js';
 import type { Formula, Relation } from './formula.js';
-import { evaluate, type Recorder, recorder } from './sheet.js';
+import { type Recorder, recorder } from './sheet.js';
 import type { SheetDocument } from './sheet-lines.js';
 import { citation, type Source } from './source.js';
 import type { Axis, Keys, Table } from './table.js';

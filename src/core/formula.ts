@@ -27,7 +27,7 @@ export interface FormulaDefinition<I extends Name = Name, O extends Name = Name>
   readonly source: Source;
 }
 
-/** What a guard says of a definition whose result is odd. */
+/** What a definition says of itself to its guard. */
 interface Guarded {
   readonly id: string;
   readonly output: string;
@@ -36,28 +36,31 @@ interface Guarded {
 }
 
 /**
- * A computation whose result is looked into where it is not plainly above zero: given on where it may be so, else an error
- * that names the input that is no finite number, or the output. Every page that imports one formula pays for these lines.
+ * A definition that is called: its computation, whose result is looked into where it is not plainly above zero. It is given
+ * on where it may be so, else an error names the input that is no finite number, or the output. Every page that imports one
+ * formula pays for these lines.
  */
-const guarded =
-  <V>(compute: (values: V) => number, { id, output, inputs, signed }: Guarded) =>
-  (values: V): never => {
-    const y = compute(values ?? ({} as V));
-    if (!(Number.isFinite(y) && y > 0)) {
-      const all = { ...values, [output]: y } as Readonly<Record<string, number>>;
-      const quantity = inputs?.find((name) => !Number.isFinite(all[name])) ?? output;
+const called = <V, A extends Guarded, K extends string>(kind: K, compute: (values: V) => number, about: A) =>
+  Object.assign(
+    (values: V): never => {
+      const y = compute(values ?? ({} as V));
+      if (y > 0 && y < Infinity) return y as never;
+      const all = { ...values, [about.output]: y } as Readonly<Record<string, number>>;
+      const quantity = about.inputs?.find((name) => !Number.isFinite(all[name])) ?? about.output;
       const value = all[quantity] as number;
-      if (!Number.isFinite(value) || (value < 0 && !signed))
-        throw new CalculationError('out-of-range', `${quantity} is ${value}, which ${id} forbids`, {
+      if (!Number.isFinite(value) || (value < 0 && !about.signed))
+        throw new CalculationError('out-of-range', `${quantity} is ${value}, which ${about.id} forbids`, {
           quantity,
           value,
           unit: '',
           bounds: {},
-          source: id,
+          source: about.id,
         });
-    }
-    return y as never;
-  };
+      return y as never;
+    },
+    about,
+    { kind },
+  );
 
 /** A formula: call it with its inputs by name; its definition is on it. */
 export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
@@ -96,7 +99,7 @@ export function formula<const I extends Name, O extends Name>(
   definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
 ): Formula<I, O> {
   const { compute, ...about } = definition;
-  return Object.assign(guarded(compute, about), about, { kind: 'formula' as const });
+  return called('formula', compute, about);
 }
 
 /** What a relation is, apart from its solver. */
@@ -141,7 +144,7 @@ export function relation<const I extends Name, O extends Name>(
   definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
 ): Relation<I, O> {
   const { solve, ...about } = definition;
-  return Object.assign(guarded(solve, about), about, { kind: 'relation' as const });
+  return called('relation', solve, about);
 }
 
 /** What a procedure is, apart from its code. */
@@ -199,5 +202,5 @@ export function procedure<In, O extends Name>(
       throw invalidInput(`the input of ${about.id}`, [{ path: [], message: `is not as it is due: ${error.message}` }]);
     }
   };
-  return Object.assign(guarded(read, about), about, { kind: 'procedure' as const });
+  return called('procedure', read, about);
 }

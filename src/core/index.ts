@@ -1,6 +1,7 @@
 export * from './attested.js';
 export * from './check.js';
 export * from './conditional.js';
+export { evaluate } from './evaluate.js';
 export * from './fact.js';
 export * from './formula.js';
 export * from './provenance.js';

@@ -34,7 +34,6 @@ export const clearOfGasMeter = /* @__PURE__ */ comparison({
   weight: 'advice',
   source: { document: 'zone about gas meters', clause: '150 mm', provenance: 'memory' },
   caution: 'The gas operator’s own rule goes before it.',
-  worse: { gasMeterDistance: 'down' },
 });
 
 /**

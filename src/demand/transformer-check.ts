@@ -11,5 +11,4 @@ export const demandWithinTransformer = /* @__PURE__ */ comparison({
   source: { document: 'IEC 60076-1', clause: 'rated power', provenance: 'memory' },
   caution:
     'Rated power holds for the cooling medium of the standard and a sinusoidal load. Loading beyond it for hours, and what it costs in ageing, is for the owner to decide by IEC 60076-7.',
-  worse: { demand: 'up', transformerCurrent: 'down' },
 });

@@ -31,7 +31,7 @@ export const adiabaticFactorOf = /* @__PURE__ */ formula({
   source: { document: 'IEC 60364-5-54', clause: 'Annex A', provenance: 'one-source' },
 });
 
-/** Energy I²t of a fault current that flows for a time. BS 7671, 434.5.2, 543.1.3. */
+/** Energy I²t of a fault current that flows for a time. Definition of the Joule integral. */
 export const faultEnergy = /* @__PURE__ */ formula({
   id: 'fault-energy',
   title: 'Energy of a fault current',
@@ -41,10 +41,10 @@ export const faultEnergy = /* @__PURE__ */ formula({
   direction: { faultCurrent: 1, faultTime: 1 },
   compute: ({ faultCurrent, faultTime }) => faultCurrent * faultCurrent * faultTime,
   valid: { faultTime: { most: 5 } },
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 543.1.3', provenance: 'two-sources' },
+  source: { document: 'Definition of the Joule integral', provenance: 'definition' },
 });
 
-/** Energy that a conductor withstands, k²S². BS 7671, 434.5.2. */
+/** Energy that a conductor withstands, k²S². IEC 60949, adiabatic equation. */
 export const withstandEnergyOf = /* @__PURE__ */ formula({
   id: 'withstand-energy',
   title: 'Energy that a conductor withstands',
@@ -53,10 +53,10 @@ export const withstandEnergyOf = /* @__PURE__ */ formula({
   expression: '(adiabaticFactor * conductorArea)^2',
   direction: { adiabaticFactor: 1, conductorArea: 1 },
   compute: ({ adiabaticFactor, conductorArea }) => (adiabaticFactor * conductorArea) ** 2,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
+  source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
 });
 
-/** Smallest area of a protective conductor for an energy, S = √(I²t)/k. BS 7671, 543.1.3. */
+/** Smallest area of a protective conductor for an energy, S = √(I²t)/k. IEC 60949, adiabatic equation. */
 export const adiabaticArea = /* @__PURE__ */ formula({
   id: 'adiabatic-area',
   title: 'Smallest area by the adiabatic equation',
@@ -65,10 +65,10 @@ export const adiabaticArea = /* @__PURE__ */ formula({
   expression: 'sqrt(letThrough) / adiabaticFactor',
   direction: { letThrough: 1, adiabaticFactor: -1 },
   compute: ({ letThrough, adiabaticFactor }) => Math.sqrt(letThrough) / adiabaticFactor,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
+  source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
 });
 
-/** Longest time for which a conductor withstands a fault current, t = k²S²/I². BS 7671, 434.5.2. */
+/** Longest time for which a conductor withstands a fault current, t = k²S²/I². IEC 60949, adiabatic equation. */
 export const longestFaultTime = /* @__PURE__ */ formula({
   id: 'longest-fault-time',
   title: 'Longest time of a fault current',
@@ -79,7 +79,7 @@ export const longestFaultTime = /* @__PURE__ */ formula({
   compute: ({ adiabaticFactor, conductorArea, faultCurrent }) =>
     ((adiabaticFactor * conductorArea) / faultCurrent) ** 2,
   valid: { faultCurrent: { above: 0 } },
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
+  source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
 });
 
 /**
@@ -163,7 +163,7 @@ export const separateShare = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'definition' },
 });
 
-/** Smallest area of one of several parallel paths, from its share of the current. BS 7671, 543.1.3. */
+/** Smallest area of one of several parallel paths, from its share of the current. IEC 60949, adiabatic equation. */
 export const adiabaticAreaOfShare = /* @__PURE__ */ formula({
   id: 'adiabatic-area-of-share',
   title: 'Smallest area of one of several paths by the adiabatic equation',
@@ -172,31 +172,5 @@ export const adiabaticAreaOfShare = /* @__PURE__ */ formula({
   expression: 'pathShare * sqrt(letThrough) / adiabaticFactor',
   direction: { letThrough: 1, adiabaticFactor: -1, pathShare: 1 },
   compute: ({ letThrough, adiabaticFactor, pathShare }) => (pathShare * Math.sqrt(letThrough)) / adiabaticFactor,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
-});
-
-/** Area of a protective conductor by the table, of the material of the line conductor. BS 7671, Table 54.7. */
-export const tabulatedProtective = /* @__PURE__ */ formula({
-  id: 'protective-conductor-by-table',
-  title: 'Smallest protective conductor by the table, same material',
-  inputs: ['conductorArea'],
-  output: 'tabulatedProtectiveArea',
-  expression: 'conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2',
-  constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
-  direction: { conductorArea: 1 },
-  compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'two-sources' },
-});
-
-/** Area of a protective conductor by the table, for another material or insulation. BS 7671, Table 54.7. */
-export const tabulatedProtectiveOther = /* @__PURE__ */ formula({
-  id: 'protective-conductor-by-table-other-material',
-  title: 'Smallest protective conductor by the table, k_1/k_2 times',
-  inputs: ['tabulatedProtectiveArea', 'lineFactor', 'protectiveFactor'],
-  output: 'minimumProtectiveArea',
-  expression: 'tabulatedProtectiveArea * lineFactor / protectiveFactor',
-  direction: { tabulatedProtectiveArea: 1, lineFactor: 1, protectiveFactor: -1 },
-  compute: ({ tabulatedProtectiveArea, lineFactor, protectiveFactor }) =>
-    (tabulatedProtectiveArea * lineFactor) / protectiveFactor,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.7', provenance: 'one-source' },
+  source: { document: 'IEC 60949', clause: 'adiabatic equation', provenance: 'one-source' },
 });

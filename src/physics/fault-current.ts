@@ -1,8 +1,8 @@
 import { formula } from '../core/index.js';
 
 /**
- * Largest earth fault loop impedance from the voltage and the current that operates the device in time. BS 7671,
- * 411.4.4.
+ * Largest earth fault loop impedance from the voltage and the current that operates the device in time. Ohm's
+ * law.
  */
 export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
   id: 'loop-impedance-limit',
@@ -13,7 +13,7 @@ export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
   direction: { nominalVoltage: 1, minimumVoltageFactor: 1, operatingCurrent: -1 },
   compute: ({ nominalVoltage, minimumVoltageFactor, operatingCurrent }) =>
     (nominalVoltage * minimumVoltageFactor) / operatingCurrent,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
+  source: { document: "Ohm's law", provenance: 'definition' },
 });
 
 /** Smallest earth fault current at the end of a run, with the conductors hot. IEC 60909-0, smallest current. */
@@ -59,7 +59,7 @@ export const externalImpedanceOfElectrode = /* @__PURE__ */ formula({
   source: { document: 'ENA ER P23/1', edition: '1991', clause: 'Table 1', provenance: 'one-source' },
 });
 
-/** Resistance R_A of the electrode and the protective conductors that lead to it. BS 7671, 411.5.3. */
+/** Resistance R_A of the electrode and the protective conductors that lead to it. Resistances in series. */
 export const electrodeAndProtective = /* @__PURE__ */ formula({
   id: 'electrode-and-protective-resistance',
   title: 'Resistance of the electrode and the protective conductors R_A',
@@ -68,10 +68,10 @@ export const electrodeAndProtective = /* @__PURE__ */ formula({
   expression: 'earthElectrode + circuitProtectiveResistance',
   direction: { earthElectrode: 1, circuitProtectiveResistance: 1 },
   compute: ({ earthElectrode, circuitProtectiveResistance }) => earthElectrode + circuitProtectiveResistance,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
+  source: { document: 'Resistances in series', provenance: 'definition' },
 });
 
-/** Voltage that the rated residual operating current raises on the electrode. BS 7671, 411.5.3. */
+/** Voltage that the rated residual operating current raises on the electrode. Ohm's law. */
 export const residualTouchVoltage = /* @__PURE__ */ formula({
   id: 'residual-touch-voltage',
   title: 'Voltage at the rated residual operating current, R_A I_Δn',
@@ -80,10 +80,10 @@ export const residualTouchVoltage = /* @__PURE__ */ formula({
   expression: 'electrodeResistance * residualOperatingCurrent',
   direction: { electrodeResistance: 1, residualOperatingCurrent: 1 },
   compute: ({ electrodeResistance, residualOperatingCurrent }) => electrodeResistance * residualOperatingCurrent,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3', provenance: 'two-sources' },
+  source: { document: "Ohm's law", provenance: 'definition' },
 });
 
-/** Voltage that the rated residual operating current raises in an earth fault loop. BS 7671, Table 41.5. */
+/** Voltage that the rated residual operating current raises in an earth fault loop. Ohm's law. */
 export const residualLoopVoltage = /* @__PURE__ */ formula({
   id: 'residual-loop-voltage',
   title: 'Voltage at the rated residual operating current, Z_s I_Δn',
@@ -92,7 +92,7 @@ export const residualLoopVoltage = /* @__PURE__ */ formula({
   expression: 'loopImpedance * residualOperatingCurrent',
   direction: { loopImpedance: 1, residualOperatingCurrent: 1 },
   compute: ({ loopImpedance, residualOperatingCurrent }) => loopImpedance * residualOperatingCurrent,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 41.5', provenance: 'two-sources' },
+  source: { document: "Ohm's law", provenance: 'definition' },
 });
 
 /** Earth fault current over the rated residual operating current of a device. */

@@ -95,8 +95,8 @@ export const segmentImpedanceOf = /* @__PURE__ */ formula({
 });
 
 /**
- * Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. BS 7671,
- * 411.4.4.
+ * Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. Impedances in
+ * series.
  */
 export const loopImpedanceOf = /* @__PURE__ */ formula({
   id: 'loop-impedance',
@@ -107,16 +107,14 @@ export const loopImpedanceOf = /* @__PURE__ */ formula({
   direction: { externalImpedance: 1, circuitImpedance: 1 },
   compute: ({ externalImpedance, circuitImpedance }) => externalImpedance + circuitImpedance,
   source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: '411.4.4',
-    provenance: 'two-sources',
+    document: 'Impedances in series',
+    provenance: 'definition',
     note: 'sizes added without regard to their angles: never less than the exact value',
   },
 });
 
 /**
- * Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. BS 7671, 411.4.4.
+ * Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. Impedances in series.
  */
 export const originImpedanceOf = /* @__PURE__ */ formula({
   id: 'origin-impedance',
@@ -126,5 +124,5 @@ export const originImpedanceOf = /* @__PURE__ */ formula({
   expression: 'externalImpedance + feederImpedance',
   direction: { externalImpedance: 1, feederImpedance: 1 },
   compute: ({ externalImpedance, feederImpedance }) => externalImpedance + feederImpedance,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
+  source: { document: 'Impedances in series', provenance: 'definition', note: 'sizes added, as in the loop impedance' },
 });

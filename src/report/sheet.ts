@@ -6,6 +6,7 @@ import {
   type Gap,
   type SheetDocument,
   type SheetLine,
+  type Source,
   termOf,
   type Written,
 } from '../core/index.js';
@@ -73,7 +74,20 @@ function alternativeWords(r: CheckResult): string {
   return (passing.length > 0 ? passing : all).map((a) => `${a.title}: ${comparisonWords(a)}`).join('; ');
 }
 
-function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, string, string, string] {
+/** The code that a circuit is judged by. */
+type Code = { readonly document: string; readonly edition: string };
+
+/** By which clause of the code a figure is used, and where its definition comes from. */
+function cited(
+  { clause, source }: { readonly clause?: string; readonly source: Source },
+  code: Code | undefined,
+): string {
+  const own = citation(source);
+  if (clause === undefined || source.document === code?.document) return own;
+  return `${code ? citation({ ...source, ...code, clause }) : clause}; ${own}`;
+}
+
+function row(line: Exclude<SheetLine, { kind: 'part' }>, code?: Code): readonly [string, string, string, string] {
   switch (line.kind) {
     case 'given':
       return ['given', `${line.words}`, result(line), line.by ?? ''];
@@ -98,10 +112,10 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
         'step',
         `${line.title}: ${symbolic(line.expression, [...line.uses, ...('gives' in line ? [line.gives] : [])])}`,
         result(line),
-        citation(line.source),
+        cited(line, code),
       ];
     case 'run':
-      return ['procedure', `${line.title}: ${line.method}`, result(line), citation(line.source)];
+      return ['procedure', `${line.title}: ${line.method}`, result(line), cited(line, code)];
     case 'gather':
       return ['gather', `${line.how} of ${line.from} over parts ${line.parts.join(', ')}`, result(line), ''];
     case 'check':
@@ -141,6 +155,11 @@ function row(line: Exclude<SheetLine, { kind: 'part' }>): readonly [string, stri
  * ```
  */
 export function sheetBlocks(sheet: SheetDocument, level: 1 | 2 | 3 | 4 = 2): readonly Block[] {
+  return blocksOf(sheet, level);
+}
+
+function blocksOf(sheet: SheetDocument, level: 1 | 2 | 3 | 4, above?: Code): readonly Block[] {
+  const code = sheet.lines.find((l) => l.kind === 'overall')?.code ?? above;
   const blocks: Block[] = [heading(level, sheet.place ? `${sheet.place} ${sheet.title}` : sheet.title)];
   let rows: (readonly string[])[] = [];
   const flush = () => {
@@ -150,8 +169,8 @@ export function sheetBlocks(sheet: SheetDocument, level: 1 | 2 | 3 | 4 = 2): rea
   for (const line of sheet.lines) {
     if (line.kind === 'part') {
       flush();
-      blocks.push(...sheetBlocks(line.part, Math.min(4, level + 1) as 1 | 2 | 3 | 4));
-    } else rows.push(row(line));
+      blocks.push(...blocksOf(line.part, Math.min(4, level + 1) as 1 | 2 | 3 | 4, code));
+    } else rows.push(row(line, code));
   }
   flush();
   return blocks;

@@ -124,9 +124,9 @@ export type ErrorCode = keyof ErrorDetails;
  * ```
  */
 export class CalculationError<C extends ErrorCode = ErrorCode> extends Error {
-  readonly code: C;
+  declare readonly code: C;
   /** The figures behind the message, by code. */
-  readonly detail: ErrorDetails[C];
+  declare readonly detail: ErrorDetails[C];
 
   /** @internal */
   constructor(code: C, message: string, detail: ErrorDetails[C]) {

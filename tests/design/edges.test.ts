@@ -2,18 +2,24 @@
 import { expect, test } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/code.js';
 import { judgeReadings } from '../../src/design/judge-readings.js';
+import { atLeast } from '../../src/design/planned-reading.js';
 import { rangesOf } from '../../src/design/ranges.js';
+import { regions } from '../../src/design/regions.js';
 import { testSheet } from '../../src/design/test-sheet.js';
 import {
   amperes,
+  assess,
   between,
   celsius,
   known,
   milliamperes,
+  missing,
+  ohms,
   permitted,
   type Run,
   type Stretch,
   type Supply,
+  unknown,
 } from '../../src/index.js';
 import { caseOf, chargePoint, circuit, house, load, stretch } from '../support/house.js';
 
@@ -110,4 +116,69 @@ test('a question about a section that is not there is open', () => {
     intervals: [],
     gaps: [{ kind: 'fact', fact: 'stretch nowhere of ev' }],
   });
+});
+
+test('an aspect of which no rule asks anything is not required, rather than passed', () => {
+  const { aspects } = assess(code, house([circuit({ feeds: [load(20)] })]), 'ev');
+  expect(aspects.find((a) => a.aspect === 'charge-point-earthing')?.verdict).toBe('not-required');
+  expect(aspects.find((a) => a.aspect === 'minimum-size')?.verdict).toBe('pass');
+});
+
+test('a condition names what is assumed, its value, and the checks that pass by it', () => {
+  const ambient = { ...known(celsius(30)), assumed: 'invented: warmth' } as const;
+  const found = assess(code, house([circuit({ feeds: [load(20)], stretches: [stretch({ ambient })] })]), 'ev');
+  expect(found.conditions).toMatchObject([{ assumption: 'invented: warmth', value: 30 }]);
+  expect(found.conditions[0]?.checks).toContain('load-within-capacity');
+  expect(found.results.find((r) => r.check === 'load-within-capacity')?.verdict).toBe('conditional');
+});
+
+test('a loop of nothing contradicts no prospective current: nothing is divided by it', () => {
+  const { contradictions } = judgeReadings(sheetOf({}), { prospective: 1000, externalLoop: 0 });
+  expect(contradictions.map((c) => c.id)).not.toContain('prospective-and-loop');
+});
+
+test('the tabulated limit of the loop stands beside the exact one, but not where a residual current device decides', () => {
+  const loop = (supply: Partial<Supply>) =>
+    sheetOf({}, supply)
+      .tests.flatMap((t) => t.readings)
+      .find((r) => r.id === 'loop');
+  // 230 V × 0.95 over 5 × 32 A
+  expect(loop({})?.tabulated?.value).toBeCloseTo(1.365625, 10);
+  expect(loop({ system: known('TT'), electrode: { resistance: known(ohms(100)) } })?.tabulated).toBeUndefined();
+});
+
+test('a device of which nobody knows the kind has no ratings to try, and says so', () => {
+  const run = circuit({ device: { ...circuit().device, kind: unknown('look') }, feeds: [load(20)] });
+  expect(permitted(code, house([run]), 'ev', { vary: 'rating' })).toMatchObject({
+    intervals: [],
+    gaps: [{ kind: 'fact', fact: 'ratings of the device of ev' }],
+  });
+});
+
+test('a limit that is not known is none', () => {
+  expect(atLeast(missing({ kind: 'fact', fact: 'x' }), 'measuredLimit', 'Ω', 'x')).toEqual([]);
+  expect(atLeast(2, 'measuredLimit', 'Ω', 'x')).toHaveLength(1);
+});
+
+test('a bound is found by the margin of the check that fails, in a few judgements, and the middle by ratio', () => {
+  const check = (margin: number) => ({ check: 'x', margin }) as never;
+  const asked: number[] = [];
+  const turnsAt = (bound: number) => ({
+    at(value: number) {
+      asked.push(value);
+      const margin = (bound - value) / bound;
+      return { verdict: margin >= 0 ? ('pass' as const) : ('fail' as const), check: check(margin) };
+    },
+    marginAt: (_: string, value: number) => (bound - value) / bound,
+    over: () => undefined,
+  });
+  const found = regions(turnsAt(340), 1, 1000, 1e-6);
+  const turn = found.findIndex((s) => s.verdict === 'fail');
+  expect(found[turn - 1]?.value).toBeLessThanOrEqual(340);
+  expect((found[turn]?.value as number) - 340).toBeLessThan(1e-5);
+  // halving alone would take thirty to come that near
+  expect(asked.filter((v) => Math.abs(v - 340) < 1).length).toBeLessThan(10);
+  asked.length = 0;
+  regions(turnsAt(1e9), 1, 10_000, 1);
+  expect(asked.some((v) => Math.abs(v - 100) < 1e-9)).toBe(true);
 });

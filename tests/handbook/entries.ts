@@ -129,13 +129,10 @@ function requirement(c: Check): string {
 
 /** The entry of a check. */
 export function checkEntry(c: Check, matter: Matter): string {
-  const worse = Object.entries(c.worse ?? {}).map(
-    ([name, way]) => `a ${way === 'up' ? 'larger' : 'smaller'} ${symbolOf(name)}`,
-  );
   const weight = c.weight === 'rule' ? 'A rule: it decides the verdict.' : 'Advice: reported beside the verdict.';
   return [
     heading(c, matter),
-    [requirement(c), weight, ...(worse.length > 0 ? [`Worse with ${worse.join(', ')}.`] : [])].join(' '),
+    `${requirement(c)} ${weight}`,
     `Source: ${sourceLine(c.source)}`,
     ...(c.caution ? [`> **Caution.** ${escaped(c.caution)}`] : []),
   ].join('\n\n');

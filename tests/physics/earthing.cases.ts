@@ -1,3 +1,4 @@
+import { publishedElectrodeLimit, vectorSumPrinted } from '../../src/codes/bs7671/definitions.js';
 import { amperes, metres, ohmMetres, ohms, ratio, squareMetres, volts, watts } from '../../src/index.js';
 import {
   arithmeticSum,
@@ -5,11 +6,9 @@ import {
   heldPowerElectrodeLimit,
   mutualResistanceOf,
   openPenElectrodeLimit,
-  publishedElectrodeLimit,
   rodSpacingRatio,
   twoElectrodes,
   vectorSum,
-  vectorSumPrinted,
   wireResistance,
 } from '../../src/physics/definitions.js';
 import { gridResistanceAtDepth } from '../../src/physics/electrodes.js';

@@ -1,4 +1,4 @@
-import { table431 } from '../../src/codes/bs7671/definitions.js';
+import { table431, tabulatedProtectiveOther } from '../../src/codes/bs7671/definitions.js';
 import {
   adiabaticFactor,
   amperes,
@@ -39,7 +39,6 @@ import {
   smallestLineNeutralFault,
   sourceImpedanceOf,
   sumOfLineAndNeutral,
-  tabulatedProtectiveOther,
   temperatureFactorOfResistance,
   transformerFactorOf,
   withstandEnergyOf,

@@ -25,7 +25,8 @@ const definers = 'formula|relation|procedure|table|kTable|comparison|span|statem
 const makers: Readonly<Record<string, string>> = {
   'codes/bs7671/tables/k-table.ts': 'kTable',
   'codes/bs7671/residual-checks.ts': 'ofThirty',
-  'codes/iec-family/measured-loop.ts': 'measuredCheck',
+  'codes/bs7671/measured-loop.ts': 'measuredCheck',
+  'codes/bs7671/clauses.ts': 'shared\\.\\w+',
 };
 
 test('no definition in the source is missed', () => {
@@ -47,14 +48,14 @@ test('no definition in the source is missed', () => {
 });
 
 test('a definition that is made below the top of a module would be missed: there is none', () => {
-  // a table with corrections of a user is no definition of its own
-  const open = ['design/judge-readings.ts', 'core/attested.ts'];
+  // a table with corrections of a user is no definition of its own; a check that codes share is one where a code cites it
+  const open = ['design/judge-readings.ts', 'core/attested.ts', 'codes/iec-family/checks.ts'];
   for (const path of paths) {
     if (open.includes(path)) continue;
     const text = readFileSync(root + path, 'utf8').replace(/^\s*(\*|\/\/).*$/gm, '');
     const all = text.match(new RegExp(`(?<![.\\w])(${definers})(<[^(]*>)?\\(\\{`, 'g'))?.length ?? 0;
     const pure = text.match(new RegExp(`/\\* @__PURE__ \\*/ (${definers})(<[^(]*>)?\\(\\{`, 'g'))?.length ?? 0;
-    expect([path, all - pure]).toEqual([path, makers[path] ? 1 : 0]);
+    expect([path, all - pure]).toEqual([path, /^\w+$/.test(makers[path] ?? '') ? 1 : 0]);
   }
 });
 

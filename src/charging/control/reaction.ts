@@ -79,7 +79,6 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
   source: { document: 'linear heating of a fuse', provenance: 'derived' },
   caution:
     'For one rise; rises that follow one another before the fuse has cooled count together. The network operator decides on the fuse.',
-  worse: { excessHeat: 'up', carriedHeat: 'down' },
 });
 
 /**

@@ -1,4 +1,5 @@
 import { alternatives, comparison } from '../../core/index.js';
+import { bs } from './source.js';
 
 /** I_cn >= I_pf. BS 7671, 434.5.1. */
 export const ownBreakingCapacity = /* @__PURE__ */ comparison({
@@ -8,8 +9,7 @@ export const ownBreakingCapacity = /* @__PURE__ */ comparison({
   value: 'breakingCapacity',
   limit: 'maximumFaultCurrent',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
+  source: /* @__PURE__ */ bs('434.5.1'),
 });
 
 /** Conditional rating of the assembly, or back-up by the device ahead. BS 7671, 434.5.1, 536.5. */
@@ -20,8 +20,7 @@ export const conditionalBreakingCapacity = /* @__PURE__ */ comparison({
   value: 'breakingLimit',
   limit: 'maximumFaultCurrent',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1, 536.5', provenance: 'two-sources' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
+  source: /* @__PURE__ */ bs('434.5.1, 536.5'),
 });
 
 /** By itself or with what stands ahead. BS 7671, 434.5.1. */
@@ -29,10 +28,9 @@ export const breakingCapacityCheck = /* @__PURE__ */ alternatives({
   id: 'breaking-capacity',
   title: 'The prospective current at the device is broken safely',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.1', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('434.5.1'),
   caution:
     'A device that breaks more than it is made for can burst. The motor contribution of connected machines is not counted.',
-  worse: { prospectiveCurrent: 'up', length: 'down' },
 });
 
 /** The fuse ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
@@ -43,8 +41,7 @@ export const discriminationCheck = /* @__PURE__ */ comparison({
   value: 'maximumFaultCurrent',
   limit: 'fuseHoldCurrent',
   weight: 'advice',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
+  source: /* @__PURE__ */ bs('536.4', 'one-source'),
 });
 
 /** The device of a feeder ahead holds while the circuit-breaker of the circuit trips. BS 7671, 536.4. */
@@ -55,6 +52,5 @@ export const discriminationWithFeeder = /* @__PURE__ */ comparison({
   value: 'maximumFaultCurrent',
   limit: 'fuseHoldCurrent',
   weight: 'advice',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '536.4', provenance: 'one-source' },
-  worse: { prospectiveCurrent: 'up', length: 'down' },
+  source: /* @__PURE__ */ bs('536.4', 'one-source'),
 });

@@ -28,7 +28,7 @@ export interface CableTables {
 /** @internal Smallest size of the tables of flexible cables, mm²; below it there are cords. */
 export const leastOfFlexible = 4;
 
-const hotCords = [1.09, 'BS 7671:2018+A2:2022 Table 4F3B, insulation for 90 °C'] as const;
+const hotCords = [1.09, 'BS 7671 Table 4F3B, insulation for 90 °C'] as const;
 
 // biome-ignore format: a row for each pair
 /** @internal The cable tables of Appendix 4: of the rows for a cable, the first that has what is asked counts. */

@@ -2,11 +2,22 @@
 export * from '../iec-family/definitions.js';
 export * from './breaking-checks.js';
 export { cableForRoute } from './cable-for-route.js';
+export * from './capacity.js';
+export * from './clauses.js';
 export { controlledDemand, demandWithinCutOut, demandWithinMainSwitch, demandWithPoints } from './demand.js';
+export {
+  automaticDisconnection,
+  electrodeStable,
+  overcurrentDisconnects,
+  overcurrentPreferred,
+  residualDisconnects,
+  residualTouchLimit,
+} from './disconnection-checks.js';
 export * from './earthing-checks.js';
 export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
+export { areaNotBelowMinimum } from './groups/minimum-size.js';
 export { socketForHours } from './groups/mode-two.js';
 export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
 export { outbuildingBonded } from './groups/outbuildings.js';
@@ -19,6 +30,17 @@ export {
   requiredWithInfeed,
 } from './groups/shared-circuit.js';
 export { surgeProtected } from './groups/surge-protection.js';
+export {
+  designFromMeasured,
+  divisionRule,
+  eightTenthsRule,
+  measuredDivision,
+  measuredEightTenths,
+  measuredExact,
+  measuredLimitByRatio,
+  measuredLimitExact,
+} from './measured-loop.js';
+export * from './open-pen.js';
 export {
   mainSwitchAboveDevices,
   mainSwitchBehindDevice,
@@ -34,6 +56,7 @@ export {
   tailsProtected,
 } from './overload-checks.js';
 export * from './own-way.js';
+export * from './protective-sizes.js';
 export * from './residual-checks.js';
 export * from './tables/index.js';
 export * from './withstand-checks.js';

@@ -15,11 +15,12 @@ import { riserMethod } from '../../networks/nfc14100/riser-simultaneity.js';
 import { peakFromEnergy } from '../../networks/nordic-network/energy-to-peak.js';
 import type { Amperes } from '../../units/index.js';
 import { mainSwitchOverload, residualOverload, tailsOverload } from './overload-checks.js';
+import { bs, entered } from './source.js';
 import { table4D1A } from './tables/4d1a.js';
 
 const assessment: Source = {
   document: 'BS 7671',
-  edition: '2018+A2:2022',
+  edition: entered,
   clause: '311.1, 313.1',
   provenance: 'memory',
 };
@@ -34,7 +35,6 @@ export const demandWithinCutOut = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: assessment,
   caution: 'The rating is that of the fuse, not of its carrier. Only the distributor may open the cut-out.',
-  worse: { demand: 'up', cutOutRating: 'down' },
 });
 
 /** The demand on a line is within the rating of the main switch. BS 7671, 512.1.2. */
@@ -45,8 +45,7 @@ export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
   value: 'demand',
   limit: 'mainSwitchRating',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '512.1.2', provenance: 'memory' },
-  worse: { demand: 'up', mainSwitchRating: 'down' },
+  source: /* @__PURE__ */ bs('512.1.2', 'memory'),
 });
 
 /** Demand with charge points at their full current. BS 7671, 722.311.201. */
@@ -57,7 +56,7 @@ export const demandWithPoints = /* @__PURE__ */ formula({
   output: 'demand',
   expression: 'existingDemand + chargeCurrent',
   compute: ({ existingDemand, chargeCurrent }) => existingDemand + chargeCurrent,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '722.311.201', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('722.311.201'),
 });
 
 /**
@@ -72,13 +71,11 @@ export const controlledDemand = /* @__PURE__ */ formula({
   expression: 'restDemand + min(existingDemand + chargeCurrent, max(controlLimit, existingDemand))',
   compute: ({ existingDemand, chargeCurrent, controlLimit, restDemand }) =>
     restDemand + Math.min(existingDemand + chargeCurrent, Math.max(controlLimit, existingDemand)),
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: '722.311.201',
-    provenance: 'derived',
-    note: 'the clause allows for load control; the expression follows from what a control can do',
-  },
+  source: /* @__PURE__ */ bs(
+    '722.311.201',
+    'derived',
+    'the clause allows for load control; the expression follows from what a control can do',
+  ),
 });
 
 /**

@@ -1,5 +1,5 @@
 import { alternatives, comparison, formula, type Source, statement } from '../../core/index.js';
-import { shockCaution } from '../iec-family/disconnection-checks.js';
+import { shockCaution } from './disconnection-checks.js';
 
 const clause = (where: string, provenance: Source['provenance'] = 'two-sources', note?: string): Source => ({
   document: 'BS 7671',
@@ -60,7 +60,6 @@ export const balancedKeepsLimit = /* @__PURE__ */ comparison({
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
   source: /* @__PURE__ */ clause('722.411.4.1 (i)'),
-  worse: { touchVoltage: 'up' },
 });
 
 /** The arrangement is for three-phase installations. BS 7671, 722.411.4.1 (i). */
@@ -91,7 +90,6 @@ export const electrodeKeepsLimit = /* @__PURE__ */ comparison({
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
   source: /* @__PURE__ */ clause('722.411.4.1 (ii), Annex A722', 'one-source', 'equation recalled'),
-  worse: { electrodeResistance: 'up' },
 });
 
 /** There is an electrode at all. BS 7671, 722.411.4.1 (ii). */
@@ -113,7 +111,6 @@ export const electrodeForHeldCurrent = /* @__PURE__ */ comparison({
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
   source: { document: 'physics', provenance: 'derived' },
-  worse: { electrodeResistance: 'up' },
 });
 
 /** The electrode against a charger that holds its power, at the lowest supply voltage. */
@@ -126,7 +123,6 @@ export const electrodeForHeldPower = /* @__PURE__ */ comparison({
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
   source: { document: 'physics', provenance: 'derived' },
-  worse: { electrodeResistance: 'up' },
 });
 
 /** Open-PEN detection by touch voltage. BS 7671, 722.411.4.1 (iii). */
@@ -175,7 +171,6 @@ export const windowLeavesDrop = /* @__PURE__ */ comparison({
   value: 'totalDrop',
   limit: 'windowMargin',
   source: /* @__PURE__ */ clause('722.411.4.1 (iv), from the lowest supply voltage down to 207 V', 'derived'),
-  worse: { totalDrop: 'up' },
 });
 
 /** Open-PEN detection of another kind, of equal safety. BS 7671, 722.411.4.1 (v). */
@@ -206,7 +201,6 @@ export const ttOutOfReach = /* @__PURE__ */ comparison({
   value: 'earthSeparation',
   limit: 'requiredSeparation',
   source: /* @__PURE__ */ clause('411.3.1.1; 417.3', 'one-source', 'the distance quoted for arm’s reach'),
-  worse: { earthSeparation: 'down' },
 });
 
 /** Buried electrodes of two systems are apart. Guidance of one network operator, buried separation. */
@@ -219,7 +213,6 @@ export const ttElectrodesApart = /* @__PURE__ */ comparison({
   value: 'earthSeparation',
   limit: 'requiredSeparation',
   source: { document: 'guidance of one network operator', clause: 'buried separation', provenance: 'one-source' },
-  worse: { earthSeparation: 'down' },
 });
 
 /** The electrode of a charge point on TT earthing and the residual current device. BS 7671, 411.5.3. */
@@ -232,7 +225,6 @@ export const ttTouchLimit = /* @__PURE__ */ comparison({
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
   source: { document: 'BS 7671', clause: '411.5.3', provenance: 'two-sources' },
-  worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
 });
 
 /** A stable electrode. BS 7671, Table 41.5, note. */
@@ -245,7 +237,6 @@ export const ttElectrodeStable = /* @__PURE__ */ comparison({
   value: 'electrodeResistance',
   limit: 'electrodeLimit',
   source: { document: 'BS 7671', clause: 'Table 41.5, note', provenance: 'one-source' },
-  worse: { electrodeResistance: 'up' },
 });
 
 /** One transformer for one vehicle. BS 7671, 722.413.1.2. */

@@ -1,4 +1,5 @@
 import { formula } from '../../core/index.js';
+import { bs } from './source.js';
 
 /**
  * Smallest earthing conductor by the table, of the material of the line conductors at the origin. BS 7671, 542.3.1,
@@ -13,7 +14,7 @@ export const tabulatedEarthing = /* @__PURE__ */ formula({
   constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
   direction: { conductorArea: 1 },
   compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '542.3.1, Table 54.7', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('542.3.1, Table 54.7'),
 });
 
 /**
@@ -32,12 +33,7 @@ export const calculatedEarthing = /* @__PURE__ */ formula({
   direction: { conductorArea: 1, slowOperatingCurrent: 1 },
   compute: ({ conductorArea: s, slowOperatingCurrent }) =>
     Math.min(s <= 16 ? s : s <= 35 ? 16 : s / 2, (Math.sqrt(5) * slowOperatingCurrent) / 143),
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: '542.3.1, 543.1.1, 543.1.3, Tables 54.2, 54.7',
-    provenance: 'two-sources',
-  },
+  source: /* @__PURE__ */ bs('542.3.1, 543.1.1, 543.1.3, Tables 54.2, 54.7'),
 });
 
 /**
@@ -53,5 +49,5 @@ export const halfOfEarthingConductor = /* @__PURE__ */ formula({
   constants: { least: [6, 'mm²'], most: [25, 'mm²'] },
   direction: { minimumEarthingArea: 1 },
   compute: ({ minimumEarthingArea }) => Math.min(Math.max(minimumEarthingArea / 2, 6), 25),
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '544.1.1', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('544.1.1'),
 });

@@ -32,6 +32,7 @@ import {
 import { capacityAsInstalled } from '../iec-family/capacity.js';
 import { voltageDropTabulated } from '../iec-family/voltage-drop.js';
 import { bsMethod, capacityTableFor, dropTableFor, leastOfFlexible } from './cable-tables.js';
+import { bs } from './source.js';
 import {
   distributionTimes,
   fuseOperatingCurrents,
@@ -182,7 +183,7 @@ export function cableCapacity(cable: CableKind, installed: Installed): Figure<'c
     insulationFactor: insulationFactor(sheet, installed),
     soilFactor: soilFactor(sheet, installed),
   });
-  return sheet.figure('capacity', capacity);
+  return sheet.figure('capacity', capacity, bs('Appendix 4, 5', 'memory'));
 }
 
 /**
@@ -217,7 +218,7 @@ export function circuitVoltageDrop(
     designCurrent: sheet.given('designCurrent', current),
     length: sheet.given('length', length),
   });
-  return sheet.figure('voltageDrop', drop);
+  return sheet.figure('voltageDrop', drop, bs('Appendix 4, 6.1'));
 }
 
 /** Standard of a circuit-breaker. @inline */
@@ -266,7 +267,7 @@ export function maxZs(device: Protection, time: 0.4 | 5): Figure<'loopImpedanceL
     minimumVoltageFactor: sheet.given('minimumVoltageFactor', ratio(0.95), 'C_min'),
     operatingCurrent,
   });
-  return sheet.figure('loopImpedanceLimit', limit);
+  return sheet.figure('loopImpedanceLimit', limit, bs('411.4.4'));
 }
 
 /**
@@ -354,5 +355,5 @@ export function adiabaticSize(current: Amperes, time: Seconds, k: AdiabaticFacto
     faultTime: sheet.given('faultTime', time),
   });
   const area = sheet.step(adiabaticArea, { letThrough, adiabaticFactor: sheet.given('adiabaticFactor', k) });
-  return sheet.figure('minimumProtectiveArea', area);
+  return sheet.figure('minimumProtectiveArea', area, bs('543.1.3'));
 }

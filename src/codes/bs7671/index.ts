@@ -5,7 +5,6 @@
 
 export type { EditionDifferences } from '../edition-differences.js';
 export { capacityAsInstalled } from '../iec-family/capacity.js';
-export { compareMeasured } from '../iec-family/measured-loop.js';
 export { type DisconnectionFailure, disconnectionRemedies } from '../iec-family/remedies.js';
 export { voltageDropTabulated } from '../iec-family/voltage-drop.js';
 export * from './code.js';
@@ -21,4 +20,5 @@ export {
   longestDisconnectionTime,
   maxZs,
 } from './everyday.js';
+export { compareMeasured } from './measured-loop.js';
 export * from './named-tables.js';

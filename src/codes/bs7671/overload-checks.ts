@@ -1,12 +1,6 @@
-import { alternatives, comparison, type Source, statement } from '../../core/index.js';
+import { alternatives, comparison, statement } from '../../core/index.js';
 import type { OverloadRules } from '../../demand/rules.js';
-
-const bs = (clause: string, provenance: Source['provenance'] = 'two-sources'): Source => ({
-  document: 'BS 7671',
-  edition: '2018+A2:2022',
-  clause,
-  provenance,
-});
+import { bs } from './source.js';
 
 /** The main switch is protected against overload, diversity not counted. BS 7671, 536.4.202, 536.4.3.2. */
 export const mainSwitchProtected = /* @__PURE__ */ alternatives({
@@ -26,7 +20,6 @@ export const mainSwitchBehindDevice = /* @__PURE__ */ comparison({
   limit: 'aheadRating',
   weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
-  worse: { mainSwitchRating: 'down', aheadRating: 'up' },
 });
 
 /** The main switch against the devices of the outgoing circuits together. BS 7671, 536.4.202. */
@@ -38,7 +31,6 @@ export const mainSwitchAboveDevices = /* @__PURE__ */ comparison({
   limit: 'servedRating',
   weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
-  worse: { mainSwitchRating: 'down', servedRating: 'up' },
 });
 
 /** What the maker of the main switch declares. BS 7671, 536.4.202. */
@@ -67,7 +59,6 @@ export const originResidualBehindDevice = /* @__PURE__ */ comparison({
   limit: 'aheadRating',
   weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
-  worse: { residualRatedCurrent: 'down', aheadRating: 'up' },
 });
 
 /** It against the devices that it serves together. BS 7671, 536.4.202. */
@@ -79,7 +70,6 @@ export const originResidualAboveDevices = /* @__PURE__ */ comparison({
   limit: 'servedRating',
   weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
-  worse: { residualRatedCurrent: 'down', servedRating: 'up' },
 });
 
 /** What the maker of that device declares. BS 7671, 536.4.202. */
@@ -108,7 +98,6 @@ export const tailsBehindFuse = /* @__PURE__ */ comparison({
   limit: 'aheadRating',
   weight: 'rule',
   source: /* @__PURE__ */ bs('433.1.1'),
-  worse: { tailsCapacity: 'down', aheadRating: 'up' },
 });
 
 /** The tails ahead of the devices at their load end. BS 7671, 433.2.2. */
@@ -120,7 +109,6 @@ export const tailsAboveDevices = /* @__PURE__ */ comparison({
   limit: 'servedRating',
   weight: 'rule',
   source: /* @__PURE__ */ bs('433.2.2'),
-  worse: { tailsCapacity: 'down', servedRating: 'up' },
 });
 
 /** The fuse ahead protects the tails against fault current. BS 7671, 434.5.2. */

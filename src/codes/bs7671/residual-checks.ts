@@ -1,8 +1,6 @@
 import { comparison, formula, statement } from '../../core/index.js';
-import { shockCaution } from '../iec-family/disconnection-checks.js';
-
-const bs = (clause: string, provenance: 'two-sources' | 'one-source' | 'memory' = 'two-sources') =>
-  ({ document: 'BS 7671', edition: '2018+A2:2022', clause, provenance }) as const;
+import { shockCaution } from './disconnection-checks.js';
+import { bs } from './source.js';
 
 /** A check that a residual current device is of at most 30 mA. */
 const ofThirty = (id: string, title: string, clause: string) =>
@@ -15,7 +13,6 @@ const ofThirty = (id: string, title: string, clause: string) =>
     value: 'residualOperatingCurrent',
     limit: 'residualLimit',
     source: bs(clause),
-    worse: { residualOperatingCurrent: 'up' },
   });
 
 /** A charge point has a residual current device of at most 30 mA. BS 7671, 722.531.3.101. */
@@ -107,7 +104,6 @@ export const smoothCurrentBorne = /* @__PURE__ */ comparison({
   value: 'smoothResidualSum',
   limit: 'smoothResidualWithstand',
   source: /* @__PURE__ */ bs('531.3.3; 722.531.3.101'),
-  worse: { smoothResidualSum: 'up' },
 });
 
 /** Devices in series are selective. BS 7671, 536.4. */
@@ -129,7 +125,6 @@ export const standingCurrentBorne = /* @__PURE__ */ comparison({
   value: 'standingCurrentSum',
   limit: 'standingCurrentLimit',
   source: /* @__PURE__ */ bs('531.3.2', 'memory'),
-  worse: { standingCurrentSum: 'up' },
 });
 
 /** The residual current device is not overloaded. BS 7671, 536.4. */
@@ -141,7 +136,6 @@ export const residualNotOverloaded = /* @__PURE__ */ comparison({
   value: 'residualRatedCurrent',
   limit: 'residualLoad',
   source: /* @__PURE__ */ bs('536.4', 'one-source'),
-  worse: { residualRatedCurrent: 'down' },
 });
 
 /** A device through which power flows both ways suits it. BS 7671, 530.3.201. */
@@ -171,7 +165,6 @@ export const boardCarriesInfeed = /* @__PURE__ */ comparison({
   value: 'boardRating',
   limit: 'boardInfeed',
   source: /* @__PURE__ */ bs('551.7.2', 'memory'),
-  worse: { boardRating: 'down' },
 });
 
 /** Largest standing protective-conductor current through a residual current device. BS 7671, 531.3.2. */

@@ -8,9 +8,9 @@ import {
   seconds,
   volts,
 } from '../../units/index.js';
-import { eightTenthsRule, measuredLimitByRatio } from '../iec-family/measured-loop.js';
 import type { PlannedKind, TestPlan } from '../verification.js';
 import type { Edition } from './editions.js';
+import { eightTenthsRule, measuredLimitByRatio } from './measured-loop.js';
 import { insulationResistanceLimits, insulationTestVoltages } from './tables/64.js';
 
 // the clauses of 2008 and the sub-clauses of 2018 are recalled; the order stood in two texts

@@ -1,6 +1,6 @@
 import { alternatives, comparison, statement } from '../../core/index.js';
-import { shockCaution } from '../iec-family/disconnection-checks.js';
-import { loadAndHeat } from '../iec-family/worse.js';
+import { shockCaution } from './disconnection-checks.js';
+import { bs } from './source.js';
 
 /** Heat of a fault, said with every verdict on it. */
 const heatCaution =
@@ -14,9 +14,8 @@ export const lineWithstands = /* @__PURE__ */ comparison({
   value: 'withstandEnergy',
   limit: 'letThrough',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('434.5.2'),
   caution: heatCaution,
-  worse: { letThrough: 'up', conductorArea: 'down' },
 });
 
 /** By 435.1, behind a device that protects against overload and breaks the fault, line conductors count as protected. */
@@ -27,7 +26,7 @@ export const lineProtectedByOverload = /* @__PURE__ */ comparison({
   value: 'deviceRating',
   limit: 'capacity',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '435.1', provenance: 'one-source' },
+  source: /* @__PURE__ */ bs('435.1', 'one-source'),
 });
 
 /** Either way. BS 7671, 434.5.2, 435.1. */
@@ -35,9 +34,8 @@ export const lineWithstandCheck = /* @__PURE__ */ alternatives({
   id: 'line-withstand',
   title: 'The line conductor is protected against fault current',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2, 435.1', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('434.5.2, 435.1'),
   caution: heatCaution,
-  worse: loadAndHeat,
 });
 
 /** The smallest line-neutral fault current operates the overcurrent device within 5 s. BS 7671, 434.5.2. */
@@ -48,19 +46,8 @@ export const lineNeutralClears = /* @__PURE__ */ comparison({
   value: 'minimumFaultCurrent',
   limit: 'operatingCurrent',
   weight: 'advice',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.5.2', provenance: 'one-source' },
+  source: /* @__PURE__ */ bs('434.5.2', 'one-source'),
   caution: 'A residual current device does not see a fault between line and neutral.',
-  worse: {
-    length: 'up',
-    prospectiveCurrent: 'down',
-    externalImpedance: 'up',
-    designCurrent: 'up',
-    ambientTemperature: 'up',
-    groundTemperature: 'up',
-    circuitsInGroup: 'up',
-    soilResistivity: 'up',
-    insulatedLength: 'up',
-  },
 });
 
 /** S >= √(I²t)/k for the protective conductor. BS 7671, 543.1.3. */
@@ -71,9 +58,8 @@ export const protectiveWithstands = /* @__PURE__ */ comparison({
   value: 'protectiveArea',
   limit: 'minimumProtectiveArea',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.3', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('543.1.3'),
   caution: shockCaution,
-  worse: { letThrough: 'up', protectiveArea: 'down' },
 });
 
 /** S >= S of Table 54.7. BS 7671, 543.1.4, Table 54.7. */
@@ -84,8 +70,7 @@ export const protectiveByTable = /* @__PURE__ */ comparison({
   value: 'protectiveArea',
   limit: 'minimumProtectiveArea',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.4, Table 54.7', provenance: 'two-sources' },
-  worse: { protectiveArea: 'down' },
+  source: /* @__PURE__ */ bs('543.1.4, Table 54.7'),
 });
 
 /** Either way. BS 7671, 543.1.1. */
@@ -93,7 +78,7 @@ export const protectiveConductorCheck = /* @__PURE__ */ alternatives({
   id: 'protective-conductor',
   title: 'The protective conductor is large enough',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.1', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('543.1.1'),
   caution: shockCaution,
 });
 
@@ -105,8 +90,7 @@ export const separateProtectiveLarge = /* @__PURE__ */ comparison({
   value: 'protectiveArea',
   limit: 'minimumProtectiveArea',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '543.1.1', provenance: 'two-sources' },
-  worse: { protectiveArea: 'down' },
+  source: /* @__PURE__ */ bs('543.1.1'),
 });
 
 /** Conductors in parallel withstand a fault in one of them, fed from both of its ends. BS 7671 434.4. */
@@ -114,6 +98,6 @@ export const parallelConductorsWithstand = /* @__PURE__ */ statement({
   id: 'parallel-conductors-under-fault',
   title: 'Each of the conductors in parallel withstands a fault, fed from both of its ends',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '434.4', provenance: 'memory' },
+  source: /* @__PURE__ */ bs('434.4', 'memory'),
   caution: 'A fault in one of several conductors in parallel is fed by the others from its far end as well.',
 });

@@ -72,7 +72,7 @@ export const temperatureAtPartialLoadExact = /* @__PURE__ */ formula({
   },
 });
 
-/** Correction C_t of the tabulated drop that keeps the neighbours of a group at full load. BS 7671 Appendix 4, 6.1. */
+/** Correction C_t of the tabulated drop that keeps the neighbours of a group at full load. Heat balance of the capacity tables. */
 export const dropCorrectionGroupFull = /* @__PURE__ */ formula({
   id: 'drop-correction-group-full',
   title: 'Correction C_t of the tabulated drop, neighbours at full load',
@@ -94,7 +94,11 @@ export const dropCorrectionGroupFull = /* @__PURE__ */ formula({
       (v.ambientFactor ** 2 * v.groupFactor ** 2 - v.designCurrent ** 2 / v.tabulatedCapacity ** 2) *
         (v.operatingTemperature - 30)) /
     (230 + v.operatingTemperature),
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'one-source' },
+  source: {
+    document: 'Heat balance of the capacity tables',
+    provenance: 'derived',
+    note: 'for cables in air, reference 30 °C, the neighbours at their capacity',
+  },
 });
 
 /**

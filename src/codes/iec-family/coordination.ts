@@ -18,17 +18,8 @@ import { type CheckResult, type Fact, type Gap, unknown } from '../../core/index
 import { outletsBelow } from '../../installation/index.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
-import {
-  type capacitySuffices,
-  conventionalCurrentOf,
-  type conventionalOverload,
-  type deviceCarriesLoad,
-  deviceShareOf,
-  type groupedDevice,
-  type harmonicsStated,
-  type insulationOnce,
-  type loadWithinCapacity,
-} from './capacity.js';
+import { conventionalCurrentOf, deviceShareOf, groupedDevice } from './capacity.js';
+import type * as shared from './checks.js';
 import { fewLoaded } from './group-factor.js';
 import { thirdHarmonics, withNeutral } from './harmonics.js';
 import { opened } from './opened.js';
@@ -101,13 +92,12 @@ export const surroundings = () => when('buried', same('groundTemperature'), same
 
 /** The checks of coordination, as a code cites them. */
 export interface CoordinationChecks {
-  readonly deviceCarriesLoad: typeof deviceCarriesLoad;
-  readonly groupedDevice: typeof groupedDevice;
-  readonly harmonicsStated: typeof harmonicsStated;
-  readonly insulationOnce: typeof insulationOnce;
-  readonly capacitySuffices: typeof capacitySuffices;
-  readonly loadWithinCapacity: typeof loadWithinCapacity;
-  readonly conventionalOverload: typeof conventionalOverload;
+  readonly deviceCarriesLoad: ReturnType<typeof shared.deviceCarriesLoad>;
+  readonly harmonicsStated: ReturnType<typeof shared.harmonicsStated>;
+  readonly insulationOnce: ReturnType<typeof shared.insulationOnce>;
+  readonly capacitySuffices: ReturnType<typeof shared.capacitySuffices>;
+  readonly loadWithinCapacity: ReturnType<typeof shared.loadWithinCapacity>;
+  readonly conventionalOverload: ReturnType<typeof shared.conventionalOverload>;
 }
 
 /** Checks of a circuit before its sections are looked at. */
@@ -115,11 +105,11 @@ export const checksOfLoad = (checks: CoordinationChecks) =>
   [
     compare(checks.deviceCarriesLoad),
     chosen(ofCircuit(forHours), {
-      true: [compare(checks.groupedDevice)],
+      true: [compare(groupedDevice)],
       false: [
         chosen(
           ofCircuit(({ run }) => run.device.groupingFactor !== undefined),
-          { true: [adjusted(compare(checks.groupedDevice), [], ifForHours)] },
+          { true: [adjusted(compare(groupedDevice), [], ifForHours)] },
         ),
       ],
     }),

@@ -1,4 +1,4 @@
-/** What the tables of rating factors have in common in IEC 60364-5-52 Annex B and BS 7671 Appendix 4. */
+/** What the tables of rating factors have in common in IEC 60364-5-52 Annex B and the codes that follow it. */
 
 const circuitsInGroup = {
   name: 'circuitsInGroup',

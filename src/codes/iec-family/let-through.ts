@@ -80,10 +80,10 @@ const tooLong = (faultCurrent: Amperes): Known<AmpereSquaredSeconds> =>
 const breakerTime = () => set(seconds(0.1), 'a circuit-breaker has to trip in less: EN 60898-1 Table 7');
 const lastPoint = 'the last published point: at a larger current a fuse lets through no more';
 
-const ofBreaker = () =>
+const ofBreaker = (clause: string) =>
   choose('breakerClears', {
     'at once': when('classKnown', by(lesserEnergy), same('boundedEnergy')),
-    'by the residual current device': by(faultEnergy, undefined, {
+    'by the residual current device': by(faultEnergy, clause, {
       faultTime: when(
         'residualGeneral',
         set(seconds(0.04), 'break time of the residual current device at five times its rated current, EN 61008-1'),
@@ -93,8 +93,11 @@ const ofBreaker = () =>
     late: derive(['faultCurrent'], ({ faultCurrent }) => tooSlow(faultCurrent)),
   });
 
-/** Energy that the device of the circuit lets through in a fault, and what is said of it. */
-export const letThrough = () => ({
+/**
+ * Energy that the device of the circuit lets through in a fault, and what is said of it.
+ * @param clause clause of the code by which the energy is I²t
+ */
+export const letThrough = (clause: string) => ({
   circuit: {
     makersGiven: ofCircuit((c) => c.options.makersLetThrough !== undefined),
     energyClass: ofCircuit<'1' | '2' | '3'>(energyClassOf),
@@ -170,11 +173,11 @@ export const letThrough = () => ({
           by: "the maker's figure",
         }),
         choose('deviceFamily', {
-          'circuit-breaker': ofBreaker(),
-          'old circuit-breaker': ofBreaker(),
+          'circuit-breaker': ofBreaker(clause),
+          'old circuit-breaker': ofBreaker(clause),
           fuse: choose('fuseClears', {
             'after 5 s': derive(['faultCurrent'], ({ faultCurrent }) => tooLong(faultCurrent)),
-            'on the curve': by(faultEnergy, undefined, {
+            'on the curve': by(faultEnergy, clause, {
               faultTime: run(timeOnCurve, ['faultCurrent', 'quickOperatingCurrent', 'slowOperatingCurrent'], (v) => ({
                 points: [
                   { current: v.quickOperatingCurrent, time: 0.4 },
@@ -183,11 +186,11 @@ export const letThrough = () => ({
                 current: v.faultCurrent,
               })),
             }),
-            'within 0.4 s': by(faultEnergy, undefined, {
+            'within 0.4 s': by(faultEnergy, clause, {
               faultCurrent: 'quickOperatingCurrent',
               faultTime: set(seconds(0.4), lastPoint),
             }),
-            'within 5 s': by(faultEnergy, undefined, {
+            'within 5 s': by(faultEnergy, clause, {
               faultCurrent: 'slowOperatingCurrent',
               faultTime: set(seconds(5), lastPoint),
             }),

@@ -11,7 +11,15 @@ import {
   unjudged,
   when,
 } from '../../calculation/index.js';
-import { type CheckResult, type Gap, isMissing, type Known, missing, notDetermined } from '../../core/index.js';
+import {
+  type CheckResult,
+  type Comparison,
+  type Gap,
+  isMissing,
+  type Known,
+  missing,
+  notDetermined,
+} from '../../core/index.js';
 import {
   electrodeAndProtective,
   residualLoopVoltage,
@@ -20,7 +28,6 @@ import {
 } from '../../physics/definitions.js';
 import { residualBreakTimes } from '../../products/en61008/break-times.js';
 import { ratio } from '../../units/index.js';
-import { residualDisconnects, residualTouchLimit } from './disconnection-checks.js';
 import { ofResidualUpstream, type ResidualUpstreamPlace } from './places.js';
 import { delayOf, isSetToNone, neverSelective, setDelayOf } from './residual-position.js';
 
@@ -30,11 +37,18 @@ const onTop: Gap = {
   obtain: 'from its maker, for the delay that is set',
 };
 
+/** The device disconnects within the required time, by the clause of a code. */
+type InTime = Comparison<'disconnectionTime', 'requiredTime'>;
+/** What the rated residual current raises is within its limit, by the clause of a code. */
+type WithinTouch = Comparison<'touchVoltage', 'touchVoltageLimit'>;
+
 /** The break time comes on top of a set delay: the delay alone can condemn, never acquit. */
-const condemnsOnly = (result: CheckResult, { requiredTime }: { readonly requiredTime: Known<number> }) =>
-  result.verdict === 'fail'
-    ? result
-    : notDetermined(residualDisconnects, onTop, ...(isMissing(requiredTime) ? requiredTime.missing : []));
+const condemnsOnly =
+  (check: InTime) =>
+  (result: CheckResult, { requiredTime }: { readonly requiredTime: Known<number> }) =>
+    result.verdict === 'fail'
+      ? result
+      : notDetermined(check, onTop, ...(isMissing(requiredTime) ? requiredTime.missing : []));
 
 /** The printed row of break times at or below a multiple of the rated residual current. */
 const rowBelow = (multiple: number) => {
@@ -97,26 +111,26 @@ const setDelay = () =>
   });
 
 /** Each residual current device upstream: both of its checks have to pass. */
-export const residualDevicesDisconnect = () =>
+export const residualDevicesDisconnect = (inTime: InTime, withinTouch: WithinTouch) =>
   each(
     'residualUpstream',
     [
       deciding([
-        compare(residualTouchLimit),
+        compare(withinTouch),
         chosen('delaySet', {
           set: [
             adjusted(
-              compare(residualDisconnects, {
+              compare(inTime, {
                 as: {
                   disconnectionTime: setDelay(),
                 },
               }),
               ['requiredTime'],
-              condemnsOnly,
+              condemnsOnly(inTime),
             ),
           ],
-          none: [compare(residualDisconnects)],
-          'not known': [unjudged(residualDisconnects, setDelay())],
+          none: [compare(inTime)],
+          'not known': [unjudged(inTime, setDelay())],
         }),
       ]),
     ],

@@ -115,7 +115,7 @@ export function orderOfMethods(table: Printed): Guard {
 /** Half of the last place that a figure shows. */
 const halfShown = (value: number): number => 0.5 * 10 ** -(String(value).split('.')[1]?.length ?? 0);
 
-/** Loop impedance of circuit-breakers: C_min U_0 / (m I_n), m being 5, 10 and 20. BS EN 60898, BS 7671 411.4.5. */
+/** Loop impedance of circuit-breakers: C_min U_0 / (m I_n), m being 5, 10 and 20. EN 60898. */
 const ofBreakers =
   (voltage: (column: string) => number): Guard =>
   (table) => {

@@ -1,7 +1,6 @@
-import { comparison, formula, span } from '../../core/index.js';
-import { lengthLoadAndHeat } from './worse.js';
+import { formula } from '../../core/index.js';
 
-/** Voltage drop of a run from the tabulated drop per ampere and metre. BS 7671 Appendix 4, 6.1. */
+/** Voltage drop of a run from the tabulated drop per ampere and metre. Definition of the tabulated drop. */
 export const voltageDropTabulated = /* @__PURE__ */ formula({
   id: 'voltage-drop-tabulated',
   title: 'Voltage drop from the tabulated drop per ampere and metre',
@@ -10,10 +9,10 @@ export const voltageDropTabulated = /* @__PURE__ */ formula({
   expression: 'dropRate * designCurrent * length',
   direction: { dropRate: 1, designCurrent: 1, length: 1 },
   compute: ({ dropRate, designCurrent, length }) => dropRate * designCurrent * length,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'two-sources' },
+  source: { document: 'Definition of the tabulated drop', provenance: 'definition' },
 });
 
-/** Tabulated drop per ampere and metre from its resistive and reactive parts and the power factor. BS 7671 Appendix 4, 6.2. */
+/** Tabulated drop per ampere and metre from its resistive and reactive parts and the power factor. IEC 60364-5-52 Annex G. */
 export const dropRateAtPowerFactor = /* @__PURE__ */ formula({
   id: 'drop-rate-at-power-factor',
   title: 'Drop per ampere and metre at a power factor',
@@ -23,24 +22,12 @@ export const dropRateAtPowerFactor = /* @__PURE__ */ formula({
   direction: { resistiveRate: 1, temperatureCorrection: 1 },
   compute: (v) => v.temperatureCorrection * v.resistiveRate * v.powerFactor + v.reactiveRate * v.reactiveFactor,
   source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Appendix 4, 6.2',
+    document: 'IEC 60364-5-52',
+    edition: '2009',
+    clause: 'Annex G',
     provenance: 'memory',
     note: 'approximate, and always a little low: the exact drop is larger by up to 2 %',
   },
-});
-
-/** Drop per ampere and metre corrected for the temperature of the conductor, where reactance is neglected. BS 7671 Appendix 4, 6.1. */
-export const dropRateCorrected = /* @__PURE__ */ formula({
-  id: 'drop-rate-corrected',
-  title: 'Drop per ampere and metre at the real conductor temperature',
-  inputs: ['resistiveRate', 'temperatureCorrection'],
-  output: 'dropRate',
-  expression: 'resistiveRate * temperatureCorrection',
-  direction: { resistiveRate: 1, temperatureCorrection: 1 },
-  compute: ({ resistiveRate, temperatureCorrection }) => resistiveRate * temperatureCorrection,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 4, 6.1', provenance: 'memory' },
 });
 
 /** Drop per ampere and metre with the resistive part at the real conductor temperature, at the worst phase angle. Impedance. */
@@ -106,30 +93,4 @@ export const dropRatioOf = /* @__PURE__ */ formula({
   direction: { totalDrop: 1, nominalVoltage: -1 },
   compute: ({ totalDrop, nominalVoltage }) => totalDrop / nominalVoltage,
   source: { document: 'Definition', provenance: 'definition' },
-});
-
-/** ΔU/U_0 <= limit. BS 7671, 525, Appendix 4, 6.4. */
-export const dropWithinLimit = /* @__PURE__ */ comparison({
-  id: 'voltage-drop',
-  title: 'The voltage drop from the origin is within the limit',
-  kind: 'at-most',
-  value: 'dropRatio',
-  limit: 'dropLimit',
-  weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '525, Appendix 4, 6.4', provenance: 'two-sources' },
-  worse: lengthLoadAndHeat,
-});
-
-/** The voltage at the point stays inside the window of its protective device. BS 7671, 722.411.4.1 (iv). */
-export const insideWindow = /* @__PURE__ */ span({
-  id: 'voltage-window',
-  title: 'The voltage at the point stays inside the window of its voltage-operated protective device',
-  value: 'pointVoltage',
-  least: 'windowLow',
-  most: 'windowHigh',
-  weight: 'advice',
-  source: { document: 'BS 7671', edition: '2018+A1:2020', clause: '722.411.4.1 (iv)', provenance: 'two-sources' },
-  caution:
-    'Outside its window the device opens: the vehicle is then not charged, at the smallest supply voltage or at the largest.',
-  worse: lengthLoadAndHeat,
 });

@@ -1,4 +1,5 @@
 import { checksIn, formulasIn, tablesIn } from '../../core/collections.js';
+import { clauses } from './clauses.js';
 import * as all from './definitions.js';
 
 /** Tables of IEC 60364-5-52 by number, `iec60364Tables['B522']`. */
@@ -8,4 +9,4 @@ export const iec60364Tables = /* @__PURE__ */ tablesIn(all);
 export const iec60364Formulas = /* @__PURE__ */ formulasIn(all);
 
 /** Checks of IEC 60364 by name. */
-export const iec60364Checks = /* @__PURE__ */ checksIn(all);
+export const iec60364Checks = /* @__PURE__ */ (() => checksIn(clauses()))();

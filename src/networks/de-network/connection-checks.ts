@@ -9,7 +9,6 @@ export const belowNotice = /* @__PURE__ */ comparison({
   limit: 'equipmentPowerLimit',
   weight: 'advice',
   source: { document: 'NAV', clause: '§ 19 (2); VDE-AR-N 4100', provenance: 'two-sources' },
-  worse: { equipmentPower: 'up' },
 });
 
 /** No consent is needed up to 12 kVA in sum. NAV, § 19 (2). */
@@ -21,7 +20,6 @@ export const belowConsent = /* @__PURE__ */ comparison({
   limit: 'equipmentPowerLimit',
   weight: 'rule',
   source: { document: 'NAV', clause: '§ 19 (2)', provenance: 'two-sources' },
-  worse: { equipmentPower: 'up' },
 });
 
 /** The charge points of the lines differ by at most 20 A. VDE-AR-N 4100, unbalance. */
@@ -38,7 +36,6 @@ export const unbalanceWithinCap = /* @__PURE__ */ comparison({
     provenance: 'two-sources',
     note: '4.6 kVA for a device: one text',
   },
-  worse: { unbalance: 'up' },
 });
 
 /**
@@ -53,5 +50,4 @@ export const belowControllable = /* @__PURE__ */ comparison({
   limit: 'equipmentPowerLimit',
   weight: 'advice',
   source: { document: 'EnWG', clause: '§ 14a, commissioned from 2024-01-01', provenance: 'two-sources' },
-  worse: { equipmentPower: 'up' },
 });

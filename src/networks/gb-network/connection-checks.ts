@@ -21,7 +21,6 @@ export const demandForNotice = /* @__PURE__ */ comparison({
   limit: 'notifyThreshold',
   weight: 'rule',
   source: connectionProcess,
-  worse: { demand: 'up', notifyThreshold: 'down' },
 });
 
 /**
@@ -36,7 +35,6 @@ export const powerForNotice = /* @__PURE__ */ comparison({
   limit: 'notifyThresholdPower',
   weight: 'rule',
   source: connectionProcess,
-  worse: { demandPower: 'up', notifyThresholdPower: 'down' },
 });
 
 /**
@@ -51,7 +49,6 @@ export const cutOutForNotice = /* @__PURE__ */ comparison({
   limit: 'cutOutRating',
   weight: 'rule',
   source: connectionProcess,
-  worse: { demand: 'up', cutOutRating: 'down' },
 });
 
 /** Cut-out and service are sound. ENA process for charge points and heat pumps, application form and flow chart. */
@@ -111,7 +108,6 @@ export const sourcesForNotice = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'ENA EREC G98', clause: 'scope; above it G99', provenance: 'two-sources' },
   caution: 'Above it permission is needed before installing (G99).',
-  worse: { sourceCurrent: 'up', sourceCurrentLimit: 'down' },
 });
 
 /**
@@ -126,5 +122,4 @@ export const sourcesForOneForm = /* @__PURE__ */ comparison({
   limit: 'sourcePowerLimit',
   weight: 'rule',
   source: /* @__PURE__ */ oneText('charge points that feed back: 17 kW single-phase, 50 kW three-phase'),
-  worse: { sourcePower: 'up', sourcePowerLimit: 'down' },
 });

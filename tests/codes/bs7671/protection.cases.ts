@@ -4,12 +4,15 @@ import {
   fuseOperatingCurrents,
   halfOfEarthingConductor,
   measuredLimitExact,
+  standingCurrentLimitOf,
+  tabulatedProtective,
 } from '../../../src/codes/bs7671/definitions.js';
 import {
   adiabaticFactor,
   ampereSquaredSeconds,
   amperes,
   celsius,
+  milliamperes,
   ohms,
   perKelvin,
   ratio,
@@ -21,7 +24,6 @@ import {
   materialFactorOf,
   operatingCurrentFromMultiple,
   residualLoopVoltage,
-  tabulatedProtective,
 } from '../../../src/physics/definitions.js';
 import {
   adiabaticArea,
@@ -787,6 +789,23 @@ const bondingCases: readonly PublishedCase[] = (
   }),
 );
 
+const standingCases: readonly PublishedCase[] = [
+  {
+    id: 'standing-current-ahead-of-30-ma',
+    about: 'largest standing current through a residual current device of 30 mA',
+    source: {
+      document: 'Article of an instrument maker on leakage current, 2018',
+      where: '30 % of 30 mA, after 531.3.2',
+    },
+    provenance: 'one-source',
+    exercises: ['standing-current-limit'],
+    ours: () => standingCurrentLimitOf({ residualOperatingCurrent: milliamperes(30) }) * 1000,
+    published: 9,
+    unit: 'mA',
+    tolerance: 0.05,
+  },
+];
+
 /** Published figures of the protection tables. */
 export const cases: readonly PublishedCase[] = [
   ...breakerCases,
@@ -803,4 +822,5 @@ export const cases: readonly PublishedCase[] = [
   ...electrodeCases,
   ...readingCases,
   ...bondingCases,
+  ...standingCases,
 ];

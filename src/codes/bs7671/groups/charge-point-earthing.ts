@@ -14,18 +14,13 @@ import {
 import { type CheckResult, type Gap, isMissing, type Known, missing, overall, unknown } from '../../../core/index.js';
 import { type ChargePointEarthing, outletsBelow } from '../../../installation/index.js';
 import { earthingWords } from '../../../installation/marking.js';
-import {
-  arithmeticSum,
-  openPenElectrodeLimit,
-  publishedElectrodeLimit,
-  vectorSum,
-  windowMarginOf,
-} from '../../../physics/definitions.js';
+import { arithmeticSum, openPenElectrodeLimit, vectorSum, windowMarginOf } from '../../../physics/definitions.js';
 import { openPenFloating } from '../../../physics/index.js';
 import { amperes, ohms, ratio } from '../../../units/index.js';
 import { declaredStates, type LoadStatePlace, ofCircuit, ofLoadState, ofPoint } from '../../iec-family/places.js';
 import type { LoadState } from '../../wiring-code.js';
 import { lowestSupplyVoltage } from '../earthing-checks.js';
+import { publishedElectrodeLimit } from '../open-pen.js';
 import { openPenLimits } from '../tables/722-touch-voltage.js';
 import { lineNeutralWindow } from '../tables/722-window.js';
 

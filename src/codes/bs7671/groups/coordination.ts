@@ -16,7 +16,7 @@ import { contradicted } from '../../../core/contradicted.js';
 import { type Fact, isMissing, type Known, known, missing, type Table, unknown } from '../../../core/index.js';
 import type { Outlet, Run } from '../../../installation/index.js';
 import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units/index.js';
-import * as checks from '../../iec-family/capacity.js';
+import * as shared from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
 import {
   checksOfLoad,
@@ -31,6 +31,8 @@ import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
 import { ofCircuit, ofSection, type SectionPlace } from '../../iec-family/places.js';
 import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
 import { bsMethod, capacityTableFor, leastOfFlexible, noTable, readCapacity } from '../cable-tables.js';
+import * as own from '../capacity.js';
+import * as clauses from '../clauses.js';
 import * as appendix4 from '../tables/index.js';
 
 /** What a table does not print, as a gap. */
@@ -45,7 +47,7 @@ const tabulatedCapacity = () => {
       none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
     });
   const ofAll = (one: ReturnType<typeof inTable>) =>
-    when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one);
+    when(inParallel(), by(shared.capacityInParallel, '523.7', { tabulatedCapacity: one }), one);
   return {
     circuit: {
       cord: orElse(
@@ -123,7 +125,7 @@ const grouping = () => {
     traysOfSingles: appendix4.table4C5,
     lightClause: 'BS 7671 523.5',
   });
-  const factor = when(manyCores(), by(checks.groupWithCores, undefined, { groupFactor: grouped }), grouped);
+  const factor = when(manyCores(), by(shared.groupWithCores, 'Appendix 4, 5', { groupFactor: grouped }), grouped);
   return {
     circuit,
     sections: {
@@ -131,7 +133,7 @@ const grouping = () => {
       wound: ofSection<boolean>(woundOf, { called: ({ section }) => `drum of ${section.name}` }),
       drum: ofSection(({ section: { drum } }) => (drum === undefined || drum === 'none' ? missing() : drum)),
       drumFactor: by(appendix4.table4FDrum),
-      groupFactor: when('wound', by(checks.groupWithDrum, undefined, { groupFactor: factor }), factor),
+      groupFactor: when('wound', by(own.groupWithDrum, 'Tables 4F, notes', { groupFactor: factor }), factor),
     },
   };
 };
@@ -154,7 +156,7 @@ const insulationFactor = () => {
     ...thermalInsulation(/^103$/, /^(A[12]?|10[0-2])$/),
     insulationFactor: choose('insulationCounts', {
       'in the method': set(ratio(1), 'the reference method already contains the insulation'),
-      'beside the method': where(by(checks.insulationBesideMethod, '523.9', { surroundFactor: surrounded })),
+      'beside the method': where(by(own.insulationBesideMethod, '523.9', { surroundFactor: surrounded })),
       'by a factor': where(surrounded),
     }),
   };
@@ -238,7 +240,7 @@ const ringFinalCircuit = () => ({
 export const coordination = () => {
   const tabulated = tabulatedCapacity();
   const group = grouping();
-  const ofSections = checksOfSection(checks);
+  const ofSections = checksOfSection(clauses);
   return {
     circuit: {
       ...loadAndDevice(),
@@ -279,13 +281,13 @@ export const coordination = () => {
           ),
         }),
       ),
-      capacity: by(checks.capacityAsInstalled, 'Appendix 4, 5'),
+      capacity: by(shared.capacityAsInstalled, 'Appendix 4, 5'),
       conductorTemperature: by(temperatureAtShareOfCapacity, undefined, {
         // no part of a ring is to carry more than its capacity for long
         designCurrent: when(
           'harmonicsCount',
           same('harmonicCurrent'),
-          when('ringRule', by(checks.ringSectionLoad, '433.1.204'), same('designCurrent')),
+          when('ringRule', by(own.ringSectionLoad, '433.1.204'), same('designCurrent')),
         ),
         ambientTemperature: surroundings(),
       }),
@@ -295,25 +297,25 @@ export const coordination = () => {
         set(ratio(1), 'not in the ground'),
       ),
       overloads: ofSection(({ section }) => section.group?.overloads ?? 'simultaneous'),
-      requiredByLoad: by(checks.requiredForLoad, 'Appendix 4, 5.1.2'),
-      requiredByOverload: by(checks.requiredNotTogether, 'Appendix 4, 5.1.2'),
+      requiredByLoad: by(own.requiredForLoad, 'Appendix 4, 5.1.2'),
+      requiredByOverload: by(own.requiredNotTogether, 'Appendix 4, 5.1.2'),
       requiredCapacity: choose('overloads', {
-        simultaneous: by(checks.requiredForOverload, 'Appendix 4, 5.1'),
-        'not-simultaneous': by(checks.largerRequirement, 'Appendix 4, 5.1.2'),
+        simultaneous: by(shared.requiredForOverload, 'Appendix 4, 5.1'),
+        'not-simultaneous': by(own.largerRequirement, 'Appendix 4, 5.1.2'),
       }),
-      overloadLimit: by(checks.overloadLimitOf, '433.1.1 (iii)'),
+      overloadLimit: by(shared.overloadLimitOf, '433.1.1 (iii)'),
       capacityUse: when(
         'ringRule',
-        by(checks.capacityUseOf, undefined, { requiredCapacity: 'ringCapacity', tabulatedCapacity: 'capacity' }),
-        by(checks.capacityUseOf),
+        by(shared.capacityUseOf, undefined, { requiredCapacity: 'ringCapacity', tabulatedCapacity: 'capacity' }),
+        by(shared.capacityUseOf),
       ),
     },
     checks: [
-      ...checksOfLoad(checks),
+      ...checksOfLoad(clauses),
       each('sections', [
         ofSections.insulation,
         chosen('ringRule', {
-          true: [compare(checks.ringCarriesEnough, { because: 'sectionName' })],
+          true: [compare(own.ringCarriesEnough, { because: 'sectionName' })],
           false: [...ofSections.overload, chosen('overloads', { simultaneous: [ofSections.conventional] })],
         }),
       ]),

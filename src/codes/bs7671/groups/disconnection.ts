@@ -17,17 +17,19 @@ import { feedsNothing, type Run } from '../../../installation/index.js';
 import { loopImpedanceLimitOf } from '../../../physics/index.js';
 import { ohms, ratio, volts } from '../../../units/index.js';
 import { armourFromMemory } from '../../iec-family/conductor-constants.js';
+import { faultLoop } from '../../iec-family/fault-loop.js';
+import { operatingCurrent } from '../../iec-family/operating-current.js';
+import { ofCircuit } from '../../iec-family/places.js';
+import { residualDevicesDisconnect, residualUpstream } from '../../iec-family/residual-disconnection.js';
 import {
   automaticDisconnection,
   betweenPrints,
   electrodeStable,
   overcurrentDisconnects,
   overcurrentPreferred,
-} from '../../iec-family/disconnection-checks.js';
-import { faultLoop } from '../../iec-family/fault-loop.js';
-import { operatingCurrent } from '../../iec-family/operating-current.js';
-import { ofCircuit } from '../../iec-family/places.js';
-import { residualDevicesDisconnect, residualUpstream } from '../../iec-family/residual-disconnection.js';
+  residualDisconnects,
+  residualTouchLimit,
+} from '../disconnection-checks.js';
 import { table411 } from '../tables/41-1.js';
 import { table413 } from '../tables/41-3.js';
 import { distributionTimes } from '../tables/411-3-2.js';
@@ -129,7 +131,10 @@ export const disconnection = () => ({
     adjusted(
       anyOf(
         automaticDisconnection,
-        [compare(overcurrentDisconnects, { because: loopBecause() }), residualDevicesDisconnect()],
+        [
+          compare(overcurrentDisconnects, { because: loopBecause() }),
+          residualDevicesDisconnect(residualDisconnects, residualTouchLimit),
+        ],
         { applies: derive(['earthing'], () => true) },
       ),
       ['earthing'],

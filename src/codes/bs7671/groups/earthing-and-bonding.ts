@@ -18,10 +18,11 @@ import {
 } from '../../../calculation/index.js';
 import { comparison, type Gap, isMissing, type Known, known, missing, unknown } from '../../../core/index.js';
 import { squareMillimetres as mm2, seconds } from '../../../units/index.js';
-import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import { ofBond, ofCircuit } from '../../iec-family/places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
+import { shockCaution } from '../disconnection-checks.js';
 import { calculatedEarthing, halfOfEarthingConductor, tabulatedEarthing } from '../earthing-conductor.js';
+import { bs } from '../source.js';
 import { table541 } from '../tables/54-1.js';
 import { table548 } from '../tables/54-8.js';
 import { fuseOperatingCurrents } from '../tables/fuse-operating-currents.js';
@@ -37,9 +38,8 @@ export const earthingConductorLarge = /* @__PURE__ */ comparison({
   value: 'earthingConductorArea',
   limit: 'minimumEarthingArea',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '542.3, 543.1, 544.1.1', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('542.3, 543.1, 544.1.1'),
   caution: shockCaution,
-  worse: { earthingConductorArea: 'down' },
 });
 
 /** A main protective bonding conductor against its smallest size. BS 7671, 544.1.1, Table 54.8. */
@@ -50,9 +50,8 @@ export const mainBondingLarge = /* @__PURE__ */ comparison({
   value: 'bondingArea',
   limit: 'minimumBondingArea',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '544.1.1, Table 54.8', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('544.1.1, Table 54.8'),
   caution: shockCaution,
-  worse: { bondingArea: 'down' },
 });
 
 const itSystem: Gap = {

@@ -1,9 +1,21 @@
 import { choose, compare, derive, set } from '../../../calculation/index.js';
+import { comparison } from '../../../core/index.js';
 import { squareMillimetres } from '../../../units/index.js';
-import { areaNotBelowMinimum } from '../../iec-family/conductor-size.js';
 import { ofCircuit } from '../../iec-family/places.js';
+import { bs } from '../source.js';
 
-const table = 'BS 7671:2018+A2:2022 Table 52.3, from memory';
+/** S >= S_min. BS 7671, 524.1, Table 52.3. */
+export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
+  id: 'minimum-size',
+  title: 'The conductor is not smaller than the smallest size for its use',
+  kind: 'at-least',
+  value: 'conductorArea',
+  limit: 'minimumArea',
+  weight: 'rule',
+  source: /* @__PURE__ */ bs('524.1, Table 52.3', 'memory'),
+});
+
+const table = 'BS 7671 Table 52.3, from memory';
 
 /** Smallest size of a conductor for its use. BS 7671 524.1, Table 52.3. */
 export const minimumSize = () => ({

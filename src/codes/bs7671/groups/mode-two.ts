@@ -2,19 +2,18 @@ import { chosen, derive, each, holds } from '../../../calculation/index.js';
 import { type Known, statement } from '../../../core/index.js';
 import type { ChargePoint } from '../../../installation/index.js';
 import { ofPoint } from '../../iec-family/places.js';
+import { bs } from '../source.js';
 
 /** A socket-outlet from which a vehicle is charged carries the current for hours. BS 7671, 722.55.101; custom. */
 export const socketForHours = /* @__PURE__ */ statement({
   id: 'socket-outlet-for-hours',
   title: 'The socket-outlet is made for the charging current over hours',
   weight: 'rule',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: '722.55.101',
-    provenance: 'common-practice',
-    note: 'the clause names the standards of socket-outlets, from memory; 10 A for hours from a BS 1363 socket-outlet is custom, without a source',
-  },
+  source: /* @__PURE__ */ bs(
+    '722.55.101',
+    'common-practice',
+    'the clause names the standards of socket-outlets, from memory; 10 A for hours from a BS 1363 socket-outlet is custom, without a source',
+  ),
   caution:
     'Plug, socket-outlet and extension lead overheat when a vehicle draws its current for hours: no extension lead, no adaptor, a sound tight socket-outlet, the cable of the vehicle off the ground.',
 });

@@ -1,8 +1,8 @@
 import { chosen, compare, derive, each, factOf, unjudged, weigh } from '../../../calculation/index.js';
 import { comparison, isMissing, type Known, missing, unknown } from '../../../core/index.js';
 import type { Board } from '../../../installation/index.js';
-import { shockCaution } from '../../iec-family/disconnection-checks.js';
 import type { CircuitPlace } from '../../wiring-code.js';
+import { shockCaution } from '../disconnection-checks.js';
 
 /** The bonding of another building that takes its earth from the origin. BS 7671, 411.3.1.2, 544.1.1, Table 54.8. */
 export const outbuildingBonded = /* @__PURE__ */ comparison({
@@ -14,7 +14,6 @@ export const outbuildingBonded = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: { document: 'BS 7671', clause: '411.3.1.2, 544.1.1, Table 54.8', provenance: 'one-source' },
   caution: shockCaution,
-  worse: { bondingArea: 'down' },
 });
 
 /** A board behind a distribution circuit, on the way to the circuit. */

@@ -15,19 +15,14 @@ import {
 } from '../../../calculation/index.js';
 import { type Gap, missing } from '../../../core/index.js';
 import type { Cable, Stretch } from '../../../installation/index.js';
-import {
-  adiabaticAreaOfShare,
-  armourShare,
-  separateShare,
-  tabulatedProtective,
-  tabulatedProtectiveOther,
-} from '../../../physics/definitions.js';
+import { adiabaticAreaOfShare, armourShare, separateShare } from '../../../physics/definitions.js';
 import { adiabaticArea } from '../../../physics/index.js';
 import { armourAreas } from '../../../products/bs5467/armour.js';
 import { ratio, squareMillimetres } from '../../../units/index.js';
 import { acquitOnly } from '../../iec-family/let-through.js';
 import { type FaultPlace, ofCircuit, type RunPlace, type TemperaturePlace } from '../../iec-family/places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
+import { tabulatedProtective, tabulatedProtectiveOther } from '../protective-sizes.js';
 import {
   protectiveByTable,
   protectiveConductorCheck,

@@ -7,10 +7,8 @@ import {
   compare,
   derive,
   each,
-  fact,
   holds,
   missingOf,
-  open,
   same,
   set,
   sum,
@@ -19,25 +17,8 @@ import {
   when,
   whereSmallest,
 } from '../../../calculation/index.js';
-import {
-  type Fact,
-  factValue,
-  type Gap,
-  isMissing,
-  type Known,
-  known,
-  type Missing,
-  missing,
-  reaches,
-  unknown,
-} from '../../../core/index.js';
-import {
-  type ChargePoint,
-  type Load,
-  outletsBelow,
-  residualUnlisted,
-  residualUpstream,
-} from '../../../installation/index.js';
+import { type Gap, isMissing, type Known, known, missing, reaches, unknown } from '../../../core/index.js';
+import { type ChargePoint, outletsBelow, residualUnlisted, residualUpstream } from '../../../installation/index.js';
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
@@ -54,8 +35,6 @@ import {
   aheadOfEnd,
   feedingBack,
   insideUnsaid,
-  isPartOfBreaker,
-  limitsOf,
   ofAdditional,
   ofInfeed,
   ofPointBehind,
@@ -68,8 +47,19 @@ import {
   protectingDevices,
 } from '../../iec-family/residual-places.js';
 import * as c from '../residual-checks.js';
-import { residualLoadOf, standingCurrentLimitOf } from '../residual-checks.js';
+import { standingCurrentLimitOf } from '../residual-checks.js';
 import { pointProtected } from './additional-protection.js';
+import { notOverloaded, residualLoad } from './residual-overload.js';
+import {
+  byCable,
+  detectionAsked,
+  detectionWords,
+  smoothDetected,
+  typeFits,
+  typeSuits,
+  typesOfCircuit,
+  typeWords,
+} from './residual-type.js';
 
 /** What a device of at most 30 mA is asked for, whatever hides the cable. */
 const asksForDevice = ['finalSockets', 'lightingOfHousehold', 'bathOrShower'] as const;
@@ -99,11 +89,6 @@ const backAsked: Gap = {
   fact: 'whether the charge point can feed back from the vehicle',
   obtain: 'its data sheet',
 };
-const behindAsked: Gap = {
-  kind: 'fact',
-  fact: 'circuits behind the residual current device',
-  obtain: 'list every circuit that leaves the board, and say that the list is complete',
-};
 const insideAsked: Gap = {
   kind: 'fact',
   fact: 'residual current device inside the charge point',
@@ -114,55 +99,6 @@ const smallestMade = /* @__PURE__ */ known(
   /* @__PURE__ */ milliamperes(10),
   'none is described: the smallest in use, common practice, no source',
 );
-const typeWords = { called: 'type of the residual current device' };
-const detectionWords = { called: 'detection of 6 mA direct current' };
-/** What the cable of a vehicle that is plugged into a socket-outlet does, whatever stands ahead. */
-const byCable = /* @__PURE__ */ known(true, 'IEC 62752, one source: the cable of the vehicle opens at 6 mA');
-const detectionAsked = /* @__PURE__ */ unknown('the charge point’s instructions');
-
-const types = ['AC', 'A', 'F', 'B'] as const;
-type TypeFact = Fact<(typeof types)[number]>;
-
-/** Equipment that converters feed or that converts itself: its maker alone says what residual current it has. */
-const byMaker: readonly Load['purpose'][] = [
-  'heat-pump',
-  'motor',
-  'air-conditioning',
-  'charge-point',
-  'generation',
-  'storage',
-];
-
-/** Type of residual current device that an outlet asks for at least; where type AC is for general purposes, by its purpose too. */
-const typeAskedBy = (o: Load | ChargePoint, generalPurposes: boolean): TypeFact => {
-  if (o.kind === 'charge-point') return known('A');
-  if (generalPurposes && o.residualType?.state !== 'known' && !byMaker.includes(o.purpose)) return known('AC');
-  if (o.residualType) return o.residualType;
-  return unknown(
-    `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,
-  );
-};
-
-/** What the verdict on a type rests on. */
-const typeBecause =
-  (generalPurposes: boolean) =>
-  (v: { readonly residualType: (typeof types)[number]; readonly typesAsked: readonly TypeFact[] }) => {
-    if (v.residualType === 'AC' && !generalPurposes)
-      return 'type AC is left for fixed equipment that is known to have no direct-current component';
-    if (v.residualType === 'B') return 'type B detects smooth direct current too';
-    const least = Math.max(...v.typesAsked.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0)));
-    return `what is fed asks for type ${types[least]} at least`;
-  };
-
-/** Whether smooth direct current of a charge point is detected, by the device or beside it. */
-const smoothDetected = () =>
-  choose('residualType', {
-    AC: set(false),
-    A: same('directCurrentDetection'),
-    F: same('directCurrentDetection'),
-    B: set(true),
-  });
-
 /** The device that protects a charge point: rating, type, poles, and whether it is its own. */
 const pointChecks = (individually: typeof c.oneDevicePerPoint) => [
   pointProtected(),
@@ -226,20 +162,7 @@ export const residualCurrent = ({
   bothWays = c.residualMarkedBothWays,
 }: ResidualEdition = {}) => ({
   circuit: {
-    // charge points of the circuit itself have checks of their own, apart from socket-outlets
-    typesAsked: ofCircuit(({ run }) =>
-      run.feeds
-        .flatMap((o) => (o.kind === 'charge-point' && o.mode !== 2 ? [] : o.kind === 'board' ? outletsBelow(o) : [o]))
-        .map((o) => typeAskedBy(o, generalPurposes)),
-    ),
-    // heaters of water may have no direct-current component: of them alone type AC may do
-    onlyHeaters: ofCircuit(
-      ({ run }) =>
-        generalPurposes ||
-        outletsBelow(run).every(
-          (o) => o.kind === 'charge-point' || o.residualType || o.purpose.endsWith('water-heating'),
-        ),
-    ),
+    ...typesOfCircuit(generalPurposes),
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
@@ -319,18 +242,7 @@ export const residualCurrent = ({
     }),
     pointsBehind: ofResidualUpstream((place) => pointsBehind(place).length),
     feedsBack: ofResidualUpstream((place) => feedingBack(outletsBehind(place))),
-    // where a maker has to say it, type B does in any case, and type AC in none
-    typeSuits: weigh(
-      ['residualType', 'typesAsked', 'onlyHeaters'],
-      ({ residualType: type, typesAsked: asked, onlyHeaters }): Known<boolean> => {
-        if (isMissing(type) || isMissing(asked)) return missingOf([type, asked]);
-        const rank = types.indexOf(type);
-        const [open] = asked.flatMap((t) => (t.state === 'known' ? [] : [factValue(typeWords.called, t)]));
-        if (asked.some((t) => t.state === 'known' && types.indexOf(t.value) > rank)) return false;
-        if (open === undefined || type === 'B') return true;
-        return type === 'AC' && onlyHeaters !== true ? false : (open as Missing);
-      },
-    ),
+    typeSuits: typeSuits(),
     smoothResidualSum: sum('pointsBehind/smoothResidualCurrent'),
     smoothResidualWithstand: by(smoothCurrentWithstand, '531.3.3'),
     smoothAsked: weigh(['residualType', 'pointsBehind'], (v) => {
@@ -339,36 +251,7 @@ export const residualCurrent = ({
     }),
     standingCurrentSum: sum('pointsBehind/standingCurrent'),
     standingCurrentLimit: by(standingCurrentLimitOf, '531.3.2'),
-    residualRatedCurrent: ofResidualUpstream(
-      ({ device }) => device.ratedCurrent ?? unknown('the marking of the device'),
-      {
-        called: 'rated current of the residual current device',
-      },
-    ),
-    aheadRating: fact((place: ResidualUpstreamPlace) => limitsOf(place).ahead.rating, {
-      called: (place) => limitsOf(place).aheadName,
-    }),
-    limitedAheadAlone: ofResidualUpstream((place) => limitsOf(place).boards.length === 0),
-    allBehindListed: ofResidualUpstream((place) =>
-      limitsOf(place).boards.every(({ complete }) => complete?.state === 'known' && complete.value),
-    ),
-    servedRating: when('allBehindListed', sum('servedRuns/deviceRating'), open(behindAsked)),
-    // where one of the two is not known, the other decides only if it is small enough
-    loadLimitedBy: weigh(
-      ['residualRatedCurrent', 'aheadRating', 'servedRating', 'limitedAheadAlone'],
-      ({ residualRatedCurrent: carries, aheadRating: ahead, servedRating: served, limitedAheadAlone: alone }) => {
-        if (alone === true) return 'the device ahead';
-        if (isMissing(carries)) return 'both';
-        if (isMissing(served) && !isMissing(ahead) && ahead <= carries) return 'the device ahead';
-        return isMissing(ahead) && !isMissing(served) && served <= carries ? 'the devices below' : 'both';
-      },
-      { direction: { residualRatedCurrent: 1, aheadRating: -1, servedRating: -1 } },
-    ),
-    residualLoad: choose('loadLimitedBy', {
-      both: by(residualLoadOf, '536.4'),
-      'the device ahead': same('aheadRating'),
-      'the devices below': same('servedRating'),
-    }),
+    ...residualLoad(),
   },
   pointsBehind: {
     directCurrentDetection: ofPointBehind(
@@ -426,21 +309,7 @@ export const residualCurrent = ({
       ],
       ({ point }: AdditionalPlace) => point !== undefined,
     ),
-    chosen(
-      derive(['typesAsked'], ({ typesAsked }) => typesAsked.some((t) => t.state !== 'known' || t.value !== 'AC')),
-      {
-        true: [
-          each('residualUpstream', [
-            holds(
-              c.residualTypeSuits,
-              'typeSuits',
-              derive(['residualType', 'typesAsked'], typeBecause(generalPurposes)),
-            ),
-          ]),
-        ],
-        false: [],
-      },
-    ),
+    typeFits(generalPurposes),
     holds(
       c.residualAtOrigin,
       derive(['residualPlace'], ({ residualPlace }) => residualPlace === 'upstream'),
@@ -478,21 +347,7 @@ export const residualCurrent = ({
         ],
       }),
     ]),
-    each(
-      'residualUpstream',
-      [
-        compare(c.residualNotOverloaded, {
-          applies: ofResidualUpstream<true | string>(({ device: { overloadDeclared: says } }) =>
-            known(
-              says?.state === 'known' && says.value
-                ? 'Its maker declares it protected by the devices around it.'
-                : true,
-            ),
-          ),
-        }),
-      ],
-      (place: ResidualUpstreamPlace) => !isPartOfBreaker(place),
-    ),
+    notOverloaded(),
     each('residualUpstream', [fedFromBothSides(bothWays)]),
     each('residualInside', [fedFromBothSides(bothWays)]),
     chosen('boardFedBack', {

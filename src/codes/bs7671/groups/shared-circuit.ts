@@ -12,27 +12,25 @@ import {
 import { type Amperes, amperes } from '../../../units/index.js';
 import { ofCircuit, ofResidualUpstream } from '../../iec-family/places.js';
 import { feedsBack } from '../../iec-family/residual-places.js';
-import { loadAndHeat } from '../../iec-family/worse.js';
 import type { CircuitPlace } from '../../wiring-code.js';
+import { bs, entered } from '../source.js';
 
 /** A charge point has a final circuit of its own. BS 7671, 314.4, 722.533.101. */
 export const ownCircuitOfPoint = /* @__PURE__ */ statement({
   id: 'own-circuit',
   title: 'The charge point has a final circuit of its own',
   weight: 'rule',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: '314.4, 722.533.101',
-    provenance: 'memory',
-    note: '314.4: two sources; that each point has its own: two sources without a number, and the number recalled',
-  },
+  source: /* @__PURE__ */ bs(
+    '314.4, 722.533.101',
+    'memory',
+    '314.4: two sources; that each point has its own: two sources without a number, and the number recalled',
+  ),
   caution: 'A charge point draws its full current for hours: what shares its circuit overloads cable and device.',
 });
 
 const infeed = {
   document: 'BS 7671',
-  edition: '2018+A2:2022',
+  edition: entered,
   clause: '551.7.2',
   provenance: 'memory',
   note: 'the condition on the capacity: two sources of 2008; the others recalled; wording of 2022 not seen',
@@ -62,7 +60,6 @@ export const infeedWithinCapacity = /* @__PURE__ */ comparison({
   weight: 'rule',
   source: infeed,
   caution: infeedCaution,
-  worse: loadAndHeat,
 });
 
 /** A source among loads is not connected by plug and socket-outlet. BS 7671, 551.7.2. */

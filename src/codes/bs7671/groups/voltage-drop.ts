@@ -2,8 +2,9 @@ import { by, choose, type Line, set, weigh } from '../../../calculation/index.js
 import { isMissing, missing, type Table } from '../../../core/index.js';
 import { ratio, type VoltsPerAmpereMetre, volts } from '../../../units/index.js';
 import { type DropRules, voltageDropOf } from '../../iec-family/drop.js';
-import { dropRateCorrected, dropWithinLimit, insideWindow } from '../../iec-family/voltage-drop.js';
 import { bsMethod, cableTables, dropTableFor, noTable } from '../cable-tables.js';
+import { dropRateCorrected } from '../capacity.js';
+import { dropWithinLimit, insideWindow } from '../clauses.js';
 
 type Rate = Line<'cable' | 'conductorArea' | 'phaseSystem' | 'dropFormation', VoltsPerAmpereMetre>;
 
@@ -60,7 +61,7 @@ const rules: DropRules = {
     return three && section?.formation !== 'flat-touching' ? 'trefoil' : 'flat-touching';
   },
   wholeRateUpTo: 16,
-  limit: { lighting: 0.03, other: 0.05, by: 'BS 7671:2018+A2:2022 Appendix 4, 6.4, public low-voltage supply' },
+  limit: { lighting: 0.03, other: 0.05, by: 'BS 7671 Appendix 4, 6.4, public low-voltage supply' },
   supply: {
     least: /* @__PURE__ */ volts(216.2),
     most: /* @__PURE__ */ volts(253),

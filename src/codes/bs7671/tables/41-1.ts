@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Longest disconnection time of final circuits. BS 7671 Table 41.1. */
 export const table411 = /* @__PURE__ */ table({
@@ -24,13 +25,7 @@ export const table411 = /* @__PURE__ */ table({
     1000    0.1 0.04 0.1 0.1`,
   cell: 'requiredTime',
   unit: 's',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 41.1',
-    provenance: 'one-source',
-    note: 'TN and TT a.c. up to 230 V and TN a.c. above: two sources',
-  },
+  source: /* @__PURE__ */ bs('Table 41.1', 'one-source', 'TN and TT a.c. up to 230 V and TN a.c. above: two sources'),
   provenanceOf: { 'TN DC, 230': 'memory', 'TN AC': 'two-sources', 'TT AC, 230': 'two-sources' },
   notes: [
     'Each row holds for nominal voltages above the row before (the first above 50 V) up to its own; the last row stands for everything above 400 V up to the limit of low voltage.',

@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Largest earth fault loop impedance for circuit-breakers and RCBOs at 230 V, 0.4 s and 5 s. BS 7671 Table 41.3. */
 export const table413 = /* @__PURE__ */ table({
@@ -27,13 +28,11 @@ export const table413 = /* @__PURE__ */ table({
     125      0.37 0.18 0.09  0.35 0.17 0.09`,
   cell: 'loopImpedanceLimit',
   unit: 'Ω',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 41.3',
-    provenance: 'derived',
-    note: 'the columns of 2015 are 218.5 V/I_a rounded to two places; 7.28 and 1.37 Ω seen in print',
-  },
+  source: /* @__PURE__ */ bs(
+    'Table 41.3',
+    'derived',
+    'the columns of 2015 are 218.5 V/I_a rounded to two places; 7.28 and 1.37 Ω seen in print',
+  ),
   provenanceOf: { '2008': 'two-sources' },
   notes: [
     '2008: without voltage factor, also in Amendment 1:2011. 2015: with C_min 0.95, from Amendment 3:2015 on.',

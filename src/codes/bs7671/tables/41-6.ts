@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Largest earth fault loop impedance of reduced low voltage circuits, 5 s. BS 7671 Table 41.6. */
 export const table416 = /* @__PURE__ */ table({
@@ -28,11 +29,5 @@ export const table416 = /* @__PURE__ */ table({
     125            0.09 0.04 0.02  0.1 0.05 0.03 0.08 0.04 0.02  0.1 0.05 0.02`,
   cell: 'loopImpedanceLimit',
   unit: 'Ω',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 41.6',
-    provenance: 'derived',
-    note: 'computed; the printed table was not available',
-  },
+  source: /* @__PURE__ */ bs('Table 41.6', 'derived', 'computed; the printed table was not available'),
 });

@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Longest disconnection time of distribution circuits and of final circuits outside Table 41.1. BS 7671 411.3.2.3, 411.3.2.4. */
 export const distributionTimes = /* @__PURE__ */ table({
@@ -14,5 +15,5 @@ export const distributionTimes = /* @__PURE__ */ table({
   ],
   cell: 'requiredTime',
   unit: 's',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2.3, 411.3.2.4', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.3.2.3, 411.3.2.4'),
 });

@@ -1,5 +1,6 @@
 import { table } from '../../../core/index.js';
 import { airFactors } from '../../iec-family/factor-forms.js';
+import { bs } from '../source.js';
 
 /** Rating factor C_a for ambient air temperatures other than 30 °C. BS 7671 Table 4B1. */
 export const table4B1 = /* @__PURE__ */ table(airFactors, {
@@ -22,12 +23,10 @@ export const table4B1 = /* @__PURE__ */ table(airFactors, {
     85                        -                -          -        0.47
     90                        -                -          -         0.4
     95                        -                -          -        0.32`,
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4B1',
-    provenance: 'one-source',
-    note: 'the 70 °C and 90 °C columns stood in two texts; the mineral columns in one for some rows',
-  },
+  source: /* @__PURE__ */ bs(
+    'Table 4B1',
+    'one-source',
+    'the 70 °C and 90 °C columns stood in two texts; the mineral columns in one for some rows',
+  ),
   notes: ['25 °C: BS prints 1.03 and 1.02 where the law gives 1.06 and 1.04.'],
 });

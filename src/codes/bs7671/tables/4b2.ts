@@ -1,5 +1,6 @@
 import { table } from '../../../core/index.js';
 import { groundFactors } from '../../iec-family/factor-forms.js';
+import { bs } from '../source.js';
 
 /** Rating factor C_a for ground temperatures other than 20 °C. BS 7671 Table 4B2. */
 export const table4B2 = /* @__PURE__ */ table(groundFactors, {
@@ -22,5 +23,5 @@ export const table4B2 = /* @__PURE__ */ table(groundFactors, {
     70                        -             0.53
     75                        -             0.46
     80                        -             0.38`,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 4B2', provenance: 'one-source' },
+  source: /* @__PURE__ */ bs('Table 4B2', 'one-source'),
 });

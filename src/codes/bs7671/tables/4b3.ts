@@ -1,5 +1,6 @@
 import { table } from '../../../core/index.js';
 import { soilFactors } from '../../iec-family/factor-forms.js';
+import { bs } from '../source.js';
 
 /** Rating factor C_s for soil thermal resistivities other than 2.5 K·m/W. BS 7671 Table 4B3. */
 export const table4B3 = /* @__PURE__ */ table(soilFactors, {
@@ -14,11 +15,5 @@ export const table4B3 = /* @__PURE__ */ table(soilFactors, {
     2       1.05   1.12
     2.5        1      1
     3       0.96    0.9`,
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4B3',
-    provenance: 'memory',
-    note: 'whether the second row is 0.7 or 0.8 K·m/W is not certain',
-  },
+  source: /* @__PURE__ */ bs('Table 4B3', 'memory', 'whether the second row is 0.7 or 0.8 K·m/W is not certain'),
 });

@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Rating factor C_g for groups of circuits or multicore cables, touching. BS 7671 Table 4C1. */
 export const table4C1 = /* @__PURE__ */ table({
@@ -17,7 +18,7 @@ export const table4C1 = /* @__PURE__ */ table({
   ],
   cell: 'groupFactor',
   unit: '1',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 4C1', provenance: 'one-source' },
+  source: /* @__PURE__ */ bs('Table 4C1', 'one-source'),
   notes: [
     'For cables equally loaded.',
     'Bunched: methods A to F; single layer on wall: C; on tray, ladder or cleats: E and F.',

@@ -1,5 +1,6 @@
 import { table } from '../../../core/index.js';
 import { directFactors } from '../../iec-family/factor-forms.js';
+import { bs } from '../source.js';
 
 /** Rating factor C_g for cables laid direct in the ground. BS 7671 Table 4C2. */
 export const table4C2 = /* @__PURE__ */ table(directFactors, {
@@ -11,11 +12,5 @@ export const table4C2 = /* @__PURE__ */ table(directFactors, {
     4  0.6  0.6  0.7 0.75  0.8
     5 0.55 0.55 0.65  0.7  0.8
     6  0.5 0.55  0.6  0.7  0.8`,
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4C2',
-    provenance: 'memory',
-    note: 'BS 7671 prints up to six circuits',
-  },
+  source: /* @__PURE__ */ bs('Table 4C2', 'memory', 'BS 7671 prints up to six circuits'),
 });

@@ -1,5 +1,6 @@
 import { table } from '../../../core/index.js';
 import { ductFactors } from '../../iec-family/factor-forms.js';
+import { bs } from '../source.js';
 
 /** Rating factor C_g for multicore cables in buried ducts. BS 7671 Table 4C3. */
 export const table4C3Multicore = /* @__PURE__ */ table(ductFactors, {
@@ -11,13 +12,7 @@ export const table4C3Multicore = /* @__PURE__ */ table(ductFactors, {
     4  0.7  0.8 0.85  0.9
     5 0.65  0.8 0.85  0.9
     6  0.6  0.8  0.8  0.9`,
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4C3',
-    provenance: 'memory',
-    note: 'BS 7671 prints up to six',
-  },
+  source: /* @__PURE__ */ bs('Table 4C3', 'memory', 'BS 7671 prints up to six'),
 });
 
 /** Rating factor C_g for single-core cables in buried ducts. BS 7671 Table 4C3. */
@@ -30,11 +25,5 @@ export const table4C3SingleCore = /* @__PURE__ */ table(ductFactors, {
     4 0.65 0.75  0.8  0.9
     5  0.6  0.7  0.8  0.9
     6  0.6  0.7  0.8  0.9`,
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4C3',
-    provenance: 'memory',
-    note: 'BS 7671 prints up to six',
-  },
+  source: /* @__PURE__ */ bs('Table 4C3', 'memory', 'BS 7671 prints up to six'),
 });

@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Flat twin (and three-core) cable with bare protective conductor, 70 °C thermoplastic, copper: capacity. BS 7671 Table 4D5. */
 export const table4D5 = /* @__PURE__ */ table({
@@ -19,13 +20,11 @@ export const table4D5 = /* @__PURE__ */ table({
     16      57   46  63 42.5 85   57`,
   cell: 'tabulatedCapacity',
   unit: 'A',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4D5',
-    provenance: 'memory',
-    note: 'rows 1 and 1.5 mm² and eleven further cells seen in one text each, the rest recalled',
-  },
+  source: /* @__PURE__ */ bs(
+    'Table 4D5',
+    'memory',
+    'rows 1 and 1.5 mm² and eleven further cells seen in one text each, the rest recalled',
+  ),
   provenanceOf: { '1': 'one-source', '1.5': 'one-source' },
   notes: [
     'Single-phase, 30 °C ambient, 70 °C conductor.',
@@ -56,6 +55,6 @@ export const table4D5Drop = /* @__PURE__ */ table({
   unit: 'V/(A·m)',
   per: 1000,
   printed: 'mV/A/m',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 4D5', provenance: 'memory' },
+  source: /* @__PURE__ */ bs('Table 4D5', 'memory'),
   provenanceOf: { '1': 'one-source', '1.5': 'one-source' },
 });

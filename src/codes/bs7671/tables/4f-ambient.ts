@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Ambient factors that go with the 90 °C flexible cables of Table 4F2A. BS 7671. */
 export const table4FAmbient = /* @__PURE__ */ table({
@@ -19,11 +20,5 @@ export const table4FAmbient = /* @__PURE__ */ table({
     85 0.28`,
   cell: 'ambientFactor',
   unit: '1',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4F2A, notes',
-    provenance: 'one-source',
-    note: 'differ by 0.01 here and there from Table 4B1',
-  },
+  source: /* @__PURE__ */ bs('Table 4F2A, notes', 'one-source', 'differ by 0.01 here and there from Table 4B1'),
 });

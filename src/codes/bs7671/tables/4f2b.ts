@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Flexible cables with sheath, 90 °C thermosetting, copper: voltage drop. BS 7671 Table 4F2B. */
 export const table4F2B = /* @__PURE__ */ table({
@@ -39,11 +40,9 @@ export const table4F2B = /* @__PURE__ */ table({
   unit: 'V/(A·m)',
   per: 1000,
   printed: 'mV/A/m',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4F2B',
-    provenance: 'one-source',
-    note: 'two-core, 25 mm²: a cable maker’s and a distributor’s table print 2.03 and 2.04, as the resistance of class 5 has it; a copy of the page of 2018 prints 1.80 and 1.85, the figures of Table 4F1B. The larger drop stands here until the standard is seen. Three-phase, 4 to 10 mm²: the maker’s table prints 11, 7.3 and 4.3',
-  },
+  source: /* @__PURE__ */ bs(
+    'Table 4F2B',
+    'one-source',
+    'two-core, 25 mm²: a cable maker’s and a distributor’s table print 2.03 and 2.04, as the resistance of class 5 has it; a copy of the page of 2018 prints 1.80 and 1.85, the figures of Table 4F1B. The larger drop stands here until the standard is seen. Three-phase, 4 to 10 mm²: the maker’s table prints 11, 7.3 and 4.3',
+  ),
 });

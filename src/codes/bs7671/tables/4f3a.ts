@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Flexible cords, copper: current-carrying capacity. BS 7671 Table 4F3A. */
 export const table4F3A = /* @__PURE__ */ table({
@@ -19,11 +20,5 @@ export const table4F3A = /* @__PURE__ */ table({
     4                32          25`,
   cell: 'tabulatedCapacity',
   unit: 'A',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4F3A',
-    provenance: 'one-source',
-    note: 'stood in a distributor’s technical table',
-  },
+  source: /* @__PURE__ */ bs('Table 4F3A', 'one-source', 'stood in a distributor’s technical table'),
 });

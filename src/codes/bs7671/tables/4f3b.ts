@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Flexible cords, copper: voltage drop. BS 7671 Table 4F3B. */
 export const table4F3B = /* @__PURE__ */ table({
@@ -23,11 +24,5 @@ export const table4F3B = /* @__PURE__ */ table({
   unit: 'V/(A·m)',
   per: 1000,
   printed: 'mV/A/m',
-  source: {
-    document: 'BS 7671',
-    edition: '2018+A2:2022',
-    clause: 'Table 4F3B',
-    provenance: 'two-sources',
-    note: 'stood in the technical tables of two distributors',
-  },
+  source: /* @__PURE__ */ bs('Table 4F3B', 'two-sources', 'stood in the technical tables of two distributors'),
 });

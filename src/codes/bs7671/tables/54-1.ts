@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Smallest buried earthing conductor. BS 7671 Table 54.1. */
 export const table541 = /* @__PURE__ */ table({
@@ -24,7 +25,7 @@ export const table541 = /* @__PURE__ */ table({
   ],
   cell: 'minimumEarthingArea',
   unit: 'mm²',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.1', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('Table 54.1'),
   provenanceOf: { 'steel, protected against corrosion and mechanical damage': 'memory' },
   notes: [
     'Protected against both: 2.5 mm² is a floor only; the size follows from 543.1.',

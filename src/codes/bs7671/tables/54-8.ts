@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Smallest main protective bonding conductor where PME applies. BS 7671 Table 54.8. */
 export const table548 = /* @__PURE__ */ table({
@@ -23,7 +24,7 @@ export const table548 = /* @__PURE__ */ table({
     2000      50`,
   cell: 'minimumBondingArea',
   unit: 'mm²',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 54.8', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('Table 54.8'),
   notes: [
     'By the copper-equivalent neutral of the supply; the last row stands for everything above 150 mm². The distributor may ask for more at the origin.',
   ],

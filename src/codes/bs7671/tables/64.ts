@@ -1,4 +1,5 @@
 import { table } from '../../../core/index.js';
+import { bs } from '../source.js';
 
 /** Voltage of the insulation test, d.c.. BS 7671 Table 64. */
 export const insulationTestVoltages = /* @__PURE__ */ table({
@@ -15,7 +16,7 @@ export const insulationTestVoltages = /* @__PURE__ */ table({
   ],
   cell: 'insulationTestVoltage',
   unit: 'V',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 64', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('Table 64'),
   notes: [
     'Where connected equipment could be harmed or affect the result: 250 V d.c., live conductors together to earth, still 1 MΩ (circuits up to 500 V with surge protection that cannot be removed). One source.',
   ],
@@ -36,7 +37,7 @@ export const insulationResistanceLimits = /* @__PURE__ */ table({
   ],
   cell: 'insulationResistanceLimit',
   unit: 'Ω',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Table 64', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('Table 64'),
   notes: [
     'Where connected equipment could be harmed or affect the result: 250 V d.c., live conductors together to earth, still 1 MΩ (circuits up to 500 V with surge protection that cannot be removed). One source.',
   ],

@@ -1,6 +1,7 @@
 /** What tables of BS 7671 have in common that differ in the cable only. */
+import { entered } from '../source.js';
 
-const document = { document: 'BS 7671', edition: '2018+A2:2022' } as const;
+const document = { document: 'BS 7671', edition: entered } as const;
 
 const loaded = { name: 'loaded', labels: ['2', '3'] } as const;
 const conductorArea = { name: 'conductorArea', unit: 'mm²', between: 'exact' } as const;

@@ -1,4 +1,5 @@
 import { type LabelAxis, type Provenance, type Table, table } from '../../../core/index.js';
+import { entered } from '../source.js';
 
 /** A printed table of k. */
 interface PrintOfK {
@@ -52,7 +53,7 @@ export function kTable<P extends PrintOfK, O extends keyof typeof figures>(
     ]),
     cell,
     unit: figures[cell].unit as never,
-    source: { document: 'BS 7671', edition: '2018+A2:2022', clause, ...howWell },
+    source: { document: 'BS 7671', edition: entered, clause, ...howWell },
     ...(provenanceOf && { provenanceOf }),
   });
   return made as never;

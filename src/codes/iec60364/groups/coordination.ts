@@ -3,7 +3,7 @@ import { isMissing, type Known, missing } from '../../../core/index.js';
 import type { ReferenceMethod } from '../../../installation/index.js';
 import { ggConventional } from '../../../products/bs88/conventional-currents.js';
 import { type Amperes, ratio } from '../../../units/index.js';
-import * as checks from '../../iec-family/capacity.js';
+import * as capacity from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
 import {
   cableLoad,
@@ -18,7 +18,7 @@ import {
 import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
 import { ofSection } from '../../iec-family/places.js';
 import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
-import { coordinationChecks } from '../clauses.js';
+import { clauses } from '../clauses.js';
 import { inAir, noTable, without } from '../rating-tables.js';
 import * as annexB from '../tables/index.js';
 
@@ -69,7 +69,7 @@ const tabulatedCapacity = () => {
       if (v.laid !== 'not stated') return v.laid;
       return v.listedMethod === 'G' ? 'spaced-horizontal' : v.loaded === '2' ? 'flat-touching' : 'trefoil';
     }),
-    tabulatedCapacity: when(inParallel(), by(checks.capacityInParallel, '523.7', { tabulatedCapacity: one }), one),
+    tabulatedCapacity: when(inParallel(), by(capacity.capacityInParallel, '523.7', { tabulatedCapacity: one }), one),
   };
 };
 
@@ -103,8 +103,7 @@ export const coordination = () => {
     traysOfSingles: annexB.tableB5221,
     lightClause: 'IEC 60364-5-52 523.5',
   });
-  const own = coordinationChecks();
-  const ofSections = checksOfSection(own);
+  const ofSections = checksOfSection(clauses());
   const surrounded = () =>
     when(
       uninsulated(),
@@ -132,7 +131,7 @@ export const coordination = () => {
         },
       ),
       ...sections,
-      groupFactor: when(manyCores(), by(checks.groupWithCores, undefined, { groupFactor: grouped }), grouped),
+      groupFactor: when(manyCores(), by(capacity.groupWithCores, 'Annex B', { groupFactor: grouped }), grouped),
       ...thermalInsulation(/^$/, /^A[12]?$/),
       insulationFactor: choose('insulationCounts', {
         'in the method': set(ratio(1), 'the reference method already contains the insulation'),
@@ -143,18 +142,18 @@ export const coordination = () => {
         annexB.tableB5216,
         derive(['listedMethod'], ({ listedMethod }) => (listedMethod === 'D1' ? 'ducts' : 'direct')),
       ),
-      capacity: by(checks.capacityAsInstalled, '523'),
+      capacity: by(capacity.capacityAsInstalled, '523'),
       conductorTemperature: by(temperatureAtShareOfCapacity, undefined, {
         designCurrent: cableLoad(),
         ambientTemperature: surroundings(),
       }),
       deviceFactor: set(ratio(1), 'none in this code'),
-      requiredCapacity: by(checks.requiredForOverload),
-      overloadLimit: by(checks.overloadLimitOf),
-      capacityUse: by(checks.capacityUseOf),
+      requiredCapacity: by(capacity.requiredForOverload, '4-43, 433.1'),
+      overloadLimit: by(capacity.overloadLimitOf, '4-43, 433.1'),
+      capacityUse: by(capacity.capacityUseOf),
     },
     checks: [
-      ...checksOfLoad(own),
+      ...checksOfLoad(clauses()),
       each('sections', [ofSections.insulation, ...ofSections.overload, ofSections.conventional]),
     ],
   };

@@ -1,9 +1,9 @@
-import { terminals as shared } from '../../iec-family/conductor-size.js';
-import { terminalCheck } from '../clauses.js';
+import { terminals as shared } from '../../iec-family/terminals.js';
+import { clauses } from '../clauses.js';
 
 /** Terminals are not heated beyond what they are made for. IEC 60364-5-52 523.1. */
 export const terminals = () =>
   shared(
-    terminalCheck(),
+    clauses().terminalsCoolEnough,
     'most are made for 70 °C (IEC 60364-5-52:2009 523.1, from memory), which is not taken for granted',
   );

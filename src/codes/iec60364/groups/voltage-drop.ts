@@ -4,7 +4,7 @@ import { coreReactance, coreReactanceBy } from '../../iec-family/conductor-const
 import { type DropRules, voltageDropOf } from '../../iec-family/drop.js';
 import { dropRateAtWorstAngle } from '../../iec-family/voltage-drop.js';
 import { dropRateOfReactance, dropRateOfResistivity } from '../annex-g.js';
-import { dropChecks } from '../clauses.js';
+import { clauses } from '../clauses.js';
 
 /** Line and neutral there and back, or the drop between lines of a balanced system. */
 const wayFactor = () =>
@@ -52,7 +52,7 @@ const rules = (): DropRules => ({
   },
   supply: { least: volts(207), most: volts(253), by: 'IEC 60038: 230 V +10 % -10 %, from memory' },
   clauses: { drop: 'Annex G', limit: '525' },
-  ...dropChecks(),
+  ...clauses(),
 });
 
 /** Voltage drop from the origin. IEC 60364-5-52 525, Annex G. */

@@ -252,8 +252,8 @@ export interface Overload {
 }
 
 /**
- * The current that brings a buried cable just to a temperature after a stated time, by IEC 60853-2. BS 7671 knows no
- * emergency rating: for an installation the temperature of the steady load is the limit, which is the default.
+ * The current that brings a buried cable just to a temperature after a stated time, by IEC 60853-2. A wiring
+ * code may know no emergency rating: for an installation the temperature of the steady load is the limit, which is the default.
  * @param cable the cable, from `buriedCable`
  * @param overload steady current before, A, and the time, s
  * @returns the current, A

@@ -1,5 +1,6 @@
 import { alternatives, comparison, type Known, statement } from '../../core/index.js';
 import type { Ohms } from '../../units/index.js';
+import { bs } from './source.js';
 
 /** What is said with every verdict on protection against electric shock. */
 export const shockCaution =
@@ -16,9 +17,8 @@ export const overcurrentDisconnects = /* @__PURE__ */ comparison({
   value: 'loopImpedance',
   limit: 'loopImpedanceLimit',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.4.4'),
   caution: shockCaution,
-  worse: { externalImpedance: 'up', length: 'up', operatingCurrent: 'up' },
 });
 
 /** The residual current device disconnects within the required time. BS 7671, 411.4.5, 411.5.3. */
@@ -29,9 +29,8 @@ export const residualDisconnects = /* @__PURE__ */ comparison({
   value: 'disconnectionTime',
   limit: 'requiredTime',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.5, 411.5.3', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.4.5, 411.5.3'),
   caution: shockCaution,
-  worse: { externalImpedance: 'up', residualOperatingCurrent: 'up' },
 });
 
 /** R_A I_Δn <= 50 V (Z_s I_Δn in TN). BS 7671, 411.5.3, Table 41.5. */
@@ -42,9 +41,8 @@ export const residualTouchLimit = /* @__PURE__ */ comparison({
   value: 'touchVoltage',
   limit: 'touchVoltageLimit',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.5.3, Table 41.5', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.5.3, Table 41.5'),
   caution: shockCaution,
-  worse: { electrodeResistance: 'up', residualOperatingCurrent: 'up' },
 });
 
 /** Automatic disconnection by one device or another. BS 7671, 411.3.2. */
@@ -52,9 +50,8 @@ export const automaticDisconnection = /* @__PURE__ */ alternatives({
   id: 'automatic-disconnection',
   title: 'An earth fault is disconnected within the required time',
   weight: 'rule',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.3.2', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('411.3.2'),
   caution: shockCaution,
-  worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
 /**
@@ -64,11 +61,10 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
   id: 'disconnection-without-residual-current-device',
   title: 'The overcurrent device alone disconnects an earth fault in time',
   weight: 'advice',
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: '411.4.4, 411.4.5', provenance: 'one-source' },
+  source: /* @__PURE__ */ bs('411.4.4, 411.4.5', 'one-source'),
   caution: /* @__PURE__ */ withShockCaution(
     'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
   ),
-  worse: { externalImpedance: 'up', electrodeResistance: 'up', length: 'up' },
 });
 
 /** R_A <= 200 Ω, for a resistance that lasts. BS 7671, 411.5.3, Table 41.5, note. */
@@ -88,7 +84,6 @@ export const electrodeStable = /* @__PURE__ */ comparison({
   caution: /* @__PURE__ */ withShockCaution(
     'Above 200 Ω the resistance may not be stable: soil dries out and freezes.',
   ),
-  worse: { electrodeResistance: 'up' },
 });
 
 /**

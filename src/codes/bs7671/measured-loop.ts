@@ -1,15 +1,9 @@
 import { type CheckResult, comparison, formula, judge, notRequired } from '../../core/index.js';
 import type { Insulation } from '../../installation/index.js';
 import { type Celsius, celsius, type Ohms, perKelvin } from '../../units/index.js';
-import { metalCoefficient, operatingTemperatureOf } from './conductor-constants.js';
+import { metalCoefficient, operatingTemperatureOf } from '../iec-family/conductor-constants.js';
 import { shockCaution } from './disconnection-checks.js';
-
-const appendix3 = {
-  document: 'BS 7671',
-  edition: '2018+A2:2022',
-  clause: 'Appendix 3',
-  provenance: 'two-sources',
-} as const;
+import { bs } from './source.js';
 
 /**
  * Largest reading of the loop impedance at the temperature of the test: the exact temperature form. BS 7671, Appendix
@@ -39,7 +33,7 @@ export const measuredLimitExact = /* @__PURE__ */ formula({
     ((loopImpedanceLimit - externalImpedance) * (1 + a * (testTemperature - 20))) /
       (1 + a * (operatingTemperature - 20)) +
     externalImpedance,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 3', provenance: 'derived' },
+  source: /* @__PURE__ */ bs('Appendix 3', 'derived'),
 });
 
 /** Largest reading of the loop impedance by the rule of thumb 0.8. For 70 °C conductors only. BS 7671, Appendix 3. */
@@ -50,7 +44,7 @@ export const eightTenthsRule = /* @__PURE__ */ formula({
   output: 'measuredLimit',
   expression: '0.8 * loopImpedanceLimit',
   compute: ({ loopImpedanceLimit }) => 0.8 * loopImpedanceLimit,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 3', provenance: 'two-sources' },
+  source: /* @__PURE__ */ bs('Appendix 3'),
 });
 
 /**
@@ -92,7 +86,7 @@ export const designFromMeasured = /* @__PURE__ */ formula({
     ((measuredImpedance - externalImpedance) * (1 + a * (operatingTemperature - 20))) /
       (1 + a * (testTemperature - 20)) +
     externalImpedance,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 3', provenance: 'derived' },
+  source: /* @__PURE__ */ bs('Appendix 3', 'derived'),
 });
 
 const measuredCheck = (id: string, title: string, weight: 'rule' | 'advice') =>
@@ -103,9 +97,8 @@ const measuredCheck = (id: string, title: string, weight: 'rule' | 'advice') =>
     value: 'measuredImpedance',
     limit: 'measuredLimit',
     weight,
-    source: appendix3,
+    source: bs('Appendix 3'),
     caution: shockCaution,
-    worse: { measuredImpedance: 'up' },
   });
 
 /** A reading of the loop impedance against the exact temperature form. BS 7671, Appendix 3. */
@@ -194,5 +187,5 @@ export const measuredLimitByRatio = /* @__PURE__ */ formula({
   expression: '(loopImpedanceLimit - externalImpedance) * temperatureRatio + externalImpedance',
   compute: ({ loopImpedanceLimit, externalImpedance, temperatureRatio }) =>
     (loopImpedanceLimit - externalImpedance) * temperatureRatio + externalImpedance,
-  source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Appendix 3', provenance: 'derived' },
+  source: /* @__PURE__ */ bs('Appendix 3', 'derived'),
 });
