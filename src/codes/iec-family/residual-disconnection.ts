@@ -121,5 +121,5 @@ export const residualDevicesDisconnect = () =>
       ]),
     ],
     // one along the circuit leaves the cable ahead of it
-    ({ along }: ResidualUpstreamPlace) => !along,
+    ({ along, denied }: ResidualUpstreamPlace) => !along && !denied,
   );

@@ -35,6 +35,7 @@ import {
   type ChargePoint,
   type Load,
   outletsBelow,
+  residualInside,
   residualUnlisted,
   residualUpstream,
 } from '../../../installation/index.js';
@@ -243,8 +244,10 @@ export const residualCurrent = ({
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
+      const [open] = residualUnlisted(path);
+      if (open) return missing({ kind: 'fact', fact: unlistedWords(open), obtain: unlistedObtain(open) });
       if (residualAlong(run).length > 0) return 'along';
-      return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
+      return run.feeds.some((o) => o.kind === 'charge-point' && residualInside(o)) ? 'inside' : 'none';
     }),
     // of what was there before somebody has to say it; what is new has what is described
     noneUpstream: ofCircuit(
