@@ -132,27 +132,32 @@ export const chargePointEarthing = () => ({
   },
   points: {
     outdoors: ofPoint(({ point }) => point.outdoors, { called: 'whether a vehicle can be charged outdoors' }),
-    arrangementNeeded: weigh(['outdoors', 'system', 'statedEarthing'], (of): Known<true | string> => {
-      const { outdoors, system, statedEarthing } = of;
-      // an earth of its own beside that of the supply is judged wherever it is stated
-      const own = statedEarthing === 'tt-earthing' || statedEarthing === 'electrical-separation';
-      if (own && system !== 'TT') return true;
-      if (outdoors === false) return 'No vehicle can be charged outdoors.';
-      switch (system) {
-        case 'TT':
-          return 'The supply is TT: there is no PEN conductor to break.';
-        case 'TN-S':
-          return 'The supply is stated to be TN-S. Cables are repaired with combined conductors: have the distributor confirm it.';
-        case 'IT':
-          return missing({
-            kind: 'fact',
-            fact: 'earthing arrangement on an IT supply',
-            obtain: 'the clause speaks of PME only; have it designed',
-          });
-        default:
-          return true; // a supply that is not known is taken for PME
-      }
-    }),
+    arrangementNeeded: weigh(
+      ['outdoors', 'system', 'statedEarthing', 'specialLocation'],
+      (of): Known<true | string> => {
+        const { outdoors, system, statedEarthing, specialLocation } = of;
+        // an earth of its own beside that of the supply is judged wherever it is stated
+        const own = statedEarthing === 'tt-earthing' || statedEarthing === 'electrical-separation';
+        if (own && system !== 'TT') return true;
+        // 704.411.3.1 bars the earth of a PME supply for the whole of a construction site
+        const everywhere = specialLocation === 'construction-site';
+        if (outdoors === false && !everywhere) return 'No vehicle can be charged outdoors.';
+        switch (system) {
+          case 'TT':
+            return 'The supply is TT: there is no PEN conductor to break.';
+          case 'TN-S':
+            return 'The supply is stated to be TN-S. Cables are repaired with combined conductors: have the distributor confirm it.';
+          case 'IT':
+            return missing({
+              kind: 'fact',
+              fact: 'earthing arrangement on an IT supply',
+              obtain: 'the clause speaks of PME only; have it designed',
+            });
+          default:
+            return true; // a supply that is not known is taken for PME
+        }
+      },
+    ),
     chargeCurrent: ofPoint(({ point }) => point.setting, { called: 'setting of the charge point' }),
     pointLines: ofPoint(({ point }) => point.lines),
 
