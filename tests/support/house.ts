@@ -111,6 +111,9 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
   ...change,
 });
 
+/** The device of that circuit as a circuit-breaker, without a residual current part. */
+export const plainBreaker: Run['device'] = { ...circuit().device, kind: known({ standard: 'EN 60898', type: 'B' }) };
+
 /** An invented house with these runs on its board. */
 export const house = (
   runs: readonly Run[],
