@@ -359,7 +359,7 @@ export interface Labels {
   /** Where the external impedance comes from. */
   externalImpedanceFrom: 'survey' | 'electrode';
   /** What a circuit serves. */
-  circuitServes: 'boards' | 'socket-outlets' | 'fixed equipment';
+  circuitServes: 'boards' | 'socket-outlets' | 'a cooker unit' | 'fixed equipment';
   /** Whether the circuit is a final circuit in the scope of the shorter disconnection times. */
   inTable411: boolean;
   /** Whether the required time is one for which the standard binds a circuit-breaker. */

@@ -1,7 +1,10 @@
 import { own } from '../core/own.js';
 import {
   factProblems,
+  type Installation,
+  isFeeder,
   isRecord,
+  pathTo,
   problemAt,
   type Say,
   shown,
@@ -70,6 +73,17 @@ function statesProblems(states: unknown, say: Say): undefined {
 /** A let-through energy, A²s, beyond which it is a slip of the pen. */
 const LARGEST_ENERGY = 1e12;
 const inOrder = /* @__PURE__ */ new WeakSet<object>();
+
+/** Declared demands of what is no feeder of the installation: nothing would be counted for them. */
+export function feederProblems(installation: Installation, { feederDemand }: AssessmentOptions): readonly Problem[] {
+  const names = isRecord(feederDemand) ? Object.keys(feederDemand) : [];
+  return names.flatMap((name) => {
+    const run = pathTo(installation, name)?.run;
+    if (run && isFeeder(run)) return [];
+    const what = run ? 'feeds no board' : 'is no run of the installation';
+    return [problemAt(['options', 'feederDemand', name], `${shown(name)} ${what}: it has no demand to declare`)];
+  });
+}
 
 /** Everything for which options are refused, each with its path; what is in order is looked through once. */
 export function optionProblems(options: AssessmentOptions): readonly Problem[] {

@@ -231,6 +231,7 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  * ```
  */
 export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: string): CheckResult {
+  if (typeof c !== 'object' || c === null) throw refused('the check', [], `is ${inWords(c)}; a check is due`);
   const result = verdictOn(c, evidence as Record<string, unknown>);
   return because === undefined || result.because !== undefined ? result : { ...result, because };
 }

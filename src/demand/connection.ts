@@ -9,7 +9,7 @@ export interface ConnectedDevice {
   /** Rated current, A per line. */
   readonly current: Known<Amperes>;
   /** Whether it is a charge point that can feed back. */
-  readonly bidirectional: boolean;
+  readonly bidirectional: Known<boolean>;
   /** Whether it is yet to be connected. */
   readonly isNew: boolean;
 }

@@ -254,8 +254,12 @@ export function demandProblems(rules: DemandRules, options: DemandOptions): read
 }
 
 /** What is sound of an installation and of the options of its demand; both are refused together. */
-export const soundCase = (rules: DemandRules, installation: Installation, options: DemandOptions): DemandCase =>
-  demandCase(installation, demandProblems(rules, options));
+export const soundCase = (
+  rules: DemandRules,
+  installation: Installation,
+  options: DemandOptions,
+  besides: readonly Problem[] = [],
+): DemandCase => demandCase(installation, [...demandProblems(rules, options), ...besides]);
 
 /** Demand of a projection that has been made already. */
 export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {

@@ -59,7 +59,7 @@ function byMeterOfSupply(
   options: DemandOptions,
 ): ((sheet: Sheet) => Demand) | undefined {
   const whole = demandCase(installation);
-  if (whole.unlisted.length > 0 || whole.sources.length > 0 || whole.points.some((p) => p.bidirectional))
+  if (whole.unlisted.length > 0 || whole.sources.length > 0 || whole.points.some((p) => p.bidirectional !== false))
     return undefined;
   const { method, verdict } = demandOfCase(rules, whole, options, silent()).governing;
   if (verdict !== 'applicable' || methodsOf(rules).find((m) => m.id === method)?.metered !== true) return undefined;

@@ -50,7 +50,7 @@ const FEW = 3;
 
 function deviceFields(facts: ConnectionFacts, options: NotificationOptions): readonly FormField[] {
   const ofOne = (d: ConnectionFacts['devices'][number]) => [
-    entry(`${d.id}.kind`, `${d.id}: kind of device`, d.bidirectional ? `${d.kind}, feeds back` : d.kind),
+    entry(`${d.id}.kind`, `${d.id}: kind of device`, d.bidirectional === true ? `${d.kind}, feeds back` : d.kind),
     fromKnown(`${d.id}.current`, `${d.id}: rated current a line`, d.current, 'setting of the device', 'A'),
     entry(`${d.id}.lines`, `${d.id}: line conductors`, d.lines.join(', ')),
     fromKnown(

@@ -27,7 +27,7 @@ export interface DemandLoad {
   readonly circuit: string;
   /** Names of the boards on the way, from the origin. */
   readonly boards: readonly string[];
-  /** Whether a cooker unit has a socket-outlet. */
+  /** Whether a cooker unit has a socket-outlet, or nobody says that it has none. */
   readonly withSocket: boolean;
   /** Whether its circuit is a standard final circuit, where the survey says so. */
   readonly standardCircuit: boolean | undefined;
@@ -47,7 +47,8 @@ export interface DemandPoint {
   readonly boards: readonly string[];
   /** Smallest current that it offers, A. */
   readonly minimum?: Amperes;
-  readonly bidirectional: boolean;
+  /** Whether it can feed back; not known when undefined. */
+  readonly bidirectional: boolean | undefined;
   readonly isNew: boolean;
 }
 
@@ -93,7 +94,7 @@ function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[]): v
   const current = upper(load.current);
   const { id, purpose, lines } = load;
   if (purpose === 'charge-point') {
-    walk.points.push({ id, setting: current, lines, boards, bidirectional: false, isNew: run.existing !== true });
+    walk.points.push({ id, setting: current, lines, boards, bidirectional: undefined, isNew: run.existing !== true });
     return;
   }
   const found: DemandLoad = {
@@ -103,7 +104,7 @@ function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[]): v
     lines,
     circuit: run.id,
     boards,
-    withSocket: load.withSocket === true,
+    withSocket: purpose === 'cooking' ? load.withSocket !== false : load.withSocket === true,
     standardCircuit: load.standardCircuit,
     isNew: run.existing === false,
     ...(load.dwellings ? { dwellings: load.dwellings } : {}),
@@ -125,7 +126,7 @@ function addPoint(walk: Walk, point: ChargePoint, run: Run, boards: readonly str
     setting,
     lines: point.lines,
     boards,
-    bidirectional: point.bidirectional === true,
+    bidirectional: point.bidirectional,
     isNew: run.existing !== true,
     ...(point.minimum === undefined ? {} : { minimum: point.minimum }),
   });

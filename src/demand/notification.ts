@@ -1,5 +1,6 @@
 import { type Fact, factValue, type Known, missing, type Sheet, silent } from '../core/index.js';
-import { conditionally, type Installation, withoutAssumed } from '../installation/index.js';
+import { conditionally, factProblems, type Installation, problemAt, withoutAssumed } from '../installation/index.js';
+import type { Problem } from '../units/index.js';
 import type { ConnectedDevice, ConnectionDecision, ConnectionFacts } from './connection.js';
 import { type Demand, demandOfCase, governingOn, soundCase } from './demand.js';
 import type { FormField } from './form.js';
@@ -31,7 +32,9 @@ function devicesOf(c: DemandCase): readonly ConnectedDevice[] {
       kind: 'charge-point',
       lines: p.lines,
       current: factValue(`setting of ${p.id}`, p.setting),
-      bidirectional: p.bidirectional,
+      bidirectional:
+        p.bidirectional ??
+        missing({ kind: 'fact', fact: `whether ${p.id} can feed back from the vehicle`, obtain: 'its data sheet' }),
       isNew: p.isNew,
     }),
   );
@@ -47,6 +50,18 @@ function devicesOf(c: DemandCase): readonly ConnectedDevice[] {
     }),
   );
   return [...points, ...others];
+}
+
+/** What is wrong with what is said of other installations nearby. */
+function programmeProblems({ programme }: NotificationOptions): readonly Problem[] {
+  const problems: Problem[] = [];
+  if (programme !== undefined)
+    factProblems(
+      'yes',
+      programme,
+      (at, message, id) => void problems.push(problemAt(['programme', ...at], message, id)),
+    );
+  return problems;
 }
 
 /** What the network operator's rules decide on, taken from a projection and its demand. */
@@ -155,6 +170,6 @@ export function notificationAsSaid(
   options: NotificationOptions,
   sheet: Sheet,
 ): Notification {
-  const c = soundCase(rules, installation, options);
+  const c = soundCase(rules, installation, options, programmeProblems(options));
   return notificationOfCase(network, c, demandOfCase(rules, c, options, sheet), options, sheet);
 }

@@ -1,4 +1,4 @@
-import { optionProblems } from '../codes/option-problems.js';
+import { feederProblems, optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
 import { own } from '../core/own.js';
 import {
@@ -38,6 +38,7 @@ export type { AssessmentOptions, CircuitCase };
  */
 export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
   refuseUnsound(installation, optionProblems(options));
+  if (options.feederDemand) refuseUnsound(installation, feederProblems(installation, options));
   const whole = pathTo(installation, runId);
   const path = whole && upToTaps(whole);
   const board = path?.boards.at(-1);

@@ -20,6 +20,7 @@ export interface Contradiction {
     | 'ring-cross-connection'
     | 'drop-larger-than-calculated'
     | 'fall-beyond-supply'
+    | 'rise-under-load'
     | 'prospective-and-loop'
     | 'prospective-beyond-loop';
   readonly readings: readonly string[];
@@ -213,6 +214,8 @@ function contradictions(
         'high-joint',
         ['externalLoop', 'continuity', 'loop'],
         'Z_s is more than Z_e and R_1+R_2: a joint, a residual current device in the path of the instrument, or a warm cable.',
+        // instruments read a low loop badly, and not so badly
+        loop > twice * added,
       );
   }
   for (const name of ['continuity', 'protectiveContinuity'] as const) {
@@ -253,6 +256,13 @@ function contradictions(
       `Under load the voltage falls from ${open} V to ${loaded} V, more than circuit and supply together account for: a joint is about to burn, or one of the two was read wrong.`,
       true,
     );
+  if (open !== undefined && loaded !== undefined && drop !== undefined && loaded - open > drop)
+    say(
+      'rise-under-load',
+      ['voltage', 'loadedVoltage'],
+      `Under load the voltage rises from ${open} V to ${loaded} V: a poor neutral, the supply that moved between the two, or two readings in the wrong places.`,
+      true,
+    );
   const current = read('prospective');
   if (current !== undefined && external !== undefined && external > 0) {
     const earth = basis.nominalVoltage / external;
@@ -281,7 +291,7 @@ function contradictions(
 function ringContradictions(
   limit: number,
   read: (name: string) => number | undefined,
-  say: (id: Contradiction['id'], of: readonly string[], meaning: string) => void,
+  say: (id: Contradiction['id'], of: readonly string[], meaning: string, opens?: boolean) => void,
 ) {
   const [line, neutral, protective] = [read('ringLine'), read('ringNeutral'), read('ringProtective')];
   if (line !== undefined && neutral !== undefined && Math.abs(line - neutral) > limit)
@@ -289,6 +299,7 @@ function ringContradictions(
       'ring-ends-differ',
       ['ringLine', 'ringNeutral'],
       'Line and neutral of one size differ: the ring is open, bridged, or a joint is poor.',
+      true,
     );
   const cross = (name: string, other: number | undefined, otherName: string) => {
     const at = read(name);
@@ -299,6 +310,8 @@ function ringContradictions(
         'ring-cross-connection',
         ['ringLine', otherName, name],
         'The cross-connected reading is not a quarter of both conductors: a spur, a bridged ring, or ends that were not crossed.',
+        // on a spur the way to earth may read more
+        otherName === 'ringNeutral',
       );
   };
   cross('crossLineNeutral', neutral, 'ringNeutral');

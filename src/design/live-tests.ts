@@ -1,6 +1,7 @@
 import type { LoopRuleOfThumb } from '../codes/wiring-code.js';
 import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
 import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
+import { assemblyRatingCounts } from '../products/iec61439/conditional-rating.js';
 import { type Ohms, ratio } from '../units/index.js';
 import {
   aboveZero,
@@ -114,7 +115,9 @@ export function prospective(input: TestCase): readonly PlannedReading[] {
     figures.prospectiveAtOrigin ?? factValue('prospectiveCurrent', circuit.installation.supply.prospectiveCurrent);
   const { device } = circuit.run;
   const own = device.breakingCapacity ? factValue('breaking capacity', device.breakingCapacity) : missing();
-  const declared = [device.conditionalRating, circuit.board.conditionalRating].flatMap((f) =>
+  const ofAssembly =
+    assemblyRatingCounts(circuit.installation, circuit.path) === true ? circuit.board.conditionalRating : undefined;
+  const declared = [device.conditionalRating, ofAssembly].flatMap((f) =>
     f?.state === 'known' ? [f.value as number] : [],
   );
   const most = Math.max(...declared, isMissing(own) ? 0 : own);

@@ -144,6 +144,7 @@ export const counts = {
   circuits: { least: 1, most: 100 },
   lightlyLoaded: { least: 0, most: 100 },
   pieces: { least: 0, most: 10_000 },
+  pointsServed: { least: 1, most: 10_000 },
   alikePoints: { least: 2, most: 500 },
   dwellingCount: { least: 1, most: 10_000 },
   groupingFactor: { above: 0, most: 1, broken: true },

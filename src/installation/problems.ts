@@ -1,6 +1,7 @@
+import { endsOf } from '../core/index.js';
 import { own } from '../core/own.js';
 import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
-import type { Cable, Group } from './cable.js';
+import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
 import { type Field, shapes } from './shapes.js';
@@ -171,6 +172,15 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
   return false;
 }
 
+/** Loads that are tapped beyond the end of their run: one of the two lengths is wrong. */
+function tapProblems({ stretches, feeds }: Run, say: Say): void {
+  const lengths = (Array.isArray(stretches) ? stretches : []).map((s: Stretch) => endsOf(s?.length)?.[1]);
+  const most = lengths.reduce<number>((sum, l) => sum + (l ?? Number.POSITIVE_INFINITY), 0);
+  for (const [j, o] of feeds.entries())
+    if (o.kind === 'load' && o.at !== undefined && lengths.length > 0 && o.at > most)
+      say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
+}
+
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
 export function runProblems(run: Run, of: readonly Line[], say: Say): undefined {
   recordProblems('run', run, say);
@@ -190,6 +200,7 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
     if (light > circuits)
       say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
   }
+  if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;
 }

@@ -36,7 +36,7 @@ export const shapes = {
     delayTime: ['fact?', 'disconnectionTime'],
     opensAllLive: ['fact?', 'yes'],
     bidirectional: ['fact?', 'yes'],
-    pointsServed: ['plain?', 'pieces'],
+    pointsServed: ['plain?', 'pointsServed'],
     overloadDeclared: ['fact?', 'yes'],
     serves: ['list?', 'text'],
   },

@@ -84,7 +84,7 @@ const residualShape = {
   delayTime: may(factField('disconnectionTime')),
   opensAllLive: may(yes),
   bidirectional: may(yes),
-  pointsServed: may(COUNT),
+  pointsServed: may(count(counts.pointsServed)),
 };
 export const residual = named('residual', record('residual', residualShape));
 const boardResidual = named(

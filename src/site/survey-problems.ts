@@ -1,4 +1,4 @@
-import { optionProblems } from '../codes/option-problems.js';
+import { feederProblems, optionProblems } from '../codes/option-problems.js';
 import {
   type Cable,
   type ChargePoint,
@@ -138,5 +138,7 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
       wantedProblems(point, linesOfSupply(installation), names, (at, message, id) =>
         say(['wanted', i, ...at], message, id),
       );
-  return problems.length > 0 ? problems : nameProblems(withAllWanted(survey)).map(inInstallation);
+  if (problems.length > 0) return problems;
+  const whole = withAllWanted(survey);
+  return [...nameProblems(whole).map(inInstallation), ...feederProblems(whole, survey.options)];
 }

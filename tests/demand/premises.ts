@@ -70,7 +70,7 @@ export const load = (
   purpose,
   current: fact(current),
   lines,
-  ...(withSocket === undefined ? {} : { withSocket }),
+  withSocket: withSocket ?? false,
   ...(standardCircuit === undefined ? {} : { standardCircuit }),
 });
 
@@ -81,6 +81,7 @@ export const point = (id: string, setting: number | Fact<Amperes>, lines: readon
   setting: fact(setting),
   outdoors: known(true),
   mode: 3,
+  bidirectional: false,
 });
 
 export const supply = (change: Partial<Supply> = {}): Supply => ({

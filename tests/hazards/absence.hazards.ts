@@ -13,7 +13,7 @@ import {
   squareMillimetres,
 } from '../../src/index.js';
 import { assessed, type Case, type Chapter, type Hazard } from './hazard.js';
-import { inside, lightCircuit, rcd, showerCircuit, tt } from './residual-circuits.js';
+import { breaker, inside, lightCircuit, rcd, showerCircuit, tt } from './residual-circuits.js';
 import { premises, soundCircuit, soundHouse, soundPoint, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -317,7 +317,7 @@ function ownInside(change: Parameters<typeof rcd>[1]): Run {
 function onBoard(what: string, silent: boolean): Case {
   const device = rcd(30, { position: 'origin-of-installation' });
   const residual = [silent ? silentOn(device, 'ratedCurrent') : device];
-  const run = soundCircuit({ residual: [] });
+  const run = soundCircuit({ device: breaker(32), residual: [] });
   return { what, told: () => assessed(code, soundHouse([run], {}, { residual }), run.id, options) };
 }
 function silentLamps(): Run {

@@ -99,6 +99,17 @@ const byDevice = { openPenDevice: known('open-pen-detection-touch-voltage' as co
 const balanced = { earthing: 'balanced-three-phase', openPenDevice: known('none', looked) } as const;
 const lowRod = { earthing: 'low-electrode', openPenDevice: known('none', looked) } as const;
 
+/** A construction site on PME, vehicles indoors alone. */
+const onSite = (point: Partial<ChargePoint>) =>
+  assessed(
+    a2,
+    soundHouse([soundCircuit({}, { outdoors: known(false, looked), openPenDevice: known('none', looked), ...point })], {
+      specialLocation: 'construction-site',
+    }),
+    'ev',
+    premises,
+  );
+
 export const chapter: Chapter = {
   title: 'A neutral that is lost in the street',
   introduction:
@@ -340,6 +351,26 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same with 60 Ω, out of reach of the metal of the house, the armour of the feed cut off from it.',
         told: () => assessed(a2, ownElectrodeOnTnS(60), 'ev', premises),
+      },
+    },
+    {
+      id: 'construction-site-under-a-roof',
+      title: 'A construction site, the vehicle under a roof',
+      harm: 'Scaffold, wet concrete and reinforcement stand on true earth. When the neutral of the street parts, the cage of the hoist and the van in the shed are live.',
+      clause: 'BS 7671, 704.411.3.1, one source',
+      mustNotSay: 'That the earth of a PME supply serves a construction site as long as no vehicle stands outdoors.',
+      check: 'charge-point-earthing',
+      unsafe: {
+        what: 'A point for vehicles indoors on the earth of a PME supply, on a construction site.',
+        told: () => onSite({ earthing: 'supply-earth' }),
+      },
+      sound: {
+        what: 'The same on an earth of its own, well apart.',
+        told: () =>
+          onSite({
+            earthing: 'tt-earthing',
+            electrode: { resistance: known(ohms(60), 'measured'), separation: known(metres(12), 'measured') },
+          }),
       },
     },
   ],

@@ -11,7 +11,7 @@ import {
   type Supply,
   squareMillimetres,
 } from '../../src/index.js';
-import { chargePoint, circuit, house, stretch } from '../support/house.js';
+import { barePoint, circuit, house, stretch } from '../support/house.js';
 
 const looked = 'seen at the survey';
 
@@ -27,7 +27,7 @@ export const premises: AssessmentOptions = {
 
 /** A charge point outdoors that is sound on a TN-C-S supply: with direct-current detection and a measure against an open PEN. */
 export const soundPoint = (change: Partial<ChargePoint> = {}): ChargePoint => ({
-  ...chargePoint,
+  ...barePoint,
   directCurrentDetection: known(true, looked),
   residual: {
     position: 'inside-equipment',

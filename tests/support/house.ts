@@ -37,8 +37,8 @@ export const supply = (change: Partial<Supply> = {}): Supply => ({
   ...change,
 });
 
-/** A charge point of 32 A. */
-export const chargePoint: ChargePoint = {
+/** A charge point of 32 A, of which nobody says whether there is a residual current device inside. */
+export const barePoint: ChargePoint = {
   kind: 'charge-point',
   id: 'point',
   lines: ['L1'],
@@ -46,8 +46,9 @@ export const chargePoint: ChargePoint = {
   outdoors: known(true),
   mode: 3,
   bidirectional: false,
-  noResidual: known(true),
 };
+/** The same without one. */
+export const chargePoint: ChargePoint = { ...barePoint, noResidual: known(true) };
 
 /** Loads of which their makers alone can say which type of residual current device stands ahead. */
 const byMaker: readonly Load['purpose'][] = [
@@ -110,6 +111,9 @@ export const circuit = (change: Partial<Run> = {}): Run => ({
   ...change,
 });
 
+/** The device of that circuit as a circuit-breaker, without a residual current part. */
+export const plainBreaker: Run['device'] = { ...circuit().device, kind: known({ standard: 'EN 60898', type: 'B' }) };
+
 /** An invented house with these runs on its board. */
 export const house = (
   runs: readonly Run[],
@@ -117,7 +121,14 @@ export const house = (
   board: Partial<Board> = {},
 ): Installation => ({
   supply: supply(change),
-  board: { kind: 'board', id: 'db', complete: known(true), noResidual: known(true), runs, ...board },
+  board: {
+    kind: 'board',
+    id: 'db',
+    complete: known(true),
+    ...((board.residual ?? []).length > 0 ? {} : { noResidual: known(true) }),
+    runs,
+    ...board,
+  },
 });
 
 /** The case of one run of an installation. */

@@ -1,6 +1,7 @@
 import { any, by, choose, derive, orElse, set, sum, weigh } from '../../calculation/index.js';
 import { type Gap, isMissing, missing, reaches } from '../../core/index.js';
 import { prospectiveBehindFeeders } from '../../physics/definitions.js';
+import { assemblyRatingCounts } from '../../products/iec61439/conditional-rating.js';
 import { ohms } from '../../units/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
 import { ofCircuit, ofConditionalRating, type TemperaturePlace } from './places.js';
@@ -62,12 +63,15 @@ export const breaking = () => ({
     saidOfProspective: ofCircuit((c) => (c.path.feeders.length > 0 ? behindFeeder : (false as const))),
   },
   conditionalRatings: {
-    ratingDeclared: ofConditionalRating((r) => (r.rating ? (true as const) : missing(onTheLabel))),
+    ratingDeclared: ofConditionalRating((r) => {
+      if (!r.rating) return missing(onTheLabel);
+      return r.of === 'assembly' ? assemblyRatingCounts(r.circuit.installation, r.circuit.path) : (true as const);
+    }),
     breakingLimit: ofConditionalRating((r) => r.rating ?? missing(onTheLabel), {
       called: 'conditional short-circuit rating',
     }),
     conditionalBreaks: derive(
-      ['breakingLimit', 'maximumFaultCurrent'],
+      ['ratingDeclared', 'breakingLimit', 'maximumFaultCurrent'],
       ({ breakingLimit, maximumFaultCurrent }) => reaches(breakingLimit, maximumFaultCurrent),
       { direction: { breakingLimit: 1, maximumFaultCurrent: -1 } },
     ),

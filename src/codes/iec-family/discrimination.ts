@@ -20,10 +20,11 @@ const notAccepted = 'tables of the makers; the gates of gG fuses here are recall
 export const discrimination = () => ({
   circuit: {
     acceptsMemory: ofCircuit((c) => c.options.acceptMemoryFigures === true),
+    // not by the largest current: a feeder of which the length is not known may leave less
     opensAtOnce: derive(
-      ['maximumFaultCurrent', 'clearingCurrent'],
-      ({ maximumFaultCurrent, clearingCurrent }) => maximumFaultCurrent >= clearingCurrent,
-      { direction: { maximumFaultCurrent: 1, clearingCurrent: -1 } },
+      ['prospectiveAtOrigin', 'clearingCurrent'],
+      ({ prospectiveAtOrigin, clearingCurrent }) => prospectiveAtOrigin >= clearingCurrent,
+      { direction: { prospectiveAtOrigin: 1, clearingCurrent: -1 } },
     ),
   },
   ahead: {

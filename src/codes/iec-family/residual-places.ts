@@ -3,11 +3,13 @@ import { type Fact, type Known, missing } from '../../core/index.js';
 import {
   type Board,
   type ChargePoint,
+  insideOpen,
   type Load,
   type OvercurrentDevice,
   outletsBelow,
   type ResidualDevice,
   type Run,
+  residualInside,
   residualUpstream,
 } from '../../installation/index.js';
 import { hasResidual } from '../../installation/marking.js';
@@ -141,21 +143,24 @@ export function aheadOfEnd(run: Run): readonly ResidualDevice[] {
   return single && run.ring !== true ? residualAlong(run) : [];
 }
 /** Whether a device may be inside a point of which nobody says so; the cable of a vehicle is no part of the installation. */
-export const insideUnsaid = ({ mode, residual, noResidual: none }: ChargePoint): boolean =>
-  mode !== 2 && !residual && !(none?.state === 'known' && none.value);
+export const insideUnsaid = (point: ChargePoint): boolean => point.mode !== 2 && insideOpen(point);
 
 /** Devices that may give additional protection, from the origin on. */
 export const protectingDevices = ({ circuit, point, end }: AdditionalPlace): readonly ResidualDevice[] => [
   ...residualUpstream(circuit.path),
   ...(point || end ? aheadOfEnd(circuit.run) : []),
-  ...(point?.residual ? [point.residual] : []),
+  ...insideOf(point),
 ];
+const insideOf = (point: ChargePoint | undefined): readonly ResidualDevice[] => {
+  const device = point && residualInside(point);
+  return device ? [device] : [];
+};
 
 /** Residual current devices in the order in which the current passes them. */
 const inSeries = ({ path, run }: CircuitPlace): readonly ResidualDevice[] => [
   ...residualUpstream(path),
   ...residualAlong(run),
-  ...run.feeds.flatMap((o) => (o.kind === 'charge-point' && o.residual ? [o.residual] : [])),
+  ...run.feeds.flatMap((o) => (o.kind === 'charge-point' ? insideOf(o) : [])),
 ];
 
 /** Whether a device serves one outlet alone: of one inside a point the survey says it, of others what stands behind them. */
@@ -213,7 +218,7 @@ export const residualScopes = {
     within: 'points',
     things: ({ point }: PointPlace): readonly ResidualInsidePlace[] => {
       if (insideUnsaid(point)) return [{ point }];
-      return point.mode !== 2 && point.residual ? [{ point, device: point.residual }] : [];
+      return point.mode === 2 ? [] : insideOf(point).map((device) => ({ point, device }));
     },
     title: () => 'residual current device inside it',
   },

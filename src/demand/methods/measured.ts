@@ -37,7 +37,7 @@ function storageBeyond(c: DemandCase, peak: Fact<Amperes>): boolean {
 
 /** What feeds in behind the meter, which saw the difference alone; what is yet to be connected hid nothing. */
 function unseen(c: DemandCase): Applicability | undefined {
-  const hiding = [...c.sources, ...c.points.filter((p) => p.bidirectional)].filter((o) => !o.isNew);
+  const hiding = [...c.sources, ...c.points.filter((p) => p.bidirectional !== false)].filter((o) => !o.isNew);
   if (hiding.length === 0) return undefined;
   const names = hiding.map(({ id }) => id).join(', ');
   return {

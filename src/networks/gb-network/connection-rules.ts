@@ -59,16 +59,18 @@ function serviceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
   ];
 }
 
-const feeds = (d: ConnectedDevice) => d.kind === 'generation' || d.kind === 'storage' || d.bidirectional;
+const isSource = ({ kind }: ConnectedDevice) => kind === 'generation' || kind === 'storage';
+const feeds = (d: ConnectedDevice) => isSource(d) || d.bidirectional === true;
+const mayFeed = (d: ConnectedDevice) => isSource(d) || d.bidirectional !== false;
 const sumOf = (devices: readonly ConnectedDevice[], times: (d: ConnectedDevice) => number): Known<number> =>
   whenKnown(
-    devices.map((d) => d.current),
+    devices.map((d) => (isSource(d) ? d.current : whenKnown([d.bidirectional, d.current], (_, current) => current))),
     (...currents) => currents.reduce<number>((sum, i, k) => sum + i * times(devices[k] as ConnectedDevice), 0),
   );
 
 /** Generation and storage: every source on the premises is added up. */
 function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
-  const sources = facts.devices.filter(feeds);
+  const sources = facts.devices.filter(mayFeed);
   const none = 'there is no generation, no storage, and no charge point that feeds back';
   if (sources.length === 0) return [sheet.result(notRequired(c.sourcesForNotice, 'not-applicable', none))];
   const part = sheet.part('Generation and storage');
@@ -83,7 +85,7 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
     const sourceCurrentLimit = own.given('sourceCurrentLimit', amperes(16), 'EREC G98');
     return own.check(c.sourcesForNotice, { sourceCurrent, sourceCurrentLimit }, subject);
   });
-  if (!sources.some((s) => s.bidirectional)) return small;
+  if (!sources.some((s) => s.bidirectional !== false)) return small;
   const total = sumOf(sources, (s) => s.lines.length * facts.nominalVoltage);
   const sourcePower = part.given('sourcePower', whenKnown([total], voltAmperes), 'all sources together');
   const limit = whenKnown([facts.phases], (n) => kilovoltAmperes(n === 1 ? 17 : 50));

@@ -195,6 +195,7 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
       energyClass: known(3 as const, PUT_THERE),
     },
     residual: [residual, ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+    noResidual: known(false, PUT_THERE),
   }));
   const rating = known(amperes(size), PUT_THERE);
   const circuits = board.runs.length + survey.wanted.filter((w) => w.from === board.id).length;
@@ -205,6 +206,7 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
     conditionalRating: known(amperes(16000), PUT_THERE),
     surgeProtection: known(true, PUT_THERE),
     spareWays: known(circuits - board.runs.length, PUT_THERE),
+    noResidual: known(true, PUT_THERE),
     runs,
   };
   return [

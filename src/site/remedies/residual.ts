@@ -25,6 +25,10 @@ type Retype = (device: Device) => Device;
 
 const replaced = new Set<string>(['origin-of-circuit', 'origin-of-installation', 'along-circuit']);
 
+/** Devices as they are now: where one was put there, nobody says any more that there is none. */
+const described = <D extends Device>(before: readonly D[], residual: readonly D[]) =>
+  residual.every((d, i) => d === before[i]) ? { residual } : { residual, noResidual: known(false, PUT_THERE) };
+
 /** A board and those below it, with the residual current devices changed that stand on the way to the wanted points. */
 function onTheWay(survey: Survey, change: Retype): { readonly survey: Survey; readonly changed: readonly Device[] } {
   const boards = boardsTo(survey);
@@ -38,19 +42,22 @@ function onTheWay(survey: Survey, change: Retype): { readonly survey: Survey; re
   };
   const inRun = (run: Run): Run => ({
     ...run,
-    ...(run.residual && feeders.has(run.id) ? { residual: run.residual.map(each) } : {}),
+    ...(run.residual && feeders.has(run.id) ? described(run.residual, run.residual.map(each)) : {}),
     feeds: run.feeds.map((o) => (o.kind === 'board' && boards.has(o.id) ? inBoard(o) : o)),
   });
   const inBoard = (board: Board): Board => ({
     ...board,
     ...(board.residual
-      ? { residual: board.residual.map((d) => (d.serves && !d.serves.some((id) => next.has(id)) ? d : each(d))) }
+      ? described(
+          board.residual,
+          board.residual.map((d) => (d.serves && !d.serves.some((id) => next.has(id)) ? d : each(d))),
+        )
       : {}),
     runs: board.runs.map(inRun),
   });
   const installation = { ...survey.installation, board: inBoard(survey.installation.board) };
   const wanted = withWantedRuns({ ...survey, installation }, (run) =>
-    run.residual ? { ...run, residual: run.residual.map(change) } : run,
+    run.residual ? { ...run, ...described(run.residual, run.residual.map(change)) } : run,
   );
   return { survey: wanted, changed };
 }
@@ -133,6 +140,7 @@ function combined({ survey }: Situation): readonly Change[] {
       kind: known(RCBO_B, PUT_THERE),
     },
     residual: [ownResidual(), ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+    noResidual: known(false, PUT_THERE),
   }));
   return [{ survey: changed, what: 'RCBO of the circuit, 30 mA type A, opening all live conductors' }];
 }
@@ -145,13 +153,14 @@ const withMarking =
     const changed = withWantedRuns(survey, (run) => ({
       ...run,
       ...(run.residual
-        ? {
-            residual: run.residual.map((r) => {
+        ? described(
+            run.residual,
+            run.residual.map((r) => {
               if (r[mark]?.state === 'known' && r[mark].value) return r;
               any = true;
               return { ...r, [mark]: known(true, PUT_THERE) };
             }),
-          }
+          )
         : {}),
     }));
     return any ? [{ survey: changed, what }] : [];

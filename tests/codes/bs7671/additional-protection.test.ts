@@ -14,7 +14,7 @@ import {
   type Stretch,
   unknown,
 } from '../../../src/index.js';
-import { caseOf, chargePoint, circuit, house, load, stretch } from '../../support/house.js';
+import { barePoint, caseOf, circuit, house, load, stretch } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
@@ -137,9 +137,7 @@ describe('a device whose rating or delay is not known', () => {
   const inside = (change: Partial<ResidualDevice>): Run =>
     circuit({
       residual: [device(mA(100))],
-      feeds: [
-        { ...chargePoint, residual: device(mA(30), { position: 'inside-equipment', pointsServed: 1, ...change }) },
-      ],
+      feeds: [{ ...barePoint, residual: device(mA(30), { position: 'inside-equipment', pointsServed: 1, ...change }) }],
     });
   it('leaves open what a 100 mA device ahead of it would fail', () => {
     for (const change of [{ rating: unknown() }, { delay: unknown() }]) {

@@ -15,7 +15,7 @@ import {
   unknown,
   writeSheet,
 } from '../../../src/index.js';
-import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house, plainBreaker } from '../../support/house.js';
 import { figuresOf, judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
@@ -72,7 +72,10 @@ describe('automatic disconnection', () => {
   });
 
   test('too long for the breaker: it fails, or rests on a residual current device upstream with a warning', () => {
-    const long = circuit({ stretches: [{ ...circuit().stretches[0]!, length: known(metres(100)) }] });
+    const long = circuit({
+      device: plainBreaker,
+      stretches: [{ ...circuit().stretches[0]!, length: known(metres(100)) }],
+    });
     expect(run(house([long])).verdict).toBe('fail');
     const inside: ResidualDevice = { position: 'inside-equipment', type: known('A'), rating: known(amperes(0.03)) };
     expect(run(house([{ ...long, residual: [inside] }])).verdict).toBe('fail');

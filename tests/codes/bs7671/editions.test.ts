@@ -3,7 +3,7 @@ import { datesOf, editionGap, editionInForce, editions, standingOf } from '../..
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { Aspect, AssessmentOptions } from '../../../src/codes/wiring-code.js';
 import { amperes, type ChargePoint, type Installation, known, ohms, type Supply, unknown } from '../../../src/index.js';
-import { caseOf, chargePoint, circuit, house, load } from '../../support/house.js';
+import { caseOf, chargePoint, circuit, house, load, plainBreaker } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
 const entered = ['2018', '2018+A1:2020', '2018+A2:2022', '2018+A3:2024'] as const;
@@ -143,7 +143,10 @@ describe('arrangements that earth a charge point, 722.411.4.1', () => {
 describe('a residual current device for each charge point, 722.531.3.101', () => {
   // "individually" stood there in 2015, not in A1, and again in A2: a committee member's quotation and a portal of the trade
   const shared = house(
-    [circuit({ feeds: [chargePoint] }), circuit({ id: 'other', feeds: [{ ...chargePoint, id: 'second' }] })],
+    [
+      circuit({ device: plainBreaker, feeds: [chargePoint] }),
+      circuit({ id: 'other', device: plainBreaker, feeds: [{ ...chargePoint, id: 'second' }] }),
+    ],
     {},
     {
       residual: [{ position: 'origin-of-circuit', type: known('A'), rating: known(amperes(0.03)) }],

@@ -18,7 +18,7 @@ import {
   squareMillimetres,
 } from '../../../src/index.js';
 import { adiabaticArea, faultEnergy } from '../../../src/physics/index.js';
-import { caseOf, circuit, house } from '../../support/house.js';
+import { caseOf, circuit, house, plainBreaker } from '../../support/house.js';
 import { figuresOf, judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
@@ -239,6 +239,7 @@ describe('remedies', () => {
   test('of a circuit: the cable that it names does disconnect, the size below does not', () => {
     const at = (size: number) =>
       circuit({
+        device: plainBreaker,
         cable: { ...circuit().cable, area: known(squareMillimetres(size)) },
         stretches: [{ ...circuit().stretches[0]!, length: known(metres(110)) }],
       });
@@ -287,7 +288,10 @@ test('a separate protective conductor in the open has to be 4 mm², and its encl
 });
 
 test('every failing check on shock says that nothing may be energised on the strength of a calculation alone', () => {
-  const long = circuit({ stretches: [{ ...circuit().stretches[0]!, length: known(metres(150)) }] });
+  const long = circuit({
+    device: plainBreaker,
+    stretches: [{ ...circuit().stretches[0]!, length: known(metres(150)) }],
+  });
   const c = caseOf(house([long]), 'ev', { makersLetThrough: 500000 });
   const failed = (['disconnection', 'protective-conductor'] as const)
     .flatMap((group) => judged(code, group, c))

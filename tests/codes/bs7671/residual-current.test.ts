@@ -18,7 +18,7 @@ import {
   unknown,
 } from '../../../src/index.js';
 import { smoothCurrentBreakTimes } from '../../../src/products/iec62955/break-times.js';
-import { caseOf, chargePoint, circuit, house } from '../../support/house.js';
+import { barePoint, caseOf, chargePoint, circuit, house } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
 const code = bs7671('2018+A2:2022');
@@ -31,7 +31,7 @@ const device = (change: Partial<ResidualDevice> = {}): ResidualDevice => ({
   ...change,
 });
 const point = (change: Partial<ChargePoint> = {}): ChargePoint => ({
-  ...chargePoint,
+  ...(change.residual ? barePoint : chargePoint),
   directCurrentDetection: known(true),
   standingLeakage: known(milliamperes(3)),
   ...change,
@@ -43,6 +43,10 @@ const judge = (
 ): Record<string, string | undefined> => {
   const results = residualCurrent(caseOf(house(runs, s, b), 'ev'));
   return Object.fromEntries(results.map((r) => [r.check, r.verdict]));
+};
+/** A circuit-breaker without a residual current part. */
+const plain: Pick<Run, 'device'> = {
+  device: { ...circuit().device, kind: known({ standard: 'EN 60898', type: 'B' }) },
 };
 const one = (d: Partial<ResidualDevice> = {}, p: Partial<ChargePoint> = {}) => [
   circuit({ residual: [device(d)], feeds: [point(p)] }),
@@ -109,7 +113,7 @@ test('a delay that is not stated is the slower one, except where no slower devic
 test('on TT a device inside the point does not protect the cable', () => {
   const clipped = [{ ...circuit().stretches[0], concealedShallow: known(false) }] as Run['stretches'];
   const inside = [
-    circuit({ stretches: clipped, feeds: [point({ residual: device({ position: 'inside-equipment' }) })] }),
+    circuit({ ...plain, stretches: clipped, feeds: [point({ residual: device({ position: 'inside-equipment' }) })] }),
   ];
   expect(judge(inside)['residual-current-position']).toBe('not-required');
   expect(judge(inside, { system: known('TT') })['residual-current-position']).toBe('fail');
@@ -323,7 +327,7 @@ test('a cable concealed less than 50 mm deep needs the device itself, BS 7671 52
   expect(judge([circuit({ feeds: [lamp] })])[check]).toBe('not-determined');
   const clipped = [{ ...circuit().stretches[0], concealedShallow: known(false) }] as Run['stretches'];
   expect(judge([circuit({ stretches: clipped, feeds: [lamp] })])[check]).toBeUndefined();
-  const inside = { feeds: [point({ residual: device({ position: 'inside-equipment' }) })] };
+  const inside = { ...plain, feeds: [point({ residual: device({ position: 'inside-equipment' }) })] };
   expect(judge([circuit({ ...inside, stretches: shallow })])['residual-current-position']).toBe('fail');
   expect(judge([circuit({ ...inside, stretches: clipped })])['residual-current-position']).toBe('not-required');
   expect(judge([circuit(inside)])['residual-current-position']).toBe('not-determined');
@@ -342,6 +346,7 @@ test('a device of unknown rating may be the one that protects: that is neither a
   const alone = (type: 'A' | 'AC') =>
     judge([
       circuit({
+        ...plain,
         feeds: [point({ residual: device({ position: 'inside-equipment', rating: unknown(), type: known(type) }) })],
       }),
     ])['residual-current-type'];

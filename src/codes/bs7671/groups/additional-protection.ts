@@ -24,7 +24,7 @@ import {
   missing,
   unknown,
 } from '../../../core/index.js';
-import { type ResidualDevice, residualUnlisted } from '../../../installation/index.js';
+import { insideOpen, type ResidualDevice, residualUnlisted } from '../../../installation/index.js';
 import { milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
 import { ofCircuit } from '../../iec-family/places.js';
@@ -84,7 +84,7 @@ const noneFitted = (place: AdditionalPlace): boolean => {
     protectingDevices(place).length === 0 &&
     residualUnlisted(path).length === 0 &&
     said(run) &&
-    (place.point === undefined || said(place.point))
+    (place.point === undefined || (said(place.point) && !insideOpen(place.point)))
   );
 };
 /** What is known to be absent fails where it is asked for. */

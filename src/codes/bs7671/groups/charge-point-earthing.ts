@@ -153,11 +153,13 @@ export const chargePointEarthing = () => ({
   points: {
     outdoors: ofPoint(({ point }) => point.outdoors, { called: 'whether a vehicle can be charged outdoors' }),
     arrangementNeeded: weigh(arrangementBy, (of): Known<true | string> => {
-      const { outdoors, system, statedEarthing } = of;
+      const { outdoors, system, statedEarthing, specialLocation } = of;
       // an earth of its own beside that of the supply is judged wherever it is stated
       const own = statedEarthing === 'tt-earthing' || statedEarthing === 'electrical-separation';
       if (own && system !== 'TT') return true;
-      if (outdoors === false) return 'No vehicle can be charged outdoors.';
+      // 704.411.3.1 bars the earth of a PME supply for the whole of a construction site
+      const everywhere = specialLocation === 'construction-site';
+      if (outdoors === false && !everywhere) return 'No vehicle can be charged outdoors.';
       switch (system) {
         case 'TT':
           return 'The supply is TT: there is no PEN conductor to break.';

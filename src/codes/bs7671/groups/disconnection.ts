@@ -12,7 +12,7 @@ import {
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { type CheckResult, type Gap, judge, missing, notDetermined } from '../../../core/index.js';
+import { type CheckResult, type Gap, judge, type Known, missing, notDetermined } from '../../../core/index.js';
 import { feedsNothing, type Run } from '../../../installation/index.js';
 import { loopImpedanceLimitOf } from '../../../physics/index.js';
 import { ohms, ratio, volts } from '../../../units/index.js';
@@ -43,6 +43,12 @@ const secondFault: Gap = {
 
 const noPrint: Gap = { kind: 'fact', fact: 'printed limit of the loop impedance' };
 
+const cookerAsked: Gap = {
+  kind: 'fact',
+  fact: 'whether the circuit has socket-outlets of up to 32 A',
+  obtain: 'see whether the cooker unit has a socket-outlet',
+};
+
 /** What a run serves; of a run that feeds a board and an outlet of its own as well, the outlet. */
 function servesOf(run: Run) {
   const { feeds } = run;
@@ -53,7 +59,9 @@ function servesOf(run: Run) {
   const sockets = outlets.some(
     (o) => o.kind === 'charge-point' || o.purpose === 'socket-outlets' || o.withSocket === true,
   );
-  return sockets ? 'socket-outlets' : 'fixed equipment';
+  if (sockets) return 'socket-outlets';
+  const cooker = outlets.some((o) => o.kind === 'load' && o.purpose === 'cooking' && o.withSocket === undefined);
+  return cooker ? 'a cooker unit' : 'fixed equipment';
 }
 
 /** What is said of a loop impedance beside its verdict. */
@@ -102,6 +110,12 @@ export const disconnection = () => ({
     inTable411: choose('circuitServes', {
       boards: set(false),
       'socket-outlets': derive(['deviceRating'], (v) => v.deviceRating <= 63, { direction: { deviceRating: 1 } }),
+      // whether it has a socket-outlet decides between 32 A and 63 A
+      'a cooker unit': derive(
+        ['deviceRating'],
+        ({ deviceRating }): Known<boolean> =>
+          deviceRating > 32 && deviceRating <= 63 ? missing(cookerAsked) : deviceRating <= 32,
+      ),
       'fixed equipment': derive(['deviceRating'], (v) => v.deviceRating <= 32, { direction: { deviceRating: 1 } }),
     }),
     requiredTime: when(

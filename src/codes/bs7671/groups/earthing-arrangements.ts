@@ -24,7 +24,7 @@ import {
   residualTouchVoltage,
 } from '../../../physics/definitions.js';
 import { type Amperes, ohms, volts } from '../../../units/index.js';
-import { ofPoint } from '../../iec-family/places.js';
+import { ofPoint, residualAlong } from '../../iec-family/places.js';
 import { isSetToNone, residualUpstream } from '../../iec-family/residual-position.js';
 import * as c from '../earthing-checks.js';
 import { earthSeparations } from '../tables/722-separation.js';
@@ -278,8 +278,7 @@ export const separationForOneVehicle = () =>
  * ahead of the point. One inside it leaves the terminals ahead of it, in the same metal, on the electrode with no protection.
  */
 function residualAhead(path: Path): Fact<Amperes> {
-  const along = (path.run.residual ?? []).filter((r) => r.position === 'along-circuit');
-  const ahead = [...residualUpstream(path), ...along];
+  const ahead = [...residualUpstream(path), ...residualAlong(path.run)];
   if (ahead.length === 0)
     return unknown('a residual current device ahead of the point; one inside it does not protect its terminals');
   const prompt = ahead.filter(isSetToNone);

@@ -1,0 +1,114 @@
+import { bs7671 } from '../../src/codes/bs7671/index.js';
+import { known, type Run } from '../../src/index.js';
+import type { Chapter } from './hazard.js';
+import { breaker, pointAlone, rcd, slow, socketCircuit, told, tt } from './residual-circuits.js';
+import { soundCircuit, soundPoint } from './sound.js';
+
+const code = bs7671('2018+A2:2022');
+const seen = 'seen at the survey';
+const none = { noResidual: known(true, seen) };
+const some = { noResidual: known(false, seen) };
+/** A circuit-breaker ahead of a point in which there is no residual current device. */
+const bare = { device: breaker(32), residual: [] };
+const { residual: _inside, ...point } = soundPoint();
+const withoutInside: Partial<Run> = { feeds: [{ ...point, ...none }] };
+
+const common = {
+  clause: 'Facts that contradict each other decide nothing: common practice, no source',
+  mustNotSay: 'That the more favourable of two statements is the true one.',
+} as const;
+
+export const chapter: Chapter = {
+  title: 'Described, and said not to be there',
+  introduction:
+    'One photograph shows a residual current device, one note says that there is none. Whoever relies on the better of the two relies on a device that may not exist.',
+  hazards: [
+    {
+      ...common,
+      id: 'circuit-device-described-and-denied',
+      title: 'An RCBO that the note beside it denies',
+      harm: 'A circuit-breaker looks like an RCBO from the front. The vehicle stands on a wet drive, and nothing opens at 30 mA.',
+      check: 'residual-current-rating',
+      unsafe: {
+        what: 'A point behind a device of 30 mA that is described, of which it is also said that there is none.',
+        told: () => told(code, [soundCircuit({ ...withoutInside, ...none })]),
+      },
+      sound: {
+        what: 'The same, the device being described and nothing said against it.',
+        told: () => told(code, [soundCircuit({ ...withoutInside })]),
+      },
+    },
+    {
+      ...common,
+      id: 'board-device-described-and-denied',
+      title: 'A device of a TT house that somebody did not find',
+      harm: 'On a rod of 40 Ω a circuit-breaker never opens. The pipe of the wash basin stays live until somebody touches it.',
+      check: 'automatic-disconnection',
+      unsafe: {
+        what: 'TT: a slow device of 300 mA described on the board, and a note that the board has none.',
+        told: () => told(code, [pointAlone()], tt, { residual: [slow()], ...none }),
+      },
+      sound: {
+        what: 'The same device, and no such note.',
+        told: () => told(code, [pointAlone()], tt, { residual: [slow()] }),
+      },
+    },
+    {
+      ...common,
+      id: 'point-device-described-and-denied',
+      title: 'A data sheet that says yes on one page and no on the other',
+      harm: 'The type with a device inside and the type without differ by one letter. The cheaper one was delivered.',
+      check: 'residual-current-rating',
+      unsafe: {
+        what: 'A point behind a circuit-breaker, a device inside described, and its maker said to build in none.',
+        told: () => told(code, [pointAlone({}, none)]),
+      },
+      sound: { what: 'The same, the device inside being described alone.', told: () => told(code, [pointAlone()]) },
+    },
+    {
+      ...common,
+      id: 'device-said-to-be-there-and-not-described',
+      title: 'There is one, and nobody says which',
+      harm: 'It is an old one of type AC. The direct current of the vehicle blinds it.',
+      check: 'smooth-current-upstream',
+      mustNotSay: 'That a device of which nothing is known disturbs nothing.',
+      unsafe: {
+        what: 'A point with its own device inside; at the origin of the circuit a device said to be there, not described.',
+        told: () => told(code, [pointAlone(some)]),
+      },
+      sound: {
+        what: 'The same, the device at the origin described: 30 mA, type A.',
+        told: () => told(code, [pointAlone({ residual: [rcd(30)], ...some })]),
+      },
+    },
+    {
+      ...common,
+      id: 'rcbo-of-which-the-residual-part-is-not-described',
+      title: 'An RCBO of which the half is described',
+      harm: 'The merchant had type AC in stock. Six milliamperes of direct current, and it no longer opens for anybody.',
+      clause: 'BS 7671:2018+A2:2022, 531.3.3 and 722.531.3.101, two sources',
+      check: 'smooth-current-upstream',
+      mustNotSay: 'That the residual current part of an RCBO is of no account because the point has a device inside.',
+      unsafe: {
+        what: 'An RCBO of 32 A, type and rated residual current not stated, ahead of a point with a device of its own.',
+        told: () => told(code, [soundCircuit({ residual: [] })]),
+      },
+      sound: {
+        what: 'A circuit-breaker in its place.',
+        told: () => told(code, [soundCircuit({ ...bare })]),
+      },
+    },
+    {
+      ...common,
+      id: 'sockets-behind-a-device-that-is-denied',
+      title: 'Socket-outlets of a garage behind a device that may not exist',
+      harm: 'The mower goes over its cable.',
+      check: 'residual-current-socket-outlets',
+      unsafe: {
+        what: 'Socket-outlets behind a device of 30 mA that is described and denied.',
+        told: () => told(code, [socketCircuit(none)]),
+      },
+      sound: { what: 'The same, described alone.', told: () => told(code, [socketCircuit()]) },
+    },
+  ],
+};
