@@ -4,14 +4,17 @@ const entries = JSON.parse(readFileSync(new URL('./entries.config.json', import.
 
 /** Functions of the catalogue of words of reports, by their places: each is a sentence and says itself what it is. */
 function wordsOfReports() {
-  const source = readFileSync(new URL('./src/report/pages/words.ts', import.meta.url), 'utf8');
-  const way = [];
-  return source.split('\n').flatMap((line) => {
-    const [, indent = '', name, opens] = /^( {2,})(\w+): (\(|\{$)?/.exec(line) ?? [];
-    if (name === undefined || opens === undefined) return [];
-    way.length = indent.length / 2 - 1;
-    way.push(name);
-    return opens === '{' ? [] : [`ohmwright/report.PageOptions.words.__type.${way.join('.__type.')}`];
+  const files = { pages: [], long: ['long'], sheet: ['sheet'], pictures: ['pictures'] };
+  return Object.entries(files).flatMap(([file, within]) => {
+    const source = readFileSync(new URL(`./src/report/words/${file}.ts`, import.meta.url), 'utf8');
+    const way = [...within];
+    return source.split('\n').flatMap((line) => {
+      const [, indent = '', name, opens] = /^( {2,})(\w+): (\(|\{$)?/.exec(line) ?? [];
+      if (name === undefined || opens === undefined) return [];
+      way.length = within.length + indent.length / 2 - 1;
+      way.push(name);
+      return opens === '{' ? [] : [`ohmwright/report.PageOptions.words.__type.${way.join('.__type.')}`];
+    });
   });
 }
 

@@ -174,13 +174,12 @@ export function earthingBlocks({ earthing, assessment }: PointPlan, w: ReportWor
 export function pointBlocks(plan: PointPlan, night: Night | undefined, w: ReportWords): readonly Block[] {
   const { point: words } = w.long;
   const { alike } = plan;
+  const { governingStretch: stretch } = plan.assessment.figures;
   return [
     heading(2, words.title(plan.point)),
     ...(alike ? [paragraph(words.same(alike.points.map((p) => p.point)))] : []),
     { kind: 'verdict', verdict: plan.assessment.overall.verdict, text: circuitWords(plan, w) },
-    ...(plan.assessment.figures.governingStretch
-      ? [paragraph(words.stretch(plan.assessment.figures.governingStretch))]
-      : []),
+    ...(typeof stretch === 'string' ? [paragraph(words.stretch(stretch))] : []),
     ...chargeBlocks(plan, night, w),
     ...checks(plan.assessment.results, w),
     ...voltageAlong(plan, w),

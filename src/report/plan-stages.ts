@@ -30,7 +30,7 @@ export function stageBlocks({ stages = [] }: OptionPlan, w: ReportWords): readon
   const others = (s: StageDemand) =>
     s.byMethod
       .filter((m) => !m.governs)
-      .map((m) => w.long.named(w.said(m.title, `method:${m.method}`), ampsOf(m.demand, w)))
+      .map((m) => w.long.named(w.said(m.title, 'method'), ampsOf(m.demand, w)))
       .join('; ');
   return [
     ...grid(
