@@ -37,7 +37,7 @@ const plainNamespaces: Plugin = {
 
 /** What bundlers are told of a call, and what stands for it where the comments of a text are dropped. */
 const PURE = '/* @__PURE__ */ ';
-const MARK = 'PURE__';
+const MARK = 'pure$';
 
 /**
  * Makes the built files of one format small. Only now: splitting of CommonJS reads them as they were. ES modules keep
