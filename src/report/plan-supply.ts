@@ -49,13 +49,12 @@ export function demandTable({ supply: { demand } }: OptionPlan, w: ReportWords):
     known.flatMap((m) =>
       m.lines.map((l) => {
         const uncut = uncutOf(l);
-        const held = uncut === undefined ? '' : ampsOf(l.demand, w);
         return [
           w.said(m.title, `method:${m.method}`),
           l.line,
           ampsOf(l.existing, w),
           ampsOf(uncut ?? l.demand, w),
-          ...(limited ? [held] : []),
+          ...(limited ? [ampsOf(l.demand, w)] : []),
         ];
       }),
     ),

@@ -217,7 +217,7 @@ function drawOrigin({ supply, board }: Installation, x: number, top: number, say
     meter(x, top + 44),
     ...(board.control
       ? [
-          `<ellipse class="ink" cx="${n(x)}" cy="${n(top + 73)}" rx="6" ry="3"/><path class="ink" stroke-dasharray="2 2" d="M${n(x + 6)} ${n(top + 73)}h14"/>`,
+          `<ellipse class="ink" cx="${n(x)}" cy="${n(top + 74.5)}" rx="6" ry="2.5"/><path class="ink" stroke-dasharray="2 2" d="M${n(x + 6)} ${n(top + 74.5)}h14"/>`,
           text(x + 24, top + 77, limiterWords(board, say), 'font-size="10.5"'),
         ]
       : []),

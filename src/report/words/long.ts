@@ -116,14 +116,14 @@ export const longWords = {
     demandHead: ['method', 'line', 'without charge points', 'with charge points', 'assumptions'],
     known: (without: number) =>
       `Maximum demand${without > 0 ? `; ${without} more ${without === 1 ? 'method does' : 'methods do'} not apply here` : ''}`,
-    /** Of several lines without a load limiter, and of one that it holds back: what there would be without it stands between. */
+    /** Without a load limiter; and where it holds something back, what there would be without it beside what there is. */
     knownHead: ['method', 'line', 'without charge points', 'with charge points'],
     limitedHead: [
       'method',
       'line',
       'without charge points',
-      'with charge points, unlimited',
-      'held to by the load limiter',
+      'with charge points',
+      'with charge points and load limiter',
     ],
     picture: 'Maximum demand by method, worst line',
     pictureNote: 'The governing method is marked.',
