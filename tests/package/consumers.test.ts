@@ -17,6 +17,10 @@ beforeAll(() => {
 }, 60_000);
 afterAll(() => project.remove());
 
+test('the packed package is under 1.2 MB', () => {
+  expect(project.size).toBeLessThan(1_200_000);
+});
+
 /** The names that each entry exports, as one program sees them. */
 const seen = (file: string): Record<string, string[]> => JSON.parse(project.run(process.execPath, file));
 const report = `console.log(JSON.stringify(Object.fromEntries(Object.entries(all).map(([n, m]) => [n, Object.keys(m).filter((k) => k !== 'module.exports').sort()]))));\n`;
