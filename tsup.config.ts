@@ -1,7 +1,7 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { build, type Plugin } from 'esbuild';
-import { defineConfig } from 'tsup';
+import { build, type Plugin, transform } from 'esbuild';
+import { defineConfig, type Options } from 'tsup';
 import { briefJsonSchema, priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from './src/io/index.js';
 import { entries } from './tests/support/entries.js';
 
@@ -35,29 +35,64 @@ const plainNamespaces: Plugin = {
   },
 };
 
-export default defineConfig({
+/** What bundlers are told of a call, and what stands for it where the comments of a text are dropped. */
+const PURE = '/* @__PURE__ */ ';
+const MARK = 'pure$';
+
+/**
+ * Makes the built files of one format small. Only now: splitting of CommonJS reads them as they were. ES modules keep
+ * their names for who reads a trace, and their marks for bundlers, which ride on the name that is called meanwhile: more
+ * than whitespace is not touched in them, since an import that is called by such a name alone would count as unused.
+ */
+async function small(extension: '.js' | '.cjs'): Promise<void> {
+  const forBundlers = extension === '.js';
+  for (const name of readdirSync('dist').filter((f) => f.endsWith(extension))) {
+    const built = readFileSync(`dist/${name}`, 'utf8');
+    const { code } = await transform(
+      forBundlers ? built.replaceAll(`${PURE}new `, `new ${MARK}`).replaceAll(PURE, MARK) : built,
+      forBundlers ? { charset: 'utf8', minifyWhitespace: true } : { charset: 'utf8', minify: true, format: 'cjs' },
+    );
+    writeFileSync(`dist/${name}`, code.replaceAll(`new ${MARK}`, `${PURE}new `).replaceAll(MARK, PURE));
+  }
+}
+
+const shared: Options = {
   entry: Object.fromEntries(entries.map((e) => [e.name, e.source])),
-  format: ['esm', 'cjs'],
   target: 'es2022',
   platform: 'neutral',
   splitting: true, // one copy of each module whichever entry reaches it, in CommonJS too
-  sourcemap: true,
-  clean: true,
   silent: true,
   esbuildPlugins: [plainNamespaces],
   esbuildOptions(options) {
     options.charset = 'utf8';
   },
-  async onSuccess() {
-    const schemas = {
-      survey: surveyJsonSchema(),
-      brief: briefJsonSchema(),
-      prices: priceBookJsonSchema(),
-      'work-rules': workRulesJsonSchema(),
-    };
-    for (const [name, schema] of Object.entries(schemas))
-      writeFileSync(`dist/${name}.schema.json`, `${JSON.stringify(schema)}\n`);
+};
+
+rmSync('dist', { recursive: true, force: true });
+
+export default defineConfig([
+  {
+    ...shared,
+    format: 'esm',
+    async onSuccess() {
+      const schemas = {
+        survey: surveyJsonSchema(),
+        brief: briefJsonSchema(),
+        prices: priceBookJsonSchema(),
+        'work-rules': workRulesJsonSchema(),
+      };
+      for (const [name, schema] of Object.entries(schemas))
+        writeFileSync(`dist/${name}.schema.json`, `${JSON.stringify(schema)}\n`);
+      // the declarations once, for both forms of module: an ES module may read those of CommonJS, not the other way round
+      for (const { name } of entries) writeFileSync(`dist/${name}.d.ts`, `export * from './${name}.cjs';\n`);
+      await small('.js');
+    },
   },
-  // tsup 8.5.1 sets baseUrl in its declaration pass, which TypeScript 6 refuses unless told otherwise
-  dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
-});
+  {
+    ...shared,
+    format: 'cjs',
+    onSuccess: () => small('.cjs'),
+    // tsup 8.5.1 sets baseUrl in its declaration pass, which TypeScript 6 refuses unless told otherwise
+    dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
+  },
+]);

@@ -5,19 +5,22 @@ const entries = JSON.parse(readFileSync(new URL('./entries.config.json', import.
 
 /** Functions of the catalogue of words of reports, by their places: each is a sentence and says itself what it is. */
 function wordsOfReports() {
-  const file = new URL('./src/report/pages/words.ts', import.meta.url);
-  const parsed = ts.createSourceFile(file.pathname, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
-  const catalogue = parsed.statements
-    .filter(ts.isVariableStatement)
-    .flatMap((statement) => statement.declarationList.declarations)
-    .find((declaration) => declaration.name.text === 'english');
-  const within = (value, way) => {
-    if (ts.isSatisfiesExpression(value)) return within(value.expression, way);
-    if (ts.isArrowFunction(value)) return [`ohmwright/report.PageOptions.words.${way.join('.')}`];
-    if (!ts.isObjectLiteralExpression(value)) return [];
-    return value.properties.flatMap((p) => within(p.initializer, [...way, '__type', p.name.text]));
-  };
-  return within(catalogue.initializer, []);
+  const files = { pages: [], long: ['long'], sheet: ['sheet'], pictures: ['pictures'] };
+  return Object.entries(files).flatMap(([name, begin]) => {
+    const file = new URL(`./src/report/words/${name}.ts`, import.meta.url);
+    const parsed = ts.createSourceFile(file.pathname, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
+    const catalogue = parsed.statements
+      .filter(ts.isVariableStatement)
+      .flatMap((statement) => statement.declarationList.declarations)
+      .find((declaration) => ['english', `${name}Words`].includes(declaration.name.text));
+    const within = (value, way) => {
+      if (ts.isSatisfiesExpression(value) || ts.isAsExpression(value)) return within(value.expression, way);
+      if (ts.isArrowFunction(value)) return [`ohmwright/report.PageOptions.words.__type.${way.join('.__type.')}`];
+      if (!ts.isObjectLiteralExpression(value)) return [];
+      return value.properties.flatMap((p) => (p.initializer ? within(p.initializer, [...way, p.name.text]) : []));
+    };
+    return within(catalogue.initializer, begin);
+  });
 }
 
 export default {

@@ -18,27 +18,53 @@ import {
 } from 'ohmwright/io';
 import { decisionHeadings, decisionOf, decisionRow, planOf } from 'ohmwright/site';
 
+const USAGE =
+  'usage: npx ohmwright batch jobs.csv [decisions.csv] [--defaults FILE] [--prices FILE] [--edition EDITION] [--assumptions FILE|none]';
 const text = { type: 'string' };
-const { values: given, positionals } = parseArgs({
-  allowPositionals: true,
-  options: { defaults: text, prices: text, edition: text, assumptions: text },
-});
+const options = { defaults: text, prices: text, edition: text, assumptions: text };
+
+/** What is asked for; an option that is none of these is told with those that are. */
+function asked() {
+  try {
+    return parseArgs({ allowPositionals: true, options });
+  } catch (error) {
+    console.error(`${error.message.replace(/\. .*$/s, '')}.\n${USAGE}`);
+    process.exit(1);
+  }
+}
+const { values: given, positionals } = asked();
 const [from, to = 'decisions.csv'] = positionals;
-const json = (file) => JSON.parse(readFileSync(file, 'utf8'));
+
+/** The text of a file, or its name with what is wrong with it. */
+function textOf(file) {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    throw new Error(`${file} ${error.code === 'ENOENT' ? 'is not there' : `cannot be read: ${error.code}`}`);
+  }
+}
+function json(file) {
+  const written = textOf(file);
+  try {
+    return JSON.parse(written);
+  } catch (error) {
+    throw new Error(`${file} is no JSON: ${error.message}`);
+  }
+}
 
 /** Jobs one after the other: a survey, or what is wrong with it. */
 function jobs() {
-  if (statSync(from).isDirectory())
+  if (statSync(from, { throwIfNoEntry: false })?.isDirectory())
     return readdirSync(from)
       .filter((file) => file.endsWith('.json'))
       .sort()
       .map((file) => ({
         reference: file,
-        read: () => ({ survey: parseSurvey(readFileSync(join(from, file), 'utf8')) }),
+        read: () => ({ survey: parseSurvey(textOf(join(from, file))) }),
       }));
   const defaults = given.defaults ? readDefaults(json(given.defaults)) : usualDefaults;
   const same = given.edition ? { edition: given.edition } : {};
-  const { rows, ignored } = readBriefRows(readFileSync(from, 'utf8'), defaults, same);
+  const { rows, ignored } = readBriefRows(textOf(from), defaults, same);
   if (ignored.length > 0) console.error(`Nothing is read from the columns ${ignored.join(', ')}.`);
   return rows.map(({ reference, brief, problems }) => ({
     reference,
@@ -50,10 +76,7 @@ function jobs() {
 }
 
 try {
-  if (!from)
-    throw new Error(
-      'usage: npx ohmwright batch jobs.csv [decisions.csv] [--defaults FILE] [--prices FILE] [--edition EDITION] [--assumptions FILE|none]',
-    );
+  if (!from) throw new Error(USAGE);
   const book = given.prices && readPriceBook(json(given.prices));
   const assumptions =
     given.assumptions === undefined
@@ -61,10 +84,11 @@ try {
       : given.assumptions === 'none'
         ? undefined
         : readAssumptions(json(given.assumptions));
+  const all = jobs();
   if (assumptions)
     console.error(`What nobody looked at is taken from ‘${assumptions.title}’, and has to be confirmed.`);
-  const all = jobs();
   const counts = {};
+  let wrong;
   const rows = all.map(({ reference, read }, i) => {
     if (i > 0 && i % 10 === 0) console.error(`${i} of ${all.length}`);
     try {
@@ -85,12 +109,14 @@ try {
       return decisionRow(reference, { decision, questions: odd });
     } catch (error) {
       counts.problem = (counts.problem ?? 0) + 1;
+      wrong ??= `${reference}: ${error.message}`;
       return decisionRow(reference, { problem: error.message });
     }
   });
   writeFileSync(to, csvText([decisionHeadings(), ...rows]));
   const summary = Object.entries(counts).map(([verdict, count]) => `${count} ${verdict}`);
-  console.log(`${rows.length} jobs: ${summary.join(', ')}. Written to ${to}.`);
+  console.log(`${rows.length} ${rows.length === 1 ? 'job' : 'jobs'}: ${summary.join(', ')}. Written to ${to}.`);
+  if (wrong) console.error(`What is wrong stands in the last column; the first is ${wrong}`);
 } catch (error) {
   console.error(error.message);
   process.exitCode = 1;

@@ -53,7 +53,7 @@ export interface Assessment {
 
 /** What the aspects are called. */
 export const aspectTitles: Readonly<Record<Aspect, string>> = {
-  'origin-facts': 'What is said of the origin',
+  'origin-facts': 'Particulars of the supply',
   coordination: 'Load, device and cable',
   'voltage-drop': 'Voltage drop',
   disconnection: 'Automatic disconnection',

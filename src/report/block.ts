@@ -1,5 +1,7 @@
+import { englishWords, type ReportWords } from './words/pages.js';
+
 /** A cell of a table: text, or a verdict that renderers may mark. */
-export type Cell = string | { readonly verdict: string };
+export type Cell = string | { readonly verdict: string; readonly words?: string };
 
 /**
  * A piece of a report. Reports are composed of blocks once; text, Markdown and HTML are three ways to print them.
@@ -7,9 +9,9 @@ export type Cell = string | { readonly verdict: string };
 export type Block =
   | { readonly kind: 'heading'; readonly level: 1 | 2 | 3 | 4; readonly text: string }
   | { readonly kind: 'paragraph'; readonly text: string }
-  | { readonly kind: 'caution'; readonly text: string }
+  | { readonly kind: 'caution'; readonly text: string; readonly label?: string }
   | { readonly kind: 'list'; readonly items: readonly string[]; readonly ordered?: true }
-  | { readonly kind: 'verdict'; readonly verdict: string; readonly text: string }
+  | { readonly kind: 'verdict'; readonly verdict: string; readonly text: string; readonly words?: string }
   /** What the whole report comes to: the strongest thing on its page. */
   | { readonly kind: 'answer'; readonly verdict: string; readonly words: string; readonly text: string }
   /** The headings of the second level, each a way to its chapter where a form of printing has such ways. */
@@ -24,7 +26,7 @@ export type Block =
       readonly boxes?: readonly number[];
     }
   | { readonly kind: 'lines'; readonly lines: readonly string[] }
-  | { readonly kind: 'figure'; readonly svg: string; readonly caption: string };
+  | { readonly kind: 'figure'; readonly svg: string; readonly caption: string; readonly label?: string };
 
 /** A heading. */
 export const heading = (level: 1 | 2 | 3 | 4, text: string): Block => ({ kind: 'heading', level, text });
@@ -52,18 +54,37 @@ export const chaptersOf = (blocks: readonly Block[]): readonly string[] =>
   blocks.flatMap((b) => (b.kind === 'heading' && b.level === 2 ? [b.text] : []));
 
 /** The text of a cell. */
-export const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : verdictWords(cell.verdict));
+export const cellText = (cell: Cell): string => (typeof cell === 'string' ? cell : verdictOf(cell));
 
-const spoken: ReadonlyMap<string, string> = /* @__PURE__ */ new Map([
-  ['pass', 'pass'],
-  ['conditional', 'pass on conditions'],
-  ['fail', 'FAIL'],
-  ['not-determined', 'not determined'],
-  ['not-required', 'not required'],
-]);
+/** A verdict as a person reads it: by the words that it bears, or in English. */
+export const verdictOf = ({ verdict, words }: { readonly verdict: string; readonly words?: string }): string =>
+  words ?? verdictWords(verdict, englishWords);
 
-/** A verdict as a person reads it. */
-export const verdictWords = (verdict: string): string => spoken.get(verdict) ?? verdict;
+/** A verdict in the words of a catalogue; what is none stands as it is. */
+export const verdictWords = (verdict: string, { verdicts }: ReportWords): string =>
+  Object.hasOwn(verdicts, verdict) ? (verdicts[verdict] ?? verdict) : verdict;
+
+/** The same blocks with the words of a catalogue where the printer has its own. */
+export const worded = (blocks: readonly Block[], words: ReportWords): readonly Block[] =>
+  words.verdicts === englishWords.verdicts && words.caution === englishWords.caution
+    ? blocks
+    : blocks.map((block): Block => {
+        switch (block.kind) {
+          case 'caution':
+            return { ...block, label: words.caution };
+          case 'figure':
+            return { ...block, label: words.picture };
+          case 'verdict':
+            return { ...block, words: verdictWords(block.verdict, words) };
+          case 'table': {
+            const cell = (c: Cell): Cell =>
+              typeof c === 'string' ? c : { ...c, words: verdictWords(c.verdict, words) };
+            return { ...block, rows: block.rows.map((row) => row.map(cell)) };
+          }
+          default:
+            return block;
+        }
+      });
 
 /**
  * What no printed form may carry: control characters, which command terminals; halves of surrogate pairs and characters

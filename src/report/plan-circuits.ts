@@ -1,64 +1,82 @@
 import type { PassedOver } from '../design/index.js';
-import type { Run } from '../installation/index.js';
-import { sizeWords } from '../installation/marking.js';
+import type { ChargePoint, Run } from '../installation/index.js';
+import { earthingWords, sizeWords } from '../installation/marking.js';
 import { deviceWords } from '../installation/ordering.js';
 import type { PointPlan } from '../site/index.js';
 import type { Night } from '../site/night.js';
 import type { FeederPlan } from '../site/plan.js';
 import { formatIn } from '../units/index.js';
 import { type Block, grid, heading, paragraph } from './block.js';
-import { checks } from './plan-checks.js';
+import { checks, resultWords } from './plan-checks.js';
 import { chargeBlocks } from './plan-night.js';
 import { ampsOf } from './plan-supply.js';
 import { hoursWords, workBlocks } from './plan-work.js';
 import { comparisonWords } from './sheet.js';
 import { timeCurrentPicture, voltageDropPicture } from './svg/index.js';
 import { testSheetBlocks } from './test-sheet.js';
+import type { ReportWords } from './words/pages.js';
 
 /** What a feeder on the way carries, and whether it is still in order with the new points behind it. */
-export function feederBlocks({
-  run,
-  alike = [],
-  demand,
-  assessment,
-  overall,
-  items,
-  hours: work,
-}: FeederPlan): readonly Block[] {
+export function feederBlocks(
+  { run, alike = [], demand, assessment, overall, items, hours: work }: FeederPlan,
+  w: ReportWords,
+): readonly Block[] {
   const { governing } = demand.demand;
+  const { feeder } = w.long;
+  const method = w.said(governing.title, `method:${governing.method}`);
   return [
-    heading(2, `Feeder ${run}`),
-    ...(alike.length > 0
-      ? [
-          paragraph(
-            `The same for ${alike.length} more, alike in every fact but names, each with this material and these hours: ${alike.join(', ')}.`,
-          ),
-        ]
-      : []),
-    { kind: 'verdict', verdict: overall.verdict, text: 'the feeder carries what it feeds, new charge points included' },
-    paragraph(
-      `${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; ${governing.title}. It carries ${ampsOf(demand.limit)}: the least of its device and the main switches that it feeds.`,
-    ),
-    ...checks([...demand.results, ...assessment.results]),
-    ...(items && work ? workBlocks(items, work) : []),
+    heading(2, feeder.title(run)),
+    ...(alike.length > 0 ? [paragraph(feeder.same(alike))] : []),
+    { kind: 'verdict', verdict: overall.verdict, text: feeder.carries },
+    paragraph(feeder.why(ampsOf(demand.worst, w), ampsOf(demand.existing, w), method, ampsOf(demand.limit, w))),
+    ...checks([...demand.results, ...assessment.results], w),
+    ...(items && work ? workBlocks(items, work, w) : []),
   ];
 }
 
 /** Cable and device of a charge point in a line. */
-export const circuitWords = ({ run }: PointPlan): string => `${cableOf(run)}; protected by ${deviceWords(run)}`;
+export const circuitWords = ({ run }: PointPlan, w: ReportWords): string =>
+  w.long.point.circuit(cableOf(run, w), protectionOf(run, w));
+
+/** Device of a run in a line. */
+export const protectionOf = (run: Run, w: ReportWords): string => w.said(deviceWords(run), 'device');
 
 /** Cable of a run in a line. */
-export const cableOf = ({ cable }: Run): string =>
-  `${cable.construction.replaceAll('-', ' ')} cable, ${cable.cores}-core, ${sizeWords(cable) ?? 'size to be decided'}, ${cable.material}`;
+export const cableOf = ({ cable }: Run, w: ReportWords): string => {
+  const { label, point } = w.long;
+  return point.cable(label(cable.construction), cable.cores, sizeWords(cable) ?? point.sizeOpen, label(cable.material));
+};
 
-const cableWords = (c: PassedOver['candidate']['cable']): string =>
-  [c.construction.replaceAll('-', ' '), `${c.cores}-core`, c.material, c.insulation.replaceAll('-', ' ')].join(', ');
+/** How a charge point is earthed, in words: what is chosen, or built in; undefined where it is still to be chosen. */
+export function earthingOf({ run }: Pick<PointPlan, 'run'>, w: ReportWords): string | undefined {
+  const words = (way: keyof typeof earthingWords) => w.said(earthingWords[way], `earthing:${way}`);
+  const points = run.feeds.filter((o): o is ChargePoint => o.kind === 'charge-point');
+  for (const { earthing, openPenDevice: built } of points) {
+    if (earthing) return words(earthing);
+    if (built?.state === 'known' && built.value !== 'none') return w.long.builtIn(words(built.value));
+  }
+  return undefined;
+}
+
+const triedCable = (
+  { construction, cores, material, insulation }: PassedOver['candidate']['cable'],
+  w: ReportWords,
+) => {
+  const { label, point } = w.long;
+  return point.triedCable(label(construction), cores, label(material), label(insulation));
+};
 
 /** Candidates of one cable and size that fail in the same requirement, one after the other. */
 interface Band {
   readonly first: PassedOver;
   readonly ratings: readonly number[];
 }
+
+const alikeCables = (a: PassedOver['candidate']['cable'], b: PassedOver['candidate']['cable']): boolean =>
+  a.construction === b.construction &&
+  a.cores === b.cores &&
+  a.material === b.material &&
+  a.insulation === b.insulation;
 
 function bandsOf(passedOver: readonly PassedOver[]): readonly Band[] {
   const bands: { first: PassedOver; ratings: number[] }[] = [];
@@ -67,7 +85,7 @@ function bandsOf(passedOver: readonly PassedOver[]): readonly Band[] {
     const { first } = last ?? {};
     const same =
       first !== undefined &&
-      cableWords(first.candidate.cable) === cableWords(p.candidate.cable) &&
+      alikeCables(first.candidate.cable, p.candidate.cable) &&
       first.candidate.area === p.candidate.area &&
       first.check.check === p.check.check &&
       first.verdict === p.verdict;
@@ -77,90 +95,99 @@ function bandsOf(passedOver: readonly PassedOver[]): readonly Band[] {
   return bands;
 }
 
-export function candidates({ design: found }: PointPlan): readonly Block[] {
+export function candidates({ design: found }: PointPlan, w: ReportWords): readonly Block[] {
   const lengths = found.lengths?.intervals ?? [];
+  const { point } = w.long;
   return [
     ...grid(
-      'Cables and devices that were tried before, and the first requirement that each does not meet',
-      ['cable', 'size', 'device', 'verdict', 'because, at the smallest device'],
+      point.tried,
+      point.triedHead,
       bandsOf(found.passedOver).map(({ first: { candidate, verdict, check }, ratings }) => [
-        cableWords(candidate.cable),
+        triedCable(candidate.cable, w),
         sizeWords(candidate.cable) ?? '',
         ratings.map((r) => formatIn(r, 'A')).join(', '),
         { verdict },
-        `${check.title}: ${comparisonWords(check)}`,
+        resultWords(check, w),
       ]),
     ),
     ...lengths.map((l) =>
       paragraph(
-        `Permitted length of the route: ${formatIn(l.from.value, 'm')} to ${formatIn(l.to.value, 'm')}${l.to.beyond ? `; beyond it: ${l.to.beyond.check.title}` : ''}.`,
+        point.lengths(
+          formatIn(l.from.value, 'm'),
+          formatIn(l.to.value, 'm'),
+          l.to.beyond && w.said(l.to.beyond.check.title, `check:${l.to.beyond.check.check}`),
+        ),
       ),
     ),
   ];
 }
 
-export const timeCurrent = ({ point, timeCurrent: data }: PointPlan): readonly Block[] =>
+export const timeCurrent = ({ point, timeCurrent: data }: PointPlan, w: ReportWords): readonly Block[] =>
   data
     ? [
         {
           kind: 'figure',
-          svg: timeCurrentPicture({ title: `Devices and fault currents of charge point ‘${point}’`, ...data }),
-          caption: 'Bands between the gates of the product standards: a device may operate anywhere inside its band.',
+          svg: timeCurrentPicture({
+            title: w.long.point.times(point),
+            series: data.series.map((s) => ({ ...s, name: w.said(s.name, 'device') })),
+            marks: data.marks.map((m) => ({ ...m, name: w.said(m.name, 'mark') })),
+            times: data.times.map((t) => ({ ...t, name: w.said(t.name, 'mark') })),
+            words: w.pictures,
+          }),
+          caption: w.long.point.timesNote,
         },
       ]
     : [];
 
-export const voltageAlong = ({ point, voltageAlong: data }: PointPlan): readonly Block[] =>
+export const voltageAlong = ({ point, voltageAlong: data }: PointPlan, w: ReportWords): readonly Block[] =>
   data
     ? [
         {
           kind: 'figure',
-          svg: voltageDropPicture({ title: `Voltage drop to charge point ‘${point}’`, ...data }),
-          caption: 'By the tabulated drop, every cable taken as warm as it may become; to neutral.',
+          svg: voltageDropPicture({ title: w.long.point.drop(point), ...data, words: w.pictures }),
+          caption: w.long.point.dropNote,
         },
       ]
     : [];
 
-export function earthingBlocks({ earthing, assessment }: PointPlan): readonly Block[] {
+export function earthingBlocks({ earthing, assessment }: PointPlan, w: ReportWords): readonly Block[] {
+  const { point } = w.long;
   // where there is no choice, the result says why: nothing to decide, or nothing entered of the code
   const settled =
     earthing.length === 0 ? assessment.results.find((r) => r.check.startsWith('charge-point-earthing')) : undefined;
   return [
-    heading(3, 'Earthing of the charge point'),
-    ...(settled ? [paragraph(comparisonWords(settled))] : []),
+    heading(3, point.earthing),
+    ...(settled ? [paragraph(comparisonWords(settled, w))] : []),
     ...grid(
       '',
-      ['verdict', 'arrangement', 'because'],
-      earthing.map((e) => [{ verdict: e.possible }, e.title, e.because]),
+      point.earthingHead,
+      earthing.map((e) => [
+        { verdict: e.possible },
+        w.said(e.title, `earthing:${e.arrangement}`),
+        w.said(e.because, 'earthing'),
+      ]),
     ),
   ];
 }
 
 /** One charge point: its circuit, how it was chosen, its earthing, its tests and the work. */
-export function pointBlocks(point: PointPlan, night: Night | undefined): readonly Block[] {
+export function pointBlocks(plan: PointPlan, night: Night | undefined, w: ReportWords): readonly Block[] {
+  const { point: words } = w.long;
+  const { alike } = plan;
+  const { governingStretch: stretch } = plan.assessment.figures;
   return [
-    heading(2, `Charge point ‘${point.point}’`),
-    ...(point.alike
-      ? [
-          paragraph(
-            `The same for ${point.alike.points.length} more, alike in every fact: ${point.alike.points.map((p) => p.point).join(', ')}. Their names stand in place of this one’s; material and hours are those of this one, and of each of the others below.`,
-          ),
-        ]
-      : []),
-    { kind: 'verdict', verdict: point.assessment.overall.verdict, text: circuitWords(point) },
-    ...(point.assessment.figures.governingStretch
-      ? [paragraph(`The stretch that decides the size: ${point.assessment.figures.governingStretch}.`)]
-      : []),
-    ...chargeBlocks(point, night),
-    ...checks(point.assessment.results),
-    ...voltageAlong(point),
-    ...timeCurrent(point),
-    ...candidates(point),
-    ...earthingBlocks(point),
-    ...testSheetBlocks(point.tests, 3),
-    ...workBlocks(point.items, point.hours),
-    ...(point.alike
-      ? [paragraph(`Each of the ${point.alike.points.length} others: ${hoursWords(point.alike.hours)}.`)]
-      : []),
+    heading(2, words.title(plan.point)),
+    ...(alike ? [paragraph(words.same(alike.points.map((p) => p.point)))] : []),
+    { kind: 'verdict', verdict: plan.assessment.overall.verdict, text: circuitWords(plan, w) },
+    ...(typeof stretch === 'string' ? [paragraph(words.stretch(stretch))] : []),
+    ...chargeBlocks(plan, night, w),
+    ...checks(plan.assessment.results, w),
+    ...voltageAlong(plan, w),
+    ...timeCurrent(plan, w),
+    ...candidates(plan, w),
+    ...earthingBlocks(plan, w),
+    ...testSheetBlocks(plan.tests, 3, w),
+    ...workBlocks(plan.items, plan.hours, w),
+    ...(alike ? [paragraph(words.others(alike.points.length, hoursWords(alike.hours, w)))] : []),
   ];
 }

@@ -5,40 +5,43 @@ import { type Block, caution, grid, heading, list, paragraph } from './block.js'
 import { gapWords } from './sheet.js';
 import { nightLoadPicture } from './svg/index.js';
 import { clock } from './svg/night-load.js';
+import type { ReportWords } from './words/pages.js';
 
-const energy = (wattHours: number): string => `${formatIn(wattHours / 1000, '1', 3)} kWh`;
+const energy = (wattHours: number, w: ReportWords): string => w.long.night.energy(formatIn(wattHours / 1000, '1', 3));
+/** A time without current, where there is any. */
+const waiting = (seconds: number): string | undefined => (seconds > 0 ? formatIn(seconds, 's') : undefined);
 
 /** How charging goes: after which time it is done, or what is lacking. */
-const chargedWords = ({ after, missing, waited }: Charged): string =>
-  after !== undefined
-    ? formatIn(after, 's')
-    : `not full when it leaves, ${energy(missing)} lacking${waited > 0 ? `, ${formatIn(waited, 's')} of it without current` : ''}`;
+const chargedWords = ({ after, missing, waited }: Charged, w: ReportWords): string =>
+  after !== undefined ? formatIn(after, 's') : w.long.night.lacking(energy(missing, w), waiting(waited));
 
 const vehicleAt = (night: Night | undefined, point: string): VehicleNight | undefined =>
   night?.vehicles.find((v) => v.point === point);
 
 /** How long a vehicle charges: at full current, beside the others, and in the busiest night. */
-export function chargeBlocks({ point, chargeTime }: PointPlan, night: Night | undefined): readonly Block[] {
+export function chargeBlocks(
+  { point, chargeTime }: PointPlan,
+  night: Night | undefined,
+  w: ReportWords,
+): readonly Block[] {
   if (chargeTime?.seconds === undefined) return [];
   const { seconds, window, about } = chargeTime;
-  const late = seconds > window ? ', longer than the vehicle stands there' : '';
+  const words = w.long.night;
   const found = vehicleAt(night, point);
   const shared = found && (found.quiet.after ?? Number.POSITIVE_INFINITY) > seconds * 1.001;
   return [
     paragraph(
-      `Time to charge, of the ${formatIn(window, 's')} between plugging in and leaving: ${formatIn(seconds, 's')}${late}. It rests on ${about}.`,
+      words.time(formatIn(seconds, 's'), formatIn(window, 's'), seconds > window, w.said(about, 'charge-time')),
     ),
     ...list([
-      ...(shared ? [`With everything but the vehicles at rest: ${chargedWords(found.quiet)}`] : []),
-      ...(found?.busy
-        ? [`While everything else draws its maximum demand throughout: ${chargedWords(found.busy)}`]
-        : []),
+      ...(shared ? [words.quiet(chargedWords(found.quiet, w))] : []),
+      ...(found?.busy ? [words.busy(chargedWords(found.busy, w))] : []),
     ]),
   ];
 }
 
 /** Of several vehicles the one that is worst off: at full current, and in the busiest night. */
-export function longestCharge({ points, night }: OptionPlan): string {
+export function longestCharge({ points, night }: OptionPlan, w: ReportWords): string {
   const strain = (p: PointPlan): number => {
     const busy = vehicleAt(night, p.point)?.busy;
     const { seconds = 0, window = 1 } = p.chargeTime ?? {};
@@ -49,48 +52,62 @@ export function longestCharge({ points, night }: OptionPlan): string {
   const [worst] = [...timed].sort((a, b) => strain(b) - strain(a));
   const { seconds, window = 0 } = worst?.chargeTime ?? {};
   if (!worst || seconds === undefined) return '';
-  const plain = `${formatIn(seconds, 's')} of ${formatIn(window, 's')}`;
-  if (seconds > window) return `${plain}, longer than the vehicle stands there`;
+  const words = w.long.night;
+  const plain = words.longest(formatIn(seconds, 's'), formatIn(window, 's'));
+  if (seconds > window) return words.tooLong(plain);
   const busy = vehicleAt(night, worst.point)?.busy;
   const same = busy === undefined || (busy.after !== undefined && busy.after <= seconds * 1.001);
-  return same ? plain : `${plain}; with all else at its maximum demand: ${chargedWords(busy)}`;
+  return same ? plain : words.withOthers(plain, chargedWords(busy, w));
 }
 
 /** Bands that can be told apart; what is beyond them is added up. */
 const BANDS = 8;
 
-function banded({ bands }: NightLoad): NightLoad['bands'] {
+function banded({ bands: all }: NightLoad, w: ReportWords): NightLoad['bands'] {
+  const [house, ...vehicles] = all;
+  const bands = house ? [{ ...house, name: w.said(house.name, 'band') }, ...vehicles] : [];
   if (bands.length <= BANDS) return bands;
   const shown = bands.slice(0, BANDS - 1);
   const others = bands.slice(BANDS - 1);
   const sum = (others[0]?.current ?? []).map((_, k) => others.reduce((a, b) => a + (b.current[k] ?? 0), 0));
-  return [...shown, { name: `${others.length} other charge points`, current: sum }];
+  return [...shown, { name: w.long.night.otherPoints(others.length), current: sum }];
 }
 
 /** Time of day of the first whole minute not before it. */
 const clockAt = (seconds: number): string => clock(Math.ceil(seconds / 60 - 1e-6));
 
 /** When a vehicle is ready, or what it lacks. */
-const readyWords = (arrives: number, charged: Charged | undefined): string =>
+const readyWords = (arrives: number, charged: Charged | undefined, w: ReportWords): string =>
   charged === undefined
-    ? 'not known'
-    : `${charged.after === undefined ? `${energy(charged.missing)} lacking` : clockAt(arrives + charged.after)}${charged.waited > 0 ? `, ${formatIn(charged.waited, 's')} without current` : ''}`;
+    ? w.long.notKnown
+    : w.long.night.ready(
+        charged.after === undefined ? undefined : clockAt(arrives + charged.after),
+        energy(charged.missing, w),
+        waiting(charged.waited),
+      );
 
-const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number]): string =>
-  `${place}, ${line}: up to ${formatIn(peak, 'A')} while everything else draws its maximum demand, above ${formatIn(limit, 'A')}, ${limitBy}, for ${formatIn(over, 's')} of the night. Nothing holds it back.`;
+const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number], w: ReportWords): string =>
+  w.long.night.over(
+    w.said(place, 'place'),
+    line,
+    formatIn(peak, 'A'),
+    formatIn(limit, 'A'),
+    w.said(limitBy, 'limit'),
+    formatIn(over, 's'),
+  );
 
 /** Names that stand one by one in a row; of more the first and the last. */
 const NAMED = 4;
 
 /** A row for every vehicle; those that fare alike share one. */
-function vehicleRows(vehicles: Night['vehicles']): readonly (readonly string[])[] {
+function vehicleRows(vehicles: Night['vehicles'], w: ReportWords): readonly (readonly string[])[] {
   const alike = new Map<string, { readonly names: string[]; readonly cells: readonly string[] }>();
   for (const v of vehicles) {
     const cells = [
       clockAt(v.arrives),
       clockAt(v.arrives + v.window),
-      readyWords(v.arrives, v.quiet),
-      readyWords(v.arrives, v.busy),
+      readyWords(v.arrives, v.quiet, w),
+      readyWords(v.arrives, v.busy, w),
     ];
     const key = cells.join('|');
     const row = alike.get(key) ?? { names: [], cells };
@@ -98,41 +115,33 @@ function vehicleRows(vehicles: Night['vehicles']): readonly (readonly string[])[
     alike.set(key, row);
   }
   return [...alike.values()].map(({ names, cells }) => [
-    names.length > NAMED ? `${names.length}: ${names[0]} to ${names.at(-1)}` : names.join(', '),
+    names.length > NAMED ? w.long.night.names(names[0] ?? '', names.at(-1) ?? '', names.length) : names.join(', '),
     ...cells,
   ]);
 }
 
 /** The night in which all vehicles charge, as a picture with its assumptions. */
-export function nightBlocks(night: Night | undefined): readonly Block[] {
+export function nightBlocks(night: Night | undefined, w: ReportWords): readonly Block[] {
   if (!night) return [];
   const { vehicles, load, over, about, gaps } = night;
+  const { night: words } = w.long;
   return [
-    heading(2, 'All vehicles charging'),
-    ...list([...about, ...gaps.map((gap) => `${gapWords(gap)}: what rests on it is left out`)]),
-    ...grid(
-      'Ready at. A demand is known, but no course of it over the day: as a rule real nights lie between the two',
-      [
-        'charge point',
-        'plugged in',
-        'leaves',
-        'everything else at rest',
-        'everything else at its maximum demand throughout',
-      ],
-      vehicleRows(vehicles),
-    ),
-    ...over.map((o) => caution(overWords(o))),
+    heading(2, words.title),
+    ...list([...about.map((a) => w.said(a, 'night')), ...gaps.map((gap) => words.leftOut(gapWords(gap, w)))]),
+    ...grid(words.table, words.head, vehicleRows(vehicles, w)),
+    ...over.map((o) => caution(overWords(o, w))),
     ...(load
       ? [
           {
             kind: 'figure' as const,
             svg: nightLoadPicture({
-              title: `Load with all vehicles charging, ${load.place}`,
+              title: words.picture(w.said(load.place, 'place')),
               minutes: load.minutes,
-              bands: banded(load),
+              bands: banded(load, w),
               limit: load.limit,
+              words: w.pictures,
             }),
-            caption: `Limit: ${load.limitBy}. Everything else is taken at its estimated maximum demand throughout.`,
+            caption: words.pictureNote(w.said(load.limitBy, 'limit')),
           },
         ]
       : []),

@@ -2,18 +2,13 @@ import type { OptionPlan } from '../site/index.js';
 import type { StageDemand } from '../site/stages.js';
 import { type Block, grid, paragraph } from './block.js';
 import { ampsOf } from './plan-supply.js';
-
-const adviceWords: Readonly<Record<StageDemand['advice'], string>> = {
-  carries: 'carries it',
-  'limiter-helps': 'too small for it, unless a load control holds the charge points back',
-  'too-small': 'too small without the charge points already',
-  'not-determined': 'open: a fact is missing',
-};
+import type { ReportWords } from './words/pages.js';
 
 /** A row for every stage; those that come to the same share one, the first by its name. */
 function alikeRows(
   stages: readonly StageDemand[],
   cellsOf: (stage: StageDemand) => readonly string[],
+  w: ReportWords,
 ): readonly (readonly string[])[] {
   const rows = new Map<string, { readonly runs: string[]; readonly cells: readonly string[] }>();
   for (const stage of stages) {
@@ -23,45 +18,39 @@ function alikeRows(
     rows.set(cells.join('|'), row);
   }
   return [...rows.values()].map(({ runs: [first = '', ...more], cells }) => [
-    more.length > 1 ? `${first}, and ${more.length} more like it` : [first, ...more].join(', '),
+    more.length > 1 ? w.long.stages.like(first, more.length) : [first, ...more].join(', '),
     ...cells,
   ]);
 }
 
 /** Demand by stage of the tree: a line for every riser, floor and feeder. */
-export function stageBlocks({ stages = [] }: OptionPlan): readonly Block[] {
+export function stageBlocks({ stages = [] }: OptionPlan, w: ReportWords): readonly Block[] {
   if (stages.length === 0) return [];
+  const { stages: words } = w.long;
   const others = (s: StageDemand) =>
     s.byMethod
       .filter((m) => !m.governs)
-      .map((m) => `${m.title}: ${ampsOf(m.demand)}`)
+      .map((m) => w.long.named(w.said(m.title, 'method'), ampsOf(m.demand, w)))
       .join('; ');
   return [
     ...grid(
-      'Demand by stage, on the most loaded line',
-      [
-        'riser or feeder',
-        'dwellings',
-        'charge points',
-        'demand',
-        'without charge points',
-        'carries',
-        '',
-        'by other methods',
-      ],
-      alikeRows(stages, (s) => [
-        String(s.dwellings),
-        String(s.points),
-        ampsOf(s.demand),
-        ampsOf(s.existing),
-        ampsOf(s.limit),
-        adviceWords[s.advice],
-        others(s),
-      ]),
+      words.title,
+      words.head,
+      alikeRows(
+        stages,
+        (s) => [
+          String(s.dwellings),
+          String(s.points),
+          ampsOf(s.demand, w),
+          ampsOf(s.existing, w),
+          ampsOf(s.limit, w),
+          words.advice[s.advice],
+          others(s),
+        ],
+        w,
+      ),
       [1, 2, 3, 4, 5],
     ),
-    paragraph(
-      'A riser or feeder that no new charge point hangs on is no part of the verdict on the new work; where it is too small, tell the owner.',
-    ),
+    paragraph(words.note),
   ];
 }

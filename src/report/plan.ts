@@ -1,7 +1,8 @@
 import { runsOf } from '../site/alike-plans.js';
 import type { OptionPlan, Plan } from '../site/index.js';
-import { type Block, caution, cautionsOnce, grid, heading, list, paragraph, verdictWords } from './block.js';
-import { checkRow } from './plan-checks.js';
+import type { UnknownItem } from '../site/unknown-facts.js';
+import { type Block, cautionsOnce, grid, heading, list, paragraph, worded } from './block.js';
+import { cautionOf, checkRow, titleOf } from './plan-checks.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { conditionBlocks } from './plan-conditions.js';
 import { longestCharge, nightBlocks } from './plan-night.js';
@@ -12,22 +13,8 @@ import { supplyBlocks } from './plan-supply.js';
 import { hoursWords } from './plan-work.js';
 import { comparisonWords, sheetBlocks } from './sheet.js';
 import { oneLineDiagram } from './svg/index.js';
-
-const answers = {
-  pass: 'Every rule that was judged is met.',
-  conditional:
-    'Every rule that was judged is met, on conditions: facts that nobody has looked at were assumed, and have to be confirmed.',
-  fail: 'At least one rule is not met: the work must not go ahead as described.',
-  'not-determined': 'Not decided: facts are missing, and nothing is guessed in their place.',
-} as const;
-
-const contradiction = 'Some of what is stated cannot be true together, and nothing that rests on it is decided.';
-
-const standings: Readonly<Record<string, string>> = {
-  'in-force': 'which was in force on that day',
-  withdrawn: 'which was already withdrawn on that day',
-  'not-yet': 'which was not yet in force on that day',
-};
+import { factOf, obtainOf } from './unknown.js';
+import { englishWords, type ReportWords } from './words/pages.js';
 
 /** What the report shows beside the plan. */
 export interface PlanReportOptions {
@@ -35,27 +22,28 @@ export interface PlanReportOptions {
   readonly option?: number;
   /** Whether the calculation sheet is printed as well. */
   readonly sheet?: boolean;
+  /** Words of the report; English when absent. */
+  readonly words?: ReportWords;
 }
 
 /** The rules that an option does not meet, or else those that could not be judged: the first, and how many more. */
-function obstacles({ overall }: OptionPlan): string {
+function obstacles({ overall }: OptionPlan, w: ReportWords): string {
   const rules = overall.failed.length > 0 ? overall.failed : overall.undetermined.filter((r) => r.weight === 'rule');
-  const [first, ...more] = [...new Set(rules.map((r) => r.title))];
-  return first === undefined ? '' : `${first}${more.length > 0 ? `, and ${more.length} more` : ''}`;
+  const [first, ...more] = [...new Set(rules.map((r) => titleOf(r, w)))];
+  return first === undefined ? '' : more.length > 0 ? w.long.andMore(first, more.length) : first;
 }
 
 /** What is seen of existing circuits, apart from the verdict on the new work. */
-function observationBlocks({ observations }: Plan): readonly Block[] {
+function observationBlocks({ observations }: Plan, w: ReportWords): readonly Block[] {
   if (observations.length === 0) return [];
+  const { seen, seenWords, seenHead } = w.long;
   return [
-    heading(2, 'Seen on existing circuits'),
-    paragraph(
-      'These do not meet rules of today and are no part of the new work: tell the owner, and have them looked at by a competent person.',
-    ),
+    heading(2, seen),
+    paragraph(seenWords),
     ...grid(
       '',
-      ['circuit', 'requirement', 'figures', 'where it stands'],
-      observations.flatMap(({ run, failed }) => failed.map((r) => [run, ...checkRow(r).slice(1)])),
+      seenHead,
+      observations.flatMap(({ run, failed }) => failed.map((r) => [run, ...checkRow(r, w).slice(1)])),
     ),
   ];
 }
@@ -63,78 +51,84 @@ function observationBlocks({ observations }: Plan): readonly Block[] {
 const disagreeing = ({ unknown }: OptionPlan) => unknown.filter((u) => u.disagree);
 
 /** Facts that cannot be true together. */
-export const disagreements = (option: OptionPlan): readonly Block[] =>
-  list(disagreeing(option).map((u) => `These do not agree: ${u.fact}: ${u.obtain ?? 'look again'}`));
+export const disagreements = (option: OptionPlan, w: ReportWords): readonly Block[] =>
+  list(disagreeing(option).map((u) => w.long.disagree(factOf(u, w), obtainOf(u, w) ?? w.long.lookAgain)));
 
 /** What an option comes to. */
-export const answerBlock = (option: OptionPlan): Extract<Block, { kind: 'answer' }> => ({
-  kind: 'answer',
-  verdict: option.overall.verdict,
-  words: verdictWords(option.overall.verdict),
-  text: `${disagreeing(option).length > 0 ? `${contradiction} ` : ''}${option.title}. ${answers[option.overall.verdict]}`,
-});
+export function answerBlock(option: OptionPlan, w: ReportWords): Extract<Block, { kind: 'answer' }> {
+  const { verdict } = option.overall;
+  const { contradiction, answers } = w.long;
+  return {
+    kind: 'answer',
+    verdict,
+    words: w.installer.answer[verdict],
+    text: [
+      ...(disagreeing(option).length > 0 ? [contradiction] : []),
+      `${w.said(option.title, `option:${option.id}`)}.`,
+      answers[verdict],
+    ].join(' '),
+  };
+}
 
 /** Facts that are not known, how to obtain each, and what waits for it. */
-function unknownBlocks({ unknown }: OptionPlan): readonly Block[] {
+function unknownBlocks({ unknown }: OptionPlan, w: ReportWords): readonly Block[] {
   if (unknown.length === 0) return [];
+  const { unknown: title, unknownHead, adviceOnly } = w.long;
+  const blocksOf = (u: UnknownItem) => u.blocks.map((b) => w.said(b, 'check')).join('; ');
   return [
-    heading(2, 'What is not known, and what it blocks'),
+    heading(2, title),
     ...grid(
       '',
-      ['fact', 'how to obtain it', 'blocks'],
-      unknown.map((u) => [u.fact, u.obtain ?? '', `${u.decides ? '' : 'advice only: '}${u.blocks.join('; ')}`]),
+      unknownHead,
+      unknown.map((u) => [factOf(u, w), obtainOf(u, w) ?? '', u.decides ? blocksOf(u) : adviceOnly(blocksOf(u))]),
     ),
   ];
 }
 
 /** Ways to do it, ranked, and those that are not offered. */
-function optionTable(plan: Plan): readonly Block[] {
+function optionTable(plan: Plan, w: ReportWords): readonly Block[] {
+  const { long } = w;
+  const others = (open: boolean) =>
+    plan.discarded.flatMap((d) =>
+      (d.subjectTo === true) === open ? [[w.said(d.title, `option:${d.id}`), w.said(d.because, 'because')]] : [],
+    );
   return [
-    heading(2, 'Ways to do it'),
+    heading(2, long.ways),
     ...grid(
-      `Ranked: ${plan.rankedBy}`,
-      [
-        'verdict',
-        'option',
-        'changes',
-        'not met, or open',
-        'operator',
-        'time to charge',
-        'hours: likely (least to most)',
-      ],
+      long.ranked(w.said(plan.rankedBy, 'ranked')),
+      long.waysHead,
       plan.options.map((o) => [
         { verdict: o.overall.verdict },
-        o.title,
-        o.changes.join('; ') || 'none',
-        obstacles(o),
-        o.notification.decision.route.replaceAll('-', ' '),
-        longestCharge(o),
-        hoursWords(o.hours),
+        w.said(o.title, `option:${o.id}`),
+        o.changes.map((c) => w.said(c, 'change')).join('; ') || long.none,
+        obstacles(o, w),
+        long.label(o.notification.decision.route),
+        longestCharge(o, w),
+        hoursWords(o.hours, w),
       ]),
     ),
-    ...grid(
-      'Subject to what is not known yet',
-      ['option', 'open'],
-      plan.discarded.flatMap((d) => (d.subjectTo ? [[d.title, d.because]] : [])),
-    ),
-    ...grid(
-      'Not offered',
-      ['option', 'because'],
-      plan.discarded.flatMap((d) => (d.subjectTo ? [] : [[d.title, d.because]])),
-    ),
+    ...grid(long.subject, long.subjectHead, others(true)),
+    ...grid(long.notOffered, long.notOfferedHead, others(false)),
   ];
 }
 
 /** What somebody does and decides next with an option: steps, other ways, conditions, remedies, what is asked and open. */
-export const toDecideBlocks = (plan: Plan, option: OptionPlan): readonly Block[] => [
-  ...nextSteps(option),
-  ...optionTable(plan),
-  ...conditionBlocks(option),
-  ...remedyBlocks(plan),
-  ...list(plan.questions.map((q) => q.question)),
-  ...unknownBlocks(option),
-  ...observationBlocks(plan),
+export const toDecideBlocks = (plan: Plan, option: OptionPlan, w: ReportWords): readonly Block[] => [
+  ...nextSteps(option, w),
+  ...optionTable(plan, w),
+  ...conditionBlocks(option, w),
+  ...remedyBlocks(plan, w),
+  ...list(plan.questions.map((q) => w.said(q.question, 'question'))),
+  ...unknownBlocks(option, w),
+  ...observationBlocks(plan, w),
 ];
+
+/** The installation as a diagram. */
+export const diagramOf = (plan: Plan, option: OptionPlan, w: ReportWords): Block => ({
+  kind: 'figure',
+  svg: oneLineDiagram(option.installation, w.long.diagram(plan.about.title), option.points.flatMap(runsOf), w.pictures),
+  caption: w.long.diagramNote,
+});
 
 /**
  * A plan as blocks: the answer, what to do next and the ways to do it first, then one option in full: what is not known,
@@ -155,34 +149,33 @@ export const toDecideBlocks = (plan: Plan, option: OptionPlan): readonly Block[]
  */
 export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonly Block[] {
   const { about, code } = plan;
+  const w = options.words ?? englishWords;
+  const { long } = w;
   const option = plan.options[options.option ?? 0];
+  const standing = long.standings[code.onSurveyDay] ?? long.standingOpen;
   const top: Block[] = [
     heading(1, about.title),
-    ...(about.invented ? [paragraph('Invented example: no such premises exist.')] : []),
-    paragraph(
-      `Surveyed on ${about.date}${about.reference ? `, reference ${about.reference}` : ''}. Judged by ${code.name}:${code.edition}, ${standings[code.onSurveyDay] ?? 'whose standing on that day is not known'}.`,
-    ),
-    caution(code.standing),
+    ...(about.invented ? [paragraph(long.invented)] : []),
+    paragraph(long.judged(about.date, about.reference, `${code.name}:${code.edition}`, standing)),
+    cautionOf(code.standing, w),
   ];
-  if (!option) return top;
-  return cautionsOnce([
+  if (!option) return worded(top, w);
+  const cautions = option.cautions.map((c) => cautionOf(c, w));
+  const blocks = cautionsOnce([
     ...top,
-    ...disagreements(option),
-    answerBlock(option),
-    ...option.cautions.slice(0, 1).map(caution),
-    ...list(option.overall.failed.slice(0, 12).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
-    ...toDecideBlocks(plan, option),
-    ...supplyBlocks(option),
-    {
-      kind: 'figure',
-      svg: oneLineDiagram(option.installation, `${about.title}: one-line diagram`, option.points.flatMap(runsOf)),
-      caption: 'One-line diagram; what is new is framed.',
-    },
-    ...stageBlocks(option),
-    ...option.feeders.flatMap(feederBlocks),
-    ...nightBlocks(option.night),
-    ...option.points.flatMap((point) => pointBlocks(point, option.night)),
-    ...option.cautions.map(caution), // those that stood nowhere yet
-    ...(options.sheet && option.sheet ? sheetBlocks(option.sheet) : []),
+    ...disagreements(option, w),
+    answerBlock(option, w),
+    ...cautions.slice(0, 1),
+    ...list(option.overall.failed.slice(0, 12).map((r) => long.notMet(titleOf(r, w), comparisonWords(r, w)))),
+    ...toDecideBlocks(plan, option, w),
+    ...supplyBlocks(option, w),
+    diagramOf(plan, option, w),
+    ...stageBlocks(option, w),
+    ...option.feeders.flatMap((f) => feederBlocks(f, w)),
+    ...nightBlocks(option.night, w),
+    ...option.points.flatMap((point) => pointBlocks(point, option.night, w)),
+    ...cautions, // those that stood nowhere yet
+    ...(options.sheet && option.sheet ? sheetBlocks(option.sheet, 2, w) : []),
   ]);
+  return worded(blocks, w);
 }

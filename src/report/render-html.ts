@@ -1,11 +1,13 @@
-import { type Block, type Cell, chaptersOf, printable, verdictWords } from './block.js';
+import { type Block, type Cell, chaptersOf, printable, verdictOf } from './block.js';
 import { pageStyle, REPORT_STYLE } from './style.js';
+import { englishWords } from './words/pages.js';
 
 /** Text made harmless inside HTML and SVG, attributes included. */
 export const escapeHtml = (text: string): string => printable(text).replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
 
-const verdict = (v: string): string => `<span class="v v-${escapeHtml(v)}">${escapeHtml(verdictWords(v))}</span>`;
-const cell = (c: Cell): string => (typeof c === 'string' ? escapeHtml(c) : verdict(c.verdict));
+const verdict = (v: Exclude<Cell, string>): string =>
+  `<span class="v v-${escapeHtml(v.verdict)}">${escapeHtml(verdictOf(v))}</span>`;
+const cell = (c: Cell): string => (typeof c === 'string' ? escapeHtml(c) : verdict(c));
 
 /** Tables that a narrow screen shows row by row, with the heading of each cell before it. */
 const WIDE = 3;
@@ -38,11 +40,11 @@ function blockHtml(block: Block, chapters: readonly string[], chapter: number): 
     case 'paragraph':
       return `<p>${escapeHtml(block.text)}</p>`;
     case 'caution':
-      return `<p class="caution"><strong>Caution.</strong> ${escapeHtml(block.text)}</p>`;
+      return `<p class="caution"><strong>${escapeHtml(block.label ?? englishWords.caution)}</strong> ${escapeHtml(block.text)}</p>`;
     case 'list':
       return block.ordered ? `<ol>${itemsHtml(block.items)}</ol>` : `<ul>${itemsHtml(block.items)}</ul>`;
     case 'verdict':
-      return `<p>${verdict(block.verdict)} ${escapeHtml(block.text)}</p>`;
+      return `<p>${verdict(block)}: ${escapeHtml(block.text)}</p>`;
     case 'answer':
       return `<p class="answer answer-${escapeHtml(block.verdict)}"><strong>${escapeHtml(block.words)}</strong> ${escapeHtml(block.text)}</p>`;
     case 'contents':
@@ -93,6 +95,7 @@ export function renderFragment(blocks: readonly Block[]): string {
  * @param blocks the report; the pictures in it must come from this library's own drawing functions
  * @param title title of the page
  * @param running running line of every sheet of paper, such as the reference of the job; the title when absent
+ * @param language language of the report as a code, `en` when absent
  * @returns the page as text
  * @example
  * ```ts
@@ -101,9 +104,9 @@ export function renderFragment(blocks: readonly Block[]): string {
  * renderHtml([{ kind: 'paragraph', text: 'I_b < I_z' }], 'A note').includes('I_b &#60; I_z'); // => true
  * ```
  */
-export function renderHtml(blocks: readonly Block[], title: string, running: string = title): string {
+export function renderHtml(blocks: readonly Block[], title: string, running = title, language = 'en'): string {
   return `<!doctype html>
-<html lang="en">
+<html lang="${escapeHtml(language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">

@@ -1,4 +1,5 @@
-import { type Block, cellText, chaptersOf, printable, verdictWords } from './block.js';
+import { type Block, cellText, chaptersOf, printable, verdictOf } from './block.js';
+import { englishWords } from './words/pages.js';
 
 /** Characters that Markdown or the HTML inside it would take for markup. */
 const safe = (text: string): string =>
@@ -19,11 +20,11 @@ function blockText(block: Block, blocks: readonly Block[]): string {
     case 'paragraph':
       return safe(block.text);
     case 'caution':
-      return `> **Caution.** ${safe(block.text)}`;
+      return `> **${safe(block.label ?? englishWords.caution)}** ${safe(block.text)}`;
     case 'list':
       return block.items.map((item, i) => `${block.ordered ? `${i + 1}.` : '-'} ${safe(item)}`).join('\n');
     case 'verdict':
-      return `**${safe(verdictWords(block.verdict))}**: ${safe(block.text)}`;
+      return `**${safe(verdictOf(block))}**: ${safe(block.text)}`;
     case 'answer':
       return `**${safe(block.words.toUpperCase())}**\n\n${safe(block.text)}`;
     case 'contents':
@@ -46,7 +47,7 @@ function blockText(block: Block, blocks: readonly Block[]): string {
       return [fence, ...lines, fence].join('\n');
     }
     case 'figure':
-      return `*Picture: ${safe(block.caption)} (in the HTML report)*`;
+      return `*(${safe(block.label ?? englishWords.picture)}: ${safe(block.caption)})*`;
     default: {
       const never: never = block;
       return never;

@@ -1,4 +1,5 @@
-import { type Block, cellText, chaptersOf, printable, verdictWords } from './block.js';
+import { type Block, cellText, chaptersOf, printable, verdictOf } from './block.js';
+import { englishWords } from './words/pages.js';
 
 const WIDTH = 100;
 
@@ -65,7 +66,7 @@ function blockLines(block: Block, blocks: readonly Block[]): string[] {
         '',
       ];
     case 'verdict':
-      return [...wrap(`[${verdictWords(block.verdict)}] ${block.text}`, WIDTH, '  '), ''];
+      return [...wrap(`[${verdictOf(block)}] ${block.text}`, WIDTH, '  '), ''];
     case 'answer': {
       const answer = printable(block.words).toUpperCase();
       const rule = '#'.repeat(Math.min(WIDTH, answer.length + 8));
@@ -90,7 +91,7 @@ function blockLines(block: Block, blocks: readonly Block[]): string[] {
     case 'lines':
       return [...block.lines.map(printable), ''];
     case 'figure':
-      return [`(picture: ${printable(block.caption)})`, ''];
+      return [`(${printable(block.label ?? englishWords.picture)}: ${printable(block.caption)})`, ''];
     default: {
       const never: never = block;
       return never;

@@ -13,7 +13,7 @@ export const REPORT_STYLE = `
 .ow-report table { border-collapse: collapse; width: 100%; margin: .6rem 0 1rem; font-variant-numeric: tabular-nums; font-size: .94rem; }
 .ow-report caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
 .ow-report th, .ow-report td { text-align: left; vertical-align: top; padding: .28rem .6rem .28rem 0; border-bottom: 1px solid var(--rule); }
-.ow-report th { font-weight: 600; } .ow-report .n { text-align: right; white-space: nowrap; } .ow-report .l { display: none; }
+.ow-report th { font-weight: 600; } .ow-report .n { text-align: right; } .ow-report td.n { white-space: nowrap; } .ow-report .l { display: none; }
 .ow-report .b { border: 1.5px solid var(--ink); min-width: 4.2rem; height: 1.9rem; }
 .ow-report .v { font-weight: 700; white-space: nowrap; } .ow-report .v-fail { text-decoration: underline; text-decoration-thickness: 2px; } .ow-report .v-not-determined { font-style: italic; }
 .ow-report .caution { border-left: 4px solid var(--ink); background: var(--shade); padding: .5rem .8rem; margin: .7rem 0; }

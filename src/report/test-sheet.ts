@@ -1,34 +1,39 @@
 import type { PlannedReading, TestSheet } from '../design/index.js';
 import { formatIn } from '../units/index.js';
-import { type Block, caution, grid, heading, paragraph } from './block.js';
-import { gapWords } from './sheet.js';
+import { type Block, grid, heading, paragraph } from './block.js';
+import { cautionOf } from './plan-checks.js';
+import { gapsWords } from './sheet.js';
+import { englishWords, type ReportWords } from './words/pages.js';
 
-const sides = { 'at-most': 'at most', 'at-least': 'at least', 'must-not-trip': 'must not trip' } as const;
-
-const expected = (r: PlannedReading): string =>
-  r.expected ? formatIn(r.expected.value, r.expected.unit) : r.gaps?.length ? r.gaps.map(gapWords).join('; ') : '';
-const limits = (r: PlannedReading): string =>
+const expected = (r: PlannedReading, w: ReportWords): string =>
+  r.expected ? formatIn(r.expected.value, r.expected.unit) : gapsWords(r.gaps, w);
+const limits = (r: PlannedReading, { sheet: { tests } }: ReportWords): string =>
   r.limits
     .filter((l) => !l.thumb)
-    .map((l) => (l.amount ? `${sides[l.kind]} ${formatIn(l.amount.value, l.amount.unit)}` : sides[l.kind]))
+    .map((l) =>
+      l.amount ? tests.limit(tests.sides[l.kind], formatIn(l.amount.value, l.amount.unit)) : tests.sides[l.kind],
+    )
     .join('; ');
 
 /** Figures beside the one limit for the meter, by name: that of the table, and a rule of thumb. */
-const notForTheMeter = ({ tabulated, limits: all }: PlannedReading): readonly string[] => [
-  ...(tabulated
-    ? [
-        `The largest Z_s of the tables is ${formatIn(tabulated.value, tabulated.unit)}, for warm conductors: not for the meter`,
-      ]
-    : []),
+const notForTheMeter = ({ tabulated, limits: all }: PlannedReading, w: ReportWords): readonly string[] => [
+  ...(tabulated ? [w.sheet.tests.tabulated(formatIn(tabulated.value, tabulated.unit))] : []),
   ...all.flatMap(({ thumb, by, amount }) =>
-    thumb && amount ? [`By ${by}: ${formatIn(amount.value, amount.unit)}`] : [],
+    thumb && amount ? [w.sheet.tests.thumb(w.said(by, 'by'), formatIn(amount.value, amount.unit))] : [],
   ),
 ];
+
+/** What is read, and what is said with it. */
+export const readingWords = ({ id, what, note }: PlannedReading, w: ReportWords) => ({
+  what: w.said(what, `reading:${id}`),
+  note: note && w.said(note, `note:${id}`),
+});
 
 /**
  * The readings to expect, test by test, in the order in which the tests are done.
  * @param sheet a test sheet
  * @param level level of its heading
+ * @param words words of the sheet; English when absent
  * @returns blocks, for any of the renderers
  * @example
  * ```ts
@@ -42,29 +47,32 @@ const notForTheMeter = ({ tabulated, limits: all }: PlannedReading): readonly st
  * sheet && testSheetBlocks(sheet)[0]?.kind; // => 'heading'
  * ```
  */
-export function testSheetBlocks(sheet: TestSheet, level: 2 | 3 = 2): readonly Block[] {
+export function testSheetBlocks(
+  sheet: TestSheet,
+  level: 2 | 3 = 2,
+  words: ReportWords = englishWords,
+): readonly Block[] {
+  const { tests: w } = words.sheet;
   const rows = sheet.tests.flatMap((t) =>
-    t.readings.map((r, i) => [
-      i === 0 ? `${t.place}` : '',
-      i === 0 ? `${t.kind.replaceAll('-', ' ')} (${t.state})` : '',
-      [r.what, ...notForTheMeter(r), r.note].filter(Boolean).join('. ').replace(/\.\.+/g, '.'),
-      expected(r),
-      limits(r),
-      '',
-    ]),
+    t.readings.map((r, i) => {
+      const { what, note } = readingWords(r, words);
+      return [
+        i === 0 ? `${t.place}` : '',
+        i === 0 ? w.kind(words.long.label(t.kind), words.tester[t.state]) : '',
+        [what, ...notForTheMeter(r, words), note].filter(Boolean).join('. ').replace(/\.\.+/g, '.'),
+        expected(r, words),
+        limits(r, words),
+        '',
+      ];
+    }),
   );
   const { gaps = [] } = sheet;
   if (gaps.length > 0)
-    return [
-      heading(level, `Tests of ${sheet.circuit}`),
-      paragraph(`The tests of ${sheet.edition} are not entered here: ${gaps.map(gapWords).join('; ')}.`),
-    ];
+    return [heading(level, w.title(sheet.circuit)), paragraph(w.none(sheet.edition, gapsWords(gaps, words)))];
   return [
-    heading(level, `Tests of ${sheet.circuit}, in order`),
-    paragraph(
-      `Edition ${sheet.edition}; conductors at ${formatIn(sheet.testTemperature, '°C')}; electronics ${sheet.electronics} during the insulation test. The last column is for the readings.`,
-    ),
-    ...grid('', ['no.', 'test', 'what', 'expected', 'limit', 'read'], rows),
-    ...sheet.cautions.slice(1).map(caution),
+    heading(level, w.inOrder(sheet.circuit)),
+    paragraph(w.state(sheet.edition, formatIn(sheet.testTemperature, '°C'), words.long.label(sheet.electronics))),
+    ...grid('', w.head, rows),
+    ...sheet.cautions.slice(1).map((c) => cautionOf(c, words)),
   ];
 }

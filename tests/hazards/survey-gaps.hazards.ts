@@ -1,5 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { amperes, between, known, ohms, type Supply } from '../../src/index.js';
+import { ordinaryHome } from '../../src/great-britain.js';
+import { amperes, assume, between, known, ohms, type Supply, squareMillimetres, unknown } from '../../src/index.js';
 import { assessed, type Change, type Chapter, planned } from './hazard.js';
 import { premises, soundCircuit, soundHouse } from './sound.js';
 
@@ -13,6 +14,12 @@ const readings = (z: number, i: number): Partial<Supply> => ({
 const rod: Partial<Supply> = {
   system: known('TT', 'rod seen'),
   earthingConductorLaid: known('above-ground-protected', 'seen'),
+};
+/** The rod of a house, as an ordinary home is assumed to be where nobody looked. */
+const assumedRod = (supply: Partial<Supply>) => {
+  const { earthingConductor: _size, ...house } = soundHouse([soundCircuit()], rod).supply;
+  const whole = { ...soundHouse([soundCircuit()]), supply: { ...house, ...supply } };
+  return assessed(code, assume(whole, ordinaryHome), 'ev', premises);
 };
 const three = (supply: Partial<Supply>) => at({ ...supply, phases: known(3, 'seen') });
 const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
@@ -37,6 +44,49 @@ export const chapter: Chapter = {
   introduction:
     'A survey is only as good as its readings. Two that contradict each other mean that one is wrong, and nobody knows which.',
   hazards: [
+    {
+      id: 'rod-that-nobody-measured',
+      title: 'An earth rod that nobody measured',
+      harm: 'The rod has rotted away. Whatever fails in the charge point makes the car live, and the residual current device sees nothing.',
+      clause: 'BS 7671:2018+A2:2022, 411.5.3 and Table 41.5, note, two sources; what is assumed is common practice',
+      mustNotSay: 'That the circuit passes by a resistance that is assumed.',
+      unsafe: {
+        what: 'TT, no reading of the rod or of the loop; both taken from the assumptions of an ordinary home.',
+        told: () => assumedRod({ externalImpedance: unknown() }),
+      },
+      sound: {
+        what: 'TT, the rod measured at 80 Ω, the loop at 101 Ω, its conductor of 16 mm² seen.',
+        told: () =>
+          at({
+            ...rod,
+            ...readings(101, 860),
+            electrode: { resistance: known(ohms(80), read) },
+            earthingConductor: known(squareMillimetres(16), 'seen'),
+          }),
+      },
+    },
+    {
+      id: 'rod-too-high-for-what-is-assumed',
+      title: 'A rod of 1,800 Ω in a house that is otherwise taken as ordinary',
+      harm: 'At 30 mA the case of the charge point stands at 54 V, and stays there.',
+      clause: 'BS 7671:2018+A2:2022, 411.5.3: R_A times I_Δn at most 50 V, two sources; 1,800 Ω × 0.03 A = 54 V',
+      mustNotSay: 'That 200 Ω may be taken where a reading says otherwise.',
+      check: 'automatic-disconnection',
+      unsafe: {
+        what: 'TT, the rod measured at 1,800 Ω, all else from the assumptions of an ordinary home.',
+        told: () => assumedRod({ externalImpedance: unknown(), electrode: { resistance: known(ohms(1800), read) } }),
+      },
+      sound: {
+        what: 'TT, the rod measured at 150 Ω, the loop at 171 Ω, its conductor of 16 mm² seen.',
+        told: () =>
+          at({
+            ...rod,
+            ...readings(171, 860),
+            electrode: { resistance: known(ohms(150), read) },
+            earthingConductor: known(squareMillimetres(16), 'seen'),
+          }),
+      },
+    },
     {
       id: 'earth-far-away-supply-near',
       title: 'An earth of 35 Ω on a supply of 860 A',

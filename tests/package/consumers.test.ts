@@ -1,4 +1,5 @@
 /** Programs that use the packed package: ES modules, CommonJS, and TypeScript in its two resolutions. */
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { entries } from '../support/entries.js';
@@ -16,6 +17,20 @@ beforeAll(() => {
   project = install();
 }, 60_000);
 afterAll(() => project.remove());
+
+test('the packed package is under 1.2 MB', () => {
+  expect(project.size).toBeLessThan(1_200_000);
+});
+
+test('an editor shows what a member of a collection is, its unit, its range and its source', () => {
+  const declared = readFileSync(join(project.dir, 'node_modules/ohmwright/dist/bs7671.d.cts'), 'utf8');
+  expect(declared).toMatch(
+    /\/\*\* Flat twin and earth, .*: A above 0\. BS 7671:[\d+:A]+, Table 4D5 \([a-z-]+\)\. \*\/\n +readonly "4D5": /,
+  );
+  const members = declared.match(/^ readonly (?:"[^"]+"|\w+): (?:Table|Formula|Comparison|Statement)\b.*$/gm) ?? [];
+  expect(members.length).toBeGreaterThan(100);
+  for (const member of members) expect(declared).toContain(` */\n${member}`);
+});
 
 /** The names that each entry exports, as one program sees them. */
 const seen = (file: string): Record<string, string[]> => JSON.parse(project.run(process.execPath, file));

@@ -29,11 +29,79 @@ const chosen: Readonly<Record<string, string>> = {
   allListed: 'true',
 };
 
+/** Keeps what page and worker say to each other, and may hold back what the worker says. */
+const listenIn = `
+  const Own = Worker;
+  window.sent = [];
+  window.told = [];
+  window.Worker = class extends Own {
+    constructor(...given) {
+      super(...given);
+      super.addEventListener('message', ({ data }) => window.told.push({ ...data, at: performance.now() }));
+    }
+    postMessage(data) {
+      window.sent.push({ number: data.number, at: performance.now() });
+      super.postMessage(data);
+    }
+    addEventListener(kind, hear) {
+      super.addEventListener(kind, hear);
+      window.hear = hear;
+    }
+  };
+  window.settled = () => window.sent.length > 0 && window.told.at(-1)?.number === window.sent.at(-1).number;
+`;
+
+const settled = (page: Page) => page.waitForFunction('window.settled()', undefined, { timeout: 60_000 });
+
+/** Every control is reached from the first by the tabulator alone, in the order in which the questions stand. */
+async function walk(page: Page): Promise<readonly string[]> {
+  const visited: string[] = [];
+  await page.evaluate('document.activeElement?.blur()');
+  await page.focus('#form input, #form select');
+  for (let steps = 0; steps < 500; steps++) {
+    const at = await page.evaluate<string>('document.activeElement.id || document.activeElement.tagName');
+    if (at === 'BODY') break;
+    // more questions open by the keyboard as well
+    if (at === 'SUMMARY') await page.keyboard.press('Enter');
+    else if (visited.at(-1) !== at) visited.push(at);
+    await page.keyboard.press('Tab');
+  }
+  return visited;
+}
+
 async function fillIn(page: Page): Promise<void> {
   await page.evaluate('for (const d of document.querySelectorAll("details")) d.open = true');
   for (const [id, text] of Object.entries(typed)) await page.fill(`#${id}`, text);
   for (const [id, value] of Object.entries(chosen)) await page.selectOption(`#${id}`, value);
 }
+
+/**
+ * How long an answer takes after a key, and how long the page takes to lay itself out anew and show it, by the clock of the
+ * page: medians of twenty, ms. Printed for docs/performance.md where MEASURE is set; no test, since it depends on the machine.
+ */
+const measured = (page: Page): Promise<string> =>
+  page.evaluate(`(async () => {
+    const median = (of) => of.sort((a, b) => a - b)[Math.floor(of.length / 2)];
+    const frame = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+    const field = document.getElementById('wallsOutside');
+    const [answers, plans, renders] = [[], [], []];
+    for (let k = 0; k < 20; k++) {
+      const from = performance.now();
+      field.value = String(10 + k);
+      field.dispatchEvent(new Event('input', { bubbles: true }));
+      const count = window.sent.length;
+      while (window.sent.length === count || !window.settled()) await new Promise((done) => setTimeout(done, 1));
+      answers.push(window.told.at(-1).at - from);
+      plans.push(window.told.at(-1).at - window.sent.at(-1).at);
+      await frame();
+      const start = performance.now();
+      document.body.style.fontSize = k % 2 ? '1rem' : '1.01rem';
+      await frame();
+      renders.push(performance.now() - start);
+    }
+    const [answer, plan, render] = [answers, plans, renders].map(median);
+    return 'answer ' + answer + ' ms, of it plan ' + plan + ' ms; rendering ' + render + ' ms; plan over rendering ' + plan / render;
+  })()`);
 
 test.skipIf(chromiumPath === undefined)(
   'the form asks every question, plans while it is filled in, and names what is wrong beside its field',
@@ -57,6 +125,7 @@ test.skipIf(chromiumPath === undefined)(
         const contentType = types[pathname.split('.').at(-1) ?? ''] ?? 'application/json';
         return route.fulfill({ contentType, body: readFileSync(path, 'utf8') });
       });
+      await page.addInitScript(listenIn);
       await page.goto('http://page.test/docs/examples/form.html');
       await page.waitForSelector('#earthing');
       expect(await page.locator('.field').count()).toBe(questionnaire().length);
@@ -68,12 +137,47 @@ test.skipIf(chromiumPath === undefined)(
       expect(await page.evaluate('document.activeElement.id')).toBe('date');
       await page.waitForFunction('/Still needed/.test(document.getElementById("answer").textContent)');
 
+      const inOrder = await page.$$eval('.field input, .field select', (all) => all.map((e) => e.id));
+      expect(await walk(page)).toEqual(inOrder);
+
       await fillIn(page);
       await page.waitForFunction('/mm² *;|mm²;|open/.test(document.getElementById("answer").textContent)', undefined, {
         timeout: 60_000,
       });
       expect(await page.textContent('#answer strong')).toMatch(/Not decided yet|Not like this|Yes/);
       expect(await page.locator('#next li').count()).toBeGreaterThan(0);
+
+      // several keys in one go are one question at most each, and what is shown in the end is the answer to the last
+      await settled(page);
+      const before = await page.evaluate<number>('window.sent.length');
+      await page.focus('#wallsOutside');
+      await page.keyboard.type('12345678');
+      await page.keyboard.press('Control+A');
+      await page.keyboard.type('19');
+      await settled(page);
+      const { sent, told } = await page.evaluate<Record<'sent' | 'told', { number: number; at: number }[]>>(
+        '({ sent: window.sent, told: window.told })',
+      );
+      expect(sent.length - before).toBeLessThanOrEqual(11);
+      // an answer each, and another where what could be put right is sought
+      expect(told.length).toBeLessThanOrEqual(2 * sent.length);
+      const numbers = told.map((t) => t.number);
+      expect(numbers).toEqual([...numbers].sort((a, b) => a - b));
+      expect(numbers.at(-1)).toBe(sent.at(-1)?.number);
+
+      // an answer to what was typed before comes too late, and is not shown
+      const hearing = (number: string, verdict: string) =>
+        page.evaluate<string[]>(`(() => {
+          const shown = () => document.getElementById('answer').textContent;
+          const before = shown();
+          window.hear({ data: { ...window.told.at(-1), number: window.told.at(-1).number ${number}, verdict: '${verdict}' } });
+          return [before, shown()];
+        })()`);
+      const [asWas, late] = await hearing('- 1', 'late');
+      expect(late).toBe(asWas);
+      expect((await hearing('', 'in time'))[1]).toContain('in time');
+
+      if (process.env.MEASURE) process.stdout.write(`${await measured(page)}\n`);
 
       await page.fill('#mainFuse', '80 V');
       await page.waitForFunction('document.getElementById("mainFuse-problem").textContent !== ""');

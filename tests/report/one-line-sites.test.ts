@@ -20,7 +20,7 @@ it('every board along a riser is drawn, tapped from one line', () => {
 });
 it('many new circuits that look alike stand as one, with their number', () => {
   const svg = diagram('car-park');
-  expect(svg.match(/10 x deck/g)).toHaveLength(20);
+  expect(svg.match(/10 × deck/g)).toHaveLength(20);
   const width = Number(/viewBox="0 0 (\d+)/.exec(svg)?.[1]);
   expect(width).toBeLessThan(400); // as wide as a telephone, however many there are
 });

@@ -253,7 +253,7 @@ describe('many charge points', () => {
   };
 
   it('that are alike are one chapter, by the one that is nearest to its limit', () => {
-    expect(chapters(examplePlan('flats'))).toEqual(['Charge point ‘bay 1’ to ‘bay 24’ (24)']);
+    expect(chapters(examplePlan('flats'))).toEqual(['Charge points ‘bay 1’ to ‘bay 24’ (24)']);
     // the farthest bays of the board that is farther off
     expect(said(designFile(examplePlan('flats')))).toContain('Figures and pictures of ‘bay 24’');
     expect(chapters(examplePlan('workshop'))).toHaveLength(2); // three-phase and single-phase

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { amperes, comparison, judge } from '../../src/index.js';
 import { readSurvey } from '../../src/io/index.js';
-import { type Block, planBlocks, recordBlocks, renderText } from '../../src/report/index.js';
+import { type Block, englishWords, planBlocks, recordBlocks, renderText } from '../../src/report/index.js';
 import { comparisonWords } from '../../src/report/sheet.js';
 import { recordsOf } from '../../src/site/index.js';
 import { examplePlan, planInBritain } from '../support/plan.js';
@@ -51,7 +51,10 @@ it('a margin beyond twice the limit is not told in percent, beyond ten times not
     source: { document: 'an invented rule', provenance: 'definition' },
   });
   const told = (deviceRating: number, designCurrent: number) =>
-    comparisonWords(judge(carries, { deviceRating: amperes(deviceRating), designCurrent: amperes(designCurrent) }));
+    comparisonWords(
+      judge(carries, { deviceRating: amperes(deviceRating), designCurrent: amperes(designCurrent) }),
+      englishWords,
+    );
   expect(told(40, 32)).toBe('40 A against 32 A, margin 25 %');
   expect(told(80, 32)).toBe('80 A against 32 A, 2.5 times the limit');
   expect(told(100, 10)).toBe('100 A against 10 A, 10 times the limit');

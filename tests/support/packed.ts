@@ -7,6 +7,7 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  statSync,
   symlinkSync,
   writeFileSync,
 } from 'node:fs';
@@ -18,6 +19,8 @@ import pkg from '../../package.json' with { type: 'json' };
 /** A project in a temporary folder that has the package installed. */
 export interface Project {
   readonly dir: string;
+  /** Bytes of the packed package. */
+  readonly size: number;
   /** Write a file of the project. */
   write(name: string, text: string): string;
   /** Run a program in the project; gives what it prints, and throws with it when it fails. */
@@ -34,6 +37,7 @@ export function install(change?: (manifest: Record<string, unknown>) => void): P
   const dir = mkdtempSync(join(tmpdir(), 'ohmwright-'));
   execFileSync('npm', ['pack', '--silent', '--ignore-scripts', '--pack-destination', dir], { stdio: 'pipe' });
   const tarball = readdirSync(dir).find((f) => f.endsWith('.tgz')) ?? '';
+  const { size } = statSync(join(dir, tarball));
   const home = join(dir, 'node_modules', 'ohmwright');
   mkdirSync(home, { recursive: true });
   execFileSync('tar', ['xzf', join(dir, tarball), '-C', home, '--strip-components=1']);
@@ -48,6 +52,7 @@ export function install(change?: (manifest: Record<string, unknown>) => void): P
   writeFileSync(join(dir, 'package.json'), '{ "private": true, "type": "module" }');
   return {
     dir,
+    size,
     write(name, text) {
       writeFileSync(join(dir, name), text);
       return join(dir, name);

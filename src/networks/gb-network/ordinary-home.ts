@@ -45,6 +45,52 @@ export const ordinaryHome: AssumptionSet = {
         'Measure Z_e at the main switch, the earthing conductor disconnected, before anything is connected; above 0.8 Ω measure it anew, and have the distributor confirm it.',
     },
     {
+      id: 'external-impedance-tt',
+      fact: 'supply.externalImpedance',
+      // where a resistance of the electrode is stated, 200 Ω are not taken for it
+      when: { 'supply.system': 'TT', 'supply.electrode': false },
+      value: 221,
+      source: {
+        document: 'ENA ER P23/1',
+        edition: '1991',
+        clause: 'Table 1',
+        provenance: 'one-source',
+        note: '21 Ω without the electrode of the installation, and 200 Ω for it; superseded by P23/2:2018',
+      },
+      confirm:
+        'Measure Z_e at the main switch, the earthing conductor disconnected from bonding and metal that is in the ground.',
+    },
+    {
+      id: 'electrode-tt',
+      fact: 'supply.electrode',
+      when: { 'supply.system': 'TT' },
+      value: { resistance: 200 },
+      source: {
+        document: 'BS 7671',
+        clause: 'Table 41.5, note 2',
+        provenance: 'two-sources',
+        note: 'the largest resistance that is taken for stable',
+      },
+      confirm: 'Measure the electrode alone, disconnected from the installation: at most 200 Ω.',
+    },
+    {
+      id: 'earthing-conductor-tt',
+      fact: 'supply.earthingConductor',
+      when: { 'supply.system': 'TT' },
+      value: 16,
+      source: { document: 'physics', provenance: 'common-practice' },
+      confirm: 'Read the size of the earthing conductor to the electrode: 16 mm².',
+    },
+    {
+      id: 'earthing-conductor-buried',
+      fact: 'supply.earthingConductorLaid',
+      when: { 'supply.system': 'TT' },
+      value: 'buried-against-corrosion',
+      source: { document: 'physics', provenance: 'common-practice' },
+      confirm:
+        'Follow the earthing conductor to the electrode: sheathed where it is buried, and its clamp within reach.',
+    },
+    {
       id: 'prospective-current',
       fact: 'supply.prospectiveCurrent',
       when: { 'supply.phases': 1 },

@@ -5,7 +5,9 @@ import { quotationOf } from '../../site/price.js';
 import { wholeJob } from '../../site/whole-job.js';
 import { formatIn } from '../../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
+import { fieldTitle } from '../plan-supply.js';
 import { hoursWords } from '../plan-work.js';
+import { factOf, obtainOf } from '../unknown.js';
 import { alike, controlsOf, namesOf, type Page, type PageOptions, page, settingOf } from './parts.js';
 
 /** What a customer can answer or photograph; everything else is found out by the firm. */
@@ -46,7 +48,9 @@ function get({ option, words: { customer: w }, words }: Page): readonly Block[] 
     ...list([
       ...points,
       // the title says that there is a load control
-      ...option.changes.filter((c) => !controls.some(({ name }) => c.includes(name))).map((change) => w.beside(change)),
+      ...option.changes
+        .filter((c) => !controls.some(({ name }) => c.includes(name)))
+        .map((change) => w.beside(words.said(change, 'change'))),
       ...(controls.length > 0 ? [w.held] : []),
       ...(slowest?.seconds === undefined
         ? []
@@ -69,10 +73,12 @@ function where({ option, words: { customer: w }, words }: Page): readonly Block[
             words,
           ),
           boardOf(kind.first),
-          kind.first.run.stretches.map((s) => s.name).join(', '),
+          kind.first.run.stretches.map((s) => s.name),
         ),
       ),
-      ...(outletHeight?.state === 'known' ? [w.height(formatIn(outletHeight.value, 'm'), mounting)] : []),
+      ...(outletHeight?.state === 'known'
+        ? [w.height(formatIn(outletHeight.value, 'm'), mounting && words.long.label(mounting))]
+        : []),
     ]),
   ];
 }
@@ -95,16 +101,23 @@ function cost({ option, words: { customer: w }, words }: Page, book: PriceBook |
       ],
       [1],
     ),
-    ...(open.length > 0 ? [paragraph(w.price.open(open.join('; ')))] : []),
+    ...(open.length > 0 ? [paragraph(w.price.open(open.map((what) => words.said(what, 'item')).join('; ')))] : []),
   ];
 }
 
-function need({ option, words: { customer: w } }: Page): readonly Block[] {
+function need({ option, words }: Page): readonly Block[] {
+  const { customer: w } = words;
   const open = option.unknown.filter((u) => u.decides);
-  const asked = open.flatMap(({ fact, obtain }) => (forCustomer(obtain) ? [w.answerOf(fact, obtain)] : []));
+  const asked = open.flatMap((u) =>
+    forCustomer(u.obtain) ? [w.answerOf(factOf(u, words), obtainOf(u, words) ?? '')] : [],
+  );
   const entries = option.notification.fields.flatMap((f) =>
     'missing' in f && forCustomer(f.missing)
-      ? [f.missing.includes('customer') ? f.title : w.entry(f.title, f.missing)]
+      ? [
+          f.missing.includes('customer')
+            ? fieldTitle(f, words)
+            : w.entry(fieldTitle(f, words), words.said(f.missing, `obtain:${f.id}`)),
+        ]
       : [],
   );
   const named = [...asked, ...entries].slice(0, MOST);
@@ -148,7 +161,7 @@ export function customerPage(plan: Plan, options: PageOptions = {}): readonly Bl
       kind: 'answer',
       verdict: option.overall.verdict,
       words: words.customer.answer[option.overall.verdict],
-      text: `${option.title}.`,
+      text: `${words.said(option.title, `option:${option.id}`)}.`,
     }),
     (of) => {
       const { option, words } = of;
@@ -162,7 +175,7 @@ export function customerPage(plan: Plan, options: PageOptions = {}): readonly Bl
         ...get(of),
         ...where(of),
         heading(2, w.when),
-        ...list([w.after[option.notification.decision.route], w.hours(hoursWords(option.hours))]),
+        ...list([w.after[option.notification.decision.route], w.hours(hoursWords(option.hours, words))]),
         ...cost(of, options.prices),
         ...need(of),
         ...(others > 0 ? [paragraph(w.others(others))] : []),

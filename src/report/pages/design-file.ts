@@ -1,100 +1,100 @@
 import type { CheckResult } from '../../core/index.js';
-import { type AspectVerdict, aspectTitles } from '../../design/assessment.js';
+import type { AspectVerdict } from '../../design/assessment.js';
 import { pathTo } from '../../installation/index.js';
-import { deviceWords } from '../../installation/ordering.js';
-import { runsOf } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { wholeJob } from '../../site/whole-job.js';
 import { type Block, type Cell, grid, heading, list, paragraph } from '../block.js';
-import { answerBlock, disagreements, type PlanReportOptions, toDecideBlocks } from '../plan.js';
-import { checkRow } from '../plan-checks.js';
-import { cableOf, candidates, circuitWords, earthingBlocks, timeCurrent, voltageAlong } from '../plan-circuits.js';
+import { answerBlock, diagramOf, disagreements, type PlanReportOptions, toDecideBlocks } from '../plan.js';
+import { checkRow, resultWords, titleOf } from '../plan-checks.js';
+import {
+  cableOf,
+  candidates,
+  circuitWords,
+  earthingBlocks,
+  protectionOf,
+  timeCurrent,
+  voltageAlong,
+} from '../plan-circuits.js';
 import { chargeBlocks, nightBlocks } from '../plan-night.js';
 import { stageBlocks } from '../plan-stages.js';
-import { ampsOf, conditionWords, demandFigure } from '../plan-supply.js';
-import { hoursWords } from '../plan-work.js';
+import { ampsOf, demandFigure, demandTable } from '../plan-supply.js';
+import { hoursTable } from '../plan-work.js';
 import { comparisonWords, sheetBlocks } from '../sheet.js';
-import { oneLineDiagram } from '../svg/index.js';
-import { type Alike, alike, capital, namesOf, type Page, page, worstOfEach } from './parts.js';
+import type { ReportWords } from '../words/pages.js';
+import { type Alike, alike, namesOf, type Page, page, worstOfEach } from './parts.js';
 
-const HEAD = ['verdict', 'requirement', 'figures', 'where it stands'];
 const judged = (r: CheckResult): boolean => r.verdict !== 'not-required';
 const passes = (r: CheckResult): boolean => r.verdict === 'pass';
 
 /** Requirements that are met in a line: how many, and the one that is nearest to its limit. */
-function metLine(title: string, met: readonly CheckResult[]): readonly (readonly Cell[])[] {
+function metLine(title: string, met: readonly CheckResult[], w: ReportWords): readonly (readonly Cell[])[] {
   const [tightest] = [...met].sort(
     (a, b) => (a.margin ?? Number.POSITIVE_INFINITY) - (b.margin ?? Number.POSITIVE_INFINITY),
   );
   if (!tightest) return [];
-  const figures = tightest.margin === undefined ? '' : `${tightest.title}: ${comparisonWords(tightest)}`;
-  return [[{ verdict: 'pass' }, title, `${met.length} met${figures ? `; nearest to its limit: ${figures}` : ''}`, '']];
+  const figures = tightest.margin === undefined ? '' : resultWords(tightest, w);
+  return [[{ verdict: 'pass' }, title, w.long.met(met.length, figures), '']];
 }
 
 /** Results by group: what passes as one line a group, everything else in full; of several sections the worst. */
 function folded(
   groups: readonly { readonly title: string; readonly results: readonly CheckResult[] }[],
+  w: ReportWords,
 ): readonly Block[] {
-  const rows = (weight: CheckResult['weight'], full: (r: CheckResult) => boolean) =>
+  const rows = (weight: CheckResult['weight']) =>
     groups.flatMap(({ title, results }) => {
       const worst = worstOfEach(results.filter((r) => r.weight === weight && judged(r)));
-      return [...worst.filter((r) => !passes(r) && full(r)).map(checkRow), ...metLine(title, worst.filter(passes))];
+      return [
+        ...worst.filter((r) => !passes(r)).map((r) => checkRow(r, w)),
+        ...metLine(title, worst.filter(passes), w),
+      ];
     });
-  return [
-    ...grid(
-      'Rules; of several sections or circuits the worst',
-      HEAD,
-      rows('rule', () => true),
-    ),
-    ...grid(
-      'Advice',
-      HEAD,
-      rows('advice', () => true).filter(([verdict]) => typeof verdict === 'object' && verdict.verdict !== 'pass'),
-    ),
-  ];
+  const open = rows('advice').filter(([verdict]) => typeof verdict === 'object' && verdict.verdict !== 'pass');
+  return [...grid(w.long.worst, w.long.head, rows('rule')), ...grid(w.long.advice, w.long.head, open)];
 }
 
 /** Results of circuits by the groups of the wiring code. */
-function byAspect(aspects: readonly AspectVerdict[], results: readonly CheckResult[]) {
+function byAspect(aspects: readonly AspectVerdict[], results: readonly CheckResult[], w: ReportWords) {
   return aspects.map(({ aspect, checks }) => ({
-    title: aspectTitles[aspect],
+    title: w.long.aspects[aspect],
     results: results.filter((r) => checks.includes(r.check)),
   }));
 }
 
-function supply({ option }: Page): readonly Block[] {
+function supply({ option, words: w }: Page): readonly Block[] {
   const { demand, limiter, results, overall } = option.supply;
-  const known = demand.methods.filter((m) => m.lines.length > 0);
-  const without = demand.methods.length - known.length;
+  const { supply: words } = w.long;
+  const { governing } = demand;
   return [
-    heading(2, 'Supply'),
-    { kind: 'verdict', verdict: overall.verdict, text: 'the supply carries house and charge points' },
-    paragraph(`The demand is taken by: ${demand.governing.title}. Load limiter: ${limiter.because}.`),
-    ...grid(
-      `Maximum demand${without > 0 ? `; ${without} more methods do not apply here` : ''}`,
-      ['method', 'line', 'without charge points', 'with charge points'],
-      known.flatMap((m) => m.lines.map((l) => [m.title, l.line, ampsOf(l.existing), ampsOf(l.demand)])),
-      [2, 3],
+    heading(2, words.title),
+    { kind: 'verdict', verdict: overall.verdict, text: words.carries },
+    paragraph(
+      `${words.takenBy(w.said(governing.title, `method:${governing.method}`))} ${words.limiter(w.said(limiter.because, 'limiter'))}`,
     ),
-    ...demandFigure(option),
-    ...folded([
-      { title: 'Supply', results },
-      { title: 'Load control at the origin', results: option.control },
-    ]),
+    ...demandTable(option, w),
+    ...demandFigure(option, w),
+    ...folded(
+      [
+        { title: words.title, results },
+        { title: words.control, results: option.control },
+      ],
+      w,
+    ),
   ];
 }
 
-function operator({ option }: Page): readonly Block[] {
+function operator({ option, words: w }: Page): readonly Block[] {
   const { decision } = option.notification;
+  const { operator: words } = w.long;
   const open = worstOfEach(decision.results.filter((r) => judged(r) && !passes(r)));
   const met = worstOfEach(decision.results).filter(passes).length;
   return [
-    heading(2, 'Network operator'),
-    paragraph(`Route: ${decision.route.replaceAll('-', ' ')}. The entries of its form are on the operator’s page.`),
+    heading(2, words.title),
+    paragraph(`${words.route(w.long.label(decision.route))} ${words.entries}`),
     ...grid(
-      `What decides the route; ${met} more conditions are met`,
-      ['', 'condition', 'figures', 'where it stands'],
-      open.map((r) => [conditionWords[r.verdict], ...checkRow(r).slice(1)]),
+      words.decidesMet(met),
+      words.head,
+      open.map((r) => [words.judged[r.verdict], ...checkRow(r, w).slice(1)]),
     ),
   ];
 }
@@ -102,12 +102,12 @@ function operator({ option }: Page): readonly Block[] {
 type Feeder = Page['option']['feeders'][number];
 
 /** Feeders that are built alike and end alike, together. */
-function alikeFeeders({ option }: Page): readonly (readonly Feeder[])[] {
+function alikeFeeders({ option, words }: Page): readonly (readonly Feeder[])[] {
   const found = new Map<string, Feeder[]>();
   for (const f of option.feeders) {
     const run = pathTo(option.installation, f.run)?.run;
     const key = JSON.stringify([
-      run && [cableOf(run), deviceWords(run), run.lines],
+      run && [cableOf(run, words), protectionOf(run, words), run.lines],
       f.assessment.aspects,
       f.overall.verdict,
     ]);
@@ -118,35 +118,37 @@ function alikeFeeders({ option }: Page): readonly (readonly Feeder[])[] {
 
 /** What feeders carry, and whether they are in order with the charge points behind them. */
 function feeders(of: Page): readonly Block[] {
+  const { words: w } = of;
+  const { feeder: words } = w.long;
   return alikeFeeders(of).flatMap((kind) => {
     const [first] = kind as [Feeder];
-    const names = kind.flatMap((f) => [f.run, ...(f.alike ?? [])]).join(', ');
+    const names = kind.flatMap((f) => [f.run, ...(f.alike ?? [])]);
+    const assessed = kind.flatMap((f) => f.assessment.results);
     return [
-      heading(2, /^feeder\b/i.test(names) ? capital(names) : `Feeder ${names}`),
+      heading(2, words.title(names.join(', '))),
       {
         kind: 'verdict',
         verdict: first.overall.verdict,
-        text: `carries what it feeds, new charge points included${names.includes(', ') ? ': each of them' : ''}`,
+        text: names.length > 1 ? words.eachCarries : words.carries,
       } as const,
       ...list(
-        kind.map(
-          ({ run, demand }) =>
-            `${capital(run)}: ${ampsOf(demand.worst)} on its most loaded line, ${ampsOf(demand.existing)} of it without the charge points; it carries ${ampsOf(demand.limit)}.`,
+        kind.map(({ run, demand }) =>
+          words.loaded(run, ampsOf(demand.worst, w), ampsOf(demand.existing, w), ampsOf(demand.limit, w)),
         ),
       ),
-      ...folded([
-        { title: 'Demand', results: kind.flatMap((f) => f.demand.results) },
-        ...byAspect(
-          first.assessment.aspects,
-          kind.flatMap((f) => f.assessment.results),
-        ),
-      ]),
+      ...folded(
+        [
+          { title: words.demand, results: kind.flatMap((f) => f.demand.results) },
+          ...byAspect(first.assessment.aspects, assessed, w),
+        ],
+        w,
+      ),
     ];
   });
 }
 
 /** Charge points that are alike: the circuit of the one that is nearest to a limit stands for them. */
-function chapter({ points }: Alike, { option, words }: Page): readonly Block[] {
+function chapter({ points }: Alike, { option, words: w }: Page): readonly Block[] {
   const tightest = (r: readonly CheckResult[]): number =>
     Math.min(...r.map((x) => x.margin ?? Number.POSITIVE_INFINITY));
   const drop = (p: Alike['first']): number => {
@@ -156,30 +158,24 @@ function chapter({ points }: Alike, { option, words }: Page): readonly Block[] {
   const [worst] = [...points].sort(
     (a, b) => drop(b) - drop(a) || tightest(a.assessment.results) - tightest(b.assessment.results),
   ) as [Alike['first']];
+  const names = points.map((p) => p.point);
+  const assessed = points.flatMap((p) => p.assessment.results);
   return [
-    heading(
-      2,
-      namesOf(
-        points.map((p) => p.point),
-        words,
-      ),
+    heading(2, namesOf(names, w)),
+    { kind: 'verdict', verdict: worst.assessment.overall.verdict, text: circuitWords(worst, w) },
+    ...(points.length > 1 ? [paragraph(w.long.point.figuresOf(worst.point))] : []),
+    ...chargeBlocks(worst, option.night, w),
+    ...folded(
+      [
+        { title: w.long.point.cables, results: points.flatMap((p) => p.cableResults) },
+        ...byAspect(worst.assessment.aspects, assessed, w),
+      ],
+      w,
     ),
-    { kind: 'verdict', verdict: worst.assessment.overall.verdict, text: circuitWords(worst) },
-    ...(points.length > 1
-      ? [paragraph(`Figures and pictures of ‘${worst.point}’, which has the largest voltage drop; verdicts of all.`)]
-      : []),
-    ...chargeBlocks(worst, option.night),
-    ...folded([
-      { title: 'Cables that may be used', results: points.flatMap((p) => p.cableResults) },
-      ...byAspect(
-        worst.assessment.aspects,
-        points.flatMap((p) => p.assessment.results),
-      ),
-    ]),
-    ...voltageAlong(worst),
-    ...timeCurrent(worst),
-    ...candidates(worst),
-    ...earthingBlocks(worst),
+    ...voltageAlong(worst, w),
+    ...timeCurrent(worst, w),
+    ...candidates(worst, w),
+    ...earthingBlocks(worst, w),
   ];
 }
 
@@ -204,44 +200,34 @@ function chapter({ points }: Alike, { option, words }: Page): readonly Block[] {
 export function designFile(plan: Plan, options: PlanReportOptions = {}): readonly Block[] {
   return page(
     plan,
-    options.option === undefined ? {} : { option: options.option },
-    () => (job) => `Design file: ${job}`,
-    ({ option }) => answerBlock(option),
+    options,
+    ({ long }) => long.title,
+    ({ option, words }) => answerBlock(option, words),
     (of) => {
-      const { option } = of;
+      const { option, words: w } = of;
+      const { long } = w;
       return [
-        { kind: 'contents', title: 'Contents' },
-        ...disagreements(option),
-        ...list(worstOfEach(option.overall.failed).map((r) => `Not met: ${r.title} (${comparisonWords(r)})`)),
-        ...toDecideBlocks(plan, option),
+        { kind: 'contents', title: long.contents },
+        ...disagreements(option, w),
+        ...list(worstOfEach(option.overall.failed).map((r) => long.notMet(titleOf(r, w), comparisonWords(r, w)))),
+        ...toDecideBlocks(plan, option, w),
         ...supply(of),
-        ...stageBlocks(option),
+        ...stageBlocks(option, w),
         ...operator(of),
-        {
-          kind: 'figure',
-          svg: oneLineDiagram(
-            option.installation,
-            `${plan.about.title}: one-line diagram`,
-            option.points.flatMap(runsOf),
-          ),
-          caption: 'One-line diagram; what is new is framed.',
-        },
+        diagramOf(plan, option, w),
         ...feeders(of),
-        ...nightBlocks(option.night),
+        ...nightBlocks(option.night, w),
         ...alike(option.points).flatMap((kind) => chapter(kind, of)),
-        heading(2, 'Hours'),
-        ...grid(
-          'Likely, and least to most. Common practice, no source; a firm replaces it with its own',
-          ['task', 'hours'],
-          [
-            ...wholeJob(option).hours.tasks.map((t) => [t.task, t.gaps ? 'open' : hoursWords(t)]),
-            [option.hours.complete ? 'in all' : 'in all, what is open left out', hoursWords(option.hours)],
-          ],
-          [1],
+        heading(2, long.work.hours),
+        ...hoursTable(
+          { ...option.hours, tasks: wholeJob(option).hours.tasks },
+          w,
+          long.work.hoursHead.slice(0, 2),
+          () => [],
         ),
-        heading(2, 'Cautions'),
-        ...list(option.cautions),
-        ...(options.sheet && option.sheet ? sheetBlocks(option.sheet) : []),
+        heading(2, long.cautions),
+        ...list(option.cautions.map((c) => w.said(c, 'caution'))),
+        ...(options.sheet && option.sheet ? sheetBlocks(option.sheet, 2, w) : []),
       ];
     },
   );

@@ -1,16 +1,18 @@
-import type { CheckResult } from '../../core/index.js';
 import { pathTo, type Run } from '../../installation/index.js';
-import { deviceWords, separateResidual } from '../../installation/ordering.js';
+import { separateResidual } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
 import { inGround } from '../../site/trench.js';
 import { wholeJob } from '../../site/whole-job.js';
 import { formatIn } from '../../units/index.js';
 import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
-import { cableOf, circuitWords } from '../plan-circuits.js';
-import { standsFor } from '../plan-conditions.js';
-import { quantityOf } from '../plan-work.js';
+import { titleOf } from '../plan-checks.js';
+import { cableOf, circuitWords, earthingOf, protectionOf } from '../plan-circuits.js';
+import { conditionWords, standsFor } from '../plan-conditions.js';
+import { itemWords, quantityOf } from '../plan-work.js';
 import { comparisonWords } from '../sheet.js';
 import { routePicture } from '../svg/index.js';
+import { factOf, obtainOf } from '../unknown.js';
+import type { ReportWords } from '../words/pages.js';
 import { order } from './order.js';
 import {
   type Alike,
@@ -18,7 +20,6 @@ import {
   capital,
   chargePointsOf,
   controlsOf,
-  earthingOf,
   namesOf,
   type Page,
   type PageOptions,
@@ -27,22 +28,27 @@ import {
   settingOf,
   worstOfEach,
 } from './parts.js';
-import type { ReportWords } from './words.js';
 
 /** Open facts that are named on the page; the design file has them all. */
 const MOST = 12;
 
 /** What has to be known or confirmed before anybody installs. */
-function first({ option, words: { installer: w, customer } }: Page): readonly Block[] {
+function first({ option, words }: Page): readonly Block[] {
+  const { installer: w, customer } = words;
   const open = option.unknown.filter((u) => u.decides);
   const before = option.beforeWork.filter((b) => b.state === 'in-the-way' || b.whom !== 'customer');
   return [
-    ...(before.length > 0 ? [heading(2, w.before), ...list(before.map((b) => `${b.words}.`))] : []),
+    ...(before.length > 0
+      ? [heading(2, w.before), ...list(before.map((b) => `${words.said(b.words, `before:${b.id}`)}.`))]
+      : []),
     ...(open.length > 0
       ? [
           heading(2, w.open),
           ...list([
-            ...open.slice(0, MOST).map((u) => (u.obtain === undefined ? u.fact : customer.answerOf(u.fact, u.obtain))),
+            ...open.slice(0, MOST).map((u) => {
+              const obtain = obtainOf(u, words);
+              return obtain === undefined ? factOf(u, words) : customer.answerOf(factOf(u, words), obtain);
+            }),
             ...(open.length > MOST ? [customer.more(open.length - MOST)] : []),
           ]),
         ]
@@ -54,7 +60,10 @@ function first({ option, words: { installer: w, customer } }: Page): readonly Bl
           ...grid(
             '',
             w.confirmHead,
-            option.conditions.map((c) => [c.title, c.words, standsFor(c) ?? w.asAssumed, c.confirm, '']),
+            option.conditions.map((c) => {
+              const { title, assumed, confirm } = conditionWords(c, words);
+              return [title, assumed, standsFor(c, words) ?? w.asAssumed, confirm, ''];
+            }),
             [],
             [4],
           ),
@@ -80,7 +89,7 @@ function circuit(
   several: boolean,
   { option, words: { installer: w }, words }: Page,
 ): readonly Block[] {
-  const earthing = earthingOf(point);
+  const earthing = earthingOf(point, words);
   const setting = settingOf(point);
   const lengths = points.flatMap((p) => (p.design.lengths?.intervals ?? []).slice(-1).map((i) => i.to.value as number));
   return [
@@ -97,8 +106,8 @@ function circuit(
       : []),
     ...list([
       // of one kind of circuit the answer says it
-      ...(several ? [w.cable(cableOf(point.run)), w.device(deviceWords(point.run))] : []),
-      ...separateResidual(point.run).map(w.device),
+      ...(several ? [w.cable(cableOf(point.run, words)), w.device(protectionOf(point.run, words))] : []),
+      ...separateResidual(point.run).map((device) => w.device(words.said(device, 'device'))),
       ...(setting === undefined ? [] : [w.setting(setting)]),
       ...(point.earthing.length === 0 ? [] : [earthing === undefined ? w.earthingOpen : w.earthing(earthing)]),
       // on a single phase there is nothing to choose
@@ -125,7 +134,7 @@ function sections(runs: readonly Run[], { words }: Page): readonly (readonly str
         'm',
       ) || words.installer.openQuantity,
       s.method.state === 'known' ? s.method.value : words.installer.openQuantity,
-      s.containment ?? '',
+      s.containment === undefined ? '' : words.long.label(s.containment),
       over(
         same.map((x) => x?.depth),
         'm',
@@ -153,7 +162,11 @@ function routeFigure(run: Run, from: string, title: string, words: ReportWords):
   if (drawn.length < run.stretches.length || drawn.length < 2) return [];
   const to = chargePointsOf(run)[0]?.id ?? run.id;
   return [
-    { kind: 'figure', svg: routePicture({ title, from, to, sections: drawn }), caption: words.installer.routeNote },
+    {
+      kind: 'figure',
+      svg: routePicture({ title, from, to, sections: drawn, words: words.pictures }),
+      caption: words.installer.routeNote,
+    },
   ];
 }
 
@@ -187,21 +200,23 @@ function feeders(of: Page): readonly Block[] {
     if (!run) return [];
     return [
       heading(3, [id, ...others].map(tester.circuit).join(', ')),
-      ...list([w.cable(cableOf(run)), w.device(deviceWords(run)), w.lines(linesOf(run))]),
+      ...list([w.cable(cableOf(run, words)), w.device(protectionOf(run, words)), w.lines(linesOf(run))]),
       ...grid('', w.routeHead, sections([run], of)),
     ];
   });
 }
 
 /** Advice that is not met, and cables for which a maker is asked first. */
-function heed({ option, words: { installer: w } }: Page): readonly Block[] {
+function heed({ option, words }: Page): readonly Block[] {
+  const { installer: w } = words;
   const results = option.points.flatMap((p) => p.assessment.results);
-  const because = (r: CheckResult) => comparisonWords(r);
   const advice = worstOfEach(results.filter((r) => r.weight === 'advice' && r.verdict === 'fail'));
   const asked = option.points.flatMap(({ letThroughFirst: ask }) =>
-    ask ? [w.asked(formatIn(ask.area, 'mm²'), formatIn(ask.rating, 'A'), ask.obtain)] : [],
+    ask
+      ? [w.asked(formatIn(ask.area, 'mm²'), formatIn(ask.rating, 'A'), words.said(ask.obtain, 'obtain:letThrough'))]
+      : [],
   );
-  const items = [...advice.map((r) => w.heeded(r.title, because(r))), ...new Set(asked)];
+  const items = [...advice.map((r) => w.heeded(titleOf(r, words), comparisonWords(r, words))), ...new Set(asked)];
   return items.length > 0 ? [heading(2, w.heed), ...list(items)] : [];
 }
 
@@ -234,7 +249,10 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         kind: 'answer',
         verdict: option.overall.verdict,
         words: words.installer.answer[option.overall.verdict],
-        text: kinds.length === 1 && kind ? `${capital(circuitWords(kind.first))}.` : `${option.title}.`,
+        text:
+          kinds.length === 1 && kind
+            ? `${capital(circuitWords(kind.first, words))}.`
+            : `${words.said(option.title, `option:${option.id}`)}.`,
       };
     },
     (of) => {
@@ -245,14 +263,14 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         ...list(
           worstOfEach(option.overall.failed)
             .slice(0, MOST)
-            .map((r) => w.failed(r.title, comparisonWords(r))),
+            .map((r) => w.failed(titleOf(r, words), comparisonWords(r, words))),
         ),
         ...first(of),
         heading(2, w.circuit),
         ...kinds.flatMap((kind) => circuit(kind, kinds.length > 1, of)),
         ...list(
           controlsOf(option.installation).flatMap(({ name, limit }) =>
-            limit.state === 'known' ? [w.limiter(name, formatIn(limit.value, 'A'))] : [],
+            limit.state === 'known' ? [w.limiter(words.said(name, 'control'), formatIn(limit.value, 'A'))] : [],
           ),
         ),
         ...feeders(of),
@@ -262,7 +280,7 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         ...grid(
           '',
           w.materialHead,
-          wholeJob(option).items.map((i) => [quantityOf(i, w.openQuantity), i.words]),
+          wholeJob(option).items.map((i) => [quantityOf(i, words), itemWords(i, words)]),
           [0],
         ),
         ...heed(of),

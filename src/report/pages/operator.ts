@@ -3,21 +3,20 @@ import type { FormField } from '../../demand/form.js';
 import { pointsOfPlan } from '../../site/alike-plans.js';
 import type { Plan } from '../../site/index.js';
 import { formatIn } from '../../units/index.js';
-import { type Block, type Cell, caution, grid, heading, list, paragraph } from '../block.js';
-import { dutyWords } from '../plan-checks.js';
-import { fieldValue } from '../plan-supply.js';
+import { type Block, type Cell, grid, heading, list, paragraph } from '../block.js';
+import { cautionOf, dutyWords, titleOf } from '../plan-checks.js';
+import { fieldTitle, fieldValue } from '../plan-supply.js';
 import { comparisonWords } from '../sheet.js';
-import { namesOf, type PageOptions, page } from './parts.js';
-import type { ReportWords } from './words.js';
-
-const entryOf = (field: FormField, { operator: w }: ReportWords): string =>
-  'missing' in field ? w.missing(field.missing) : fieldValue(field.value, field.unit);
+import type { ReportWords } from '../words/pages.js';
+import { namesOf, type PageOptions, page, worstOfEach } from './parts.js';
 
 /** The figures of a condition, or how to obtain what is not known. */
-const figuresOf = (r: CheckResult): string =>
+const figuresOf = (r: CheckResult, words: ReportWords): string =>
   r.value && r.limit
     ? [r.value, r.limit].map((a) => formatIn(a.value, a.unit)).join(' / ')
-    : (r.gaps ?? []).flatMap((g) => (g.kind === 'fact' && g.obtain ? [g.obtain] : [])).join('; ') || comparisonWords(r);
+    : (r.gaps ?? [])
+        .flatMap((g) => (g.kind === 'fact' && g.obtain ? [words.said(g.obtain, `obtain:${g.fact}`)] : []))
+        .join('; ') || comparisonWords(r, words);
 
 /** A row for each kind of device that is entered alike, with what is entered of it; the rest of the form before it. */
 function form(fields: readonly FormField[], points: readonly string[], words: ReportWords): readonly Block[] {
@@ -28,11 +27,11 @@ function form(fields: readonly FormField[], points: readonly string[], words: Re
     const own = fields.filter((f) => ofDevice(f) === point);
     return own.length === 0 ? [] : [{ point, own }];
   });
-  const titleOf = (f: FormField, point: string): string =>
-    f.title.startsWith(`${point}: `) ? f.title.slice(point.length + 2) : f.title;
+  const columnOf = (f: FormField, point: string): string =>
+    words.said(f.title.startsWith(`${point}: `) ? f.title.slice(point.length + 2) : f.title, `field:${f.id}`);
   const kinds = new Map<string, { names: string[]; cells: readonly string[] }>();
   for (const { point, own } of devices) {
-    const cells = own.map((f) => entryOf(f, words));
+    const cells = own.map((f) => fieldValue(f, words));
     const kind = kinds.get(cells.join('\n')) ?? { names: [], cells };
     kind.names.push(point);
     kinds.set(cells.join('\n'), kind);
@@ -43,12 +42,12 @@ function form(fields: readonly FormField[], points: readonly string[], words: Re
     ...grid(
       '',
       w.formHead,
-      rest.map((f): readonly Cell[] => [f.title, entryOf(f, words)]),
+      rest.map((f): readonly Cell[] => [fieldTitle(f, words), fieldValue(f, words)]),
     ),
     ...(any
       ? grid(
           w.devices,
-          [w.device, ...any.own.map((f) => titleOf(f, any.point))],
+          [w.device, ...any.own.map((f) => columnOf(f, any.point))],
           [...kinds.values()].map(({ names, cells }) => [namesOf(names, words), ...cells]),
         )
       : []),
@@ -83,28 +82,33 @@ export function operatorPage(plan: Plan, options: PageOptions = {}): readonly Bl
         kind: 'answer',
         verdict: route === 'not-determined' ? 'not-determined' : 'pass',
         words: words.operator.answer[route],
-        text: meanwhile ?? `${duties.length === 1 ? duties.map(dutyWords).join() : option.title}.`,
+        text:
+          meanwhile === undefined
+            ? `${duties.length === 1 ? duties.map((d) => dutyWords(d, words)).join() : words.said(option.title, `option:${option.id}`)}.`
+            : words.said(meanwhile, 'meanwhile'),
       };
     },
     ({ option, words }) => {
       const { operator: w } = words;
       const { decision, fields } = option.notification;
-      const open = decision.results.filter((r) => r.verdict !== 'not-required' && r.verdict !== 'pass');
-      const met = decision.results.filter((r) => r.verdict === 'pass').length;
+      // of several lines the worst
+      const judged = worstOfEach(decision.results.filter((r) => r.verdict !== 'not-required'));
+      const open = judged.filter((r) => r.verdict !== 'pass');
+      const met = judged.length - open.length;
       return [
         ...(decision.duties.length > 1 || decision.meanwhile
-          ? [heading(2, w.duties), ...list(decision.duties.map(dutyWords))]
+          ? [heading(2, w.duties), ...list(decision.duties.map((d) => dutyWords(d, words)))]
           : []),
         ...form(fields, option.points.flatMap(pointsOfPlan), words),
         heading(2, w.decides),
         ...grid(
           '',
           w.decidesHead,
-          open.map((r) => [w.judged[r.verdict], r.title, figuresOf(r)]),
+          open.map((r) => [w.judged[r.verdict], titleOf(r, words), figuresOf(r, words)]),
         ),
         ...(met > 0 ? [paragraph(w.met(met))] : []),
         // the first is of the rules as a whole
-        ...decision.cautions.slice(0, 1).map(caution),
+        ...decision.cautions.slice(0, 1).map((c) => cautionOf(c, words)),
       ];
     },
   );

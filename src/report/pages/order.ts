@@ -5,7 +5,8 @@ import { hoursWords } from '../plan-work.js';
 import type { Page } from './parts.js';
 
 /** The work in its order, each task once. */
-export function order({ option, words: { installer: w, operator } }: Page): readonly Block[] {
+export function order({ option, words }: Page): readonly Block[] {
+  const { installer: w, operator } = words;
   const { route } = option.notification.decision;
   const told = route === 'no-duty' ? [] : [w.operator(operator.answer[route])];
   const { tasks } = wholeJob(option).hours;
@@ -13,11 +14,13 @@ export function order({ option, words: { installer: w, operator } }: Page): read
   const sorted = [...tasks].sort((a, b) => rank(a.task) - rank(b.task));
   const work = [
     ...(route === 'notify-after' ? [] : told),
-    ...sorted.map(({ task }) => w.tasks[task] ?? w.other(task)).filter((step) => step !== ''),
-    ...(option.remedies ?? []).map((r) => w.other(r.what)),
+    ...sorted
+      .map(({ task }) => w.tasks[task] ?? w.other(words.said(task, `task:${task}`)))
+      .filter((step) => step !== ''),
+    ...(option.remedies ?? []).map((r) => w.other(words.said(r.what, `remedy:${r.id}`))),
     ...(route === 'notify-after' ? told : []),
   ];
-  return [heading(2, w.order), ...steps([...new Set(work)]), paragraph(w.inAll(hoursWords(option.hours)))];
+  return [heading(2, w.order), ...steps([...new Set(work)]), paragraph(w.inAll(hoursWords(option.hours, words)))];
 }
 /** Tasks in the order in which they are done: common practice, no source. */
 const ORDER: readonly Task[] = [

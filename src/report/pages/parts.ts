@@ -1,14 +1,14 @@
 import type { CheckResult } from '../../core/index.js';
 import { runsOfNames } from '../../core/names.js';
 import { type Board, type ChargePoint, type Installation, pathsOf, type Run } from '../../installation/index.js';
-import { earthingWords } from '../../installation/marking.js';
 import { eachPoint } from '../../site/alike-plans.js';
 import type { OptionPlan, Plan, PointPlan } from '../../site/index.js';
 import type { PriceBook } from '../../site/price.js';
 import { formatIn } from '../../units/index.js';
-import { type Block, caution, heading, paragraph } from '../block.js';
-import { circuitWords } from '../plan-circuits.js';
-import { englishWords, type ReportWords } from './words.js';
+import { type Block, heading, paragraph, worded } from '../block.js';
+import { cautionOf } from '../plan-checks.js';
+import { circuitWords, earthingOf } from '../plan-circuits.js';
+import { englishWords, type ReportWords } from '../words/pages.js';
 
 /** What a page is made from beside the plan. */
 export interface PageOptions {
@@ -38,12 +38,13 @@ export function page(
   const { about, code } = plan;
   const option = plan.options[place];
   const top = [heading(1, title(words)(about.title))];
+  const standing = cautionOf(code.standing, words);
   const judged = paragraph(
     words.judged(about.reference, about.date, `${code.name}:${code.edition}`, about.invented === true),
   );
-  if (!option) return [...top, paragraph(words.noOption), judged, caution(code.standing)];
+  if (!option) return worded([...top, paragraph(words.noOption), judged, standing], words);
   const of = { plan, option, words };
-  return [...top, answer(of), judged, caution(code.standing), ...blocks(of)];
+  return worded([...top, answer(of), judged, standing, ...blocks(of)], words);
 }
 
 /** A text with a capital letter. */
@@ -59,15 +60,6 @@ export const controlsOf = (installation: Installation): readonly NonNullable<Boa
 /** The charge points that a circuit feeds. */
 export const chargePointsOf = ({ feeds }: Run): readonly ChargePoint[] =>
   feeds.filter((o): o is ChargePoint => o.kind === 'charge-point');
-
-/** How a charge point is earthed, in words: what is chosen, or built in; undefined where it is still to be chosen. */
-export function earthingOf({ run }: Pick<PointPlan, 'run'>): string | undefined {
-  for (const { earthing, openPenDevice: built } of chargePointsOf(run)) {
-    if (earthing) return earthingWords[earthing];
-    if (built?.state === 'known' && built.value !== 'none') return `${earthingWords[built.value]}, built in`;
-  }
-  return undefined;
-}
 
 /** Current that the charge point of a plan is set to. */
 export function settingOf({ run }: Pick<PointPlan, 'run'>): string | undefined {
@@ -85,8 +77,8 @@ export interface Alike {
 /** What two charge points have in common that stand in one chapter: everything but names, lengths and the line. */
 const likeness = (p: PointPlan): string =>
   JSON.stringify([
-    circuitWords(p),
-    earthingOf(p) ?? '',
+    circuitWords(p, englishWords),
+    earthingOf(p, englishWords) ?? '',
     p.earthing.map((e) => [e.arrangement, e.possible]),
     settingOf(p) ?? '',
     p.run.lines.length,
@@ -111,7 +103,7 @@ export function namesOf(names: readonly string[], { several, points }: ReportWor
   const words = runsOfNames(names).flatMap((run) =>
     run.length > 2 ? [several(quoted(run[0]), quoted(run.at(-1)), run.length)] : run.map(quoted),
   );
-  return points(words);
+  return points(words, names.length);
 }
 
 const ranks: Readonly<Record<string, number>> = {

@@ -1,12 +1,14 @@
 import type { PlannedReading } from '../../design/index.js';
 import { OF_NOTHING } from '../../design/planned-reading.js';
-import { deviceWords } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
 import { formatIn } from '../../units/index.js';
-import { type Block, caution, grid, heading, list, paragraph } from '../block.js';
-import { gapWords } from '../sheet.js';
+import { type Block, grid, heading, list, paragraph } from '../block.js';
+import { cautionOf } from '../plan-checks.js';
+import { protectionOf } from '../plan-circuits.js';
+import { gapsWords } from '../sheet.js';
+import { readingWords } from '../test-sheet.js';
+import type { ReportWords } from '../words/pages.js';
 import { type Alike, alike, namesOf, type Page, type PageOptions, page, rangeOf } from './parts.js';
-import type { ReportWords } from './words.js';
 
 /** A reading with its test. */
 interface Reading {
@@ -41,7 +43,7 @@ function expected(readings: readonly PlannedReading[], words: ReportWords): stri
       any.unit,
       words,
     );
-  return (readings[0]?.gaps ?? []).map(gapWords).join('; ');
+  return gapsWords(readings[0]?.gaps, words);
 }
 
 /** Whether a reading is a figure; otherwise somebody looks, and says whether it is in order. */
@@ -49,23 +51,31 @@ const isFigure = ({ expected: e, limits, gaps }: PlannedReading): boolean =>
   e !== undefined || gaps !== undefined || limits.some((l) => l.amount);
 
 /** What is said beside the figures: where Z_e is read, limits that are not for the meter, rules of thumb. */
-function besides(readings: readonly Reading[], { tester: w }: ReportWords): readonly string[] {
-  return readings.flatMap(({ reading: { id, tabulated, limits, what: words, note } }) => [
-    ...(id === 'externalLoop' && note ? [`${words}. ${note}`] : []),
-    ...limits.flatMap(({ thumb, amount, by }) =>
-      thumb && amount ? [w.thumb(by, formatIn(amount.value, amount.unit))] : [],
+function besides(readings: readonly Reading[], words: ReportWords): readonly string[] {
+  const { tester: w } = words;
+  const noted = (reading: PlannedReading) => {
+    const { what, note } = readingWords(reading, words);
+    return reading.id === 'externalLoop' && note ? [`${what}. ${note}`] : [];
+  };
+  return readings.flatMap(({ reading }) => [
+    ...noted(reading),
+    ...reading.limits.flatMap(({ thumb, amount, by }) =>
+      thumb && amount ? [w.thumb(words.said(by, 'by'), formatIn(amount.value, amount.unit))] : [],
     ),
-    ...(tabulated ? [w.tabulated(formatIn(tabulated.value, tabulated.unit))] : []),
+    ...(reading.tabulated ? [w.tabulated(formatIn(reading.tabulated.value, reading.tabulated.unit))] : []),
   ]);
 }
 
 /** A reading in short, the same in every form: by its identifier, whose end names a point, or what is read. */
-function shortName(reading: PlannedReading, { tester: w }: ReportWords): string {
-  const { id, what: words, limits } = reading;
+function shortName(reading: PlannedReading, words: ReportWords): string {
+  const { tester: w } = words;
+  const { id, what, limits } = reading;
   const key = Object.hasOwn(w.readings, id) ? id : id.replace(/-.*$/, '');
   const name = Object.hasOwn(w.readings, key) ? w.readings[key] : undefined;
   // of the first residual current device, where it is, is told by nothing else
-  const own = /^residual1At/.test(id) ? w.residual(words.replace(/^[^:]*: /, '')) : words;
+  const own = /^residual1At/.test(id)
+    ? w.residual(words.said(what.replace(/^[^:]*: /, ''), `reading:${id}`))
+    : words.said(what, `reading:${id}`);
   return name ?? (limits.some((l) => l.kind === 'must-not-trip') ? w.holds(own) : own);
 }
 
@@ -135,8 +145,7 @@ function chapter(kind: Alike, { words }: Page): readonly Block[] {
         points.map((p) => p.point),
         words,
       );
-  if (tests.gaps && tests.gaps.length > 0)
-    return [heading(2, title), paragraph(`${w.none}: ${tests.gaps.map(gapWords).join('; ')}.`)];
+  if (tests.gaps && tests.gaps.length > 0) return [heading(2, title), paragraph(w.none(gapsWords(tests.gaps, words)))];
   const readings = readingsOf(first);
   const all = points.map(readingsOf);
   const once = grid(
@@ -149,7 +158,7 @@ function chapter(kind: Alike, { words }: Page): readonly Block[] {
   return [
     heading(2, title),
     paragraph(
-      `${deviceWords(first.run)}. ${w.state(formatIn(tests.testTemperature, '°C'), tests.electronics)}${one ? '' : ` ${w.across}`}`,
+      `${protectionOf(first.run, words)}. ${w.state(formatIn(tests.testTemperature, '°C'), words.long.label(tests.electronics))}${one ? '' : ` ${w.across}`}`,
     ),
     ...readingTable(readings, all, words, one),
     ...(one ? [] : [...once, ...boxesFor(kind, 'dead', words), ...boxesFor(kind, 'live', words)]),
@@ -189,7 +198,7 @@ export function testerPage(plan: Plan, options: PageOptions = {}): readonly Bloc
       const { option, words } = of;
       const [test] = option.points.map((p) => p.tests);
       return [
-        ...(test?.cautions.slice(1) ?? []).map(caution),
+        ...(test?.cautions.slice(1) ?? []).map((c) => cautionOf(c, words)),
         ...alike(option.points).flatMap((kind) => chapter(kind, of)),
         paragraph(words.tester.signed),
       ];

@@ -1,4 +1,5 @@
 import { formatIn } from '../../units/index.js';
+import { englishWords, type ReportWords } from '../words/pages.js';
 import { END, headed, linear, MIDDLE, n, picture, text, WIDTH, wrapped } from './picture.js';
 
 /** What a picture of demand by method shows. */
@@ -14,6 +15,8 @@ export interface DemandPictureInput {
   }[];
   /** Limits that are marked, A. */
   readonly limits: readonly { readonly name: string; readonly current: number }[];
+  /** Words of the picture; English when absent. */
+  readonly words?: ReportWords['pictures'];
 }
 
 /**
@@ -33,13 +36,17 @@ export interface DemandPictureInput {
  * ```
  */
 export function demandPicture(input: DemandPictureInput): string {
+  const { demand: say } = input.words ?? englishWords.pictures;
   const head = headed(input.title);
   // the largest on top: no line then runs through the words of another
   const marked = [...new Set(input.limits.map((l) => l.current))]
     .sort((a, b) => b - a)
     .map((current) => ({
       current,
-      words: `${input.limits.flatMap((l) => (l.current === current ? [l.name] : [])).join(', ')} ${formatIn(current, 'A')}`,
+      words: say.limit(
+        input.limits.flatMap((l) => (l.current === current ? [l.name] : [])),
+        formatIn(current, 'A'),
+      ),
     }));
   const [left, right] = [10, 350];
   const top = head.bottom + 8 + 16 * marked.length;
@@ -51,7 +58,7 @@ export function demandPicture(input: DemandPictureInput): string {
   const x = linear(0, most * 1.15, left, right);
   let y = top + 4;
   const bars = input.bars.map((b) => {
-    const lines = wrapped(b.governs ? `${b.name} (governs)` : b.name, 52);
+    const lines = wrapped(b.governs ? say.governs(b.name) : b.name, 52);
     const words = lines.map((line, i) => text(left + 4, y + 13 + 15 * i, line)).join('');
     const at = y + 15 * lines.length + 4;
     y = at + 30;
@@ -71,13 +78,20 @@ export function demandPicture(input: DemandPictureInput): string {
     const place = !beyondMiddle ? x(current) + 5 : Math.max(2, x(current) - 5 - width);
     return `<path class="ink" stroke-width="1.5" stroke-dasharray="6 3" d="M${n(x(current))} ${at - 10}V${bottom}"/>${text(place, at, words)}`;
   });
-  const axis = `<path class="ink" d="M${left} ${top}V${bottom}H${right}"/>${x.ticks.map((v) => text(x(v), bottom + 16, String(v), MIDDLE)).join('')}${text((left + right) / 2, bottom + 34, 'maximum demand per line, A', MIDDLE)}`;
+  const axis = `<path class="ink" d="M${left} ${top}V${bottom}H${right}"/>${x.ticks.map((v) => text(x(v), bottom + 16, String(v), MIDDLE)).join('')}${text((left + right) / 2, bottom + 34, say.axis, MIDDLE)}`;
   const anyCut = input.bars.some((b) => b.uncut !== undefined && b.uncut > b.current);
-  const note = anyCut ? text(left, bottom + 54, 'dashed: without the load limiter') : '';
+  const note = anyCut ? text(left, bottom + 54, say.cut) : '';
   return picture(
     {
       title: input.title,
-      description: `Maximum demand by method: ${input.bars.map((b) => `${b.name} ${formatIn(b.current, 'A')}${b.uncut === undefined ? '' : `, ${formatIn(b.uncut, 'A')} without the load limiter`}`).join(', ')}; limits: ${input.limits.map((l) => `${l.name} ${formatIn(l.current, 'A')}`).join(', ')}.`,
+      description: say.about(
+        input.bars
+          .map((b) =>
+            say.bar(b.name, formatIn(b.current, 'A'), b.uncut === undefined ? undefined : formatIn(b.uncut, 'A')),
+          )
+          .join(', '),
+        input.limits.map((l) => say.limit([l.name], formatIn(l.current, 'A'))).join(', '),
+      ),
       width: WIDTH,
       height: bottom + (anyCut ? 62 : 42),
     },

@@ -1,4 +1,5 @@
 import { formatIn } from '../../units/index.js';
+import { englishWords, type ReportWords } from '../words/pages.js';
 import { axes, hatches, headed, legend, linear, lineSample, n, picture, slug, WIDTH } from './picture.js';
 
 /** What a picture of the load of a night shows. */
@@ -10,6 +11,8 @@ export interface NightLoadInput {
   readonly bands: readonly { readonly name: string; readonly current: readonly number[] }[];
   /** The limit at each step, A, or one for all. */
   readonly limit: number | readonly number[];
+  /** Words of the picture; English when absent. */
+  readonly words?: ReportWords['pictures'];
 }
 
 /** Time of day, `hh:mm`, of a minute after midnight of the first day. */
@@ -63,6 +66,7 @@ function bandPath(
  * ```
  */
 export function nightLoadPicture(input: NightLoadInput): string {
+  const { night: say } = input.words ?? englishWords.pictures;
   const head = headed(input.title);
   const area = { left: 46, right: 346, top: head.bottom + 8, bottom: head.bottom + 238 };
   const steps = input.minutes.length;
@@ -100,15 +104,21 @@ export function nightLoadPicture(input: NightLoadInput): string {
     `<rect y="-7" width="28" height="13" fill="${k === 0 ? 'currentColor' : `url(#${id}-h${(k - 1) % hatches.length})`}"${k === 0 ? ' fill-opacity=".3"' : ''} stroke="currentColor" stroke-width=".6"/>`;
   const key = legend(8, area.bottom + 56, [
     ...input.bands.map((b, k) => ({ sample: sample(k), words: b.name })),
-    { sample: lineSample('8 3', 2.5), words: 'limit' },
+    { sample: lineSample('8 3', 2.5), words: say.limit },
   ]);
   return picture(
     {
       title: input.title,
-      description: `Load from ${clock(from)} to ${clock(to)}, highest ${formatIn(Math.max(...sums, 0), 'A')} against a limit of ${formatIn(Math.max(...input.minutes.map((_, i) => limitAt(i)), 0), 'A')}; bands: ${input.bands.map((b) => b.name).join(', ')}.`,
+      description: say.about(
+        clock(from),
+        clock(to),
+        formatIn(Math.max(...sums, 0), 'A'),
+        formatIn(Math.max(...input.minutes.map((_, i) => limitAt(i)), 0), 'A'),
+        input.bands.map((b) => b.name).join(', '),
+      ),
       width: WIDTH,
       height: area.bottom + 52 + key.height,
     },
-    `<defs>${defs}</defs>${head.svg}${axes(area, x, y, { x: 'time of day', y: 'current, A' }, { x: clock })}${bands.join('')}<path class="ink" stroke-width="2.5" stroke-dasharray="8 3" d="${limit}"/>${key.svg}`,
+    `<defs>${defs}</defs>${head.svg}${axes(area, x, y, { x: say.time, y: say.current }, { x: clock })}${bands.join('')}<path class="ink" stroke-width="2.5" stroke-dasharray="8 3" d="${limit}"/>${key.svg}`,
   );
 }

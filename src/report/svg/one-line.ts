@@ -10,6 +10,7 @@ import type {
 } from '../../installation/index.js';
 import { curveWords, deviceName, hasResidual, isFuse, sizeWords } from '../../installation/marking.js';
 import { formatIn } from '../../units/index.js';
+import { englishWords, type ReportWords } from '../words/pages.js';
 import { END, headed, n, picture, text, WIDTH } from './picture.js';
 import { bar, breaker, disconnector, earth, fuse, loadEnd, meter, outlet, residual, ring, strokes } from './symbols.js';
 
@@ -19,47 +20,59 @@ const SYMBOLS = 104;
 /** How far a board stands in from the one that feeds it; deeper ones stay where there is room. */
 const [IN, DEEPEST] = [20, 110];
 
-const amps = (rating: OvercurrentDevice['rating']): string =>
+type Say = ReportWords['pictures']['oneLine'];
+
+const amps = (rating: OvercurrentDevice['rating'], say: Say): string =>
   rating.state === 'known'
     ? formatIn(rating.value, 'A')
     : rating.state === 'between'
-      ? `${rating.least} to ${rating.most} A`
-      : '? A';
-const deviceWords = (d: OvercurrentDevice): string => {
-  if (d.kind.state !== 'known') return `${amps(d.rating)}, kind ?`;
+      ? say.between(String(rating.least), formatIn(rating.most, 'A'))
+      : `${say.open} A`;
+const deviceWords = (d: OvercurrentDevice, say: Say): string => {
+  if (d.kind.state !== 'known') return say.kindOpen(amps(d.rating, say));
   const kind = d.kind.value;
-  return `${deviceName(kind)} ${amps(d.rating)}, ${curveWords(kind) ?? kind.standard}`;
+  const name = deviceName(kind);
+  const curve = curveWords(kind);
+  return say.device(
+    say.names[name] ?? name,
+    amps(d.rating, say),
+    curve === undefined ? kind.standard : say.curve(curve),
+  );
 };
-const cableWords = (r: Run): string => {
+const cableWords = (r: Run, say: Say): string => {
   const size = sizeWords(r.cable);
   // of an existing circuit the number of cores is no more known than the size
-  return size === undefined && r.existing ? 'cable ?' : `${r.cable.cores} x ${size ?? '?'}`;
+  return size === undefined && r.existing ? say.cableOpen : say.cable(r.cable.cores, size ?? say.open);
 };
-const residualWords = ({ rating, type }: ResidualDevice): string =>
-  `RCD ${rating.state === 'known' ? formatIn(rating.value, 'A') : '?'}${type.state === 'known' ? ` type ${type.value}` : ''}`;
+const residualWords = ({ rating, type }: ResidualDevice, say: Say): string =>
+  say.residual(
+    rating.state === 'known' ? formatIn(rating.value, 'A') : say.open,
+    type.state === 'known' ? type.value : undefined,
+  );
 const shorten = (words: string, most: number): string => (words.length > most ? `${words.slice(0, most - 1)}…` : words);
 /** Characters that have room from a place to the right edge, by the size of the font. */
 const room = (x: number, font = 11): number => Math.max(8, Math.floor((WIDTH - 6 - x) / (font * 0.56)));
 
 /** Drawn so far, and the height that it takes. */
 interface Sheet {
+  readonly say: Say;
   readonly parts: string[];
   y: number;
 }
 
 /** What a run is called, with what it feeds. */
-function rowName({ id, feeds }: Run): string {
+function rowName({ id, feeds }: Run, say: Say): string {
   const points = feeds.filter((o): o is ChargePoint => o.kind === 'charge-point').map((p) => p.id);
   const loads = feeds.filter((o): o is Load => o.kind === 'load').map((l) => l.id);
-  const fed = points.length > 0 ? `charge point ${points.join(', ')}` : loads.join(', ');
-  return fed === '' || id.includes(fed) || fed === id ? id : `${id}: ${fed}`;
+  const fed = points.length > 0 ? say.point(points.join(', ')) : loads.join(', ');
+  return fed === '' || id.includes(fed) || fed === id ? id : say.run(id, fed);
 }
 
 /** Rows of a board: runs to charge points that are alike, and named by numbers that count on, are one row. */
-function rowsOf(runs: readonly Run[]): readonly { readonly run: Run; readonly name: string; readonly times: number }[] {
+function rowsOf(runs: readonly Run[], say: Say): readonly { readonly run: Run; readonly name: string }[] {
   const likeness = (r: Run): string | undefined =>
     r.feeds.length === 1 && r.feeds[0]?.kind === 'charge-point'
-      ? [deviceWords(r.device), cableWords(r), r.lines.length].join()
+      ? [deviceWords(r.device, say), cableWords(r, say), r.lines.length].join()
       : undefined;
   const groups: Run[][] = [];
   for (const run of runs) {
@@ -71,14 +84,21 @@ function rowsOf(runs: readonly Run[]): readonly { readonly run: Run; readonly na
     runsOfNames(group.map((r) => r.feeds[0]?.id ?? r.id)).flatMap((names) => {
       const of = names.map((name) => group.find((r) => (r.feeds[0]?.id ?? r.id) === name) as Run);
       return names.length > 2 && of[0]
-        ? [{ run: of[0], name: `${names[0]} to ${names.at(-1)}`, times: names.length }]
-        : of.map((run) => ({ run, name: rowName(run), times: 1 }));
+        ? [{ run: of[0], name: say.runs(names[0] ?? '', names.at(-1) ?? '', names.length) }]
+        : of.map((run) => ({ run, name: rowName(run, say) }));
     }),
   );
 }
 
-function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number], wanted: ReadonlySet<string>): void {
-  const { run, name, times } = row;
+function drawRow(
+  sheet: Sheet,
+  x: number,
+  row: ReturnType<typeof rowsOf>[number],
+  wanted: ReadonlySet<string>,
+  depth: number,
+): void {
+  const { run, name } = row;
+  const { say } = sheet;
   const y = sheet.y + ROW / 2;
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   const { kind } = run.device;
@@ -90,7 +110,7 @@ function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number]
     sheet.parts.push(
       `<rect x="${n(x + 6)}" y="${n(sheet.y + 2)}" width="${n(WIDTH - x - 10)}" height="${ROW - 4}" fill="currentColor" fill-opacity=".08" stroke="currentColor" stroke-dasharray="4 3"/>`,
     );
-  const details = [deviceWords(run.device), cableWords(run)].join(', ');
+  const details = say.details(deviceWords(run.device, say), cableWords(run, say), run.ring === true);
   sheet.parts.push(
     known && isFuse(known) ? fuse(x + 10, y) : breaker(x + 10, y),
     own ? residual(x + 50, y) : '',
@@ -103,29 +123,38 @@ function drawRow(sheet: Sheet, x: number, row: ReturnType<typeof rowsOf>[number]
       : run.feeds.some((o) => o.kind === 'charge-point')
         ? outlet(end, y)
         : loadEnd(end, y),
-    text(words, y - 3, shorten(times > 1 ? `${times} x ${name}` : name, room(words)), 'font-size="11"'),
-    text(words, y + 12, shorten(run.ring ? `ring, ${details}` : details, room(words, 10.5)), 'font-size="10.5"'),
+    text(words, y - 3, shorten(name, room(words)), 'font-size="11"'),
+    text(words, y + 12, shorten(details, room(words, 10.5)), 'font-size="10.5"'),
   );
   sheet.y += ROW;
   // boards along a riser are tapped from one line
   for (const board of boards) {
     const inner = Math.min(x + IN, Math.max(x, DEEPEST));
     sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(sheet.y + 4)}H${n(inner)}V${n(sheet.y + 12)}"/>`);
-    drawBoard(sheet, inner, board, wanted);
+    drawBoard(sheet, inner, board, wanted, depth + 1);
   }
 }
 
+/** A load control with its limit. */
+const limiterWords = ({ control }: Board, say: Say): string =>
+  say.limiter(control?.limit.state === 'known' ? formatIn(control.limit.value, 'A') : undefined);
+
 /** A board from its main switch down: busbar, devices that serve several ways, and its rows. */
-function drawBoard(sheet: Sheet, x: number, board: Board, wanted: ReadonlySet<string>): void {
-  const parts = sheet.parts;
+function drawBoard(sheet: Sheet, x: number, board: Board, wanted: ReadonlySet<string>, depth = 0): void {
+  const { parts, say } = sheet;
   const serving = board.residual ?? [];
   const whole = serving.filter((r) => !r.serves);
   sheet.y += 12;
   parts.push(
-    text(x + 14, sheet.y + 6, shorten(board.id, room(x + 14, 12)), 'font-weight="600"'),
+    text(
+      x + 14,
+      sheet.y + 6,
+      shorten(depth > 0 && board.control ? `${board.id}, ${limiterWords(board, say)}` : board.id, room(x + 14, 12)),
+      'font-weight="600"',
+    ),
     ...whole.map(
       (r, i) =>
-        `${text(x + 14, sheet.y + 22 + 15 * i, residualWords(r), 'font-size="10.5"')}${bar(x, sheet.y + 12 + 15 * i, true)}`,
+        `${text(x + 14, sheet.y + 22 + 15 * i, residualWords(r, say), 'font-size="10.5"')}${bar(x, sheet.y + 12 + 15 * i, true)}`,
     ),
   );
   const top = sheet.y;
@@ -143,64 +172,70 @@ function drawBoard(sheet: Sheet, x: number, board: Board, wanted: ReadonlySet<st
     parts.push(
       `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 16)}V${n(y + 12)}"/>`,
       residual(x + 9, y),
-      text(x + 30, y + 4, residualWords(r), 'font-size="10.5"'),
+      text(x + 30, y + 4, residualWords(r, say), 'font-size="10.5"'),
     );
     last = y;
     sheet.y += 24;
     const from = sheet.y;
-    for (const row of rowsOf(runs)) drawRow(sheet, x + 16, row, wanted);
+    for (const row of rowsOf(runs, say)) drawRow(sheet, x + 16, row, wanted, depth);
     bus(from, x + 16);
   }
   const direct = board.runs.filter((run) => rest.has(run.id));
   let end = last;
-  for (const row of rowsOf(direct)) {
+  for (const row of rowsOf(direct, say)) {
     end = sheet.y + ROW / 2;
-    drawRow(sheet, x, row, wanted);
+    drawRow(sheet, x, row, wanted, depth);
   }
   parts.push(`<path class="ink" stroke-width="3.5" d="M${n(x)} ${n(top + 2)}V${n(Math.max(end, top + 18))}"/>`);
 }
 
 /** Supply, cut-out, meter and main switch, with the main earthing terminal and what it is connected to. */
-function drawOrigin({ supply, board }: Installation, x: number, top: number): string {
+function drawOrigin({ supply, board }: Installation, x: number, top: number, say: Say): string {
   const system = supply.system.state === 'known' ? supply.system.value : undefined;
   const lines = supply.phases.state === 'known' ? supply.phases.value : undefined;
   const [met, at] = [262, top + 96];
   const dash = 'stroke-dasharray="6 2 1 2"';
   const size = (area: { state: string; value?: number } | undefined) =>
-    area?.state === 'known' && area.value !== undefined ? ` ${formatIn(area.value, 'mm²')}` : '';
-  const bonded = (supply.bonding ?? []).map((b) => `${b.what}${size(b.area)}`).join(', ');
-  const conductor = `earthing conductor${size(supply.earthingConductor)}`;
+    area?.state === 'known' && area.value !== undefined ? formatIn(area.value, 'mm²') : undefined;
+  const bonded = (supply.bonding ?? []).map((b) => [b.what, size(b.area)].filter(Boolean).join(' ')).join(', ');
+  const conductor = say.conductor(size(supply.earthingConductor));
   const source =
     system === 'TT'
-      ? `<path class="ink" ${dash} d="M${met + 12} ${at}V${at + 8}"/>${earth(met + 12, at + 8)}${text(WIDTH - 6, at - 22, `${conductor} to the electrode`, `${END} font-size="10.5"`)}`
-      : `<path class="ink" ${dash} d="M${x} ${top + 10}H${met}V${at}"/>${text(x + 14, top + 6, system === undefined ? 'earth ?' : conductor, 'font-size="10.5"')}`;
+      ? `<path class="ink" ${dash} d="M${met + 12} ${at}V${at + 8}"/>${earth(met + 12, at + 8)}${text(WIDTH - 6, at - 22, say.toElectrode(conductor), `${END} font-size="10.5"`)}`
+      : `<path class="ink" ${dash} d="M${x} ${top + 10}H${met}V${at}"/>${text(x + 14, top + 6, system === undefined ? say.earthOpen : conductor, 'font-size="10.5"')}`;
   return [
     text(
       8,
       top - 8,
-      `supply ${system ?? 'system ?'}, ${lines ?? '?'}-phase, ${formatIn(supply.nominalVoltage, 'V')}`,
+      say.supply(system, String(lines ?? say.open), formatIn(supply.nominalVoltage, 'V')),
       'font-size="11"',
     ),
     `<path class="ink" d="M${x} ${top}V${top + 14}"/>`,
     `<g transform="translate(${x} ${top + 14}) rotate(90)">${fuse(0, 0)}</g>`,
     strokes(x, top + 12, lines ?? 1, true),
-    text(x + 14, top + 34, shorten(`cut-out: ${deviceWords(supply.cutOut)}`, 34), 'font-size="10.5"'),
+    text(x + 14, top + 34, shorten(say.cutOut(deviceWords(supply.cutOut, say)), 34), 'font-size="10.5"'),
     meter(x, top + 44),
+    ...(board.control
+      ? [
+          `<ellipse class="ink" cx="${n(x)}" cy="${n(top + 74.5)}" rx="6" ry="2.5"/><path class="ink" stroke-dasharray="2 2" d="M${n(x + 6)} ${n(top + 74.5)}h14"/>`,
+          text(x + 24, top + 77, limiterWords(board, say), 'font-size="10.5"'),
+        ]
+      : []),
     `<g transform="translate(${x} ${top + 78}) rotate(90)">${disconnector(0, 0)}</g>`,
     text(
       x + 14,
       top + 98,
-      board.mainSwitch?.rating.state === 'known'
-        ? `main switch ${formatIn(board.mainSwitch.rating.value, 'A')}`
-        : 'main switch',
+      say.mainSwitch(
+        board.mainSwitch?.rating.state === 'known' ? formatIn(board.mainSwitch.rating.value, 'A') : undefined,
+      ),
       'font-size="10.5"',
     ),
     `<path class="ink" d="M${x} ${top + 108}V${top + 122}"/>`,
     source,
     `<path class="ink" stroke-width="3" d="M${met - 22} ${at}H${met + 22}"/>`,
-    text(WIDTH - 6, at - 8, 'main earthing terminal', `${END} font-size="10.5"`),
+    text(WIDTH - 6, at - 8, say.terminal, `${END} font-size="10.5"`),
     `<path class="ink" ${dash} d="M${met - 12} ${at}V${top + 116}H${x}"/>`,
-    bonded === '' ? '' : text(WIDTH - 6, top + 132, shorten(`bonded: ${bonded}`, 36), `${END} font-size="10.5"`),
+    bonded === '' ? '' : text(WIDTH - 6, top + 132, shorten(say.bonded(bonded), 36), `${END} font-size="10.5"`),
   ].join('');
 }
 
@@ -209,6 +244,7 @@ function drawOrigin({ supply, board }: Installation, x: number, top: number): st
  * @param installation the installation
  * @param title title of the picture
  * @param wanted names of runs that are framed, such as the new ones
+ * @param words words of the picture; English when absent
  * @returns an SVG as text; charge points that are alike and numbered are one row
  * @example
  * ```ts
@@ -219,21 +255,31 @@ function drawOrigin({ supply, board }: Installation, x: number, top: number): st
  * oneLineDiagram(readSurvey(survey).installation, 'Larch Cottage').startsWith('<svg'); // => true
  * ```
  */
-export function oneLineDiagram(installation: Installation, title: string, wanted: readonly string[] = []): string {
+export function oneLineDiagram(
+  installation: Installation,
+  title: string,
+  wanted: readonly string[] = [],
+  words: ReportWords['pictures'] = englishWords.pictures,
+): string {
+  const { oneLine: say } = words;
   const { board, supply } = installation;
   const head = headed(title);
   const x = 20;
   const top = head.bottom + 22;
-  const sheet: Sheet = { parts: [], y: top + 112 };
+  const sheet: Sheet = { say, parts: [], y: top + 112 };
   drawBoard(sheet, x, board, new Set(wanted));
-  const system = supply.system.state === 'known' ? supply.system.value : 'system ?';
+  const system = supply.system.state === 'known' ? supply.system.value : undefined;
   return picture(
     {
       title,
-      description: `One-line diagram: supply ${system}, ${board.id} with ${board.runs.length} outgoing runs: ${board.runs.map((r) => r.id).join(', ')}.`,
+      description: say.about(
+        system,
+        board.id,
+        board.runs.map((r) => r.id),
+      ),
       width: WIDTH,
       height: Number(n(sheet.y + 10)),
     },
-    head.svg + drawOrigin(installation, x, top) + sheet.parts.join(''),
+    head.svg + drawOrigin(installation, x, top, say) + sheet.parts.join(''),
   );
 }

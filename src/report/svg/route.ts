@@ -1,4 +1,5 @@
 import { formatIn } from '../../units/index.js';
+import { englishWords, type ReportWords } from '../words/pages.js';
 import { MIDDLE, n, picture, text, WIDTH, wrapped } from './picture.js';
 
 /** A section of a route as it is drawn. @inline */
@@ -22,6 +23,8 @@ export interface RoutePictureInput {
   readonly to: string;
   /** Sections from the board on. */
   readonly sections: readonly RouteSection[];
+  /** Words of the picture; English when absent. */
+  readonly words?: ReportWords['pictures'];
 }
 
 const [LEFT, RIGHT, ABOVE, GROUND, DEEP] = [26, 334, 96, 116, 172];
@@ -62,7 +65,8 @@ function places(sections: readonly RouteSection[]): readonly (readonly [number, 
  * svg.startsWith('<svg'); // => true
  * ```
  */
-export function routePicture({ title, from, to, sections }: RoutePictureInput): string {
+export function routePicture({ title, from, to, sections, words: given }: RoutePictureInput): string {
+  const { route: say } = given ?? englishWords.pictures;
   const deepest = Math.max(0.1, ...sections.map((s) => s.depth ?? 0));
   const heightOf = ({ depth }: RouteSection): number =>
     depth === undefined ? ABOVE : GROUND + 14 + ((DEEP - GROUND - 20) * depth) / deepest;
@@ -80,16 +84,16 @@ export function routePicture({ title, from, to, sections }: RoutePictureInput): 
     const depth =
       s.depth === undefined
         ? ''
-        : `<path class="ink" stroke-dasharray="2 2" d="M${n(x)} ${GROUND}V${n(y - 9)}"/>${text(x, GROUND - 5, `${formatIn(s.depth, 'm')} deep`, MIDDLE)}`;
+        : `<path class="ink" stroke-dasharray="2 2" d="M${n(x)} ${GROUND}V${n(y - 9)}"/>${text(x, GROUND - 5, say.deep(formatIn(s.depth, 'm')), MIDDLE)}`;
     return `${s.depth === undefined ? end : ''}${depth}<circle class="plate" cx="${n(x)}" cy="${n(y)}" r="9"/>${text(x, y + 4, String(i + 1), MIDDLE)}`;
   });
   const key = sections.flatMap((s, i) =>
     wrapped(
       [
-        `${i + 1}  ${s.name}: ${formatIn(s.length, 'm')}`,
-        ...(s.depth === undefined ? [] : [`${formatIn(s.depth, 'm')} deep`]),
-        ...(s.method === undefined ? [] : [`method ${s.method}`]),
-        ...(s.outdoors ? ['outdoors'] : []),
+        `${i + 1}  ${say.section(s.name, formatIn(s.length, 'm'))}`,
+        ...(s.depth === undefined ? [] : [say.deep(formatIn(s.depth, 'm'))]),
+        ...(s.method === undefined ? [] : [say.method(s.method)]),
+        ...(s.outdoors ? [say.outdoors] : []),
       ].join(', '),
     ),
   );
@@ -97,14 +101,25 @@ export function routePicture({ title, from, to, sections }: RoutePictureInput): 
   const box = (x: number, words: string, anchor: string) =>
     `<rect class="plate" x="${x - 8}" y="${ABOVE - 14}" width="16" height="28"/>${text(anchor === '' ? x - 8 : x + 8, ABOVE - 26, words, anchor)}`;
   const ground = anyDeep
-    ? `<path class="ink" stroke-width="1" d="M${LEFT - 18} ${GROUND}H${RIGHT + 18}"/>${Array.from({ length: 9 }, (_, k) => `<path class="soft" d="M${LEFT + k * 38} ${GROUND}l-7 8"/>`).join('')}${text(LEFT - 16, DEEP + 6, 'ground')}`
+    ? `<path class="ink" stroke-width="1" d="M${LEFT - 18} ${GROUND}H${RIGHT + 18}"/>${Array.from({ length: 9 }, (_, k) => `<path class="soft" d="M${LEFT + k * 38} ${GROUND}l-7 8"/>`).join('')}${text(LEFT - 16, DEEP + 6, say.ground)}`
     : '';
   const heads = wrapped(title, 46);
   const top = heads.map((words, i) => text(8, 18 + 16 * i, words, 'font-weight="600"')).join('');
   return picture(
     {
       title,
-      description: `Route from ${from} to ${to}: ${sections.map((s) => `${s.name} ${formatIn(s.length, 'm')}${s.depth === undefined ? '' : `, ${formatIn(s.depth, 'm')} deep`}`).join('; ')}.`,
+      description: say.about(
+        from,
+        to,
+        sections
+          .map((s) =>
+            [
+              say.section(s.name, formatIn(s.length, 'm')),
+              ...(s.depth === undefined ? [] : [say.deep(formatIn(s.depth, 'm'))]),
+            ].join(', '),
+          )
+          .join('; '),
+      ),
       width: WIDTH,
       height: base + 10 + 16 * key.length,
     },

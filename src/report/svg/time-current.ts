@@ -1,4 +1,5 @@
 import { formatIn, formatNumber } from '../../units/index.js';
+import { englishWords, type ReportWords } from '../words/pages.js';
 import {
   axes,
   END,
@@ -33,6 +34,8 @@ export interface TimeCurrentInput {
   readonly marks: readonly { readonly name: string; readonly current: number }[];
   /** Times that are marked, such as the required disconnection time. */
   readonly times?: readonly { readonly name: string; readonly time: number }[];
+  /** Words of the picture; English when absent. */
+  readonly words?: ReportWords['pictures'];
 }
 
 /** A mark of an axis, large ones as a power of ten. */
@@ -59,6 +62,7 @@ const power = (v: number): string =>
  * ```
  */
 export function timeCurrentPicture(input: TimeCurrentInput): string {
+  const { times: say } = input.words ?? englishWords.pictures;
   const points = input.series.flatMap((s) => [...s.points, ...(s.slower ?? [])]).filter(([i, t]) => i > 0 && t > 0);
   const currents = [...points.map((p) => p[0]), ...input.marks.map((m) => m.current)].filter((v) => v > 0);
   const times = [...points.map((p) => p[1]), ...(input.times ?? []).map((t) => t.time)].filter((v) => v > 0);
@@ -87,11 +91,11 @@ export function timeCurrentPicture(input: TimeCurrentInput): string {
   });
   const marks = input.marks.map((m, k) => {
     const right = x(m.current) > (area.left + area.right) / 2;
-    return `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + (right ? -4 : 4), area.top + 14 + 17 * k, `${m.name} ${formatIn(m.current, 'A')}`, right ? END : '')}`;
+    return `<path class="ink" stroke-width="1.5" d="M${n(x(m.current))} ${area.top}V${area.bottom}"/>${text(x(m.current) + (right ? -4 : 4), area.top + 14 + 17 * k, say.mark(m.name, formatIn(m.current, 'A')), right ? END : '')}`;
   });
   const limits = (input.times ?? []).map(
     (t) =>
-      `<path class="ink" stroke-width="1" stroke-dasharray="3 3" d="M${area.left} ${n(y(t.time))}H${area.right}"/>${text(area.left + 4, y(t.time) - 5, `${t.name} ${formatNumber(t.time)} s`)}`,
+      `<path class="ink" stroke-width="1" stroke-dasharray="3 3" d="M${area.left} ${n(y(t.time))}H${area.right}"/>${text(area.left + 4, y(t.time) - 5, say.mark(t.name, formatIn(t.time, 's')))}`,
   );
   const key = legend(
     8,
@@ -101,10 +105,13 @@ export function timeCurrentPicture(input: TimeCurrentInput): string {
   return picture(
     {
       title: input.title,
-      description: `Time-current curves of ${input.series.map((s) => s.name).join(', ')}; marked: ${input.marks.map((m) => `${m.name} ${formatIn(m.current, 'A')}`).join(', ')}.`,
+      description: say.about(
+        input.series.map((s) => s.name).join(', '),
+        input.marks.map((m) => say.mark(m.name, formatIn(m.current, 'A'))).join(', '),
+      ),
       width: WIDTH,
       height: area.bottom + 52 + key.height,
     },
-    `${head.svg}${axes(area, x, y, { x: 'current, A', y: 'time, s' }, { x: power, y: power })}${drawn.join('')}${marks.join('')}${limits.join('')}${key.svg}`,
+    `${head.svg}${axes(area, x, y, { x: say.current, y: say.time }, { x: power, y: power })}${drawn.join('')}${marks.join('')}${limits.join('')}${key.svg}`,
   );
 }

@@ -2,6 +2,9 @@ import type { Route } from '../../demand/connection.js';
 import type { BeforeWork } from '../../site/before-work.js';
 import type { OptionPlan } from '../../site/index.js';
 import type { Task } from '../../site/work-rules.js';
+import { longWords } from './long.js';
+import { pictureWords } from './pictures.js';
+import { sheetWords } from './sheet.js';
 
 type Decided = OptionPlan['overall']['verdict'];
 
@@ -28,10 +31,11 @@ const english = {
     charge: (time: string, window: string, inTime: boolean) =>
       `A charge as described takes ${time} at full current; the car stands for ${window}${inTime ? '' : ', which is too short'}.`,
     lacking: (energy: string) => `With everything else at its highest all night it would be ${energy} short.`,
-    held: 'While the house draws much, the car charges slowly or waits.',
+    held: 'When a lot is switched on at once, the car charges more slowly or waits.',
     beside: (what: string) => `Beside it: ${what}.`,
     where: 'Where it goes',
-    route: (names: string, board: string, way: string) => `${names}, from ${board}: ${way}.`,
+    route: (names: string, board: string, sections: readonly string[]) =>
+      `${names}, from ${board}: ${sections.join('; then ')}.`,
     height: (metres: string, mounting: string | undefined) =>
       `Outlet ${metres} above the ground${mounting ? `, on a ${mounting}` : ''}.`,
     when: 'When',
@@ -69,7 +73,7 @@ const english = {
     others: (n: number) => `There ${counted(n, 'is one other way', `are ${n} other ways`)} to do it: ask us.`,
     seen: 'Seen on existing circuits',
     seenWords: (circuits: string) =>
-      `These do not meet the rules of today: ${circuits}. They are no part of this work; have them looked at.`,
+      `These do not meet today’s rules: ${circuits}. They are not part of this work; have them looked at.`,
   },
   installer: {
     title: (job: string) => `Installer: ${job}`,
@@ -163,7 +167,7 @@ const english = {
     live: 'live',
     thumb: (by: string, limit: string) => `Z_s beyond ${limit} (${by}) asks for a second look.`,
     tabulated: (limit: string) => `The table’s ${limit} is for warm conductors: not for the meter.`,
-    none: 'The tests of this edition are not entered here',
+    none: (gaps: string) => `The tests of this edition are not entered here: ${gaps}.`,
     boxes: (state: string) => `Readings, ${state} tests`,
     across: 'Expected: the smallest and the largest of the circuits. Limits: the strictest of them.',
     point: 'charge point',
@@ -185,7 +189,7 @@ const english = {
       voltage: 'voltage without load',
       loadedVoltage: 'voltage under load',
     } as Readonly<Record<string, string>>,
-    byDesign: 'What is read decides.',
+    byDesign: 'The readings decide.',
     signed: 'Tested by, on, with:',
   },
   operator: {
@@ -198,9 +202,8 @@ const english = {
       'not-determined': 'Not decided yet',
     } satisfies Record<Route, string>,
     duties: 'What to do, and by when',
-    form: 'For the form, in a layout of our own',
+    form: 'Entries for the form, in a layout of our own',
     formHead: ['field', 'entry'],
-    missing: (how: string) => `missing: ${how}`,
     devices: 'Devices',
     device: 'device',
     decides: 'What decides the route',
@@ -219,23 +222,32 @@ const english = {
   notInstallation:
     'A calculation, not an installation: to be checked on site, carried out, tested and certified by competent persons.',
   noOption: 'No way to do it was found.',
-  points: (names: readonly string[]) => `${counted(names.length, 'Charge point', 'Charge points')} ${names.join(', ')}`,
+  points: (names: readonly string[], n: number) => `${counted(n, 'Charge point', 'Charge points')} ${names.join(', ')}`,
   several: (first: string, last: string, n: number) => `${first} to ${last} (${n})`,
   range: (least: string, most: string) => `${least} to ${most}`,
+  long: longWords,
+  sheet: sheetWords,
+  pictures: pictureWords,
   verdicts: {
     pass: 'pass',
     conditional: 'pass on conditions',
-    fail: 'fail',
+    fail: 'FAIL',
     'not-determined': 'not determined',
-  } satisfies Record<Decided, string>,
+    'not-required': 'not required',
+  } as Readonly<Record<string, string>>,
+  caution: 'Caution.',
+  picture: 'picture',
+  /**
+   * What a plan says itself: titles of options and checks, reasons, gaps, items, tasks. It is named by a kind and, where it
+   * has one, an identifier after a colon, such as `check:voltage-drop`; what is given back is printed.
+   */
+  said: (text: string, _id: string): string => text,
   money: (amount: string, currency: string) =>
     `${Object.hasOwn(signs, currency) ? signs[currency] : `${currency} `}${amount.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ',')}`,
 };
 
-/** The words of the four pages, by identifier: a second language is another value of this type. */
+/** The words of all reports, by identifier: a second language is another value of this type. */
 export type ReportWords = typeof english;
 
-/**
- * The words of the four pages in English. What a plan itself says, such as the title of an option, is not among them.
- */
+/** The words of all reports in English; what a plan says itself passes through `said`. */
 export const englishWords: ReportWords = english;
