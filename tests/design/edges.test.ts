@@ -128,7 +128,7 @@ test('a condition names what is assumed, its value, and the checks that pass by 
   const ambient = { ...known(celsius(30)), assumed: 'invented: warmth' } as const;
   const found = assess(code, house([circuit({ feeds: [load(20)], stretches: [stretch({ ambient })] })]), 'ev');
   expect(found.conditions).toMatchObject([{ assumption: 'invented: warmth', value: 30 }]);
-  expect(found.conditions[0]?.checks).toContain('load-within-capacity');
+  expect(found.conditions?.[0]?.checks).toContain('load-within-capacity');
   expect(found.results.find((r) => r.check === 'load-within-capacity')?.verdict).toBe('conditional');
 });
 
