@@ -98,21 +98,44 @@ export function lineCurrentsOf(run: Run, of: readonly Line[]): readonly Known<nu
   return of.map((line) => (run.lines.includes(line) ? currentOver(run, below, line) : 0));
 }
 
+/** What of all that is below a run is a board, draws, or feeds in: gone through once for a list. */
+interface Parts {
+  readonly boards: readonly Board[];
+  /** The first board of which not all is listed. */
+  readonly open: Board | undefined;
+  readonly controlled: boolean;
+  readonly consumers: readonly (Load | ChargePoint)[];
+  readonly feedingIn: readonly (Load | ChargePoint)[];
+}
+const partsFound = /* @__PURE__ */ new WeakMap<readonly Outlet[], Parts>();
+function partsOf(below: readonly Outlet[]): Parts {
+  const before = partsFound.get(below);
+  if (before) return before;
+  const boards = below.flatMap((o) => (o.kind === 'board' ? [o] : []));
+  const outlets = below.flatMap((o) => (o.kind === 'board' ? [] : [o]));
+  const found = {
+    boards,
+    open: boards.find(notAll),
+    controlled: boards.some((b) => b.control),
+    consumers: outlets.filter((o) => !isSource(o)),
+    feedingIn: outlets.filter(isSource),
+  };
+  partsFound.set(below, found);
+  return found;
+}
+
 function currentOver(run: Run, below: readonly Outlet[], line: Line): Known<number> {
   if (run.feeds.length === 0) return missing(feedsNothing(run));
-  const boards = below.flatMap((o) => (o.kind === 'board' ? [o] : []));
-  const open = boards.find(notAll);
+  const { boards, open, controlled, consumers, feedingIn } = partsOf(below);
   if (open) return missing(notListed(open));
-  const outlets = below.flatMap((o) => (o.kind === 'board' ? [] : [o]));
-  const consumers = outlets.filter((o) => !isSource(o));
-  const sources = sumOf(outlets.filter(isSource), line);
-  if (!boards.some((b) => b.control)) return whenKnown([sumOf(consumers, line), sources], (d, s) => Math.max(d, s));
+  const sources = sumOf(feedingIn, line);
+  if (!controlled) return whenKnown([sumOf(consumers, line), sources], (d, s) => Math.max(d, s));
   let counted: readonly Counted[] = consumers.map((o) => ({
     of: [o],
     drawn: o.lines.includes(line) ? currentOfOutlet(o) : 0,
   }));
   // a board comes before those behind it
-  for (const board of boards.reverse()) if (board.control) counted = withControl(counted, board, board.control);
+  for (const board of [...boards].reverse()) if (board.control) counted = withControl(counted, board, board.control);
   // what feeds in and what draws may each stand alone
   return whenKnown([drawnBy(counted), sources], (d, s) => Math.max(d, s));
 }

@@ -199,17 +199,28 @@ export const isFeeder = ({ feeds }: Run): boolean =>
 export const runNames = (installation: Installation): readonly string[] =>
   nodesOf(installation).map(({ run }) => run.id);
 
-/** What boards, loads and charge points are fed through a run or a board, those behind boards among them. */
-export function everythingBelow(from: Run | Board): readonly Outlet[] {
-  const found: Outlet[] = [];
-  const fedBy = (at: Run | Board): readonly Outlet[] => ('runs' in at ? at.runs.flatMap((r) => r.feeds) : at.feeds);
-  const open = [...fedBy(from)].reverse();
-  for (let outlet = open.pop(); outlet; outlet = open.pop()) {
-    found.push(outlet);
-    if (outlet.kind === 'board') for (const next of [...fedBy(outlet)].reverse()) open.push(next);
-  }
+const belowBoards = /* @__PURE__ */ new WeakMap<Board, readonly Outlet[]>();
+
+/** All that is behind a board; every board below it is gone through once, however often and from where it is asked. */
+function belowBoard(board: Board): readonly Outlet[] {
+  const before = belowBoards.get(board);
+  if (before) return before;
+  const order = [board];
+  for (const at of order)
+    for (const run of at.runs) for (const o of run.feeds) if (o.kind === 'board' && !belowBoards.has(o)) order.push(o);
+  for (const at of order.reverse()) belowBoards.set(at, at.runs.flatMap(belowRun));
+  return belowBoards.get(board) ?? [];
+}
+const belowRuns = /* @__PURE__ */ new WeakMap<Run, readonly Outlet[]>();
+function belowRun(run: Run): readonly Outlet[] {
+  const found = belowRuns.get(run) ?? run.feeds.flatMap((o) => (o.kind === 'board' ? [o, ...belowBoard(o)] : [o]));
+  belowRuns.set(run, found);
   return found;
 }
+
+/** What boards, loads and charge points are fed through a run or a board, those behind boards among them. */
+export const everythingBelow = (from: Run | Board): readonly Outlet[] =>
+  'runs' in from ? belowBoard(from) : belowRun(from);
 
 /** Loads and charge points fed through a run or a board, in the order of the tree. */
 export const outletsBelow = (from: Run | Board): readonly (Load | ChargePoint)[] =>

@@ -196,7 +196,7 @@ describe('names of lines', () => {
         one: fc.constantFrom<readonly Line[]>(within, ...within.map((l) => [l])),
         powerFactor: fc.option(fc.constantFrom(0.7, 0.9, 1), { nil: undefined }),
         holds: fc.constantFrom<'current' | 'power'>('current', 'power'),
-        at: fc.option(fc.integer({ min: 1, max: 30 }), { nil: undefined }),
+        at: fc.option(fc.integer({ min: 1, max: 5 }), { nil: undefined }),
         source: fc.integer({ min: 0, max: 9 }).map((n) => n === 1),
       })
       .map((d) =>
