@@ -7,7 +7,6 @@ import {
   effective,
   type Judge,
   type Lines,
-  type List,
   type Note,
   type Placed,
   type Scopes,
@@ -155,9 +154,10 @@ export class Calculation {
     return figureOf(this.circuit, name);
   }
 
-  /** The things of a list below the circuit, each with its place and its figures by name. */
+  /** The things of a list below the circuit, each with its place and its figures by name; none of a list that is not there. */
   things(of: string): readonly { readonly place: unknown; figure(name: string): unknown }[] {
-    const list = this.by.lists.lists.get(of) as List;
+    const list = this.by.lists.lists.get(of);
+    if (!list) return [];
     return thingsBelow(this.circuit, list).map((thing) => ({
       place: thing.place,
       figure: (name) => figureOf(thing, name),

@@ -1,7 +1,6 @@
 import type { LoopRuleOfThumb } from '../codes/wiring-code.js';
 import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
 import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
-import { assemblyRatingCounts } from '../products/iec61439/conditional-rating.js';
 import { type Ohms, ratio } from '../units/index.js';
 import {
   aboveZero,
@@ -115,11 +114,10 @@ export function prospective(input: TestCase): readonly PlannedReading[] {
     figures.prospectiveAtOrigin ?? factValue('prospectiveCurrent', circuit.installation.supply.prospectiveCurrent);
   const { device } = circuit.run;
   const own = device.breakingCapacity ? factValue('breaking capacity', device.breakingCapacity) : missing();
-  const ofAssembly =
-    assemblyRatingCounts(circuit.installation, circuit.path) === true ? circuit.board.conditionalRating : undefined;
-  const declared = [device.conditionalRating, ofAssembly].flatMap((f) =>
-    f?.state === 'known' ? [f.value as number] : [],
-  );
+  const declared = input.calculation.things('conditionalRatings').flatMap((r) => {
+    const limit = r.figure('breakingLimit');
+    return r.figure('ratingDeclared') === true && typeof limit === 'number' ? [limit] : [];
+  });
   const most = Math.max(...declared, isMissing(own) ? 0 : own);
   const notes = [
     ...(circuit.path.feeders.length > 0

@@ -5,6 +5,7 @@ import { known, recorder, unknown } from '../../src/index.js';
 import type { OvercurrentKind, Run, Stretch } from '../../src/installation/index.js';
 import { orderWords, separateResidual } from '../../src/installation/ordering.js';
 import { readSurvey } from '../../src/io/index.js';
+import { englishWords } from '../../src/report/index.js';
 import { hoursWords } from '../../src/report/plan-work.js';
 import { hoursOf, inAll } from '../../src/site/hours.js';
 import { commonPractice, type PriceBook, quotationOf } from '../../src/site/index.js';
@@ -245,7 +246,7 @@ describe('hours', () => {
     expect(cable({ sensorCable: unknown('measure it') })?.gaps).toEqual([{ kind: 'fact', fact: 'work.sensorCable' }]);
   });
   it('are told as people know them', () => {
-    const told = (low: number, typical: number, high: number) => hoursWords({ low, typical, high });
+    const told = (low: number, typical: number, high: number) => hoursWords({ low, typical, high }, englishWords);
     expect(told(4.04, 7.027, 11.97)).toBe('7 h (4 to 12)');
     expect(told(0.1, 0.2, 0.4)).toBe('10 min (5 to 25)');
     expect(told(0.25, 1, 2.2)).toBe('1 h (0.5 to 2)');
