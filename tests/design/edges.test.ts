@@ -144,7 +144,10 @@ test('the tabulated limit of the loop stands beside the exact one, but not where
       .find((r) => r.id === 'loop');
   // 230 V × 0.95 over 5 × 32 A
   expect(loop({})?.tabulated?.value).toBeCloseTo(1.365625, 10);
-  expect(loop({ system: known('TT'), electrode: { resistance: known(ohms(100)) } })?.tabulated).toBeUndefined();
+  const tt = loop({ system: known('TT'), electrode: { resistance: known(ohms(100)) } });
+  expect(tt?.tabulated).toBeUndefined();
+  // 50 V over 30 mA
+  expect(tt?.limits[0]?.amount?.value).toBeCloseTo(50 / 0.03, 6);
 });
 
 test('a device of which nobody knows the kind has no ratings to try, and says so', () => {
