@@ -1,7 +1,7 @@
+import { assemblyRatingCounts } from '../codes/assembly-rating.js';
 import type { LoopRuleOfThumb } from '../codes/wiring-code.js';
 import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
 import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
-import { assemblyRatingCounts } from '../products/iec61439/conditional-rating.js';
 import { type Ohms, ratio } from '../units/index.js';
 import {
   aboveZero,

@@ -1,10 +1,10 @@
-import { factValue, isMissing, type Known, missing } from '../../core/index.js';
-import type { Installation, OvercurrentDevice, Path } from '../../installation/index.js';
-import { isFuse } from '../../installation/marking.js';
+import { factValue, isMissing, type Known, missing } from '../core/index.js';
+import type { Installation, OvercurrentDevice, Path } from '../installation/index.js';
+import { isFuse } from '../installation/marking.js';
 
 /**
  * Largest fuse behind which the conditional rating of an assembly for households is given, where its maker declares
- * nothing else, A. EN 61439-3, its annex for Great Britain, from memory: 16 kA behind a service fuse of 100 A.
+ * nothing else, A. IEC 61439-3 and what is declared by it, from memory: 16 kA behind a service fuse of 100 A.
  */
 const LARGEST_FUSE = 100;
 
