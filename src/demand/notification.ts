@@ -34,7 +34,11 @@ function devicesOf(c: DemandCase): readonly ConnectedDevice[] {
       current: factValue(`setting of ${p.id}`, p.setting),
       bidirectional:
         p.bidirectional ??
-        missing({ kind: 'fact', fact: `whether ${p.id} can feed back from the vehicle`, obtain: 'its data sheet' }),
+        missing({
+          kind: 'fact',
+          fact: 'whether the charge point can feed back from the vehicle',
+          obtain: 'its data sheet',
+        }),
       isNew: p.isNew,
     }),
   );

@@ -1,8 +1,8 @@
 import { any, by, choose, derive, orElse, set, sum, weigh } from '../../calculation/index.js';
 import { type Gap, isMissing, missing, reaches } from '../../core/index.js';
 import { prospectiveBehindFeeders } from '../../physics/definitions.js';
-import { assemblyRatingCounts } from '../../products/iec61439/conditional-rating.js';
 import { ohms } from '../../units/index.js';
+import { assemblyRatingCounts } from '../assembly-rating.js';
 import type { CircuitPlace } from '../wiring-code.js';
 import { ofCircuit, ofConditionalRating, type TemperaturePlace } from './places.js';
 

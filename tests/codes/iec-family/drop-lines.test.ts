@@ -19,6 +19,7 @@ import {
   type Line,
   type Load,
   metres,
+  pathTo,
   type Run,
   ratio,
   recorder,
@@ -310,7 +311,9 @@ describe('names of lines', () => {
     let judgedOnes = 0;
     fc.assert(
       fc.property(installations, to, fc.boolean(), (installation, names, declared) => {
-        const options: AssessmentOptions = declared ? { feederDemand: { 'feeder 0': amperes(30) } } : {};
+        const feeds = pathTo(installation, 'feeder 0')?.run.feeds ?? [];
+        const feeder = declared && feeds.some((o) => o.kind === 'board');
+        const options: AssessmentOptions = feeder ? { feederDemand: { 'feeder 0': amperes(30) } } : {};
         const before = said(installation, options);
         expect(said(renamed(installation, names), options)).toEqual(before);
         const drop = assess(code, installation, 'ev', options).results.find((r) => r.check === 'voltage-drop');

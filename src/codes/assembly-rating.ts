@@ -1,10 +1,10 @@
-import { factValue, isMissing, type Known, missing } from '../../core/index.js';
-import type { Installation, OvercurrentDevice, Path } from '../../installation/index.js';
-import { isFuse } from '../../installation/marking.js';
+import { factValue, isMissing, type Known, missing } from '../core/index.js';
+import type { Installation, OvercurrentDevice, Path } from '../installation/index.js';
+import { isFuse } from '../installation/marking.js';
 
 /**
  * Largest fuse behind which the conditional rating of an assembly for households is given, where its maker declares
- * nothing else, A. EN 61439-3, its annex for Great Britain, from memory: 16 kA behind a service fuse of 100 A.
+ * nothing else, A. IEC 61439-3 and what is declared by it, from memory: 16 kA behind a service fuse of 100 A.
  */
 const LARGEST_FUSE = 100;
 
@@ -12,11 +12,11 @@ const LARGEST_FUSE = 100;
 function fuseOf(name: string, { kind, rating }: OvercurrentDevice, cutOut: boolean): Known<boolean> {
   if (kind.state === 'known' && !isFuse(kind.value)) return false;
   // the cut-out of a service is a fuse, whichever
-  if (kind.state !== 'known' && !cutOut) return missing({ kind: 'fact', fact: `kind of the ${name}` });
-  if (rating.state === 'unknown') return factValue(`rating of the ${name}`, rating);
+  if (kind.state !== 'known' && !cutOut) return missing({ kind: 'fact', fact: 'kind of the device ahead' });
+  if (rating.state === 'unknown') return factValue(name, rating);
   const [least, most] = rating.state === 'known' ? [rating.value, rating.value] : [rating.least, rating.most];
   if (most <= LARGEST_FUSE) return true;
-  return least > LARGEST_FUSE ? false : missing({ kind: 'fact', fact: `rating of the ${name}` });
+  return least > LARGEST_FUSE ? false : missing({ kind: 'fact', fact: name });
 }
 
 /**
@@ -25,8 +25,8 @@ function fuseOf(name: string, { kind, rating }: OvercurrentDevice, cutOut: boole
  */
 export function assemblyRatingCounts({ supply }: Installation, { feeders }: Pick<Path, 'feeders'>): Known<true> {
   const ahead = [
-    fuseOf('cut-out', supply.cutOut, true),
-    ...feeders.map((f) => fuseOf(`device of ${f.id}`, f.device, false)),
+    fuseOf('cutOutRating', supply.cutOut, true),
+    ...feeders.map((f) => fuseOf(`rating of the device of ${f.id}`, f.device, false)),
   ];
   if (ahead.includes(true)) return true;
   return (
