@@ -1,4 +1,3 @@
-import { assemblyRatingCounts } from '../codes/assembly-rating.js';
 import type { LoopRuleOfThumb } from '../codes/wiring-code.js';
 import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
 import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
