@@ -50,7 +50,7 @@ export { type Table, table } from './core/table.js';
 export { type Name, termOf, type Vocabulary, vocabulary } from './core/vocabulary/index.js';
 export { writeSheet } from './core/write.js';
 // assessment of a circuit
-export * from './design/assess.js';
+export { type Aspect, assess, type CircuitFigures, type WiringCode } from './design/assess.js';
 export type { Assessment } from './design/assessment.js';
 export * from './design/circuit-case.js';
 export type { Condition } from './design/conditions.js';

@@ -37,13 +37,13 @@ function lastSunday(year: number, month: number): number {
  * ```
  */
 export function europeanSummerTime(first: string, days: number, aheadOfUtc: number): readonly ClockChange[] {
-  const midnight = midnightOf(first);
+  const midnight = typeof first === 'string' ? midnightOf(first) : undefined;
   const problems = [
     ...(midnight === undefined ? [{ path: ['first'], message: 'must be a day, yyyy-mm-dd' }] : []),
     ...(Number.isInteger(days) && days >= 1 && days <= 4000
       ? []
       : [{ path: ['days'], message: 'must be a whole number from 1 to 4000' }]),
-    ...(Number.isInteger(4 * aheadOfUtc) && Math.abs(aheadOfUtc) <= 14
+    ...(typeof aheadOfUtc === 'number' && Number.isInteger(4 * aheadOfUtc) && Math.abs(aheadOfUtc) <= 14
       ? []
       : [{ path: ['aheadOfUtc'], message: 'must be hours up to 14 either way, in quarters' }]),
   ];

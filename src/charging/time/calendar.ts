@@ -35,17 +35,19 @@ export function inspectCalendar(calendar: LocalCalendar, root: readonly (string 
   }
   const { changes = [], holidays = [] } = calendar;
   if (found.list(changes, [...root, 'changes']))
-    changes.forEach(({ at, by }, k) => {
+    for (const [k, change] of changes.entries()) {
       const path = [...root, 'changes', k];
+      if (!isObject(change)) {
+        found.when(true, path, 'must be a change of the clocks');
+        continue;
+      }
+      const { at, by } = change;
+      const before = changes[k - 1]?.at ?? Number.NEGATIVE_INFINITY;
       if (found.number(at, [...path, 'at'], {}))
-        found.when(
-          at <= (changes[k - 1]?.at ?? Number.NEGATIVE_INFINITY),
-          [...path, 'at'],
-          'must be after the one ahead',
-        );
+        found.when(at <= before, [...path, 'at'], 'must be after the one ahead');
       if (found.number(by, [...path, 'by'], {}))
         found.when(Math.abs(by) > DAY / 2 || by === 0, [...path, 'by'], `must be up to ${DAY / 2} s either way, not 0`);
-    });
+    }
   if (Array.isArray(holidays))
     holidays.forEach((day, k) => {
       found.when(!Number.isInteger(day), [...root, 'holidays', k], 'must be the whole number of a day');
@@ -130,6 +132,8 @@ export function inLocalTime<V>(
 ): RepeatingProfile<V> {
   const found = inspection();
   inspectCalendar(calendar, ['calendar'], found);
+  found.when(!isObject(clock), ['clock'], 'must be a begin, an end and a step');
+  found.refuse('the values of a local day');
   const { from, to, step } = clock;
   const span = [found.number(from, ['clock', 'from'], {}), found.number(to, ['clock', 'to'], {})].every(Boolean);
   found.when(span && to <= from, ['clock', 'to'], 'must be after the begin');
@@ -140,7 +144,7 @@ export function inLocalTime<V>(
     found.when(!whole(each), ['clock', 'step'], `must divide the ${each} s of each value`);
     found.when(span && !whole(from), ['clock', 'from'], 'must be a whole number of steps');
     found.when(span && (to - from) / step > 1e6, ['clock', 'step'], 'makes more than 1000000 steps');
-    for (const [k, { at, by }] of (Array.isArray(calendar?.changes) ? calendar.changes : []).entries())
+    for (const [k, { at, by }] of (calendar.changes ?? []).entries())
       found.when(!(whole(at) && whole(by)), ['calendar', 'changes', k], 'must come at a whole number of steps');
   }
   found.refuse('the values of a local day');

@@ -260,6 +260,12 @@ export const faultTerms = {
   bondingArea: { symbol: 'S_b', unit: 'mm²', least: 0, words: 'cross-sectional area of a bonding conductor' },
   /** Smallest area of a bonding conductor S_b,min, mm², above 0. */
   minimumBondingArea: { symbol: 'S_b,min', unit: 'mm²', above: 0, words: 'smallest area of a bonding conductor' },
+  bondingAreaAsked: {
+    symbol: 'S_b,min',
+    unit: 'mm²',
+    above: 0,
+    words: 'smallest area asked of this bonding conductor',
+  },
   /** Cross-sectional area of the earthing conductor S_e, mm², above 0. */
   earthingConductorArea: {
     symbol: 'S_e',
