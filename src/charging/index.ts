@@ -34,7 +34,7 @@ export { type Simulation, simulationNotPromisedWords } from './simulation/outcom
 export { pointsSharing, type SharingQuestion } from './simulation/points-sharing.js';
 export { simulate } from './simulation/simulate.js';
 export { stackedLoad } from './simulation/stacked-load.js';
-export { elapsedAt, inLocalTime, type LocalCalendar } from './time/calendar.js';
+export { elapsedAt, inLocalTime } from './time/calendar.js';
 export type { LongWork } from './time/long-work.js';
 export type { CurrentProfile, RepeatingProfile } from './time/profiles.js';
 export type { ChargingSession } from './time/sessions.js';

@@ -1,14 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  elapsedAt,
-  inLocalTime,
-  isPeak,
-  type LocalCalendar,
-  offPeakWindows,
-  schedule,
-  windowsOf,
-} from '../../src/charging/index.js';
+import { elapsedAt, inLocalTime, isPeak, offPeakWindows, schedule, windowsOf } from '../../src/charging/index.js';
+import type { LocalCalendar } from '../../src/charging/time/calendar.js';
 import { hours, seconds, volts, wattHours } from '../../src/index.js';
 import { europeanSummerTime, smartChargingPeak } from '../../src/networks/index.js';
 import { seedOf } from '../support/seed.js';

@@ -12,7 +12,7 @@ export interface ClockChange {
 
 /**
  * How local time runs beside the time that has passed. Simulations and schedules count seconds that pass; hours of
- * tariffs and of peaks, arrivals and departures are local.
+ * tariffs and of peaks, arrivals and departures are local. @inline
  */
 export interface LocalCalendar {
   /** Changes of the clocks in order of time; none when absent. */
