@@ -5,21 +5,35 @@ const entries = JSON.parse(readFileSync(new URL('./entries.config.json', import.
 
 /** Functions of the catalogue of words of reports, by their places: each is a sentence and says itself what it is. */
 function wordsOfReports() {
-  const files = { pages: [], long: ['long'], sheet: ['sheet'], pictures: ['pictures'] };
-  return Object.entries(files).flatMap(([name, begin]) => {
+  const pictures = [
+    'DemandPictureInput',
+    'NightLoadInput',
+    'RoutePictureInput',
+    'TimeCurrentInput',
+    'VoltageDropInput',
+  ];
+  const files = {
+    pages: ['ReportWords'],
+    long: ['ReportWords.long.__type'],
+    sheet: ['ReportWords.sheet.__type'],
+    pictures: ['ReportWords.pictures.__type', ...pictures.map((input) => `${input}.words.__type`)],
+  };
+  return Object.entries(files).flatMap(([name, homes]) => {
     const file = new URL(`./src/report/words/${name}.ts`, import.meta.url);
     const parsed = ts.createSourceFile(file.pathname, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
     const catalogue = parsed.statements
       .filter(ts.isVariableStatement)
       .flatMap((statement) => statement.declarationList.declarations)
-      .find((declaration) => ['english', `${name}Words`].includes(declaration.name.text));
+      .find((declaration) => [`${name.replace(/s$/, '')}Words`].includes(declaration.name.text));
     const within = (value, way) => {
       if (ts.isSatisfiesExpression(value) || ts.isAsExpression(value)) return within(value.expression, way);
-      if (ts.isArrowFunction(value)) return [`ohmwright/report.PageOptions.words.__type.${way.join('.__type.')}`];
+      if (ts.isArrowFunction(value)) return homes.map((home) => `ohmwright/report.${home}.${way.join('.__type.')}`);
       if (!ts.isObjectLiteralExpression(value)) return [];
-      return value.properties.flatMap((p) => (p.initializer ? within(p.initializer, [...way, p.name.text]) : []));
+      return value.properties.flatMap((p) =>
+        p.initializer && !p.jsDoc ? within(p.initializer, [...way, p.name.text]) : [],
+      );
     };
-    return within(catalogue.initializer, begin);
+    return within(catalogue.initializer, []);
   });
 }
 
@@ -56,7 +70,7 @@ export default {
     ...['FormulaDefinition', 'ProcedureDefinition', 'RelationDefinition', 'UnitOf'],
     // the members of a collection are those of a module, and stand in the handbook
     ...['OfKind', 'Tables', '__module'],
-    ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake', 'english'],
+    ...['PointAtIntake', 'SafeCurrents', 'StayAtIntake'],
   ],
   intentionallyNotDocumented: ['ohmwright.Recorder.part', ...wordsOfReports()], // a part, as Sheet.part says
   requiredToBeDocumented: ['Function', 'Class', 'Interface', 'TypeAlias', 'Variable', 'Method', 'Accessor'],

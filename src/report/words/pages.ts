@@ -246,8 +246,10 @@ const english = {
     `${Object.hasOwn(signs, currency) ? signs[currency] : `${currency} `}${amount.replace(/\B(?=(\d{3})+(?!\d))(?<!\.\d*)/g, ',')}`,
 };
 
+type EnglishWords = typeof english;
+
 /** The words of all reports, by identifier: a second language is another value of this type. */
-export type ReportWords = typeof english;
+export interface ReportWords extends EnglishWords {}
 
 /** The words of all reports in English; what a plan says itself passes through `said`. */
 export const englishWords: ReportWords = english;
