@@ -24,7 +24,7 @@ function wordsOfReports() {
     const catalogue = parsed.statements
       .filter(ts.isVariableStatement)
       .flatMap((statement) => statement.declarationList.declarations)
-      .find((declaration) => [`${name.replace(/s$/, '')}Words`].includes(declaration.name.text));
+      .find((declaration) => ['english', `${name.replace(/s$/, '')}Words`].includes(declaration.name.text));
     const within = (value, way) => {
       if (ts.isSatisfiesExpression(value) || ts.isAsExpression(value)) return within(value.expression, way);
       if (ts.isArrowFunction(value)) return homes.map((home) => `ohmwright/report.${home}.${way.join('.__type.')}`);
