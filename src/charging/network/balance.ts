@@ -42,10 +42,10 @@ const pair = (p: number, q: number): Float64Array => {
 };
 
 const SIDES = 24;
-/** Half the angle of a side: corners lie where one line or two alike are loaded. */
-const HALF = Math.PI / SIDES;
-/** Ends of the sides of a quarter circle of fundamental and third harmonic. */
-const THIRD = Math.PI / 6;
+/** Half the angle of a side, π/24: corners lie where one line or two alike are loaded. */
+const HALF = 0.1308996938995747;
+/** Ends of the sides of a quarter circle of fundamental and third harmonic, π/6. */
+const THIRD = 0.5235987755982988;
 
 /**
  * Sides of a figure within the limit of a neutral: the sum of three currents a third of a period apart is within a

@@ -260,6 +260,7 @@ export const faultTerms = {
   bondingArea: { symbol: 'S_b', unit: 'mm²', least: 0, words: 'cross-sectional area of a bonding conductor' },
   /** Smallest area of a bonding conductor S_b,min, mm², above 0. */
   minimumBondingArea: { symbol: 'S_b,min', unit: 'mm²', above: 0, words: 'smallest area of a bonding conductor' },
+  /** Smallest area asked of this bonding conductor S_b,min, mm², above 0. */
   bondingAreaAsked: {
     symbol: 'S_b,min',
     unit: 'mm²',
