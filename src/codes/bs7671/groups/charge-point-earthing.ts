@@ -158,8 +158,8 @@ export const chargePointEarthing = () => ({
       const own = statedEarthing === 'tt-earthing' || statedEarthing === 'electrical-separation';
       if (own && system !== 'TT') return true;
       // 704.411.3.1 bars the earth of a PME supply for the whole of a construction site
-      const everywhere = specialLocation === 'construction-site';
-      if (outdoors === false && !everywhere) return 'No vehicle can be charged outdoors.';
+      const inside = outdoors === false && specialLocation !== 'construction-site';
+      if (inside && !isMissing(specialLocation)) return 'No vehicle can be charged outdoors.';
       switch (system) {
         case 'TT':
           return 'The supply is TT: there is no PEN conductor to break.';
@@ -168,6 +168,7 @@ export const chargePointEarthing = () => ({
             return 'The supply is TN-S from a transformer of its own: there is no PEN conductor to break.';
           if (of.separateEarth === true)
             return 'The supply is TN-S, as the distributor confirms: there is no PEN conductor to break.';
+          if (inside && isMissing(specialLocation)) return specialLocation;
           // in the street it is repaired with combined cable: a measure that a PME supply asks for does on either
           return of.separateEarth === false || measures(of) ? true : missing(separateAsked);
         case 'IT':
@@ -177,7 +178,8 @@ export const chargePointEarthing = () => ({
             obtain: 'the clause speaks of PME only; have it designed',
           });
         default:
-          return true; // a supply that is not known is taken for PME
+          // a supply that is not known is taken for PME
+          return inside && isMissing(specialLocation) ? specialLocation : true;
       }
     }),
     chargeCurrent: ofPoint(({ point }) => point.setting, { called: 'setting of the charge point' }),
