@@ -56,7 +56,8 @@ export function assess(
     const assumed = [...new Set(assessment.overall.conditional.flatMap((r) => r.conditions ?? []))];
     if (said.over) writeCorners(said.over.circuit, said.whole, sheet, assumed);
     else {
-      said.working.change(installation, options);
+      // seen without assumed facts meanwhile
+      if (judged !== said.judged) said.working.change(installation, options);
       writeCircuit(said.working, sheet, assumed);
     }
   }

@@ -1,6 +1,5 @@
-import { type CheckResult, isMissing, overall, type Sheet, silent } from '../core/index.js';
-import { type FeederDemand, feederDemandAsSaid, feederDemandOf } from '../demand/feeder.js';
-import { resultsAsSaid } from '../design/assess.js';
+import { isMissing, overall, type Sheet } from '../core/index.js';
+import { type FeederDemand, feederDemandOf } from '../demand/feeder.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
 import type { Applicable } from './applicable.js';
@@ -26,20 +25,9 @@ export const feedersOf = (survey: Survey): readonly string[] =>
   );
 
 /** Options by which a feeder is assessed: it carries the demand of what is below it. */
-function atItsDemand({ options }: Survey, { run, worst }: FeederDemand): Survey['options'] {
+export function atItsDemand({ options }: Survey, { run, worst }: FeederDemand): Survey['options'] {
   if (isMissing(worst)) return options;
   return { ...options, feederDemand: { ...options.feederDemand, [run]: worst } };
-}
-
-/** What a feeder comes to by the facts as they are said, assumed ones like known ones. */
-export function feederAsSaid(
-  { code, demand: rules }: Pick<Applicable, 'code' | 'demand'>,
-  survey: Survey,
-  installation: Installation,
-  id: string,
-): readonly CheckResult[] {
-  const demand = feederDemandAsSaid(rules, installation, id, demandOptions(survey), silent(code.attested?.tables));
-  return [...demand.results, ...resultsAsSaid(code, installation, id, atItsDemand(survey, demand))];
 }
 
 /** A feeder at the demand of what is below it: new points may ask more of it than it carries. */

@@ -1,7 +1,7 @@
 import { type CheckResult, type Fact, isMissing, overall, type Sheet, silent } from '../core/index.js';
 import { adequacyAsSaid } from '../demand/adequacy.js';
 import { routeOnceConfirmed } from '../demand/connection.js';
-import { feederDemandAsSaid } from '../demand/feeder.js';
+import { feederDemandAsSaid, feederDemandOf } from '../demand/feeder.js';
 import {
   type Adequacy,
   adequacyOf,
@@ -22,14 +22,14 @@ import { runsOf } from './alike-plans.js';
 import type { Applicable } from './applicable.js';
 import { controlResults } from './control-results.js';
 import { demandOptions } from './demand-options.js';
-import { feederAsSaid, feederPlan, feedersIn } from './feeder-plan.js';
+import { atItsDemand, feederPlan, feedersIn } from './feeder-plan.js';
 import type { Built } from './installed.js';
 import { type MeasureFirst, measuredFirst } from './measure.js';
 import { boardsOf } from './option-survey.js';
 import type { FeederPlan, OptionPlan } from './plan.js';
 import type { Survey, WorkFacts } from './survey.js';
 import { waysResults } from './ways.js';
-import { commonPractice, type WorkRules } from './work-rules.js';
+import type { WorkRules } from './work-rules.js';
 
 /** What is judged beside the new circuits themselves. */
 export interface JudgedAround {
@@ -138,12 +138,24 @@ export function judgedAround(
 
 /** How assumed facts count: what passes by them alone is conditional; or, where it is asked what fails, like known ones. */
 interface Counting {
-  readonly adequacy: typeof adequacyOf;
+  readonly adequacy: typeof adequacyAsSaid;
+  readonly notification: typeof notificationAsSaid;
+  readonly feederDemand: typeof feederDemandAsSaid;
+  readonly circuit: typeof resultsAsSaid;
   readonly conditionally: typeof conditionally;
 }
-const onConditions: Counting = { adequacy: adequacyOf, conditionally };
+const onConditions: Counting = {
+  adequacy: adequacyOf,
+  notification: notificationOf,
+  feederDemand: feederDemandOf,
+  circuit: (...of) => assess(...of).results,
+  conditionally,
+};
 const asSaid: Counting = {
-  adequacy: (rules, installation, options, sheet = silent()) => adequacyAsSaid(rules, installation, options, sheet),
+  adequacy: adequacyAsSaid,
+  notification: notificationAsSaid,
+  feederDemand: feederDemandAsSaid,
+  circuit: resultsAsSaid,
   conditionally: (_tree, said) => said,
 };
 
@@ -191,6 +203,42 @@ function judgedAtSupply(
   return { supply, measure, control, mounting, ways };
 }
 
+function again(
+  counting: Counting,
+  by: Applicable,
+  survey: Survey,
+  { points, work }: OptionPlan,
+  installation: Installation,
+): readonly CheckResult[] {
+  const { code, demand, network } = by;
+  const sheet = silent(code.attested?.tables);
+  const options = demandOptions(survey);
+  const wanted = points.flatMap(runsOf);
+  const notification = counting.notification(demand, network, installation, options, sheet);
+  const built = { installation, work, wanted };
+  const { supply, control, mounting, ways } = judgedAtSupply(by, survey, built, notification, sheet, sheet, counting);
+  const ofFeeder = (id: string) => {
+    const found = counting.feederDemand(demand, installation, id, options, sheet);
+    return [...found.results, ...counting.circuit(code, installation, id, atItsDemand(survey, found))];
+  };
+  return [
+    ...supply.results,
+    ...control,
+    ...ofService(by, notification),
+    ...mounting,
+    ...ways,
+    ...alikeRuns(survey, installation, feedersIn(installation, wanted)).flatMap(([first = '']) => ofFeeder(first)),
+    ...points.flatMap((p) => [
+      ...p.cableResults,
+      // what was alike need not be any more; each run counts, however many one calculation serves
+      ...alikeRuns(survey, installation, runsOf(p)).flatMap((alike) => {
+        const results = counting.circuit(code, installation, alike[0] ?? p.run.id, survey.options);
+        return alike.flatMap(() => results);
+      }),
+    ]),
+  ];
+}
+
 /**
  * All results of an option with another installation in the place of its own: what was found, or what might be answered.
  * @param by what applies where the premises stand
@@ -198,59 +246,9 @@ function judgedAtSupply(
  * @param option an option of the plan, which says what is built and worked
  * @param installation its installation with other facts
  */
-export function judgedAgain(
-  by: Applicable & { readonly rules?: WorkRules },
-  survey: Survey,
-  { points, work }: OptionPlan,
-  installation: Installation,
-): readonly CheckResult[] {
-  const sheet = silent(by.code.attested?.tables);
-  const wanted = points.flatMap(runsOf);
-  const notification = notificationOf(by.demand, by.network, installation, demandOptions(survey), sheet);
-  return [
-    ...judgedAround(
-      { ...by, rules: by.rules ?? commonPractice },
-      survey,
-      { installation, work, wanted },
-      notification,
-      sheet,
-    ).results,
-    ...points.flatMap((p) => [
-      ...p.cableResults,
-      // what was alike need not be any more; each run counts, however many one calculation serves
-      ...alikeRuns(survey, installation, runsOf(p)).flatMap((alike) => {
-        const { results } = assess(by.code, installation, alike[0] ?? p.run.id, survey.options);
-        return alike.flatMap(() => results);
-      }),
-    ]),
-  ];
-}
+export const judgedAgain = (by: Applicable, survey: Survey, option: OptionPlan, installation: Installation) =>
+  again(onConditions, by, survey, option, installation);
 
 /** The same by the facts as they are said, assumed ones like known ones: enough where it is asked what fails. */
-export function judgedAgainAsSaid(
-  by: Applicable,
-  survey: Survey,
-  { points, work }: OptionPlan,
-  installation: Installation,
-): readonly CheckResult[] {
-  const sheet = silent(by.code.attested?.tables);
-  const wanted = points.flatMap(runsOf);
-  const notification = notificationAsSaid(by.demand, by.network, installation, demandOptions(survey), sheet);
-  const built = { installation, work, wanted };
-  const { supply, control, mounting, ways } = judgedAtSupply(by, survey, built, notification, sheet, sheet, asSaid);
-  const circuit = (run: string) => resultsAsSaid(by.code, installation, run, survey.options);
-  return [
-    ...supply.results,
-    ...control,
-    ...ofService(by, notification),
-    ...mounting,
-    ...ways,
-    ...alikeRuns(survey, installation, feedersIn(installation, wanted)).flatMap(([first = '']) =>
-      feederAsSaid(by, { ...survey, work }, installation, first),
-    ),
-    ...points.flatMap((p) => [
-      ...p.cableResults,
-      ...alikeRuns(survey, installation, runsOf(p)).flatMap(([first = p.run.id]) => circuit(first)),
-    ]),
-  ];
-}
+export const judgedAgainAsSaid = (by: Applicable, survey: Survey, option: OptionPlan, installation: Installation) =>
+  again(asSaid, by, survey, option, installation);

@@ -71,6 +71,3 @@ export const pictureWords = {
       `One-line diagram: supply ${system ?? 'of a system that is not known'}, ${board} with ${runs.length} outgoing ${runs.length === 1 ? 'circuit' : 'circuits'}: ${runs.join(', ')}.`,
   },
 };
-
-/** The words of the pictures, by identifier. */
-export type PictureWords = typeof pictureWords;
