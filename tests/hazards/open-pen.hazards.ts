@@ -99,16 +99,14 @@ const byDevice = { openPenDevice: known('open-pen-detection-touch-voltage' as co
 const balanced = { earthing: 'balanced-three-phase', openPenDevice: known('none', looked) } as const;
 const lowRod = { earthing: 'low-electrode', openPenDevice: known('none', looked) } as const;
 
-/** A construction site on PME, vehicles indoors alone. */
-const onSite = (point: Partial<ChargePoint>) =>
-  assessed(
-    a2,
-    soundHouse([soundCircuit({}, { outdoors: known(false, looked), openPenDevice: known('none', looked), ...point })], {
-      specialLocation: 'construction-site',
-    }),
-    'ev',
-    premises,
-  );
+/** PME, vehicles indoors alone; the kind of place is known where it is stated. */
+function indoors(supply: Partial<Supply>, point: Partial<ChargePoint> = {}) {
+  const circuit = soundCircuit({}, { outdoors: known(false, looked), openPenDevice: known('none', looked), ...point });
+  const house = soundHouse([circuit]);
+  const { specialLocation: _unsaid, ...rest } = house.supply;
+  return assessed(a2, { ...house, supply: { ...rest, ...supply } }, 'ev', premises);
+}
+const onSite = (point: Partial<ChargePoint>) => indoors({ specialLocation: 'construction-site' }, point);
 
 export const chapter: Chapter = {
   title: 'A neutral that is lost in the street',
@@ -371,6 +369,22 @@ export const chapter: Chapter = {
             earthing: 'tt-earthing',
             electrode: { resistance: known(ohms(60), 'measured'), separation: known(metres(12), 'measured') },
           }),
+      },
+    },
+    {
+      id: 'indoors-and-nobody-asked-for-the-place',
+      title: 'A point indoors, and nobody said what kind of place it is',
+      harm: 'Indoors, so no word was lost on the earth. The hall stands on a construction site, where a PME earth is barred throughout.',
+      clause: 'BS 7671, 704.411.3.1 and 722.411.4.1',
+      mustNotSay: 'That a place of which nobody spoke is an ordinary one.',
+      check: 'charge-point-earthing',
+      unsafe: {
+        what: 'PME, vehicles indoors alone, no measure; the kind of place is left out.',
+        told: () => indoors({}),
+      },
+      sound: {
+        what: 'The same in an ordinary house.',
+        told: () => indoors({ specialLocation: 'none' }),
       },
     },
   ],
