@@ -302,17 +302,12 @@ export class Compiled {
           part: (at, part, role, _, within) => kept(this.part(at, part, role, name, `${path} ${within}`)),
         };
         const judges = Object.entries(how.of).map(([of, checks]) => [of, this.judging(all, list, checks)] as const);
-        const resultsOf = (t: Thing, judge: Judge) => {
+        const evaluate = onDemand(judges, (t, judge): readonly CheckResult[] => {
           const results: CheckResult[] = [];
           judge(t, results);
           return results;
-        };
-        return {
-          line,
-          from,
-          judges,
-          evaluate: (t) => onDemand(judges, (judge) => resultsOf(t, judge)),
-        };
+        });
+        return { line, from, judges, evaluate };
       }
       default: {
         const never: never = how;
@@ -322,23 +317,37 @@ export class Compiled {
   }
 }
 
-/** A record whose values are worked out when they are first asked for: of several ways one may be enough. */
+/** Makes records whose values are worked out when they are first asked for: of several ways one may be enough. */
 function onDemand<J, R>(
   of: readonly (readonly [name: string, by: J])[],
-  give: (by: J) => R,
-): Readonly<Record<string, R>> {
-  const record = {};
-  for (const [name, by] of of)
-    Object.defineProperty(record, name, {
-      enumerable: true,
-      configurable: true,
-      get: () => {
-        const value = give(by);
-        Object.defineProperty(record, name, { enumerable: true, value });
-        return value;
+  give: (thing: Thing, by: J) => R,
+): (thing: Thing) => Readonly<Record<string, R>> {
+  class Given {
+    readonly #thing: Thing;
+    readonly #kept: (R | undefined)[];
+    constructor(thing: Thing) {
+      this.#thing = thing;
+      this.#kept = new Array(of.length).fill(undefined);
+      Object.defineProperties(this, asked);
+    }
+    static at(given: Given, i: number, by: J): R {
+      given.#kept[i] ??= give(given.#thing, by);
+      return given.#kept[i] as R;
+    }
+  }
+  // the same functions for every record, so that all of them have one shape
+  const asked = Object.fromEntries(
+    of.map(([name, by], i) => [
+      name,
+      {
+        enumerable: true,
+        get(this: Given) {
+          return Given.at(this, i, by);
+        },
       },
-    });
-  return record;
+    ]),
+  );
+  return (thing) => new Given(thing) as unknown as Readonly<Record<string, R>>;
 }
 
 /** The ends of a span, and each step inside it with the nearest numbers on both sides. */

@@ -173,7 +173,15 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
   const inner = (of: readonly Judgement[], at = list) => compileJudgements(all, at, of);
   const seen = (needs: readonly string[]) => {
     const sources = needs.map((n) => all.source(list, n));
-    return (t: Thing) => Object.fromEntries(sources.map((s) => [s.name, plain(s.name, s.get(t))])) as never;
+    return (t: Thing, rests: unknown[]) => {
+      const values: Record<string, unknown> = {};
+      for (const { name, get } of sources) {
+        const value = plain(name, get(t));
+        values[name] = value;
+        rests.push(value);
+      }
+      return values as never;
+    };
   };
   switch (how.kind) {
     case 'judge': {
@@ -267,10 +275,11 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
         const own: CheckResult[] = [];
         of(t, own, note);
         for (const r of own) {
-          const seen = values(t);
-          const rests = [...Object.values(seen), ...(isWide(r) ? [onlyWithin('', new Span(0, 1))] : [])];
-          for (const found of [how.change(r, seen)].flat()) {
-            const changed = markedAnew(all.cited(found), rests);
+          const rests: unknown[] = [];
+          const found = how.change(r, values(t, rests));
+          if (isWide(r)) rests.push(onlyWithin('', new Span(0, 1)));
+          for (const f of Array.isArray(found) ? (found as readonly CheckResult[]) : [found as CheckResult]) {
+            const changed = markedAnew(all.cited(f), rests);
             if (changed !== r) note?.(changed, []);
             into.push(changed);
           }
@@ -280,9 +289,8 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
     case 'results': {
       const values = seen(how.needs);
       return (t, into, note) => {
-        const seen = values(t);
-        const rests = Object.values(seen);
-        for (const found of how.judge(seen)) {
+        const rests: unknown[] = [];
+        for (const found of how.judge(values(t, rests))) {
           const r = markedAnew(all.cited(found), rests);
           note?.(r, []);
           into.push(r);

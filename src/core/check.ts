@@ -232,8 +232,9 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  */
 export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: string): CheckResult {
   if (typeof c !== 'object' || c === null) throw refused('the check', [], `is ${inWords(c)}; a check is due`);
-  const result = verdictOn(c, evidence as Record<string, unknown>);
-  return because === undefined || result.because !== undefined ? result : { ...result, because };
+  const result: Writable<CheckResult> = verdictOn(c, evidence as Record<string, unknown>);
+  if (because !== undefined) result.because ??= because;
+  return result;
 }
 
 /**
@@ -324,8 +325,7 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   else due(c, evidence, 'number', rolesOf(c));
   for (const name in evidence) {
     const v = evidence[name];
-    if (typeof v === 'number' ? !Number.isFinite(v) : isMissing(v))
-      return { ...head(c), verdict: 'not-determined', gaps: gapsIn(c, evidence) };
+    if (typeof v === 'number' ? !Number.isFinite(v) : isMissing(v)) return notDetermined(c, ...gapsIn(c, evidence));
   }
   switch (c.kind) {
     case 'at-most':
@@ -333,13 +333,12 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
       return compared(c, evidence[c.value] as number, evidence[c.limit] as number);
     case 'within': {
       const [value, least, most] = rolesOf(c).map((name) => evidence[name]) as [number, number, number];
-      return {
-        ...head(c),
-        verdict: reaches(value, least) && reaches(most, value) ? 'pass' : 'fail',
-        value: amount(c.value, value),
-        limit: amount(c.least, least),
-        most: amount(c.most, most),
-      };
+      const result = head(c);
+      result.verdict = reaches(value, least) && reaches(most, value) ? 'pass' : 'fail';
+      result.value = amount(c.value, value);
+      result.limit = amount(c.least, least);
+      result.most = amount(c.most, most);
+      return result;
     }
     case 'holds': {
       const { holds, because } = evidence as { holds: boolean; because: string };
@@ -347,7 +346,10 @@ function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
     }
     case 'any-of': {
       const { results } = evidence as { results: readonly CheckResult[] };
-      return { ...head(c), verdict: anyOf(results), alternatives: results };
+      const result = head(c);
+      result.verdict = anyOf(results);
+      result.alternatives = results;
+      return result;
     }
     default: {
       const never: never = c;
@@ -383,7 +385,10 @@ export function notRequired(c: Check, reason: 'no-rule' | 'not-applicable', beca
 
 /** The result of a check that cannot be judged. */
 export function notDetermined(c: Check, ...gaps: Gap[]): CheckResult {
-  return { ...head(c), verdict: 'not-determined', gaps };
+  const result = head(c);
+  result.verdict = 'not-determined';
+  result.gaps = gaps;
+  return result;
 }
 
 /** What several results amount to. */

@@ -2,6 +2,7 @@ import type { AssessmentOptions, CircuitFigures, WiringCode } from '../codes/wir
 import type { CheckResult, Sheet } from '../core/index.js';
 import { holdsRange, type Installation } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
+import { noOptions } from './circuit-case.js';
 import { conditionsOf, judgedConditionally } from './conditions.js';
 import { type OverRanges, overRanges, type Ranged, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';
@@ -45,35 +46,38 @@ export function assess(
   code: WiringCode,
   installation: Installation,
   runId: string,
-  options: AssessmentOptions = {},
+  options: AssessmentOptions = noOptions,
   sheet?: Sheet,
 ): Assessment {
   const said = assessAsSaid(code, installation, runId, options);
   const judged = judgedConditionally(installation, said.judged, (bare) => judgedAgain(said, bare));
-  const assessment = assessmentOf(said.working, judged, said.figures);
-  const conditions = conditionsOf(installation, assessment.results);
+  const conditions = conditionsOf(
+    installation,
+    judged.flatMap((j) => j.results),
+  );
+  const { over } = said;
+  const assessment = assessmentOf(said.working, judged, said.figures, (overall) => ({
+    ...(conditions.length > 0 ? { conditions } : {}),
+    ...(over ? { ranges: rangeReport(over.circuit, over.checks, overall.verdict, said.judged) } : {}),
+  }));
   if (sheet) {
     const assumed = [...new Set(assessment.overall.conditional.flatMap((r) => r.conditions ?? []))];
-    if (said.over) writeCorners(said.over.circuit, said.whole, sheet, assumed);
+    if (over) writeCorners(over.circuit, said.whole, sheet, assumed);
     else {
       // seen without assumed facts meanwhile
       if (judged !== said.judged) said.working.change(installation, options);
       writeCircuit(said.working, sheet, assumed);
     }
   }
-  const { over } = said;
-  return {
-    ...assessment,
-    ...(conditions.length > 0 ? { conditions } : {}),
-    ...(over ? { ranges: rangeReport(over.circuit, over.checks, assessment.overall.verdict, said.judged) } : {}),
-  };
+  return assessment;
 }
 
 /** A circuit judged by its facts as they are said, assumed ones like known ones. */
 interface Said {
   readonly working: Working;
   readonly options: AssessmentOptions;
-  readonly figures: CircuitFigures;
+  /** Figures by name, worked out when they are first asked for. */
+  readonly figures: () => CircuitFigures;
   /** Results with every figure bounded over ranges, and what they come to. */
   readonly whole: readonly AspectResults[];
   readonly judged: readonly AspectResults[];
@@ -83,8 +87,7 @@ interface Said {
 function assessAsSaid(code: WiringCode, installation: Installation, runId: string, options: AssessmentOptions): Said {
   const working = new Working(code, installation, runId, options);
   const whole = working.judged();
-  // they may meet a range that no check does
-  const figures = code.figures(working.calculation);
+  const figures = once(() => code.figures(working.calculation));
   const said = { working, options, figures, whole };
   if (!meetsRanges(said, installation)) return { ...said, judged: whole };
   const circuit = rangedOf(said, installation);
@@ -92,8 +95,23 @@ function assessAsSaid(code: WiringCode, installation: Installation, runId: strin
   return { ...said, judged: over.judged, over: { ...over, circuit } };
 }
 
-const meetsRanges = ({ working, options }: Pick<Said, 'working' | 'options'>, installation: Installation): boolean =>
-  (holdsRange(installation) || holdsRange(options)) && working.calculation.meetsSpans();
+function once<T>(give: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => {
+    kept ??= { value: give() };
+    return kept.value;
+  };
+}
+
+function meetsRanges(
+  { working, options, figures }: Pick<Said, 'working' | 'options' | 'figures'>,
+  installation: Installation,
+): boolean {
+  if (!holdsRange(installation) && !holdsRange(options)) return false;
+  // they may meet a range that no check does
+  figures();
+  return working.calculation.meetsSpans();
+}
 
 const rangedOf = (
   { working: { code, run }, options }: Pick<Said, 'working' | 'options'>,
@@ -111,6 +129,7 @@ export const resultsAsSaid = (
 /** The results with facts unknown that were assumed: what does not depend on them is not worked out again. */
 function judgedAgain(said: Said, bare: Installation): readonly AspectResults[] {
   const { working, options, over } = said;
+  said.figures(); // by the facts as they are said
   working.change(bare, options);
   const whole = working.judged();
   return meetsRanges(said, bare) ? overRanges(rangedOf(said, bare), whole, over?.settled).judged : whole;

@@ -98,15 +98,17 @@ export function writeCircuit(working: Working, sheet: Sheet, assumed: readonly s
   );
 }
 
-/** What the results of all aspects amount to. */
+/** What the results of all aspects amount to; its figures are worked out when they are first read. */
 export function assessmentOf(
   { code, run }: Working,
   judged: readonly AspectResults[],
-  figures: CircuitFigures,
+  figures: () => CircuitFigures,
+  besides: (overall: Overall) => Pick<Assessment, 'conditions' | 'ranges'>,
 ): Assessment {
   const results = judged.flatMap((j) => j.results);
   const cautions = new Set<string>();
   for (const { caution } of results) if (caution !== undefined) cautions.add(caution);
+  const whole = overall(results);
   return {
     run,
     code: code.name,
@@ -118,10 +120,13 @@ export function assessmentOf(
       verdict: verdictOf(j.results),
       checks: [...new Set(j.results.map((r) => r.check))],
     })),
-    overall: overall(results),
-    figures,
+    overall: whole,
+    get figures() {
+      return figures();
+    },
     gaps: eachOnce(gapsOf(results)),
     cautions: [...cautions, ...(code.attested?.remarks ?? [])],
+    ...besides(whole),
   };
 }
 

@@ -16,6 +16,9 @@ import { upToTaps } from './up-to-tap.js';
 
 export type { AssessmentOptions, CircuitCase };
 
+/** No choices: one record for all, since what is in order is kept in mind by record. */
+export const noOptions: AssessmentOptions = {};
+
 /**
  * The case of one run, read from the tree: the way from the origin, along a riser no further than to where its board is tapped, its line conductors, and its design current by what
  * it feeds, between two ends where that is known only within a range. A feeder may have its demand declared in the options
@@ -36,7 +39,11 @@ export type { AssessmentOptions, CircuitCase };
  * circuitCase(withAllWanted(readSurvey(survey)), 'drive circuit').designCurrent; // => 32
  * ```
  */
-export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
+export function circuitCase(
+  installation: Installation,
+  runId: string,
+  options: AssessmentOptions = noOptions,
+): CircuitCase {
   refuseUnsound(installation, optionProblems(options));
   if (options.feederDemand) refuseUnsound(installation, feederProblems(installation, options));
   const whole = pathTo(installation, runId);

@@ -12,7 +12,7 @@ import {
   withoutAssumed,
 } from '../installation/index.js';
 import type { Problem } from '../units/index.js';
-import { circuitCase } from './circuit-case.js';
+import { circuitCase, noOptions } from './circuit-case.js';
 import { each, type IntervalEnd, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
 import { type Question, type Variation, variationOf } from './vary.js';
 import { Working } from './working.js';
@@ -72,7 +72,7 @@ export function permitted(
   installation: Installation,
   runId: string,
   question: Question,
-  options: AssessmentOptions = {},
+  options: AssessmentOptions = noOptions,
 ): Permitted {
   refuseUnsound(installation, [...questionProblems(question), ...optionProblems(options)]);
   const { run } = circuitCase(installation, runId, options);

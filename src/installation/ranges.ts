@@ -110,7 +110,7 @@ function holdsAny(tree: unknown, is: (node: object) => boolean, without: WeakSet
     if (without.has(node)) continue;
     // a tree that holds itself has no end downwards, however wide others are: its faults are found elsewhere
     if (is(node) || depth > DEEPEST) return true;
-    met.push(node);
+    const before = open.length;
     for (const key in node) {
       const value = (node as Tree)[key];
       if (typeof value === 'object' && value !== null) {
@@ -118,6 +118,8 @@ function holdsAny(tree: unknown, is: (node: object) => boolean, without: WeakSet
         depths.push(depth + 1);
       }
     }
+    // to look at one that holds nothing costs less than to keep it in mind
+    if (open.length > before) met.push(node);
   }
   for (const node of met) without.add(node);
   return false;

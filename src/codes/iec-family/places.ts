@@ -154,15 +154,11 @@ const partVehicles = ({ lines }: ChargePoint): readonly (readonly LineConductor[
 export const declaredStates = ({ circuit }: PointPlace): readonly LoadState[] =>
   (circuit.options.loadStates ?? []).filter(({ currents }) => currents.some((i) => i > 0));
 
-/** The lines of a circuit that are followed, found once. */
-const followed = /* @__PURE__ */ new WeakMap<CircuitPlace, readonly FollowedLine[]>();
+/** The lines of a circuit that are followed: each of its runs asks for them in turn, so that those of the last are kept. */
+let last: { readonly of: CircuitPlace; readonly lines: readonly FollowedLine[] } | undefined;
 export function followedLines(circuit: CircuitPlace): readonly FollowedLine[] {
-  let found = followed.get(circuit);
-  if (!found) {
-    found = linesFollowed(circuit);
-    followed.set(circuit, found);
-  }
-  return found;
+  if (last?.of !== circuit) last = { of: circuit, lines: linesFollowed(circuit) };
+  return last.lines;
 }
 /** The one piece of a run that is not in pieces: its current and length are those of the run, or what is missing of its taps. */
 const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
