@@ -9,7 +9,7 @@ export { dutyCycleOf, pilotCurrentOf } from '../products/iec61851/pilot-duty-cyc
 export { type PilotState, pilotStateAt } from '../products/iec61851/pilot-states.js';
 export { type CableReading, readCable } from '../products/iec62196/cable-coding.js';
 export { type Allocation, allocate } from './allocation/allocate.js';
-export { type AllocationPolicy, notPromisedWords } from './allocation/policy.js';
+export type { AllocationPolicy } from './allocation/policy.js';
 export * from './collections.js';
 export { type Controller, controllerOf } from './control/controller.js';
 export type { ControlState, ControlStep } from './control/memory.js';
@@ -17,6 +17,7 @@ export { judgeMainFuse } from './control/reaction.js';
 export type { ControlMeasurement, ControlSettings } from './control/settings.js';
 export type { ChargingNetwork, NetworkNode, NetworkPoint, PerLine } from './network/network.js';
 export { INTAKE, type NetworkOptions, networkOf } from './network/network-of.js';
+export { notPromisedWords } from './not-promised.js';
 export { pilotOffer } from './pilot/offer.js';
 export {
   asChargingProfile,
@@ -27,10 +28,10 @@ export {
 } from './profile/charging-profile.js';
 export type { ScheduleInput } from './schedule/input.js';
 export { type Relaxation, relaxationsOf, relaxed } from './schedule/relaxations.js';
-export { type Schedule, schedule, scheduleNotPromisedWords } from './schedule/schedule.js';
+export { type Schedule, schedule } from './schedule/schedule.js';
 export { type FullQuestion, fullInTime } from './simulation/full-in-time.js';
 export type { SimulationInput } from './simulation/input.js';
-export { type Simulation, simulationNotPromisedWords } from './simulation/outcome.js';
+export type { Simulation } from './simulation/outcome.js';
 export { pointsSharing, type SharingQuestion } from './simulation/points-sharing.js';
 export { simulate } from './simulation/simulate.js';
 export { stackedLoad } from './simulation/stacked-load.js';

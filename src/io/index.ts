@@ -27,3 +27,4 @@ export { surveyJsonSchema } from './json-schema.js';
 export { currentFormat, migrate } from './migrate.js';
 export { priceBookJsonSchema, readPriceBook, readWorkRules, workRulesJsonSchema } from './prices.js';
 export { parseSurvey, readSurvey } from './read-survey.js';
+export { readSharedJson, sharedJson } from './shared-json.js';

@@ -4,4 +4,4 @@
  * @module ohmwright/testing
  */
 export { arbitraryInstallation, arbitraryRun, arbitrarySupply } from './installations.js';
-export { arbitraryFact, arbitraryQuantity } from './quantities.js';
+export { arbitraryQuantity } from './quantities.js';

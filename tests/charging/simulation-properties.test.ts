@@ -11,7 +11,7 @@ import {
   type Simulation,
   type SimulationInput,
   simulate,
-  simulationNotPromisedWords,
+  notPromisedWords,
 } from '../../src/charging/index.js';
 import { amperes, type Line, minutes, ratio, seconds, volts, wattHours } from '../../src/index.js';
 import { seedOf } from '../support/seed.js';
@@ -223,7 +223,7 @@ describe('more capacity', () => {
     expect(total(at(17))).toBeCloseTo(2 * 17 + 40, 6);
     expect(total(at(18))).toBeCloseTo(2 * 12 + 40, 6);
     expect(simulate(at(17)).notPromised).toEqual(['less-energy-may-come-from-more-capacity']);
-    expect(simulationNotPromisedWords['less-energy-may-come-from-more-capacity']).toContain('18 A');
+    expect(notPromisedWords['less-energy-may-come-from-more-capacity']).toContain('18 A');
   });
 
   test('of one row may be less energy in all: it serves one who could have waited before one who leaves', () => {

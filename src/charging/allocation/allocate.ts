@@ -5,8 +5,9 @@ import type { ChargingNetwork, PerLine } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';
 import { inspection, inspectNetwork } from '../network/refuse.js';
 import { chargingByNode, type Moment, momentOf, orderOf, type TreeOrder, wayOf } from '../network/tree-order.js';
+import type { NotPromised } from '../not-promised.js';
 import { decide, type Ruling } from './decide.js';
-import { type AllocationPolicy, inspectPolicy, type NotPromised } from './policy.js';
+import { type AllocationPolicy, inspectPolicy } from './policy.js';
 import { TOLERANCE } from './steps.js';
 import { exceededBalance, type NeutralExcess, neutralsAlone, type Unbalance, unbalancedAlone } from './unbalance.js';
 

@@ -1,4 +1,5 @@
 import { type Volts, type WattHours, type Watts, wattHours, watts } from '../../units/index.js';
+import type { ScheduleNotPromised } from '../not-promised.js';
 import type { LongWork } from '../time/long-work.js';
 import { type Course, courseOf } from './course.js';
 import { serveInOrder } from './in-order.js';
@@ -18,17 +19,6 @@ export interface ScheduleBound {
   readonly peak?: Watts;
 }
 
-/** What a schedule does not promise, by name. @inline */
-export type ScheduleNotPromised = 'may-miss-what-can-be-met' | 'not-the-best-with-smallest-currents';
-
-/** What a schedule does not promise, in words. */
-export const scheduleNotPromisedWords: Readonly<Record<ScheduleNotPromised, string>> = {
-  'may-miss-what-can-be-met':
-    'Who is served first is decided at each moment without looking ahead: a vehicle may leave short that another schedule would have served.',
-  'not-the-best-with-smallest-currents':
-    'Where a vehicle gets nothing or at least its smallest current, no fast method is known for the best schedule: this one keeps every limit, and the best lies between its figures and the bound.',
-};
-
 /** Who charges when, and what it comes to: plain, JSON-ready. */
 export interface Schedule {
   /** Vehicles, in the order of the input. */
@@ -45,7 +35,7 @@ export interface Schedule {
   readonly peak: Watts;
   /** What no schedule can better; absent where an order of service leaves some short and it was not asked for. */
   readonly bound?: ScheduleBound;
-  /** What is not promised; in words under `scheduleNotPromisedWords`. */
+  /** What is not promised; in words under `notPromisedWords`. */
   readonly notPromised: readonly ScheduleNotPromised[];
 }
 

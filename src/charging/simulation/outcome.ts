@@ -3,6 +3,7 @@ import type { Amperes, Seconds, WattHours } from '../../units/index.js';
 import type { Ruling } from '../allocation/decide.js';
 import type { PerLine } from '../network/network.js';
 import type { TreeOrder } from '../network/tree-order.js';
+import type { SimulationNotPromised } from '../not-promised.js';
 import type { SimulationInput } from './input.js';
 
 /** What became of a vehicle. @inline */
@@ -64,15 +65,6 @@ export interface SimulationSeries {
   }[];
 }
 
-/** What a simulation does not promise, by name. @inline */
-export type SimulationNotPromised = 'less-energy-may-come-from-more-capacity';
-
-/** What is not promised of a simulation, in words. */
-export const simulationNotPromisedWords: Readonly<Record<SimulationNotPromised, string>> = {
-  'less-energy-may-come-from-more-capacity':
-    'More capacity at one moment may mean less energy in the end: 18 A serve three vehicles at 6 A each where 17 A serve two at 8 A and 9 A, and when those two leave early, the third, which had the night before it, has taken what they miss.',
-};
-
 /** A simulated night or year: plain, JSON-ready. */
 export interface Simulation {
   /** Vehicles, in the order of the input. */
@@ -83,7 +75,7 @@ export interface Simulation {
   readonly delivered: WattHours;
   /** Energy missing in all, Wh. */
   readonly missing: WattHours;
-  /** What is not promised; in words under `simulationNotPromisedWords`. */
+  /** What is not promised; in words under `notPromisedWords`. */
   readonly notPromised: readonly SimulationNotPromised[];
   /** Currents step by step, where they were to be kept. */
   readonly series?: SimulationSeries;
