@@ -73,6 +73,8 @@ function statesProblems(states: unknown, say: Say): undefined {
 /** A let-through energy, A²s, beyond which it is a slip of the pen. */
 const LARGEST_ENERGY = 1e12;
 const inOrder = /* @__PURE__ */ new WeakSet<object>();
+/** No choices: one record for all, since what is in order is kept in mind by record. */
+export const noOptions: AssessmentOptions = {};
 
 /** Declared demands of what is no feeder of the installation: nothing would be counted for them. */
 export function feederProblems(installation: Installation, { feederDemand }: AssessmentOptions): readonly Problem[] {

@@ -1,8 +1,8 @@
+import { noOptions } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitFigures, WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Sheet } from '../core/index.js';
 import { holdsRange, type Installation } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
-import { noOptions } from './circuit-case.js';
 import { conditionsOf, judgedConditionally } from './conditions.js';
 import { type OverRanges, overRanges, type Ranged, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';

@@ -1,4 +1,4 @@
-import { feederProblems, optionProblems } from '../codes/option-problems.js';
+import { feederProblems, noOptions, optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitCase } from '../codes/wiring-code.js';
 import { own } from '../core/own.js';
 import {
@@ -15,9 +15,6 @@ import { amperes, CalculationError } from '../units/index.js';
 import { upToTaps } from './up-to-tap.js';
 
 export type { AssessmentOptions, CircuitCase };
-
-/** No choices: one record for all, since what is in order is kept in mind by record. */
-export const noOptions: AssessmentOptions = {};
 
 /**
  * The case of one run, read from the tree: the way from the origin, along a riser no further than to where its board is tapped, its line conductors, and its design current by what

@@ -1,5 +1,5 @@
 import { isWide } from '../calculation/index.js';
-import { optionProblems } from '../codes/option-problems.js';
+import { noOptions, optionProblems } from '../codes/option-problems.js';
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
 import { type CheckResult, type Fact, type Gap, known, termOf } from '../core/index.js';
 import {
@@ -12,7 +12,7 @@ import {
   withoutAssumed,
 } from '../installation/index.js';
 import type { Problem } from '../units/index.js';
-import { circuitCase, noOptions } from './circuit-case.js';
+import { circuitCase } from './circuit-case.js';
 import { each, type IntervalEnd, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
 import { type Question, type Variation, variationOf } from './vary.js';
 import { Working } from './working.js';
