@@ -1,7 +1,8 @@
 import { type CheckResult, isMissing, type Table } from '../core/index.js';
 import { Compiled, type Edited, type Judging } from './compile.js';
 import type { Contents, Group, Groups } from './contents.js';
-import { compileJudgement, compileJudgements, type Judgement, unjudged } from './judgement.js';
+import { compileJudgement, compileJudgements } from './judge.js';
+import { type Judgement, unjudged } from './judgement.js';
 import { none, open } from './line.js';
 import {
   effective,

@@ -13,7 +13,7 @@ import {
   written,
 } from '../core/index.js';
 import type { Calculation } from './calculation.js';
-import { inputsOf } from './compile.js';
+import { inputsOf } from './evaluate.js';
 import { effective, type Node, type Note, type Placed, type Thing, thingsOf } from './lists.js';
 import { onlyWithin, Span } from './value.js';
 

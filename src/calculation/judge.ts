@@ -1,0 +1,202 @@
+import { stands } from '../core/check.js';
+import { type Check, type CheckResult, compared, isMissing, judge, notDetermined, notRequired } from '../core/index.js';
+import type { Sources } from './compile.js';
+import type { Source } from './evaluate.js';
+import { checksOf, type Judgement } from './judgement.js';
+import type { Part } from './line.js';
+import { type Judge, type List, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
+import { onlyWithin, plain, Span } from './value.js';
+import { isWide, judgeWide, marked, markedAnew } from './wide.js';
+
+/** Checks made ready for the things of a list, each in turn. */
+export function compileJudgements(all: Sources, list: List, of: readonly Judgement[]): Judge {
+  const judges = of.map((j) => compileJudgement(all, list, j));
+  return (t, into, note) => {
+    for (const j of judges) j(t, into, note);
+  };
+}
+
+/** A check with what it draws on, for the things of a list. */
+export function compileJudgement(all: Sources, list: List, judgement: Judgement): Judge {
+  const how = 'check' in judgement.how ? citing(all, judgement.how) : judgement.how;
+  const source = (part: Part, role: string) =>
+    all.part(list, part, role, undefined, 'check' in how ? how.check.id : undefined);
+  const inner = (of: readonly Judgement[], at = list) => compileJudgements(all, at, of);
+  const seen = (needs: readonly string[]) => {
+    const sources = needs.map((n) => all.source(list, n));
+    return (t: Thing, rests: unknown[]) => {
+      const values: Record<string, unknown> = {};
+      for (const { name, get } of sources) {
+        const value = plain(name, get(t));
+        values[name] = value;
+        rests.push(value);
+      }
+      return values as never;
+    };
+  };
+  switch (how.kind) {
+    case 'judge': {
+      const { check } = how;
+      const evidence = Object.entries(how.evidence).map(([role, part]) => [role, source(part, role)] as const);
+      const numbers = check.kind === 'holds' ? [] : evidence;
+      if (check.kind === 'at-most' || check.kind === 'at-least') {
+        const [value, limit] = [check.value, check.limit].map(
+          (r) => evidence.find(([role]) => role === r)?.[1].get as Get,
+        ) as [Get, Get];
+        return framed(all, list, how, numbers, (t, because) => {
+          const v = value(t);
+          const l = limit(t);
+          if (typeof v === 'number' && typeof l === 'number') return compared(check, v, l, because);
+          return judgeWide(check, { [check.value]: v, [check.limit]: l }, because);
+        });
+      }
+      const whether = evidence.find(([role]) => role === 'holds')?.[1].get;
+      const why = evidence.find(([role]) => role === 'because')?.[1].get;
+      return framed(all, list, how, numbers, (t, because) => {
+        if (check.kind === 'holds' && whether && why) {
+          const holds = whether(t);
+          const reason = why(t);
+          if (typeof holds === 'boolean' && typeof reason === 'string') return stands(check, holds, reason);
+        }
+        const found = Object.fromEntries(evidence.map(([role, s]) => [role, s.get(t)]));
+        // a statement that is open gives no reason why it holds
+        return judgeWide(check, isMissing(found.holds) ? { holds: found.holds } : found, because);
+      });
+    }
+    case 'unjudged':
+      return framed(all, list, { check: how.check, applies: how.why }, [], () => {
+        throw new Error(`${how.check.id} is judged where nothing says by what`);
+      });
+    case 'any-of': {
+      const of = inner(how.of);
+      return framed(all, list, how, [], (t, because, note) => {
+        const own: CheckResult[] = [];
+        of(t, own, note);
+        return judge(how.check, { results: own }, because);
+      });
+    }
+    case 'deciding': {
+      const of = inner(how.of);
+      return (t, into, note) => {
+        const own: CheckResult[] = [];
+        of(t, own, note);
+        into.push(decidingResult(own));
+      };
+    }
+    case 'unless-failed': {
+      const [first, then] = [inner(how.first), inner(how.then)];
+      return (t, into, note) => {
+        const own: CheckResult[] = [];
+        first(t, own, note);
+        for (const r of own) into.push(r);
+        if (!own.some((r) => r.weight === 'rule' && r.verdict === 'fail')) then(t, into, note);
+      };
+    }
+    case 'each': {
+      const below = all.lists.get(how.of) as List;
+      const of = inner(how.judgements, below);
+      return (t, into, note) => {
+        for (const x of thingsBelow(t, below)) if (!how.among || how.among(x.place as never)) of(x, into, note);
+      };
+    }
+    case 'choose': {
+      const on = source(how.on, 'choice');
+      const ways = new Map(Object.entries(how.of).map(([label, of]) => [label, inner(of)] as const));
+      const [first] = ways.values();
+      // what passes carries no caution, and what is open does
+      const cautions = new Map(checksOf(Object.values(how.of)[0] ?? []).map((c) => [c.id, c.caution] as const));
+      return (t, into, note) => {
+        const label = plain(on.name, on.get(t));
+        if (!isMissing(label)) return ways.get(String(label))?.(t, into, note);
+        // which of the ways holds is not known: the checks of the first stay open
+        const own: CheckResult[] = [];
+        first?.(t, own);
+        for (const { check, title, weight, source, caution = cautions.get(check) } of own) {
+          const head = { check, title, weight, source, ...(caution === undefined ? {} : { caution }) };
+          const open = marked({ ...head, verdict: 'not-determined', gaps: label.missing }, [label]);
+          note?.(open, []);
+          into.push(open);
+        }
+      };
+    }
+    case 'adjust': {
+      const of = compileJudgement(all, list, how.of);
+      const values = seen(how.needs);
+      return (t, into, note) => {
+        const own: CheckResult[] = [];
+        of(t, own, note);
+        for (const r of own) {
+          const rests: unknown[] = [];
+          const found = how.change(r, values(t, rests));
+          if (isWide(r)) rests.push(onlyWithin('', new Span(0, 1)));
+          for (const f of Array.isArray(found) ? (found as readonly CheckResult[]) : [found as CheckResult]) {
+            const changed = markedAnew(all.cited(f), rests);
+            if (changed !== r) note?.(changed, []);
+            into.push(changed);
+          }
+        }
+      };
+    }
+    case 'results': {
+      const values = seen(how.needs);
+      return (t, into, note) => {
+        const rests: unknown[] = [];
+        for (const found of how.judge(values(t, rests))) {
+          const r = markedAnew(all.cited(found), rests);
+          note?.(r, []);
+          into.push(r);
+        }
+      };
+    }
+    default: {
+      const never: never = how;
+      return never;
+    }
+  }
+}
+const citing = <H extends { readonly check: Check }>(all: Sources, how: H): H => ({
+  ...how,
+  check: all.cited(how.check),
+});
+type Get = (thing: Thing) => unknown;
+
+/** Asks first whether a check applies, and hands it what its verdict rests on. */
+function framed(
+  all: Sources,
+  list: List,
+  { check, applies, because }: { readonly check: Check; readonly applies?: Part; readonly because?: Part },
+  evidence: readonly (readonly [role: string, source: Source])[],
+  judged: (thing: Thing, because: string | undefined, note: Note | undefined) => CheckResult,
+): Judge {
+  const asked = applies === undefined ? undefined : all.part(list, applies, 'applies', undefined, check.id);
+  const said = because === undefined ? undefined : all.part(list, because, 'because', undefined, check.id);
+  return (t, into, note) => {
+    const yes = asked ? plain(asked.name, asked.get(t)) : true;
+    if (yes !== true) {
+      const result = isMissing(yes)
+        ? marked(notDetermined(check, ...yes.missing), [yes])
+        : notRequired(check, 'not-applicable', String(yes));
+      note?.(result, []);
+      into.push(result);
+      return;
+    }
+    const why = said?.get(t);
+    const result = judged(t, typeof why === 'string' ? why : undefined, note);
+    note?.(
+      result,
+      evidence.map(([role, s]) => [role, s.placed, thingOf(t, s.placed.list)] as const),
+    );
+    into.push(result);
+  };
+}
+
+/** Of several results the one that decides; of those that hold the one with the least margin, else the last. */
+export const decidingResult = (of: readonly CheckResult[]): CheckResult => {
+  const margins = of.flatMap((r) => r.margin ?? []);
+  return (
+    of.find((r) => r.verdict === 'fail') ??
+    of.find((r) => r.verdict === 'not-determined') ??
+    of.find((r) => r.margin === Math.min(...margins)) ??
+    (of.at(-1) as CheckResult)
+  );
+};
