@@ -186,6 +186,8 @@ export interface WiringCode {
   readonly edition: string;
   /** What has to be said of the edition wherever a verdict is printed. */
   readonly standing: string;
+  /** What none of its checks looks at, in words; said beside every plan. */
+  readonly notJudged: string;
   /** Whether the edition is in force on a date (ISO, yyyy-mm-dd), or unknown. */
   inForce(date: string): 'in-force' | 'withdrawn' | 'not-yet' | 'unknown';
   /** Preferred conductor sizes for the cable of a run, in ascending order. */

@@ -127,6 +127,7 @@ export function optionPlan(
     ]),
     cautions: [
       ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
+      code.notJudged,
       ...basisCautions(written),
       ...(code.attested?.remarks ?? []),
     ],

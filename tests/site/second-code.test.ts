@@ -34,6 +34,10 @@ describe('a plan by a second code', () => {
     expect(point.assessment).toMatchObject({ code: 'IEC 60364', standing: plan.code.standing });
   });
 
+  it('says what none of its checks looks at', () => {
+    expect(option.cautions).toContain(second.code.notJudged);
+  });
+
   it('passes nothing of which no rule is entered', () => {
     expect(plan.options.map((o) => o.overall.verdict)).not.toContain('pass');
     const verdicts = Object.fromEntries(point.assessment.aspects.map((a) => [a.aspect, a.verdict]));

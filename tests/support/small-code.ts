@@ -16,6 +16,7 @@ export const smallCode: WiringCode = {
   id: 'small',
   name: 'BS 7671, rating and drop',
   standing: 'for tests',
+  notJudged: 'This code looks at nothing else.',
   inForce: () => 'unknown',
   sizesFor: () => [1.5, 2.5, 4, 6, 10, 16].map((size) => ({ area: squareMillimetres(size) })),
   ratingsFor: () => [6, 10, 16, 20, 25, 32, 40, 50, 63].map(amperes),

@@ -8,6 +8,7 @@ import { remediesOf } from '../iec-family/remedies.js';
 import { lawsOfTable } from '../iec-family/table-laws.js';
 import { circuitFigures, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
+import { notJudgedWords } from '../not-judged.js';
 import type { ConductorSize, WiringCode } from '../wiring-code.js';
 import { cableForRoute } from './cable-for-route.js';
 import { bsMethod, capacityTableFor, capacityTableOf } from './cable-tables.js';
@@ -136,6 +137,7 @@ export function bs7671(edition: string, brought: BroughtToCode = {}): WiringCode
     id: 'bs7671',
     name: 'BS 7671',
     edition,
+    notJudged: notJudgedWords,
     inForce: (date: string) => (entered ? editionInForce(entered, date) : 'unknown'),
     sizesFor,
     methodsFor,

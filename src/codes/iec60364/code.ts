@@ -3,6 +3,7 @@ import { CalculationError } from '../../units/index.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
 import { circuitFigures, runFigures } from '../iec-family/test-figures.js';
 import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
+import { notJudgedWords } from '../not-judged.js';
 import type { WiringCode } from '../wiring-code.js';
 import { calculator, gap } from './contents.js';
 import { iecSizesFor } from './rating-tables.js';
@@ -39,6 +40,7 @@ export function iec60364(wanted: string): WiringCode {
     name: 'IEC 60364',
     edition,
     standing,
+    notJudged: notJudgedWords,
     // an amendment of 2024 is known of, its date of effect is not
     inForce: () => 'unknown',
     sizesFor: (run) => iecSizesFor(run).map((area) => ({ area })),
