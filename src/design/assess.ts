@@ -1,6 +1,7 @@
 import { noOptions } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitFigures, WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Sheet } from '../core/index.js';
+import { once } from '../core/once.js';
 import { holdsRange, type Installation } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
 import { conditionsOf, judgedConditionally } from './conditions.js';
@@ -93,14 +94,6 @@ function assessAsSaid(code: WiringCode, installation: Installation, runId: strin
   const circuit = rangedOf(said, installation);
   const over = overRanges(circuit, whole);
   return { ...said, judged: over.judged, over: { ...over, circuit } };
-}
-
-function once<T>(give: () => T): () => T {
-  let kept: { readonly value: T } | undefined;
-  return () => {
-    kept ??= { value: give() };
-    return kept.value;
-  };
 }
 
 function meetsRanges(

@@ -1,4 +1,5 @@
 import { type CheckResult, overall, recorder, writeSheet } from '../core/index.js';
+import { once } from '../core/once.js';
 import { notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
 import { alikeIn, FEW } from './alike.js';
@@ -101,7 +102,14 @@ export function optionPlan(
   const told = [...results, ...notification.decision.results].flatMap((r) =>
     r.caution && r.verdict !== 'not-required' ? [r.caution] : [],
   );
-  const written = writeSheet(sheet);
+  // of many ways few are kept: what the others rest on nobody asks
+  const written = once(() => writeSheet(sheet));
+  const cautions = once(() => [
+    ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
+    code.notJudged,
+    ...basisCautions(written()),
+    ...(code.attested?.remarks ?? []),
+  ]);
   const plan: OptionPlan = {
     ...option,
     installation: built,
@@ -125,12 +133,9 @@ export function optionPlan(
       ...[...workOf(points), ...feedersEach].flatMap((p) => p.hours ?? []),
       ...remedyHours(option.remedies),
     ]),
-    cautions: [
-      ...new Set([planCaution, ...supply.demand.cautions, ...notification.decision.cautions, ...told]),
-      code.notJudged,
-      ...basisCautions(written),
-      ...(code.attested?.remarks ?? []),
-    ],
+    get cautions() {
+      return cautions();
+    },
   };
   return { plan, sheet: written, survey };
 }

@@ -53,7 +53,7 @@ function refuseOthers(survey: Survey, { code, network }: Applicable): void {
 interface WorkedPlan {
   readonly survey: Survey;
   readonly plan: OptionPlan;
-  readonly sheet: SheetDocument;
+  readonly sheet: () => SheetDocument;
 }
 
 /** The ways to answer a survey by name; of a limiter the one for the notice first, then the one at the least rating. */
@@ -153,7 +153,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
       });
   }
   const sought = options.remedies ?? rangesOf(wantedIn).length === 0;
-  const sheetsOfRemedied = new Map<OptionPlan, SheetDocument>();
+  const sheetsOfRemedied = new Map<OptionPlan, () => SheetDocument>();
   const found = seekRemedies(sought ? worked : [], {
     survey,
     code,
@@ -174,7 +174,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     },
   });
   for (const { plan, survey: changed } of found.options)
-    worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as SheetDocument });
+    worked.push({ survey: changed, plan, sheet: sheetsOfRemedied.get(plan) as () => SheetDocument });
   worked.sort((a, b) => ranking.compare(a.plan, b.plan));
   const [best] = worked;
   if (best?.plan.overall.verdict === 'conditional' && options.limits !== false)
@@ -194,9 +194,11 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     },
     words,
     ...(assumptions ? { assumptions } : {}),
-    options: worked.map(({ plan, sheet }, i) =>
-      keep === 'all' || (keep === 'first' && i === 0) ? { ...plan, sheet } : plan,
-    ),
+    // what was left until it is asked for is worked out here
+    options: worked.map(({ plan, sheet }, i) => ({
+      ...plan,
+      ...(keep === 'all' || (keep === 'first' && i === 0) ? { sheet: sheet() } : {}),
+    })),
     rankedBy: ranking.words,
     discarded,
     remedies: found.offers,
