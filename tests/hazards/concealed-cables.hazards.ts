@@ -160,6 +160,27 @@ export const chapter: Chapter = {
       },
     }),
     hazard({
+      id: 'depth-of-what-is-seen',
+      title: 'A cable on a tray, and a depth in the wall that somebody wrote down',
+      unsafe: {
+        what: 'On a tray by one line of the survey, between 6 mm and 60 mm deep in the wall by another.',
+        told: () =>
+          told(code, [
+            routed([
+              {
+                ...silent('C'),
+                containment: 'tray',
+                depth: { state: 'between', least: metres(0.006), most: metres(0.06) },
+              },
+            ]),
+          ]),
+      },
+      sound: {
+        what: 'On a tray, and no depth said.',
+        told: () => told(code, [routed([{ ...silent('C'), containment: 'tray' }])]),
+      },
+    }),
+    hazard({
       id: 'metal-studs-at-any-depth',
       title: 'Metal studs beside a cable that lies deep',
       harm: 'A screw, or the edge of a stud, cuts the cable, and the whole frame of the wall is live.',

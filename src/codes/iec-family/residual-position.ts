@@ -36,7 +36,8 @@ export function delayOf(device: ResidualDevice): {
 } {
   const { delay } = device;
   const small = neverDelayed(device);
-  if (small && delay?.state === 'known' && delay.value === 'selective') return { delay: disagreeing };
+  const maybeSmall = small || (device.rating.state === 'between' && device.rating.least <= neverSelective);
+  if (maybeSmall && delay?.state === 'known' && delay.value === 'selective') return { delay: disagreeing };
   if (delay !== undefined) return { delay };
   return small
     ? { delay: known('general'), by: 'no delay stated; up to 30 mA there is no selective device' }

@@ -58,7 +58,9 @@ export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | '
   if (shallow === true && inSight(section)) return disagreeing;
   if (shallow === true || (shallow === undefined && methodIs(section, /^102$/))) return known(true);
   if (shallow === false) return metal;
-  return said ?? (inSight(section) ? known(false) : depthAsked);
+  // nobody measures how deep a cable lies that is seen
+  if (inSight(section)) return section.depth?.state === 'between' ? disagreeing : (said ?? known(false));
+  return said ?? depthAsked;
 }
 
 /** Concealed cables. BS 7671, 522.6.202 to .204. */

@@ -59,10 +59,11 @@ function inGround({ name, method, containment }: Stretch): Known<boolean> {
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
-  const said = depth?.state === 'between' ? depth.least : depth?.state === 'known' ? depth.value : undefined;
-  if (said !== undefined) return said >= CUSTOMARY;
+  if (depth?.state === 'known') return depth.value >= CUSTOMARY;
+  if (depth?.state === 'between' && depth.least >= CUSTOMARY) return true;
+  if (depth?.state === 'between' && depth.most < CUSTOMARY) return false;
   // a duct under a floor or a drive is protected by what lies on it
-  if (containment === 'duct') return true;
+  if (containment === 'duct' && depth?.state !== 'between') return true;
   return missing({ kind: 'fact', fact: `depth of ${name}`, obtain: 'measure it, before the trench is filled' });
 }
 
