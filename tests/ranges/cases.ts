@@ -109,8 +109,10 @@ function partings(
 ): readonly string[] {
   return [...over].flatMap(([check, verdicts]) => {
     const here = inside.get(check) ?? [];
+    // where another check stands in its place, such as when no arrangement remains, the whole still fails
+    const instead = here.length === 0 && inside.get('the circuit')?.includes('fail');
     if (verdicts.includes('fail'))
-      return here.includes('fail') ? [] : [`${check} fails over the range, ${here} inside`];
+      return here.includes('fail') || instead ? [] : [`${check} fails over the range, ${here} inside`];
     if (verdicts.includes('not-determined') || verdicts.includes('conditional')) return [];
     return here.includes('fail') || here.includes('not-determined')
       ? [`${check} ${verdicts} over the range, ${here} inside`]

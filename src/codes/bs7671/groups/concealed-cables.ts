@@ -46,20 +46,24 @@ export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | '
   const { concealedShallow: said, metalParts } = section;
   if (inEarthedMetal(circuit.run.cable) || isBuried(section)) return known(false);
   const shallow = within(section.depth);
-  if (said?.state === 'known' && said.value) return inSight(section) || shallow === false ? disagreeing : known(true);
+  // of a range on both sides of the limit a part contradicts whatever is said
+  const ranged = section.depth?.state === 'between' && shallow === undefined;
+  if (said?.state === 'known' && said.value)
+    return inSight(section) || shallow === false || ranged ? disagreeing : known(true);
   const metal = metalParts ?? metalAsked;
   // what is said of the depth does not answer for metal parts
   if (said?.state === 'known') {
-    if (shallow === true && !/^(conduit|trunking)$/.test(section.containment ?? '')) return disagreeing;
+    if ((shallow === true || ranged) && !/^(conduit|trunking)$/.test(section.containment ?? '')) return disagreeing;
     if (inHollowWall(section) || shallow === false || metalParts?.state === 'unknown') return metal;
     return metal.state === 'known' && metal.value ? metalInNoWall : known(false);
   }
   if (metal.state === 'known' && metal.value) return inSight(section) ? metalInNoWall : known(true);
   if (shallow === true && inSight(section)) return disagreeing;
-  if (shallow === true || (shallow === undefined && methodIs(section, /^102$/))) return known(true);
+  // a wall where the method has it shallow, of which nobody says how deep
+  if (shallow === true || (shallow === undefined && !ranged && methodIs(section, /^102$/))) return known(true);
   if (shallow === false) return metal;
   // nobody measures how deep a cable lies that is seen
-  if (inSight(section)) return section.depth?.state === 'between' ? disagreeing : (said ?? known(false));
+  if (inSight(section)) return ranged ? disagreeing : (said ?? known(false));
   return said ?? depthAsked;
 }
 
