@@ -4,6 +4,7 @@ import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
+import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
 import { type Board, type Installation, type Outlet, outletsBelow, type Run } from './tree.js';
@@ -77,6 +78,11 @@ export function recordProblems(shape: string, value: unknown, say: Say): undefin
     else if (!Array.isArray(item)) note([key], `is ${shown(item)}; a list is due`, 'wrong-kind');
     else for (let i = 0; i < item.length; i++) plain(what, item[i], [key, i]);
   }
+  if (deniesResidual(value))
+    note(
+      ['noResidual'],
+      'says that there is no residual current device, and one is described: one of the two is wrong',
+    );
   if (clean) known.add(value);
 }
 

@@ -93,11 +93,11 @@ export const chapter: Chapter = {
       check: 'residual-current-socket-outlets',
       unsafe: {
         what: 'A BS 1363 socket-outlet on a circuit-breaker; 30 mA in the cable of the vehicle.',
-        told: () => told(code, [plug({ residual: inside(30) }, { residual: [] })]),
+        told: () => told(code, [plug({ residual: inside(30), noResidual: none }, { residual: [] })]),
       },
       sound: {
         what: 'The same with a device of 30 mA at the origin of the circuit.',
-        told: () => told(code, [plug({ residual: inside(30) })]),
+        told: () => told(code, [plug({ residual: inside(30), noResidual: none })]),
       },
     },
     {

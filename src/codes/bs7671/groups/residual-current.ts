@@ -18,13 +18,7 @@ import {
   whereSmallest,
 } from '../../../calculation/index.js';
 import { type Gap, isMissing, type Known, known, missing, reaches, unknown } from '../../../core/index.js';
-import {
-  type ChargePoint,
-  outletsBelow,
-  residualInside,
-  residualUnlisted,
-  residualUpstream,
-} from '../../../installation/index.js';
+import { type ChargePoint, outletsBelow, residualUnlisted, residualUpstream } from '../../../installation/index.js';
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
 import { type Amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
@@ -175,7 +169,7 @@ export const residualCurrent = ({
       const [open] = residualUnlisted(path);
       if (open) return missing({ kind: 'fact', fact: unlistedWords(open), obtain: unlistedObtain(open) });
       if (residualAlong(run).length > 0) return 'along';
-      return run.feeds.some((o) => o.kind === 'charge-point' && residualInside(o)) ? 'inside' : 'none';
+      return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
     }),
     // of what was there before somebody has to say it; what is new has what is described
     noneUpstream: ofCircuit(
