@@ -155,6 +155,9 @@ export function coresProblem(cable: Cable, { lines, feeds }: Run): string | unde
   return `is ${cores}; ${conductors}${bare ? '' : ' and neutral'}${own ? ', and a protective core,' : ''} need ${needed}`;
 }
 
+/** Below it no load of an installation stays: common practice, no source. Nearly nought would take the drop of a cable away. */
+const LEAST_POWER_FACTOR = 0.1;
+
 /** What is wrong with a load or charge point on a run; false where it is not known what it is, or on which lines. */
 function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Line[] | undefined, say: Say): boolean {
   if (!isRecord(outlet)) say([], `is ${shown(outlet)}; a board, a load or a charge point is due`, 'wrong-kind');
@@ -166,6 +169,12 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
     lineProblems(outlet.lines, of, within, say);
     if (outlet.kind === 'load' && outlet.dwellings !== undefined && outlet.purpose !== 'dwellings')
       say(['dwellings'], 'belongs to a load whose purpose is dwellings');
+    if (outlet.kind === 'load' && outlet.powerFactor !== undefined && outlet.powerFactor < LEAST_POWER_FACTOR)
+      say(
+        ['powerFactor'],
+        `is ${outlet.powerFactor}; a load takes active power: ${LEAST_POWER_FACTOR} and up`,
+        'out-of-range',
+      );
     if (outlet.kind === 'charge-point') {
       const refused = own(modesNotCovered, String(outlet.mode));
       if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`, 'not-covered');
@@ -206,6 +215,8 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
     if (light > circuits)
       say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
   }
+  if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board'))
+    say(['ring'], `${NOT_COVERED}a ring that feeds a board; two cables side by side are in parallel`, 'not-covered');
   if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;

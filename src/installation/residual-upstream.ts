@@ -52,15 +52,11 @@ function unsaid(at: Board | Run): string | undefined {
     : `look at ${at.id}: describe those that stand there, or say who found that there is none`;
 }
 
-/** The same of an RCBO ahead of a charge point, which may blind it, of which the residual current part is not described. */
-function undescribedBreaker(run: Run): string | undefined {
-  const { id, device, feeds } = run;
-  const charging = feeds.some((o) => o.kind === 'charge-point');
-  if (!charging || device.kind.state !== 'known' || !hasResidual(device.kind.value)) return undefined;
-  return (run.residual ?? []).some((r) => r.position === 'origin-of-circuit')
-    ? undefined
-    : `the device of ${id} is an RCBO: describe its residual current part`;
-}
+/** The same of an RCBO of which the residual current part is not described: it may be of any type and rating. */
+const undescribedBreaker = ({ id, device: { kind }, residual = [] }: Run): string | undefined =>
+  kind.state === 'known' && hasResidual(kind.value) && !residual.some((r) => r.position === 'origin-of-circuit')
+    ? `the device of ${id} is an RCBO: describe its residual current part`
+    : undefined;
 
 function unlisted(at: string, behind: readonly Run[], obtain: string): Unlisted {
   const open = unknown(obtain);

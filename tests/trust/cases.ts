@@ -206,10 +206,10 @@ export function tried(kind: Kind, count: number, seed: number): Tried {
       run,
     );
     if (!known || ![...known.values()].includes('fail')) continue;
-    const silent = judge(
-      of.reduce((h, { fact, left }) => without(h, fact, left), house),
-      run,
-    );
+    const bare = of.reduce((h, { fact, left }) => without(h, fact, left), house);
+    // of two facts the one may have made of a circuit that was there one that is new
+    if (of.some(({ fact }) => chosen(bare, fact))) continue;
+    const silent = judge(bare, run);
     if (!silent) continue;
     compared++;
     for (const check of better(silent, known)) found.add(`${where}: ${shown()}: ${check}`);
