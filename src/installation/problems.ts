@@ -238,10 +238,15 @@ export class Names {
   }
 }
 
+/** Boards one behind another; the board of each floor of a tower may hang on that of the floor below. */
+const MOST_BEHIND = 100;
+
 /** A board with the way to it; a path is put together only where something is wrong. */
 interface Met {
   readonly board: Board;
   readonly at: Where;
+  /** How many boards stand before it. */
+  readonly behind: number;
   readonly above?: Met;
 }
 
@@ -269,7 +274,7 @@ export function installationProblems(installation: Installation, names = new Nam
   );
   const of = linesOfSupply(installation);
   const boards = new Set<unknown>();
-  const open: Met[] = [{ board: installation.board, at: ['board'] }];
+  const open: Met[] = [{ board: installation.board, at: ['board'], behind: 0 }];
   for (let met = open.pop(); met; met = open.pop()) {
     const here = met;
     const { board } = here;
@@ -281,6 +286,10 @@ export function installationProblems(installation: Installation, names = new Nam
     recordProblems('board', board, say);
     if (!isRecord(board)) continue;
     boards.add(board);
+    if (here.behind > MOST_BEHIND) {
+      say([], `${NOT_COVERED}more than ${MOST_BEHIND} boards one behind another`, 'not-covered');
+      continue;
+    }
     if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`, 'not-allowed');
     names.note('board', board, say);
     if (!Array.isArray(board.runs)) {
@@ -294,7 +303,7 @@ export function installationProblems(installation: Installation, names = new Nam
       names.note('run', run, inRun);
       if (!isRecord(run) || !Array.isArray(run.feeds)) return;
       run.feeds.forEach((o: Outlet, j) => {
-        if (isRecord(o) && o.kind === 'board') below.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+        if (isRecord(o) && o.kind === 'board') below.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
         else names.note('outlet', o, (at, message, id) => inRun(['feeds', j, ...at], message, id));
       });
     });
@@ -309,7 +318,7 @@ export function installationProblems(installation: Installation, names = new Nam
  */
 export function nameProblems({ board }: Installation): readonly Problem[] {
   const problems: Problem[] = [];
-  const open: Met[] = [{ board, at: ['board'] }];
+  const open: Met[] = [{ board, at: ['board'], behind: 0 }];
   for (let met = open.pop(); met; met = open.pop()) {
     const here = met;
     const { control, runs } = here.board;
@@ -333,7 +342,7 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
           });
     for (const [i, run] of runs.entries())
       for (const [j, o] of run.feeds.entries())
-        if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+        if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
   }
   return problems;
 }
