@@ -4,6 +4,7 @@ import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
+import { hasResidual } from './marking.js';
 import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
@@ -178,6 +179,9 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
     if (outlet.kind === 'charge-point') {
       const refused = own(modesNotCovered, String(outlet.mode));
       if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`, 'not-covered');
+      const most = endsOf(isRecord(outlet.setting) ? outlet.setting : undefined)?.[1];
+      if (outlet.minimum !== undefined && most !== undefined && outlet.minimum > most)
+        say(['minimum'], `is ${outlet.minimum} A, and the point is set to ${most} A`);
       for (const key of ['value', 'least', 'most'])
         if (isRecord(outlet.setting) && own(outlet.setting, key) === 0)
           say(['setting', key], 'is 0 A; a point is set above that', 'out-of-range');
@@ -187,13 +191,26 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
   return false;
 }
 
-/** Loads that are tapped beyond the end of their run: one of the two lengths is wrong. */
+/** Loads that are tapped beyond the end of their run, where one of the two lengths is wrong, and routes without length. */
 function tapProblems({ stretches, feeds }: Run, say: Say): void {
   const lengths = (Array.isArray(stretches) ? stretches : []).map((s: Stretch) => endsOf(s?.length)?.[1]);
+  if (lengths.length > 0 && lengths.every((l) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
   const most = lengths.reduce<number>((sum, l) => sum + (l ?? Number.POSITIVE_INFINITY), 0);
   for (const [j, o] of feeds.entries())
     if (o.kind === 'load' && o.at !== undefined && lengths.length > 0 && o.at > most)
       say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
+}
+
+/** An RCBO of which the residual current part is said to carry less than its own rating: one of the two is wrong. */
+function breakerProblems({ device, residual = [] }: Run, say: Say): void {
+  const { kind, rating } = isRecord(device) ? device : ({} as Partial<Run['device']>);
+  if (kind?.state !== 'known' || rating?.state !== 'known' || !hasResidual(kind.value)) return;
+  for (const [i, { position, ratedCurrent: carries }] of residual.entries())
+    if (position === 'origin-of-circuit' && carries?.state === 'known' && carries.value < rating.value)
+      say(
+        ['residual', i, 'ratedCurrent'],
+        `is ${carries.value} A at an RCBO of ${rating.value} A: one of the two is wrong`,
+      );
 }
 
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
@@ -217,7 +234,10 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
   }
   if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board'))
     say(['ring'], `${NOT_COVERED}a ring that feeds a board; two cables side by side are in parallel`, 'not-covered');
-  if (whole) tapProblems(run, say);
+  if (whole) {
+    tapProblems(run, say);
+    breakerProblems(run, say);
+  }
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;
 }
@@ -303,7 +323,8 @@ export function installationProblems(installation: Installation, names = new Nam
       names.note('run', run, inRun);
       if (!isRecord(run) || !Array.isArray(run.feeds)) return;
       run.feeds.forEach((o: Outlet, j) => {
-        if (isRecord(o) && o.kind === 'board') below.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
+        if (isRecord(o) && o.kind === 'board')
+          below.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
         else names.note('outlet', o, (at, message, id) => inRun(['feeds', j, ...at], message, id));
       });
     });
@@ -342,7 +363,8 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
           });
     for (const [i, run] of runs.entries())
       for (const [j, o] of run.feeds.entries())
-        if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
+        if (o.kind === 'board')
+          open.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
   }
   return problems;
 }

@@ -57,6 +57,30 @@ const start = performance.now();
 const left = () => minutes * 60_000 - (performance.now() - start);
 /** Milliseconds that a property has in a pass: cheap ones come to all seeds in the first. */
 const passes = [2000, 10_000, 60_000, 600_000];
+/** Writes the record, after every file: a run may be broken off. */
+function write() {
+  const rows = files
+    .map((file) => ({ file, ...stateOf(file) }))
+    .sort((a, b) => b.fewest - a.fewest || (a.file < b.file ? -1 : 1));
+  const sum = (of, what) => of.reduce((n, row) => n + what(row), 0);
+  const whole = rows.filter((r) => r.fewest >= seeds);
+  if (values.date !== undefined)
+    writeFileSync(
+      `${root}docs/hunt.md`,
+      `${[
+        '# Hunt for seeds',
+        '',
+        'In the test run seeds are fixed, so that it comes to the same each time. Here every property of the test files that assert some is asserted under seeds that the test run does not have, one after the other. The record adds up over runs, and begins anew with a file that was changed: cheap properties come to all seeds at once, those that take seconds for one come further with each run.',
+        '',
+        `Last run: ${values.date}. Of ${rows.length} files with ${sum(rows, (r) => r.properties)} properties, ${whole.length} with ${sum(whole, (r) => r.properties)} properties have seen ${seeds} seeds each; the others as many as stand here, at least. ${failed.size} failures in that run. Command: \`npm run hunt -- ${seeds} --date ${values.date} --minutes ${minutes}\`.`,
+        ...(failed.size > 0 ? ['', ...[...failed.keys()].map((test) => `- failed: ${test}`)] : []),
+        '',
+        '| file | properties | seeds of each, at least | digest |',
+        '| ---- | ---------: | ----------------------: | ------ |',
+        ...rows.map((r) => `| \`${r.file}\` | ${r.properties} | ${r.fewest} | \`${digestOf(r.file)}\` |`),
+      ].join('\n')}\n`,
+    );
+}
 for (const milliseconds of passes) {
   for (const file of files) {
     if (left() <= 0 || stateOf(file).fewest >= seeds) continue;
@@ -84,29 +108,10 @@ for (const milliseconds of passes) {
         if (status === 'failed') failed.set(`${file}: ${fullName}`, failureMessages[0]?.slice(0, 1500));
     const { properties, fewest } = stateOf(file);
     process.stdout.write(`${file}: ${properties} properties, at least ${fewest} seeds each\n`);
+    write();
   }
 }
 rmSync(folder, { recursive: true });
 for (const [test, why] of failed) process.stdout.write(`\n${test}\n${why}\n`);
 if (failed.size > 0) process.exitCode = 1;
-const rows = files
-  .map((file) => ({ file, ...stateOf(file) }))
-  .sort((a, b) => b.fewest - a.fewest || (a.file < b.file ? -1 : 1));
-const sum = (of, what) => of.reduce((n, row) => n + what(row), 0);
-const whole = rows.filter((r) => r.fewest >= seeds);
-if (values.date !== undefined)
-  writeFileSync(
-    `${root}docs/hunt.md`,
-    `${[
-      '# Hunt for seeds',
-      '',
-      'In the test run seeds are fixed, so that it comes to the same each time. Here every property of the test files that assert some is asserted under seeds that the test run does not have, one after the other. The record adds up over runs, and begins anew with a file that was changed: cheap properties come to all seeds at once, those that take seconds for one come further with each run.',
-      '',
-      `Last run: ${values.date}. Of ${rows.length} files with ${sum(rows, (r) => r.properties)} properties, ${whole.length} with ${sum(whole, (r) => r.properties)} properties have seen ${seeds} seeds each; the others as many as stand here, at least. ${failed.size} failures in that run. Command: \`npm run hunt -- ${seeds} --date ${values.date} --minutes ${minutes}\`.`,
-      ...(failed.size > 0 ? ['', ...[...failed.keys()].map((test) => `- failed: ${test}`)] : []),
-      '',
-      '| file | properties | seeds of each, at least | digest |',
-      '| ---- | ---------: | ----------------------: | ------ |',
-      ...rows.map((r) => `| \`${r.file}\` | ${r.properties} | ${r.fewest} | \`${digestOf(r.file)}\` |`),
-    ].join('\n')}\n`,
-  );
+write();
