@@ -7,7 +7,13 @@ const root = fileURLToPath(new URL('.', import.meta.url));
 writeDocExamples(root); // before vitest lists the test files
 
 export default defineConfig({
-  resolve: { alias: aliases(root) },
+  resolve: {
+    alias: [
+      ...aliases(root),
+      // while seeds are hunted with, each property is asserted under many
+      ...(process.env.OHMWRIGHT_HUNT ? [{ find: /^fast-check$/, replacement: `${root}tests/hunt/many-seeds.ts` }] : []),
+    ],
+  },
   test: {
     include: ['tests/**/*.test.ts'],
     setupFiles: ['./tests/support/seed.ts'],

@@ -39,6 +39,9 @@ export interface Labels {
   chargingMode: 2 | 3 | 4;
   /** Whether the socket-outlet that a vehicle is charged from carries its current for hours, and what is said of it. */
   socketCarries: boolean;
+  /** Whether it is an industrial one, and whether the device of its circuit is no larger than it. */
+  industrialSocket: boolean;
+  deviceProtectsSocket: boolean;
   socketWords: string;
   /** Reference method as surveyed. */
   method: ReferenceMethod;
@@ -467,6 +470,8 @@ export interface Labels {
   /** Whether a residual current device surely suits a charge point: rating, delay, type and poles. */
   suits: boolean;
   suitableThere: boolean;
+  /** Whether nobody says if one is inside the charge point. */
+  insideOpen: boolean;
   /** That nothing stands ahead of which nobody says whether it is there. */
   unlistedAhead: true;
   /** That this is so, or no matter. */

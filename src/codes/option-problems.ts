@@ -36,6 +36,8 @@ const plain: Readonly<Partial<Record<keyof AssessmentOptions, string>>> = {
   initialTemperature: 'initialTemperature',
   pointNeverAlone: 'text',
 };
+/** Temperatures of a conductor before the fault, °C: no colder than the ground in winter, no hotter than any cable is rated for; practice. */
+const INITIAL: readonly [least: number, most: number] = [5, 105];
 const structured: readonly (keyof AssessmentOptions)[] = ['feederDemand', 'loadStates', 'premises', 'makersLetThrough'];
 
 function premisesProblems(premises: unknown, say: Say): undefined {
@@ -105,6 +107,8 @@ export function optionProblems(options: AssessmentOptions): readonly Problem[] {
     if (what) {
       const problem = valueProblem(what, value);
       if (problem) say([key], problem, valueProblemId(what, value));
+      else if (key === 'initialTemperature' && !((value as number) >= INITIAL[0] && (value as number) <= INITIAL[1]))
+        say([key], `is ${value} °C; it is from ${INITIAL[0]} to ${INITIAL[1]} °C`, 'out-of-range');
     } else if (list) {
       if (!list.includes(value as string))
         say([key], `is ${shown(value)}; known are ${list.join(', ')}`, 'not-allowed');

@@ -4,6 +4,8 @@ import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
+import { hasResidual } from './marking.js';
+import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
 import { type Board, type Installation, type Outlet, outletsBelow, type Run } from './tree.js';
@@ -77,6 +79,11 @@ export function recordProblems(shape: string, value: unknown, say: Say): undefin
     else if (!Array.isArray(item)) note([key], `is ${shown(item)}; a list is due`, 'wrong-kind');
     else for (let i = 0; i < item.length; i++) plain(what, item[i], [key, i]);
   }
+  if (deniesResidual(value))
+    note(
+      ['noResidual'],
+      'says that there is no residual current device, and one is described: one of the two is wrong',
+    );
   if (clean) known.add(value);
 }
 
@@ -149,6 +156,9 @@ export function coresProblem(cable: Cable, { lines, feeds }: Run): string | unde
   return `is ${cores}; ${conductors}${bare ? '' : ' and neutral'}${own ? ', and a protective core,' : ''} need ${needed}`;
 }
 
+/** Below it no load of an installation stays: common practice, no source. Nearly nought would take the drop of a cable away. */
+const LEAST_POWER_FACTOR = 0.1;
+
 /** What is wrong with a load or charge point on a run; false where it is not known what it is, or on which lines. */
 function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Line[] | undefined, say: Say): boolean {
   if (!isRecord(outlet)) say([], `is ${shown(outlet)}; a board, a load or a charge point is due`, 'wrong-kind');
@@ -160,9 +170,18 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
     lineProblems(outlet.lines, of, within, say);
     if (outlet.kind === 'load' && outlet.dwellings !== undefined && outlet.purpose !== 'dwellings')
       say(['dwellings'], 'belongs to a load whose purpose is dwellings');
+    if (outlet.kind === 'load' && outlet.powerFactor !== undefined && outlet.powerFactor < LEAST_POWER_FACTOR)
+      say(
+        ['powerFactor'],
+        `is ${outlet.powerFactor}; a load takes active power: ${LEAST_POWER_FACTOR} and up`,
+        'out-of-range',
+      );
     if (outlet.kind === 'charge-point') {
       const refused = own(modesNotCovered, String(outlet.mode));
       if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`, 'not-covered');
+      const most = endsOf(isRecord(outlet.setting) ? outlet.setting : undefined)?.[1];
+      if (outlet.minimum !== undefined && most !== undefined && outlet.minimum > most)
+        say(['minimum'], `is ${outlet.minimum} A, and the point is set to ${most} A`);
       for (const key of ['value', 'least', 'most'])
         if (isRecord(outlet.setting) && own(outlet.setting, key) === 0)
           say(['setting', key], 'is 0 A; a point is set above that', 'out-of-range');
@@ -172,13 +191,26 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
   return false;
 }
 
-/** Loads that are tapped beyond the end of their run: one of the two lengths is wrong. */
+/** Loads that are tapped beyond the end of their run, where one of the two lengths is wrong, and routes without length. */
 function tapProblems({ stretches, feeds }: Run, say: Say): void {
   const lengths = (Array.isArray(stretches) ? stretches : []).map((s: Stretch) => endsOf(s?.length)?.[1]);
+  if (lengths.length > 0 && lengths.every((l) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
   const most = lengths.reduce<number>((sum, l) => sum + (l ?? Number.POSITIVE_INFINITY), 0);
   for (const [j, o] of feeds.entries())
     if (o.kind === 'load' && o.at !== undefined && lengths.length > 0 && o.at > most)
       say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
+}
+
+/** An RCBO of which the residual current part is said to carry less than its own rating: one of the two is wrong. */
+function breakerProblems({ device, residual = [] }: Run, say: Say): void {
+  const { kind, rating } = isRecord(device) ? device : ({} as Partial<Run['device']>);
+  if (kind?.state !== 'known' || rating?.state !== 'known' || !hasResidual(kind.value)) return;
+  for (const [i, { position, ratedCurrent: carries }] of residual.entries())
+    if (position === 'origin-of-circuit' && carries?.state === 'known' && carries.value < rating.value)
+      say(
+        ['residual', i, 'ratedCurrent'],
+        `is ${carries.value} A at an RCBO of ${rating.value} A: one of the two is wrong`,
+      );
 }
 
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
@@ -200,7 +232,12 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
     if (light > circuits)
       say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
   }
-  if (whole) tapProblems(run, say);
+  if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board'))
+    say(['ring'], `${NOT_COVERED}a ring that feeds a board; two cables side by side are in parallel`, 'not-covered');
+  if (whole) {
+    tapProblems(run, say);
+    breakerProblems(run, say);
+  }
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;
 }
@@ -221,10 +258,15 @@ export class Names {
   }
 }
 
+/** Boards one behind another; the board of each floor of a tower may hang on that of the floor below. */
+const MOST_BEHIND = 100;
+
 /** A board with the way to it; a path is put together only where something is wrong. */
 interface Met {
   readonly board: Board;
   readonly at: Where;
+  /** How many boards stand before it. */
+  readonly behind: number;
   readonly above?: Met;
 }
 
@@ -252,7 +294,7 @@ export function installationProblems(installation: Installation, names = new Nam
   );
   const of = linesOfSupply(installation);
   const boards = new Set<unknown>();
-  const open: Met[] = [{ board: installation.board, at: ['board'] }];
+  const open: Met[] = [{ board: installation.board, at: ['board'], behind: 0 }];
   for (let met = open.pop(); met; met = open.pop()) {
     const here = met;
     const { board } = here;
@@ -264,6 +306,10 @@ export function installationProblems(installation: Installation, names = new Nam
     recordProblems('board', board, say);
     if (!isRecord(board)) continue;
     boards.add(board);
+    if (here.behind > MOST_BEHIND) {
+      say([], `${NOT_COVERED}more than ${MOST_BEHIND} boards one behind another`, 'not-covered');
+      continue;
+    }
     if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`, 'not-allowed');
     names.note('board', board, say);
     if (!Array.isArray(board.runs)) {
@@ -277,7 +323,8 @@ export function installationProblems(installation: Installation, names = new Nam
       names.note('run', run, inRun);
       if (!isRecord(run) || !Array.isArray(run.feeds)) return;
       run.feeds.forEach((o: Outlet, j) => {
-        if (isRecord(o) && o.kind === 'board') below.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+        if (isRecord(o) && o.kind === 'board')
+          below.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
         else names.note('outlet', o, (at, message, id) => inRun(['feeds', j, ...at], message, id));
       });
     });
@@ -292,7 +339,7 @@ export function installationProblems(installation: Installation, names = new Nam
  */
 export function nameProblems({ board }: Installation): readonly Problem[] {
   const problems: Problem[] = [];
-  const open: Met[] = [{ board, at: ['board'] }];
+  const open: Met[] = [{ board, at: ['board'], behind: 0 }];
   for (let met = open.pop(); met; met = open.pop()) {
     const here = met;
     const { control, runs } = here.board;
@@ -316,7 +363,8 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
           });
     for (const [i, run] of runs.entries())
       for (const [j, o] of run.feeds.entries())
-        if (o.kind === 'board') open.push({ board: o, at: ['runs', i, 'feeds', j], above: here });
+        if (o.kind === 'board')
+          open.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
   }
   return problems;
 }

@@ -6,24 +6,14 @@ import type { Board, Path, Run } from './tree.js';
 
 /** Whether somebody looked and found no residual current device. */
 const foundNone = ({ noResidual: none }: { readonly noResidual?: Fact<boolean> }): boolean =>
-  none?.state === 'known' && none.value;
+  none?.state === 'known' && none.value === true;
 
-interface Described<D> {
-  readonly residual?: readonly D[];
-  readonly noResidual?: Fact<boolean>;
-}
-/** Residual current devices that are described and not denied as well: where both is said, nobody knows what is there. */
-export const residualAt = <D extends ResidualDevice>(at: Described<D>): readonly D[] =>
-  foundNone(at) ? [] : (at.residual ?? []);
-const deniedAt = <D extends ResidualDevice>(at: Described<D>): readonly D[] =>
-  foundNone(at) ? (at.residual ?? []) : [];
+/** Whether of a board, a run or a charge point both is said: that it has none, and one is described. */
+export const deniesResidual = (of: Readonly<Record<string, unknown>>): boolean =>
+  foundNone(of) && (Array.isArray(of.residual) ? of.residual.length > 0 : of.residual !== undefined);
 
-/** The same of the one inside a charge point. */
-export const residualInside = (point: ChargePoint): ResidualDevice | undefined =>
-  foundNone(point) ? undefined : point.residual;
-
-/** Whether nobody says whether there is one inside a charge point, or both is said. */
-export const insideOpen = (point: ChargePoint): boolean => (point.residual !== undefined) === foundNone(point);
+/** Whether nobody says whether there is one inside a charge point. */
+export const insideOpen = (point: ChargePoint): boolean => point.residual === undefined && !foundNone(point);
 
 const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.position === 'origin-of-installation';
 
@@ -31,24 +21,19 @@ const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.pos
 const onWayTo = ({ serves }: { readonly serves?: readonly string[] }, leaving: Run | undefined): boolean =>
   serves === undefined || (leaving !== undefined && serves.includes(leaving.id));
 
-function upstream(path: Path, devicesAt: typeof residualAt): readonly ResidualDevice[] {
-  const way: readonly Run[] = [...path.feeders, path.run];
-  return path.boards.flatMap((board, i) => {
-    const leaving = way[i];
-    const onBoard = devicesAt(board).filter((r) => onWayTo(r, leaving));
-    return [...onBoard, ...(leaving ? devicesAt(leaving).filter(opens) : [])];
-  });
-}
-
 /**
  * Residual current devices that stand upstream of the whole cable of a run: at its origin, on a feeder ahead of it, or
  * on a board that it leaves or that is passed on the way. One along the circuit or inside the equipment protects no
  * cable ahead of it and is left out.
  */
-export const residualUpstream = (path: Path): readonly ResidualDevice[] => upstream(path, residualAt);
-
-/** Those that would stand there, and of which it is said as well that there is none. */
-export const residualDenied = (path: Path): readonly ResidualDevice[] => upstream(path, deniedAt);
+export function residualUpstream({ boards, feeders, run }: Path): readonly ResidualDevice[] {
+  const way: readonly Run[] = [...feeders, run];
+  return boards.flatMap((board, i) => {
+    const leaving = way[i];
+    const onBoard = (board.residual ?? []).filter((r) => onWayTo(r, leaving));
+    return [...onBoard, ...(leaving?.residual ?? []).filter(opens)];
+  });
+}
 
 /** Where nobody says whether a residual current device stands: one that may be there, and the runs that it would serve. */
 export interface Unlisted {
@@ -62,22 +47,16 @@ const described = ({ residual }: Pick<Board | Run, 'residual'>): boolean => (res
 
 /** How a place is settled of which nobody says what stands there; undefined where somebody does. */
 function unsaid(at: Board | Run): string | undefined {
-  if (described(at) && foundNone(at))
-    return `devices are described at ${at.id}, and somebody found none: see which of the two is right`;
   return described(at) || foundNone(at)
     ? undefined
     : `look at ${at.id}: describe those that stand there, or say who found that there is none`;
 }
 
-/** The same of an RCBO ahead of a charge point, which may blind it, of which the residual current part is not described. */
-function undescribedBreaker(run: Run): string | undefined {
-  const { id, device, feeds } = run;
-  const charging = feeds.some((o) => o.kind === 'charge-point');
-  if (!charging || device.kind.state !== 'known' || !hasResidual(device.kind.value)) return undefined;
-  return residualAt(run).some((r) => r.position === 'origin-of-circuit')
-    ? undefined
-    : `the device of ${id} is an RCBO: describe its residual current part`;
-}
+/** The same of an RCBO of which the residual current part is not described: it may be of any type and rating. */
+const undescribedBreaker = ({ id, device: { kind }, residual = [] }: Run): string | undefined =>
+  kind.state === 'known' && hasResidual(kind.value) && !residual.some((r) => r.position === 'origin-of-circuit')
+    ? `the device of ${id} is an RCBO: describe its residual current part`
+    : undefined;
 
 function unlisted(at: string, behind: readonly Run[], obtain: string): Unlisted {
   const open = unknown(obtain);
@@ -93,7 +72,7 @@ function unlisted(at: string, behind: readonly Run[], obtain: string): Unlisted 
 }
 
 /**
- * Places on the way to a run where nothing is said of residual current devices, or the opposite as well: boards, and
+ * Places on the way to a run where nothing is said of residual current devices: boards, and
  * existing runs. What is installed with a new run is what is described, unless it is said that there are devices and
  * none is described.
  */

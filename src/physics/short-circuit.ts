@@ -104,9 +104,9 @@ export interface RadialElement {
   readonly line: Impedance;
   /** Zero-sequence impedance, where it is known; the returns are then not asked for. */
   readonly zero?: Impedance;
-  /** Impedance of the neutral conductor; none for a source. */
+  /** Impedance of the neutral conductor; of a source whose loop stands as its line conductor, 0 Ω, stated. */
   readonly neutral?: Impedance;
-  /** Impedance of the protective path; none for a source. */
+  /** Impedance of the protective path; the same. */
   readonly protective?: Impedance;
 }
 
@@ -137,19 +137,27 @@ function impedanceProblems(z: Impedance | undefined, at: Where): readonly Proble
   ];
 }
 
-function elementProblems(element: RadialElement, at: Where): readonly Problem[] {
+/** A way back that nobody states is no way of 0 Ω. */
+const returnProblems = ({ zero }: RadialElement, at: Where, back: boolean, part: string): readonly Problem[] =>
+  back && zero === undefined
+    ? [{ path: [...at, part], message: 'is missing: the way back, or the zero sequence' }]
+    : [];
+
+function elementProblems(element: RadialElement, at: Where, back?: 'neutral' | 'protective'): readonly Problem[] {
   if (typeof element !== 'object' || element === null) return [{ path: at, message: 'is no element of a network' }];
   return (['line', 'zero', 'neutral', 'protective'] as const).flatMap((part) =>
-    element[part] === undefined && part !== 'line' ? [] : impedanceProblems(element[part], [...at, part]),
+    element[part] === undefined && part !== 'line'
+      ? returnProblems(element, at, part === back, part)
+      : impedanceProblems(element[part], [...at, part]),
   );
 }
 
-/** Refuses a network that cannot be: its currents would be nonsense, or smaller than they are. */
-function refuse(network: RadialNetwork): RadialNetwork {
+/** Refuses a network that cannot be, or whose way back is not stated: its currents would be nonsense, or not what they are. */
+function refuse(network: RadialNetwork, back?: 'neutral' | 'protective'): RadialNetwork {
   if (typeof network !== 'object' || network === null || !Array.isArray(network.elements))
     throw invalidInput('the network', [{ path: ['elements'], message: 'must be a list' }]);
   const { lineVoltage, voltageFactor, elements } = network;
-  const problems = elements.flatMap((e: RadialElement, i) => elementProblems(e, ['elements', i]));
+  const problems = elements.flatMap((e: RadialElement, i) => elementProblems(e, ['elements', i], back));
   if (!(Number.isFinite(lineVoltage) && lineVoltage > 0))
     problems.unshift({ path: ['lineVoltage'], message: `is ${lineVoltage}; it must be above 0 V` });
   if (!(voltageFactor > 0 && voltageFactor <= 1.2))
@@ -167,14 +175,14 @@ function total(parts: readonly Impedance[]): Impedance {
 }
 
 /** Loop of one line conductor and a return: (2 Z_1 + Z_0)/3 where the zero sequence is known. */
-function loopOf(element: RadialElement, back: Impedance | undefined): Impedance {
+function loopOf(element: RadialElement, back: 'neutral' | 'protective'): Impedance {
   const { line, zero } = element;
   if (zero)
     return {
       resistance: (2 * line.resistance + zero.resistance) / 3,
       reactance: (2 * line.reactance + zero.reactance) / 3,
     };
-  return total([line, back ?? none]);
+  return total([line, element[back] ?? none]);
 }
 
 const size = (z: Impedance) => Math.hypot(z.resistance, z.reactance);
@@ -219,16 +227,17 @@ export const threePhasePath = (network: RadialNetwork): Impedance => total(refus
  * Impedance of the path of a fault between line and neutral.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
- * @throws CalculationError `invalid-input` with the path of each problem
+ * @throws CalculationError `invalid-input` with the path of each problem, a way back that is not stated among them
  * @example
  * ```ts
  * import { lineNeutralPath } from 'ohmwright/physics';
  *
+ * const none = { resistance: 0, reactance: 0 };
  * const network = {
  *   lineVoltage: 400,
  *   voltageFactor: 1.1,
  *   elements: [
- *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 } },
+ *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 }, neutral: none, protective: none },
  *     {
  *       name: 'cable',
  *       line: { resistance: 0.06, reactance: 0 },
@@ -241,21 +250,22 @@ export const threePhasePath = (network: RadialNetwork): Impedance => total(refus
  * ```
  */
 export const lineNeutralPath = (network: RadialNetwork): Impedance =>
-  total(refuse(network).elements.map((e) => loopOf(e, e.neutral)));
+  total(refuse(network, 'neutral').elements.map((e) => loopOf(e, 'neutral')));
 /**
  * Impedance of the path of a fault between line and earth.
  * @param network the radial network up to the fault
  * @returns resistance and reactance, Ω
- * @throws CalculationError `invalid-input` with the path of each problem
+ * @throws CalculationError `invalid-input` with the path of each problem, a way back that is not stated among them
  * @example
  * ```ts
  * import { lineEarthPath } from 'ohmwright/physics';
  *
+ * const none = { resistance: 0, reactance: 0 };
  * const network = {
  *   lineVoltage: 400,
  *   voltageFactor: 1.1,
  *   elements: [
- *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 } },
+ *     { name: 'supply', line: { resistance: 0.03, reactance: 0.04 }, neutral: none, protective: none },
  *     {
  *       name: 'cable',
  *       line: { resistance: 0.06, reactance: 0 },
@@ -268,7 +278,7 @@ export const lineNeutralPath = (network: RadialNetwork): Impedance =>
  * ```
  */
 export const lineEarthPath = (network: RadialNetwork): Impedance =>
-  total(refuse(network).elements.map((e) => loopOf(e, e.protective)));
+  total(refuse(network, 'protective').elements.map((e) => loopOf(e, 'protective')));
 
 const method = 'impedances of grid, transformer and cables added as complex numbers; c U_n/√3 over their size';
 const source = { document: iec60909, clause: 'radial networks', provenance: 'one-source' } as const;

@@ -17,6 +17,7 @@ import { load } from '../support/house.js';
 import { assessed, type Case, type Chapter, type Hazard } from './hazard.js';
 import { premises, soundCircuit, soundHouse, soundPoint } from './sound.js';
 
+const CIRCUIT_BREAKER: Run['device']['kind'] = known({ standard: 'EN 60898', type: 'B' }, 'marking');
 const code = bs7671('2018+A2:2022');
 const seen = 'seen at the survey';
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
@@ -45,7 +46,11 @@ const told = (
       residual: [],
       ...rest,
       lines,
-      device: { ...run.device, rating: known(amperes(rating), 'marking') },
+      device: {
+        ...run.device,
+        kind: of.residual ? run.device.kind : CIRCUIT_BREAKER,
+        rating: known(amperes(rating), 'marking'),
+      },
       cable: {
         ...run.cable,
         construction: 'multicore',

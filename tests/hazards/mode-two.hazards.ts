@@ -93,11 +93,11 @@ export const chapter: Chapter = {
       check: 'residual-current-socket-outlets',
       unsafe: {
         what: 'A BS 1363 socket-outlet on a circuit-breaker; 30 mA in the cable of the vehicle.',
-        told: () => told(code, [plug({ residual: inside(30) }, { residual: [] })]),
+        told: () => told(code, [plug({ residual: inside(30), noResidual: none }, { residual: [] })]),
       },
       sound: {
         what: 'The same with a device of 30 mA at the origin of the circuit.',
-        told: () => told(code, [plug({ residual: inside(30) })]),
+        told: () => told(code, [plug({ residual: inside(30), noResidual: none })]),
       },
     },
     {
@@ -137,6 +137,26 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same with an arc fault detection device.',
         told: () => told(code, [plug()], {}, {}, premisesOf(many, fitted)),
+      },
+    },
+    {
+      id: 'industrial-socket-outlet-smaller-than-its-device',
+      title: 'An industrial socket-outlet of 16 A behind 32 A',
+      harm: 'The plug has no fuse. An adaptor to a larger plug is in every caravan, and the socket-outlet carries twice what it is made for until it melts.',
+      clause:
+        'BS 7671:2018+A2:2022 512.1.2, from memory; the device no larger than the socket-outlet is custom, without a source',
+      mustNotSay: 'that the setting of one cable protects the socket-outlet from every other plug',
+      check: 'socket-outlet-behind-its-device',
+      unsafe: {
+        what: 'EN 60309, 16 A, on 6 mm² behind 32 A; the cable of the vehicle is set to 16 A.',
+        told: () => told(code, [plug(industrial, { device: breaker(32), cable: flat(6) })]),
+      },
+      sound: {
+        what: 'EN 60309, 32 A, in its place.',
+        told: () =>
+          told(code, [
+            plug({ ...industrial, socketRating: known(amperes(32), looked) }, { device: breaker(32), cable: flat(6) }),
+          ]),
       },
     },
     {

@@ -2,7 +2,19 @@ import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { amperes, known, type Load, unknown } from '../../src/index.js';
 import { load } from '../support/house.js';
 import type { Chapter } from './hazard.js';
-import { armoured, inside, pointAlone, rcd, slow, socketCircuit, sockets, tnS, told, tt } from './residual-circuits.js';
+import {
+  armoured,
+  breaker,
+  inside,
+  pointAlone,
+  rcd,
+  slow,
+  socketCircuit,
+  sockets,
+  tnS,
+  told,
+  tt,
+} from './residual-circuits.js';
 import { soundCircuit, soundPoint } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -30,6 +42,7 @@ const feeding = (purpose: Load['purpose'], type: 'AC' | 'A' | 'F' | 'B', change:
     residual: [rcd(30, { type: known(type, 'marking'), bidirectional: known(true, 'marking') })],
     feeds: [load(12, { purpose, id: purpose, ...change })],
   });
+const heatPump = load(12, { purpose: 'heat-pump', id: 'heat pump' });
 const says = (type: 'AC' | 'A' | 'F' | 'B') => ({ residualType: known(type, 'instructions of the maker') });
 /** A board that carries what feeds back. */
 const board = { rating: known(amperes(125), 'marking') };
@@ -198,6 +211,21 @@ export const chapter: Chapter = {
       sound: {
         what: 'Type A, which the instructions of the heat pump permit.',
         told: () => told(code, [feeding('heat-pump', 'A', says('A'))]),
+      },
+    },
+    {
+      ...ofType,
+      id: 'heat-pump-behind-an-rcbo-of-which-nothing-is-known',
+      title: 'A heat pump behind an RCBO of which nobody read the residual part',
+      check: 'residual-current-type',
+      mustNotSay: 'That there is no residual current device because none is described.',
+      unsafe: {
+        what: 'An RCBO of 32 A; its type and rated residual current are not stated.',
+        told: () => told(code, [soundCircuit({ residual: [], feeds: [heatPump] })], tnS),
+      },
+      sound: {
+        what: 'A circuit-breaker in its place.',
+        told: () => told(code, [soundCircuit({ device: breaker(32), residual: [], feeds: [heatPump] })], tnS),
       },
     },
     {

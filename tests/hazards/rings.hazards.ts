@@ -13,6 +13,7 @@ import {
 } from '../../src/index.js';
 import { load } from '../support/house.js';
 import { assessed, type Case, type Chapter, type Hazard } from './hazard.js';
+import { garageFeeder } from './residual-circuits.js';
 import { metresOf, premises, soundCircuit, soundHouse, soundPoint, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -65,6 +66,21 @@ export const chapter: Chapter = {
   introduction:
     'A ring final circuit is the one place where the device may be larger than the cable. It holds for what it was thought for, and for nothing else.',
   hazards: [
+    {
+      id: 'ring-that-feeds-a-board',
+      title: 'A ring to the board of the garage',
+      harm: 'Fault currents at the far board are those of two cables, and its devices are made for what one lets through: one of them bursts.',
+      clause: 'BS 7671:2018+A2:2022, 434.5.1; rings are for socket-outlets (433.1.204), two sources',
+      mustNotSay: 'What devices behind a ring to a board have to break, and that the drop on it is a quarter.',
+      unsafe: {
+        what: '16 mm² armoured cable to a garage and back, said to be a ring.',
+        told: () => assessed(code, soundHouse([garageFeeder({ ring: true })]), 'garage feeder', premises),
+      },
+      sound: {
+        what: 'One cable to the garage.',
+        told: () => assessed(code, soundHouse([garageFeeder()]), 'garage feeder', premises),
+      },
+    },
     {
       ...common,
       id: 'ring-in-cable-of-1-5',

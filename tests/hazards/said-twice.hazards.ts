@@ -28,7 +28,6 @@ export const chapter: Chapter = {
       id: 'circuit-device-described-and-denied',
       title: 'An RCBO that the note beside it denies',
       harm: 'A circuit-breaker looks like an RCBO from the front. The vehicle stands on a wet drive, and nothing opens at 30 mA.',
-      check: 'residual-current-rating',
       unsafe: {
         what: 'A point behind a device of 30 mA that is described, of which it is also said that there is none.',
         told: () => told(code, [soundCircuit({ ...withoutInside, ...none })]),
@@ -43,7 +42,6 @@ export const chapter: Chapter = {
       id: 'board-device-described-and-denied',
       title: 'A device of a TT house that somebody did not find',
       harm: 'On a rod of 40 Ω a circuit-breaker never opens. The pipe of the wash basin stays live until somebody touches it.',
-      check: 'automatic-disconnection',
       unsafe: {
         what: 'TT: a slow device of 300 mA described on the board, and a note that the board has none.',
         told: () => told(code, [pointAlone()], tt, { residual: [slow()], ...none }),
@@ -58,7 +56,6 @@ export const chapter: Chapter = {
       id: 'point-device-described-and-denied',
       title: 'A data sheet that says yes on one page and no on the other',
       harm: 'The type with a device inside and the type without differ by one letter. The cheaper one was delivered.',
-      check: 'residual-current-rating',
       unsafe: {
         what: 'A point behind a circuit-breaker, a device inside described, and its maker said to build in none.',
         told: () => told(code, [pointAlone({}, none)]),
@@ -103,7 +100,6 @@ export const chapter: Chapter = {
       id: 'sockets-behind-a-device-that-is-denied',
       title: 'Socket-outlets of a garage behind a device that may not exist',
       harm: 'The mower goes over its cable.',
-      check: 'residual-current-socket-outlets',
       unsafe: {
         what: 'Socket-outlets behind a device of 30 mA that is described and denied.',
         told: () => told(code, [socketCircuit(none)]),

@@ -14,6 +14,7 @@ import { load } from '../support/house.js';
 import { assessed, type Case, type Chapter, type Hazard } from './hazard.js';
 import { metresOf, premises, soundCircuit, soundHouse, soundPoint, soundStretch } from './sound.js';
 
+const CIRCUIT_BREAKER: Run['device']['kind'] = known({ standard: 'EN 60898', type: 'B' }, 'marking');
 const code = bs7671('2018+A2:2022');
 const three: readonly Line[] = ['L1', 'L2', 'L3'];
 const shed: Board = {
@@ -35,7 +36,7 @@ const told = (
     const own: Run = {
       ...run,
       residual: [],
-      device: { ...run.device, rating: known(amperes(rating), 'marking') },
+      device: { ...run.device, kind: CIRCUIT_BREAKER, rating: known(amperes(rating), 'marking') },
       cable: {
         ...run.cable,
         construction: 'multicore',

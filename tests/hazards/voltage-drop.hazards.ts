@@ -6,11 +6,13 @@ import {
   type Installation,
   known,
   type Outlet,
+  ratio,
   squareMillimetres,
   unknown,
 } from '../../src/index.js';
 import { load } from '../support/house.js';
 import { assessed, type Case, type Chapter, type Hazard } from './hazard.js';
+import { breaker } from './residual-circuits.js';
 import { metresOf, premises, soundCircuit, soundHouse, soundPoint, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -43,6 +45,8 @@ const over = (
       ]),
     of.dropLimit === undefined ? {} : { dropLimit: of.dropLimit },
   );
+const pump = (powerFactor: number): Outlet =>
+  load(30, { id: 'pump', purpose: 'motor', powerFactor: ratio(powerFactor), residualType: known('A', 'its maker') });
 const lamps: readonly Outlet[] = [load(20, { id: 'floodlights', purpose: 'lighting' })];
 
 const departure: Pick<Hazard, 'harm' | 'clause' | 'mustNotSay' | 'check'> = {
@@ -58,7 +62,7 @@ const beside = (what: string, other: Outlet, of: { readonly area?: number; reado
       soundCircuit({
         id: 'feeder',
         residual: [],
-        device: { ...soundCircuit().device, rating: known(amperes(63), 'marking') },
+        device: breaker(63),
         cable: cableOf(of.area ?? 16),
         stretches: [soundStretch({ length: metresOf(of.feeder ?? 60) })],
         feeds: [
@@ -71,7 +75,7 @@ const beside = (what: string, other: Outlet, of: { readonly area?: number; reado
             conditionalRating: known(amperes(16_000), 'marking'),
             runs: [
               soundCircuit({}, { setting: known(amperes(16)) }),
-              soundCircuit({ id: 'neighbour', residual: [], feeds: [other] }),
+              soundCircuit({ id: 'neighbour', device: breaker(32), residual: [], feeds: [other] }),
             ],
           },
         ],
@@ -84,6 +88,15 @@ export const chapter: Chapter = {
   introduction:
     'The figures of the code for voltage drop are those at which equipment is deemed to work. Who goes beyond them answers for it.',
   hazards: [
+    {
+      id: 'power-factor-of-next-to-nothing',
+      title: 'A pump with a power factor of 0.02',
+      harm: 'A slip of the pen takes the whole drop of the cable away. The pump does not start, and its winding burns.',
+      clause: 'definition of the power factor; that no load stays below 0.1 is common practice, no source',
+      mustNotSay: 'That a long cable has no drop because its load takes no active power.',
+      unsafe: over('6 mm² over 70 m for a pump of 30 A, power factor 0.02.', 70, { feeds: [pump(0.02)] }),
+      sound: over('16 mm² over 70 m, power factor 0.8.', 70, { area: 16, feeds: [pump(0.8)] }),
+    },
     {
       ...departure,
       id: 'drop-limit-loosened-a-little',

@@ -43,7 +43,6 @@ const near = (what: string, device: OvercurrentDevice, cable: Partial<Cable>): C
           device,
           cable: { ...soundCircuit().cable, construction: 'multicore', cores: 3, protective: 'core', ...cable },
           feeds: [load(14, { id: 'heater', purpose: 'space-heating' })],
-          residual: [],
         }),
       ],
       { externalImpedance: known(ohms(0.05), 'measured'), prospectiveCurrent: known(amperes(5000), 'measured') },

@@ -77,7 +77,11 @@ const bolted = z(1e-12, 0);
 /** Random radial networks at 400 V. */
 export const radialNetworks: fc.Arbitrary<RadialNetwork> = fc
   .tuple(source, fc.array(element, { minLength: 1, maxLength: 3 }), fc.double({ min: 0.9, max: 1.1, noNaN: true }))
-  .map(([first, runs, voltageFactor]) => ({ lineVoltage: 400, voltageFactor, elements: [first, ...runs] }));
+  .map(([first, runs, voltageFactor]) => ({
+    lineVoltage: 400,
+    voltageFactor,
+    elements: [{ ...first, neutral: z(0, 0), protective: z(0, 0) }, ...runs],
+  }));
 
 /**
  * The faults at the end of a network, by Kirchhoff's laws for every node and branch.

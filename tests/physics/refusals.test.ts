@@ -84,6 +84,16 @@ describe.each(Object.entries(faults))('%s', (_, fault) => {
   });
 });
 
+test('a way back that nobody states is no way of 0 Ω', () => {
+  const { neutral: _n, protective: _p, ...bare } = cable;
+  const elements = [{ ...cable, name: 'supply' }, bare];
+  expect(refusedAt(() => lineNeutralFault({ ...radial, elements }))).toEqual(['elements[1].neutral']);
+  expect(refusedAt(() => lineEarthFault({ ...radial, elements }))).toEqual(['elements[1].protective']);
+  expect(refusedAt(() => threePhaseFault({ ...radial, elements }))).toEqual([]);
+  const zero = { resistance: 0.2, reactance: 0.01 };
+  expect(refusedAt(() => lineEarthFault({ ...radial, elements: [{ ...bare, zero }] }))).toEqual([]);
+});
+
 test('paths, parts and temperatures are refused likewise', () => {
   expect(refusedAt(() => lineEarthPath({ ...radial, voltageFactor: 0 }))).toEqual(['voltageFactor']);
   expect(refusedAt(() => splitImpedance(-5, 0.75))).toEqual(['impedance']);

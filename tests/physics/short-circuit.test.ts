@@ -144,8 +144,8 @@ test.each([
   const size = (0.0475 * 433 ** 2) / 500e3;
   const r = (5100 * 433 ** 2) / 500e3 ** 2;
   const elements: RadialElement[] = [
-    { name: 'grid', line: splitImpedance(433 ** 2 / 250e6, 0.1) },
-    { name: 'transformer', line: z(r, Math.sqrt(size * size - r * r)) },
+    { name: 'grid', line: splitImpedance(433 ** 2 / 250e6, 0.1), neutral: z(0, 0) },
+    { name: 'transformer', line: z(r, Math.sqrt(size * size - r * r)), neutral: z(0, 0) },
     warmed({ name: 'main', line: milli(24.6, 11.1), neutral: milli(24.6, 2.1) }, temperature),
     warmed({ name: 'service', line: milli(17.36, 1.7), neutral: milli(17.36, 1.7) }, temperature),
   ];

@@ -14,6 +14,7 @@ test('an existing circuit that fails rules of today is an observation, and block
   // sockets without a device of 30 mA: 411.3.3, two sources
   const plan = planned([
     ['board.runs.1.noResidual', none],
+    ['board.runs.1.device.kind', { known: { standard: 'EN 60898', type: 'B' }, by: 'seen' }],
     ['board.runs.1.bathOrShower', { known: true, by: 'seen' }],
   ]);
   const { observations, options } = plan;

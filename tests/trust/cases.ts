@@ -94,24 +94,30 @@ const homes: readonly Home[] = houses.map((house) => ({
   facts: factsOf(house).filter((f) => f.choices.length > 0 && !chosen(house, f)),
 }));
 
-/** Where it is said that there is none of something. */
-const saidNone: Readonly<Record<string, string>> = {
+/** Facts of which one says that there is none of the other: where the one is said, or is open, the other is left out. */
+const besides: Readonly<Record<string, string>> = {
   'supply.bonding': 'noExtraneousParts',
-  'board.residual': 'noResidual',
-  'run.residual': 'noResidual',
-  'chargePoint.residual': 'noResidual',
+  ...Object.fromEntries(
+    ['board', 'run', 'chargePoint'].flatMap((of) => [
+      [`${of}.residual`, 'noResidual'],
+      [`${of}.noResidual`, 'residual'],
+    ]),
+  ),
 };
+function alone(house: Installation, { path, name }: Found): Installation {
+  const other = besides[name];
+  return other ? changedAt(house, [...path.slice(0, -1), other], undefined) : house;
+}
 
 /** The house without a fact: left out, or with a fact that says that nobody knows. */
-function without(house: Installation, { field: [how], path, name }: Found, left: boolean): Installation {
+function without(house: Installation, fact: Found, left: boolean): Installation {
+  const [how] = fact.field;
   const out = how.endsWith('?') && (left || !how.startsWith('fact'));
-  const gone = changedAt(house, path, out ? undefined : { state: 'unknown' });
-  const none = saidNone[name];
-  return none ? changedAt(gone, [...path.slice(0, -1), none], undefined) : gone;
+  return alone(changedAt(house, fact.path, out ? undefined : { state: 'unknown' }), fact);
 }
 const may = ({ field: [how] }: Found): boolean => how.endsWith('?') || how.startsWith('fact');
-const said = (house: Installation, { field, path }: Found, value: unknown) =>
-  changedAt(house, path, asHeld(field, value));
+const said = (house: Installation, fact: Found, value: unknown) =>
+  alone(changedAt(house, fact.path, asHeld(fact.field, value)), fact);
 
 /** Facts that are worse the larger they are, or the smaller, whatever else is so. */
 const worse: Readonly<Record<string, 'up' | 'down'>> = {
@@ -157,6 +163,7 @@ const drawn = (kind: Kind) =>
       );
     const count = kind === 'two facts' ? 2 : 1;
     return fc.record({
+      number: fc.constant(h),
       house: fc.constant(house),
       run: fc.constantFrom(...runs),
       facts: fc.array(fact, { minLength: count, maxLength: count }),
@@ -177,8 +184,9 @@ export interface Tried {
 export function tried(kind: Kind, count: number, seed: number): Tried {
   const found = new Set<string>();
   let compared = 0;
-  for (const { house, run, facts: of } of fc.sample(drawn(kind), { numRuns: count, seed })) {
-    const shown = () => of.map(({ fact, value }) => `${fact.name} = ${JSON.stringify(value)}`).join(', ');
+  for (const { number, house, run, facts: of } of fc.sample(drawn(kind), { numRuns: count, seed })) {
+    const where = `house ${number}, circuit ${run}`;
+    const shown = () => of.map(({ fact, value }) => `${fact.path.join('.')} = ${JSON.stringify(value)}`).join(', ');
     if (kind === 'a worse value') {
       const [{ fact, value, other }] = of as [(typeof of)[0]];
       const [low, high] = [value, other].sort((a, b) => (a as number) - (b as number));
@@ -190,7 +198,7 @@ export function tried(kind: Kind, count: number, seed: number): Tried {
       compared++;
       for (const [check, verdict] of better)
         if (verdict === 'fail' && bare.get(check) === 'pass' && !eased[fact.name]?.includes(check))
-          found.add(`${fact.name} = ${good} fails ${check}, ${bad} passes`);
+          found.add(`${where}: ${fact.path.join('.')} = ${good} fails ${check}, ${bad} passes`);
       continue;
     }
     const known = judge(
@@ -198,13 +206,13 @@ export function tried(kind: Kind, count: number, seed: number): Tried {
       run,
     );
     if (!known || ![...known.values()].includes('fail')) continue;
-    const silent = judge(
-      of.reduce((h, { fact, left }) => without(h, fact, left), house),
-      run,
-    );
+    const bare = of.reduce((h, { fact, left }) => without(h, fact, left), house);
+    // of two facts the one may have made of a circuit that was there one that is new
+    if (of.some(({ fact }) => chosen(bare, fact))) continue;
+    const silent = judge(bare, run);
     if (!silent) continue;
     compared++;
-    for (const check of better(silent, known)) found.add(`${shown()}: ${check}`);
+    for (const check of better(silent, known)) found.add(`${where}: ${shown()}: ${check}`);
   }
   return { cases: count, compared, violations: [...found].sort() };
 }

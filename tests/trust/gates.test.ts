@@ -37,6 +37,8 @@ const wrongOptions: readonly (readonly [options: object, path: string])[] = [
   [{ testTemperature: Number.NaN }, 'options.testTemperature'],
   [{ acceptMemoryFigures: 'yes' }, 'options.acceptMemoryFigures'],
   [{ initialTemperature: -400 }, 'options.initialTemperature'],
+  [{ initialTemperature: 500 }, 'options.initialTemperature'],
+  [{ initialTemperature: -20 }, 'options.initialTemperature'],
   [{ fuseEdition: '1999' }, 'options.fuseEdition'],
   [{ makersLetThrough: 0 }, 'options.makersLetThrough'],
   [{ loadStates: 'all' }, 'options.loadStates'],

@@ -18,8 +18,8 @@ export interface Stamps {
 
 /**
  * Looks at a stamp. One that is out of place, ahead of the clock or too old, is put right once it has run evenly with the
- * clock for the time of recovery, but only where a clock must have jumped: it is ahead, it went back, or it is no further
- * behind than the controller's clock has jumped. A stamp that is late without a jump is what it says, late, for as long as
+ * clock for the time of recovery, but only where a clock must have jumped: it is ahead, it went back, it is no further
+ * behind than the controller's clock has jumped, or the clocks agree again as they were set, after a jump that was put right. A stamp that is late without a jump is what it says, late, for as long as
  * it lasts. A stamp that is ahead by no more than the
  * two periods is put right at once. The shortest delay seen counts as none.
  * @param now clock value and running time, s
@@ -48,7 +48,9 @@ export function lookAt(
   }
   const jumped = ahead === undefined ? 0 : next.ahead - ahead;
   const more = lag - (wrong?.lag ?? 0) - settings.staleAfter;
-  const explained = lag < 0 || (seen !== undefined && at < seen.at) || more <= jumped;
+  const asSet = now.clock - at;
+  const agree = shift !== 0 && asSet >= -even && asSet <= settings.staleAfter;
+  const explained = lag < 0 || (seen !== undefined && at < seen.at) || more <= jumped || agree;
   return explained
     ? { ...next, seen: doubtful, wrong: { since: now.running, lag } }
     : { shift, seen: doubtful, ...stated({ ahead }) };

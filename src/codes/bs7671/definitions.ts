@@ -18,7 +18,7 @@ export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
 export { areaNotBelowMinimum } from './groups/minimum-size.js';
-export { socketForHours } from './groups/mode-two.js';
+export { socketBehindDevice, socketForHours } from './groups/mode-two.js';
 export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
 export { outbuildingBonded } from './groups/outbuildings.js';
 export { cableForGround, cableForSun, depthInGround } from './groups/placement.js';

@@ -7,8 +7,6 @@ import {
   type OvercurrentDevice,
   type ResidualDevice,
   type Run,
-  residualAt,
-  residualDenied,
   residualUnlisted,
   residualUpstream,
   type Stretch,
@@ -86,8 +84,6 @@ export interface ResidualUpstreamPlace {
   readonly unlisted?: Unlisted;
   /** Set where it stands along the circuit, and is upstream of a part of the cable alone. */
   readonly along?: true;
-  /** Set where it is said as well that there is none: it may stand in the way, and protects nothing. */
-  readonly denied?: true;
 }
 
 /** A rating that is declared for the device together with others; without a rating where nothing is declared. */
@@ -166,7 +162,7 @@ const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
 
 /** Residual current devices along a circuit, such as in an enclosure beside what it feeds. */
 export const residualAlong = (run: Run): readonly ResidualDevice[] =>
-  residualAt(run).filter(({ position }) => position === 'along-circuit');
+  (run.residual ?? []).filter(({ position }) => position === 'along-circuit');
 
 /** What a circuit has several of. */
 export const circuitScopes = {
@@ -300,7 +296,6 @@ export const circuitScopes = {
     things: (circuit: CircuitPlace): readonly ResidualUpstreamPlace[] =>
       [
         ...residualUpstream(circuit.path).map((device) => ({ device })),
-        ...residualDenied(circuit.path).map((device) => ({ device, denied: true as const })),
         ...residualAlong(circuit.run).map((device) => ({ device, along: true as const })),
         ...residualUnlisted(circuit.path).map((unlisted) => ({ device: unlisted.device, unlisted })),
       ].map((found, i) => ({ circuit, ...found, number: i + 1 })),

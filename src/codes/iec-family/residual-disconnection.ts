@@ -135,5 +135,5 @@ export const residualDevicesDisconnect = (inTime: InTime, withinTouch: WithinTou
       ]),
     ],
     // one along the circuit leaves the cable ahead of it
-    ({ along, denied }: ResidualUpstreamPlace) => !along && !denied,
+    ({ along }: ResidualUpstreamPlace) => !along,
   );

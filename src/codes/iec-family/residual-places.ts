@@ -9,7 +9,6 @@ import {
   outletsBelow,
   type ResidualDevice,
   type Run,
-  residualInside,
   residualUpstream,
 } from '../../installation/index.js';
 import { hasResidual } from '../../installation/marking.js';
@@ -151,10 +150,8 @@ export const protectingDevices = ({ circuit, point, end }: AdditionalPlace): rea
   ...(point || end ? aheadOfEnd(circuit.run) : []),
   ...insideOf(point),
 ];
-const insideOf = (point: ChargePoint | undefined): readonly ResidualDevice[] => {
-  const device = point && residualInside(point);
-  return device ? [device] : [];
-};
+const insideOf = (point: ChargePoint | undefined): readonly ResidualDevice[] =>
+  point?.residual ? [point.residual] : [];
 
 /** Residual current devices in the order in which the current passes them. */
 const inSeries = ({ path, run }: CircuitPlace): readonly ResidualDevice[] => [

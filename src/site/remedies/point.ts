@@ -213,7 +213,12 @@ export const pointRemedies: readonly SurveyRemedy[] = [
   {
     id: 'mode-3-point',
     title: 'A fixed charge point in place of a socket-outlet',
-    checks: ['charge-point-earthing', 'socket-outlet-for-hours', 'residual-current-type'],
+    checks: [
+      'charge-point-earthing',
+      'socket-outlet-for-hours',
+      'socket-outlet-behind-its-device',
+      'residual-current-type',
+    ],
     whenOpen: true,
     ways: fixedPoint,
   },

@@ -10,6 +10,8 @@ const surveyOf = (name: string, changes: readonly Change[]): Survey => readSurve
 
 /** A house in which what is wanted passes, its demand being metered over a year. */
 const metered: Change = ['demand', { governing: 'metered-peak' }];
+/** Of the board of which it was said that it has no residual current device. */
+const described: Change = ['board.noResidual', undefined];
 const device = (type: string, rest: { [key: string]: Json } = {}): Json => ({
   position: 'origin-of-installation',
   type,
@@ -115,7 +117,7 @@ const cases: readonly Case[] = [
   },
   {
     remedy: 'residual-type-a',
-    changes: [metered, ['board.residual', [device('AC')]]],
+    changes: [metered, ['board.residual', [device('AC')]], described],
     check: 'smooth-current-upstream',
     what: /RCD 100 A, 30 mA type A, in place/,
     items: ['residual-device'],
@@ -123,7 +125,7 @@ const cases: readonly Case[] = [
   },
   {
     remedy: 'residual-rated-current',
-    changes: [metered, ['board.residual', [device('A', { ratedCurrent: '63 A' })]]],
+    changes: [metered, ['board.residual', [device('A', { ratedCurrent: '63 A' })]], described],
     check: 'residual-device-at-origin-overload',
     what: /RCD 80 A, 30 mA type A/, // at least the fuse ahead, 80 A
     items: ['residual-device'],

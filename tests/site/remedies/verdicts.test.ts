@@ -8,6 +8,8 @@ import type { Json } from '../../support/surveys.js';
 
 const brief = { sheets: 'none', lengths: false } as const;
 const metered: Change = ['demand', { governing: 'metered-peak' }];
+/** Of the board of which it was said that it has no residual current device. */
+const described: Change = ['board.noResidual', undefined];
 const shared: Json = {
   position: 'origin-of-installation',
   type: 'AC',
@@ -40,10 +42,14 @@ const cases: readonly Case[] = [
   },
   {
     remedy: 'ahead-of-residual-device',
-    changes: [metered, ['board.residual', [shared]]],
+    changes: [metered, ['board.residual', [shared]], described],
     check: 'smooth-current-upstream',
   },
-  { remedy: 'residual-type-b', changes: [metered, ['board.residual', [shared]]], check: 'smooth-current-upstream' },
+  {
+    remedy: 'residual-type-b',
+    changes: [metered, ['board.residual', [shared]], described],
+    check: 'smooth-current-upstream',
+  },
   {
     remedy: 'larger-fuse-and-limiter',
     changes: [

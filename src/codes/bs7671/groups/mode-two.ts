@@ -1,6 +1,6 @@
 import { chosen, derive, each, holds } from '../../../calculation/index.js';
-import { type Known, statement } from '../../../core/index.js';
-import type { ChargePoint } from '../../../installation/index.js';
+import { endsOf, type Known, missing, statement } from '../../../core/index.js';
+import type { ChargePoint, OvercurrentDevice } from '../../../installation/index.js';
 import { ofPoint } from '../../iec-family/places.js';
 import { bs } from '../source.js';
 
@@ -18,6 +18,19 @@ export const socketForHours = /* @__PURE__ */ statement({
     'Plug, socket-outlet and extension lead overheat when a vehicle draws its current for hours: no extension lead, no adaptor, a sound tight socket-outlet, the cable of the vehicle off the ground.',
 });
 
+/** An industrial socket-outlet has no fuse in its plug: the device of its circuit protects it. BS 7671, 512.1.2; practice. */
+export const socketBehindDevice = /* @__PURE__ */ statement({
+  id: 'socket-outlet-behind-its-device',
+  title: 'The device protects the socket-outlet from overload',
+  weight: 'rule',
+  source: /* @__PURE__ */ bs(
+    '512.1.2',
+    'common-practice',
+    'the clause is about the current of equipment, from memory; that the device is no larger than an industrial socket-outlet behind it is custom, without a source',
+  ),
+  caution: 'A plug of EN 60309 has no fuse: what the device lets through flows through the socket-outlet.',
+});
+
 /** Largest current for hours from a BS 1363 socket-outlet, A: custom. */
 const HOURS_BS1363 = 10;
 
@@ -26,11 +39,21 @@ const largest = ({ setting }: ChargePoint): number | undefined =>
 
 /** What the socket-outlet carries for hours, A. */
 function forHours({ socket, socketRating }: ChargePoint): Known<number> {
-  const missing = (fact: string, obtain: string) => ({ missing: [{ kind: 'fact' as const, fact, obtain }] as const });
-  if (socket?.state !== 'known') return missing('kind of the socket-outlet', 'BS 1363, or industrial to EN 60309');
+  if (socket?.state !== 'known')
+    return missing({ kind: 'fact', fact: 'kind of the socket-outlet', obtain: 'BS 1363, or industrial to EN 60309' });
   if (socket.value === 'BS 1363') return HOURS_BS1363;
   if (socketRating?.state === 'known') return socketRating.value;
-  return missing('rating of the socket-outlet', 'its marking: 16 A or 32 A');
+  return missing({ kind: 'fact', fact: 'rating of the socket-outlet', obtain: 'its marking: 16 A or 32 A' });
+}
+
+/** Whether the device of the circuit is no larger than the socket-outlet. */
+function protectedByDevice({ socketRating }: ChargePoint, { rating }: OvercurrentDevice): Known<boolean> {
+  const [socket, device] = [endsOf(socketRating), endsOf(rating)];
+  if (!socket)
+    return missing({ kind: 'fact', fact: 'rating of the socket-outlet', obtain: 'its marking: 16 A or 32 A' });
+  const open = missing({ kind: 'fact', fact: 'rating of the device of the socket-outlet', obtain: 'its marking' });
+  if (!device) return open;
+  return device[1] <= socket[0] ? true : device[0] > socket[1] ? false : open;
 }
 
 /** Charge points of mode 2: a socket-outlet, and a cable with its own control and protection. BS 7671 722.55.101. */
@@ -45,6 +68,8 @@ export const modeTwo = () => ({
         ? { missing: [{ kind: 'fact', fact: `setting of ${point.id}`, obtain: 'the cable of the vehicle' }] }
         : asked <= carries;
     }),
+    industrialSocket: ofPoint(({ point }) => point.socket?.state === 'known' && point.socket.value === 'EN 60309'),
+    deviceProtectsSocket: ofPoint(({ point, circuit }) => protectedByDevice(point, circuit.run.device)),
     socketWords: ofPoint(({ point }) => {
       const carries = forHours(point);
       return typeof carries === 'number'
@@ -57,6 +82,21 @@ export const modeTwo = () => ({
       chosen(
         derive(['chargingMode'], ({ chargingMode }) => chargingMode === 2),
         { true: [holds(socketForHours, 'socketCarries', 'socketWords')], false: [] },
+      ),
+      chosen(
+        derive(['chargingMode', 'industrialSocket'], (v) => v.chargingMode === 2 && v.industrialSocket),
+        {
+          true: [
+            holds(
+              socketBehindDevice,
+              'deviceProtectsSocket',
+              derive(['deviceProtectsSocket'], ({ deviceProtectsSocket: yes }) =>
+                yes ? 'the device is no larger than the socket-outlet' : 'the device is larger than the socket-outlet',
+              ),
+            ),
+          ],
+          false: [],
+        },
       ),
     ]),
   ] as const,

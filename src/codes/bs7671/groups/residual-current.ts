@@ -21,7 +21,7 @@ import { type Gap, isMissing, type Known, known, missing, reaches, unknown } fro
 import {
   type ChargePoint,
   outletsBelow,
-  residualInside,
+  type Path,
   residualUnlisted,
   residualUpstream,
 } from '../../../installation/index.js';
@@ -100,6 +100,11 @@ const insideAsked: Gap = {
   fact: 'residual current device inside the charge point',
   obtain: 'its instructions: the rated residual current, or that there is none',
 };
+/** True where it is said of each place on the way whether a device stands there. */
+function unlistedAhead(path: Path): Known<true> {
+  const [open] = residualUnlisted(path);
+  return open ? missing({ kind: 'fact', fact: unlistedWords(open), obtain: unlistedObtain(open) }) : true;
+}
 /** What stands inside a point at worst. */
 const smallestMade = /* @__PURE__ */ known(
   /* @__PURE__ */ milliamperes(10),
@@ -172,24 +177,23 @@ export const residualCurrent = ({
     // position
     residualPlace: ofCircuit(({ path, run }) => {
       if (residualUpstream(path).length > 0) return 'upstream';
-      const [open] = residualUnlisted(path);
-      if (open) return missing({ kind: 'fact', fact: unlistedWords(open), obtain: unlistedObtain(open) });
+      const listed = unlistedAhead(path);
+      if (isMissing(listed)) return listed;
       if (residualAlong(run).length > 0) return 'along';
-      return run.feeds.some((o) => o.kind === 'charge-point' && residualInside(o)) ? 'inside' : 'none';
+      return run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? 'inside' : 'none';
     }),
     // of what was there before somebody has to say it; what is new has what is described
     noneUpstream: ofCircuit(
-      ({ path, run }) =>
-        run.existing === true &&
-        residualUpstream(path).length === 0 &&
-        residualUnlisted(path).length === 0 &&
-        aheadOfEnd(run).length === 0,
+      ({ path, run }): Known<boolean> =>
+        run.existing === true && residualUpstream(path).length === 0 && aheadOfEnd(run).length === 0
+          ? unlistedAhead(path)
+          : false,
     ),
     cableDepends: weigh(
       [...asksForDevice, 'concealed', 'system', 'residualPlace', 'noneUpstream'],
       (v): Known<boolean> => {
         if (v.concealed === true || v.system === 'TT') return true;
-        if (v.noneUpstream === true && asksForDevice.some((reason) => v[reason] === true)) return true;
+        if (v.noneUpstream !== false && asksForDevice.some((reason) => v[reason] === true)) return v.noneUpstream;
         // with a device upstream nobody has to know it
         const gone = missingOf([v.system, v.concealed]);
         return gone.missing.length > 0 && v.residualPlace !== 'upstream' ? gone : gone.missing.length > 0;
@@ -207,21 +211,22 @@ export const residualCurrent = ({
     severalDevices: ofAdditional(
       (place) => protectingDevices(place).length + (place.point && insideUnsaid(place.point) ? 1 : 0) > 1,
     ),
+    insideOpen: ofAdditional((place) => place.point !== undefined && insideUnsaid(place.point)),
     markingOpen: any('protecting/markingOpen'),
     // one of which nobody says whether it is there may be the one that decides
-    unlistedAhead: ofAdditional<true>(({ circuit }) => {
-      const [open] = residualUnlisted(circuit.path);
-      return open ? missing({ kind: 'fact', fact: unlistedWords(open), obtain: unlistedObtain(open) }) : true;
-    }),
+    unlistedAhead: ofAdditional<true>(({ circuit }) => unlistedAhead(circuit.path)),
     listedAhead: weigh(
       ['suitableThere', 'unlistedAhead'],
       (v): Known<true> => (v.suitableThere === true ? true : v.unlistedAhead),
     ),
-    protectingKnown: weigh(['suitableThere', 'severalDevices', 'markingOpen', 'listedAhead'], (v): Known<true> => {
-      if (isMissing(v.listedAhead)) return v.listedAhead;
-      const open = v.suitableThere !== true && v.severalDevices === true && v.markingOpen === true;
-      return open ? missing(smallestAsked) : true;
-    }),
+    protectingKnown: weigh(
+      ['suitableThere', 'severalDevices', 'markingOpen', 'insideOpen', 'listedAhead'],
+      (v): Known<true> => {
+        if (isMissing(v.listedAhead)) return v.listedAhead;
+        const open = v.suitableThere !== true && v.severalDevices === true && (v.markingOpen === true || v.insideOpen);
+        return open ? missing(smallestAsked) : true;
+      },
+    ),
     directCurrentDetection: ofAdditional(
       ({ point }) => point?.directCurrentDetection ?? detectionAsked,
       detectionWords,
