@@ -13,6 +13,13 @@ export interface SharingAtOnce {
   readonly policy: AllocationPolicy;
   /** For how long its smallest current must be available before a paused point runs again, s; 0 when absent. */
   readonly resumeAfter?: Seconds;
+  /**
+   * How long a point that has begun goes on running at least, s, unless a limit leaves it no current; 0 when absent. It is
+   * served ahead of those that wait, whatever their priority.
+   */
+  readonly leastOn?: Seconds;
+  /** Starts of a vehicle, 1 and up, from which on it is paused only where a limit leaves it no current; any number when absent. */
+  readonly mostStarts?: number;
 }
 
 /** What is simulated. Clock values are s since midnight of the first day. */
@@ -45,6 +52,9 @@ export function inspectSimulation(input: SimulationInput): void {
   } else {
     inspectPolicy(control.policy, found, ['control', 'policy']);
     found.number(control.resumeAfter, ['control', 'resumeAfter'], { least: 0, optional: true });
+    found.number(control.leastOn, ['control', 'leastOn'], { least: 0, optional: true });
+    if (found.number(control.mostStarts, ['control', 'mostStarts'], { least: 1, optional: true }))
+      found.when(!Number.isInteger(control.mostStarts ?? 1), ['control', 'mostStarts'], 'must be a whole number');
   }
   if (sound) {
     inspectSessions(network, input.sessions, found);

@@ -19,6 +19,8 @@ export interface SessionOutcome {
   readonly starts: number;
   /** How often it was paused before the vehicle was full or left, for want of current or because its turn was over. */
   readonly pauses: number;
+  /** How often that was before it had run for the least time, because a limit left no current; absent without one. */
+  readonly cutShort?: number;
   /** Time in which it was there, allowed to charge, not full, and had no current, s. */
   readonly waited: Seconds;
 }
@@ -100,7 +102,8 @@ export function caveatsOf(
   ruling: Ruling,
   sameLines: boolean,
 ): readonly SimulationNotPromised[] {
-  const delayed = 'meters' in control || (control.resumeAfter ?? 0) > 0;
+  const delayed =
+    'meters' in control || [control.resumeAfter, control.leastOn, control.mostStarts].some((held) => (held ?? 0) > 0);
   const independent = ruling.rule === 'equal-share' || (!ruling.floors && sameLines);
   return independent && !delayed && order.allBalances.length === 0 ? [] : ['less-energy-may-come-from-more-capacity'];
 }

@@ -7,7 +7,7 @@ import { windowsOf } from '../time/windows.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 import { type Manager, sharingAtOnce, sharingByControl } from './manager.js';
 import { caveatsOf, type SessionOutcome, type Simulation } from './outcome.js';
-import { charge, enter, outcomeOf, type Stay, stayOf } from './stay.js';
+import { charge, enter, follow, outcomeOf, type Stay, stayOf } from './stay.js';
 import { seriesOf, tallyOf } from './tally.js';
 
 /** Steps between two signs of life. */
@@ -16,8 +16,9 @@ const TOLD_EACH = 1000;
 /**
  * Lets vehicles charge through a night or a year, step by step: what they get, how often they start and stop, how long
  * limits are reached, and the peak on each line. Other load, limits and commands are constant within a step; a vehicle
- * begins with the first step after its arrival and ends the moment it is full. Vehicles are taken to draw all that they
- * are offered; real ones draw less when cold or nearly full.
+ * begins with the first step after its arrival and ends the moment it is full. A vehicle whose battery is stated takes what
+ * its state of charge at the begin of the step lets it take; others are taken to draw all that they are offered, and real
+ * ones draw less when cold or nearly full.
  * @param input network, vehicles, other load, how current is shared, time; A, V, Wh, s
  * @param work what it tells while it goes on, and what cuts it short
  * @returns what became of every vehicle and node; Wh, s, A
@@ -65,6 +66,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
 
   let charging: Float64Array = new Float64Array(moment.base.length);
   let [counted, full] = [undefined as Float64Array | undefined, false];
+  const filling = stays.some((s) => s.session.battery);
   const steps = Math.ceil((to - from) / step - 1e-9);
   const tell = telling(work, steps);
   for (let k = 0; k < steps; k++) {
@@ -73,12 +75,13 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
     const end = Math.min(now + step, to);
     const moved = clockwork.set(k);
     const { wanting, changed } = comings(now, full);
-    const currents = manager.currents({ step: k, now, wanting, changed: moved || changed });
+    const filled = filling && follow(moment, wanting);
+    const currents = manager.currents({ step: k, now, wanting, changed: moved || changed || filled });
     let takes = currents;
-    if (wanting.length > 0 && manager.resumeAfter > 0) takes = currents.slice();
+    if (wanting.length > 0 && (filling || manager.resumeAfter > 0)) takes = currents.slice();
     full = false;
     for (const stay of wanting) {
-      const current = charge(stay, currents[stay.point]!, now, end, voltage, manager.resumeAfter);
+      const current = charge(stay, currents[stay.point]!, now, end, voltage, manager);
       if (takes !== currents) takes[stay.point] = current;
       if (stay.fullAt >= now) full = true;
     }
@@ -90,7 +93,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
 
   tell?.(steps);
 
-  const sessions = stays.map(outcomeOf);
+  const sessions = stays.map((stay) => outcomeOf(stay, manager.leastOn));
   const sum = (of: (s: SessionOutcome) => number) => wattHours(sessions.reduce((a, s) => a + of(s), 0));
   return {
     sessions,
