@@ -6,6 +6,7 @@ import { type ChargingPeriod, inspectPeriod } from '../time/period.js';
 import { inspectProfiles } from '../time/profiles.js';
 import { inspectSessions } from '../time/sessions.js';
 import { inspectHours } from '../time/windows.js';
+import { inspectSources, type SiteSources } from './sources.js';
 
 /** Current is shared anew at the begin of every step; vehicles follow at once. @inline */
 export interface SharingAtOnce {
@@ -30,6 +31,8 @@ export interface SimulationInput extends ChargingPeriod {
    * not meter it takes from the network.
    */
   readonly control: SharingAtOnce | ControlSettings;
+  /** Solar power, batteries and limits of export, at most one entry for a node; where current is shared at once only. */
+  readonly sources?: readonly SiteSources[];
   /** Whether currents are kept step by step, for pictures; no when absent. */
   readonly keepSeries?: boolean;
 }
@@ -57,6 +60,12 @@ export function inspectSimulation(input: SimulationInput): void {
       found.when(!Number.isInteger(control.mostStarts ?? 1), ['control', 'mostStarts'], 'must be a whole number');
   }
   if (sound) {
+    inspectSources(input, found);
+    found.when(
+      input.sources !== undefined && isObject(control) && 'meters' in control,
+      ['sources'],
+      'cannot be dispatched beside the delays of a load control: share at once',
+    );
     inspectSessions(network, input.sessions, found);
     inspectProfiles(network, input.load ?? [], input, found, 'load');
     inspectProfiles(network, input.limits ?? [], input, found, 'limits');

@@ -4,6 +4,7 @@ import type { Ruling } from '../allocation/decide.js';
 import type { PerLine } from '../network/network.js';
 import type { TreeOrder } from '../network/tree-order.js';
 import type { SimulationInput } from './input.js';
+import type { SourceOutcome } from './sources.js';
 
 /** What became of a vehicle. @inline */
 export interface SessionOutcome {
@@ -81,6 +82,8 @@ export interface Simulation {
   readonly sessions: readonly SessionOutcome[];
   /** Nodes, each before those that it feeds. */
   readonly nodes: readonly NodeOutcome[];
+  /** What became of solar power and batteries; absent where there are none. */
+  readonly sources?: readonly SourceOutcome[];
   /** Energy delivered to all, Wh. */
   readonly delivered: WattHours;
   /** Energy missing in all, Wh. */

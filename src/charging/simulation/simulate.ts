@@ -7,6 +7,7 @@ import { windowsOf } from '../time/windows.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 import { type Manager, sharingAtOnce, sharingByControl } from './manager.js';
 import { caveatsOf, type SessionOutcome, type Simulation } from './outcome.js';
+import { dispatchOf } from './sources.js';
 import { charge, enter, follow, outcomeOf, type Stay, stayOf } from './stay.js';
 import { seriesOf, tallyOf } from './tally.js';
 
@@ -53,6 +54,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
     'meters' in control
       ? sharingByControl(order, moment, network, control, step)
       : sharingAtOnce(order, moment, control);
+  const dispatch = input.sources && dispatchOf(order, moment, input.sources, input);
   const place = new Map(order.points.map((p, i) => [p.id, i]));
   const stays = input.sessions.map((session) => {
     const stay = { from: session.arrives, to: session.leaves };
@@ -74,9 +76,15 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
     const now = from + k * step;
     const end = Math.min(now + step, to);
     const moved = clockwork.set(k);
+    dispatch?.before(k, moved);
     const { wanting, changed } = comings(now, full);
     const filled = filling && follow(moment, wanting);
-    const currents = manager.currents({ step: k, now, wanting, changed: moved || changed || filled });
+    const currents = manager.currents({
+      step: k,
+      now,
+      wanting,
+      changed: moved || changed || filled || dispatch !== undefined,
+    });
     let takes = currents;
     if (wanting.length > 0 && (filling || manager.resumeAfter > 0)) takes = currents.slice();
     full = false;
@@ -87,6 +95,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
     }
     if (takes !== counted || changed || !manager.lasting) charging = chargingByNode(order, takes);
     counted = takes;
+    dispatch?.after(now, end - now, charging);
     tally.add(moment.base, charging, end - now);
     recorder?.add(now, moment.base, takes);
   }
@@ -98,6 +107,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
   return {
     sessions,
     nodes: tally.outcome(),
+    ...(dispatch ? { sources: dispatch.outcome() } : {}),
     delivered: sum((s) => s.delivered),
     missing: sum((s) => s.missing),
     notPromised: caveatsOf(order, control, ruling, new Set(stays.map((s) => s.mask)).size < 2),
