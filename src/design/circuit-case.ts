@@ -38,7 +38,7 @@ export type { AssessmentOptions, CircuitCase };
  */
 export function circuitCase(installation: Installation, runId: string, options: AssessmentOptions = {}): CircuitCase {
   refuseUnsound(installation, optionProblems(options));
-  if (options.feederDemand) refuseUnsound(installation, feederProblems(installation, options));
+  if (options.feederDemand || options.demandBeyond) refuseUnsound(installation, feederProblems(installation, options));
   const whole = pathTo(installation, runId);
   const path = whole && upToTaps(whole);
   const board = path?.boards.at(-1);
