@@ -86,6 +86,8 @@ export interface Night {
 const STEP = /* @__PURE__ */ seconds(60);
 /** For how long a point that has begun goes on at least, s. Common practice, no source. */
 const LEAST_ON = /* @__PURE__ */ seconds(900);
+/** Load controls up to which each is named. */
+const MOST_NAMED = 8;
 /** Steps from one value of the picture to the next. */
 const EVERY = 5;
 
@@ -284,7 +286,9 @@ export function nightOf(
       ? ['of vehicles whose state of charge is stated that is counted, above 95 % as common observation has it']
       : []),
     ...(controls.length > 0
-      ? [`current is shared evenly, from ${LEAST_CURRENT} A up, on the limits of: ${controls.join(', ')}`]
+      ? [
+          `current is shared evenly, from ${LEAST_CURRENT} A up, on the limits of: ${controls.length > MOST_NAMED ? `${controls[0]}, and ${controls.length - 1} more load controls` : controls.join(', ')}`,
+        ]
       : []),
     ...(loose.length > 0
       ? [
