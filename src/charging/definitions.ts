@@ -9,4 +9,4 @@ export {
   safeCurrentOf,
 } from './control/reaction.js';
 export { offeredCurrentOf } from './pilot/offered-current.js';
-export { directCurrentTaper, taperedChargeTime } from './time/taper.js';
+export { alternatingCurrentTaper, directCurrentTaper, taperedChargeTime } from './time/taper.js';

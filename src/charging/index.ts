@@ -29,12 +29,14 @@ export {
 export type { ScheduleInput } from './schedule/input.js';
 export { type Relaxation, relaxationsOf, relaxed } from './schedule/relaxations.js';
 export { type Schedule, schedule } from './schedule/schedule.js';
-export { type FullQuestion, fullInTime } from './simulation/full-in-time.js';
+export { drawnNights } from './simulation/drawn-nights.js';
+export { fullInTime } from './simulation/full-in-time.js';
 export type { SimulationInput } from './simulation/input.js';
 export type { Simulation } from './simulation/outcome.js';
-export { pointsSharing, type SharingQuestion } from './simulation/points-sharing.js';
+export { pointsSharing } from './simulation/points-sharing.js';
 export { simulate } from './simulation/simulate.js';
 export { stackedLoad } from './simulation/stacked-load.js';
+export { agreedCapacityOf } from './time/agreed-capacity.js';
 export { elapsedAt, inLocalTime } from './time/calendar.js';
 export type { LongWork } from './time/long-work.js';
 export type { CurrentProfile, RepeatingProfile } from './time/profiles.js';

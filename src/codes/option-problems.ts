@@ -38,7 +38,13 @@ const plain: Readonly<Partial<Record<keyof AssessmentOptions, string>>> = {
 };
 /** Temperatures of a conductor before the fault, °C: no colder than the ground in winter, no hotter than any cable is rated for; practice. */
 const INITIAL: readonly [least: number, most: number] = [5, 105];
-const structured: readonly (keyof AssessmentOptions)[] = ['feederDemand', 'loadStates', 'premises', 'makersLetThrough'];
+const structured: readonly (keyof AssessmentOptions)[] = [
+  'feederDemand',
+  'demandBeyond',
+  'loadStates',
+  'premises',
+  'makersLetThrough',
+];
 
 function premisesProblems(premises: unknown, say: Say): undefined {
   if (!isRecord(premises)) return say([], `is ${shown(premises)}; an object is due`, 'wrong-kind');
@@ -79,14 +85,38 @@ const inOrder = /* @__PURE__ */ new WeakSet<object>();
 export const noOptions: AssessmentOptions = {};
 
 /** Declared demands of what is no feeder of the installation: nothing would be counted for them. */
-export function feederProblems(installation: Installation, { feederDemand }: AssessmentOptions): readonly Problem[] {
-  const names = isRecord(feederDemand) ? Object.keys(feederDemand) : [];
+export function feederProblems(installation: Installation, options: AssessmentOptions): readonly Problem[] {
+  return (['feederDemand', 'demandBeyond'] as const).flatMap((key) => unfed(installation, options[key], key));
+}
+
+function unfed(installation: Installation, declared: unknown, key: string): readonly Problem[] {
+  const names = isRecord(declared) ? Object.keys(declared) : [];
   return names.flatMap((name) => {
     const run = pathTo(installation, name)?.run;
     if (run && isFeeder(run)) return [];
     const what = run ? 'feeds no board' : 'is no run of the installation';
-    return [problemAt(['options', 'feederDemand', name], `${shown(name)} ${what}: it has no demand to declare`)];
+    return [problemAt(['options', key, name], `${shown(name)} ${what}: it has no demand to declare`)];
   });
+}
+
+function beyondProblems(declared: unknown, say: Say): void {
+  if (!isRecord(declared)) {
+    say([], `is ${shown(declared)}; an object is due`, 'wrong-kind');
+    return;
+  }
+  for (const [run, list] of Object.entries(declared)) {
+    if (!Array.isArray(list)) {
+      say([run], `is ${shown(list)}; a list is due`, 'wrong-kind');
+      continue;
+    }
+    list.forEach((entry: unknown, i) => {
+      const { at, demand } = isRecord(entry) ? entry : {};
+      const wrong = valueProblem('demand', demand);
+      if (wrong) say([run, `${i}`, 'demand'], wrong, valueProblemId('demand', demand));
+      const place = at === undefined ? undefined : valueProblem('length', at);
+      if (place) say([run, `${i}`, 'at'], place, valueProblemId('length', at));
+    });
+  }
 }
 
 /** Everything for which options are refused, each with its path; what is in order is looked through once. */
@@ -114,7 +144,7 @@ export function optionProblems(options: AssessmentOptions): readonly Problem[] {
         say([key], `is ${shown(value)}; known are ${list.join(', ')}`, 'not-allowed');
     } else if (!structured.includes(key as never)) say([key], 'is no option', 'unknown-key');
   }
-  const { feederDemand, loadStates, premises, makersLetThrough: energy } = options;
+  const { feederDemand, demandBeyond, loadStates, premises, makersLetThrough: energy } = options;
   if (energy !== undefined && !(typeof energy === 'number' && energy > 0 && energy <= LARGEST_ENERGY))
     say(['makersLetThrough'], `is ${shown(energy)}; it is a let-through energy above 0 A²s`, 'out-of-range');
   if (premises !== undefined) premisesProblems(premises, within('premises'));
@@ -127,6 +157,7 @@ export function optionProblems(options: AssessmentOptions): readonly Problem[] {
       }
     else say(['feederDemand'], `is ${shown(feederDemand)}; an object is due`, 'wrong-kind');
   }
+  if (demandBeyond !== undefined) beyondProblems(demandBeyond, within('demandBeyond'));
   if (problems.length === 0) inOrder.add(options);
   return problems;
 }

@@ -11,7 +11,7 @@ import type {
   Run,
 } from '../installation/index.js';
 import type { Envelope } from '../physics/index.js';
-import type { Amperes, Celsius, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
+import type { Amperes, Celsius, Metres, Ohms, Ratio, SquareMillimetres, Volts } from '../units/index.js';
 import type { Remedy } from './remedy.js';
 import type { RunFigures, TestPlan } from './verification.js';
 
@@ -45,6 +45,14 @@ export interface CircuitCase {
   readonly options: AssessmentOptions;
 }
 
+/** What is tapped along a feeder at a place and beyond, and its demand together. @inline */
+export interface DemandBeyond {
+  /** Distance from the start of the feeder, m; its end when absent. */
+  readonly at?: Metres;
+  /** Demand, A per line. */
+  readonly demand: Amperes;
+}
+
 /** Choices that change a figure; each is printed on the sheet. */
 export interface AssessmentOptions {
   /**
@@ -54,6 +62,11 @@ export interface AssessmentOptions {
   readonly dropLimit?: number;
   /** Declared demand of feeders by name, A per line; else the load below them, at most the rating of their device. */
   readonly feederDemand?: Readonly<Record<string, Amperes>>;
+  /**
+   * Declared demand of what is tapped along a feeder, by its name: at a distance from its start, m, or at its end where none is
+   * named, and beyond, A per line. The pieces of the feeder carry it; what is connected beyond, where nothing is declared.
+   */
+  readonly demandBeyond?: Readonly<Record<string, readonly DemandBeyond[]>>;
   /** Correction of the tabulated drop for the real conductor temperature; none when absent. */
   readonly dropTemperature?: 'neighbours-at-full-load' | 'group-at-same-load';
   /** Temperature at which the dead tests will be made, °C. */

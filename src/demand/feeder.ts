@@ -13,7 +13,7 @@ import {
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
 import { conditionally, dwellingsBelow, outletsBelow, pathTo, refuseUnsound } from '../installation/index.js';
-import { type Amperes, amperes, CalculationError } from '../units/index.js';
+import { type Amperes, amperes, CalculationError, type Metres } from '../units/index.js';
 import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
@@ -31,6 +31,15 @@ export interface FeederDemand {
   readonly demand: Demand;
   /** Demand on its most loaded line, A. */
   readonly worst: Known<Amperes>;
+  /**
+   * Of a feeder with boards or dwellings tapped along it: the demand of what is tapped at each place and beyond, A, on its most
+   * loaded line, in order of the places; each piece ahead of a place carries it.
+   */
+  readonly beyond?: readonly {
+    /** Distance from the start of the feeder, m; at its end when absent. */
+    readonly at?: Metres;
+    readonly demand: Known<Amperes>;
+  }[];
   /** Demand on that line without the charge points, A. */
   readonly existing: Known<Amperes>;
   /** The rating of its device, or of the main switch of the one board that it feeds where that is smaller, A. */
@@ -144,6 +153,19 @@ export function feederDemandAsSaid(
     const own = alone ? demand : demandAt({ ...run, feeds: [board] }, sheet.part(`Demand of ${board.id}`));
     return run.lines.flatMap((line) => judgeSwitch(rules, run, board, governingOn(own, line), sheet));
   });
+  const tapOf = (o: Run['feeds'][number]): Metres | undefined => (o.kind === 'charge-point' ? undefined : o.at);
+  const places = [...new Set(run.feeds.map(tapOf))].sort((a, b) => (a ?? Infinity) - (b ?? Infinity));
+  const beyond =
+    places.length < 2
+      ? undefined
+      : places.map((at) => {
+          const feeds = run.feeds.filter((o) => (tapOf(o) ?? Infinity) >= (at ?? Infinity));
+          const all = feeds.length === run.feeds.length;
+          return {
+            ...stated({ at }),
+            demand: worstOf(all ? demand : demandAt({ ...run, feeds }, sheet.silent()), run),
+          };
+        });
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   const below = outletsBelow(run);
   return {
@@ -151,6 +173,7 @@ export function feederDemandAsSaid(
     dwellings: dwellingsBelow(run),
     points: below.filter((o) => o.kind === 'charge-point' || o.purpose === 'charge-point').length,
     demand,
+    ...stated({ beyond }),
     worst: worstOf(demand, run),
     existing: largest(lines.map((l) => l.existing)),
     limit: whenKnown([rating, ...(alone ? boards.map(mainSwitchOf) : [])], (...all) =>

@@ -132,10 +132,15 @@ export const formEntries = {
     entry('demand-method', 'Method of the demand', demand.governing.title, { by: demand.governedBy }),
   ],
   devices: ({ facts, options }) => deviceFields(facts, options),
-  loadControls: ({ facts }) =>
-    facts.jointLimits.map((j) =>
-      fromKnown(`control.${j.name}`, `Limit of ${j.name}, a line`, j.limit, 'setting of the load control', 'A'),
-    ),
+  loadControls: ({ facts: { jointLimits } }) =>
+    // those of one limit in one entry, where they are many
+    jointLimits
+      .filter((j, i) => jointLimits.length <= FEW || jointLimits.findIndex((o) => o.limit === j.limit) === i)
+      .map((j) => {
+        const others = jointLimits.length <= FEW ? 0 : jointLimits.filter((o) => o.limit === j.limit).length - 1;
+        const title = `Limit of ${j.name}${others > 0 ? ` and ${others} more load controls` : ''}, a line`;
+        return fromKnown(`control.${j.name}`, title, j.limit, 'setting of the load control', 'A');
+      }),
   completed: ({ options: { completed } }) => [
     completed === undefined
       ? { id: 'completed', title: 'Day of completion', missing: 'after the work' }

@@ -42,7 +42,7 @@ export function circuitCase(
   options: AssessmentOptions = noOptions,
 ): CircuitCase {
   refuseUnsound(installation, optionProblems(options));
-  if (options.feederDemand) refuseUnsound(installation, feederProblems(installation, options));
+  if (options.feederDemand || options.demandBeyond) refuseUnsound(installation, feederProblems(installation, options));
   const whole = pathTo(installation, runId);
   const path = whole && upToTaps(whole);
   const board = path?.boards.at(-1);

@@ -219,7 +219,15 @@ export function variationOf(
           between: 1e-3,
           at: (v) =>
             v.state === 'known'
-              ? [installation, { ...options, feederDemand: { ...options.feederDemand, [run.id]: amperes(v.value) } }]
+              ? [
+                  installation,
+                  {
+                    ...options,
+                    feederDemand: { ...options.feederDemand, [run.id]: amperes(v.value) },
+                    // of another demand nobody says where along it that is tapped
+                    demandBeyond: { ...options.demandBeyond, [run.id]: [] },
+                  },
+                ]
               : undefined,
           gaps: [],
         };

@@ -86,6 +86,16 @@ const readyWords = (arrives: number, charged: Charged | undefined, w: ReportWord
         waiting(charged.waited),
       );
 
+const neutralWords = ({ place, peak, limit, feeder, over }: Night['neutrals'][number], w: ReportWords): string =>
+  w.long.night.over(
+    w.said(place, 'place'),
+    'N',
+    formatIn(peak, 'A'),
+    limit === undefined ? w.long.notKnown : formatIn(limit, 'A'),
+    w.said(`rating of the device of ${feeder}`, 'limit'),
+    formatIn(over, 's'),
+  );
+
 const overWords = ({ place, line, limit, limitBy, peak, over }: Night['over'][number], w: ReportWords): string =>
   w.long.night.over(
     w.said(place, 'place'),
@@ -123,13 +133,14 @@ function vehicleRows(vehicles: Night['vehicles'], w: ReportWords): readonly (rea
 /** The night in which all vehicles charge, as a picture with its assumptions. */
 export function nightBlocks(night: Night | undefined, w: ReportWords): readonly Block[] {
   if (!night) return [];
-  const { vehicles, load, over, about, gaps } = night;
+  const { vehicles, load, over, neutrals, about, gaps } = night;
   const { night: words } = w.long;
   return [
     heading(2, words.title),
     ...list([...about.map((a) => w.said(a, 'night')), ...gaps.map((gap) => words.leftOut(gapWords(gap, w)))]),
     ...grid(words.table, words.head, vehicleRows(vehicles, w)),
     ...over.map((o) => caution(overWords(o, w))),
+    ...neutrals.filter((n) => n.over > 0).map((n) => caution(neutralWords(n, w))),
     ...(load
       ? [
           {

@@ -71,7 +71,7 @@ function grouped<T>(all: readonly T[], facts: (of: T) => string): readonly (read
 
 /** Whether each point and feeder stands alone: of few, and where choices name runs. */
 const eachAlone = ({ wanted, options }: Survey): boolean =>
-  wanted.length <= FEW || options.loadStates !== undefined || options.feederDemand !== undefined;
+  wanted.length <= FEW || [options.loadStates, options.feederDemand, options.demandBeyond].some((o) => o !== undefined);
 
 /**
  * Wanted points by what decides their plan: those of a list are alike in every fact but names, their own and those of the boards

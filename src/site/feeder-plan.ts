@@ -1,4 +1,4 @@
-import { isMissing, overall, type Sheet } from '../core/index.js';
+import { isMissing, overall, type Sheet, stated } from '../core/index.js';
 import { type FeederDemand, feederDemandOf } from '../demand/feeder.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
@@ -25,9 +25,14 @@ export const feedersOf = (survey: Survey): readonly string[] =>
   );
 
 /** Options by which a feeder is assessed: it carries the demand of what is below it. */
-export function atItsDemand({ options }: Survey, { run, worst }: FeederDemand): Survey['options'] {
+export function atItsDemand({ options }: Survey, { run, worst, beyond }: FeederDemand): Survey['options'] {
   if (isMissing(worst)) return options;
-  return { ...options, feederDemand: { ...options.feederDemand, [run]: worst } };
+  const along = beyond?.flatMap(({ at, demand }) => (isMissing(demand) ? [] : [{ ...stated({ at }), demand }]));
+  return {
+    ...options,
+    feederDemand: { ...options.feederDemand, [run]: worst },
+    ...(along ? { demandBeyond: { ...options.demandBeyond, [run]: along } } : {}),
+  };
 }
 
 /** A feeder at the demand of what is below it: new points may ask more of it than it carries. */

@@ -1,4 +1,6 @@
-import { type Fact, factValue, type Gap, isMissing, type Known, known, whenKnown } from '../core/index.js';
+import { taperOf } from '../charging/index.js';
+import type { FillingBattery } from '../charging/time/sessions.js';
+import { endsOf, type Fact, factValue, type Gap, isMissing, type Known, known, whenKnown } from '../core/index.js';
 import {
   type Board,
   type ChargePoint,
@@ -7,7 +9,7 @@ import {
   type Outlet,
   pathsOf,
 } from '../installation/index.js';
-import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
+import { type Amperes, amperes, ratio, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
 import { stayOf } from './stay.js';
 import type { Survey, VehicleNeed } from './survey.js';
 
@@ -23,6 +25,8 @@ export interface Vehicle {
   /** Energy at the point, Wh. */
   readonly energy: WattHours;
   readonly efficiency: number;
+  /** Its battery, where it is stated how full it comes; it takes all that it is offered when absent. */
+  readonly battery?: FillingBattery;
   readonly arrives: Seconds;
   readonly window: Seconds;
 }
@@ -34,6 +38,20 @@ const most = <T extends number>(name: string, fact: Fact<T>): Known<T> =>
   fact.state === 'between' ? fact.most : factValue(name, fact);
 
 const heldBy = (boards: readonly Board[], id: string) => boards.filter((b) => b.control?.controls.includes(id));
+
+/** The battery of a vehicle: as large, and as empty when it comes, as it may be. */
+function batteryOf({ battery }: VehicleNeed, peak: Amperes, efficiency: number): Pick<Vehicle, 'battery'> {
+  const [holds, from] = [endsOf(battery?.holds)?.[1], endsOf(battery?.onArrival)?.[0]];
+  if (holds === undefined || from === undefined || holds <= 0) return {};
+  return {
+    battery: {
+      holds: wattHours(holds / efficiency),
+      onArrival: ratio(from),
+      peak,
+      course: taperOf('alternating-current'),
+    },
+  };
+}
 
 function vehicleOf(point: Vehicle['point'], boards: readonly Board[], need: VehicleNeed): Known<Vehicle> {
   const of = (what: string) => `${what} of the vehicle at ${point.id}`;
@@ -53,6 +71,7 @@ function vehicleOf(point: Vehicle['point'], boards: readonly Board[], need: Vehi
       lines: Math.min(lines, point.lines.length) as 1 | 2 | 3,
       energy: wattHours(energy / efficiency),
       efficiency,
+      ...batteryOf(need, onBoard, efficiency),
       ...stayOf(need),
     }),
   );

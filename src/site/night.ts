@@ -7,6 +7,7 @@ import type { Adequacy } from '../demand/index.js';
 import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
 import { existingOf, heldNetwork, pointAt, ROOT } from './night-network.js';
+import { type NightNeutral, neutralsOf } from './night-neutral.js';
 import { free, least, limitOf, used, type Vehicle, vehiclesOf } from './night-vehicles.js';
 import { arrivalIn, type NightSpan, nightSpan } from './stay.js';
 import type { Survey } from './survey.js';
@@ -19,6 +20,8 @@ export interface Charged {
   readonly missing: WattHours;
   /** Time in which the vehicle waits without current, s. */
   readonly waited: Seconds;
+  /** How often its charging begins. */
+  readonly starts: number;
 }
 
 /** The night of one vehicle. @inline */
@@ -73,12 +76,18 @@ export interface Night {
   readonly load?: NightLoad;
   /** Where a limit is exceeded while everything else draws its maximum demand, in the order of the tree. */
   readonly over: readonly NightOver[];
+  /** What the neutrals ahead of boards carry then, in the order of the tree; none where the rest draws is not known. */
+  readonly neutrals: readonly NightNeutral[];
   /** Why vehicles are left out, the demand of everything else, or a limit. */
   readonly gaps: readonly Gap[];
 }
 
 /** Length of a step: vehicles arrive at whole minutes, s. */
 const STEP = /* @__PURE__ */ seconds(60);
+/** For how long a point that has begun goes on at least, s. Common practice, no source. */
+const LEAST_ON = /* @__PURE__ */ seconds(900);
+/** Load controls up to which each is named. */
+const MOST_NAMED = 8;
 /** Steps from one value of the picture to the next. */
 const EVERY = 5;
 
@@ -108,6 +117,7 @@ function nightBeside(
         energy: v.energy,
         most: v.current,
         vehicleLines: v.lines,
+        ...(v.battery ? { battery: v.battery } : {}),
       };
     });
   const run = (who: readonly Vehicle[], network: Parameters<typeof simulate>[0]['network'], load = noLoad) =>
@@ -118,7 +128,7 @@ function nightBeside(
       to: seconds(span.from + steps * STEP),
       step: STEP,
       voltage: installation.supply.nominalVoltage,
-      control: { policy: { rule: 'max-min-amperes', stage: 'zero-or-least' } },
+      control: { policy: { rule: 'max-min-amperes', stage: 'zero-or-least' }, leastOn: LEAST_ON },
       load,
       keepSeries: true,
     });
@@ -142,12 +152,13 @@ function nightBeside(
   const outcomes = new Map(runs.flatMap((r) => r.sessions.map((s) => [s.id, s] as const)));
   const charged = (v: Vehicle): Charged => {
     const found = outcomes.get(`${v.point.id}, ${day}`);
-    if (!found) return { missing: wattHours(v.energy * v.efficiency), waited: v.window };
+    if (!found) return { missing: wattHours(v.energy * v.efficiency), waited: v.window, starts: 0 };
     const arrived = sessionsOf(v)[day]?.arrives ?? 0;
     return {
       ...(found.fullAt === undefined ? {} : { after: seconds(found.fullAt - arrived) }),
       missing: wattHours(found.missing * v.efficiency),
       waited: found.waited,
+      starts: found.starts,
     };
   };
   const first = Math.round((day * span.length) / STEP);
@@ -242,6 +253,18 @@ function loadOf(
   return { ...(load ? { load: load() } : {}), over: [...over.values()], gaps };
 }
 
+/** What flows on a line at a board in every step: everything else, and the vehicles behind it. */
+const throughOf =
+  (
+    vehicles: readonly Vehicle[],
+    { courses, minutes }: Pick<ReturnType<typeof nightBeside>, 'courses' | 'minutes'>,
+    existing: (board: Board, line: Line) => number,
+  ) =>
+  (board: Board, line: Line): readonly number[] => {
+    const own = vehicles.filter((v) => behind(v, board)).map((v) => courses.get(v.point.id)?.[line]);
+    return minutes.map((_, k) => own.reduce((sum, c) => sum + (c?.[k] ?? 0), existing(board, line)));
+  };
+
 /**
  * A night in which all vehicles of a survey charge at once, on the limits that load controls hold: with everything else
  * at rest, and while everything else draws its maximum demand throughout.
@@ -259,8 +282,13 @@ export function nightOf(
   const loose = stated.filter(free).map((v) => v.point.id);
   const about = [
     'all vehicles charge in the same night, at nominal voltage; charging slows near full',
+    ...(stated.some((v) => v.battery)
+      ? ['of vehicles whose state of charge is stated that is counted, above 95 % as common observation has it']
+      : []),
     ...(controls.length > 0
-      ? [`current is shared evenly, from ${LEAST_CURRENT} A up, on the limits of: ${controls.join(', ')}`]
+      ? [
+          `current is shared evenly, from ${LEAST_CURRENT} A up, on the limits of: ${controls.length > MOST_NAMED ? `${controls[0]}, and ${controls.length - 1} more load controls` : controls.join(', ')}`,
+        ]
       : []),
     ...(loose.length > 0
       ? [
@@ -273,7 +301,7 @@ export function nightOf(
         ]
       : []),
   ];
-  if (stated.length === 0) return { vehicles: [], about, over: [], gaps };
+  if (stated.length === 0) return { vehicles: [], about, over: [], neutrals: [], gaps };
   const existing = existingOf(installation, supply, feeders);
   const boards = new Map(all.flatMap((v) => v.boards.map((b) => [b.id, b] as const)));
   const open = [...boards.values()].flatMap((b) =>
@@ -304,6 +332,7 @@ export function nightOf(
     about,
     ...(load ? { load } : {}),
     over,
+    neutrals: busy ? neutralsOf(installation, [...boards.values()], throughOf(all, busy, demand), STEP) : [],
     gaps: once,
   };
 }

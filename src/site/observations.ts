@@ -1,6 +1,6 @@
 import { checksOf } from '../calculation/index.js';
 import type { Aspect } from '../codes/wiring-code.js';
-import { type CheckResult, isMissing, silent } from '../core/index.js';
+import { type CheckResult, silent } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import type { DemandRules } from '../demand/index.js';
 import { resultsAsSaid } from '../design/assess.js';
@@ -8,6 +8,7 @@ import { isFailed } from '../design/working.js';
 import { dwellingsBelow, type Installation, isFeeder, pathsOf, type Run } from '../installation/index.js';
 import type { Applicable } from './applicable.js';
 import { demandOptions } from './demand-options.js';
+import { atItsDemand } from './feeder-plan.js';
 import { withAllWanted } from './installed.js';
 import type { Survey } from './survey.js';
 
@@ -25,9 +26,7 @@ const ofAll: readonly Aspect[] = ['origin-facts', 'earthing-and-bonding', 'surge
 /** Dwellings below a run do not all take their most at once: it is seen at their demand, where that is known. */
 function optionsFor(rules: DemandRules, survey: Survey, installation: Installation, run: Run): Survey['options'] {
   if (!isFeeder(run) || dwellingsBelow(run) === 0) return survey.options;
-  const { worst } = feederDemandOf(rules, installation, run.id, demandOptions(survey), silent());
-  if (isMissing(worst)) return survey.options;
-  return { ...survey.options, feederDemand: { ...survey.options.feederDemand, [run.id]: worst } };
+  return atItsDemand(survey, feederDemandOf(rules, installation, run.id, demandOptions(survey), silent()));
 }
 
 /**

@@ -1,6 +1,6 @@
 /** What each reader's page has to say, and what it must leave to the others. */
 import { describe, expect, it } from 'vitest';
-import { runsOfNames } from '../../src/core/names.js';
+import { kindsOfNames, namesInShort, runsOfNames } from '../../src/core/names.js';
 import { ordinaryHome } from '../../src/great-britain.js';
 import { readPriceBook, readSurvey } from '../../src/io/index.js';
 import { cellText } from '../../src/report/block.js';
@@ -313,7 +313,8 @@ describe('many charge points', () => {
 
   it('the installer has every setting of a load control, and the way of each new feeder', () => {
     const text = said(installerPage(examplePlan('flats')));
-    expect(text.match(/Set to [\d.]+ A: load controller/g)).toHaveLength(3); // at the origin and on both charging boards
+    const settings = text.match(/Set to [\d.]+ A: load controller[^.]*/g) ?? [];
+    expect(settings.flatMap((line) => line.split('; '))).toHaveLength(3); // at the origin and on both charging boards
     expect(text.match(/tray under the slab/g)).toHaveLength(2);
     // a residual current device beside a circuit-breaker is named with it
     expect(said(installerPage(examplePlan('workshop')))).toContain('Device: RCD 40 A, 30 mA type A, four pole.');
@@ -344,4 +345,16 @@ it('names whose numbers count on are told together, others are not', () => {
     ['yard 2'],
   ]);
   expect(runsOfNames([])).toEqual([]);
+  expect(kindsOfNames(['bay 10', 'bay 2', 'yard', 'row 1.2', 'bay 1']).flat()).toEqual([
+    'bay 1',
+    'bay 2',
+    'bay 10',
+    'yard',
+    'row 1.2',
+  ]);
+  expect(namesInShort(['bay 4', 'bay 1', 'yard', 'row 1.1', 'row 1.2'])).toEqual([
+    'bay 1, 4',
+    'yard',
+    'row 1.1, row 1.2',
+  ]);
 });

@@ -1,6 +1,9 @@
 /** The reports as Chromium shows and prints them. Skipped where there is none; CHROMIUM may name its path. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readSurvey } from '../../src/io/index.js';
 import {
   customerPage,
   designFile,
@@ -11,10 +14,11 @@ import {
   testerPage,
 } from '../../src/report/index.js';
 import { chromiumPath } from '../support/chromium.js';
-import { examplePlan } from '../support/plan.js';
+import { examplePlan, planInBritain } from '../support/plan.js';
 import { printedPages } from '../support/printed.js';
 
 const pages = { customerPage, installerPage, testerPage, operatorPage, designFile };
+const sites = fileURLToPath(new URL('../../docs/examples/surveys/sites/', import.meta.url));
 type PageName = keyof typeof pages;
 const names = Object.keys(pages) as PageName[];
 const htmlOf = (survey: string, page: PageName): string => {
@@ -153,6 +157,18 @@ describe.skipIf(!chromiumPath)('on the screen and on paper', () => {
     for (const name of names) flats += (await printed(htmlOf('flats', name))).length;
     expect(flats).toBeLessThanOrEqual(20);
   });
+
+  test.each(readdirSync(sites))(
+    '%s takes at most 20 printed pages in all, however many points it has',
+    async (file) => {
+      const survey = readSurvey(JSON.parse(readFileSync(`${sites}${file}`, 'utf8')));
+      const plan = planInBritain(survey, { lengths: false, sheets: 'none' });
+      let all = 0;
+      for (const name of names)
+        all += (await printed(renderHtml(pages[name](plan), plan.about.title, plan.about.reference))).length;
+      expect(all).toBeLessThanOrEqual(20);
+    },
+  );
 
   test('a fragment leaves the style of the page that it stands in alone, and keeps its own', async () => {
     const host = (inside: string) =>

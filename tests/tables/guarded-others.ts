@@ -109,6 +109,7 @@ const asConductors: Guard = equals('as iec60949/heat-capacity', (_, __, material
 
 /** Guards of tables that list neither capacities nor drops nor factors. */
 export const guardedOthers: Readonly<Record<string, readonly Guard[]>> = {
+  'charging/alternating-current-taper': [along('falls')],
   'charging/direct-current-taper': [along('rises'), notAgainst('falls', 0.3)],
   'iec60853/volume-heat-capacity': [asConductors],
   'iec61000-3-12/unbalanced': [joinsClassA, along('falls'), notAgainst('rises')],

@@ -81,12 +81,13 @@ const allThatWant = ({ wants }: Moment): Int32Array => {
 };
 
 /** A queue in parts of equal priority, first come first. */
-function classes({ priority }: Moment, queue: Int32Array): Int32Array[] {
+function classes({ priority, held }: Moment, queue: Int32Array): Int32Array[] {
   const byPriority = new Map<number, number[]>();
   for (const i of queue) {
-    const peers = byPriority.get(priority[i]!);
+    const rank = held[i] ? Number.NEGATIVE_INFINITY : priority[i]!;
+    const peers = byPriority.get(rank);
     if (peers) peers.push(i);
-    else byPriority.set(priority[i]!, [i]);
+    else byPriority.set(rank, [i]);
   }
   return [...byPriority.entries()].sort(([a], [b]) => a - b).map(([, peers]) => Int32Array.from(peers));
 }

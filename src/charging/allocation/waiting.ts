@@ -6,7 +6,7 @@ const TOLERANCE = 1e-9;
 
 /** Points that want current, in the order in which they are served under a waiting rule. */
 export function queueOf(order: TreeOrder, moment: Moment, waiting: WaitingRule): Int32Array {
-  const { wants, waitingSince, received, priority } = moment;
+  const { wants, waitingSince, received, priority, held } = moment;
   const queue: number[] = [];
   for (let i = 0; i < wants.length; i++) if (wants[i]) queue.push(i);
   const { points } = order;
@@ -28,7 +28,9 @@ export function queueOf(order: TreeOrder, moment: Moment, waiting: WaitingRule):
   else if (waiting === 'priority')
     queue.sort((a, b) => priority[a]! - priority[b]! || waitingSince[a]! - waitingSince[b]! || byName(a, b));
   else queue.sort((a, b) => waitingSince[a]! - waitingSince[b]! || byName(a, b));
-  return new Int32Array(queue);
+  // who runs and is not to be paused yet, in the same order
+  const first = queue.filter((i) => held[i]);
+  return new Int32Array(first.length > 0 ? [...first, ...queue.filter((i) => !held[i])] : queue);
 }
 
 /**

@@ -61,6 +61,8 @@ export interface Moment {
   readonly waitingSince: Float64Array;
   /** Energy that each point has received, Wh. */
   readonly received: Float64Array;
+  /** Points that run and are not to be paused yet: ahead of all others. */
+  readonly held: Uint8Array;
 }
 
 /** Bits of the lines in a mask, by place. */
@@ -205,6 +207,7 @@ export function momentOf(order: TreeOrder): Moment {
     priority: new Float64Array(n),
     waitingSince: new Float64Array(n),
     received: new Float64Array(n),
+    held: new Uint8Array(n),
   };
   for (let i = 0; i < n; i++) {
     const p = points[i]!;

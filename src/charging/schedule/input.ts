@@ -55,6 +55,13 @@ export function inspectSchedule(input: ScheduleInput): void {
   found.when(input.bound !== undefined && typeof input.bound !== 'boolean', ['bound'], 'must be true or false');
   if (sound) {
     inspectSessions(input.network, input.sessions, found);
+    if (Array.isArray(input.sessions))
+      for (const [k, session] of input.sessions.entries())
+        found.when(
+          session?.battery !== undefined,
+          ['sessions', k, 'battery'],
+          'is not looked at by a schedule, which plans constant currents; a simulation follows it',
+        );
     if (stage === 'zero-or-least' && Array.isArray(input.sessions)) inspectLeast(input, found);
   }
   inspectHours(input.hours, found);

@@ -10,7 +10,7 @@ import {
 import type { NodeOutcome, SessionOutcome } from './outcome.js';
 import { simulate } from './simulate.js';
 
-/** What is asked: whether a vehicle at an intake is full when it leaves. */
+/** What is asked: whether a vehicle at an intake is full when it leaves. @inline */
 export interface FullQuestion extends IntakeQuestion {
   /** The point: its lines and its largest current. */
   readonly point: PointAtIntake;

@@ -6,6 +6,7 @@ import { type ChargingPeriod, inspectPeriod } from '../time/period.js';
 import { inspectProfiles } from '../time/profiles.js';
 import { inspectSessions } from '../time/sessions.js';
 import { inspectHours } from '../time/windows.js';
+import { inspectSources, type SiteSources } from './sources.js';
 
 /** Current is shared anew at the begin of every step; vehicles follow at once. @inline */
 export interface SharingAtOnce {
@@ -13,6 +14,13 @@ export interface SharingAtOnce {
   readonly policy: AllocationPolicy;
   /** For how long its smallest current must be available before a paused point runs again, s; 0 when absent. */
   readonly resumeAfter?: Seconds;
+  /**
+   * How long a point that has begun goes on running at least, s, unless a limit leaves it no current; 0 when absent. It is
+   * served ahead of those that wait, whatever their priority.
+   */
+  readonly leastOn?: Seconds;
+  /** Starts of a vehicle, 1 and up, from which on it is paused only where a limit leaves it no current; any number when absent. */
+  readonly mostStarts?: number;
 }
 
 /** What is simulated. Clock values are s since midnight of the first day. */
@@ -23,6 +31,8 @@ export interface SimulationInput extends ChargingPeriod {
    * not meter it takes from the network.
    */
   readonly control: SharingAtOnce | ControlSettings;
+  /** Solar power, batteries and limits of export, at most one entry for a node; where current is shared at once only. */
+  readonly sources?: readonly SiteSources[];
   /** Whether currents are kept step by step, for pictures; no when absent. */
   readonly keepSeries?: boolean;
 }
@@ -45,8 +55,17 @@ export function inspectSimulation(input: SimulationInput): void {
   } else {
     inspectPolicy(control.policy, found, ['control', 'policy']);
     found.number(control.resumeAfter, ['control', 'resumeAfter'], { least: 0, optional: true });
+    found.number(control.leastOn, ['control', 'leastOn'], { least: 0, optional: true });
+    if (found.number(control.mostStarts, ['control', 'mostStarts'], { least: 1, optional: true }))
+      found.when(!Number.isInteger(control.mostStarts ?? 1), ['control', 'mostStarts'], 'must be a whole number');
   }
   if (sound) {
+    inspectSources(input, found);
+    found.when(
+      input.sources !== undefined && isObject(control) && 'meters' in control,
+      ['sources'],
+      'cannot be dispatched beside the delays of a load control: share at once',
+    );
     inspectSessions(network, input.sessions, found);
     inspectProfiles(network, input.load ?? [], input, found, 'load');
     inspectProfiles(network, input.limits ?? [], input, found, 'limits');

@@ -29,7 +29,7 @@ export function atIntake(
   points: readonly PointAtIntake[],
   stays: readonly StayAtIntake[],
 ): SimulationInput {
-  const { intake, load, limits, from, to, step, voltage, control, hours } = question;
+  const { intake, load, limits, from, to, step, voltage, control, hours, sources } = question;
   const each = Array.from({ length: count }, (_, i) => i);
   // names of equal length: the order of names is the order of numbers
   const name = (i: number) => `point ${String(i + 1).padStart(4, '0')}`;
@@ -48,6 +48,7 @@ export function atIntake(
       load: load && [{ ...load, node: intake.id }],
       limits: limits && [{ ...limits, node: intake.id }],
       hours,
+      sources,
     }),
   };
 }

@@ -28,6 +28,8 @@ export interface Manager {
   readonly lasting: boolean;
   /** For how long a paused vehicle waits once current is there again, s. */
   readonly resumeAfter: number;
+  /** For how long one that has begun is not to be paused, s. */
+  readonly leastOn: number;
 }
 
 /** Time after which the order by waiting or by energy received is looked at anew, s. */
@@ -37,7 +39,7 @@ const TURN = 900;
 export function sharingAtOnce(
   order: TreeOrder,
   moment: Moment,
-  { policy, resumeAfter = seconds(0) }: SharingAtOnce,
+  { policy, resumeAfter = seconds(0), leastOn = seconds(0), mostStarts }: SharingAtOnce,
 ): Manager {
   const ruling = rulingOf(policy);
   const { waiting } = ruling;
@@ -46,8 +48,12 @@ export function sharingAtOnce(
   let turn = Number.NaN;
   // where everybody is served at once, no turn changes anything
   const hasTurns = ruling.floors || ruling.rule === 'strict-priority';
+  const holds = leastOn > 0 || mostStarts !== undefined;
+  const keeps = ({ running, runsSince, starts }: Stay, now: number) =>
+    running && (now - runsSince < leastOn - 1e-9 || (mostStarts !== undefined && starts >= mostStarts));
   return {
     resumeAfter,
+    leastOn,
     lasting: true,
     currents({ now, wanting, changed }) {
       const turned = turn !== Math.floor(now / period);
@@ -59,6 +65,10 @@ export function sharingAtOnce(
           moment.received[point] = delivered;
           if (currents[point]! > 0) moment.waitingSince[point] = now;
         }
+      if (holds) {
+        moment.held.fill(0);
+        for (const stay of wanting) moment.held[stay.point] = keeps(stay, now) ? 1 : 0;
+      }
       if (changed || (turned && hasTurns))
         currents = decide(order, moment, {
           ...ruling,
@@ -140,19 +150,21 @@ export function sharingByControl(
     return { at: seconds(now), nodes, points };
   };
 
-  const follow = (from: Float64Array) => {
+  const follow = (from: Float64Array, wanting: readonly Stay[]) => {
     for (let i = 0; i < n; i++) drawn[i] = moment.wants[i] ? Math.min(from[i]!, moment.most[i]!) : 0;
+    for (const { point, accepts } of wanting) drawn[point] = Math.min(drawn[point]!, accepts);
   };
 
   return {
     resumeAfter: 0,
+    leastOn: 0,
     lasting: false,
     currents({ step: k, now, wanting }) {
       // with nobody there and nothing commanded any more the load control has nothing to do
       if (wanting.length === 0 && quiet) return drawn;
       const commands = told[k % (reaction + 1)]!;
       // the slot that comes next holds what was told a reaction time ago, the one before it what was told last
-      follow(told[(k + 1) % (reaction + 1)]!);
+      follow(told[(k + 1) % (reaction + 1)]!, wanting);
       learn();
       if (k % meterSteps === 0) measured = measure(now, wanting);
       if (k % controlSteps === 0) {
@@ -162,7 +174,7 @@ export function sharingByControl(
           commands[i] = next.commands[p.id]!;
         });
       } else commands.set(told[(k + reaction) % (reaction + 1)]!);
-      if (reaction === 0) follow(commands);
+      if (reaction === 0) follow(commands, wanting);
       quiet = wanting.length === 0 && told.every((t) => t.every((command) => command === 0));
       return drawn;
     },

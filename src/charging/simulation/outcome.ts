@@ -5,6 +5,7 @@ import type { PerLine } from '../network/network.js';
 import type { TreeOrder } from '../network/tree-order.js';
 import type { SimulationNotPromised } from '../not-promised.js';
 import type { SimulationInput } from './input.js';
+import type { SourceOutcome } from './sources.js';
 
 /** What became of a vehicle. @inline */
 export interface SessionOutcome {
@@ -20,6 +21,8 @@ export interface SessionOutcome {
   readonly starts: number;
   /** How often it was paused before the vehicle was full or left, for want of current or because its turn was over. */
   readonly pauses: number;
+  /** How often that was before it had run for the least time, because a limit left no current; absent without one. */
+  readonly cutShort?: number;
   /** Time in which it was there, allowed to charge, not full, and had no current, s. */
   readonly waited: Seconds;
 }
@@ -71,6 +74,8 @@ export interface Simulation {
   readonly sessions: readonly SessionOutcome[];
   /** Nodes, each before those that it feeds. */
   readonly nodes: readonly NodeOutcome[];
+  /** What became of solar power and batteries; absent where there are none. */
+  readonly sources?: readonly SourceOutcome[];
   /** Energy delivered to all, Wh. */
   readonly delivered: WattHours;
   /** Energy missing in all, Wh. */
@@ -92,7 +97,8 @@ export function caveatsOf(
   ruling: Ruling,
   sameLines: boolean,
 ): readonly SimulationNotPromised[] {
-  const delayed = 'meters' in control || (control.resumeAfter ?? 0) > 0;
+  const delayed =
+    'meters' in control || [control.resumeAfter, control.leastOn, control.mostStarts].some((held) => (held ?? 0) > 0);
   const independent = ruling.rule === 'equal-share' || (!ruling.floors && sameLines);
   return independent && !delayed && order.allBalances.length === 0 ? [] : ['less-energy-may-come-from-more-capacity'];
 }

@@ -10,7 +10,7 @@ import {
 } from './intake.js';
 import { simulate } from './simulate.js';
 
-/** What is asked: how many such points, each with a vehicle, can share an intake. */
+/** What is asked: how many such points, each with a vehicle, can share an intake. @inline */
 export interface SharingQuestion extends IntakeQuestion {
   /** The points, in turn: three of them on L1, L2 and L3 spread single-phase points over three lines. */
   readonly points: readonly PointAtIntake[];

@@ -7,7 +7,8 @@ import { windowsOf } from '../time/windows.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 import { type Manager, sharingAtOnce, sharingByControl } from './manager.js';
 import { caveatsOf, type SessionOutcome, type Simulation } from './outcome.js';
-import { charge, enter, outcomeOf, type Stay, stayOf } from './stay.js';
+import { dispatchOf } from './sources.js';
+import { charge, enter, follow, outcomeOf, type Stay, stayOf } from './stay.js';
 import { seriesOf, tallyOf } from './tally.js';
 
 /** Steps between two signs of life. */
@@ -16,8 +17,9 @@ const TOLD_EACH = 1000;
 /**
  * Lets vehicles charge through a night or a year, step by step: what they get, how often they start and stop, how long
  * limits are reached, and the peak on each line. Other load, limits and commands are constant within a step; a vehicle
- * begins with the first step after its arrival and ends the moment it is full. Vehicles are taken to draw all that they
- * are offered; real ones draw less when cold or nearly full.
+ * begins with the first step after its arrival and ends the moment it is full. A vehicle whose battery is stated takes what
+ * its state of charge at the begin of the step lets it take; others are taken to draw all that they are offered, and real
+ * ones draw less when cold or nearly full.
  * @param input network, vehicles, other load, how current is shared, time; A, V, Wh, s
  * @param work what it tells while it goes on, and what cuts it short
  * @returns what became of every vehicle and node; Wh, s, A
@@ -52,6 +54,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
     'meters' in control
       ? sharingByControl(order, moment, network, control, step)
       : sharingAtOnce(order, moment, control);
+  const dispatch = input.sources && dispatchOf(order, moment, input.sources, input);
   const place = new Map(order.points.map((p, i) => [p.id, i]));
   const stays = input.sessions.map((session) => {
     const stay = { from: session.arrives, to: session.leaves };
@@ -65,6 +68,7 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
 
   let charging: Float64Array = new Float64Array(moment.base.length);
   let [counted, full] = [undefined as Float64Array | undefined, false];
+  const filling = stays.some((s) => s.session.battery);
   const steps = Math.ceil((to - from) / step - 1e-9);
   const tell = telling(work, steps);
   for (let k = 0; k < steps; k++) {
@@ -72,29 +76,38 @@ export function simulate(input: SimulationInput, work: LongWork = {}): Simulatio
     const now = from + k * step;
     const end = Math.min(now + step, to);
     const moved = clockwork.set(k);
+    dispatch?.before(k, moved);
     const { wanting, changed } = comings(now, full);
-    const currents = manager.currents({ step: k, now, wanting, changed: moved || changed });
+    const filled = filling && follow(moment, wanting);
+    const currents = manager.currents({
+      step: k,
+      now,
+      wanting,
+      changed: moved || changed || filled || dispatch !== undefined,
+    });
     let takes = currents;
-    if (wanting.length > 0 && manager.resumeAfter > 0) takes = currents.slice();
+    if (wanting.length > 0 && (filling || manager.resumeAfter > 0)) takes = currents.slice();
     full = false;
     for (const stay of wanting) {
-      const current = charge(stay, currents[stay.point]!, now, end, voltage, manager.resumeAfter);
+      const current = charge(stay, currents[stay.point]!, now, end, voltage, manager);
       if (takes !== currents) takes[stay.point] = current;
       if (stay.fullAt >= now) full = true;
     }
     if (takes !== counted || changed || !manager.lasting) charging = chargingByNode(order, takes);
     counted = takes;
+    dispatch?.after(now, end - now, charging);
     tally.add(moment.base, charging, end - now);
     recorder?.add(now, moment.base, takes);
   }
 
   tell?.(steps);
 
-  const sessions = stays.map(outcomeOf);
+  const sessions = stays.map((stay) => outcomeOf(stay, manager.leastOn));
   const sum = (of: (s: SessionOutcome) => number) => wattHours(sessions.reduce((a, s) => a + of(s), 0));
   return {
     sessions,
     nodes: tally.outcome(),
+    ...(dispatch ? { sources: dispatch.outcome() } : {}),
     delivered: sum((s) => s.delivered),
     missing: sum((s) => s.missing),
     notPromised: caveatsOf(order, control, ruling, new Set(stays.map((s) => s.mask)).size < 2),

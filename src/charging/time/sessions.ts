@@ -1,6 +1,19 @@
-import type { Amperes, Seconds, WattHours } from '../../units/index.js';
+import type { Amperes, Ratio, Seconds, WattHours } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
-import { type Inspection, inspectName } from '../network/refuse.js';
+import { type Inspection, inspectName, isObject } from '../network/refuse.js';
+import { courseProblem, type PowerCourse, shareAt } from './taper.js';
+
+/** A battery that takes less as it fills. @inline */
+export interface FillingBattery {
+  /** Energy from empty to full, measured at the point, Wh, above 0. */
+  readonly holds: WattHours;
+  /** State of charge on arrival, 1, 0 to 1. */
+  readonly onArrival: Ratio;
+  /** Largest current that the vehicle takes on each line while its power is not held back, A, above 0. */
+  readonly peak: Amperes;
+  /** Power over the largest by state of charge, such as `taperOf` gives. */
+  readonly course: PowerCourse;
+}
 
 /** A vehicle's stay at a point. */
 export interface ChargingSession {
@@ -16,6 +29,38 @@ export interface ChargingSession {
   readonly most?: Amperes;
   /** How many of the point's lines it uses; as the network says when absent. */
   readonly vehicleLines?: 1 | 2 | 3;
+  /** Its battery, where the vehicle takes less as it fills; it takes all that it is offered when absent. */
+  readonly battery?: FillingBattery;
+}
+
+/** Current that a battery takes on each line once it has received some energy at the point, A. */
+export const acceptedBy = ({ holds, onArrival, peak, course }: FillingBattery, received: number): number =>
+  peak * shareAt(course, Math.min(1, onArrival + received / holds));
+
+function inspectBattery(
+  battery: FillingBattery,
+  energy: number,
+  path: readonly (string | number)[],
+  found: Inspection,
+) {
+  if (!isObject(battery)) {
+    found.when(true, path, 'must be a battery');
+    return;
+  }
+  const { holds, onArrival, peak, course } = battery;
+  const sound = [
+    found.number(holds, [...path, 'holds'], { above: 0 }),
+    found.number(onArrival, [...path, 'onArrival'], { least: 0 }),
+  ].every(Boolean);
+  found.number(peak, [...path, 'peak'], { above: 0 });
+  found.when(sound && onArrival > 1, [...path, 'onArrival'], 'must be at most 1');
+  found.when(
+    sound && onArrival <= 1 && energy > holds * (1 - onArrival) * (1 + 1e-9),
+    [...path, 'holds'],
+    `has no room for the ${energy} Wh that are needed`,
+  );
+  const wrong = courseProblem(course);
+  found.when(wrong !== undefined, [...path, 'course'], wrong as string);
 }
 
 /** Everything that is wrong with sessions at the points of a network. */
@@ -48,6 +93,7 @@ export function inspectSessions(
       [...path, 'vehicleLines'],
       `must be 1 to ${lines}, the lines of the point`,
     );
+    if (s.battery !== undefined) inspectBattery(s.battery, s.energy, [...path, 'battery'], found);
   });
   inspectStays(sessions, found);
 }

@@ -9,6 +9,16 @@ export interface RandomDelay {
   readonly maximum: Seconds;
 }
 
+/** A number from 0 up to below 1 from a seed and an event: hashed (FNV-1a, 32 bits), its bits mixed twice. */
+export function uniformOf(seed: number, event: string): number {
+  let hash = 0x811c9dc5;
+  const text = `${seed}/${event}`;
+  for (let k = 0; k < text.length; k++) hash = Math.imul(hash ^ text.charCodeAt(k), 0x01000193);
+  for (const factor of [0x85ebca6b, 0xc2b2ae35]) hash = Math.imul(hash ^ (hash >>> 15), factor);
+  hash ^= hash >>> 16;
+  return (hash >>> 0) / 2 ** 32;
+}
+
 /**
  * Delay of a start: a whole number of seconds from 0 to the maximum, each as likely as the others, the same for the same
  * seed and event. The text is hashed (FNV-1a, 32 bits) and its bits mixed twice; it is no cryptographic generator.
@@ -42,10 +52,5 @@ export function startDelayOf(delay: RandomDelay, event: string): Seconds {
       bounds: { least: 0, most: 86_400 },
       source: 'a delay within a day',
     });
-  let hash = 0x811c9dc5;
-  const text = `${seed}/${event}`;
-  for (let k = 0; k < text.length; k++) hash = Math.imul(hash ^ text.charCodeAt(k), 0x01000193);
-  for (const factor of [0x85ebca6b, 0xc2b2ae35]) hash = Math.imul(hash ^ (hash >>> 15), factor);
-  hash ^= hash >>> 16;
-  return seconds(Math.floor(((hash >>> 0) / 2 ** 32) * (Math.floor(maximum) + 1)));
+  return seconds(Math.floor(uniformOf(seed, event) * (Math.floor(maximum) + 1)));
 }

@@ -37,6 +37,47 @@ export const directCurrentTaper = /* @__PURE__ */ table({
   },
 });
 
+/** Power of a charge with alternating current over the largest, by state of charge. Common observation, recalled. */
+export const alternatingCurrentTaper = /* @__PURE__ */ table({
+  id: 'charging/alternating-current-taper',
+  title: 'Power that battery cars take with alternating current over the largest of their on-board charger',
+  axes: [{ name: 'stateOfCharge', unit: '1', between: 'linear', allowedBy: 'charging slows without steps' }],
+  rows: `
+    0       1
+    0.95    1
+    0.97  0.8
+    0.99  0.4
+    1    0.05`,
+  cell: 'taperShare',
+  unit: '1',
+  source: {
+    document: 'Common observation',
+    clause: 'charging at home near full',
+    provenance: 'memory',
+    note: 'an on-board charger is slow beside the battery: its current hardly falls below a state of charge of 95 %',
+  },
+});
+
+/** Power over the largest at states of charge from 0 to 1, straight lines between; above 0 everywhere. @inline */
+export type PowerCourse = readonly (readonly [stateOfCharge: number, share: number])[];
+
+/** What is wrong with a course of power. */
+export function courseProblem(course: PowerCourse): string | undefined {
+  const list = Array.isArray(course) ? course : [];
+  const rising = list.every(([s, p], i) => p > 0 && p <= 1 && (i === 0 ? s === 0 : s > (list[i - 1]?.[0] as number)));
+  return list.length > 1 && rising && list.at(-1)?.[0] === 1
+    ? undefined
+    : 'must rise from a state of charge of 0 to 1, its shares above 0 and at most 1';
+}
+
+/** The share of a course at a state of charge. */
+export function shareAt(course: PowerCourse, state: number): number {
+  const next = course.findIndex(([s]) => s >= state);
+  if (next <= 0) return (course[next < 0 ? course.length - 1 : 0] as PowerCourse[number])[1];
+  const [[s, p], [t, q]] = [course[next - 1], course[next]] as [PowerCourse[number], PowerCourse[number]];
+  return p + ((q - p) * (state - s)) / (t - s);
+}
+
 /** A vehicle at a point whose power falls as it fills. */
 export interface TaperedCharge {
   /** Energy that the battery holds, Wh, above 0. */
@@ -53,31 +94,40 @@ export interface TaperedCharge {
    * Power over the peak at states of charge from 0 to 1, straight lines between: of one car, or such as `taperOf` gives; above
    * 0 everywhere.
    */
-  readonly taper: readonly (readonly [stateOfCharge: number, share: number])[];
+  readonly taper: PowerCourse;
 }
 
+/** Cars that take less than this course at each state of charge, or charging with alternating current. @inline */
+export type TaperKind = (typeof directCurrentTaper)['axes'][0]['labels'][number] | 'alternating-current';
+
 /**
- * The course of power of a statistical car, for `taperedChargeTime`.
- * @param statistic the share of cars that take less at each state of charge: a tenth, a quarter, half ...
+ * The course of power of a car, for `taperedChargeTime` and for the battery of a session: of a statistical car at a
+ * direct-current point, or with alternating current.
+ * @param kind the share of cars that take less at each state of charge: a tenth, a quarter, half ...; or `alternating-current`
  * @returns states of charge and power over the peak, both from 0 to 1
- * @throws CalculationError `invalid-input` for a statistic that was not published
+ * @throws CalculationError `invalid-input` for a course that is not there
  * @example
  * ```ts
  * import { taperOf } from 'ohmwright/charging';
  *
  * taperOf('median')[8]; // => [0.8, 0.49]
+ * taperOf('alternating-current')[1]; // => [0.95, 1]
  * ```
  */
-export function taperOf(statistic: (typeof directCurrentTaper)['axes'][0]['labels'][number]): TaperedCharge['taper'] {
-  const [known] = directCurrentTaper.axes;
-  if (!(known.labels as readonly unknown[]).includes(statistic))
-    throw invalidInput('a taper', [{ path: ['statistic'], message: `is one of ${known.labels.join(', ')}` }]);
-  return directCurrentTaper
-    .offers('stateOfCharge')
-    .map(
-      (state) =>
-        [state as number, directCurrentTaper.get({ statistic, stateOfCharge: ratio(state as number) })] as const,
+export function taperOf(kind: TaperKind): PowerCourse {
+  const states = (offered: readonly unknown[]) => offered.map((state) => ratio(state as number));
+  if (kind === 'alternating-current')
+    return states(alternatingCurrentTaper.offers('stateOfCharge')).map(
+      (stateOfCharge) => [stateOfCharge, alternatingCurrentTaper.get({ stateOfCharge })] as const,
     );
+  const [{ labels }] = directCurrentTaper.axes;
+  if (!(labels as readonly unknown[]).includes(kind))
+    throw invalidInput('a taper', [
+      { path: ['kind'], message: `is one of ${labels.join(', ')}, or alternating-current` },
+    ]);
+  return states(directCurrentTaper.offers('stateOfCharge')).map(
+    (stateOfCharge) => [stateOfCharge, directCurrentTaper.get({ statistic: kind, stateOfCharge })] as const,
+  );
 }
 
 function refuse({ battery, peakPower, pointPower, from, to, taper }: TaperedCharge): void {
@@ -86,13 +136,8 @@ function refuse({ battery, peakPower, pointPower, from, to, taper }: TaperedChar
     if (!(Number.isFinite(value) && value > 0)) problems.push({ path: [name], message: 'must be above 0' });
   if (!(from >= 0 && to <= 1 && from <= to))
     problems.push({ path: ['from'], message: 'must lie between 0 and the end, which is at most 1' });
-  const list = Array.isArray(taper) ? taper : [];
-  const rising = list.every(([s, p], i) => p > 0 && p <= 1 && (i === 0 ? s === 0 : s > (list[i - 1]?.[0] as number)));
-  if (!(list.length > 1 && rising && list.at(-1)?.[0] === 1))
-    problems.push({
-      path: ['taper'],
-      message: 'must rise from a state of charge of 0 to 1, its shares above 0 and at most 1',
-    });
+  const wrong = courseProblem(taper);
+  if (wrong !== undefined) problems.push({ path: ['taper'], message: wrong });
   if (problems.length > 0) throw invalidInput('a charge whose power falls', problems);
 }
 

@@ -141,19 +141,35 @@ function piecesOf(run: Run, taps: readonly Tap[], length: number): readonly Drop
 const tapOf = (o: Outlet): number | undefined => (o.kind === 'charge-point' ? undefined : o.at);
 
 /**
- * Pieces of a feeder between the boards that are tapped along it: each carries what is connected beyond, and no more than the
- * feeder at its origin. Undefined where that is not known to a figure: then it carries all of it to its end.
+ * Pieces of a feeder between the boards that are tapped along it: each carries the declared demand of what is tapped beyond,
+ * or what is connected there, and no more than the feeder at its origin. Undefined where that is not known to a figure: then
+ * it carries all of it to its end.
  */
-function piecesOfFeeder(run: Run, atOrigin: Known<LineCurrents>): readonly DropSection[] | undefined {
+function piecesOfFeeder(
+  run: Run,
+  atOrigin: Known<LineCurrents>,
+  { demandBeyond }: AssessmentOptions,
+): readonly DropSection[] | undefined {
   const length = lengthOf(run);
   if (run.ring || run.feeds.every((o) => tapOf(o) === undefined)) return undefined;
   if (isMissing(length) || isMissing(atOrigin)) return undefined;
   const places = run.feeds.map((o) => Math.min(tapOf(o) ?? length, length));
   const ends = [...new Set([...places, length as number])].sort((a, b) => a - b).filter((end) => end > 0);
+  const declared = own(demandBeyond, run.id) ?? [];
+  const declaredAt = (end: number): number | undefined =>
+    declared.find(({ at }) => Math.abs(Math.min(at ?? length, length) - end) < 1e-9)?.demand;
   const pieces = ends.map((end, i) => {
     const beyond = { ...run, feeds: run.feeds.filter((_, k) => (places[k] as number) >= end) };
     const loads = whenKnown(lineCurrentsOf(beyond, lines), (...all) => all as unknown as LineCurrents);
-    const bound = isMissing(loads) ? atOrigin : loads;
+    const connected = isMissing(loads) ? atOrigin : loads;
+    const demand = declaredAt(end);
+    // no less than its charge points, to which no diversity is applied, or its largest load
+    const bound = each((l) =>
+      Math.min(
+        connected[placeOf(l)],
+        demand === undefined ? Number.POSITIVE_INFINITY : Math.max(demand, leastCurrentOf(beyond, l)),
+      ),
+    );
     return {
       length: end - (ends[i - 1] ?? 0),
       currents: each((l) => Math.min(atOrigin[placeOf(l)], bound[placeOf(l)])),
@@ -166,7 +182,7 @@ function piecesOfFeeder(run: Run, atOrigin: Known<LineCurrents>): readonly DropS
 function loadOf(options: AssessmentOptions, run: Run, itself: boolean, followed: Line): RunLoad {
   const { by, currents } = currentsOf(options, run, itself, followed);
   const length = lengthOf(run);
-  const along = isFeeder(run) ? piecesOfFeeder(run, currents) : undefined;
+  const along = isFeeder(run) ? piecesOfFeeder(run, currents, options) : undefined;
   if (along) return { run, options, itself, followed, tapped: true, by, currents, sections: along };
   const tapped = !isFeeder(run) && !run.ring && run.feeds.some((o) => o.kind === 'load' && o.at !== undefined);
   const sections: Known<readonly DropSection[]> = tapped

@@ -93,16 +93,23 @@ function sourceResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
   return [...small, part.check(c.sourcesForOneForm, { sourcePower, sourcePowerLimit })];
 }
 
+/** Runs of names up to which a duty names each. */
+const MOST_NAMED = 8;
+
 function dutiesOf(route: Route, sources: readonly CheckResult[], facts: ConnectionFacts): Duty[] {
   const fresh = facts.devices.filter((d) => d.isNew);
   const forms = fresh.filter((d) => d.kind === 'charge-point' || d.kind === 'heat-pump');
-  const named = (['charge-point', 'heat-pump'] as const).flatMap((kind) =>
-    runsOfNames(forms.filter((d) => d.kind === kind).map((d) => d.id)).flatMap((run) =>
+  const named = (['charge-point', 'heat-pump'] as const).flatMap((kind) => {
+    const ids = forms.filter((d) => d.kind === kind).map((d) => d.id);
+    const runs = runsOfNames(ids);
+    // of many the first and the last: the entries of the form name them
+    const few = runs.length > MOST_NAMED ? [ids] : runs;
+    return few.flatMap((run) =>
       (run.length > 2 ? [`‘${run[0]}’ to ‘${run.at(-1)}’ (${run.length})`] : run.map((id) => `‘${id}’`)).map(
         (id) => `${kind.replace('-', ' ')} ${id}`,
       ),
-    ),
-  );
+    );
+  });
   const names = named.join(', ') || 'the installation';
   const duties: Duty[] = [];
   if (route === 'notify-after')

@@ -1,3 +1,4 @@
+import { namesInShort } from '../../core/names.js';
 import { pathTo, type Run } from '../../installation/index.js';
 import { separateResidual } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
@@ -78,7 +79,7 @@ function linesOver(points: readonly PointPlan[]): string {
   for (const p of points) on.set(linesOf(p.run), [...(on.get(linesOf(p.run)) ?? []), p.point]);
   return points.length === 1
     ? [...on.keys()].join('')
-    : [...on].map(([l, names]) => `${l}: ${names.join(', ')}`).join('; ');
+    : [...on].map(([l, names]) => `${l}: ${namesInShort(names).join('; ')}`).join('. ');
 }
 
 const linesOf = (run: Run): string => run.lines.join(', ');
@@ -117,6 +118,14 @@ function circuit(
       ...(lengths.length > 0 ? [w.longest(formatIn(Math.min(...lengths), 'm'))] : []),
     ]),
   ];
+}
+
+/** Load controls that are set alike, with what they are set to, A. */
+function setTogether(controls: ReturnType<typeof controlsOf>): readonly (readonly [number, readonly string[]])[] {
+  const by = new Map<number, string[]>();
+  for (const { name, limit } of controls)
+    if (limit.state === 'known') by.set(limit.value, [...(by.get(limit.value) ?? []), name]);
+  return [...by];
 }
 
 /** The sections of a route, lengths over all that run alike. */
@@ -269,8 +278,8 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         heading(2, w.circuit),
         ...kinds.flatMap((kind) => circuit(kind, kinds.length > 1, of)),
         ...list(
-          controlsOf(option.installation).flatMap(({ name, limit }) =>
-            limit.state === 'known' ? [w.limiter(words.said(name, 'control'), formatIn(limit.value, 'A'))] : [],
+          setTogether(controlsOf(option.installation)).map(([limit, names]) =>
+            w.limiter(names.map((name) => words.said(name, 'control')).join('; '), formatIn(limit, 'A')),
           ),
         ),
         ...feeders(of),

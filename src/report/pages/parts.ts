@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../core/index.js';
-import { runsOfNames } from '../../core/names.js';
+import { kindsOfNames, runsOfNames } from '../../core/names.js';
 import { type Board, type ChargePoint, type Installation, pathsOf, type Run } from '../../installation/index.js';
 import { eachPoint } from '../../site/alike-plans.js';
 import type { OptionPlan, Plan, PointPlan } from '../../site/index.js';
@@ -97,10 +97,14 @@ export function alike(points: readonly PointPlan[]): readonly Alike[] {
   return [...found.values()].map((of) => ({ first: of[0] as PointPlan, points: of }));
 }
 
+/** Runs of names up to which each is written; of more the first and the last of all. */
+const MOST_RUNS = 8;
+
 /** Names, with runs of numbers as one: ‘bay 1’ to ‘bay 24’ (24). */
 export function namesOf(names: readonly string[], { several, points }: ReportWords): string {
   const quoted = (name: string | undefined) => `‘${name ?? ''}’`;
-  const words = runsOfNames(names).flatMap((run) =>
+  const runs = runsOfNames(kindsOfNames(names).flat());
+  const words = (runs.length > MOST_RUNS ? [runs.flat()] : runs).flatMap((run) =>
     run.length > 2 ? [several(quoted(run[0]), quoted(run.at(-1)), run.length)] : run.map(quoted),
   );
   return points(words, names.length);

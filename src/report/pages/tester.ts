@@ -102,6 +102,9 @@ function readingTable(
   return grid('', boxes ? head : head.slice(0, -1), rows, [2, 3, 4], boxes ? [5] : []);
 }
 
+/** Circuits that are alike and have their boxes here; of more, each has a schedule of its own. */
+const BOXED = 40;
+
 /** Read at the origin, once for all circuits. */
 const ofOrigin = ({ reading }: Reading): boolean => reading.id === 'externalLoop';
 
@@ -161,7 +164,11 @@ function chapter(kind: Alike, { words }: Page): readonly Block[] {
       `${protectionOf(first.run, words)}. ${w.state(formatIn(tests.testTemperature, '°C'), words.long.label(tests.electronics))}${one ? '' : ` ${w.across}`}`,
     ),
     ...readingTable(readings, all, words, one),
-    ...(one ? [] : [...once, ...boxesFor(kind, 'dead', words), ...boxesFor(kind, 'live', words)]),
+    ...(one
+      ? []
+      : points.length > BOXED
+        ? [...once, paragraph(w.manyBoxes(points.length))]
+        : [...once, ...boxesFor(kind, 'dead', words), ...boxesFor(kind, 'live', words)]),
     ...list(besides(readings, words)),
   ];
 }

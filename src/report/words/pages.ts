@@ -169,6 +169,8 @@ const english = {
     tabulated: (limit: string) => `The table’s ${limit} is for warm conductors: not for the meter.`,
     none: (gaps: string) => `The tests of this edition are not entered here: ${gaps}.`,
     boxes: (state: string) => `Readings, ${state} tests`,
+    manyBoxes: (n: number) =>
+      `${n} circuits: read each of them, and enter it in the schedule of test results of its board, which the records of the job prepare.`,
     across: 'Expected: the smallest and the largest of the circuits. Limits: the strictest of them.',
     point: 'charge point',
     line: 'line',

@@ -13,6 +13,7 @@ import {
 } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
+import { atItsDemand } from '../feeder-plan.js';
 import { withAllWanted } from '../installed.js';
 import { placeOnLines } from '../place-on-lines.js';
 import type { Survey, WantedPoint } from '../survey.js';
@@ -121,15 +122,16 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
 
 /** The feeder designed anew for what it has to carry, its cable of the same kind where that is made for the way. */
 function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
-  const demand = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand.worst;
-  if (demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
+  const found = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand;
+  const demand = found?.worst;
+  if (!found || demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
   // what is not made for the ground is not laid there again
   const methods = code.methodsFor?.(feeder);
   const unfit = feeder.stretches.some(
     (s) => inGround(s) && s.method.state === 'known' && methods?.includes(s.method.value) === false,
   );
   const kind = unfit ? armoured(feeder.lines.length) : feeder.cable;
-  const options = { ...survey.options, feederDemand: { ...survey.options.feederDemand, [feeder.id]: demand } };
+  const options = atItsDemand(survey, found);
   const ratings = code.ratingsFor(feeder).filter((r) => r >= demand);
   const { chosen } = design(
     code,

@@ -1,0 +1,89 @@
+import { bs7671 } from '../../src/codes/bs7671/code.js';
+import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
+import { feederDemandOf } from '../../src/demand/feeder.js';
+import { dwellingsAtOnce } from '../../src/demand/index.js';
+import {
+  amperes,
+  assess,
+  isMissing,
+  known,
+  type Line,
+  type Load,
+  metres,
+  overall,
+  ratio,
+  squareMillimetres,
+  watts,
+} from '../../src/index.js';
+import { atItsDemand } from '../../src/site/feeder-plan.js';
+import type { Survey } from '../../src/site/index.js';
+import { circuit, house, stretch } from '../support/house.js';
+import type { Chapter, Told } from './hazard.js';
+
+const looked = 'seen at the survey';
+const all: readonly Line[] = ['L1', 'L2', 'L3'];
+
+/** Flats of a floor, tapped off the riser so far from its start, m. */
+const floor = (id: string, count: number, at: number): Load => {
+  const dwellings = { count, each: known(amperes(60), looked), heating: known('not-electric' as const, looked) };
+  const current = dwellingsAtOnce(dwellings, 3);
+  return { kind: 'load', id, purpose: 'dwellings', current, lines: all, dwellings, at: metres(at) };
+};
+/** The drop along a riser of 90 m and 35 mm², 15 flats along it, by the demand of what each piece carries. */
+const riser = (feeds: readonly Load[]): Told => {
+  const building = house(
+    [
+      circuit({
+        id: 'riser',
+        lines: all,
+        existing: true,
+        device: { kind: known({ standard: 'BS 88-2' }, looked), rating: known(amperes(100), looked) },
+        cable: {
+          ...circuit().cable,
+          construction: 'multicore',
+          cores: 5,
+          protective: 'core',
+          area: known(squareMillimetres(35), looked),
+        },
+        stretches: [stretch({ length: known(metres(90), looked) })],
+        feeds,
+      }),
+    ],
+    { phases: known(3, looked) },
+  );
+  const dwellings = { afterDiversity: { demand: watts(1500), constant: watts(8000), unbalance: ratio(1) } };
+  const demand = feederDemandOf(bs7671Demand, building, 'riser', {
+    premises: 'other',
+    governing: 'after-diversity',
+    dwellings,
+  });
+  if (isMissing(demand.worst)) throw new Error('the demand is known here');
+  const options = atItsDemand({ options: { dropLimit: 0.01 } } as unknown as Survey, demand);
+  const { results } = assess(bs7671('2018+A2:2022'), building, 'riser', options);
+  const own = results.filter((r) => r.check === 'voltage-drop');
+  return { verdict: overall(own).verdict, results: own };
+};
+
+export const chapter: Chapter = {
+  title: 'Voltage along a riser',
+  introduction:
+    'The flats of a block do not all take their most at once, and those low down do not load the cable above them. Both make a riser better than the sum of its flats at its end; neither may be granted where the flats are not there.',
+  hazards: [
+    {
+      id: 'riser-loaded-at-its-top',
+      title: 'All flats at the top of a riser that would carry them spread over the floors',
+      harm: 'Lamps dim and motors stall on the top floors every evening; connected equipment overheats.',
+      clause: 'BS 7671:2018+A2:2022, 525.202 and Appendix 4, 6.4; the share of each piece by circuit theory',
+      mustNotSay: 'that the voltage drop is in order',
+      check: 'voltage-drop',
+      unsafe: {
+        what: 'Fifteen flats on the three top floors of a riser of 90 m, after diversity 30.5 kW.',
+        told: () => riser([floor('floor 8', 5, 80), floor('floor 9', 5, 85), floor('floor 10', 5, 90)]),
+      },
+      sound: {
+        what: 'The same flats on floors from 18 m up: the pieces above carry fewer of them.',
+        told: () => riser([floor('floor 2', 5, 18), floor('floor 4', 5, 36), floor('floor 10', 5, 90)]),
+      },
+    },
+  ],
+};
