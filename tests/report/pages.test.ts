@@ -133,7 +133,7 @@ describe('an easy home', () => {
     const text = said(installerPage(easyHome()));
     expect(text).toContain('6 mm², copper; protected by RCBO 32 A, curve B, 30 mA type A, double pole');
     expect(text).toContain('Set the charge point to 32 A.');
-    expect(text).toMatch(/Set to 80 A: load limiter/);
+    expect(text).toMatch(/Load limiter.*: set to 80 A\./);
     expect(text).toMatch(/hall ceiling, under joists 6 m 100 clipped/);
     // 6 + 11 + 1 m, 10 % more, 1 m at each end: 21.8 m
     expect(text).toContain('22 m flat twin and earth 2-core 6 mm²');
@@ -313,7 +313,7 @@ describe('many charge points', () => {
 
   it('the installer has every setting of a load control, and the way of each new feeder', () => {
     const text = said(installerPage(examplePlan('flats')));
-    expect(text.match(/Set to [\d.]+ A: load controller/g)).toHaveLength(3); // at the origin and on both charging boards
+    expect(text.match(/Load controller of [^:]*: set to [\d.]+ A/g)).toHaveLength(3); // at the origin and on both charging boards
     expect(text.match(/tray under the slab/g)).toHaveLength(2);
     // a residual current device beside a circuit-breaker is named with it
     expect(said(installerPage(examplePlan('workshop')))).toContain('Device: RCD 40 A, 30 mA type A, four pole.');
