@@ -92,6 +92,7 @@ const shared: Options = {
   esbuildPlugins: [plainNamespaces],
   esbuildOptions(options) {
     options.charset = 'utf8';
+    options.minifySyntax = true;
   },
 };
 

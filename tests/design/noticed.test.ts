@@ -82,13 +82,16 @@ describe('readings against each other', () => {
     expect(open).not.toContain('reading-loadedVoltage');
   });
 
-  it('the break time of a general device has an upper limit alone, at its rated current in mA', () => {
+  it('the break time of a general device is at most what its standard says, at its rated current in mA', () => {
     const reading = sheetOf()
       .tests.flatMap((t) => t.readings)
       .find((r) => r.id === 'residual1At1');
     expect(reading?.what).toMatch(/1 × 30 mA/);
-    // EN 61008-1, Table 1: 300 ms
-    expect(reading?.limits.map((l) => [l.kind, l.amount?.value])).toEqual([['at-most', 0.3]]);
+    // EN 61008-1, Table 1: 300 ms, and no least time but the millisecond that an instrument shows
+    expect(reading?.limits.map((l) => [l.kind, l.amount?.value])).toEqual([
+      ['at-most', 0.3],
+      ['at-least', 0.001],
+    ]);
   });
 });
 
@@ -133,10 +136,10 @@ describe('what is varied', () => {
     const warm = { ...known(celsius(30)), ...by };
     expect(
       verdicts(passing({ feeds: loads(20), stretches: [stretch({ ambient: warm })] }, { vary: 'length' })),
-    ).toEqual(['conditional', 'fail']);
+    ).toEqual(['conditional']);
     // no rule of this code reads the loop of the supply
     const elsewhere = house([circuit({ feeds: loads(20) })], { externalImpedance: { ...known(ohms(0.35)), ...by } });
-    expect(verdicts(permitted(smallCode, elsewhere, 'ev', { vary: 'length' }))).toEqual(['pass', 'fail']);
+    expect(verdicts(permitted(smallCode, elsewhere, 'ev', { vary: 'length' }))).toEqual(['pass']);
   });
 
   it('around an assumed nothing, 20 of its unit are examined; what nothing is assumed by is a gap', () => {
@@ -151,5 +154,5 @@ describe('what is varied', () => {
 test('a condition names the facts that are assumed', () => {
   const ambient = { ...known(celsius(30)), assumed: 'invented: warmth' } as const;
   const found = assess(smallCode, house([circuit({ feeds: [load(20)], stretches: [stretch({ ambient })] })]), 'ev');
-  expect(found.conditions?.[0]?.facts).toEqual(['ambient temperature']);
+  expect(found.conditions?.[0]?.facts).toEqual(['ambient temperature of air, route']);
 });
