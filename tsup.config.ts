@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build, type Plugin, transform } from 'esbuild';
+import { transform as toRequire } from 'sucrase';
 import { defineConfig, type Options } from 'tsup';
 import { briefJsonSchema, priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from './src/io/index.js';
 import { entries } from './tests/support/entries.js';
@@ -40,31 +41,58 @@ const PURE = '/* @__PURE__ */ ';
 const MARK = 'pure$';
 
 /**
- * Makes the built files of one format small. Only now: splitting of CommonJS reads them as they were. ES modules keep
- * their names for who reads a trace, and their marks for bundlers, which ride on the name that is called meanwhile: more
- * than whitespace is not touched in them, since an import that is called by such a name alone would count as unused.
+ * Makes the built ES modules small. They keep their names for who reads a trace, and their marks for bundlers, which ride on
+ * the name that is called meanwhile: more than whitespace is not touched in them, since an import that is called by such a
+ * name alone would count as unused.
  */
-async function small(extension: '.js' | '.cjs'): Promise<void> {
-  const forBundlers = extension === '.js';
-  for (const name of readdirSync('dist').filter((f) => f.endsWith(extension))) {
+async function small(): Promise<void> {
+  for (const name of readdirSync('dist').filter((f) => f.endsWith('.js'))) {
     const built = readFileSync(`dist/${name}`, 'utf8');
-    const { code } = await transform(
-      forBundlers ? built.replaceAll(`${PURE}new `, `new ${MARK}`).replaceAll(PURE, MARK) : built,
-      forBundlers ? { charset: 'utf8', minifyWhitespace: true } : { charset: 'utf8', minify: true, format: 'cjs' },
-    );
+    const marked = built.replaceAll(`${PURE}new `, `new ${MARK}`).replaceAll(PURE, MARK);
+    const { code } = await transform(marked, { charset: 'utf8', minifyWhitespace: true });
     writeFileSync(`dist/${name}`, code.replaceAll(`new ${MARK}`, `${PURE}new `).replaceAll(MARK, PURE));
   }
 }
 
+const entry = Object.fromEntries(entries.map((e) => [e.name, e.source]));
+
+/**
+ * The same as CommonJS, split into the same chunks. Not by the bundler's own pass: it can't split CommonJS, and what does it
+ * for it writes every `?.` out as a call.
+ */
+async function commonJs(): Promise<void> {
+  const { outputFiles } = await build({
+    entryPoints: entry,
+    bundle: true,
+    splitting: true,
+    write: false,
+    format: 'esm',
+    platform: 'neutral',
+    packages: 'external',
+    target: 'es2022',
+    charset: 'utf8',
+    minify: true,
+    outdir: 'dist',
+    outExtension: { '.js': '.cjs' },
+    chunkNames: 'chunk-[hash]',
+    plugins: [plainNamespaces],
+  });
+  for (const { path, text } of outputFiles) {
+    const { code } = toRequire(text, { transforms: ['imports'], disableESTransforms: true });
+    writeFileSync(path, (await transform(code, { charset: 'utf8', minify: true, format: 'cjs' })).code);
+  }
+}
+
 const shared: Options = {
-  entry: Object.fromEntries(entries.map((e) => [e.name, e.source])),
+  entry,
   target: 'es2022',
   platform: 'neutral',
-  splitting: true, // one copy of each module whichever entry reaches it, in CommonJS too
+  splitting: true, // one copy of each module whichever entry reaches it
   silent: true,
   esbuildPlugins: [plainNamespaces],
   esbuildOptions(options) {
     options.charset = 'utf8';
+    options.minifySyntax = true;
   },
 };
 
@@ -85,14 +113,13 @@ export default defineConfig([
         writeFileSync(`dist/${name}.schema.json`, `${JSON.stringify(schema)}\n`);
       // the declarations once, for both forms of module: an ES module may read those of CommonJS, not the other way round
       for (const { name } of entries) writeFileSync(`dist/${name}.d.ts`, `export * from './${name}.cjs';\n`);
-      await small('.js');
+      await Promise.all([small(), commonJs()]);
     },
   },
   {
     ...shared,
     format: 'cjs',
-    onSuccess: () => small('.cjs'),
     // tsup 8.5.1 sets baseUrl in its declaration pass, which TypeScript 6 refuses unless told otherwise
-    dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
+    dts: { only: true, compilerOptions: { ignoreDeprecations: '6.0' } },
   },
 ]);

@@ -16,7 +16,8 @@ import {
   readPriceBook,
   usualDefaults,
 } from 'ohmwright/io';
-import { decisionHeadings, decisionOf, decisionRow, planOf } from 'ohmwright/site';
+import { decisionHeadings, decisionRow } from 'ohmwright/report';
+import { decisionOf, planOf } from 'ohmwright/site';
 
 const USAGE =
   'usage: npx ohmwright batch jobs.csv [decisions.csv] [--defaults FILE] [--prices FILE] [--edition EDITION] [--assumptions FILE|none]';

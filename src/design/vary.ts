@@ -110,12 +110,24 @@ function withLength(run: Run, stretch: string | undefined, value: Fact<number>):
     };
   // where taps move with the length, their distances are single values
   if (value.state !== 'known' && run.feeds.some(isTapped)) return undefined;
-  const total = run.stretches.reduce((sum, s) => sum + (largestOf(s.length) ?? 0), 0);
+  const sumOf = (stretches: Run['stretches']) => stretches.reduce((sum, s) => sum + (largestOf(s.length) ?? 0), 0);
+  const total = sumOf(run.stretches);
+  const stretches = run.stretches.map((s) => ({
+    ...s,
+    length: shareOf(value, (largestOf(s.length) ?? 0) / total, metres),
+  }));
+  // what is tapped at the very end stays there, whatever the last digit of a sum comes to
+  const end = sumOf(stretches);
   return {
     ...run,
-    stretches: run.stretches.map((s) => ({ ...s, length: shareOf(value, (largestOf(s.length) ?? 0) / total, metres) })),
+    stretches,
     feeds: run.feeds.map((o) =>
-      value.state === 'known' && isTapped(o) ? { ...o, at: metres((o.at * value.value) / total) } : o,
+      value.state === 'known' && isTapped(o)
+        ? {
+            ...o,
+            at: metres(o.at <= total ? Math.min((o.at * value.value) / total, end) : (o.at * value.value) / total),
+          }
+        : o,
     ),
   };
 }

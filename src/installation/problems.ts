@@ -201,8 +201,10 @@ function tapProblems({ stretches, feeds }: Run, say: Say): void {
       say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
 }
 
-/** An RCBO of which the residual current part is said to carry less than its own rating: one of the two is wrong. */
-function breakerProblems({ device, residual = [] }: Run, say: Say): void {
+/** An RCBO that is there, of which the residual current part is said to carry less than its own rating: one of the two is wrong. */
+function breakerProblems({ device, residual = [], existing }: Run, say: Say): void {
+  // of a new one the rating is still sought
+  if (!existing) return;
   const { kind, rating } = isRecord(device) ? device : ({} as Partial<Run['device']>);
   if (kind?.state !== 'known' || rating?.state !== 'known' || !hasResidual(kind.value)) return;
   for (const [i, { position, ratedCurrent: carries }] of residual.entries())

@@ -39,15 +39,26 @@ export const list = (items: readonly string[]): readonly Block[] => (items.lengt
 /** Steps one after the other, numbered; nothing where there are none. */
 export const steps = (items: readonly string[]): readonly Block[] =>
   items.length > 0 ? [{ kind: 'list', items, ordered: true }] : [];
-/** A table; nothing where it has no rows. */
+/** A table; nothing where it has no rows. Columns in which nothing stands are left out, but for those that a person fills in. */
 export const grid = (
   caption: string,
   head: readonly string[],
   rows: readonly (readonly Cell[])[],
   numeric: readonly number[] = [],
   boxes: readonly number[] = [],
-): readonly Block[] =>
-  rows.length > 0 ? [{ kind: 'table', caption, head, rows, numeric, ...(boxes.length > 0 ? { boxes } : {}) }] : [];
+): readonly Block[] => {
+  const kept = [...head.keys()].filter((c) => boxes.includes(c) || rows.some((r) => r[c] !== ''));
+  const only = <T>(row: readonly T[]): readonly T[] => kept.map((c) => row[c] as T);
+  const at = (columns: readonly number[]) => columns.flatMap((c) => (kept.includes(c) ? [kept.indexOf(c)] : []));
+  const table = { caption, head: only(head), rows: rows.map(only), numeric: at(numeric) };
+  return rows.length > 0 ? [{ kind: 'table', ...table, ...(boxes.length > 0 ? { boxes: at(boxes) } : {}) }] : [];
+};
+
+/** A day of the calendar, `2026-09-21`, in the words of the report. */
+export const dayWords = (date: string, words: ReportWords): string => {
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
+  return words.day(year, month, day);
+};
 
 /** Titles of the chapters of a report. */
 export const chaptersOf = (blocks: readonly Block[]): readonly string[] =>

@@ -4,6 +4,7 @@
  * @module ohmwright/report
  */
 export type { Block, Cell } from './block.js';
+export { decisionHeadings, decisionRow } from './decision-row.js';
 export { customerPage } from './pages/customer.js';
 export { designFile } from './pages/design-file.js';
 export { installerPage } from './pages/installer.js';

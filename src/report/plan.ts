@@ -1,7 +1,7 @@
 import { runsOf } from '../site/alike-plans.js';
 import type { OptionPlan, Plan } from '../site/index.js';
 import type { UnknownItem } from '../site/unknown-facts.js';
-import { type Block, cautionsOnce, grid, heading, list, paragraph, worded } from './block.js';
+import { type Block, cautionsOnce, dayWords, grid, heading, list, paragraph, worded } from './block.js';
 import { cautionOf, checkRow, titleOf } from './plan-checks.js';
 import { feederBlocks, pointBlocks } from './plan-circuits.js';
 import { conditionBlocks } from './plan-conditions.js';
@@ -156,7 +156,7 @@ export function planBlocks(plan: Plan, options: PlanReportOptions = {}): readonl
   const top: Block[] = [
     heading(1, about.title),
     ...(about.invented ? [paragraph(long.invented)] : []),
-    paragraph(long.judged(about.date, about.reference, `${code.name}:${code.edition}`, standing)),
+    paragraph(long.judged(dayWords(about.date, w), about.reference, `${code.name}:${code.edition}`, standing)),
     cautionOf(code.standing, w),
   ];
   if (!option) return worded(top, w);

@@ -5,9 +5,13 @@ import { englishWords } from './words/pages.js';
 /** Text made harmless inside HTML and SVG, attributes included. */
 export const escapeHtml = (text: string): string => printable(text).replace(/[&<>"']/g, (c) => `&#${c.charCodeAt(0)};`);
 
+/** A text with its symbols as the trade sets them: Z_s, R_1, I_Δn with the index lowered. */
+const textHtml = (text: string): string =>
+  escapeHtml(text).replace(/(?<![\p{L}\p{N}_])(\p{L})_(\p{L}{1,4}|\d)(?![\p{L}\p{N}_])/gu, '$1<sub>$2</sub>');
+
 const verdict = (v: Exclude<Cell, string>): string =>
   `<span class="v v-${escapeHtml(v.verdict)}">${escapeHtml(verdictOf(v))}</span>`;
-const cell = (c: Cell): string => (typeof c === 'string' ? escapeHtml(c) : verdict(c));
+const cell = (c: Cell): string => (typeof c === 'string' ? textHtml(c) : verdict(c));
 
 /** Tables that a narrow screen shows row by row, with the heading of each cell before it. */
 const WIDE = 3;
@@ -23,38 +27,38 @@ function tableHtml({ caption, head, rows, numeric = [], boxes = [] }: Extract<Bl
     ].join(' ');
     return of ? ` class="${of}"` : '';
   };
-  const label = (c: number) => (wide && head[c] ? `<span class="l">${escapeHtml(head[c])}: </span>` : '');
-  const heads = head.map((h, c) => `<th scope="col"${classes(c)}>${escapeHtml(h)}</th>`).join('');
+  const label = (c: number) => (wide && head[c] ? `<span class="l">${textHtml(head[c])}: </span>` : '');
+  const heads = head.map((h, c) => `<th scope="col"${classes(c)}>${textHtml(h)}</th>`).join('');
   const lines = rows
     .map((r) => `<tr>${r.map((x, c) => `<td${classes(c, x === '')}>${label(c)}${cell(x)}</td>`).join('')}</tr>`)
     .join('\n');
-  return `<table${wide ? ` class="wide${head.length >= DENSE ? ' dense' : ''}"` : ''}>${caption ? `<caption>${escapeHtml(caption)}</caption>` : ''}<thead><tr>${heads}</tr></thead><tbody>\n${lines}\n</tbody></table>`;
+  return `<table${wide ? ` class="wide${head.length >= DENSE ? ' dense' : ''}"` : ''}>${caption ? `<caption>${textHtml(caption)}</caption>` : ''}<thead><tr>${heads}</tr></thead><tbody>\n${lines}\n</tbody></table>`;
 }
 
-const itemsHtml = (items: readonly string[]): string => items.map((item) => `<li>${escapeHtml(item)}</li>`).join('');
+const itemsHtml = (items: readonly string[]): string => items.map((item) => `<li>${textHtml(item)}</li>`).join('');
 
 function blockHtml(block: Block, chapters: readonly string[], chapter: number): string {
   switch (block.kind) {
     case 'heading':
-      return `<h${block.level}${block.level === 2 && chapters.length > 0 ? ` id="chapter-${chapter}"` : ''}>${escapeHtml(block.text)}</h${block.level}>`;
+      return `<h${block.level}${block.level === 2 && chapters.length > 0 ? ` id="chapter-${chapter}"` : ''}>${textHtml(block.text)}</h${block.level}>`;
     case 'paragraph':
-      return `<p>${escapeHtml(block.text)}</p>`;
+      return `<p>${textHtml(block.text)}</p>`;
     case 'caution':
-      return `<p class="caution"><strong>${escapeHtml(block.label ?? englishWords.caution)}</strong> ${escapeHtml(block.text)}</p>`;
+      return `<p class="caution"><strong>${textHtml(block.label ?? englishWords.caution)}</strong> ${textHtml(block.text)}</p>`;
     case 'list':
       return block.ordered ? `<ol>${itemsHtml(block.items)}</ol>` : `<ul>${itemsHtml(block.items)}</ul>`;
     case 'verdict':
-      return `<p>${verdict(block)}: ${escapeHtml(block.text)}</p>`;
+      return `<p>${verdict(block)}: ${textHtml(block.text)}</p>`;
     case 'answer':
-      return `<p class="answer answer-${escapeHtml(block.verdict)}"><strong>${escapeHtml(block.words)}</strong> ${escapeHtml(block.text)}</p>`;
+      return `<p class="answer answer-${escapeHtml(block.verdict)}"><strong>${textHtml(block.words)}</strong> ${textHtml(block.text)}</p>`;
     case 'contents':
-      return `<nav><p><strong>${escapeHtml(block.title)}</strong></p>${chapters.map((title, i) => `<p><a href="#chapter-${i + 1}">${escapeHtml(title)}</a></p>`).join('')}</nav>`;
+      return `<nav><p><strong>${textHtml(block.title)}</strong></p>${chapters.map((title, i) => `<p><a href="#chapter-${i + 1}">${textHtml(title)}</a></p>`).join('')}</nav>`;
     case 'table':
       return tableHtml(block);
     case 'lines':
       return `<pre>${block.lines.map(escapeHtml).join('\n')}</pre>`;
     case 'figure':
-      return `<figure>${block.svg}<figcaption>${escapeHtml(block.caption)}</figcaption></figure>`;
+      return `<figure>${block.svg}<figcaption>${textHtml(block.caption)}</figcaption></figure>`;
     default: {
       const never: never = block;
       return never;
@@ -101,7 +105,7 @@ export function renderFragment(blocks: readonly Block[]): string {
  * ```ts
  * import { renderHtml } from 'ohmwright/report';
  *
- * renderHtml([{ kind: 'paragraph', text: 'I_b < I_z' }], 'A note').includes('I_b &#60; I_z'); // => true
+ * renderHtml([{ kind: 'paragraph', text: 'I_b < I_z' }], 'A note').includes('I<sub>b</sub> &#60; I<sub>z</sub>'); // => true
  * ```
  */
 export function renderHtml(blocks: readonly Block[], title: string, running = title, language = 'en'): string {

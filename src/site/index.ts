@@ -6,7 +6,7 @@
 export type { Applicable, TradeWords } from './applicable.js';
 export { assumeSurvey } from './assumed-survey.js';
 export * from './collections.js';
-export { type Decision, decisionHeadings, decisionOf, decisionRow } from './decision.js';
+export { type Decision, decisionOf } from './decision.js';
 export { decidedRun, withAddedRun, withAllWanted } from './installed.js';
 export { type NextQuestion, nextQuestions } from './next-question.js';
 export {

@@ -7,11 +7,11 @@ import {
   type ChargingSession,
   type ControlSettings,
   type CurrentProfile,
+  notPromisedWords,
   type PerLine,
   type Simulation,
   type SimulationInput,
   simulate,
-  notPromisedWords,
 } from '../../src/charging/index.js';
 import { amperes, type Line, minutes, ratio, seconds, volts, wattHours } from '../../src/index.js';
 import { seedOf } from '../support/seed.js';

@@ -5,6 +5,8 @@ import { readSurvey } from '../../src/io/index.js';
 import {
   type Block,
   customerPage,
+  decisionHeadings,
+  decisionRow,
   designFile,
   englishWords,
   installerPage,
@@ -18,7 +20,7 @@ import {
   sheetBlocks,
   testerPage,
 } from '../../src/report/index.js';
-import { type Plan, recordsOf } from '../../src/site/index.js';
+import { decisionOf, type Plan, recordsOf } from '../../src/site/index.js';
 import { examplePlan, planInBritain } from '../support/plan.js';
 import { surveyDocument, surveyDocuments } from '../support/surveys.js';
 
@@ -127,6 +129,30 @@ it('what is assumed, offered and put right is told in the words of the catalogue
   const plan = planInBritain(survey, { assumptions: ordinaryHome, remedies: true, lengths: true, sheets: 'first' });
   expect(plan.options.some((o) => o.conditions.length > 0)).toBe(true);
   expect(left(plan, document)).toEqual({});
+});
+
+test('a spreadsheet of decisions has its headings and its cells from the catalogue', () => {
+  expect(decisionHeadings(marks)).toEqual(decisionHeadings().map(() => MARK));
+  const decision = decisionOf(examplePlan('easy-home'));
+  const row = decisionRow('INV-001', { decision, questions: ['Is that so?'], problem: 'is missing' }, marks);
+  expect(row).toHaveLength(decisionHeadings().length);
+  expect(row.flatMap(lettersIn)).toEqual(['INV']);
+  // in another order of columns the cells follow their headings
+  const { problem, ...others } = englishWords.decision;
+  const words: ReportWords = { ...englishWords, decision: { problem, ...others } };
+  expect(decisionHeadings(words)[0]).toBe('Problem');
+  expect(decisionRow('A-2', { problem: 'is missing' }, words).slice(0, 2)).toEqual(['is missing', 'A-2']);
+});
+
+test('days are in words of the catalogue on every page', () => {
+  const plan = examplePlan('easy-home');
+  for (const [name, blocks] of Object.entries(reports(plan, englishWords)))
+    if (!/sheet|records/.test(name)) {
+      expect(renderText(blocks), name).toContain('21 September 2026');
+      expect(renderText(blocks), name).not.toMatch(/\d{4}-\d\d-\d\d/);
+    }
+  const words: ReportWords = { ...englishWords, day: (...parts) => parts.join('/') };
+  expect(renderText(customerPage(plan, { words }))).toContain('2026/9/21');
 });
 
 test('printers use the words that the blocks bear', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import MarkdownIt from 'markdown-it';
 import { describe, expect, it } from 'vitest';
+import { grid } from '../../src/report/block.js';
 import type { Block } from '../../src/report/index.js';
 import { renderFragment, renderHtml, renderMarkdown, renderText } from '../../src/report/index.js';
 import { hostileTexts } from '../fuzz/mutate.js';
@@ -180,4 +181,32 @@ describe('a report', () => {
     for (const report of [renderText(blocks), renderMarkdown(blocks), renderHtml(blocks, 'a\u202eb')])
       expect(report).not.toMatch(/[^\P{C}\n]|[\u2028\u2029]/u);
   });
+});
+
+it('symbols are set with their index lowered in HTML, and what only looks like one is left alone', () => {
+  const html = (text: string) => renderHtml([{ kind: 'paragraph', text }], 'x').match(/<p>(.*)<\/p>/)?.[1];
+  expect(html('R_1+R_2, Z_s, C_min, I_Δn')).toBe(
+    'R<sub>1</sub>+R<sub>2</sub>, Z<sub>s</sub>, C<sub>min</sub>, I<sub>Δn</sub>',
+  );
+  for (const text of ['plan_b', 'a_b_c', 'x_wide_y', 'a_thing']) expect(html(text)).toBe(text);
+});
+
+it('a column in which nothing stands is left out, but for one that a person fills in', () => {
+  const rows = [
+    ['a', '', '1', ''],
+    ['b', '', '2', ''],
+  ];
+  expect(grid('', ['name', 'depth', 'figure', 'read'], rows, [2], [3])).toEqual([
+    {
+      kind: 'table',
+      caption: '',
+      head: ['name', 'figure', 'read'],
+      rows: [
+        ['a', '1', ''],
+        ['b', '2', ''],
+      ],
+      numeric: [1],
+      boxes: [2],
+    },
+  ]);
 });

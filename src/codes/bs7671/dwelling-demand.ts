@@ -1,3 +1,4 @@
+import { argumentsDue, fieldsDue, listOf, mayBe, numberDue, oneOf } from '../../core/due.js';
 import type { Figure } from '../../core/figure.js';
 import { isMissing, recorder, writeSheet } from '../../core/index.js';
 import { citation } from '../../core/source.js';
@@ -66,13 +67,38 @@ function runsOf(loads: DwellingLoads): readonly Run[] {
   ];
 }
 
+const current = /* @__PURE__ */ numberDue('amperes(30)');
+const one = /* @__PURE__ */ mayBe(current);
+const several = /* @__PURE__ */ mayBe(/* @__PURE__ */ listOf(current, '[amperes(30)]'));
+const cooker = '{ current: amperes(52), withSocket: true }';
+/** No other field: what is misspelt would be left out of the demand. */
+const loadsDue = /* @__PURE__ */ fieldsDue(
+  {
+    lighting: one,
+    socketCircuits: several,
+    cookers: /* @__PURE__ */ mayBe(
+      /* @__PURE__ */ listOf(
+        /* @__PURE__ */ fieldsDue({ current, withSocket: /* @__PURE__ */ oneOf(() => [true, false]) }, cooker),
+        `[${cooker}]`,
+      ),
+    ),
+    showers: several,
+    immersionHeaters: several,
+    heating: one,
+    storageHeating: one,
+  },
+  '{ lighting: amperes(5), showers: [amperes(37)] }',
+  true,
+);
+
 /**
  * Maximum demand of a dwelling after diversity, by the allowances of the On-Site Guide.
  *
  * An estimate: methods differ by a factor of two. Charge points are added in full, 722.311.201.
  * @param loads what the dwelling has, A each
  * @returns the demand in A, with the allowances on its sheet
- * @throws CalculationError `not-covered` where the guide has no allowance
+ * @throws CalculationError `not-covered` where the guide has no allowance, `invalid-input` for a field that is none, or of
+ * another kind
  * @example
  * ```ts
  * import { amperes } from 'ohmwright';
@@ -83,6 +109,7 @@ function runsOf(loads: DwellingLoads): readonly Run[] {
  * ```
  */
 export function dwellingDemand(loads: DwellingLoads): Figure<'demand'> {
+  argumentsDue('dwellingDemand', ['loads', loads, loadsDue]);
   const installation: Installation = {
     supply: {
       system: unsaid,

@@ -1,5 +1,6 @@
 /** The figures that are looked for most, each in one call, by the words of the trade. */
 
+import { argumentsDue, type Due, fieldsDue, mayBe, numberDue, oneOf } from '../../core/due.js';
 import { type Figure, FigureSheet } from '../../core/figure.js';
 import type {
   Cable,
@@ -8,6 +9,7 @@ import type {
   Insulation,
   ReferenceMethod,
 } from '../../installation/index.js';
+import { labels } from '../../installation/labels.js';
 import { adiabaticArea, faultEnergy, loopImpedanceLimitOf } from '../../physics/index.js';
 import { gateBounds } from '../../physics/time-current.js';
 import { ggEnvelope } from '../../products/bs88/gg-envelope.js';
@@ -55,6 +57,16 @@ export interface CableKind {
   readonly area: SquareMillimetres;
 }
 
+const cableDue = /* @__PURE__ */ fieldsDue(
+  {
+    construction: /* @__PURE__ */ oneOf(() => labels.construction),
+    material: /* @__PURE__ */ oneOf(() => labels.material),
+    insulation: /* @__PURE__ */ oneOf(() => labels.insulation),
+    area: /* @__PURE__ */ numberDue('squareMillimetres(6)'),
+  },
+  "{ construction: 'flat-twin-and-earth', material: 'copper', insulation: 'thermoplastic-70', area: squareMillimetres(6) }",
+);
+
 const asCable = ({ construction, material, insulation }: CableKind): Cable => ({
   construction,
   material,
@@ -97,6 +109,18 @@ export interface Installed {
     | 'spaced-horizontal'
     | 'spaced-vertical';
 }
+
+const installedDue = /* @__PURE__ */ fieldsDue(
+  {
+    method: /* @__PURE__ */ oneOf(() => labels.method),
+    loaded: /* @__PURE__ */ oneOf(() => [2, 3]),
+    ambient: /* @__PURE__ */ numberDue('celsius(30)'),
+    circuits: /* @__PURE__ */ numberDue('1, where it runs alone'),
+    insulated: /* @__PURE__ */ mayBe(/* @__PURE__ */ numberDue('metres(0)')),
+    soil: /* @__PURE__ */ mayBe(/* @__PURE__ */ numberDue('kelvinMetresPerWatt(2.5)')),
+  },
+  "{ method: 'C', loaded: 2, ambient: celsius(30), circuits: 1, insulated: metres(0) }",
+);
 
 const due = (value: unknown, name: string, why: string): void => {
   if (value === undefined) throw notCovered(`the capacity without '${name}', which is due ${why}`);
@@ -148,7 +172,7 @@ function soilFactor(sheet: FigureSheet, { method, laying, soil }: Installed) {
  * @param installed method, loaded conductors, temperatures in °C, lengths in m, circuits side by side
  * @returns the capacity in A, with the factors, their tables and the weakest provenance on its sheet
  * @throws CalculationError `no-cell` where a table has no such size, method or factor, `not-covered` where no table is
- * entered for the cable or something is left open
+ * entered for the cable or something is left open, `invalid-input` for arguments of another kind
  * @example
  * ```ts
  * import { celsius, metres, squareMillimetres } from 'ohmwright';
@@ -161,6 +185,7 @@ function soilFactor(sheet: FigureSheet, { method, laying, soil }: Installed) {
  * ```
  */
 export function cableCapacity(cable: CableKind, installed: Installed): Figure<'capacity'> {
+  argumentsDue('cableCapacity', ['cable', cable, cableDue], ['installed', installed, installedDue]);
   const sheet = new FigureSheet('Current-carrying capacity as installed');
   const { method, loaded, formation } = installed;
   const cord = cable.construction === 'flexible' && cable.area < leastOfFlexible;
@@ -186,13 +211,23 @@ export function cableCapacity(cable: CableKind, installed: Installed): Figure<'c
   return sheet.figure('capacity', capacity, bs('Appendix 4, 5', 'memory'));
 }
 
+const circuitDue = /* @__PURE__ */ fieldsDue(
+  {
+    system: /* @__PURE__ */ oneOf(() => ['single-phase', 'three-phase']),
+    current: /* @__PURE__ */ numberDue('amperes(32)'),
+    length: /* @__PURE__ */ numberDue('metres(18)'),
+  },
+  "{ system: 'single-phase', current: amperes(32), length: metres(18) }",
+);
+
 /**
  * Voltage drop of a circuit from the tabulated drop per ampere and metre, with the conductors at their full temperature:
  * between line and neutral on one phase, between lines on three.
  * @param cable construction, metal, insulation and size, mm²
  * @param circuit single-phase or three-phase, design current, A, and length one way, m
  * @returns the drop in V, with its tables
- * @throws CalculationError `no-cell` where the table has no such size, `not-covered` where no table is entered for the cable
+ * @throws CalculationError `no-cell` where the table has no such size, `not-covered` where no table is entered for the cable,
+ * `invalid-input` for arguments of another kind
  * @example
  * ```ts
  * import { amperes, metres, squareMillimetres } from 'ohmwright';
@@ -206,6 +241,7 @@ export function circuitVoltageDrop(
   cable: CableKind,
   circuit: { readonly system: 'single-phase' | 'three-phase'; readonly current: Amperes; readonly length: Metres },
 ): Figure<'voltageDrop'> {
+  argumentsDue('circuitVoltageDrop', ['cable', cable, cableDue], ['circuit', circuit, circuitDue]);
   const sheet = new FigureSheet('Voltage drop of a circuit');
   const { system, current, length } = circuit;
   const found = dropTableFor(asCable(cable), cable.area, system, 'z');
@@ -231,7 +267,33 @@ export type Protection =
   | { readonly standard: BreakerStandard; readonly curve: 'B' | 'C' | 'D'; readonly rating: Amperes }
   | { readonly standard: FuseStandard; readonly rating: Amperes };
 
-const isBreaker = (p: Protection): p is Extract<Protection, { curve: string }> => 'curve' in p;
+const isBreaker = (p: Protection): p is Extract<Protection, { curve: string }> =>
+  (p as { readonly curve?: unknown }).curve !== undefined;
+
+const breakers: readonly BreakerStandard[] = ['EN 60898', 'EN 61009'];
+const fuses: readonly FuseStandard[] = ['BS 88-2', 'BS 88-3', 'BS 1361', 'BS 1362', 'BS 3036'];
+const ratingDue = /* @__PURE__ */ numberDue('amperes(32)');
+const deviceExample = "{ standard: 'EN 60898', curve: 'B', rating: amperes(32) }";
+const breakerDue = /* @__PURE__ */ fieldsDue(
+  {
+    standard: /* @__PURE__ */ oneOf(() => breakers),
+    curve: /* @__PURE__ */ oneOf(() => ['B', 'C', 'D']),
+    rating: ratingDue,
+  },
+  deviceExample,
+);
+const fuseDue = /* @__PURE__ */ fieldsDue(
+  { standard: /* @__PURE__ */ oneOf(() => [...breakers, ...fuses]), rating: ratingDue },
+  deviceExample,
+);
+/** A curve is due of a circuit-breaker, and goes with no fuse. */
+const deviceDue: Due = (value, path) => {
+  const { standard, curve } = (value ?? {}) as { readonly standard?: unknown; readonly curve?: unknown };
+  const breaker = curve !== undefined || breakers.includes(standard as BreakerStandard);
+  return (breaker ? breakerDue : fuseDue)(value, path);
+};
+
+const timeDue = /* @__PURE__ */ oneOf(() => [0.4, 5]);
 
 /**
  * Largest earth fault loop impedance (maximum Zs) for a fuse or circuit-breaker at 230 V, with the voltage factor of 0.95.
@@ -239,7 +301,7 @@ const isBreaker = (p: Protection): p is Extract<Protection, { curve: string }> =
  * @param device standard, curve of a circuit-breaker, and rated current, A
  * @param time 0.4 s or 5 s; circuit-breakers have one figure for both
  * @returns the impedance in Ω: of circuit-breakers as printed, of fuses from the current that operates them
- * @throws CalculationError `no-cell` for a rating that the tables do not have
+ * @throws CalculationError `no-cell` for a rating that the tables do not have, `invalid-input` for arguments of another kind
  * @example
  * ```ts
  * import { amperes } from 'ohmwright';
@@ -250,6 +312,7 @@ const isBreaker = (p: Protection): p is Extract<Protection, { curve: string }> =
  * ```
  */
 export function maxZs(device: Protection, time: 0.4 | 5): Figure<'loopImpedanceLimit'> {
+  argumentsDue('maxZs', ['device', device, deviceDue], ['time', time, timeDue]);
   const sheet = new FigureSheet('Largest earth fault loop impedance');
   const { rating: deviceRating } = device;
   if (isBreaker(device))
@@ -270,13 +333,17 @@ export function maxZs(device: Protection, time: 0.4 | 5): Figure<'loopImpedanceL
   return sheet.figure('loopImpedanceLimit', limit, bs('411.4.4'));
 }
 
+const earthingDue = /* @__PURE__ */ oneOf(() => ['TN', 'TT']);
+const finalDue = /* @__PURE__ */ oneOf(() => ['final', 'distribution']);
+const voltageDue = /* @__PURE__ */ numberDue('volts(230)');
+
 /**
  * Longest time in which a circuit has to be disconnected in an earth fault, for alternating current.
  * @param system `TN` (TN-S and TN-C-S) or `TT`
  * @param circuit a final circuit that Table 41.1 is for, or a distribution circuit or larger final circuit
  * @param nominalVoltage voltage from line to earth, V, above 50 to 1000
  * @returns the time in s, with its table
- * @throws CalculationError `no-cell` above 1000 V
+ * @throws CalculationError `no-cell` above 1000 V, `invalid-input` for arguments of another kind
  * @example
  * ```ts
  * import { volts } from 'ohmwright';
@@ -291,6 +358,12 @@ export function longestDisconnectionTime(
   circuit: 'final' | 'distribution',
   nominalVoltage: Volts,
 ): Figure<'requiredTime'> {
+  argumentsDue(
+    'longestDisconnectionTime',
+    ['system', system, earthingDue],
+    ['circuit', circuit, finalDue],
+    ['nominalVoltage', nominalVoltage, voltageDue],
+  );
   const sheet = new FigureSheet('Longest disconnection time');
   const time =
     circuit === 'final'
@@ -306,7 +379,7 @@ export function longestDisconnectionTime(
  * @param current fault current, A, above 0
  * @returns the time in s, with the standard behind it
  * @throws CalculationError `no-cell` for a rating without gates, `not-covered` for other fuses, and for a current at which the
- * standard does not make it open
+ * standard does not make it open, `invalid-input` for arguments of another kind
  * @example
  * ```ts
  * import { amperes } from 'ohmwright';
@@ -318,6 +391,7 @@ export function longestDisconnectionTime(
  * ```
  */
 export function disconnectionTime(device: Protection, current: Amperes): Figure<'operatingTime'> {
+  argumentsDue('disconnectionTime', ['device', device, deviceDue], ['current', current, ratingDue]);
   if (!isBreaker(device) && device.standard !== 'BS 88-2') throw notCovered(`gates of fuses of ${device.standard}`);
   const envelope = isBreaker(device) ? breakerEnvelope(device.curve, device.rating) : ggEnvelope(device.rating);
   const { most } = gateBounds(envelope, current);
@@ -332,13 +406,16 @@ export function disconnectionTime(device: Protection, current: Amperes): Figure<
   });
 }
 
+const secondsDue = /* @__PURE__ */ numberDue('seconds(0.1)');
+const factorDue = /* @__PURE__ */ numberDue('adiabaticFactor(115)');
+
 /**
  * Smallest conductor that bears a fault current for a time (adiabatic equation), S = √(I²t)/k.
  * @param current fault current, A, 0 and up
  * @param time time that it lasts, s, above 0 to 5
  * @param k factor of the conductor, A·√s/mm², such as Table 54.3 has it
  * @returns the size in mm², not rounded up to one that is made
- * @throws CalculationError `out-of-range` for a time above 5 s
+ * @throws CalculationError `out-of-range` for a time above 5 s, `invalid-input` for arguments of another kind
  * @example
  * ```ts
  * import { adiabaticFactor, amperes, seconds } from 'ohmwright';
@@ -349,6 +426,7 @@ export function disconnectionTime(device: Protection, current: Amperes): Figure<
  * ```
  */
 export function adiabaticSize(current: Amperes, time: Seconds, k: AdiabaticFactor): Figure<'minimumProtectiveArea'> {
+  argumentsDue('adiabaticSize', ['current', current, ratingDue], ['time', time, secondsDue], ['k', k, factorDue]);
   const sheet = new FigureSheet('Smallest conductor by the adiabatic equation');
   const letThrough = sheet.step(faultEnergy, {
     faultCurrent: sheet.given('faultCurrent', current),

@@ -5,7 +5,7 @@ import { eachPoint } from '../../site/alike-plans.js';
 import type { OptionPlan, Plan, PointPlan } from '../../site/index.js';
 import type { PriceBook } from '../../site/price.js';
 import { formatIn } from '../../units/index.js';
-import { type Block, heading, paragraph, worded } from '../block.js';
+import { type Block, dayWords, heading, paragraph, worded } from '../block.js';
 import { cautionOf } from '../plan-checks.js';
 import { circuitWords, earthingOf } from '../plan-circuits.js';
 import { englishWords, type ReportWords } from '../words/pages.js';
@@ -40,7 +40,7 @@ export function page(
   const top = [heading(1, title(words)(about.title))];
   const standing = cautionOf(code.standing, words);
   const judged = paragraph(
-    words.judged(about.reference, about.date, `${code.name}:${code.edition}`, about.invented === true),
+    words.judged(about.reference, dayWords(about.date, words), `${code.name}:${code.edition}`, about.invented === true),
   );
   if (!option) return worded([...top, paragraph(words.noOption), judged, standing], words);
   const of = { plan, option, words };

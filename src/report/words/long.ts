@@ -10,8 +10,8 @@ export const longWords = {
   title: (job: string) => `Design file: ${job}`,
   contents: 'Contents',
   invented: 'Invented example: no such premises exist.',
-  judged: (date: string, reference: string | undefined, code: string, standing: string) =>
-    `Surveyed on ${date}${reference ? `, reference ${reference}` : ''}. Judged by ${code}, ${standing}.`,
+  judged: (day: string, reference: string | undefined, code: string, standing: string) =>
+    `Surveyed on ${day}${reference ? `, reference ${reference}` : ''}. Judged by ${code}, ${standing}.`,
   standings: {
     'in-force': 'which was in force on that day',
     withdrawn: 'which was already withdrawn on that day',

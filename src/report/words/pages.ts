@@ -13,6 +13,21 @@ const counted = (n: number, one: string, several: string): string => (n === 1 ? 
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
 /** The sign before an amount of a currency; its code where it has none here. */
 const signs: Readonly<Record<string, string>> = { GBP: '£', EUR: '€', USD: '$' };
 
@@ -219,14 +234,35 @@ const english = {
     },
     met: (n: number) => `${n} ${counted(n, 'condition is', 'conditions are')} met.`,
   },
-  judged: (reference: string | undefined, date: string, code: string, invented: boolean) =>
-    `${invented ? 'Invented example. ' : ''}${reference ? `${reference}, surveyed` : 'Surveyed'} ${date}, judged by ${code}.`,
+  /** A day as people write it, from year, month and day. */
+  day: (year: number, month: number, day: number) => `${day} ${months[month - 1]} ${year}`,
+  judged: (reference: string | undefined, day: string, code: string, invented: boolean) =>
+    `${invented ? 'Invented example. ' : ''}${reference ? `${reference}, surveyed` : 'Surveyed'} ${day}, judged by ${code}.`,
   notInstallation:
     'A calculation, not an installation: to be checked on site, carried out, tested and certified by competent persons.',
   noOption: 'No way to do it was found.',
   points: (names: readonly string[], n: number) => `${counted(n, 'Charge point', 'Charge points')} ${names.join(', ')}`,
   several: (first: string, last: string, n: number) => `${first} to ${last} (${n})`,
   range: (least: string, most: string) => `${least} to ${most}`,
+  /** Headings of a spreadsheet of decisions, in the order of its columns. */
+  decision: {
+    reference: 'Reference',
+    verdict: 'Verdict',
+    option: 'Option',
+    operator: 'Network operator',
+    cable: 'Cable',
+    device: 'Device',
+    least: 'Hours, least',
+    likely: 'Hours, likely',
+    most: 'Hours, most',
+    net: 'Net',
+    currency: 'Currency',
+    unpriced: 'Without a price',
+    conditions: 'To confirm on site',
+    missing: 'Facts that are missing',
+    questions: 'Look again',
+    problem: 'Problem',
+  },
   long: longWords,
   sheet: sheetWords,
   pictures: pictureWords,

@@ -151,3 +151,108 @@ it('tables are found by the words of the trade', () => {
   for (const group of [capacityTables, voltageDropTables, correctionFactorTables])
     for (const [name, table] of Object.entries(group)) expect([name, table.source.document]).toEqual([name, 'BS 7671']);
 });
+
+describe('a caller whom no compiler tells hears which argument it is, what is due, and an example', () => {
+  const cable = twinAndEarth(6);
+  const breaker = { standard: 'EN 60898', curve: 'B', rating: 32 };
+  it.each<[string, (...given: never[]) => unknown, unknown[], string[]]>([
+    [
+      'a device in words',
+      maxZs,
+      ['B32', 0.4],
+      ["device: is 'B32'; an object is due, such as { standard: 'EN 60898', cur"],
+    ],
+    ['nothing', maxZs, [], ['device: is missing', 'time: is missing; 0.4 | 5 is due']],
+    ['a time that no table has', maxZs, [breaker, 1], ['time: is 1; 0.4 | 5 is due']],
+    ['a time as text', maxZs, [breaker, '0.4'], ["time: is '0.4'; 0.4 | 5 is due"]],
+    [
+      'a rating as text',
+      maxZs,
+      [{ ...breaker, rating: '32' }, 5],
+      ["device.rating: is '32'; a number is due, such as a"],
+    ],
+    ['a curve that is none', maxZs, [{ ...breaker, curve: 'E' }, 5], ["device.curve: is 'E'; 'B' | 'C' | 'D' is due"]],
+    ['no curve', maxZs, [{ ...breaker, curve: undefined }, 5], ['device.curve: is missing']],
+    [
+      'a curve of a fuse',
+      maxZs,
+      [{ ...breaker, standard: 'BS 88-3' }, 5],
+      ["device.standard: is 'BS 88-3'; 'EN 60898' |"],
+    ],
+    [
+      'another name of a standard',
+      maxZs,
+      [{ standard: 'BS3036', rating: 30 }, 5],
+      ["device.standard: is 'BS3036'; 'EN 60"],
+    ],
+    ['no cable', cableCapacity, [], ['cable: is missing', 'installed: is missing']],
+    [
+      'a cable by a short name',
+      cableCapacity,
+      [{ ...cable, construction: 'T&E' }, alone],
+      ["cable.construction: is 'T&E'"],
+    ],
+    [
+      'an area as text',
+      cableCapacity,
+      [{ ...cable, area: '6' }, alone],
+      ["cable.area: is '6'; a number is due, such as squ"],
+    ],
+    [
+      'a number of conductors as text',
+      cableCapacity,
+      [cable, { ...alone, loaded: '3' }],
+      ["installed.loaded: is '3'; 2 | 3"],
+    ],
+    [
+      'circuits without a number',
+      cableCapacity,
+      [cable, { ...alone, circuits: undefined }],
+      ['installed.circuits: is missing'],
+    ],
+    [
+      'a method that is none',
+      cableCapacity,
+      [cable, { ...alone, method: 'clipped' }],
+      ["installed.method: is 'clipped'"],
+    ],
+    ['a circuit by its current', circuitVoltageDrop, [cable, 32], ['circuit: is 32; an object is due']],
+    [
+      'a system in short',
+      circuitVoltageDrop,
+      [cable, { system: '1ph', current: 32, length: 9 }],
+      ["circuit.system: is '1ph'"],
+    ],
+    ['TN-S for TN', longestDisconnectionTime, ['TN-S', 'final', 230], ["system: is 'TN-S'; 'TN' | 'TT' is due"]],
+    ['a voltage as text', longestDisconnectionTime, ['TN', 'final', '230'], ["nominalVoltage: is '230'"]],
+    ['a current that is none', disconnectionTime, [breaker, Number.NaN], ['current: is NaN; a number is due']],
+    ['figures as text', adiabaticSize, ['860', '0.1', 115], ["current: is '860'", "time: is '0.1'"]],
+    ['loads in words', dwellingDemand, ['cooker'], ["loads: is 'cooker'; an object is due, such as { lighting"]],
+    ['no loads', dwellingDemand, [], ['loads: is missing']],
+    [
+      'a misspelt load',
+      dwellingDemand,
+      [{ shower: [37] }],
+      ['loads.shower: is no field of it; its fields are lighting'],
+    ],
+    ['one load for a list', dwellingDemand, [{ showers: 37 }], ['loads.showers: is 37; a list is due']],
+    ['a cooker by its current', dwellingDemand, [{ cookers: [7] }], ['loads.cookers[0]: is 7; an object is due']],
+    [
+      'a socket in words',
+      dwellingDemand,
+      [{ cookers: [{ current: 30, withSocket: 'yes' }] }],
+      ["loads.cookers[0].withSocket: is 'yes'"],
+    ],
+  ])('%s', (_, called, given, told) => {
+    let error: unknown;
+    try {
+      called(...(given as never[]));
+    } catch (thrown) {
+      error = thrown;
+    }
+    expect(hasCode(error, 'invalid-input')).toBe(true);
+    for (const line of told) expect((error as Error).message).toContain(`\n  ${line}`);
+    // as many as are named, and no more
+    expect((error as Error).message.split('\n')).toHaveLength(told.length + 1);
+  });
+});
