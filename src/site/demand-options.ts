@@ -1,6 +1,9 @@
 import type { DemandOptions } from '../demand/index.js';
 import type { Premises } from '../demand/method.js';
+import { feedsInUnseen } from '../demand/methods/measured.js';
 import { ratio } from '../units/index.js';
+import { HALF_HOURS } from './half-hours.js';
+import { withAllWanted } from './installed.js';
 import type { Survey } from './survey.js';
 
 /**
@@ -18,11 +21,19 @@ const demandPremises: Readonly<Record<Survey['about']['premises'], Premises>> = 
   flats: 'other',
 };
 
-/** What a survey says of its demand. */
-export const demandOptions = (survey: Survey): DemandOptions => ({
-  premises: demandPremises[survey.about.premises],
-  ...(survey.installation.supply.meteredDemand && survey.demand?.meteredMargin === undefined
-    ? { meteredMargin: ratio(CUSTOMARY_MARGIN), marginBy: 'customary: common practice, no source' }
-    : {}),
-  ...survey.demand,
-});
+/**
+ * What a survey says of its demand. A meter that something feeds in behind saw no demand: where it is to govern, the estimate
+ * has its place.
+ */
+export function demandOptions(survey: Survey): DemandOptions {
+  const { governing, ...said } = survey.demand ?? {};
+  const blind = governing === HALF_HOURS && feedsInUnseen(withAllWanted(survey));
+  return {
+    premises: demandPremises[survey.about.premises],
+    ...(survey.installation.supply.meteredDemand && said.meteredMargin === undefined
+      ? { meteredMargin: ratio(CUSTOMARY_MARGIN), marginBy: 'customary: common practice, no source' }
+      : {}),
+    ...said,
+    ...(governing === undefined || blind ? {} : { governing }),
+  };
+}

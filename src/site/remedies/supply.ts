@@ -17,7 +17,7 @@ import {
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
 /** The limiter at the origin, set to this; one that is there is set lower. */
-function limited(survey: Survey, limit: number, tails: string): Survey {
+export function limited(survey: Survey, limit: number, tails: string): Survey {
   const { control } = survey.installation.board;
   return withFirstBoard(survey, {
     control: {
