@@ -113,6 +113,9 @@ function openFacts(installation: Installation, runs: readonly string[], isOpen: 
 /** Whether it is found out only once the work is done: what a new rod will measure. */
 const comesLater = ({ fact, path }: NextQuestion): boolean => fact === 'electrode.resistance' && path[0] !== 'supply';
 
+/** Whether what was assumed can be learnt of the customer, without a visit. */
+const fromAfar = ({ assumption, whom }: NextQuestion): boolean => assumption !== undefined && whom === 'customer';
+
 const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm'];
 
 /**
@@ -124,7 +127,7 @@ const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm']
  * @param by what applies where the premises stand
  * @param most how many questions at most, from 1; 10 when absent
  * @returns questions in the order in which they should be asked: those that decide whatever the answer is, or that may undo
- * what passes on conditions; then those that settle more rules whatever it is, then those that may settle more, then those
+ * what passes on conditions, of these first what the customer can tell; then those that settle more rules whatever it is, then those that may settle more, then those
  * that the customer can answer, then what can be looked at before the work
  * @throws CalculationError as `assess` does, but for answers that cannot be, which are left out
  * @example
@@ -156,6 +159,7 @@ export function nextQuestions(survey: Survey, option: OptionPlan, by: Applicable
     .sort(
       (a, b) =>
         Number(b.decides) - Number(a.decides) ||
+        Number(fromAfar(b)) - Number(fromAfar(a)) ||
         b.settles - a.settles ||
         best(b) - best(a) ||
         asked.indexOf(a.whom) - asked.indexOf(b.whom) ||

@@ -1,5 +1,5 @@
 import { LEAST_CURRENT } from '../charging/network/network.js';
-import { type CheckResult, endsOf, isMissing, overall, recorder, writeSheet } from '../core/index.js';
+import { type CheckResult, endsOf, isMissing, overall, recorder, stated, writeSheet } from '../core/index.js';
 import { type Adequacy, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
 import { type Installation, outletsBelow } from '../installation/index.js';
@@ -130,8 +130,13 @@ export function optionPlan(
     r.caution && r.verdict !== 'not-required' ? [r.caution] : [],
   );
   const written = writeSheet(sheet);
+  const judgedBy = stated({
+    governing: survey.demand?.governing,
+    dropTemperature: survey.options.dropTemperature,
+  });
   const plan: OptionPlan = {
     ...option,
+    ...(Object.keys(judgedBy).length > 0 ? { judgedBy } : {}),
     installation: built,
     work,
     supply,

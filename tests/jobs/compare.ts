@@ -141,6 +141,7 @@ const placeOf: Readonly<Record<string, RegExp>> = {
   'electrode-resistance': /electrode\.resistance$/,
   'external-impedance': /^supply\.externalImpedance$/,
   looped: /^supply\.looped$/,
+  'metered-demand': /^supply\.meteredDemand/,
   system: /^supply\.system$/,
   bonding: /bonding/,
   'standing-leakage': /standingLeakage$/,
@@ -152,7 +153,7 @@ const placeOf: Readonly<Record<string, RegExp>> = {
  * of what rests on assumptions alone the measurement on the day; and whose consent is needed.
  */
 function nextOf(job: Job, option: OptionPlan): string {
-  const { unknown, overall, measure, beforeWork, conditions } = option;
+  const { unknown, overall, measure, beforeWork } = option;
   const consent = beforeWork.find((b) => b.id === 'owner-consent' && job.survey.work?.tenure !== undefined);
   if (overall.verdict === 'pass') return consent ? consent.id : 'none';
   // a fact that nobody knows stands in the way of what is measured as well, but for readings of the day of the work
@@ -161,7 +162,7 @@ function nextOf(job: Job, option: OptionPlan): string {
   if (known && (measure || beforeWork.some((b) => b.id === 'half-hour-readings'))) return 'metered-demand';
   const of = (places: Readonly<Record<string, RegExp>>, what: string) =>
     Object.keys(places).find((key) => places[key]?.test(what)) ?? what;
-  if (overall.verdict === 'conditional') return consent ? consent.id : of(factsOf, conditions[0]?.facts[0] ?? 'none');
+  if (overall.verdict === 'conditional' && consent) return consent.id;
   const [question] = nextQuestions(surveyedOf(job), option, inGreatBritain(job.survey.edition ?? '2018+A2:2022'), 1);
   if (question) return of(placeOf, question.path.join('.'));
   return of(factsOf, unknown.find((u) => u.decides)?.fact ?? 'none');

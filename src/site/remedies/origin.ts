@@ -165,7 +165,13 @@ function givenUp({ survey, result }: Situation): readonly Change[] {
     survey: withBoards(survey, (board) => {
       if (!board.runs.includes(run)) return board;
       const spareWays = known((leastOf(board.spareWays) ?? 0) + 1, `the way of ${run.id}, taken over`);
-      return { ...board, spareWays, runs: board.runs.filter((r) => r !== run) };
+      // what stood ahead of it serves the others
+      const residual = board.residual?.flatMap((d) => {
+        const serves = d.serves?.filter((id) => id !== run.id);
+        return serves === undefined ? [d] : serves.length > 0 ? [{ ...d, serves }] : [];
+      });
+      const runs = board.runs.filter((r) => r !== run);
+      return { ...board, spareWays, runs, ...(residual ? { residual } : {}) };
     }),
     what: `the way of ${run.id}, which is out of use and is disconnected for good`,
     tasks: [['circuit disconnected for good', 1]] as const,
