@@ -52,6 +52,7 @@ const english = {
     undecided: 'There is no price before it is decided.',
     price: {
       net: 'Material and labour',
+      soFar: 'Material and labour, as far as it is priced',
       tax: 'Tax',
       total: 'Total',
       line: 'What',
