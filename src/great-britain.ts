@@ -21,6 +21,9 @@ export const britishWords: TradeWords = {
   newTails: 'meter tails 25 mm², set',
   meterPoint: 'meter-point number',
   userTest: 'Press the test button of the residual current device every six months.',
+  // Building Regulations 2010, Part P, from memory; Scotland has rules of its own
+  circuitInDwelling:
+    'In England and Wales a new circuit in a dwelling is notifiable (Part P): certify it by the firm’s registration with a scheme of competent persons, or notify building control before the work',
 };
 
 /** Tables that a plan reads and the contents lists of the code do not. */

@@ -31,7 +31,7 @@ import { type Demand, demandOfCase, governingOn, type LineDemand, soundCase } fr
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
 import type { DemandCase, DemandPoint } from './loads.js';
 import type { DemandOptions } from './method.js';
-import { type Around, aheadAndBelow, endOf, switchOverload } from './overload.js';
+import { type Around, aheadAndBelow, aroundSwitch, endOf, lower, mainSwitchOf, switchOverload } from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
 import { parallelUnits } from './transformer.js';
 import { demandWithinTransformer } from './transformer-check.js';
@@ -92,16 +92,6 @@ interface Ratings {
   readonly transformer?: Known<Amperes>;
 }
 
-/** A range of a rating is taken at its lower end: a supply is never taken stronger than it may be. */
-const lower = <T extends number>(fact: Fact<T> | undefined, obtain: string): Fact<T> =>
-  fact === undefined || (fact.state === 'unknown' && fact.obtain === undefined)
-    ? { state: 'unknown', obtain }
-    : endOf(fact, 'least');
-
-/** The lesser of two ratings; open where one is. */
-const lesser = (a: Fact<Amperes>, b: Fact<Amperes>): Fact<Amperes> =>
-  a.state !== 'known' ? a : b.state !== 'known' ? b : a.value <= b.value ? a : b;
-
 /** Residual current devices at the origin of the installation, with the circuits that they serve. */
 const residualAtOrigin = (board: Board) =>
   [...(board.residual ?? []), ...board.runs.flatMap((r) => r.residual ?? [])].filter(
@@ -134,17 +124,15 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
   const cutOutRating = sheet.given('cutOutRating', fuse);
   const cutOut = sheet.check(rules.cutOut, { demand, cutOutRating }, subject);
   const headroom = sheet.step(headroomOfLine, { cutOutRating, demand });
-  const main = lower(board.mainSwitch?.rating, 'label of the main switch');
-  const fused = board.mainSwitch?.fuseAhead;
-  const mainSwitchRating = sheet.given('mainSwitchRating', fused ? lesser(main, lower(fused, 'its label')) : main);
+  const { own, least } = mainSwitchOf(board);
+  const mainSwitchRating = sheet.given('mainSwitchRating', least);
   const mainSwitch = sheet.check(rules.mainSwitch, { demand, mainSwitchRating }, subject);
   const tailsEnd: Around = { line: found.line, ahead: supply.cutOut.rating, aheadName: 'cut-out', board };
-  // a switch-fuse in the tails stands between the cut-out and the board
-  const around: Around = fused?.state === 'known' ? { ...tailsEnd, ahead: fused, aheadName: 'switch-fuse' } : tailsEnd;
+  const around = aroundSwitch(tailsEnd);
   const ofSwitch = sheet.part('Overload of the main switch');
   const switchProtected = switchOverload(
     rules.mainSwitchOverload,
-    { mainSwitchRating: fused ? ofSwitch.given('mainSwitchRating', main) : mainSwitchRating },
+    { mainSwitchRating: board.mainSwitch?.fuseAhead ? ofSwitch.given('mainSwitchRating', own) : mainSwitchRating },
     board.mainSwitch?.overloadDeclared,
     around,
     ofSwitch,

@@ -1,11 +1,9 @@
 import {
   type CheckResult,
-  type Fact,
   factValue,
   isMissing,
   type Known,
   known,
-  missing,
   type Sheet,
   silent,
   stated,
@@ -17,7 +15,7 @@ import { type Amperes, amperes, CalculationError, type Metres } from '../units/i
 import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
-import { switchOverload } from './overload.js';
+import { aroundSwitch, mainSwitchOf, switchOverload } from './overload.js';
 import type { DemandRules } from './rules.js';
 
 /** What a feeder has to carry, and whether the boards that it feeds are made for it. @inline */
@@ -94,12 +92,10 @@ function smaller(ofPart: Demand, metered: ((sheet: Sheet) => Demand) | undefined
 const largest = (values: readonly Known<Amperes>[]): Known<Amperes> =>
   whenKnown(values, (...all) => amperes(Math.max(0, ...(all as readonly number[]))));
 
-const mainSwitchOf = ({ id, mainSwitch }: Board): Known<Amperes> => {
-  const { rating, fuseAhead } = mainSwitch ?? {};
-  const name = `main switch of ${id}`;
-  const least = (fact: Fact<Amperes>) => (fact.state === 'between' ? fact.least : factValue(name, fact));
-  const own = rating ? least(rating) : missing({ kind: 'fact', fact: name, obtain: 'label of the main switch' });
-  return fuseAhead ? whenKnown([own, least(fuseAhead)], (a, b) => amperes(Math.min(a, b))) : own;
+const switchRatings = (board: Board): Readonly<Record<'own' | 'least', Known<Amperes>>> => {
+  const { own, least } = mainSwitchOf(board);
+  const name = `main switch of ${board.id}`;
+  return { own: factValue(name, own), least: factValue(name, least) };
 };
 
 /**
@@ -176,7 +172,7 @@ export function feederDemandAsSaid(
     ...stated({ beyond }),
     worst: worstOf(demand, run),
     existing: largest(lines.map((l) => l.existing)),
-    limit: whenKnown([rating, ...(alone ? boards.map(mainSwitchOf) : [])], (...all) =>
+    limit: whenKnown([rating, ...(alone ? boards.map((b) => switchRatings(b).least) : [])], (...all) =>
       amperes(Math.min(...(all as readonly number[]))),
     ),
     results,
@@ -194,17 +190,20 @@ function judgeSwitch(
 ): readonly CheckResult[] {
   const part = sheet.part(`Main switch of ${board.id}, ${found.line}`);
   const demand = part.given('demand', found.demand, 'governing method');
-  const mainSwitchRating = part.given('mainSwitchRating', mainSwitchOf(board));
+  const { own, least } = switchRatings(board);
+  const mainSwitchRating = part.given('mainSwitchRating', least);
   const { mainSwitch, mainSwitchOverload } = rules.supply;
-  const around = { line: found.line, ahead: run.device.rating, aheadName: `device of ${run.id}`, board };
+  const ahead = run.device.rating;
+  const around = aroundSwitch({ line: found.line, ahead, aheadName: `device of ${run.id}`, board });
+  const ofSwitch = part.part('Overload');
   return [
     part.check(mainSwitch, { demand, mainSwitchRating }),
     switchOverload(
       mainSwitchOverload,
-      { mainSwitchRating },
+      { mainSwitchRating: board.mainSwitch?.fuseAhead ? ofSwitch.given('mainSwitchRating', own) : mainSwitchRating },
       board.mainSwitch?.overloadDeclared,
       around,
-      part.part('Overload'),
+      ofSwitch,
     ),
   ];
 }

@@ -13,6 +13,29 @@ export const endOf = <T extends number>(fact: Fact<T>, end: 'least' | 'most'): F
       }
     : fact;
 
+/** A range of a rating is taken at its lower end: nothing is taken stronger than it may be. */
+export const lower = <T extends number>(fact: Fact<T> | undefined, obtain: string): Fact<T> =>
+  fact === undefined || (fact.state === 'unknown' && fact.obtain === undefined)
+    ? { state: 'unknown', obtain }
+    : endOf(fact, 'least');
+
+/** The main switch of a board by itself, and what a demand has to stay within: the lesser of it and of a switch-fuse ahead. */
+export function mainSwitchOf({ mainSwitch }: Board): {
+  readonly own: Fact<Amperes>;
+  readonly least: Fact<Amperes>;
+} {
+  const own = lower(mainSwitch?.rating, 'label of the main switch');
+  const fused = mainSwitch?.fuseAhead && lower(mainSwitch.fuseAhead, 'its label');
+  if (!fused || own.state !== 'known') return { own, least: own };
+  return { own, least: fused.state === 'known' && own.value <= fused.value ? own : fused };
+}
+
+/** What stands around the main switch of a board: a switch-fuse that is known stands between it and the device ahead. */
+export function aroundSwitch(around: Around): Around {
+  const fused = around.board.mainSwitch?.fuseAhead;
+  return fused?.state === 'known' ? { ...around, ahead: fused, aheadName: 'switch-fuse' } : around;
+}
+
 /** What stands around a switch or a length of cable that carries several circuits, on one line. */
 export interface Around {
   readonly line: Line;

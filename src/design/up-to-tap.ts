@@ -18,6 +18,8 @@ function upTo(feeder: Run, { at, id }: Board): Run {
     });
     return { ...feeder, stretches };
   }
+  // one cable all the way: what counts below the tap is how far it is, not on which stretch it lies, so that a length that
+  // is not known may be any
   let left: number = at;
   const stretches = feeder.stretches.flatMap((stretch, i) => {
     const whole = mostOf(stretch);

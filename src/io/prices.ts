@@ -28,6 +28,7 @@ const workRules = z.strictObject({
   smallestSizes: z
     .array(z.strictObject({ upTo: z.number().gt(0), area: z.number().gt(0) }))
     .default([...commonPractice.smallestSizes]),
+  smallestRating: z.number().min(0).default(commonPractice.smallestRating),
   hours: z.record(z.string(), estimate),
   containmentFactor: metresMap.refine(
     (factors) => !Object.hasOwn(factors, 'buried'),

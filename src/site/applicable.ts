@@ -11,6 +11,8 @@ export interface TradeWords {
   readonly meterPoint: string;
   /** What the user is asked to do with a residual current device, as a sentence. */
   readonly userTest: string;
+  /** What the rules for buildings ask of whoever adds a circuit to a dwelling, as a sentence without its stop; nothing when absent. */
+  readonly circuitInDwelling?: string;
 }
 
 /** What applies where the premises stand: rules of others, handed in as values. */

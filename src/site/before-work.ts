@@ -5,7 +5,17 @@ import { enclosureNeeded, type WorkFacts } from './survey.js';
 
 /** What has to be settled before the day of the work, and is no rule of a code: common practice, no source. @inline */
 export interface BeforeWork {
-  readonly id: 'owner-consent' | 'supply-off' | 'lead-reach' | 'data-connection' | 'devices-for-board' | 'kept-cable';
+  readonly id:
+    | 'owner-consent'
+    | 'supply-off'
+    | 'isolator'
+    | 'half-hour-readings'
+    | 'limiter-fallback'
+    | 'building-rules'
+    | 'lead-reach'
+    | 'data-connection'
+    | 'devices-for-board'
+    | 'kept-cable';
   /** Whether it is open, or known to stand in the way. */
   readonly state: 'open' | 'in-the-way';
   /** Whom to ask. */
@@ -47,6 +57,7 @@ function supplyOff(work: WorkFacts): readonly BeforeWork[] {
   const by = knownOf(work.isolation);
   if (by === 'isolator-fitted') return [];
   const only = 'nobody else breaks a seal or draws the service fuse';
+  const whose = by === 'supplier' ? 'electricity supplier' : 'network operator';
   return [
     by === undefined
       ? {
@@ -59,10 +70,56 @@ function supplyOff(work: WorkFacts): readonly BeforeWork[] {
           id: 'supply-off',
           state: 'open',
           whom: 'operator',
-          words: `Book the ${by === 'supplier' ? 'electricity supplier' : 'network operator'} to make the tails dead; ${only}`,
+          words: `Book the ${whose} to make the tails dead; ${only}`,
         },
   ];
 }
+
+/** Whoever makes the tails dead can fit what saves the next visit. */
+function isolator(work: WorkFacts): readonly BeforeWork[] {
+  if (!aheadOfMainSwitch(work) || knownOf(work.isolation) === 'isolator-fitted') return [];
+  return [
+    {
+      id: 'isolator',
+      state: 'open',
+      whom: 'operator',
+      words:
+        'Have a double-pole isolator fitted between meter and tails while they are dead, by the electricity supplier or the network operator: nobody has to come again then',
+    },
+  ];
+}
+
+/** A load limiter of an option, as far as something is to be asked about it. */
+export interface LimiterAsked {
+  readonly name: string;
+  /** What the estimate of the demand leaves the charge points on the line that is loaded most, A, and their least current together. */
+  readonly room?: { readonly left: number; readonly least: number };
+  /** Whether nobody stated what the charge points draw when it has lost its sensor. */
+  readonly fallbackOpen: boolean;
+}
+
+const aboutLimiter = ({ name, room, fallbackOpen }: LimiterAsked): readonly BeforeWork[] => [
+  ...(room && room.left < room.least
+    ? [
+        {
+          id: 'half-hour-readings',
+          state: 'open',
+          whom: 'customer',
+          words: `Get the half-hour readings of a year: by the estimate ${Math.max(0, Math.floor(room.left))} A are left for charging while everything else runs, and below ${room.least} A it pauses; the readings show how often`,
+        } as const,
+      ]
+    : []),
+  ...(fallbackOpen
+    ? [
+        {
+          id: 'limiter-fallback',
+          state: 'open',
+          whom: 'maker',
+          words: `Ask the maker of the ${name} what each charge point still draws when the sensor is lost: nothing, or no more than is left beside everything else`,
+        } as const,
+      ]
+    : []),
+];
 
 function leadReach({ lead, toInlet }: WorkFacts): readonly BeforeWork[] {
   const by = { id: 'lead-reach', whom: 'customer' } as const;
@@ -138,19 +195,36 @@ const keptCables = (runs: readonly string[]): readonly BeforeWork[] =>
     words: `Look at the cable that is kept for ${run} from end to end, and test it dead before anything is ordered: continuity of every conductor, insulation resistance between all of them; without both a new one is laid`,
   }));
 
+/** What an option brings along that has to be settled beside the facts about its work. */
+export interface AlsoBefore {
+  /** Circuits whose cable lies there already. */
+  readonly kept?: readonly string[];
+  readonly limiters?: readonly LimiterAsked[];
+  /** What the rules for buildings ask of whoever adds a circuit here, as a sentence without its stop. */
+  readonly buildingRules?: string | undefined;
+}
+
 /**
  * What is to be settled before the day of the work; what is in order is left out, what stands in the way comes first.
  * @param work the facts about the work of an option
- * @param kept circuits whose cable lies there already
+ * @param also what the option brings along
  */
-export function beforeWorkOf(work: WorkFacts, kept: readonly string[] = []): readonly BeforeWork[] {
-  const all = [
+export function beforeWorkOf(
+  work: WorkFacts,
+  { kept = [], limiters = [], buildingRules }: AlsoBefore = {},
+): readonly BeforeWork[] {
+  const all: readonly BeforeWork[] = [
     ...keptCables(kept),
+    ...limiters.flatMap(aboutLimiter),
     ...ownerConsent(work),
     ...supplyOff(work),
+    ...isolator(work),
     ...devicesForBoard(work),
     ...leadReach(work),
     ...dataConnection(work),
+    ...(buildingRules === undefined
+      ? []
+      : [{ id: 'building-rules', state: 'open', whom: 'firm', words: buildingRules } as const]),
   ];
   return [...all.filter((b) => b.state === 'in-the-way'), ...all.filter((b) => b.state === 'open')];
 }

@@ -1,6 +1,10 @@
 import type { DemandOptions } from '../demand/index.js';
 import type { Premises } from '../demand/method.js';
+import { feedsInUnseen } from '../demand/methods/measured.js';
+import type { Installation } from '../installation/index.js';
 import { ratio } from '../units/index.js';
+import { HALF_HOURS } from './half-hours.js';
+import { withAllWanted } from './installed.js';
 import type { Survey } from './survey.js';
 
 /**
@@ -18,11 +22,21 @@ const demandPremises: Readonly<Record<Survey['about']['premises'], Premises>> = 
   flats: 'other',
 };
 
-/** What a survey says of its demand. */
-export const demandOptions = (survey: Survey): DemandOptions => ({
-  premises: demandPremises[survey.about.premises],
-  ...(survey.installation.supply.meteredDemand && survey.demand?.meteredMargin === undefined
-    ? { meteredMargin: ratio(CUSTOMARY_MARGIN), marginBy: 'customary: common practice, no source' }
-    : {}),
-  ...survey.demand,
-});
+/**
+ * What a survey says of its demand. A meter that something feeds in behind saw no demand: where it is to govern, the estimate
+ * has its place.
+ * @param survey the survey
+ * @param installation what is judged: that of the survey with all that is wanted, or an option's
+ */
+export function demandOptions(survey: Survey, installation: Installation = withAllWanted(survey)): DemandOptions {
+  const { governing, ...said } = survey.demand ?? {};
+  const blind = governing === HALF_HOURS && feedsInUnseen(installation);
+  return {
+    premises: demandPremises[survey.about.premises],
+    ...(installation.supply.meteredDemand && said.meteredMargin === undefined
+      ? { meteredMargin: ratio(CUSTOMARY_MARGIN), marginBy: 'customary: common practice, no source' }
+      : {}),
+    ...said,
+    ...(governing === undefined || blind ? {} : { governing }),
+  };
+}

@@ -45,7 +45,13 @@ export function feederPlan(
   sheet: Sheet,
 ): FeederPlan {
   const part = sheet.part(`Feeder ${id}`);
-  const demand = feederDemandOf(rulesOfDemand, installation, id, demandOptions(survey), part.part('Demand'));
+  const demand = feederDemandOf(
+    rulesOfDemand,
+    installation,
+    id,
+    demandOptions(survey, installation),
+    part.part('Demand'),
+  );
   const assessment = assess(code, installation, id, atItsDemand(survey, demand), part.part('Circuit'));
   const run = pathTo(installation, id)?.run;
   return {

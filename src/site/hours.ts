@@ -1,4 +1,4 @@
-import type { Gap } from '../core/index.js';
+import { type Gap, knownOf } from '../core/index.js';
 import type { Run } from '../installation/index.js';
 import type { ItemFacts } from './item.js';
 import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
@@ -106,9 +106,11 @@ function cableTasks(list: TaskList, run: Run, work: WorkFacts): void {
     if (extent === undefined) list.open(task, `length of ${s.name}`, rule);
     else list.add(task, { least: (extent.least / 10) * factor, most: (extent.most / 10) * factor }, rule);
     if (!buried) continue;
+    const deep = knownOf(s.depth);
+    const trench = `${s.name}: each metre of trench, ${deep === undefined ? 'its depth not stated' : `${deep} m deep`}`;
     for (const either of trenchTasks(work))
       if (extent === undefined) list.open(either[0] as Task, `length of ${s.name}`, s.name);
-      else list.add(either, extent, `${s.name}: each metre of trench`);
+      else list.add(either, extent, trench);
   }
 }
 

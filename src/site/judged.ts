@@ -78,7 +78,13 @@ function ofControls(
   return [
     ...controlResults(code, { board: origin, ahead: supply.cutOut, aheadWords: 'the main fuse', existing }, sheet),
     ...below.flatMap(({ run, board }) => {
-      const found = feederDemandAsSaid(rules, installation, run.id, demandOptions(survey), sheet.silent());
+      const found = feederDemandAsSaid(
+        rules,
+        installation,
+        run.id,
+        demandOptions(survey, installation),
+        sheet.silent(),
+      );
       const aheadWords = `the device of ${run.id}`;
       return controlResults(
         code,
@@ -174,7 +180,7 @@ function judgedAtSupply(
   counting: Counting,
 ) {
   const { code, demand, network } = by;
-  const options = demandOptions(survey);
+  const options = demandOptions(survey, installation);
   const mounting = heightResults(by, work, sheet);
   const { ownWay } = code;
   const waysOf = (of: Installation, on: Sheet) =>
@@ -203,16 +209,25 @@ function judgedAtSupply(
   return { supply, measure, control, mounting, ways };
 }
 
+/** A survey with the choices of an option of its plan. */
+const asJudged = (survey: Survey, { judgedBy: { governing, ...choices } = {} }: OptionPlan): Survey => ({
+  ...survey,
+  options: { ...survey.options, ...choices },
+  ...(governing === undefined ? {} : { demand: { ...survey.demand, governing } }),
+});
+
 function again(
   counting: Counting,
   by: Applicable,
-  survey: Survey,
-  { points, work }: OptionPlan,
+  surveyed: Survey,
+  option: OptionPlan,
   installation: Installation,
 ): readonly CheckResult[] {
+  const { points, work } = option;
+  const survey = asJudged(surveyed, option);
   const { code, demand, network } = by;
   const sheet = silent(code.attested?.tables);
-  const options = demandOptions(survey);
+  const options = demandOptions(survey, installation);
   const wanted = points.flatMap(runsOf);
   const notification = counting.notification(demand, network, installation, options, sheet);
   const built = { installation, work, wanted };

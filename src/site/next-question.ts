@@ -1,22 +1,22 @@
-import { type CheckResult, type Name, overall, termOf } from '../core/index.js';
+import { type CheckResult, overall } from '../core/index.js';
 import {
-  counts,
   type Field,
   factRegister,
   type Installation,
+  isRecord,
   isUnknown,
-  labels,
-  overcurrentTypes,
   pathTo,
   shapes,
   type Whom,
+  withAssumption,
 } from '../installation/index.js';
 import { hasCode } from '../units/index.js';
 import type { Applicable } from './applicable.js';
-import { judgedAgain } from './judged.js';
+import { judgedAgain, judgedAgainAsSaid } from './judged.js';
 import type { OptionPlan } from './plan.js';
 import { withChanges } from './remedies/changes.js';
 import type { Survey } from './survey.js';
+import { valuesOf } from './tried-values.js';
 
 type Verdict = OptionPlan['overall']['verdict'];
 /** Keys and places in lists from the installation down. @inline */
@@ -27,11 +27,11 @@ export interface Answer {
   readonly value: unknown;
   /** What the option would come to. */
   readonly verdict: Verdict;
-  /** Rules that are open now and would be no longer. */
+  /** Rules that are open now and would be no longer; of what passes on conditions those that rest on it, where the option stands by the answer. */
   readonly settles: number;
 }
 
-/** A fact that is not known, whom to ask, and what each answer would decide. */
+/** A fact that is not known, or only assumed, whom to ask, and what each answer would decide. */
 export interface NextQuestion {
   /** Record and field, as the register of facts has them: `supply.looped`. */
   readonly fact: string;
@@ -44,52 +44,14 @@ export interface NextQuestion {
   readonly question: string;
   readonly photo?: string;
   readonly whom: Whom;
-  /** Whether the option passes or fails whatever the answer is. */
+  /** The assumption that stands in for it, by set and entry; the answer is for all that was taken from it. */
+  readonly assumption?: string;
+  /** Whether the option passes or fails whatever the answer is; of what passes on conditions, whether one of the answers undoes it. */
   readonly decides: boolean;
-  /** Rules that are settled whatever the answer is. */
+  /** Rules that are settled whatever the answer is; of what passes on conditions those that rest on it. */
   readonly settles: number;
   /** What each of the answers that were tried comes to. */
   readonly answers: readonly Answer[];
-}
-
-/** Values that are tried of a quantity: what surveys find, from small to large, in canonical units. */
-const tried: Readonly<Record<string, readonly number[]>> = {
-  externalImpedance: [0.1, 0.35, 0.8, 2],
-  prospectiveCurrent: [300, 1500, 6000, 16_000],
-  deviceRating: [60, 80, 100, 125],
-  breakingCapacity: [3000, 6000, 10_000, 16_000],
-  tailsArea: [16, 25],
-  earthingConductorArea: [6, 10, 16],
-  supplyNeutralArea: [25, 35, 70],
-  bondingArea: [6, 10],
-  length: [2, 15, 40],
-  insulatedLength: [0, 0.2, 1],
-  ambientTemperature: [20, 30, 40],
-  soilResistivity: [1, 2.5, 3],
-  depth: [0.02, 0.1, 0.6],
-  terminalTemperature: [60, 70, 90],
-  thirdHarmonic: [0, 0.1, 0.3],
-  residualOperatingCurrent: [0.03, 0.1, 0.3],
-  electrodeResistance: [20, 100, 300],
-  chargeCurrent: [0.001, 0.0035, 0.01],
-  disconnectionTime: [0, 0.04, 0.3],
-  demand: [20, 50, 90],
-  controlLimit: [40, 60, 80],
-};
-const triedCounts: Readonly<Record<string, readonly number[]>> = {
-  coresLoaded: [2, 3, 4],
-  circuits: [1, 2, 4],
-  pieces: [0, 1, 2],
-  groupingFactor: [0.8, 1],
-};
-
-function valuesOf(what: string): readonly unknown[] {
-  if (what === 'yes') return [true, false];
-  if (what === 'overcurrentKind')
-    return Object.entries(overcurrentTypes).map(([standard, [type]]) => (type ? { standard, type } : { standard }));
-  if (what in labels) return labels[what as keyof typeof labels];
-  if (what in counts) return triedCounts[what] ?? [];
-  return termOf(what as Name) ? (tried[what] ?? []) : [];
 }
 
 interface Open {
@@ -97,12 +59,17 @@ interface Open {
   readonly fact: string;
   readonly what: string;
   readonly of?: string;
+  readonly value: unknown;
 }
+type IsOpen = (fact: unknown) => boolean;
+
+const assumptionOf = (fact: unknown): string | undefined =>
+  isRecord(fact) && typeof fact.assumed === 'string' ? fact.assumed : undefined;
 
 type Tree = Readonly<Record<string | number, unknown>>;
 
-/** Facts of a record that nobody looked at, and of the records in it. */
-function openIn(shape: keyof typeof shapes, node: unknown, path: Path, name?: string): readonly Open[] {
+/** Facts of a record that are open, such as those that nobody looked at, and of the records in it. */
+function openIn(isOpen: IsOpen, shape: keyof typeof shapes, node: unknown, path: Path, name?: string): readonly Open[] {
   if (typeof node !== 'object' || node === null) return [];
   const record = node as Tree;
   const own = typeof record.id === 'string' ? record.id : typeof record.name === 'string' ? record.name : name;
@@ -110,32 +77,32 @@ function openIn(shape: keyof typeof shapes, node: unknown, path: Path, name?: st
     const value = record[key];
     const at = [...path, key];
     if (how.startsWith('fact'))
-      return isUnknown(value)
-        ? [{ path: at, fact: `${shape}.${key}`, what, ...(own === undefined ? {} : { of: own }) }]
+      return isOpen(value)
+        ? [{ path: at, fact: `${shape}.${key}`, what, value, ...(own === undefined ? {} : { of: own }) }]
         : [];
     if (!(what in shapes) || value === undefined) return [];
     return Array.isArray(value)
-      ? value.flatMap((v, i) => openIn(what as keyof typeof shapes, v, [...at, i], own))
-      : openIn(what as keyof typeof shapes, value, at, own);
+      ? value.flatMap((v, i) => openIn(isOpen, what as keyof typeof shapes, v, [...at, i], own))
+      : openIn(isOpen, what as keyof typeof shapes, value, at, own);
   });
 }
 
 /** Places of the boards on the way to the new circuits, and of these. */
-function openFacts(installation: Installation, runs: readonly string[]): readonly Open[] {
+function openFacts(installation: Installation, runs: readonly string[], isOpen: IsOpen): readonly Open[] {
   const onTheWay = new Set(runs.flatMap((id) => pathTo(installation, id)?.boards.map((b) => b.id) ?? []));
   const feeders = new Set(runs.flatMap((id) => pathTo(installation, id)?.feeders.map((f) => f.id) ?? []));
-  const found: Open[] = [...openIn('supply', installation.supply, ['supply'])];
+  const found: Open[] = [...openIn(isOpen, 'supply', installation.supply, ['supply'])];
   const visit = (board: Installation['board'], path: Path): void => {
     if (!onTheWay.has(board.id)) return;
-    found.push(...openIn('board', board, path));
+    found.push(...openIn(isOpen, 'board', board, path));
     board.runs.forEach((run, i) => {
       const at = [...path, 'runs', i];
-      if (runs.includes(run.id) || feeders.has(run.id)) found.push(...openIn('run', run, at));
+      if (runs.includes(run.id) || feeders.has(run.id)) found.push(...openIn(isOpen, 'run', run, at));
       run.feeds.forEach((outlet, j) => {
         const here = [...at, 'feeds', j];
         if (outlet.kind === 'board') visit(outlet, here);
         else if (outlet.kind === 'charge-point' && runs.includes(run.id))
-          found.push(...openIn('chargePoint', outlet, here));
+          found.push(...openIn(isOpen, 'chargePoint', outlet, here));
       });
     });
   };
@@ -146,18 +113,22 @@ function openFacts(installation: Installation, runs: readonly string[]): readonl
 /** Whether it is found out only once the work is done: what a new rod will measure. */
 const comesLater = ({ fact, path }: NextQuestion): boolean => fact === 'electrode.resistance' && path[0] !== 'supply';
 
+/** Whether what was assumed can be learnt of the customer, without a visit. */
+const fromAfar = ({ assumption, whom }: NextQuestion): boolean => assumption !== undefined && whom === 'customer';
+
 const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm'];
 
 /**
- * The next questions of an option: the facts that nobody looked at, by what an answer would settle. Every one of them is
- * tried with values that surveys find, the rest as it is, and judged.
+ * The next questions of an option: the facts that nobody looked at, by what an answer would settle; where it passes on
+ * conditions, what was assumed, by what an answer would undo. Every one of them is tried with values that surveys find, the
+ * rest as it is, and judged.
  * @param survey the survey that the plan was made from
  * @param option an option of the plan
  * @param by what applies where the premises stand
  * @param most how many questions at most, from 1; 10 when absent
- * @returns questions in the order in which they should be asked: those that decide whatever the answer is, then those that
- * settle more rules whatever it is, then those that may settle more, then those that the customer can answer,
- * then what can be looked at before the work
+ * @returns questions in the order in which they should be asked: those that decide whatever the answer is, or that may undo
+ * what passes on conditions, of these first what the customer can tell; then those that settle more rules whatever it is, then those that may settle more, then those
+ * that the customer can answer, then what can be looked at before the work
  * @throws CalculationError as `assess` does, but for answers that cannot be, which are left out
  * @example
  * ```ts
@@ -174,52 +145,103 @@ const asked: readonly Whom[] = ['customer', 'maker', 'site', 'operator', 'firm']
  * ```
  */
 export function nextQuestions(survey: Survey, option: OptionPlan, by: Applicable, most = 10): readonly NextQuestion[] {
-  const runs = option.points.map((p) => p.run.id);
   const judged = (installation: Installation) => judgedAgain(by, survey, option, installation);
-  const openRules = (results: readonly CheckResult[]) => overall(results).undetermined.length;
-  const before = openRules(judged(option.installation));
-  if (before === 0) return [];
-  const questions = openFacts(option.installation, runs).flatMap(
-    ({ path, fact, what, of }): readonly NextQuestion[] => {
-      const answers = valuesOf(what).flatMap((value): readonly Answer[] => {
-        try {
-          const said = { path, value: { state: 'known', value, by: 'tried' } };
-          const results = judged(withChanges(option.installation, [said]));
-          return [{ value, verdict: overall(results).verdict, settles: before - openRules(results) }];
-        } catch (error) {
-          // such a value cannot be here: nobody will answer it
-          if (hasCode(error, 'invalid-input') || hasCode(error, 'out-of-range')) return [];
-          throw error;
-        }
-      });
-      const settled = answers.map((a) => a.settles);
-      if (answers.length === 0 || Math.max(...settled) <= 0) return [];
-      const entry = factRegister().get(fact);
-      return [
-        {
-          fact,
-          path,
-          ...(of === undefined || fact.startsWith('supply.') ? {} : { of }),
-          title: entry?.title ?? fact,
-          question: entry?.question ?? `What is ${fact}?`,
-          ...(entry?.photo === undefined ? {} : { photo: entry.photo }),
-          whom: entry?.whom ?? 'site',
-          decides: answers.every((a) => a.verdict !== 'not-determined'),
-          settles: Math.min(...settled),
-          answers,
-        },
-      ];
-    },
-  );
+  const results = judged(option.installation);
+  const now = overall(results);
+  const questions =
+    now.undetermined.length > 0
+      ? ofOpen(option, judged, now.undetermined.length)
+      : now.verdict === 'conditional'
+        ? ofAssumed(option, (installation) => judgedAgainAsSaid(by, survey, option, installation), now.conditional)
+        : [];
   const best = (q: NextQuestion) => Math.max(...q.answers.map((a) => a.settles));
-  return questions
+  return [...questions]
     .sort(
       (a, b) =>
         Number(b.decides) - Number(a.decides) ||
+        Number(fromAfar(b)) - Number(fromAfar(a)) ||
         b.settles - a.settles ||
         best(b) - best(a) ||
         asked.indexOf(a.whom) - asked.indexOf(b.whom) ||
         Number(comesLater(a)) - Number(comesLater(b)),
     )
     .slice(0, most);
+}
+
+type Judge = (installation: Installation) => readonly CheckResult[];
+
+/** What is asked of a fact, with the answers that were tried. */
+function questionOf({ path, fact, of }: Open, answers: readonly Answer[], decides: boolean): NextQuestion {
+  const entry = factRegister().get(fact);
+  return {
+    fact,
+    path,
+    ...(of === undefined || fact.startsWith('supply.') ? {} : { of }),
+    title: entry?.title ?? fact,
+    question: entry?.question ?? `What is ${fact}?`,
+    ...(entry?.photo === undefined ? {} : { photo: entry.photo }),
+    whom: entry?.whom ?? 'site',
+    decides,
+    settles: Math.min(...answers.map((a) => a.settles)),
+    answers,
+  };
+}
+
+/** What each value comes to; one that cannot be here nobody will answer. */
+function tryEach(values: readonly unknown[], answer: (value: unknown) => Answer): readonly Answer[] {
+  return values.flatMap((value): readonly Answer[] => {
+    try {
+      return [answer(value)];
+    } catch (error) {
+      if (hasCode(error, 'invalid-input') || hasCode(error, 'out-of-range')) return [];
+      throw error;
+    }
+  });
+}
+
+/** Of facts that nobody looked at, by the rules that an answer settles. */
+function ofOpen({ installation, points }: OptionPlan, judged: Judge, before: number): readonly NextQuestion[] {
+  const runs = points.map((p) => p.run.id);
+  return openFacts(installation, runs, isUnknown).flatMap((open): readonly NextQuestion[] => {
+    const answers = tryEach(valuesOf(open.what), (value) => {
+      const said = { path: open.path, value: { state: 'known', value, by: 'tried' } };
+      const { verdict, undetermined } = overall(judged(withChanges(installation, [said])));
+      return { value, verdict, settles: before - undetermined.length };
+    });
+    if (answers.every((a) => a.settles <= 0)) return [];
+    return [
+      questionOf(
+        open,
+        answers,
+        answers.every((a) => a.verdict !== 'not-determined'),
+      ),
+    ];
+  });
+}
+
+/** Of facts that were assumed, each assumption once, by whether an answer undoes what passes by it. */
+function ofAssumed(
+  { installation, points }: OptionPlan,
+  judgedAsSaid: Judge,
+  conditional: readonly CheckResult[],
+): readonly NextQuestion[] {
+  const runs = points.map((p) => p.run.id);
+  const found = new Map<string, Open>();
+  for (const open of openFacts(installation, runs, (fact) => assumptionOf(fact) !== undefined)) {
+    const assumption = assumptionOf(open.value) as string;
+    if (!found.has(assumption)) found.set(assumption, open);
+  }
+  return [...found].flatMap(([assumption, open]): readonly NextQuestion[] => {
+    const rests = conditional.filter((r) => r.conditions?.includes(assumption)).length;
+    if (rests === 0) return [];
+    const answers = tryEach(valuesOf(open.what), (value) => {
+      const said = { state: 'known', value, by: 'tried' } as const;
+      const { verdict } = overall(judgedAsSaid(withAssumption(installation, assumption, said)));
+      const stands = verdict === 'pass';
+      return { value, verdict: stands && found.size > 1 ? 'conditional' : verdict, settles: stands ? rests : 0 };
+    });
+    if (answers.length === 0) return [];
+    const undone = answers.some((a) => a.settles === 0);
+    return [{ ...questionOf(open, answers, undone), assumption, settles: rests }];
+  });
 }

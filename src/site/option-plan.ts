@@ -1,16 +1,20 @@
-import { type CheckResult, overall, recorder, writeSheet } from '../core/index.js';
+import { LEAST_CURRENT } from '../charging/network/network.js';
+import { type CheckResult, endsOf, isMissing, overall, recorder, stated, writeSheet } from '../core/index.js';
 import { once } from '../core/once.js';
-import { notificationOf } from '../demand/index.js';
+import { type Adequacy, notificationOf } from '../demand/index.js';
 import { rangesOf } from '../design/index.js';
+import { type Installation, outletsBelow } from '../installation/index.js';
 import { alikeIn, FEW } from './alike.js';
 import { decidedAlike, eachFeeder, workOf } from './alike-plans.js';
-import { beforeWorkOf } from './before-work.js';
+import { beforeWorkOf, type LimiterAsked } from './before-work.js';
 import { toConfirm } from './conditions.js';
 import { demandOptions } from './demand-options.js';
 import { inAll } from './hours.js';
 import { withAllWanted } from './installed.js';
 import { judgedAround } from './judged.js';
+import { isEstimated } from './measure.js';
 import { nightOf } from './night.js';
+import { boardsOf } from './option-survey.js';
 import type { OptionPlan, PointPlan } from './plan.js';
 import type { PlanOptions } from './plan-options.js';
 import { pointPlan } from './point-plan.js';
@@ -33,6 +37,30 @@ const supplyChangeWords = {
 } as const;
 const remedyHours = (remedies: readonly AppliedRemedy[] = []) => remedies.map((r) => r.hours);
 
+/** What is to be asked about the load limiters of an option; of the one at the origin also what an estimate leaves the points. */
+function limitersAsked(
+  { demand: rules }: PlanOptions,
+  installation: Installation,
+  supply: Adequacy,
+): readonly LimiterAsked[] {
+  const { demand } = supply;
+  const estimated = isEstimated(rules, supply);
+  return boardsOf(installation.board).flatMap(({ id, control }) => {
+    if (!control) return [];
+    const limit = id === installation.board.id && estimated ? endsOf(control.limit)?.[0] : undefined;
+    const rooms = demand.governing.lines.flatMap(({ line, existing }) => {
+      const held = outletsBelow(installation.board).filter(
+        (o) => o.kind === 'charge-point' && o.lines.includes(line) && control.controls.includes(o.id),
+      );
+      return limit === undefined || isMissing(existing) || held.length === 0
+        ? []
+        : [{ left: limit - existing, least: held.length * LEAST_CURRENT }];
+    });
+    const [room] = rooms.sort((a, b) => a.left - a.least - (b.left - b.least));
+    return [{ name: control.name, ...(room ? { room } : {}), fallbackOpen: control.fallback === undefined }];
+  });
+}
+
 /**
  * An option worked out whole: its circuits designed, everything beside them judged, material and hours counted.
  * @param passingOnly whether circuits are only to pass, and not to be the cheapest that do
@@ -44,7 +72,7 @@ export function optionPlan(
   passingOnly = false,
 ) {
   const sheet = recorder(`${survey.about.title}: ${option.title}`, options.code.attested?.tables);
-  const { code, demand, network, rules = commonPractice } = options;
+  const { code, demand, network, words, rules = commonPractice } = options;
   const wantedIn = withAllWanted(survey);
   const ofSupply = sheet.part('Supply');
   const changed = survey.work.supplyChange;
@@ -110,8 +138,13 @@ export function optionPlan(
     ...basisCautions(written()),
     ...(code.attested?.remarks ?? []),
   ]);
+  const judgedBy = stated({
+    governing: survey.demand?.governing,
+    dropTemperature: survey.options.dropTemperature,
+  });
   const plan: OptionPlan = {
     ...option,
+    ...(Object.keys(judgedBy).length > 0 ? { judgedBy } : {}),
     installation: built,
     work,
     supply,
@@ -125,10 +158,11 @@ export function optionPlan(
     overall: overall(results),
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
-    beforeWork: beforeWorkOf(
-      work,
-      points.flatMap((p) => (p.cableKept ? [p.run.id] : [])),
-    ),
+    beforeWork: beforeWorkOf(work, {
+      kept: points.flatMap((p) => (p.cableKept ? [p.run.id] : [])),
+      limiters: limitersAsked(options, built, supply),
+      buildingRules: ['dwelling', 'flats'].includes(survey.about.premises) ? words.circuitInDwelling : undefined,
+    }),
     hours: inAll([
       ...[...workOf(points), ...feedersEach].flatMap((p) => p.hours ?? []),
       ...remedyHours(option.remedies),

@@ -160,6 +160,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
     words,
     rules: options.rules ?? commonPractice,
     budget: survey.wanted.length <= FEW ? 12 : 4,
+    ranking,
     assess: ({ plan: { id, title, changes } }, changed, remedies) => {
       const put = remedies.map((r) => r.what);
       const option = {

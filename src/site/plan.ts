@@ -87,6 +87,11 @@ export interface OptionPlan {
   readonly changes: readonly string[];
   /** What is put right, or done another way, beside that; none where nothing is. */
   readonly remedies?: readonly AppliedRemedy[];
+  /** Choices by which it is judged, the survey's or its own: the demand method that governs, the drop at the real temperature. */
+  readonly judgedBy?: {
+    readonly governing?: string;
+    readonly dropTemperature?: NonNullable<Survey['options']['dropTemperature']>;
+  };
   /** The installation with the circuits chosen. */
   readonly installation: Installation;
   /** What the work is in this option. */

@@ -114,7 +114,7 @@ export function designedFor(
     survey,
     lengths,
     passingOnly,
-    rules: { smallestSizes },
+    rules: { smallestSizes, smallestRating },
   }: Pick<OptionCase, 'code' | 'survey' | 'lengths' | 'passingOnly' | 'rules'>,
   wanted: WantedPoint,
   installation: Installation,
@@ -124,7 +124,9 @@ export function designedFor(
   // a device rated below the setting of the point is no candidate; an open setting leaves all of them
   const setting = wanted.run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point')?.setting;
   const load = setting?.state === 'known' ? setting.value : setting?.state === 'between' ? setting.most : 0;
-  const ratings = code.ratingsFor(wanted.run).filter((r) => r >= load);
+  // what lies there already may want a smaller one
+  const bought = wanted.cables.some((c) => c.area.state === 'known') ? 0 : smallestRating;
+  const ratings = code.ratingsFor(wanted.run).filter((r) => r >= Math.max(load, bought));
   const [least = load] = ratings;
   const floor = smallestSizes.find((s) => least <= s.upTo)?.area ?? 0;
   const choices = { cables: suited, keepKnown: true, ratings, from: squareMillimetres(Math.max(floor, atLeast)) };

@@ -66,6 +66,19 @@ function jobItems(items: Item[], work: WorkFacts, needs: ItemFacts, words: Trade
     },
     'work.newEnclosure',
   );
+  if (!work.replaceTails)
+    conditional(
+      items,
+      enclosureNeeded(work),
+      (yes) => (yes ? 1 : 0),
+      {
+        key: 'enclosure-tails',
+        words: `${words.tails} and earthing conductor from the terminal block to the enclosure`,
+        unit: 'set',
+        rule: ENCLOSURE_RULE,
+      },
+      'work.newEnclosure',
+    );
   if (visitToIsolate(work))
     each('isolation-visit', 'visit to make the tails dead and live again', 1, 'for work ahead of the main switch');
   if (work.replaceTails) each('tails', words.newTails, 1, 'where the tails are replaced', 'set');

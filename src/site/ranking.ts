@@ -51,6 +51,9 @@ const changesSupply = ({ id, work: { supplyChange } }: OptionPlan): number =>
     ? 2
     : Number(id.startsWith('larger-supply-fuse') || supplyChange === 'larger-fuse' || id.includes('larger-fuse'));
 
+/** Whether something is put right beside what is wanted; another line for a point is no work. */
+const putsRight = ({ remedies = [] }: OptionPlan): boolean => remedies.some((r) => r.id !== 'other-line');
+
 /** What leaves a measurement more room goes first. */
 const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
   const [one, other] = [roomOf(a), roomOf(b)];
@@ -68,11 +71,11 @@ export const simplestFirst: Ranking = {
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
     Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
-    (a.remedies || b.remedies
+    (putsRight(a) || putsRight(b)
       ? 0
       : changesSupply(a) - changesSupply(b) || askedFor(a) - askedFor(b) || compareRoom(a, b)) ||
-    Number(!!a.remedies) - Number(!!b.remedies) ||
-    (a.remedies && b.remedies
+    Number(putsRight(a)) - Number(putsRight(b)) ||
+    (putsRight(a) && putsRight(b)
       ? changesSupply(a) - changesSupply(b) || lowers(a) - lowers(b) || a.hours.typical - b.hours.typical
       : 0) ||
     effortOf(a) - effortOf(b) ||

@@ -28,6 +28,8 @@ export interface WorkRules {
   readonly sandPerMetre: number;
   /** Smallest conductors that are bought for the circuit of a charge point, mm², by the rating of its device, A, the smaller first. */
   readonly smallestSizes: readonly { readonly upTo: number; readonly area: number }[];
+  /** Smallest device that is bought for a circuit that is loaded in full for hours, A. */
+  readonly smallestRating: number;
   /** Hours by task: least, likely, most. */
   readonly hours: { readonly [T in Task]: Estimate };
   /** Factor on the hours of a run by containment, relative to clipped cable; in the ground the tasks of a trench count. */
@@ -61,6 +63,7 @@ export const commonPractice: WorkRules = {
     { upTo: 20, area: 2.5 },
     { upTo: 63, area: 4 },
   ],
+  smallestRating: 16,
   hours: /* @__PURE__ */ tabulatedHours(),
   containmentFactor: {
     clipped: 1,

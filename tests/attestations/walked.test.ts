@@ -11,9 +11,12 @@ import {
   type Attestations,
   assess,
   hasCode,
+  known,
   recorder,
   type SheetDocument,
   type SheetLine,
+  squareMillimetres,
+  unknown,
   writeSheet,
 } from '../../src/index.js';
 import { readSurvey, readTicks } from '../../src/io/index.js';
@@ -107,6 +110,25 @@ describe('what was ticked', () => {
     expect(circuitSheet([]).assessment.figures.capacity).toBe(47);
     // the code that another firm made is as it was
     expect(assess(bs7671(edition), house([circuit()]), 'ev', {}).figures.capacity).toBe(47);
+  });
+
+  it('count for a bonding conductor too where nobody knows what is asked', () => {
+    // the neutral of the supply is not known: the least that is ever asked decides, 10 mm² by the table, here 12 mm²
+    const open = house([circuit()], {
+      system: known('TN-C-S'),
+      supplyNeutral: unknown('ask the distributor'),
+      bonding: [{ what: 'water', area: known(squareMillimetres(10)) }],
+    });
+    const asked = readTicks(
+      filled((t) =>
+        t.table === 'bs7671/54.8' ? { compared: true, corrections: [{ column: 'copper', row: 35, printed: 12 }] } : {},
+      ),
+    );
+    const verdict = (attestations: readonly Attestations[]) =>
+      assess(bs7671(edition, { attestations }), open, 'ev', {}).results.find(
+        (r) => r.check === 'main-bonding-conductor',
+      )?.verdict;
+    expect([verdict([]), verdict([asked])]).toEqual(['not-determined', 'fail']);
   });
 
   it('a sheet is verified with the tables that it was worked out by, and objected to without them', () => {

@@ -4,11 +4,14 @@ import {
   amperes,
   assess,
   type Board,
+  celsius,
   type Installation,
   isMissing,
   known,
   metres,
+  type Stretch,
   squareMillimetres,
+  unknown,
 } from '../../src/index.js';
 import { chargePoint, circuit, house, stretch } from '../support/house.js';
 
@@ -52,6 +55,28 @@ test('a board that is tapped along a riser is as far away as its tap: as at the 
     expect(figures(riser([floor('low', at), floor('high')]), 'ev of low')).toEqual(
       figures(riser([floor('low', 99), floor('high')], lengths), 'ev of low'),
     );
+});
+
+test('how far a tap is counts, whatever is known of the stretches on the way to it', () => {
+  const parts = (first: Stretch['length']): Installation =>
+    house(
+      [
+        circuit({
+          id: 'riser',
+          device: { ...circuit().device, rating: known(amperes(63)) },
+          cable: { ...circuit().cable, area: known(squareMillimetres(16)) },
+          stretches: [
+            stretch({ name: 'first', length: first }),
+            stretch({ name: 'in the loft', length: known(metres(18)), ambient: known(celsius(50)) }),
+          ],
+          feeds: [floor('low', 14), floor('high')],
+        }),
+      ],
+      { prospectiveCurrent: known(amperes(9000)) },
+    );
+  const open = figures(parts(unknown('measure it')), 'ev of low');
+  expect(open.some(([check]) => check === 'voltage-drop')).toBe(true);
+  for (const first of [2, 7, 14, 30]) expect(figures(parts(known(metres(first))), 'ev of low')).toEqual(open);
 });
 
 test('the riser itself is judged whole, but for its drop', () => {

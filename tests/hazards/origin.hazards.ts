@@ -55,14 +55,14 @@ const rccb = (ratedCurrent: number): ResidualDevice => ({
   ratedCurrent: A(ratedCurrent),
 });
 const limiter = { name: 'load limiter', limit: A(60), controls: [] };
-/** A garage behind a 50 A feeder, by the main switch of its board. */
-const garage = (rating: number): Told => {
+/** A garage behind a 50 A feeder, by the main switch of its board, and a switch-fuse ahead of it where there is one. */
+const garage = (rating: number, fuseAhead?: number): Told => {
   const board: Board = {
     kind: 'board',
     noResidual: known(true, 'seen at the survey'),
     id: 'garage',
     complete: known(true, looked),
-    ...switched(rating),
+    mainSwitch: { rating: A(rating), ...(fuseAhead === undefined ? {} : { fuseAhead: A(fuseAhead) }) },
     runs: [of('garage heater', 32, 20), of('garage sockets', 20, 10)],
   };
   const feeder: Run = { ...of('garage feeder', 50, 0), feeds: [board] };
@@ -144,6 +144,19 @@ export const chapter: Chapter = {
         what: 'The same, the second device read as 20 A.',
         told: () => supplied(at([of('a', 32, 10), of('b', 20, 10)], fuse(100), switched(63))),
       },
+    },
+    {
+      id: 'switch-fuse-above-the-switch-of-a-garage',
+      title: 'A switch-fuse of the size of the feeder ahead of a small switch',
+      harm: 'The fuse beside the garage board is there, so the switch behind it is taken for protected: 50 A run through 40 A of contacts.',
+      clause: 'BS 7671:2018, 536.4.202, two texts',
+      mustNotSay: 'That any fuse ahead of a switch protects it.',
+      check: 'main-switch-overload',
+      unsafe: {
+        what: 'Feeder of 50 A, switch-fuse of 50 A, 40 A main switch, devices of 52 A behind it.',
+        told: () => garage(40, 50),
+      },
+      sound: { what: 'The same with a switch-fuse of 40 A.', told: () => garage(40, 40) },
     },
     {
       id: 'main-switch-behind-a-limiter',

@@ -67,6 +67,8 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'mode-3-point': ['mode-3-point'],
   'new-cable': ['new-cable'],
   'limiter-fallback': ['limiter-that-pauses'],
+  isolator: ['isolator'],
+  route: ['clear-of-insulation'],
   'smaller-fuse-ahead': ['fuse-ahead'],
   'outbuilding-bonding': ['outbuilding-bonding'],
   'double-pole': ['double-pole'],
@@ -82,6 +84,7 @@ function notOffered(remedies: Decision['remedies'], plan: Plan): string {
     ...plan.options.map(wayOf),
     ...plan.options.flatMap((o) => [...(o.remedies ?? []).map((r) => r.id), ...(o.measure ? ['measure'] : [])]),
     ...plan.remedies.flatMap((offer) => offer.remedies.map((r) => r.id)),
+    ...plan.options.flatMap((o) => o.beforeWork.flatMap((b) => (b.id === 'isolator' ? [b.id] : []))),
     // one that lies there and is passed over for another
     ...plan.options.flatMap((o) => o.points.flatMap((p) => (p.cableKept ? [] : ['new-cable']))),
   ]);
@@ -96,7 +99,9 @@ const factsOf: Readonly<Record<string, RegExp>> = {
   'supply-neutral': /neutral of the supply/,
   'standing-leakage': /^standing/,
   looped: /looped/,
-  'metered-demand': /^demand$/,
+  'metered-demand': /^demand$|^half-hour-readings$/,
+  'building-control': /^building-rules$/,
+  'limiter-fallback': /^limiter-fallback$/,
   'cut-out-rating': /cut-out fuse/,
   'cut-out-sound': /^whether the cut-out/,
   'electrode-resistance': /electrode/,
@@ -136,6 +141,7 @@ const placeOf: Readonly<Record<string, RegExp>> = {
   'electrode-resistance': /electrode\.resistance$/,
   'external-impedance': /^supply\.externalImpedance$/,
   looped: /^supply\.looped$/,
+  'metered-demand': /^supply\.meteredDemand/,
   system: /^supply\.system$/,
   bonding: /bonding/,
   'standing-leakage': /standingLeakage$/,
@@ -147,16 +153,16 @@ const placeOf: Readonly<Record<string, RegExp>> = {
  * of what rests on assumptions alone the measurement on the day; and whose consent is needed.
  */
 function nextOf(job: Job, option: OptionPlan): string {
-  const { unknown, overall, measure, beforeWork, conditions } = option;
+  const { unknown, overall, measure, beforeWork } = option;
   const consent = beforeWork.find((b) => b.id === 'owner-consent' && job.survey.work?.tenure !== undefined);
   if (overall.verdict === 'pass') return consent ? consent.id : 'none';
   // a fact that nobody knows stands in the way of what is measured as well, but for readings of the day of the work
   const onTheDay = /^measured demand|electrode|impedance|prospective/;
   const known = !unknown.some((u) => u.decides && !onTheDay.test(u.fact));
-  if (measure && known) return 'metered-demand';
+  if (known && (measure || beforeWork.some((b) => b.id === 'half-hour-readings'))) return 'metered-demand';
   const of = (places: Readonly<Record<string, RegExp>>, what: string) =>
     Object.keys(places).find((key) => places[key]?.test(what)) ?? what;
-  if (overall.verdict === 'conditional') return consent ? consent.id : of(factsOf, conditions[0]?.facts[0] ?? 'none');
+  if (overall.verdict === 'conditional' && consent) return consent.id;
   const [question] = nextQuestions(surveyedOf(job), option, inGreatBritain(job.survey.edition ?? '2018+A2:2022'), 1);
   if (question) return of(placeOf, question.path.join('.'));
   return of(factsOf, unknown.find((u) => u.decides)?.fact ?? 'none');

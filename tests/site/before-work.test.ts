@@ -3,7 +3,7 @@ import { known, unknown } from '../../src/core/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { beforeWorkOf } from '../../src/site/before-work.js';
 import type { WorkFacts } from '../../src/site/index.js';
-import { metres } from '../../src/units/index.js';
+import { amperes, metres } from '../../src/units/index.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocuments } from '../support/surveys.js';
 
@@ -40,9 +40,20 @@ describe('what to settle before the day of the work', () => {
       { tenure: known('rented'), ownerAgrees: known(false) } as const,
       [['owner-consent', 'in-the-way']],
     ],
-    ['new tails, and nobody knows how they are made dead', { replaceTails: true } as const, [['supply-off', 'open']]],
+    [
+      'new tails, and nobody knows how they are made dead',
+      { replaceTails: true } as const,
+      [
+        ['supply-off', 'open'],
+        ['isolator', 'open'],
+      ],
+    ],
     ['new tails behind an isolator', { replaceTails: true, isolation: known('isolator-fitted') } as const, []],
-    ['new tails while the operator changes the fuse', { replaceTails: true, supplyChange: 'larger-fuse' } as const, []],
+    [
+      'new tails while the operator changes the fuse, who can fit an isolator',
+      { replaceTails: true, supplyChange: 'larger-fuse' } as const,
+      [['isolator', 'open']],
+    ],
     [
       'a board whose devices are no longer made',
       { devicesToBeHad: known(false) } as const,
@@ -68,11 +79,39 @@ describe('what to settle before the day of the work', () => {
   it('stands in each option by the work of that option, and never in its verdict', () => {
     const home = readSurvey(surveyDocuments['easy-home']);
     const [option] = planInBritain(home).options;
-    expect(option?.beforeWork).toEqual([]);
+    // nobody states what the limiter does without its sensor, and a circuit in a dwelling is notifiable
+    const always = ['limiter-fallback', 'building-rules'];
+    expect(option?.beforeWork.map((b) => b.id)).toEqual(always);
     const refused = { ...home, work: { ...home.work, tenure: known('rented'), ownerAgrees: known(false) } as const };
     const [other] = planInBritain(refused).options;
-    expect(other?.beforeWork.map((b) => b.id)).toEqual(['owner-consent']);
+    expect(other?.beforeWork.map((b) => b.id)).toEqual(['owner-consent', ...always]);
     expect(other?.overall.verdict).toBe(option?.overall.verdict);
+  });
+
+  it('asks about a limiter: readings where the estimate leaves too little, and its fall-back where nobody states it', () => {
+    const asked = (left: number, fallbackOpen: boolean) =>
+      beforeWorkOf(settled, { limiters: [{ name: 'limiter', room: { left, least: 6 }, fallbackOpen }] }).map(
+        (b) => b.id,
+      );
+    expect(asked(6, false)).toEqual([]);
+    expect(asked(5.9, false)).toEqual(['half-hour-readings']);
+    expect(asked(20, true)).toEqual(['limiter-fallback']);
+    expect(beforeWorkOf(settled, { limiters: [{ name: 'limiter', fallbackOpen: true }] })[0]).toMatchObject({
+      whom: 'maker',
+    });
+  });
+
+  it('names the rules for buildings in dwellings alone, and the fall-back no more once it is stated', () => {
+    const home = readSurvey(surveyDocuments['easy-home']);
+    const ids = (change: Partial<typeof home>) =>
+      planInBritain({ ...home, ...change })
+        .options.find((o) => o.id === 'with-limiter')
+        ?.beforeWork.map((b) => b.id);
+    expect(ids({})).toContain('building-rules');
+    const shop = { ...home.about, premises: 'workplace' } as const;
+    expect(ids({ about: shop })).not.toContain('building-rules');
+    const stated = { ...home.work, limiterFallback: known(amperes(0)) };
+    expect(ids({ work: stated })).not.toContain('limiter-fallback');
   });
 
   it('counts the visit of whoever makes the tails dead', () => {

@@ -53,6 +53,24 @@ describe('feeders on the way to a point', () => {
     expect(worst((document) => delete (document.board as Tree).complete)).toBeCloseTo(0.66 * 2 + 20 + 32, 9);
   });
 
+  it('count a switch-fuse ahead of their board: the switch behind it is protected by it, and the demand stays within it', () => {
+    const of = (fuseAhead?: string) => {
+      const { document, submain } = garage();
+      const [board] = submain.feeds as Tree[];
+      (board as Tree).mainSwitch = { rating: '32 A', ...(fuseAhead === undefined ? {} : { fuseAhead }) };
+      (document.wanted as Tree[]).forEach((w) => {
+        ((w as Tree).point as Tree).setting = '10 A';
+      });
+      const feeder = planned(document).options.find((o) => o.id === 'as-wanted')?.feeders[0];
+      const verdict = (check: string) => feeder?.demand.results.find((r) => r.check === check)?.verdict;
+      return [verdict('main-switch-overload'), verdict('demand-within-main-switch'), feeder?.demand.limit];
+    };
+    // 21.3 A and the point at 10 A: 31.3 A; the feeder's device is 50 A
+    expect(of()).toEqual(['fail', 'pass', 32]);
+    expect(of('32 A')).toEqual(['pass', 'pass', 32]);
+    expect(of('30 A')).toEqual(['pass', 'fail', 30]);
+  });
+
   it('fail the plan when an earth fault on them is not cleared in time', () => {
     const { document, submain } = garage();
     (submain.device as Tree).kind = { standard: 'EN 60898', type: 'C' };

@@ -214,6 +214,23 @@ describe('a trench', () => {
   });
 });
 
+describe('an enclosure beside the board', () => {
+  const keys = (work: Partial<typeof survey.work>) =>
+    quantitiesOf(run, { ...survey.work, ...work }, commonPractice, needs, britishWords).map((i) => i.key);
+  it('brings its terminal block, tails and earthing conductor along, unless the tails are new anyhow', () => {
+    expect(keys({ newEnclosure: known(false) })).not.toContain('enclosure-tails');
+    expect(keys({ newEnclosure: known(true) })).toEqual(expect.arrayContaining(['enclosure', 'enclosure-tails']));
+    const renewed = keys({ newEnclosure: known(true), replaceTails: true });
+    expect(renewed).toContain('tails');
+    expect(renewed).not.toContain('enclosure-tails');
+  });
+  it('is open where nobody knows whether one is needed', () => {
+    const { newEnclosure: _, ...work } = survey.work;
+    const open = quantitiesOf(run, work, commonPractice, needs, britishWords).filter((i) => i.quantity === undefined);
+    expect(open.map((i) => i.key)).toEqual(expect.arrayContaining(['enclosure', 'enclosure-tails']));
+  });
+});
+
 describe('hours', () => {
   it('rise with everything that comes on top', () => {
     const taskOf = (more: Partial<ItemFacts>, work: Partial<typeof survey.work> = {}) => {

@@ -260,6 +260,13 @@ export const faultTerms = {
   bondingArea: { symbol: 'S_b', unit: 'mm²', least: 0, words: 'cross-sectional area of a bonding conductor' },
   /** Smallest area of a bonding conductor S_b,min, mm², above 0. */
   minimumBondingArea: { symbol: 'S_b,min', unit: 'mm²', above: 0, words: 'smallest area of a bonding conductor' },
+  /** Least that is ever asked of a bonding conductor S_b,0, mm², above 0. */
+  leastBondingArea: {
+    symbol: 'S_b,0',
+    unit: 'mm²',
+    above: 0,
+    words: 'least that is ever asked of a bonding conductor',
+  },
   /** Smallest area asked of this bonding conductor S_b,min, mm², above 0. */
   bondingAreaAsked: {
     symbol: 'S_b,min',

@@ -1,8 +1,8 @@
 import { endsOf, type Fact, type Known, missing, type Sheet } from '../../core/index.js';
-import type { Line } from '../../installation/index.js';
+import type { Installation, Line } from '../../installation/index.js';
 import { type Amperes, seconds } from '../../units/index.js';
 import { meteredCurrentOfLine, meteredDemandWithMargin, meteredPowerOfInterval } from '../formulas.js';
-import type { DemandCase, DemandLoad } from '../loads.js';
+import { type DemandCase, type DemandLoad, demandCase } from '../loads.js';
 import {
   type Applicability,
   applicable,
@@ -36,8 +36,14 @@ function storageBeyond(c: DemandCase, peak: Fact<Amperes>): boolean {
 }
 
 /** What feeds in behind the meter, which saw the difference alone; what is yet to be connected hid nothing. */
+const hidingIn = (c: DemandCase) =>
+  [...c.sources, ...c.points.filter((p) => p.bidirectional !== false)].filter((o) => !o.isNew);
+
+/** Whether a meter of the supply saw no demand, because something feeds in behind it. */
+export const feedsInUnseen = (installation: Installation): boolean => hidingIn(demandCase(installation)).length > 0;
+
 function unseen(c: DemandCase): Applicability | undefined {
-  const hiding = [...c.sources, ...c.points.filter((p) => p.bidirectional !== false)].filter((o) => !o.isNew);
+  const hiding = hidingIn(c);
   if (hiding.length === 0) return undefined;
   const names = hiding.map(({ id }) => id).join(', ');
   return {

@@ -94,11 +94,14 @@ function cost({ option, words: { customer: w }, words }: Page, book: PriceBook |
     ...grid(
       '',
       [w.price.line, w.price.amount],
-      [
-        [w.price.net, money(net)],
-        [w.price.tax, money(tax)],
-        [w.price.total, money(total)],
-      ],
+      // what is left out makes a sum that nobody pays
+      open.length > 0
+        ? [[w.price.soFar, money(net)]]
+        : [
+            [w.price.net, money(net)],
+            [w.price.tax, money(tax)],
+            [w.price.total, money(total)],
+          ],
       [1],
     ),
     ...(open.length > 0 ? [paragraph(w.price.open(open.map((what) => words.said(what, 'item')).join('; ')))] : []),

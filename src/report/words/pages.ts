@@ -67,6 +67,7 @@ const english = {
     undecided: 'There is no price before it is decided.',
     price: {
       net: 'Material and labour',
+      soFar: 'Material and labour, as far as it is priced',
       tax: 'Tax',
       total: 'Total',
       line: 'What',
@@ -79,6 +80,7 @@ const english = {
     more: (n: number) => `${n} more ${counted(n, 'fact', 'facts')}, which we find out ourselves.`,
     before: {
       'owner-consent': 'If the premises are not yours: the owner’s agreement in writing.',
+      'half-hour-readings': 'The half-hour readings of your meter, a year of them.',
       'lead-reach': 'A picture of the parked car: the lead has to reach it.',
       'data-connection': 'How the charge point gets to the internet.',
     } as Readonly<Partial<Record<BeforeWork['id'], string>>>,

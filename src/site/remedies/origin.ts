@@ -2,7 +2,7 @@ import { isMissing, known } from '../../core/index.js';
 import { type Board, RCBO_B } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
-import { boardsOf } from '../option-survey.js';
+import { boardsOf, noSensor } from '../option-survey.js';
 import {
   boardsTo,
   type Change,
@@ -19,6 +19,7 @@ import {
   withSupply,
 } from './remedy.js';
 import { largestAsked } from './residual.js';
+import { limited } from './supply.js';
 
 /** Sizes of copper conductors in which earthing and bonding conductors and tails are bought, mm². */
 const conductorSizes = [2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
@@ -164,7 +165,13 @@ function givenUp({ survey, result }: Situation): readonly Change[] {
     survey: withBoards(survey, (board) => {
       if (!board.runs.includes(run)) return board;
       const spareWays = known((leastOf(board.spareWays) ?? 0) + 1, `the way of ${run.id}, taken over`);
-      return { ...board, spareWays, runs: board.runs.filter((r) => r !== run) };
+      // what stood ahead of it serves the others
+      const residual = board.residual?.flatMap((d) => {
+        const serves = d.serves?.filter((id) => id !== run.id);
+        return serves === undefined ? [d] : serves.length > 0 ? [{ ...d, serves }] : [];
+      });
+      const runs = board.runs.filter((r) => r !== run);
+      return { ...board, spareWays, runs, ...(residual ? { residual } : {}) };
     }),
     what: `the way of ${run.id}, which is out of use and is disconnected for good`,
     tasks: [['circuit disconnected for good', 1]] as const,
@@ -229,7 +236,7 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
 const switchFuses = [80, 63];
 
 /** A switch-fuse in the tails, so that what feeds the board from both sides stays within its rating. */
-function fuseAhead({ survey, result, plan }: Situation): readonly Change[] {
+function fuseAhead({ survey, result, plan, words }: Situation): readonly Change[] {
   const { board, supply } = survey.installation;
   const ahead = Math.min(
     leastOf(supply.cutOut.rating) ?? Number.NaN,
@@ -237,16 +244,29 @@ function fuseAhead({ survey, result, plan }: Situation): readonly Change[] {
   );
   const demands = plan.supply.lines.flatMap((l) => (isMissing(l.demand) ? [] : [l.demand]));
   const room = (result.value?.value ?? Number.NaN) - ((result.limit?.value ?? Number.NaN) - ahead);
-  const rating = switchFuses.find((r) => r < ahead && r <= room + 1e-9 && demands.every((d) => d <= r + 1e-9));
-  if (rating === undefined || !board.mainSwitch || survey.wanted.some((w) => w.from !== board.id)) return [];
+  if (!board.mainSwitch || survey.wanted.some((w) => w.from !== board.id)) return [];
+  const { mainSwitch } = board;
+  const fits = (d: number) => switchFuses.filter((r) => r < ahead && r <= room + 1e-9 && d <= r + 1e-9);
+  const put = (rating: number): Change => ({
+    survey: withFirstBoard(survey, {
+      mainSwitch: { ...mainSwitch, fuseAhead: known(amperes(rating), PUT_THERE) },
+    }),
+    what: `switch-fuse of ${rating} A in the tails ahead of ${board.id}`,
+    items: [item('switch-fuse', `switch-fuse ${rating} A in an enclosure`, 1, 'set')],
+    tasks: [['new enclosure with main switch', 1]],
+  });
+  const [alone] = fits(Math.max(...demands));
+  if (alone !== undefined) return [put(alone)];
+  // what is there without the charge points fits, and they are held back
+  const existing = plan.supply.demand.governing.lines.flatMap((l) => (isMissing(l.existing) ? [] : [l.existing]));
+  const [held] = existing.length > 0 && !noSensor(survey) ? fits(Math.max(...existing)) : [];
+  if (held === undefined) return [];
+  const change = put(held);
   return [
     {
-      survey: withFirstBoard(survey, {
-        mainSwitch: { ...board.mainSwitch, fuseAhead: known(amperes(rating), PUT_THERE) },
-      }),
-      what: `switch-fuse of ${rating} A in the tails ahead of ${board.id}`,
-      items: [item('switch-fuse', `switch-fuse ${rating} A in an enclosure`, 1, 'set')],
-      tasks: [['new enclosure with main switch', 1]],
+      ...change,
+      survey: limited(change.survey, held, words.tails),
+      what: `${change.what}, and a load limiter set to ${held} A`,
     },
   ];
 }
@@ -271,6 +291,8 @@ export const originRemedies: readonly SurveyRemedy[] = [
     id: 'main-switch',
     title: 'A larger main switch',
     checks: ['main-switch-overload', 'demand-within-main-switch'],
+    // where only the maker of the switch could still accept it
+    whenOpen: true,
     ways: mainSwitch,
   },
   {

@@ -11,7 +11,7 @@ import {
   type Run,
   type Stretch,
 } from '../../installation/index.js';
-import { amperes, squareMillimetres } from '../../units/index.js';
+import { amperes, metres, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
 import { atItsDemand } from '../feeder-plan.js';
 import { withAllWanted } from '../installed.js';
@@ -21,12 +21,14 @@ import { inGround } from '../trench.js';
 import {
   type Change,
   feedersTo,
+  isKnown,
   PUT_THERE,
   type Situation,
   type SurveyRemedy,
   withBoards,
   withEachWanted,
   withExistingRun,
+  withWantedRuns,
 } from './remedy.js';
 
 /** The drop at the temperature that the conductors really have, which is lower than the one of the tables. */
@@ -232,6 +234,32 @@ function otherLines({ survey, plan }: Situation): readonly Change[] {
   ];
 }
 
+/** Whether a stretch lies in thermal insulation, or above a ceiling with it. */
+const insulatedIn = ({ insulated, method }: Stretch): boolean =>
+  (insulated !== undefined && !isKnown<number>(insulated, 0)) ||
+  (method.state === 'known' && insulatedMethods.includes(method.value));
+const insulatedMethods: readonly string[] = ['100', '101', '102', '103'];
+
+/** The cable of a new circuit is clipped where the insulation does not cover it. */
+function clearOfInsulation({ survey }: Situation): readonly Change[] {
+  const names = new Set<string>();
+  const clear = (stretch: Stretch): Stretch => {
+    if (!insulatedIn(stretch)) return stretch;
+    names.add(stretch.name);
+    return {
+      ...stretch,
+      method: known('C', PUT_THERE),
+      insulated: known(metres(0), PUT_THERE),
+      containment: 'clipped',
+    };
+  };
+  const then = withWantedRuns(survey, (run, w) =>
+    w.cables.every((c) => c.area.state === 'known') ? run : { ...run, stretches: run.stretches.map(clear) },
+  );
+  if (names.size === 0) return [];
+  return [{ survey: then, what: `cable clipped clear of the thermal insulation: ${[...names].join(', ')}` }];
+}
+
 const ofFeeder = [
   'device-carries-load',
   'load-within-capacity',
@@ -255,6 +283,12 @@ export const routeRemedies: readonly SurveyRemedy[] = [
     checks: ['cable-for-the-ground', 'cable-for-the-route'],
     whenOpen: true,
     ways: armouredCable,
+  },
+  {
+    id: 'clear-of-insulation',
+    title: 'Another way for the cable, clear of the insulation',
+    checks: ['tabulated-capacity', 'load-within-capacity', 'overload-limit'],
+    ways: clearOfInsulation,
   },
   {
     id: 'other-line',

@@ -1,7 +1,7 @@
 import type { CheckResult } from '../../core/index.js';
 import { inAll } from '../hours.js';
 import type { OptionPlan } from '../plan.js';
-import { passing, toldOnly, verdictRank } from '../ranking.js';
+import { passing, type Ranking, toldOnly, verdictRank } from '../ranking.js';
 import type { Survey } from '../survey.js';
 import type { WorkRules } from '../work-rules.js';
 import { allRemedies } from './all.js';
@@ -20,6 +20,8 @@ export interface Search extends Pick<Situation, 'code' | 'words'> {
   /** The survey as it was handed in. */
   readonly survey: Survey;
   readonly rules: WorkRules;
+  /** Which of two options goes before the other, as those of the plan are ranked. */
+  readonly ranking: Ranking;
   /** Assesses an option with remedies, by everything that a plan is judged by. */
   assess(of: WorkedOption, survey: Survey, remedies: readonly AppliedRemedy[]): OptionPlan;
   /** Assessments that may be made, all in all. */
@@ -91,9 +93,11 @@ function choicesFor(result: CheckResult, of: WorkedOption, s: Search): readonly 
       remedy.ways(situation).map((change, way) => ({
         choice: { check: result.check, remedy, way },
         hours: applied(remedy, change, s.rules).hours.typical,
+        // of equal hours what asks nothing of the operator goes first
+        asks: Number(change.survey.work.supplyChange !== of.survey.work.supplyChange),
       })),
     )
-    .sort((a, b) => a.hours - b.hours)
+    .sort((a, b) => a.hours - b.hours || a.asks - b.asks)
     .map(({ choice }) => choice);
 }
 
@@ -236,16 +240,19 @@ function forNotice(of: WorkedOption, s: Search): Found | undefined {
   return undefined;
 }
 
-/** A smaller cable by the drop at the real temperature, where only the drop asked for the larger one. */
-function forDrop(of: WorkedOption, s: Search): Found | undefined {
-  const remedy = allRemedies.find((r) => r.id === 'drop-temperature') as SurveyRemedy;
-  const byDrop = of.plan.points.flatMap(({ design: { chosen, passedOver } }) =>
-    passedOver.filter(
+/** Remedies that make a smaller cable do, where nothing but their checks asked for the larger one. */
+const forSmaller = ['drop-temperature', 'clear-of-insulation'];
+
+/** A smaller cable by the drop at the real temperature, or on another way. */
+function smallerCable(of: WorkedOption, s: Search, id: string): Found | undefined {
+  const remedy = allRemedies.find((r) => r.id === id) as SurveyRemedy;
+  const passedOver = of.plan.points.flatMap(({ design: { chosen, passedOver: over } }) =>
+    over.filter(
       ({ candidate: c, check }) =>
         chosen && remedy.checks.includes(check.check) && c.choice === chosen.choice && c.area < chosen.area,
     ),
   );
-  const result = byDrop.at(-1)?.check;
+  const result = passedOver.at(-1)?.check;
   if (!result) return undefined;
   const choices: readonly Choice[] = [{ check: result.check, remedy, way: 0 }];
   const changed = s.budget > 0 ? withChosen(of, choices, new Map([[result.check, result]]), s) : undefined;
@@ -298,11 +305,17 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
     if (best && worked.indexOf(of) > worked.indexOf(best)) break;
     const found = sound
       ? of === best
-        ? [told ? undefined : forNotice(of, s), forDrop(of, s), ...forAdvice(of, s)].flatMap((f) => f ?? [])
+        ? [
+            told ? undefined : forNotice(of, s),
+            ...forSmaller.map((id) => smallerCable(of, s, id)),
+            ...forAdvice(of, s),
+          ].flatMap((f) => f ?? [])
         : []
       : new OptionSearch(of, s, offers.length === 0).all();
     const advised = !best && of === open && found.length === 0 ? forAdvice(of, s) : [];
-    for (const [i, { worked: then }] of [...found, ...advised].entries()) {
+    const [lifted] = sound ? [] : found.map((f) => f.worked).sort((a, b) => s.ranking.compare(a.plan, b.plan));
+    if (lifted) options.push(lifted);
+    for (const { worked: then } of [...found, ...advised]) {
       offers.push({
         option: of.plan.id as RemedyOffer['option'],
         remedies: then.remedies,
@@ -313,7 +326,6 @@ export function seekRemedies(worked: readonly WorkedOption[], s: Search): Sought
         routeBefore: of.plan.notification.decision.route,
         changes: changesBetween(s.survey, then.survey),
       });
-      if (i === 0 && !sound && found.length > 0) options.push(then);
     }
   }
   return { offers: offers.sort(byCost), options };

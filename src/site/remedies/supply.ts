@@ -17,7 +17,7 @@ import {
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
 /** The limiter at the origin, set to this; one that is there is set lower. */
-function limited(survey: Survey, limit: number, tails: string): Survey {
+export function limited(survey: Survey, limit: number, tails: string): Survey {
   const { control } = survey.installation.board;
   return withFirstBoard(survey, {
     control: {
@@ -113,11 +113,14 @@ function soundCutOut({ survey }: Situation): readonly Change[] {
 /** A limiter that pauses the charge points when it loses its sensor, in place of one that leaves them running. */
 function failingSafe({ survey }: Situation): readonly Change[] {
   const paused = known(amperes(0), PUT_THERE);
-  const then = withBoards(survey, (board) =>
-    board.control?.fallback ? { ...board, control: { ...board.control, fallback: paused } } : board,
-  );
-  const before = JSON.stringify(then.installation.board) === JSON.stringify(survey.installation.board);
-  if (before) return [];
+  let running = false;
+  const then = withBoards(survey, (board) => {
+    const { control } = board;
+    if (!control?.fallback || isKnown<number>(control.fallback, 0)) return board;
+    running = true;
+    return { ...board, control: { ...control, fallback: paused } };
+  });
+  if (!running) return [];
   return [
     {
       survey: { ...then, work: { ...then.work, limiterFallback: paused } },

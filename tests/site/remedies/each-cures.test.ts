@@ -230,3 +230,38 @@ describe('drop-temperature', () => {
     expect(areaOf(then)).toBe(6);
   });
 });
+
+describe('clear-of-insulation', () => {
+  // method 103: 6 mm² carries 23.5 A, 10 mm² 32 A; clipped direct 6 mm² carries 47 A (BS 7671, Table 4D5)
+  const survey = readSurvey(
+    surveyOf('three metres below the wool', {
+      ...home,
+      points: [
+        {
+          cables: ['twin and earth'],
+          route: [
+            ['clipped indoors', 4],
+            ['in loft insulation', 3],
+          ],
+        },
+      ],
+    }),
+  );
+  const plan = wholePlanInBritain(survey, brief);
+  const offer = plan.remedies.find((o) => o.remedies.some((r) => r.id === 'clear-of-insulation'));
+  const areaOf = (of: Plan) => asWanted(of)?.points[0]?.design.chosen?.area;
+
+  it('is offered where the insulation alone asks for the larger cable', () => {
+    expect(areaOf(plan)).toBe(10);
+    expect(offer?.verdict).toBe('pass');
+    expect(offer?.remedies.map((r) => r.what)).toEqual([
+      'cable clipped clear of the thermal insulation: in loft insulation',
+    ]);
+  });
+
+  it('gives the smaller cable, and passes, when it is applied', () => {
+    const then = wholePlanInBritain(withChanges(survey, offer?.changes ?? []), { ...brief, remedies: false });
+    expect(asWanted(then)?.overall.verdict).toBe('pass');
+    expect(areaOf(then)).toBe(6);
+  });
+});

@@ -107,14 +107,9 @@ const buried = () =>
     protection: derive(['earthingConductorLaid'], (v) => rows[v.earthingConductorLaid]),
   });
 
-/** A neutral of the supply, and an earthing conductor, for which least is asked. */
+/** A neutral of the supply, and an earthing conductor, for which the least bonding is asked. */
 const leastNeutral = /* @__PURE__ */ mm2(35);
 const leastEarthing = /* @__PURE__ */ mm2(6);
-const leastBonding = (pme: boolean): number =>
-  pme
-    ? (table548.find({ metal: 'copper', supplyNeutralArea: leastNeutral }) ?? 0)
-    : halfOfEarthingConductor({ minimumEarthingArea: leastEarthing });
-
 /** Earthing conductor and main bonding of the installation. BS 7671 542.3, 544.1. */
 export const earthingAndBonding = () => ({
   circuit: {
@@ -222,22 +217,26 @@ export const earthingAndBonding = () => ({
     bondName: ofBond((b) => b.what || undefined),
     bondingArea: ofBond((b) => b.area),
     // what is below the least that is ever asked for is too small whatever is not known
+    leastBondingArea: when(
+      'pme',
+      by(table548, '544.1.1, Table 54.8', {
+        metal: set('copper'),
+        supplyNeutralArea: set(leastNeutral, 'the first band of the table: a larger neutral asks for more'),
+      }),
+      by(halfOfEarthingConductor, '544.1.1', {
+        minimumEarthingArea: set(leastEarthing, 'a small one: a larger one asks for no less'),
+      }),
+    ),
     bondingAreaAsked: orElse(
       'minimumBondingArea',
-      choose(
-        weigh(['pme', 'bondingArea'], ({ pme, bondingArea: area }): 'table' | 'half' | 'open' =>
-          isMissing(pme) || typeof area !== 'number' || area >= leastBonding(pme) ? 'open' : pme ? 'table' : 'half',
+      when(
+        weigh(
+          ['leastBondingArea', 'bondingArea'],
+          ({ leastBondingArea: least, bondingArea: area }) =>
+            typeof least === 'number' && typeof area === 'number' && area < least,
         ),
-        {
-          table: by(table548, '544.1.1, Table 54.8', {
-            metal: set('copper'),
-            supplyNeutralArea: set(leastNeutral, 'the first band of the table: a larger neutral asks for more'),
-          }),
-          half: by(halfOfEarthingConductor, '544.1.1', {
-            minimumEarthingArea: set(leastEarthing, 'a small one: a larger one asks for no less'),
-          }),
-          open: same('minimumBondingArea'),
-        },
+        same('leastBondingArea'),
+        same('minimumBondingArea'),
       ),
     ),
   },
