@@ -393,7 +393,8 @@ export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<I
             ...extras,
             ...stated({ detached, extraneousParts, bonding }),
           };
-          const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };
+          const { ring: _ring, ...cable } = feeder; // no ring feeds a board
+          const submain: Run = { ...cable, id: 'submain', feeds: [garage] };
           return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
         },
       ),

@@ -6,6 +6,7 @@ import {
   chosen,
   compare,
   derive,
+  isWide,
   largest,
   open,
   set,
@@ -85,7 +86,8 @@ function withPreference(result: CheckResult, { earthing }: { readonly earthing: 
   if (earthing !== 'TN' || !overcurrent) return [result];
   const passes = overcurrent.verdict === 'pass';
   const relies = !passes && residual.some((r) => r.verdict === 'pass');
-  if (overcurrent.verdict === 'not-determined' && !relies)
+  // within a range it may do for some values and not for others
+  if (overcurrent.verdict === 'not-determined' && (!relies || isWide(overcurrent)))
     return [result, notDetermined(overcurrentPreferred, ...(overcurrent.gaps ?? []))];
   const because = relies
     ? 'Disconnection rests on a residual current device because the overcurrent device is too slow or cannot be judged.'
