@@ -98,28 +98,33 @@ export interface LimiterAsked {
   readonly fallbackOpen: boolean;
 }
 
-const aboutLimiter = ({ name, room, fallbackOpen }: LimiterAsked): readonly BeforeWork[] => [
-  ...(room && room.left < room.least
+const roomLeft = ({ room }: LimiterAsked): readonly BeforeWork[] =>
+  room && room.left < room.least
     ? [
         {
           id: 'half-hour-readings',
           state: 'open',
           whom: 'customer',
           words: `Get the half-hour readings of a year: by the estimate ${Math.max(0, Math.floor(room.left))} A are left for charging while everything else runs, and below ${room.least} A it pauses; the readings show how often`,
-        } as const,
+        },
       ]
-    : []),
-  ...(fallbackOpen
-    ? [
-        {
-          id: 'limiter-fallback',
-          state: 'open',
-          whom: 'maker',
-          words: `Ask the maker of the ${name} what each charge point still draws when the sensor is lost: nothing, or no more than is left beside everything else`,
-        } as const,
-      ]
-    : []),
-];
+    : [];
+
+/** Of many load controls one question. */
+function fallbackAsked(limiters: readonly LimiterAsked[]): readonly BeforeWork[] {
+  const open = limiters.flatMap(({ name, fallbackOpen }) => (fallbackOpen ? [name] : []));
+  const [first] = open;
+  if (first === undefined) return [];
+  const of = open.length === 1 ? `the ${first}` : `${open.length} load controls, ${first} to ${open.at(-1)},`;
+  return [
+    {
+      id: 'limiter-fallback',
+      state: 'open',
+      whom: 'maker',
+      words: `Ask the maker of ${of} what each charge point still draws when the sensor is lost: nothing, or no more than is left beside everything else`,
+    },
+  ];
+}
 
 function leadReach({ lead, toInlet }: WorkFacts): readonly BeforeWork[] {
   const by = { id: 'lead-reach', whom: 'customer' } as const;
@@ -215,7 +220,8 @@ export function beforeWorkOf(
 ): readonly BeforeWork[] {
   const all: readonly BeforeWork[] = [
     ...keptCables(kept),
-    ...limiters.flatMap(aboutLimiter),
+    ...limiters.flatMap(roomLeft),
+    ...fallbackAsked(limiters),
     ...ownerConsent(work),
     ...supplyOff(work),
     ...isolator(work),
