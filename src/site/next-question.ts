@@ -17,6 +17,7 @@ import type { OptionPlan } from './plan.js';
 import { withChanges } from './remedies/changes.js';
 import type { Survey } from './survey.js';
 import { valuesOf } from './tried-values.js';
+import { unknownFacts } from './unknown-facts.js';
 
 type Verdict = OptionPlan['overall']['verdict'];
 /** Keys and places in lists from the installation down. @inline */
@@ -150,7 +151,7 @@ export function nextQuestions(survey: Survey, option: OptionPlan, by: Applicable
   const now = overall(results);
   const questions =
     now.undetermined.length > 0
-      ? ofOpen(option, judged, now.undetermined.length)
+      ? ofOpen(option, judged, results)
       : now.verdict === 'conditional'
         ? ofAssumed(option, (installation) => judgedAgainAsSaid(by, survey, option, installation), now.conditional)
         : [];
@@ -199,16 +200,33 @@ function tryEach(values: readonly unknown[], answer: (value: unknown) => Answer)
   });
 }
 
-/** Of facts that nobody looked at, by the rules that an answer settles. */
-function ofOpen({ installation, points }: OptionPlan, judged: Judge, before: number): readonly NextQuestion[] {
+/** Facts for which rules are open. */
+const lackedBy = (results: readonly CheckResult[]): readonly string[] =>
+  unknownFacts(results).flatMap((u) => (u.decides ? [u.fact] : []));
+
+/**
+ * Of facts that nobody looked at, by the rules that an answer settles; last those that by themselves settle none, while others
+ * that are lacked cannot be told before them, as a demand cannot before all circuits are.
+ */
+function ofOpen(
+  { installation, points }: OptionPlan,
+  judged: Judge,
+  now: readonly CheckResult[],
+): readonly NextQuestion[] {
   const runs = points.map((p) => p.run.id);
+  const before = overall(now).undetermined.length;
+  const lacked = lackedBy(now);
   return openFacts(installation, runs, isUnknown).flatMap((open): readonly NextQuestion[] => {
+    let leadsOn = false;
     const answers = tryEach(valuesOf(open.what), (value) => {
       const said = { path: open.path, value: { state: 'known', value, by: 'tried' } };
-      const { verdict, undetermined } = overall(judged(withChanges(installation, [said])));
+      const results = judged(withChanges(installation, [said]));
+      const { verdict, undetermined } = overall(results);
+      const then = new Set(lackedBy(results));
+      leadsOn ||= lacked.some((fact) => !then.has(fact));
       return { value, verdict, settles: before - undetermined.length };
     });
-    if (answers.every((a) => a.settles <= 0)) return [];
+    if (!leadsOn && answers.every((a) => a.settles <= 0)) return [];
     return [
       questionOf(
         open,
