@@ -4,7 +4,6 @@ import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
-import { hasResidual } from './marking.js';
 import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
@@ -201,18 +200,6 @@ function tapProblems({ stretches, feeds }: Run, say: Say): void {
       say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
 }
 
-/** An RCBO of which the residual current part is said to carry less than its own rating: one of the two is wrong. */
-function breakerProblems({ device, residual = [] }: Run, say: Say): void {
-  const { kind, rating } = isRecord(device) ? device : ({} as Partial<Run['device']>);
-  if (kind?.state !== 'known' || rating?.state !== 'known' || !hasResidual(kind.value)) return;
-  for (const [i, { position, ratedCurrent: carries }] of residual.entries())
-    if (position === 'origin-of-circuit' && carries?.state === 'known' && carries.value < rating.value)
-      say(
-        ['residual', i, 'ratedCurrent'],
-        `is ${carries.value} A at an RCBO of ${rating.value} A: one of the two is wrong`,
-      );
-}
-
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
 export function runProblems(run: Run, of: readonly Line[], say: Say): undefined {
   recordProblems('run', run, say);
@@ -234,10 +221,7 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
   }
   if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board'))
     say(['ring'], `${NOT_COVERED}a ring that feeds a board; two cables side by side are in parallel`, 'not-covered');
-  if (whole) {
-    tapProblems(run, say);
-    breakerProblems(run, say);
-  }
+  if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;
 }

@@ -16,7 +16,7 @@ import {
   unknown,
 } from '../../src/index.js';
 import type { Chapter } from './hazard.js';
-import { armoured, breaker, garageFeeder, pointAlone, rcd, told } from './residual-circuits.js';
+import { armoured, breaker, garageFeeder, pointAlone, told } from './residual-circuits.js';
 import { metresOf, soundCircuit, soundPoint, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -207,21 +207,6 @@ export const chapter: Chapter = {
       sound: {
         what: 'One point.',
         told: () => told(code, garage(1)),
-      },
-    },
-    {
-      id: 'rcbo-of-which-two-ratings-are-said',
-      title: 'An RCBO of 32 A whose residual part is said to carry 25 A',
-      harm: 'One of the two was read off another device: nobody knows what is fitted.',
-      clause: 'Facts that contradict each other decide nothing: common practice, no source',
-      mustNotSay: 'That the larger of the two is the true one.',
-      unsafe: {
-        what: 'An RCBO of 32 A; of its residual part a rated current of 25 A is written down.',
-        told: () => told(code, [soundCircuit({ residual: [rcd(30, { ratedCurrent: known(amperes(25), looked) })] })]),
-      },
-      sound: {
-        what: 'Of 32 A, like the whole.',
-        told: () => told(code, [soundCircuit({ residual: [rcd(30, { ratedCurrent: known(amperes(32), looked) })] })]),
       },
     },
     {
