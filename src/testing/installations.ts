@@ -393,7 +393,9 @@ export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<I
             ...extras,
             ...stated({ detached, extraneousParts, bonding }),
           };
-          const submain: Run = { ...feeder, id: 'submain', feeds: [garage] };
+          // no ring feeds a board
+          const { ring: _ring, ...way } = feeder;
+          const submain: Run = { ...way, id: 'submain', feeds: [garage] };
           return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
         },
       ),
