@@ -192,12 +192,19 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
 
 /** Loads that are tapped beyond the end of their run, where one of the two lengths is wrong, and routes without length. */
 function tapProblems({ stretches, feeds }: Run, say: Say): void {
-  const lengths = (Array.isArray(stretches) ? stretches : []).map((s: Stretch) => endsOf(s?.length)?.[1]);
-  if (lengths.length > 0 && lengths.every((l) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
-  const most = lengths.reduce<number>((sum, l) => sum + (l ?? Number.POSITIVE_INFINITY), 0);
-  for (const [j, o] of feeds.entries())
-    if (o.kind === 'load' && o.at !== undefined && lengths.length > 0 && o.at > most)
-      say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
+  const ends = (Array.isArray(stretches) ? stretches : []).map(
+    (s: Stretch) => endsOf(s?.length) ?? ([0, Number.POSITIVE_INFINITY] as const),
+  );
+  if (ends.length > 0 && ends.every(([, l]) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
+  const most = ends.reduce((sum, [, l]) => sum + l, 0);
+  const least = ends.reduce((sum, [l]) => sum + l, 0);
+  for (const [j, o] of feeds.entries()) {
+    if (o.kind === 'charge-point' || o.at === undefined || ends.length === 0) continue;
+    if (o.at > most) say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
+    // the run to a board ends there, where nothing else hangs on it
+    else if (o.kind === 'board' && feeds.length === 1 && o.at < least)
+      say(['feeds', j, 'at'], `is ${o.at} m, and the run, which feeds nothing else, is ${least} m long`);
+  }
 }
 
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
