@@ -4,7 +4,6 @@ import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
-import { hasResidual } from './marking.js';
 import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
@@ -193,26 +192,19 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
 
 /** Loads that are tapped beyond the end of their run, where one of the two lengths is wrong, and routes without length. */
 function tapProblems({ stretches, feeds }: Run, say: Say): void {
-  const lengths = (Array.isArray(stretches) ? stretches : []).map((s: Stretch) => endsOf(s?.length)?.[1]);
-  if (lengths.length > 0 && lengths.every((l) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
-  const most = lengths.reduce<number>((sum, l) => sum + (l ?? Number.POSITIVE_INFINITY), 0);
-  for (const [j, o] of feeds.entries())
-    if (o.kind === 'load' && o.at !== undefined && lengths.length > 0 && o.at > most)
-      say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
-}
-
-/** An RCBO that is there, of which the residual current part is said to carry less than its own rating: one of the two is wrong. */
-function breakerProblems({ device, residual = [], existing }: Run, say: Say): void {
-  // of a new one the rating is still sought
-  if (!existing) return;
-  const { kind, rating } = isRecord(device) ? device : ({} as Partial<Run['device']>);
-  if (kind?.state !== 'known' || rating?.state !== 'known' || !hasResidual(kind.value)) return;
-  for (const [i, { position, ratedCurrent: carries }] of residual.entries())
-    if (position === 'origin-of-circuit' && carries?.state === 'known' && carries.value < rating.value)
-      say(
-        ['residual', i, 'ratedCurrent'],
-        `is ${carries.value} A at an RCBO of ${rating.value} A: one of the two is wrong`,
-      );
+  const ends = (Array.isArray(stretches) ? stretches : []).map(
+    (s: Stretch) => endsOf(s?.length) ?? ([0, Number.POSITIVE_INFINITY] as const),
+  );
+  if (ends.length > 0 && ends.every(([, l]) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
+  const most = ends.reduce((sum, [, l]) => sum + l, 0);
+  const least = ends.reduce((sum, [l]) => sum + l, 0);
+  for (const [j, o] of feeds.entries()) {
+    if (o.kind === 'charge-point' || o.at === undefined || ends.length === 0) continue;
+    if (o.at > most) say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
+    // the run to a board ends there, where nothing else hangs on it
+    else if (o.kind === 'board' && feeds.length === 1 && o.at < least)
+      say(['feeds', j, 'at'], `is ${o.at} m, and the run, which feeds nothing else, is ${least} m long`);
+  }
 }
 
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
@@ -236,10 +228,7 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
   }
   if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board'))
     say(['ring'], `${NOT_COVERED}a ring that feeds a board; two cables side by side are in parallel`, 'not-covered');
-  if (whole) {
-    tapProblems(run, say);
-    breakerProblems(run, say);
-  }
+  if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;
 }

@@ -11,7 +11,7 @@ import {
   type Written,
 } from '../core/index.js';
 import { formatIn } from '../units/index.js';
-import { type Block, grid, heading, verdictWords } from './block.js';
+import { type Block, grid, heading, paragraph, verdictWords } from './block.js';
 import { englishWords, type ReportWords } from './words/pages.js';
 
 /** Ratios that the trade states in percent. */
@@ -192,7 +192,8 @@ export function sheetBlocks(
   level: 1 | 2 | 3 | 4 = 2,
   words: ReportWords = englishWords,
 ): readonly Block[] {
-  return blocksOf(sheet, level, words);
+  const concluded = sheet.lines.some((l) => l.kind === 'overall');
+  return [...blocksOf(sheet, level, words), ...(concluded ? [paragraph(words.sheet.stated)] : [])];
 }
 
 function blocksOf(sheet: SheetDocument, level: 1 | 2 | 3 | 4, words: ReportWords, above?: Code): readonly Block[] {

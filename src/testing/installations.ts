@@ -393,8 +393,9 @@ export function arbitraryInstallation(choices: FactChoices = {}): fc.Arbitrary<I
             ...extras,
             ...stated({ detached, extraneousParts, bonding }),
           };
-          const { ring: _ring, ...cable } = feeder; // no ring feeds a board
-          const submain: Run = { ...cable, id: 'submain', feeds: [garage] };
+          // no ring feeds a board
+          const { ring: _ring, ...way } = feeder;
+          const submain: Run = { ...way, id: 'submain', feeds: [garage] };
           return { supply, board: { kind: 'board', id: 'db', runs: [submain] } };
         },
       ),

@@ -12,6 +12,7 @@ import { bs7671Demand } from '../../src/codes/bs7671/index.js';
 import { demandOf, existingOnLines } from '../../src/demand/index.js';
 import {
   amperes,
+  hasCode,
   hours,
   isMissing,
   kilowattHours,
@@ -285,4 +286,31 @@ test('a vehicle that may not have its smallest current now, and a point that no 
     { node: 'intake', lines: ['L1', 'L2'], excess: 5 },
     { node: 'intake', lines: ['L1', 'L3'], excess: 5 },
   ]);
+});
+
+describe('what nobody states holds no point', () => {
+  const refusedAt = (network: object) => {
+    try {
+      controllerOf(network as never, settings({ meters: [] }));
+    } catch (error) {
+      if (hasCode(error, 'invalid-input')) return error.detail.problems.map((p) => p.path.join('.'));
+      throw error;
+    }
+    return [];
+  };
+  const drive = { id: 'p', node: 'n', lines: ['L1'], most: 32 };
+  const limit = [60, 60, 60];
+  test('a point without a limit on its way, and a root without a meter of which nobody says what else flows, are refused', () => {
+    expect(refusedAt({ nodes: [{ id: 'n' }], points: [drive] })).toEqual(['points.0.node']);
+    expect(refusedAt({ nodes: [{ id: 'n', limit }], points: [drive] })).toEqual(['nodes.0.load']);
+    expect(refusedAt({ nodes: [{ id: 'n', limit, load: [0, 0, 0] }], points: [drive] })).toEqual([]);
+  });
+  test('what is no state of a control is safe mode', () => {
+    const { step } = controllerOf(
+      { nodes: [{ id: 'n', limit, load: [0, 0, 0] }], points: [drive] } as never,
+      settings({ meters: [] }),
+    );
+    for (const state of [null, undefined, {}, { stamps: {} }, 5])
+      expect(step(state as never, undefined, seconds(0))).toMatchObject({ mode: 'safe', commands: { p: 0 } });
+  });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { ChargingNetwork, ControlMeasurement, ControlSettings, ControlStep } from '../../src/charging/index.js';
 import { controllerOf } from '../../src/charging/index.js';
 import { amperes, type Line, seconds } from '../../src/index.js';
-import { linesOf, networks, perLine, way } from './networks.js';
+import { limited, linesOf, networks, perLine, way } from './networks.js';
 
 /** A stretch of time in which something is amiss, s. */
 interface Spell {
@@ -46,64 +46,69 @@ const some = <T>(one: fc.Arbitrary<T>, most: number) => fc.array(one, { minLengt
 
 /** Worlds; `calm`: with nothing amiss but the load. */
 export const worlds = (faults: { readonly unread: boolean; readonly calm?: boolean }): fc.Arbitrary<World> =>
-  networks({ nodes: 3, points: 5 }).chain((network) => {
-    const point = fc.nat({ max: network.points.length - 1 });
-    const amiss = (most: number) => (faults.calm ? 0 : most);
-    return fc
-      .record({
-        meterPeriod: fc.integer({ min: 1, max: 4 }),
-        controllerPeriod: fc.integer({ min: 1, max: 3 }),
-        pointReaction: fc.integer({ min: 0, max: 6 }),
-        vehicleReaction: fc.integer({ min: 0, max: 4 }),
-        measures: fc.constantFrom('everything', 'everything', 'other-load' as const),
-        rule: fc.constantFrom('max-min-amperes', 'strict-priority' as const),
-        loads: fc.array(
-          fc.record({
-            at: fc.integer({ min: 0, max: END - 60 }),
-            over: fc.constantFrom(0, 0, 5, 20, 50),
-            node: fc.nat({ max: network.nodes.length - 1 }),
-            line: fc.nat({ max: 2 }),
-            load: fc.integer({ min: -10, max: 90 }),
-          }),
-          { minLength: 2, maxLength: 8 },
-        ),
-        meter: some(fc.record({ ...spell(60), kind: fc.constantFrom('gone', 'broken', 'frozen' as const) }), amiss(2)),
-        clocks: some(
-          fc.record({
-            ...spell(70),
-            jump: fc.constantFrom(-100_000, -3600, -7, -2, 1, 2, 8, 30, 3600, 1e9),
-            whose: fc.constantFrom('controller', 'meter', 'both' as const),
-          }),
-          amiss(3),
-        ),
-        silent: some(fc.record({ ...spell(60), point }), amiss(2)),
-        ignoring: some(fc.record({ ...spell(80), point }), amiss(2)),
-        reports: fc.array(faults.unread ? fc.boolean() : fc.constant(true), { minLength: 5, maxLength: 5 }),
-        takes: fc.array(fc.constantFrom(0, 0.5, 1, 1), { minLength: 7, maxLength: 7 }),
-        plugs: fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 5, maxLength: 5 }),
-      })
-      .map(({ meterPeriod, controllerPeriod, pointReaction, vehicleReaction, measures, rule, ...rest }) => ({
-        ...rest,
-        // the worst load that is stated is the worst that comes
-        network: {
-          ...network,
-          nodes: network.nodes.map((n) => ({ ...n, worst: perLine(...worstOf(network, n.id, rest.loads)) })),
-        },
-        settings: {
-          policy: { rule },
-          meters: network.nodes.map((n) => ({ node: n.id, measures, positive: 'import' as const })),
-          meterPeriod: seconds(meterPeriod),
-          controllerPeriod: seconds(controllerPeriod),
-          pointReaction: seconds(pointReaction),
-          vehicleReaction: seconds(vehicleReaction),
-          staleAfter: seconds(12),
-          riseAfter: seconds(0),
-          resumeAfter: seconds(15),
-          turnPeriod: seconds(1e6),
-          recoverAfter: seconds(RECOVER),
-        },
-      }));
-  });
+  networks({ nodes: 3, points: 5 })
+    .map(limited)
+    .chain((network) => {
+      const point = fc.nat({ max: network.points.length - 1 });
+      const amiss = (most: number) => (faults.calm ? 0 : most);
+      return fc
+        .record({
+          meterPeriod: fc.integer({ min: 1, max: 4 }),
+          controllerPeriod: fc.integer({ min: 1, max: 3 }),
+          pointReaction: fc.integer({ min: 0, max: 6 }),
+          vehicleReaction: fc.integer({ min: 0, max: 4 }),
+          measures: fc.constantFrom('everything', 'everything', 'other-load' as const),
+          rule: fc.constantFrom('max-min-amperes', 'strict-priority' as const),
+          loads: fc.array(
+            fc.record({
+              at: fc.integer({ min: 0, max: END - 60 }),
+              over: fc.constantFrom(0, 0, 5, 20, 50),
+              node: fc.nat({ max: network.nodes.length - 1 }),
+              line: fc.nat({ max: 2 }),
+              load: fc.integer({ min: -10, max: 90 }),
+            }),
+            { minLength: 2, maxLength: 8 },
+          ),
+          meter: some(
+            fc.record({ ...spell(60), kind: fc.constantFrom('gone', 'broken', 'frozen' as const) }),
+            amiss(2),
+          ),
+          clocks: some(
+            fc.record({
+              ...spell(70),
+              jump: fc.constantFrom(-100_000, -3600, -7, -2, 1, 2, 8, 30, 3600, 1e9),
+              whose: fc.constantFrom('controller', 'meter', 'both' as const),
+            }),
+            amiss(3),
+          ),
+          silent: some(fc.record({ ...spell(60), point }), amiss(2)),
+          ignoring: some(fc.record({ ...spell(80), point }), amiss(2)),
+          reports: fc.array(faults.unread ? fc.boolean() : fc.constant(true), { minLength: 5, maxLength: 5 }),
+          takes: fc.array(fc.constantFrom(0, 0.5, 1, 1), { minLength: 7, maxLength: 7 }),
+          plugs: fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 5, maxLength: 5 }),
+        })
+        .map(({ meterPeriod, controllerPeriod, pointReaction, vehicleReaction, measures, rule, ...rest }) => ({
+          ...rest,
+          // the worst load that is stated is the worst that comes
+          network: {
+            ...network,
+            nodes: network.nodes.map((n) => ({ ...n, worst: perLine(...worstOf(network, n.id, rest.loads)) })),
+          },
+          settings: {
+            policy: { rule },
+            meters: network.nodes.map((n) => ({ node: n.id, measures, positive: 'import' as const })),
+            meterPeriod: seconds(meterPeriod),
+            controllerPeriod: seconds(controllerPeriod),
+            pointReaction: seconds(pointReaction),
+            vehicleReaction: seconds(vehicleReaction),
+            staleAfter: seconds(12),
+            riseAfter: seconds(0),
+            resumeAfter: seconds(15),
+            turnPeriod: seconds(1e6),
+            recoverAfter: seconds(RECOVER),
+          },
+        }));
+    });
 
 function worstOf(network: ChargingNetwork, id: string, loads: World['loads']): [number, number, number] {
   const worst = [0, 1, 2].map((k) =>

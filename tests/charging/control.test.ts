@@ -13,7 +13,7 @@ import {
 } from '../../src/charging/index.js';
 import { amperes, type Line, ratio, seconds } from '../../src/index.js';
 import { seedOf } from '../support/seed.js';
-import { linesOf, networks, node, perLine, point, rowsOf, way } from './networks.js';
+import { limited, linesOf, networks, node, perLine, point, rowsOf, way } from './networks.js';
 
 const one = (a: number) => perLine(a, 0, 0);
 const settings = (more: Partial<ControlSettings> = {}): ControlSettings => ({
@@ -186,7 +186,7 @@ describe('fallback', () => {
 
   test('safe currents fit every limit beside the stated load, whoever is plugged in', () => {
     fc.assert(
-      fc.property(networks({ overload: true }), (network) => {
+      fc.property(networks({ overload: true }).map(limited), (network) => {
         const safe = safeCurrents(worstCase(network, new Set()));
         const worst = {
           nodes: network.nodes.map((n) => ({
@@ -250,9 +250,9 @@ const history = (network: ChargingNetwork) =>
 test('whatever is measured: nothing rises without a good measurement, no command between 0 and 6 A, states are plain', () => {
   fc.assert(
     fc.property(
-      networks({ nodes: 3, points: 6, unbalance: true }).chain((network) =>
-        fc.tuple(fc.constant(network), history(network)),
-      ),
+      networks({ nodes: 3, points: 6, unbalance: true })
+        .map(limited)
+        .chain((network) => fc.tuple(fc.constant(network), history(network))),
       ([network, events]) => {
         const meters = network.nodes.map((n) => ({ node: n.id, measures: 'other-load', positive: 'import' }) as const);
         const { start, step } = controllerOf(
@@ -288,27 +288,29 @@ test('whatever is measured: nothing rises without a good measurement, no command
 
 /** A world in steps of a second: other load by node and line, vehicles that follow late when told to draw less. */
 describe('bound on the excess', () => {
-  const worlds = networks({ nodes: 3, points: 6, overload: true }).chain((network) =>
-    fc.record({
-      network: fc.constant(network),
-      meterPeriod: fc.integer({ min: 1, max: 5 }),
-      controllerPeriod: fc.integer({ min: 1, max: 5 }),
-      reaction: fc.integer({ min: 0, max: 5 }),
-      everything: fc.boolean(),
-      rule: fc.constantFrom('max-min-amperes', 'max-min-kilowatts', 'strict-priority' as const),
-      steps: fc.array(
-        fc.record({
-          at: fc.integer({ min: 0, max: 150 }),
-          node: fc.nat({ max: network.nodes.length - 1 }),
-          line: fc.nat({ max: 2 }),
-          load: fc.integer({ min: -20, max: 110 }),
-        }),
-        { minLength: 1, maxLength: 12 },
-      ),
-      takes: fc.array(fc.constantFrom(0, 0.5, 1, 1), { minLength: 7, maxLength: 7 }),
-      plugs: fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 6, maxLength: 6 }),
-    }),
-  );
+  const worlds = networks({ nodes: 3, points: 6, overload: true })
+    .map(limited)
+    .chain((network) =>
+      fc.record({
+        network: fc.constant(network),
+        meterPeriod: fc.integer({ min: 1, max: 5 }),
+        controllerPeriod: fc.integer({ min: 1, max: 5 }),
+        reaction: fc.integer({ min: 0, max: 5 }),
+        everything: fc.boolean(),
+        rule: fc.constantFrom('max-min-amperes', 'max-min-kilowatts', 'strict-priority' as const),
+        steps: fc.array(
+          fc.record({
+            at: fc.integer({ min: 0, max: 150 }),
+            node: fc.nat({ max: network.nodes.length - 1 }),
+            line: fc.nat({ max: 2 }),
+            load: fc.integer({ min: -20, max: 110 }),
+          }),
+          { minLength: 1, maxLength: 12 },
+        ),
+        takes: fc.array(fc.constantFrom(0, 0.5, 1, 1), { minLength: 7, maxLength: 7 }),
+        plugs: fc.array(fc.integer({ min: 0, max: 80 }), { minLength: 6, maxLength: 6 }),
+      }),
+    );
 
   test('charging above what limits leave lasts no longer than meter, controller and vehicle take together', () => {
     fc.assert(

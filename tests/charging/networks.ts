@@ -187,3 +187,9 @@ export const problemsOf = (run: () => unknown): string[] => {
   }
   return [];
 };
+
+/** A network with a limit at its root, without which no load control is made. */
+export const limited = (network: ChargingNetwork): ChargingNetwork => ({
+  ...network,
+  nodes: network.nodes.map((n) => (n.parent === undefined && !n.limit ? { ...n, limit: [63, 63, 63] as never } : n)),
+});

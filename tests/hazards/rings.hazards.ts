@@ -70,7 +70,7 @@ export const chapter: Chapter = {
       id: 'ring-that-feeds-a-board',
       title: 'A ring to the board of the garage',
       harm: 'Fault currents at the far board are those of two cables, and its devices are made for what one lets through: one of them bursts.',
-      clause: 'BS 7671:2018+A2:2022, 434.5.1; rings are for socket-outlets (433.1.204), two sources',
+      clause: 'BS 7671:2018+A2:2022, 434.5.1, from memory; rings are for socket-outlets: 433.1.204, two sources',
       mustNotSay: 'What devices behind a ring to a board have to break, and that the drop on it is a quarter.',
       unsafe: {
         what: '16 mm² armoured cable to a garage and back, said to be a ring.',

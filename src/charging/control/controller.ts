@@ -3,7 +3,7 @@ import { CalculationError, type Problem, type Seconds } from '../../units/index.
 import { rulingOf } from '../allocation/allocate.js';
 import type { ChargingNetwork } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';
-import { inspection, inspectNetwork } from '../network/refuse.js';
+import { type Inspection, inspection, inspectNetwork, isObject } from '../network/refuse.js';
 import { orderOf } from '../network/tree-order.js';
 import { faultIn, stampOf } from './measurement.js';
 import {
@@ -97,6 +97,7 @@ export function controllerOf(network: ChargingNetwork, settings: ControlSettings
   const found = inspection();
   const sound = inspectNetwork(network, found);
   inspectSettings(sound ? network : undefined, settings, found);
+  if (found.problems.length === 0) inspectHeld(network, settings, found);
   found.refuse(what);
   const order = orderOf(network);
   const worst = worstCase(network, new Set(settings.meters.map((meter) => meter.node)));
@@ -113,7 +114,11 @@ export function controllerOf(network: ChargingNetwork, settings: ControlSettings
     notes: [...worst.notes, ...neverServed(order)],
     excessTime: excessTimeOf(delays),
     excessTimeSilent: excessTimeOf({ ...delays, meterPeriod: settings.staleAfter }),
-    step: (state, measurement, clock) => {
+    step: (given, measurement, clock) => {
+      // what is no state of a control is as if it had just begun, and nothing is known
+      const known = isObject(given) && isObject(given.stamps) && isObject(given.points);
+      const state = known ? given : { running: 0, missed: 0, stamps: { shift: 0 }, points };
+      if (!known) return hold(engine, state, 'safe', 'none');
       if (!Number.isFinite(clock)) return hold(engine, { ...state, missed: state.missed + 1 }, 'safe', 'clock');
       const { now, back } = moved(engine, state, measurement, clock);
       if (back) return hold(engine, now, 'safe', 'clock');
@@ -129,6 +134,24 @@ export function controllerOf(network: ChargingNetwork, settings: ControlSettings
       }
     },
   };
+}
+
+/**
+ * Whether something holds every point: a limit on its way, and, where no meter sees it, what else flows through the node that is
+ * limited. What nobody states is not nought.
+ */
+function inspectHeld({ nodes, points }: ChargingNetwork, { meters }: ControlSettings, found: Inspection): void {
+  const byId = new Map(nodes.map((n, i) => [n.id, { node: n, i }] as const));
+  const metered = new Set(meters.map((m) => m.node));
+  for (const [i, { id, node }] of points.entries()) {
+    let limited = false;
+    for (let at = byId.get(node); at; at = at.node.parent === undefined ? undefined : byId.get(at.node.parent))
+      limited ||= at.node.limit !== undefined;
+    found.when(!limited, ['points', i, 'node'], `no node on the way to '${id}' has a limit`);
+  }
+  for (const { node, i } of byId.values())
+    if (node.parent === undefined && node.limit && node.load === undefined && !metered.has(node.id))
+      found.when(true, ['nodes', i, 'load'], `'${node.id}' has no meter: state what else flows through it, or 0 A`);
 }
 
 /** The state when the clock has gone on, the stamp of the measurement looked at; whether the clock has gone back. */

@@ -16,6 +16,8 @@ export const sheetWords = {
   named: (title: string, what: string) => `${title}: ${what}`,
   gathered: (how: string, from: string, parts: string) => `${how} of ${from} over parts ${parts}`,
   asAbove: 'as above',
+  stated:
+    'A second calculation confirms the figures of this sheet, its results and what they amount to. It cannot confirm what is stated: the facts given, remarks, what somebody says, and that of the checks that some circuits need no other was due.',
   checks: (n: number) => `${n} ${n === 1 ? 'check' : 'checks'}`,
   attested: (by: string) => `attested by ${by}`,
   known: (source: string, how: string) => `${source} (${how})`,
