@@ -1,8 +1,9 @@
-import { isMissing, overall, type Sheet, stated } from '../core/index.js';
-import { type FeederDemand, feederDemandOf } from '../demand/feeder.js';
+import { overall, type Sheet } from '../core/index.js';
+import { feederDemandOf } from '../demand/feeder.js';
 import { assess } from '../design/index.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
 import type { Applicable } from './applicable.js';
+import { atItsDemand } from './at-its-demand.js';
 import { demandOptions } from './demand-options.js';
 import { feederHoursOf } from './hours.js';
 import { withAllWanted } from './installed.js';
@@ -23,17 +24,6 @@ export const feedersOf = (survey: Survey): readonly string[] =>
     withAllWanted(survey),
     survey.wanted.map((w) => w.run.id),
   );
-
-/** Options by which a feeder is assessed: it carries the demand of what is below it. */
-export function atItsDemand({ options }: Survey, { run, worst, beyond }: FeederDemand): Survey['options'] {
-  if (isMissing(worst)) return options;
-  const along = beyond?.flatMap(({ at, demand }) => (isMissing(demand) ? [] : [{ ...stated({ at }), demand }]));
-  return {
-    ...options,
-    feederDemand: { ...options.feederDemand, [run]: worst },
-    ...(along ? { demandBeyond: { ...options.demandBeyond, [run]: along } } : {}),
-  };
-}
 
 /** A feeder at the demand of what is below it: new points may ask more of it than it carries. */
 export function feederPlan(

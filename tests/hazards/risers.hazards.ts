@@ -16,7 +16,7 @@ import {
   squareMillimetres,
   watts,
 } from '../../src/index.js';
-import { atItsDemand } from '../../src/site/feeder-plan.js';
+import { atItsDemand } from '../../src/site/at-its-demand.js';
 import type { Survey } from '../../src/site/index.js';
 import { chargePoint, circuit, house, stretch } from '../support/house.js';
 import type { Chapter, Told } from './hazard.js';
