@@ -38,6 +38,11 @@ export interface FeederDemand {
     readonly at?: Metres;
     readonly demand: Known<Amperes>;
   }[];
+  /**
+   * Of a ring with boards along it: what each of its two legs carries at its start at most, A on the most loaded line. Each
+   * board counts at its own demand, by its distance from the other end.
+   */
+  readonly legs?: readonly [first: Known<Amperes>, second: Known<Amperes>];
   /** Demand on that line without the charge points, A. */
   readonly existing: Known<Amperes>;
   /** The rating of its device, or of the main switch of the one board that it feeds where that is smaller, A. */
@@ -162,6 +167,7 @@ export function feederDemandAsSaid(
             demand: worstOf(all ? demand : demandAt({ ...run, feeds }, sheet.silent()), run),
           };
         });
+  const aloneOf = (o: Run['feeds'][number]) => worstOf(demandAt({ ...run, feeds: [o] }, sheet.silent()), run);
   const rating = run.device.rating.state === 'between' ? run.device.rating.least : ratingOf(run);
   const below = outletsBelow(run);
   return {
@@ -169,7 +175,7 @@ export function feederDemandAsSaid(
     dwellings: dwellingsBelow(run),
     points: below.filter((o) => o.kind === 'charge-point' || o.purpose === 'charge-point').length,
     demand,
-    ...stated({ beyond }),
+    ...stated({ beyond, legs: run.ring ? legsOf(run, worstOf(demand, run), aloneOf) : undefined }),
     worst: worstOf(demand, run),
     existing: largest(lines.map((l) => l.existing)),
     limit: whenKnown([rating, ...(alone ? boards.map((b) => switchRatings(b).least) : [])], (...all) =>
@@ -177,6 +183,28 @@ export function feederDemandAsSaid(
     ),
     results,
   };
+}
+
+/** Currents of the legs of a ring by the distances of its boards; undefined where nothing says where they are. */
+function legsOf(
+  run: Run,
+  whole: Known<Amperes>,
+  aloneOf: (o: Run['feeds'][number]) => Known<Amperes>,
+): FeederDemand['legs'] {
+  const lengths = run.stretches.map((s) => factValue(`length of ${s.name}`, s.length));
+  const length = whenKnown(lengths, (...all) => all.reduce<number>((a, b) => a + b, 0));
+  const places = run.feeds.map((o) => (o.kind === 'charge-point' ? undefined : o.at));
+  if (places.includes(undefined) || isMissing(length) || length <= 0) return undefined;
+  const leg = (shareOf: (x: number) => number) =>
+    whenKnown([whole, ...run.feeds.map(aloneOf)], (all, ...each) =>
+      amperes(
+        Math.min(
+          all,
+          each.reduce<number>((sum, i, k) => sum + i * shareOf(Math.min(1, (places[k] as number) / length)), 0),
+        ),
+      ),
+    );
+  return [leg((x) => 1 - x), leg((x) => x)];
 }
 
 const ratingOf = (run: Run): Known<Amperes> => factValue(`rating of the device of ${run.id}`, run.device.rating);

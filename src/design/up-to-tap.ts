@@ -6,6 +6,33 @@ import { metres } from '../units/index.js';
 const mostOf = ({ length }: Run['stretches'][number]): number =>
   length.state === 'known' ? length.value : length.state === 'between' ? length.most : Number.POSITIVE_INFINITY;
 
+const leastOf = ({ length }: Run['stretches'][number]): number =>
+  length.state === 'known' ? length.value : length.state === 'between' ? length.least : 0;
+
+/**
+ * A ring as the way to a board along it: both legs in parallel. Of a ring a quarter of its length counts, as at its farthest
+ * point; a ring whose quarter is the two legs in parallel has their impedance, at(L - at)/L.
+ */
+function ringUpTo(feeder: Run, at: number, id: string): Run {
+  const over = (lengthOf: typeof mostOf) => feeder.stretches.reduce((sum, s) => sum + lengthOf(s), 0);
+  const share = (length: number) => {
+    const x = length > 0 ? Math.min(1, at / length) : 0;
+    return 4 * x * (1 - x);
+  };
+  const [least, most] = [over(leastOf), over(mostOf)];
+  if (most === Number.POSITIVE_INFINITY) return feeder;
+  // the legs in parallel only rise with the length of the ring
+  const [low, high] = [share(least), share(most)];
+  const by = `of the ring as seen from ${id}`;
+  return {
+    ...feeder,
+    stretches: feeder.stretches.map((s) => {
+      const [a, b] = [leastOf(s) * low, mostOf(s) * high];
+      return { ...s, length: a === b ? known(metres(a), by) : between(metres(a), metres(b), by) };
+    }),
+  };
+}
+
 /** A riser or busbar as the way to one of the boards that are tapped along it: no longer than to that board. */
 function upTo(feeder: Run, { at, id }: Board): Run {
   // of several boards nobody knows which is near: the longest way drops most, the shortest carries the largest fault current
@@ -18,6 +45,7 @@ function upTo(feeder: Run, { at, id }: Board): Run {
     });
     return { ...feeder, stretches };
   }
+  if (feeder.ring) return ringUpTo(feeder, at, id);
   // one cable all the way: what counts below the tap is how far it is, not on which stretch it lies, so that a length that
   // is not known may be any
   let left: number = at;

@@ -191,7 +191,7 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
 }
 
 /** Loads that are tapped beyond the end of their run, where one of the two lengths is wrong, and routes without length. */
-function tapProblems({ stretches, feeds }: Run, say: Say): void {
+function tapProblems({ stretches, feeds, ring }: Run, say: Say): void {
   const ends = (Array.isArray(stretches) ? stretches : []).map(
     (s: Stretch) => endsOf(s?.length) ?? ([0, Number.POSITIVE_INFINITY] as const),
   );
@@ -202,7 +202,7 @@ function tapProblems({ stretches, feeds }: Run, say: Say): void {
     if (o.kind === 'charge-point' || o.at === undefined || ends.length === 0) continue;
     if (o.at > most) say(['feeds', j, 'at'], `is ${o.at} m, and the run is ${most} m long`);
     // the run to a board ends there, where nothing else hangs on it
-    else if (o.kind === 'board' && feeds.length === 1 && o.at < least)
+    else if (o.kind === 'board' && !ring && feeds.length === 1 && o.at < least)
       say(['feeds', j, 'at'], `is ${o.at} m, and the run, which feeds nothing else, is ${least} m long`);
   }
 }
@@ -226,8 +226,12 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
     if (light > circuits)
       say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
   }
-  if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board'))
-    say(['ring'], `${NOT_COVERED}a ring that feeds a board; two cables side by side are in parallel`, 'not-covered');
+  if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board' && o.at === undefined))
+    say(
+      ['ring'],
+      `${NOT_COVERED}a ring to a board of which nobody says where along it the board stands; two cables side by side are in parallel`,
+      'not-covered',
+    );
   if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;

@@ -1,5 +1,3 @@
-import { isMissing, stated } from '../core/index.js';
-import type { FeederDemand } from '../demand/feeder.js';
 import type { DemandOptions } from '../demand/index.js';
 import type { Premises } from '../demand/method.js';
 import { feedsInUnseen } from '../demand/methods/measured.js';
@@ -40,16 +38,5 @@ export function demandOptions(survey: Survey, installation: Installation = withA
       : {}),
     ...said,
     ...(governing === undefined || blind ? {} : { governing }),
-  };
-}
-
-/** Options by which a feeder is assessed: it carries the demand of what is below it. */
-export function atItsDemand({ options }: Survey, { run, worst, beyond }: FeederDemand): Survey['options'] {
-  if (isMissing(worst)) return options;
-  const along = beyond?.flatMap(({ at, demand }) => (isMissing(demand) ? [] : [{ ...stated({ at }), demand }]));
-  return {
-    ...options,
-    feederDemand: { ...options.feederDemand, [run]: worst },
-    ...(along ? { demandBeyond: { ...options.demandBeyond, [run]: along } } : {}),
   };
 }

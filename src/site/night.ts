@@ -6,6 +6,7 @@ import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy } from '../demand/index.js';
 import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
+import { type HalfHourProfile, halfHourProfile } from './half-hour-profile.js';
 import { existingOf, heldNetwork, pointAt, ROOT } from './night-network.js';
 import { type NightNeutral, neutralsOf } from './night-neutral.js';
 import { free, least, limitOf, used, type Vehicle, vehiclesOf } from './night-vehicles.js';
@@ -78,6 +79,8 @@ export interface Night {
   readonly over: readonly NightOver[];
   /** What the neutrals ahead of boards carry then, in the order of the tree; none where the rest draws is not known. */
   readonly neutrals: readonly NightNeutral[];
+  /** What the site takes half hour by half hour then; absent where what everything else draws is not known. */
+  readonly halfHours?: HalfHourProfile;
   /** Why vehicles are left out, the demand of everything else, or a limit. */
   readonly gaps: readonly Gap[];
 }
@@ -333,6 +336,17 @@ export function nightOf(
     ...(load ? { load } : {}),
     over,
     neutrals: busy ? neutralsOf(installation, [...boards.values()], throughOf(all, busy, demand), STEP) : [],
+    ...(busy
+      ? {
+          halfHours: halfHourProfile(
+            installation.board,
+            throughOf(all, busy, demand),
+            demand,
+            busy.minutes,
+            installation.supply.nominalVoltage,
+          ),
+        }
+      : {}),
     gaps: once,
   };
 }

@@ -7,7 +7,8 @@ import { resultsAsSaid } from '../design/assess.js';
 import { isFailed } from '../design/working.js';
 import { dwellingsBelow, type Installation, isFeeder, pathsOf, type Run } from '../installation/index.js';
 import type { Applicable } from './applicable.js';
-import { atItsDemand, demandOptions } from './demand-options.js';
+import { atItsDemand } from './at-its-demand.js';
+import { demandOptions } from './demand-options.js';
 import { withAllWanted } from './installed.js';
 import type { Survey } from './survey.js';
 

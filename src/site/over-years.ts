@@ -6,6 +6,7 @@ import {
   invalidInput,
   type Problem,
   seconds,
+  type VoltAmperes,
   type Volts,
   type WattHours,
   wattHours,
@@ -41,6 +42,13 @@ export interface BuildStage {
   readonly work?: { readonly items: readonly Item[]; readonly hours: Hours };
   /** What others ask for it, such as the network operator, in the smallest coin, without tax. */
   readonly quoted?: number;
+  /** What the network operator charges for the capacity that is agreed from then on, year by year; nothing when absent. */
+  readonly agreedCapacity?: {
+    /** Capacity that is agreed, VA. */
+    readonly agreed: VoltAmperes;
+    /** Charge for each kVA in a month, in the smallest coin, without tax. */
+    readonly monthly: number;
+  };
 }
 
 /** One way to build a site up over the years. @inline */
@@ -81,8 +89,10 @@ export interface YearOfWay {
   readonly lacking?: WattHours;
   /** Whether every vehicle gets what it needs within what the supply carries. */
   readonly suffices: boolean;
-  /** Spent in this year, in the smallest coin, without tax. */
+  /** Spent in this year, in the smallest coin, without tax: what is built, and the charge for agreed capacity. */
   readonly spent: number;
+  /** Of that the charge for agreed capacity. */
+  readonly capacityCharge: number;
 }
 
 /** What a way comes to. @inline */
@@ -128,6 +138,8 @@ function problemsOf({ years, fleet, existing, voltage, ways }: YearsQuestion): r
       if (!current(s.capacity)) say([...at, 'capacity'], 'is 0 A and up');
       if (!count(s.points)) say([...at, 'points'], 'is a whole number from 0');
       if (!(s.setting >= 6 && Number.isFinite(s.setting))) say([...at, 'setting'], 'is 6 A and up');
+      const { agreed = 0, monthly = 0 } = s.agreedCapacity ?? {};
+      if (!(current(agreed) && current(monthly))) say([...at, 'agreedCapacity'], 'has a capacity and a charge from 0');
     });
   });
   return problems;
@@ -163,7 +175,11 @@ function lackingWith({ fleet, existing, voltage }: YearsQuestion, stage: BuildSt
   return found.shortfall;
 }
 
-function yearOf(question: YearsQuestion, stage: BuildStage, year: number, vehicles: number, spent: number): YearOfWay {
+/** Charge for the agreed capacity of a stage in a year, in the smallest coin. */
+const chargeOf = ({ agreedCapacity }: BuildStage): number =>
+  agreedCapacity ? Math.round((agreedCapacity.agreed / 1000) * agreedCapacity.monthly * 12) : 0;
+
+function yearOf(question: YearsQuestion, stage: BuildStage, year: number, vehicles: number, built: number): YearOfWay {
   const { fleet, existing } = question;
   const needOf = (k: number): number => (fleet[k % fleet.length] as FleetVehicle).energy;
   const sum = (from: number, to: number) => {
@@ -192,7 +208,8 @@ function yearOf(question: YearsQuestion, stage: BuildStage, year: number, vehicl
     asked: wattHours(asked),
     ...(lacking === undefined ? {} : { lacking: wattHours(lacking) }),
     suffices: lacking !== undefined && lacking <= 1,
-    spent,
+    spent: built + chargeOf(stage),
+    capacityCharge: chargeOf(stage),
   };
 }
 

@@ -109,6 +109,36 @@ describe('a schedule as profiles', () => {
       6, 16, 16, 0, 10.2, 6,
     ]);
   });
+  test('a cap at the largest current of the point holds whatever else it is told', () => {
+    const [left, right] = asChargingProfile(scheduleOf('right', [[0, 60, 16]]), question);
+    for (const [point, found] of [
+      ['left', left],
+      ['right', right],
+    ] as const) {
+      const { most } = question.network.points.find((p) => p.id === point)!;
+      const told = {
+        ...(found!.fallback as ChargingProfile),
+        stackLevel: 9,
+        chargingSchedule: {
+          ...found!.fallback.chargingSchedule,
+          chargingSchedulePeriod: [{ startPeriod: 0, limit: 500 }],
+        },
+      };
+      expect(profileLimitAt([found!.cap, told], at(0))).toBe(most);
+    }
+    const ids = [left, right].flatMap((p) => [p!.fallback, p!.cap, ...p!.planned].map((q) => q.chargingProfileId));
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+  test('fall-backs that exceed a limit together are refused, those that fill it are not', () => {
+    const points = ['a', 'b', 'c'].map((id) => ({ id, node: 'intake', lines: ['L1'], most: amperes(32) }) as const);
+    const network = (limit: number) => ({
+      nodes: [{ id: 'intake', limit: [amperes(limit), amperes(0), amperes(0)] as const }],
+      points,
+    });
+    const with1 = (limit: number) => asChargingProfile(scheduleOf('a', []), { ...question, network: network(limit) });
+    expect(with1(18)).toHaveLength(3);
+    expect(() => with1(17)).toThrow(/fallback[\s\S]*18 A/);
+  });
   test('in watts of all lines together: 16 A x 230 V x 3', () => {
     const [, right] = asChargingProfile(scheduleOf('right', [[0, 60, 16]]), { ...question, unit: 'W' });
     expect(right?.planned[0]?.chargingSchedule.chargingSchedulePeriod[0]?.limit).toBe(11_040);

@@ -4,6 +4,7 @@ import {
   coincidentPowerOf,
   demandPowerOfLine,
   factorChain,
+  riserDemand,
   rootCoincidence,
 } from '../../src/demand/definitions.js';
 import { demandOfDwellings, powerDistribution } from '../../src/demand/index.js';
@@ -412,6 +413,39 @@ export const cases: readonly PublishedCase[] = [
       tolerance: 1e-9,
     })),
   ),
+  {
+    id: 'street-of-40-home-points',
+    about: 'peak that 40 home points add, by their demand after diversity',
+    source: {
+      document: 'Worked examples for larger sites',
+      where: 'street of 40 cars, large-number figure of a trial',
+    },
+    provenance: 'derived',
+    exercises: ['after-diversity-group'],
+    ours: () =>
+      afterDiversityGroup({
+        dwellings: ratio(40),
+        afterDiversityDemand: kilowatts(1.49),
+        groupConstant: kilowatts(0),
+        unbalanceAllowance: ratio(1),
+      }) / 1000,
+    published: 59.6,
+    unit: 'kW',
+    tolerance: 1e-9,
+  },
+  {
+    id: 'street-of-40-home-points-measured',
+    about: 'the same by the coincidence that was measured of 40, nineteen times of twenty not exceeded',
+    source: { document: 'Worked examples for larger sites', where: 'street of 40 cars, measured factor 0.251' },
+    provenance: 'derived',
+    exercises: ['riser-demand'],
+    ours: () =>
+      riserDemand({ dwellings: ratio(40), dwellingPower: kilovoltAmperes(7.36), simultaneityFactor: ratio(0.251) }) /
+      1000,
+    published: 73.9,
+    unit: 'kW',
+    tolerance: 0.0501,
+  },
   ...(
     [
       [1, 7.36],

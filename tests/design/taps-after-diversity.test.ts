@@ -17,7 +17,7 @@ import {
   squareMillimetres,
   watts,
 } from '../../src/index.js';
-import { atItsDemand } from '../../src/site/feeder-plan.js';
+import { atItsDemand } from '../../src/site/at-its-demand.js';
 import type { Survey } from '../../src/site/index.js';
 import { circuit, house, stretch } from '../support/house.js';
 

@@ -5,6 +5,7 @@ import { dwellingsAtOnce } from '../../src/demand/index.js';
 import {
   amperes,
   assess,
+  type Board,
   isMissing,
   known,
   type Line,
@@ -15,9 +16,9 @@ import {
   squareMillimetres,
   watts,
 } from '../../src/index.js';
-import { atItsDemand } from '../../src/site/feeder-plan.js';
+import { atItsDemand } from '../../src/site/at-its-demand.js';
 import type { Survey } from '../../src/site/index.js';
-import { circuit, house, stretch } from '../support/house.js';
+import { chargePoint, circuit, house, stretch } from '../support/house.js';
 import type { Chapter, Told } from './hazard.js';
 
 const looked = 'seen at the survey';
@@ -64,8 +65,40 @@ const riser = (feeds: readonly Load[]): Told => {
   return { verdict: overall(own).verdict, results: own };
 };
 
+/** The drop at a charge point whose board stands a third along a ring of 16 mm². */
+const alongRing = (length: number): Told => {
+  const board = (id: string, at: number): Board => ({
+    kind: 'board',
+    id,
+    at: metres(at),
+    complete: known(true, looked),
+    noResidual: known(true, looked),
+    runs: [
+      circuit({
+        id: `circuit of ${id}`,
+        cable: { ...circuit().cable, area: known(squareMillimetres(6), looked) },
+        stretches: [stretch({ length: known(metres(32), looked) })],
+        feeds: [{ ...chargePoint, id: `point of ${id}` }],
+      }),
+    ],
+  });
+  const building = house([
+    circuit({
+      id: 'ring',
+      ring: true,
+      device: { ...circuit().device, rating: known(amperes(80), looked) },
+      cable: { ...circuit().cable, area: known(squareMillimetres(16), looked) },
+      stretches: [stretch({ length: known(metres(length), looked) })],
+      feeds: [board('near board', length / 3), board('far board', length / 2)],
+    }),
+  ]);
+  const { results } = assess(bs7671('2018+A2:2022'), building, 'circuit of near board');
+  const own = results.filter((r) => r.check === 'voltage-drop');
+  return { verdict: overall(own).verdict, results: own };
+};
+
 export const chapter: Chapter = {
-  title: 'Voltage along a riser',
+  title: 'Voltage along a riser or a ring',
   introduction:
     'The flats of a block do not all take their most at once, and those low down do not load the cable above them. Both make a riser better than the sum of its flats at its end; neither may be granted where the flats are not there.',
   hazards: [
@@ -83,6 +116,22 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same flats on floors from 18 m up: the pieces above carry fewer of them.',
         told: () => riser([floor('floor 2', 5, 18), floor('floor 4', 5, 36), floor('floor 10', 5, 90)]),
+      },
+    },
+    {
+      id: 'board-along-a-ring-taken-for-near',
+      title: 'A board a third along a ring, taken for the end of a short one',
+      harm: 'The vehicle charges at too low a voltage, and an earth fault is cleared too slowly: the legs of the ring are longer than the way to the board.',
+      clause: 'BS 7671:2018+A2:2022, 525.202; two legs in parallel by circuit theory: at(L - at)/L',
+      mustNotSay: 'that the voltage drop is in order',
+      check: 'voltage-drop',
+      unsafe: {
+        what: 'A ring of 120 m with boards at 40 m and 60 m: to the first as far as 26.7 m of one cable, not 10 m.',
+        told: () => alongRing(120),
+      },
+      sound: {
+        what: 'The same on a ring of 40 m: 8.9 m of one cable.',
+        told: () => alongRing(40),
       },
     },
   ],

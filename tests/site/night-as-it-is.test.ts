@@ -1,7 +1,7 @@
 /** The night of a plan: batteries that fill, starts, and what neutrals carry. */
 import { describe, expect, test } from 'vitest';
 import { readSurvey } from '../../src/io/index.js';
-import { planBlocks } from '../../src/report/index.js';
+import { operatorPage, planBlocks } from '../../src/report/index.js';
 import type { Plan } from '../../src/site/index.js';
 import { planInBritain } from '../support/plan.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
@@ -36,6 +36,37 @@ describe('a vehicle whose state of charge is stated', () => {
     expect((full!.quiet.after as number) / 3600).toBeCloseTo(at(0.15, 1) + last, 1);
     expect(from('80 %', '100 %').about.join()).toContain('95 %');
     expect(from('50 %', '70 %').vehicles[0]!.quiet.starts).toBe(1);
+  });
+});
+
+describe('the half hours of a day', () => {
+  test('are everything else at its most, and what vehicles take while they charge', () => {
+    const night = nightOf(planned('flats', () => undefined));
+    const { mean, capacity } = night.halfHours!;
+    expect(mean).toHaveLength(48);
+    // no vehicle comes before the evening
+    const rest = Math.min(...mean);
+    expect(mean[25]).toBe(rest);
+    const energy = mean.reduce((sum, va) => sum + (va - rest) / 2, 0);
+    expect(energy).toBeGreaterThan(0);
+    expect(capacity).toBeGreaterThanOrEqual(Math.max(...mean));
+    expect(capacity - Math.max(...mean)).toBeLessThan(1000);
+    expect(capacity % 1000).toBe(0);
+  });
+  test('hold the energy that a vehicle takes at the point, and stand on the page of the operator for a site', () => {
+    const { halfHours, vehicles } = nightOf(
+      planned('easy-home', (d) => {
+        ((d.wanted as Tree[])[0]!.vehicle as Tree).energy = '9 kWh';
+      }),
+    );
+    const rest = Math.min(...halfHours!.mean);
+    const energy = halfHours!.mean.reduce((sum, va) => sum + (va - rest) / 2, 0);
+    expect(vehicles[0]!.busy!.missing).toBe(0);
+    // 9 kWh in the battery at 90 % are 10 kWh at the point; the minute in which it is full counts in full
+    expect(energy / 1000).toBeCloseTo(10, 0);
+    const page = (name: string) => JSON.stringify(operatorPage(planned(name, () => undefined)));
+    expect(page('flats')).toContain('Half hours of a day');
+    expect(page('easy-home')).not.toContain('Half hours of a day');
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { amperes, hours, kilowattHours, volts } from '../../src/index.js';
+import { amperes, hours, kilovoltAmperes, kilowattHours, volts } from '../../src/index.js';
 import { type BuildStage, compareOverYears, type YearsQuestion } from '../../src/site/index.js';
 
 const stage: BuildStage = {
@@ -59,6 +59,17 @@ describe('ways to build up a site', () => {
     expect(phased?.spent).toBe(960_800);
     expect(phased?.unpriced).toEqual(['lid of the duct']);
     expect(phased?.years.map((y) => y.withoutPoint)).toEqual([0, 3, 0, 0]);
+  });
+  test('agreed capacity is charged year by year: 500 kVA at 1.30 a month come to 7,800 a year, as published', () => {
+    const agreed = { agreed: kilovoltAmperes(500), monthly: 130 };
+    const [one] = compareOverYears(
+      question([way('one', { ...stage, quoted: 0, agreedCapacity: agreed }, { ...stage, from: 2029, quoted: 100 })]),
+    );
+    // consultant's page on reviews of maximum import capacity: 650.00 a month
+    expect(one?.years.map((y) => y.capacityCharge)).toEqual([780_000, 780_000, 0, 0]);
+    expect(one?.years.map((y) => y.spent)).toEqual([780_000, 780_000, 100, 0]);
+    const wrong = question([way('wrong', { ...stage, agreedCapacity: { ...agreed, monthly: -1 } })]);
+    expect(() => compareOverYears(wrong)).toThrow(/agreedCapacity/);
   });
   test('a supply that other load alone exceeds carries nothing', () => {
     const [small] = compareOverYears(question([way('small', { ...stage, capacity: amperes(50) })]));

@@ -1,6 +1,7 @@
 import { type Amperes, CalculationError, invalidInput, type Problem, type Volts } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
 import { inspection, inspectNetwork, isObject } from '../network/refuse.js';
+import { chargingByNode, momentOf, orderOf } from '../network/tree-order.js';
 import type { Schedule } from '../schedule/schedule.js';
 
 /** What a limit of a profile is for, by the names of the Open Charge Point Protocol 1.6. @inline */
@@ -33,11 +34,13 @@ export interface ChargingProfile {
   };
 }
 
-/** The profiles of one charge point, for its first connector. */
+/** The profiles of one charge point, for its first connector but for the cap. */
 export interface PointProfiles {
   readonly point: string;
   /** What it may take where nothing else is valid: without a link, and after the plan. It is sent before the plan. */
   readonly fallback: ChargingProfile;
+  /** What the whole point never exceeds, for connector 0: its largest current, whatever else it holds. */
+  readonly cap: ChargingProfile;
   /** What it may take by the plan. */
   readonly planned: readonly ChargingProfile[];
 }
@@ -113,13 +116,29 @@ function refuse(question: ProfileQuestion): number {
   const whole = Number.isSafeInteger(mostPeriods) && mostPeriods >= 1;
   found.when(!whole, ['mostPeriods'], 'must be a whole number from 1');
   found.refuse('The profiles');
+  // without a link nobody shares: what every point may then take together has to fit
+  const order = orderOf(network);
+  const { room } = momentOf(order);
+  const together = chargingByNode(order, new Float64Array(order.points.length).fill(fallback));
+  for (const [v, { id }] of order.nodes.entries())
+    for (const p of [0, 1, 2])
+      if (together[3 * v + p]! > room[3 * v + p]! + 1e-9) {
+        found.when(
+          true,
+          ['fallback'],
+          `of all points together is ${+together[3 * v + p]!.toPrecision(6)} A at '${id}', where ${+room[3 * v + p]!.toPrecision(6)} A are left`,
+        );
+        break;
+      }
+  found.refuse('The profiles');
   return begin;
 }
 
 /**
  * A schedule as charging profiles of the Open Charge Point Protocol 1.6, which 2.0.1 takes as well: plain data, no server.
  * Each point gets a default profile at the lowest level, which holds without a link and after the plan (without any, a
- * point charges as if there were no limit), and above it one for each of its sessions. Limits are rounded down
+ * point charges as if there were no limit; those of all points together fit every limit), above it one for each of its
+ * sessions, and a cap at its largest current. Limits are rounded down
  * to tenths and to whole seconds: they are nowhere above the schedule.
  * @param schedule who charges when
  * @param question network, clock, unit, voltage in V, fall-back current in A, 0 and up
@@ -153,7 +172,7 @@ export function asChargingProfile(schedule: Schedule, question: ProfileQuestion)
   const begin = refuse(question);
   const { network, unit, voltage, fallback, mostPeriods } = question;
   let id = 0;
-  return network.points.map(({ id: point, lines }): PointProfiles => {
+  return network.points.map(({ id: point, lines, most }): PointProfiles => {
     const numberPhases = lines.length;
     const limitOf = (current: number) => tenthsDown(unit === 'A' ? current : current * voltage * numberPhases);
     const instant = (second: number) => new Date(begin + second * 1000).toISOString();
@@ -205,6 +224,16 @@ export function asChargingProfile(schedule: Schedule, question: ProfileQuestion)
         chargingSchedule: {
           chargingRateUnit: unit,
           chargingSchedulePeriod: [{ startPeriod: 0, limit: limitOf(fallback), numberPhases }],
+        },
+      },
+      cap: {
+        chargingProfileId: ++id,
+        stackLevel: 0,
+        chargingProfilePurpose: 'ChargePointMaxProfile',
+        chargingProfileKind: 'Relative',
+        chargingSchedule: {
+          chargingRateUnit: unit,
+          chargingSchedulePeriod: [{ startPeriod: 0, limit: limitOf(most), numberPhases }],
         },
       },
       planned,

@@ -8,6 +8,7 @@ import { cautionOf, dutyWords, titleOf } from '../plan-checks.js';
 import { fieldTitle, fieldValue } from '../plan-supply.js';
 import { comparisonWords } from '../sheet.js';
 import type { ReportWords } from '../words/pages.js';
+import { halfHourBlocks } from './half-hours.js';
 import { namesOf, type PageOptions, page, worstOfEach } from './parts.js';
 
 /** The figures of a condition, or how to obtain what is not known. */
@@ -100,6 +101,7 @@ export function operatorPage(plan: Plan, options: PageOptions = {}): readonly Bl
           ? [heading(2, w.duties), ...list(decision.duties.map((d) => dutyWords(d, words)))]
           : []),
         ...form(fields, option.points.flatMap(pointsOfPlan), words),
+        ...halfHourBlocks(option, words),
         heading(2, w.decides),
         ...grid(
           '',

@@ -225,6 +225,10 @@ const english = {
     formHead: ['field', 'entry'],
     devices: 'Devices',
     device: 'device',
+    halfHours: 'Half hours of a day',
+    halfHoursNote:
+      'kVA, mean of each half hour, all vehicles charging in one night and everything else at its maximum demand throughout: no forecast, a bound',
+    capacity: (least: string) => `Capacity that covers them: ${least}.`,
     decides: 'What decides the route',
     decidesHead: ['', 'condition', 'figures'],
     judged: {

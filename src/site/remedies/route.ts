@@ -13,7 +13,7 @@ import {
 } from '../../installation/index.js';
 import { amperes, metres, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
-import { atItsDemand } from '../demand-options.js';
+import { atItsDemand } from '../at-its-demand.js';
 import { withAllWanted } from '../installed.js';
 import { placeOnLines } from '../place-on-lines.js';
 import type { Survey, WantedPoint } from '../survey.js';
