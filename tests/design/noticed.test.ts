@@ -107,8 +107,8 @@ describe('readings against each other', () => {
       .tests.flatMap((t) => t.readings)
       .find((r) => r.id === 'residual1At1');
     expect(reading?.limits.map((l) => [l.kind, l.amount?.value])).toEqual([
-      ['at-most', 0.5],
       ['at-least', 0.13],
+      ['at-most', 0.5],
     ]);
   });
 });
