@@ -20,7 +20,8 @@ export const REPORT_STYLE = `
 .ow-report nav { columns: 2; margin: .6rem 0; } .ow-report nav p { margin: .15rem 0; } .ow-report nav a { color: inherit; }
 .ow-report pre { background: var(--shade); padding: .6rem .8rem; white-space: pre-wrap; font-size: 13px; }
 .ow-report figure { margin: 1rem 0; } .ow-report figure svg { width: 100%; max-width: 30rem; height: auto; } .ow-report figcaption { color: var(--soft); font-size: .9rem; }
-.ow-report .dense { font-size: .8rem; } .ow-report .dense th, .ow-report .dense td { padding: .2rem .3rem .2rem 0; } .ow-report .dense .b { min-width: 2.2rem; } .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .3rem; }
+.ow-report .dense { font-size: .8rem; } .ow-report .dense th, .ow-report .dense td { padding: .2rem .3rem .2rem 0; } .ow-report .dense .b { min-width: 2.2rem; } .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .1rem; }
+@media (min-width: 60rem) { .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .3rem; } }
 .ow-report sub { font-size: .75em; line-height: 0; } .ow-report .dense sub { font-size: inherit; vertical-align: -.2em; }
 @media screen and (max-width: 40rem) {
 .ow-report .answer strong { font-size: 1.7rem; } .ow-report nav { columns: 1; }
