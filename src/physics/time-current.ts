@@ -90,7 +90,7 @@ export const timeAt = (points: readonly CurvePoint[], current: number): number =
 /**
  * Current of a curve at a time: a straight line in log-log between published points, never outside them.
  * @param points published points, in any order
- * @param time time, s
+ * @param time time, s, above 0
  * @returns current, A
  * @throws CalculationError `out-of-range` outside the published points, `invalid-input` where something is no point
  * @example

@@ -19,8 +19,9 @@ export const REPORT_STYLE = `
 .ow-report .caution { border-left: 4px solid var(--ink); background: var(--shade); padding: .5rem .8rem; margin: .7rem 0; }
 .ow-report nav { columns: 2; margin: .6rem 0; } .ow-report nav p { margin: .15rem 0; } .ow-report nav a { color: inherit; }
 .ow-report pre { background: var(--shade); padding: .6rem .8rem; white-space: pre-wrap; font-size: 13px; }
-.ow-report figure { margin: 1rem 0; } .ow-report figure svg { width: 100%; max-width: 30rem; height: auto; } .ow-report figcaption { color: var(--soft); }
-.ow-report .dense { font-size: .8rem; } .ow-report .dense th, .ow-report .dense td { padding: .2rem .3rem .2rem 0; } .ow-report .dense .b { min-width: 2.2rem; } .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .3rem; }
+.ow-report figure { margin: 1rem 0; } .ow-report figure svg { width: 100%; max-width: 30rem; height: auto; } .ow-report figcaption { color: var(--soft); font-size: .9rem; }
+.ow-report .dense { font-size: .8rem; } .ow-report .dense th, .ow-report .dense td { padding: .2rem .3rem .2rem 0; } .ow-report .dense .b { min-width: 2.2rem; } .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .1rem; }
+@media (min-width: 60rem) { .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .3rem; } }
 .ow-report sub { font-size: .75em; line-height: 0; } .ow-report .dense sub { font-size: inherit; vertical-align: -.2em; }
 @media screen and (max-width: 52rem) { .ow-report .dense .b { min-width: 1.4rem; } }
 @media screen and (max-width: 40rem) {
@@ -30,7 +31,7 @@ export const REPORT_STYLE = `
 .ow-report .wide .l { display: inline; color: var(--soft); } .ow-report .wide .e { display: none; }
 }
 @media print {
-.ow-report { --ink: #000; --paper: #fff; --soft: #444; --rule: #999; --shade: #f1f1f1; max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; }
+.ow-report { --ink: #000; --paper: #fff; --soft: #444; --rule: #999; --shade: #f1f1f1; max-width: none; padding: 0; font-size: 9pt; line-height: 1.3; } .ow-report table, .ow-report figcaption { font-size: 8.5pt; } .ow-report thead { break-after: avoid; }
 .ow-report .answer { background: none; color: #000; } .ow-report .answer strong { font-size: 17pt; }
 .ow-report .dense { font-size: 7pt; } .ow-report .dense .b { min-width: 12mm; } .ow-report .dense th, .ow-report .dense td { padding: .1rem .2rem .1rem 0; } .ow-report .dense .b, .ow-report .dense .b + * { padding-left: .2rem; }
 .ow-report h1, .ow-report h2, .ow-report h3, .ow-report h4, .ow-report caption { break-after: avoid; } .ow-report tr, .ow-report figure, .ow-report .caution, .ow-report .answer { break-inside: avoid; } .ow-report h1 { font-size: 13pt; } .ow-report h2 { font-size: 11pt; margin: .7rem 0 .3rem; } .ow-report p, .ow-report ul, .ow-report ol { margin: .3rem 0; } .ow-report li { margin: .1rem 0; } .ow-report .answer { padding: .35rem .7rem; margin: .5rem 0; } .ow-report .caution { padding: .3rem .6rem; margin: .4rem 0; } .ow-report th, .ow-report td { padding: .15rem .5rem .15rem 0; } .ow-report figure { display: inline-block; width: 48%; vertical-align: top; margin: .3rem 0; } .ow-report figure svg { max-width: 82mm; }

@@ -93,6 +93,24 @@ describe('readings against each other', () => {
       ['at-least', 0.001],
     ]);
   });
+
+  it('a selective device has a least time besides: EN 61008-1, Table 1', () => {
+    const residual = [
+      {
+        position: 'origin-of-circuit' as const,
+        type: known('A' as const),
+        rating: known(milliamperes(100)),
+        delay: known('selective' as const),
+      },
+    ];
+    const reading = sheetOf({}, { residual })
+      .tests.flatMap((t) => t.readings)
+      .find((r) => r.id === 'residual1At1');
+    expect(reading?.limits.map((l) => [l.kind, l.amount?.value])).toEqual([
+      ['at-least', 0.13],
+      ['at-most', 0.5],
+    ]);
+  });
 });
 
 describe('what is varied', () => {

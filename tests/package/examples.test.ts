@@ -24,7 +24,7 @@ test('one survey to its reports, a page for each reader', () => {
     const pageOf = (reader: string) => readFileSync(join(folder, `easy-home.${reader}.html`), 'utf8');
     expect(pageOf('customer')).toMatch(/Yes, it can be done.*£\d,\d{3}\.\d\d/s);
     expect(pageOf('installer')).toMatch(/Set the charge point to \d+ A\./);
-    expect(pageOf('tester')).toContain('R_1+R_2');
+    expect(pageOf('tester')).toContain('R<sub>1</sub>+R<sub>2</sub>');
     expect(pageOf('operator')).toContain('Application before the work');
     expect(pageOf('design')).toContain('href="#chapter-1"');
   } finally {

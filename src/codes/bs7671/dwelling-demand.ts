@@ -70,7 +70,6 @@ function runsOf(loads: DwellingLoads): readonly Run[] {
 const current = /* @__PURE__ */ numberDue('amperes(30)');
 const one = /* @__PURE__ */ mayBe(current);
 const several = /* @__PURE__ */ mayBe(/* @__PURE__ */ listOf(current, '[amperes(30)]'));
-const cooker = '{ current: amperes(52), withSocket: true }';
 /** No other field: what is misspelt would be left out of the demand. */
 const loadsDue = /* @__PURE__ */ fieldsDue(
   {
@@ -78,8 +77,11 @@ const loadsDue = /* @__PURE__ */ fieldsDue(
     socketCircuits: several,
     cookers: /* @__PURE__ */ mayBe(
       /* @__PURE__ */ listOf(
-        /* @__PURE__ */ fieldsDue({ current, withSocket: /* @__PURE__ */ oneOf(() => [true, false]) }, cooker),
-        `[${cooker}]`,
+        /* @__PURE__ */ fieldsDue(
+          { current, withSocket: /* @__PURE__ */ oneOf(() => [true, false]) },
+          '{ current: amperes(52), withSocket: true }',
+        ),
+        '[{ current: amperes(52), withSocket: true }]',
       ),
     ),
     showers: several,
