@@ -1,5 +1,5 @@
 import { contradicted } from '../../core/contradicted.js';
-import { type Fact, known, unknown } from '../../core/index.js';
+import { endsOf, type Fact, known, unknown } from '../../core/index.js';
 import type { ResidualDevice } from '../../installation/index.js';
 import { type Seconds, seconds } from '../../units/index.js';
 
@@ -11,8 +11,10 @@ export const neverSelective = 0.03;
 const disagreeing = /* @__PURE__ */ contradicted(
   'read the marking again: up to 30 mA there is no delayed device, and on a general one no delay is set',
 );
-const neverDelayed = ({ rating }: ResidualDevice): boolean =>
-  rating.state === 'known' && rating.value <= neverSelective;
+const neverDelayed = ({ rating }: ResidualDevice): boolean => {
+  const ends = endsOf(rating);
+  return ends !== undefined && ends[1] <= neverSelective;
+};
 
 /** Delay that is set on a residual current device: none on a general one, nor up to 30 mA; else as it is stated. */
 export function setDelayOf(device: ResidualDevice): Fact<Seconds> {
@@ -36,8 +38,8 @@ export function delayOf(device: ResidualDevice): {
 } {
   const { delay } = device;
   const small = neverDelayed(device);
-  const maybeSmall = small || (device.rating.state === 'between' && device.rating.least <= neverSelective);
-  if (maybeSmall && delay?.state === 'known' && delay.value === 'selective') return { delay: disagreeing };
+  const least = endsOf(device.rating)?.[0] ?? Number.POSITIVE_INFINITY;
+  if (least <= neverSelective && delay?.state === 'known' && delay.value === 'selective') return { delay: disagreeing };
   if (delay !== undefined) return { delay };
   return small
     ? { delay: known('general'), by: 'no delay stated; up to 30 mA there is no selective device' }
