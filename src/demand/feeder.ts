@@ -11,6 +11,7 @@ import {
 } from '../core/index.js';
 import type { Board, Installation, Run } from '../installation/index.js';
 import { conditionally, dwellingsBelow, outletsBelow, pathTo, refuseUnsound } from '../installation/index.js';
+import { stillSound } from '../installation/problems.js';
 import { type Amperes, amperes, CalculationError, type Metres } from '../units/index.js';
 import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
@@ -142,7 +143,9 @@ export function feederDemandAsSaid(
   const { meteredDemand: _, ...supply } = installation.supply;
   const demandAt = (part: Run, on: Sheet): Demand => {
     const ahead: Board = { kind: 'board', id: `ahead of ${run.id}`, complete: known(true), runs: [part] };
-    const ofPart = demandOfCase(rules, demandCase({ supply, board: ahead }), forPart(rules, options), on);
+    // a part of what is in order
+    const of = stillSound(installation, { supply, board: ahead });
+    const ofPart = demandOfCase(rules, demandCase(of), forPart(rules, options), on);
     return smaller(ofPart, byMeterOfSupply(rules, installation, ahead, options), run, on);
   };
   const demand = demandAt(run, sheet);
