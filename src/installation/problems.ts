@@ -253,9 +253,6 @@ export class Names {
   }
 }
 
-/** Boards one behind another; the board of each floor of a tower may hang on that of the floor below. */
-const MOST_BEHIND = 100;
-
 /** A board with the way to it; a path is put together only where something is wrong. */
 interface Met {
   readonly board: Board;
@@ -274,8 +271,13 @@ const pathOf = (met: Met): Where => {
 /**
  * Everything for which an installation is refused, each with its path.
  * @param names names that are used elsewhere
+ * @param mostBehind how many boards may stand one behind another
  */
-export function installationProblems(installation: Installation, names = new Names()): readonly Problem[] {
+export function installationProblems(
+  installation: Installation,
+  names = new Names(),
+  mostBehind = Number.POSITIVE_INFINITY,
+): readonly Problem[] {
   const problems: Problem[] = [];
   const sayAt =
     (at: () => Where): Say =>
@@ -301,8 +303,8 @@ export function installationProblems(installation: Installation, names = new Nam
     recordProblems('board', board, say);
     if (!isRecord(board)) continue;
     boards.add(board);
-    if (here.behind > MOST_BEHIND) {
-      say([], `${NOT_COVERED}more than ${MOST_BEHIND} boards one behind another`, 'not-covered');
+    if (here.behind > mostBehind) {
+      say([], `${NOT_COVERED}more than ${mostBehind} boards one behind another`, 'not-covered');
       continue;
     }
     if (board.kind !== 'board') say(['kind'], `is ${shown(board.kind)}; it is board`, 'not-allowed');

@@ -20,6 +20,12 @@ import type { Problem } from '../units/index.js';
 import { withAllWanted } from './installed.js';
 import { type Survey, type VehicleNeed, type WantedPoint, type WorkFacts, workLabels } from './survey.js';
 
+/**
+ * Boards one behind another: a plan looks at each with all before it. The board of each floor of a tower may hang on that of
+ * the floor below.
+ */
+const MOST_BEHIND = 100;
+
 /** Smallest current that a charge point offers by its control pilot, A. */
 const LEAST_OFFERED = 6;
 
@@ -126,7 +132,7 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
   if (!isRecord(survey)) return [{ path: [], id: 'wrong-kind', message: `is ${shown(survey)}; a survey is due` }];
   const { installation, wanted } = survey;
   const names = new Names();
-  const problems = installationProblems(installation, names).map(inInstallation);
+  const problems = installationProblems(installation, names, MOST_BEHIND).map(inInstallation);
   const say: Say = (path, message, id) => void problems.push(problemAt(path, message, id));
   for (const key of ['about', 'code', 'options', 'work'] as const)
     if (!isRecord(survey[key])) say([key], `is ${shown(survey[key])}; an object is due`, 'wrong-kind');

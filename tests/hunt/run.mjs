@@ -82,7 +82,9 @@ function write() {
     );
 }
 for (const milliseconds of passes) {
-  for (const file of files) {
+  // those that have seen least come first
+  const inTurn = [...files].sort((a, b) => stateOf(a).fewest - stateOf(b).fewest);
+  for (const file of inTurn) {
     if (left() <= 0 || stateOf(file).fewest >= seeds) continue;
     writeFileSync(log, '');
     writeFileSync(state, JSON.stringify({ seen: seen.get(file), from: before.get(file)?.fewest ?? 0 }));
