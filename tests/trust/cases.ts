@@ -71,12 +71,14 @@ const houses: readonly Installation[] = [
 
 /**
  * What a designer chooses, which no survey finds: an arrangement of the point (of what is left out the test of choices
- * shows what is taken), and the devices of a circuit that is new.
+ * shows what is taken), and of a circuit that is new the devices and how many cables there are.
  */
 const chosen = (house: Installation, { name, path }: Found): boolean => {
   if (name === 'chargePoint.earthing') return true;
-  if (name !== 'run.residual') return false;
-  const run = path.slice(0, -1).reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house);
+  if (name !== 'run.residual' && name !== 'cable.parallel') return false;
+  const run = path
+    .slice(0, name === 'run.residual' ? -1 : -2)
+    .reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house);
   return (run as { existing?: boolean }).existing !== true;
 };
 
