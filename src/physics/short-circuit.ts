@@ -360,7 +360,7 @@ export function splitImpedance(impedance: number, resistanceOverReactance: numbe
  * ```ts
  * import { lineNeutralFault, warmed } from 'ohmwright/physics';
  *
- * const source = { name: 'supply', line: { resistance: 0.2, reactance: 0.05 } };
+ * const source = { name: 'supply', line: { resistance: 0.2, reactance: 0.05 }, neutral: { resistance: 0, reactance: 0 } };
  * const cable = { name: 'cable', line: { resistance: 0.0616, reactance: 0 }, neutral: { resistance: 0.0616, reactance: 0 } };
  * const cold = { lineVoltage: 400, voltageFactor: 1.1, elements: [source, cable] };
  * const hot = { lineVoltage: 400, voltageFactor: 0.95, elements: [source, warmed(cable, 70)] };

@@ -50,10 +50,9 @@ test('a board that is tapped along a riser is as far away as its tap: as at the 
     [10, [10]],
     [14, [10, 4]],
     [28, [10, 18]],
-    [40, [10, 18]],
   ] as const)
     expect(figures(riser([floor('low', at), floor('high')]), 'ev of low')).toEqual(
-      figures(riser([floor('low', 99), floor('high')], lengths), 'ev of low'),
+      figures(riser([floor('low', at), floor('high')], lengths), 'ev of low'),
     );
 });
 

@@ -30,7 +30,7 @@ export interface Outcome {
 
 /** The elements and attributes that reports are made of; anything else came from a text. */
 const elements = new Set(
-  'html head meta title style body article nav a h1 h2 h3 h4 p strong ul ol li table caption thead tbody tr th td span pre figure figcaption svg desc path rect circle ellipse text g defs pattern'.split(
+  'html head meta title style body article nav a h1 h2 h3 h4 p sub strong ul ol li table caption thead tbody tr th td span pre figure figcaption svg desc path rect circle ellipse text g defs pattern'.split(
     ' ',
   ),
 );

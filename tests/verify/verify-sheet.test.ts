@@ -82,11 +82,20 @@ describe('tampered sheets', () => {
   });
 
   test('every eleventh change of drawn sheets', { timeout: 240_000 }, () => {
-    const all = [11, 12, 13, 14].flatMap((seed) =>
-      [...tampered(drawn(seed > 12, seed))].filter((_, i) => i % 11 === seed % 11),
-    );
-    expect(all.length).toBeGreaterThan(500);
-    expect(all.filter((t) => verifySheet(t.sheet).ok).map((t) => t.what)).toEqual([]);
+    let tried = 0;
+    for (const seed of [11, 12, 13, 14]) {
+      const sheet = drawn(seed > 12, seed);
+      const asideOf = (s: SheetDocument) =>
+        verifySheet(s).takenAsStated.filter(({ message }) => message.includes('stands aside')).length;
+      const aside = asideOf(sheet);
+      for (const t of [...tampered(sheet)].filter((_, i) => i % 11 === seed % 11)) {
+        tried++;
+        // of two results of one check, which of them stands aside is taken as stated, and told
+        const told = /due\.\d+\.verdict/.test(t.what) && asideOf(t.sheet) >= Math.max(1, aside);
+        expect([t.what, verifySheet(t.sheet).ok && !told]).toEqual([t.what, false]);
+      }
+    }
+    expect(tried).toBeGreaterThan(500);
   });
 });
 

@@ -124,7 +124,7 @@ function inGarage(survey: Survey, change: Partial<Board>): Survey {
 test('a feeder whose demand is not known is not designed anew', () => {
   const [feeder] = garage.installation.board.runs.filter((r) => r.feeds.some((o) => o.kind === 'board'));
   const plan = (worst: unknown) => ({
-    feeders: [{ run: feeder?.id, overall: { verdict: 'fail' }, demand: { worst }, beside: [] }],
+    feeders: [{ run: feeder?.id, overall: { verdict: 'fail' }, demand: { run: feeder?.id, worst }, beside: [] }],
   });
   const larger = allRemedies.find(
     (r) => /feeder/i.test(r.title) && ways(r.id, garage, failed('x'), plan(amperes(70))).length > 0,
