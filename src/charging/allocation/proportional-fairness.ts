@@ -4,7 +4,7 @@ import { chargingByNode, type Moment, type TreeOrder } from '../network/tree-ord
 import { programme } from '../optimum/lexicographic-simplex.js';
 import { factor, frontsOf, solveFactored } from '../optimum/tree-elimination.js';
 import type { Filling } from './progressive-filling.js';
-import { EXACT_UNBALANCE_POINTS, withSides } from './unbalance.js';
+import { EXACT_UNBALANCE_POINTS, INTERIOR, withSides } from './unbalance.js';
 
 /** A limit behind one node: what an ampere counts by its lines, and what all may come to beside the floors. */
 interface Limit {
@@ -16,9 +16,6 @@ interface Limit {
 }
 
 const ofLines = /* @__PURE__ */ (() => [leansOf([1, 0, 0]), leansOf([0, 1, 0]), leansOf([0, 0, 1])])();
-
-/** Limits on unbalance that leave nothing either way have no inside for the method: they get this much, A. */
-const INTERIOR = 1e-7;
 
 /** A point that cannot get this much, A, gets nothing. */
 const SHUT = 1e-5;

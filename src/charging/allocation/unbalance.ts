@@ -144,6 +144,12 @@ function raiseWithin(order: TreeOrder, moment: Moment, filling: Raising, balance
   for (let k = 0; k < size; k++) x[members[k]!] = x[members[k]!]! + raised[k]!;
 }
 
+/** Limits on unbalance that leave nothing either way have no inside for the method of sharing: they get this much, A. */
+export const INTERIOR = 1e-7;
+
+/** Rounds in which currents are lowered by no more than what is exceeded. */
+const PATIENCE = 200;
+
 /**
  * Lowers currents until no limit on unbalance nor of a neutral is exceeded: each time on the line that leads, the points
  * with the highest current over weight first, down to their floor and, if that is not enough, to nothing.
@@ -155,7 +161,10 @@ export function lowerToBalance(
   x: Float64Array,
   { weight, floor, step }: { weight: Float64Array; floor: Float64Array; step: number },
 ): void {
+  let rounds = 0;
   for (let over = exceededBalance(order, moment, x); over; over = exceededBalance(order, moment, x)) {
+    // limits of several nodes may each lead to the next, for ever, by what the method of sharing leaves open
+    if (++rounds > PATIENCE && over.excess <= 2 * INTERIOR) return;
     const { v, lean } = over.balance;
     const leaning: number[] = [];
     for (let i = order.first[v]!; i < order.end[v]!; i++) if (x[i]! > 0 && lean[order.mask[i]!]! > 0) leaning.push(i);
@@ -169,7 +178,9 @@ export function lowerToBalance(
     else if (step > 0) x[top] = Math.max(floor[top]!, stepFrom(x[top]!, step, -1));
     else {
       const by = above.map((i) => lean[order.mask[i]!]!);
-      lowerLevel({ x, which: above, weight, floor }, by, over.excess);
+      // and where it is more, by more at a time
+      const more = 2 ** Math.max(0, Math.floor((rounds - PATIENCE) / (4 * order.allBalances.length)));
+      lowerLevel({ x, which: above, weight, floor }, by, over.excess * more);
     }
   }
 }
