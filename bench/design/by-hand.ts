@@ -191,10 +191,13 @@ function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Res
   const ofOne = (d: ResidualDevice) => isPrompt(d) && known(d.rating) <= 0.03 && (d.pointsServed ?? 1) <= 1;
   const isOwn =
     (point.residual !== undefined && ofOne(point.residual)) || upstream.some((u) => u.alone && ofOne(u.device));
+  // one inside, of which nobody says whether it is there, may be the one that does it
+  const insideOpen = !point.residual && !(point.noResidual && known(point.noResidual));
+  const orOpen = (r: Result): Result => (r.verdict === 'fail' && insideOpen ? open(r.check) : r);
   results.push(
     ofThirty('residual-current-rating', device),
-    holds('residual-current-type', seesSmooth(device, point)),
-    holds('residual-current-poles', known(device.opensAllLive)),
+    orOpen(holds('residual-current-type', seesSmooth(device, point))),
+    orOpen(holds('residual-current-poles', known(device.opensAllLive))),
     holds('residual-current-one-per-point', isOwn),
   );
 }

@@ -57,6 +57,7 @@ const behindFeeder = (run: Run, length = 14, rating: Amperes = amperes(50)): Run
       kind: 'board',
       noResidual: known(true),
       id: 'garage board',
+      complete: known(true),
       conditionalRating: known(amperes(10_000)),
       rating: known(amperes(63)),
       surgeProtection: known(false),
@@ -149,26 +150,32 @@ export function drawnHouse(seed: number): Installation {
       ? { residual: { ...residual, position: 'inside-equipment', pointsServed: 1, type: known(pick('A', 'B')) } }
       : {}),
   };
+  // of an RCBO its residual current part is described
+  const ahead = [
+    {
+      ...residual,
+      position: 'origin-of-circuit' as const,
+      type: known(pick('AC', 'A', 'F', 'B')),
+      rating: known(milliamperes(pick(10, 30, 100))),
+      delay: known('general'), // one whose delay is set decides nothing until it is read
+      opensAllLive: known(pick(true, true, false)),
+      bidirectional: known(pick(true, false)),
+    },
+  ].slice(pick(0, 0, 0, 1));
   const run: Run = {
     ...circuit,
     device: {
       ...circuit.device,
-      kind: known({ standard: pick('EN 60898', 'EN 61009'), type: pick('B', 'C', 'D') }),
+      kind: known({
+        standard: ahead.length === 0 ? 'EN 60898' : pick('EN 60898', 'EN 61009'),
+        type: pick('B', 'C', 'D'),
+      }),
       rating: known(amperes(pick(16, 20, 32, 40, 50))),
       breakingCapacity: known(amperes(pick(3000, 6000, 10_000))),
     },
     cable: { ...cable, area: known(squareMillimetres(pick(2.5, 4, 6, 10, 16))) },
     stretches,
-    residual: [
-      {
-        ...residual,
-        type: known(pick('AC', 'A', 'F', 'B')),
-        rating: known(milliamperes(pick(10, 30, 100))),
-        delay: known('general'), // one whose delay is set decides nothing until it is read
-        opensAllLive: known(pick(true, true, false)),
-        bidirectional: known(pick(true, false)),
-      },
-    ].slice(pick(0, 0, 0, 1)),
+    residual: ahead,
     feeds: [point],
   };
   const feeder = pick(true, false) ? { length: pick(3, 14, 40), rating: amperes(pick(40, 50, 63)) } : undefined;
