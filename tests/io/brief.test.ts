@@ -124,6 +124,10 @@ describe('a brief survey', () => {
     expect(read({ indoors: '12 m', mainFuse: '80 A' }).questions).toEqual([]);
   });
 
+  it('names the question of a count that cannot be', () => {
+    expect(problemsOf({ circuitsBeside: '0' }).map((p) => p.path)).toEqual([['circuitsBeside']]);
+  });
+
   it('ends in a survey, or in problems of its questions, whatever is answered', () => {
     const ids = questionnaire().map((q) => q.id);
     const answer = fc.oneof(

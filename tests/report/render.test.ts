@@ -148,9 +148,9 @@ describe('a report', () => {
     fc.assert(
       fc.property(nasty, (text) => {
         // the same tags whatever the text, but for the class that a verdict names
-        const found = tags(renderHtml(everyText(`x${text}`), text)).map((t) =>
-          t.replace(/class="v v-[^"]*"/, 'class="v v-plain"'),
-        );
+        const found = tags(renderHtml(everyText(`x${text}`), text))
+          .map((t) => t.replace(/class="v v-[^"]*"/, 'class="v v-plain"'))
+          .filter((t) => !/^<\/?sub>$/.test(t)); // x_0 is a symbol with its index
         expect(found).toEqual(plain);
         expect(renderMarkdown(everyText(`x${text}`).slice(0, 6))).not.toMatch(/<[a-z!/]/i);
       }),

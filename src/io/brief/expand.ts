@@ -389,7 +389,9 @@ function readFull(full: Part): Survey {
     throw invalidInput(
       'the brief survey',
       error.detail.problems.map((p) => {
-        const id = questionOf(pathText(p.path))?.id ?? '';
+        // the value of a fact is asked for as the fact
+        const fact = p.path.at(-1) === 'known' ? p.path.slice(0, -1) : p.path;
+        const id = (questionOf(pathText(p.path)) ?? questionOf(pathText(fact)))?.id ?? '';
         return asked.has(id) ? { ...p, path: [id] } : p;
       }),
     );
