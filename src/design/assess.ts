@@ -52,15 +52,14 @@ export function assess(
 ): Assessment {
   const said = assessAsSaid(code, installation, runId, options);
   const judged = judgedConditionally(installation, said.judged, (bare) => judgedAgain(said, bare));
-  const conditions = conditionsOf(
-    installation,
-    judged.flatMap((j) => j.results),
-  );
   const { over } = said;
-  const assessment = assessmentOf(said.working, judged, said.figures, (overall) => ({
-    ...(conditions.length > 0 ? { conditions } : {}),
-    ...(over ? { ranges: rangeReport(over.circuit, over.checks, overall.verdict, said.judged) } : {}),
-  }));
+  const assessment = assessmentOf(said.working, judged, said.figures, (results, { verdict }) => {
+    const conditions = conditionsOf(installation, results);
+    return {
+      ...(conditions.length > 0 ? { conditions } : {}),
+      ...(over ? { ranges: rangeReport(over.circuit, over.checks, verdict, said.judged) } : {}),
+    };
+  });
   if (sheet) {
     const assumed = [...new Set(assessment.overall.conditional.flatMap((r) => r.conditions ?? []))];
     if (over) writeCorners(over.circuit, said.whole, sheet, assumed);

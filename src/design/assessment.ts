@@ -103,7 +103,7 @@ export function assessmentOf(
   { code, run }: Working,
   judged: readonly AspectResults[],
   figures: () => CircuitFigures,
-  besides: (overall: Overall) => Pick<Assessment, 'conditions' | 'ranges'>,
+  besides: (results: readonly CheckResult[], overall: Overall) => Pick<Assessment, 'conditions' | 'ranges'>,
 ): Assessment {
   const results = judged.flatMap((j) => j.results);
   const cautions = new Set<string>();
@@ -126,7 +126,7 @@ export function assessmentOf(
     },
     gaps: eachOnce(gapsOf(results)),
     cautions: [...cautions, ...(code.attested?.remarks ?? [])],
-    ...besides(whole),
+    ...besides(results, whole),
   };
 }
 

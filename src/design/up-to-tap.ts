@@ -1,13 +1,10 @@
-import { between, known } from '../core/index.js';
+import { between, endsOf, known } from '../core/index.js';
 import type { Board, Path, Run } from '../installation/index.js';
 import { metres } from '../units/index.js';
 
 /** What a length is at most, m; a length that is not known has no end. */
-const mostOf = ({ length }: Run['stretches'][number]): number =>
-  length.state === 'known' ? length.value : length.state === 'between' ? length.most : Number.POSITIVE_INFINITY;
-
-const leastOf = ({ length }: Run['stretches'][number]): number =>
-  length.state === 'known' ? length.value : length.state === 'between' ? length.least : 0;
+const mostOf = ({ length }: Run['stretches'][number]): number => endsOf(length)?.[1] ?? Number.POSITIVE_INFINITY;
+const leastOf = ({ length }: Run['stretches'][number]): number => endsOf(length)?.[0] ?? 0;
 
 /**
  * A ring as the way to a board along it: both legs in parallel. Of a ring a quarter of its length counts, as at its farthest

@@ -10,7 +10,7 @@ export interface HalfHourProfile {
   readonly capacity: VoltAmperes;
 }
 
-const HALF_HOURS = 48;
+const IN_A_DAY = 48;
 const KVA = 1000;
 
 /**
@@ -30,8 +30,8 @@ export function halfHourProfile(
   voltage: Volts,
 ): HalfHourProfile {
   const rest = lineConductors.reduce((sum, line) => sum + existing(board, line), 0) * voltage;
-  const sums = Array.from({ length: HALF_HOURS }, () => 0);
-  const counted = Array.from({ length: HALF_HOURS }, () => 0);
+  const sums = Array.from({ length: IN_A_DAY }, () => 0);
+  const counted = Array.from({ length: IN_A_DAY }, () => 0);
   const lines = lineConductors.map((line) => through(board, line));
   for (const [k, minute] of minutes.entries()) {
     const at = Math.floor((((minute % 1440) + 1440) % 1440) / 30);

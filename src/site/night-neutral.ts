@@ -1,5 +1,5 @@
 import { neutralOf } from '../charging/network/balance.js';
-import { isMissing } from '../core/index.js';
+import { endsOf, isMissing } from '../core/index.js';
 import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds } from '../units/index.js';
 import { least } from './night-vehicles.js';
@@ -22,8 +22,7 @@ export interface NightNeutral {
 /** What everything draws on a line at a board and behind it, step by step, A. */
 export type Through = (board: Board, line: Line) => readonly number[];
 
-const statedOf = ({ thirdHarmonic: t }: Run): number | undefined =>
-  t === undefined || t.state === 'unknown' ? undefined : t.state === 'known' ? t.value : t.most;
+const statedOf = ({ thirdHarmonic }: Run): number | undefined => endsOf(thirdHarmonic)?.[1];
 
 /**
  * The neutrals ahead of boards in a night. A load control that sees lines holds no neutral back: what is above the rating of

@@ -324,6 +324,7 @@ export function nightOf(
     gaps: unjudged,
   } = busy ? loadOf(installation, stated, standing, busy, demand) : { load: undefined, over: [], gaps: [] };
   const once = eachOnce([...gaps, ...open, ...unjudged]);
+  const flows = busy && throughOf(all, busy, demand);
   return {
     vehicles: stated.map((v) => ({
       point: v.point.id,
@@ -335,12 +336,12 @@ export function nightOf(
     about,
     ...(load ? { load } : {}),
     over,
-    neutrals: busy ? neutralsOf(installation, [...boards.values()], throughOf(all, busy, demand), STEP) : [],
-    ...(busy
+    neutrals: flows ? neutralsOf(installation, [...boards.values()], flows, STEP) : [],
+    ...(busy && flows
       ? {
           halfHours: halfHourProfile(
             installation.board,
-            throughOf(all, busy, demand),
+            flows,
             demand,
             busy.minutes,
             installation.supply.nominalVoltage,

@@ -128,3 +128,21 @@ export function parseQuantity<U extends CanonicalUnit>(text: string, unit: U): Q
   const { factor } = spelling;
   return quantity(factor < 1 ? number / Math.round(1 / factor) : number * factor, unit);
 }
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+/** A day as it is written in English: 21 September 2026; months from 1. */
+export const writtenDay = (year: number, month: number, day: number): string => `${day} ${months[month - 1]} ${year}`;

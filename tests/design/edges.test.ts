@@ -5,44 +5,23 @@ import { judgeReadings } from '../../src/design/judge-readings.js';
 import { atLeast } from '../../src/design/planned-reading.js';
 import { rangesOf } from '../../src/design/ranges.js';
 import { regions } from '../../src/design/regions.js';
-import { testSheet } from '../../src/design/test-sheet.js';
 import {
   amperes,
   assess,
   between,
   celsius,
   known,
-  milliamperes,
   missing,
   ohms,
   permitted,
-  type Run,
   type Stretch,
   type Supply,
   unknown,
 } from '../../src/index.js';
-import { caseOf, chargePoint, circuit, house, load, stretch } from '../support/house.js';
+import { circuit, house, load, stretch } from '../support/house.js';
+import { sheetOf } from '../support/test-sheet.js';
 
 const code = bs7671('2018+A2:2022');
-const sheetOf = (change: Partial<Run>, supply: Partial<Supply> = {}) =>
-  testSheet({
-    code,
-    circuit: caseOf(
-      house(
-        [
-          circuit({
-            residual: [{ position: 'origin-of-circuit', type: known('A'), rating: known(milliamperes(30)) }],
-            feeds: [{ ...chargePoint, directCurrentDetection: known(true) }],
-            ...change,
-          }),
-        ],
-        supply,
-      ),
-      'ev',
-    ),
-    testTemperature: celsius(10),
-    electronics: 'disconnected',
-  });
 
 test('the prospective current is held against the larger of own and declared breaking capacity, BS 7671 434.5.1', () => {
   const limit = (conditional: number | undefined) =>

@@ -2,7 +2,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { bs7671 } from '../../src/codes/bs7671/code.js';
 import { judgeReadings } from '../../src/design/judge-readings.js';
-import { testSheet } from '../../src/design/test-sheet.js';
 import {
   assess,
   celsius,
@@ -15,36 +14,18 @@ import {
   type Supply,
   unknown,
 } from '../../src/index.js';
-import { caseOf, chargePoint, circuit, house, load, stretch } from '../support/house.js';
+import { circuit, house, load, stretch } from '../support/house.js';
 import { smallCode } from '../support/small-code.js';
+import { sheetOf } from '../support/test-sheet.js';
 
-const code = bs7671('2018+A2:2022');
-const sheetOf = (supply: Partial<Supply> = {}, change: Partial<Run> = {}) =>
-  testSheet({
-    code,
-    circuit: caseOf(
-      house(
-        [
-          circuit({
-            residual: [{ position: 'origin-of-circuit', type: known('A'), rating: known(milliamperes(30)) }],
-            feeds: [{ ...chargePoint, directCurrentDetection: known(true) }],
-            ...change,
-          }),
-        ],
-        supply,
-      ),
-      'ev',
-    ),
-    testTemperature: celsius(10),
-    electronics: 'disconnected',
-  });
+const _code = bs7671('2018+A2:2022');
 const said = (sheet: ReturnType<typeof sheetOf>, readings: Record<string, number>) =>
   judgeReadings(sheet, readings).contradictions.map((c) => c.id);
 
 describe('readings against each other', () => {
   it('Z_e may read above its design by a fifth of it or by 0.05 Ω, whichever is more', () => {
     const of = (designed: number, read: number) =>
-      said(sheetOf({ externalImpedance: known(ohms(designed)) }), { externalLoop: read });
+      said(sheetOf({}, { externalImpedance: known(ohms(designed)) }), { externalLoop: read });
     // 0.05 Ω is more than a fifth of 0.1 Ω, and less than a fifth of 0.35 Ω
     expect([of(0.1, 0.14), of(0.1, 0.16)]).toEqual([[], ['external-above-design']]);
     expect([of(0.35, 0.41), of(0.35, 0.43)]).toEqual([[], ['external-above-design']]);
@@ -53,7 +34,7 @@ describe('readings against each other', () => {
 
   it('a fall under load is as calculated, more than that, or more than circuit and supply account for', () => {
     const of = (loadedVoltage: number, change: Partial<Run> = {}) =>
-      said(sheetOf({}, change), { voltage: 240, loadedVoltage });
+      said(sheetOf(change), { voltage: 240, loadedVoltage });
     // 20 m, 32 A, 7.3 mV/A/m: about 4 V cold; the supply may fall by 5 % of 230 V
     expect([of(239), of(232), of(215)]).toEqual([
       [],
@@ -67,7 +48,7 @@ describe('readings against each other', () => {
 
   it('a prospective current of more than twice the earth fault current is wrong on one phase, of four times on three', () => {
     const of = (prospective: number, supply: Partial<Supply>) =>
-      said(sheetOf(supply), { prospective, externalLoop: 0.23 }).includes('prospective-beyond-loop');
+      said(sheetOf({}, supply), { prospective, externalLoop: 0.23 }).includes('prospective-beyond-loop');
     // 230 V over 0.23 Ω: 1000 A to earth; a fault between lines meets two of three phases
     expect([of(1900, {}), of(2100, {})]).toEqual([false, true]);
     for (const phases of [known(3 as const), unknown('look')])
@@ -103,7 +84,7 @@ describe('readings against each other', () => {
         delay: known('selective' as const),
       },
     ];
-    const reading = sheetOf({}, { residual })
+    const reading = sheetOf({ residual })
       .tests.flatMap((t) => t.readings)
       .find((r) => r.id === 'residual1At1');
     expect(reading?.limits.map((l) => [l.kind, l.amount?.value])).toEqual([

@@ -1,7 +1,7 @@
 /** What a small change of the readers went unnoticed by, once. */
 import { describe, expect, it, test } from 'vitest';
 import { bs7671Tables } from '../../src/codes/bs7671/index.js';
-import { hasCode, type Problem, pathsOf } from '../../src/index.js';
+import { pathsOf } from '../../src/index.js';
 import {
   briefColumns,
   csvText,
@@ -13,17 +13,8 @@ import {
   usualDefaults,
 } from '../../src/io/index.js';
 import { ticksFor } from '../../src/report/index.js';
+import { problemsOf } from '../support/problems.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
-
-function problemsOf(read: () => unknown): readonly Problem[] {
-  try {
-    read();
-  } catch (error) {
-    if (hasCode(error, 'invalid-input')) return error.detail.problems;
-    throw error;
-  }
-  return [];
-}
 
 /** Ten answers or so, with others in their place. */
 const brief = (change: Readonly<Record<string, unknown>> = {}) =>

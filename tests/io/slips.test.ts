@@ -1,6 +1,5 @@
 /** Slips in documents: where each stands, what it is called, and what would be right. */
 import { describe, expect, it, test } from 'vitest';
-import { hasCode, type Problem } from '../../src/index.js';
 import {
   migrate,
   readBrief,
@@ -10,18 +9,10 @@ import {
   surveyJsonSchema,
   usualDefaults,
 } from '../../src/io/index.js';
+import { problemsOf } from '../support/problems.js';
 import { type Json, surveyDocument } from '../support/surveys.js';
 
 type Tree = { [key: string]: Json };
-function problemsOf(read: () => unknown): readonly Problem[] {
-  try {
-    read();
-  } catch (error) {
-    if (hasCode(error, 'invalid-input')) return error.detail.problems;
-    throw error;
-  }
-  return [];
-}
 /** The invented easy home with what stands at a path replaced. */
 function home(path: string, value: Json): Json {
   const document = structuredClone(surveyDocument('easy-home')) as Tree;

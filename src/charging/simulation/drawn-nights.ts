@@ -10,6 +10,7 @@ import {
 import { type Inspection, inspection, isObject } from '../network/refuse.js';
 import type { ChargingSession, FillingBattery } from '../time/sessions.js';
 import { uniformOf } from '../time/start-delay.js';
+import { valueAlong } from '../time/straight-lines.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 import { simulate } from './simulate.js';
 
@@ -126,15 +127,6 @@ function refuse(question: NightsQuestion): void {
   inspectSimulation({ ...input, sessions: [] });
 }
 
-const at = (list: Quantiles<number>, share: number): number => {
-  const next = Math.max(
-    1,
-    list.findIndex(([s]) => s >= share),
-  );
-  const [[s, a], [t, b]] = [list[next - 1], list[next]] as [readonly [number, number], readonly [number, number]];
-  return a + ((b - a) * (share - s)) / (t - s);
-};
-
 /** Probability that a binomial count is at most so many. */
 function atMost(count: number, of: number, share: number): number {
   if (share <= 0) return 1;
@@ -211,11 +203,11 @@ export function drawnNights(question: NightsQuestion): DrawnNights {
     const here = vehicles.flatMap((v, k): readonly { readonly k: number; readonly session: ChargingSession }[] => {
       const draw = (what: string) => uniformOf(seed, `${night}/${v.point}/${what}`);
       if (draw('comes') >= v.comes) return [];
-      const [arrives, leaves] = [at(v.arrives, draw('arrives')), at(v.leaves, draw('leaves'))];
+      const [arrives, leaves] = [valueAlong(v.arrives, draw('arrives')), valueAlong(v.leaves, draw('leaves'))];
       // who leaves before it would come does not charge
       if (leaves <= arrives) return [];
       const { battery, most, vehicleLines } = v;
-      const drawnEnergy = at(v.energy, draw('energy'));
+      const drawnEnergy = valueAlong(v.energy, draw('energy'));
       const energy = battery ? Math.min(drawnEnergy, battery.holds) : drawnEnergy;
       const session: ChargingSession = {
         id: v.point,

@@ -177,10 +177,11 @@ export function dispatchOf(
   const mayLeave = (v: number, p: number, charging: Float64Array): number => {
     let least = Number.POSITIVE_INFINITY;
     for (let w = v; w >= 0; w = parent[w]!) {
-      const most = exportAt.get(w);
+      const k = sourcesAt.get(w);
+      if (k === undefined) continue;
       // solar power of a node ahead gives way itself
-      const own = w === v ? 0 : solarAt(w, p);
-      if (most !== undefined) least = Math.min(least, most + base[3 * w + p]! + charging[3 * w + p]! + own);
+      const own = w === v ? 0 : solar[k]![p as 0 | 1 | 2];
+      least = Math.min(least, exportOf(all[k]!) + base[3 * w + p]! + charging[3 * w + p]! + own);
     }
     return least;
   };
@@ -198,11 +199,7 @@ export function dispatchOf(
   /** What nodes ahead of the sources cannot count on, because the node may not export it, A. */
   const withheld = all.map(() => [0, 0, 0]);
   const feeding = new Float64Array(base.length);
-  const exportAt = new Map(all.map((r) => [r.v, exportOf(r)]));
-  const solarAt = (v: number, p: number): number => {
-    const k = all.findIndex((r) => r.v === v);
-    return k < 0 ? 0 : solar[k]![p as 0 | 1 | 2];
-  };
+  const sourcesAt = new Map(all.map((r, k) => [r.v, k]));
   /** Enters what the sources add, with what their batteries can give. */
   const enter = (give: (r: Running) => number) => {
     base.set(plain);

@@ -3,7 +3,7 @@ import type { PerLine } from '../network/network.js';
 import { inspection, inspectLines, isObject } from '../network/refuse.js';
 import { aheadAt, DAY, inspectCalendar, type LocalCalendar } from './calendar.js';
 import type { RepeatingProfile } from './profiles.js';
-import type { Weekday } from './windows.js';
+import { WEEK, type Weekday } from './windows.js';
 
 /** What may be taken in some months, on some days, in some hours. @inline */
 export interface CapacityTerm {
@@ -19,15 +19,13 @@ export interface CapacityTerm {
   readonly current: PerLine;
 }
 
-const WEEK: readonly Weekday[] = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'];
-
 /** Whether a term holds at a local moment of a day. */
 function holds({ months, days, from = seconds(0), to = seconds(DAY) }: CapacityTerm, day: Date, time: number): boolean {
   const inHours = from <= to ? time >= from && time < to : time >= from || time < to;
   return (
     inHours &&
     (months === undefined || months.includes(day.getUTCMonth() + 1)) &&
-    (days === undefined || days.includes(WEEK[day.getUTCDay()] as Weekday))
+    (days === undefined || days.includes(WEEK[(day.getUTCDay() + 6) % 7] as Weekday))
   );
 }
 

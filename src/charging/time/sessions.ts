@@ -1,7 +1,8 @@
 import type { Amperes, Ratio, Seconds, WattHours } from '../../units/index.js';
 import type { ChargingNetwork } from '../network/network.js';
 import { type Inspection, inspectName, isObject } from '../network/refuse.js';
-import { courseProblem, type PowerCourse, shareAt } from './taper.js';
+import { valueAlong } from './straight-lines.js';
+import { courseProblem, type PowerCourse } from './taper.js';
 
 /** A battery that takes less as it fills. @inline */
 export interface FillingBattery {
@@ -35,7 +36,7 @@ export interface ChargingSession {
 
 /** Current that a battery takes on each line once it has received some energy at the point, A. */
 export const acceptedBy = ({ holds, onArrival, peak, course }: FillingBattery, received: number): number =>
-  peak * shareAt(course, Math.min(1, onArrival + received / holds));
+  peak * valueAlong(course, Math.min(1, onArrival + received / holds));
 
 function inspectBattery(
   battery: FillingBattery,

@@ -70,14 +70,6 @@ export function courseProblem(course: PowerCourse): string | undefined {
     : 'must rise from a state of charge of 0 to 1, its shares above 0 and at most 1';
 }
 
-/** The share of a course at a state of charge. */
-export function shareAt(course: PowerCourse, state: number): number {
-  const next = course.findIndex(([s]) => s >= state);
-  if (next <= 0) return (course[next < 0 ? course.length - 1 : 0] as PowerCourse[number])[1];
-  const [[s, p], [t, q]] = [course[next - 1], course[next]] as [PowerCourse[number], PowerCourse[number]];
-  return p + ((q - p) * (state - s)) / (t - s);
-}
-
 /** A vehicle at a point whose power falls as it fills. */
 export interface TaperedCharge {
   /** Energy that the battery holds, Wh, above 0. */

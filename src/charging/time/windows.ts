@@ -37,7 +37,8 @@ export type ChargingHours =
   /** In these windows only: in order of time, none before the end of the one ahead of it. */
   | { readonly kind: 'windows'; readonly windows: readonly TimeWindow[]; readonly delay?: RandomDelay };
 
-const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+/** The days of a week in their order. */
+export const WEEK: readonly Weekday[] = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 
 /**
  * Whether a time lies in peak hours; a period's first second does, its last end does not.

@@ -1,4 +1,5 @@
 import type { Gap, Provenance } from '../../core/index.js';
+import { writtenDay } from '../../units/text.js';
 
 /** Editions of BS 7671 that this library tells apart, by year and latest amendment. */
 export type Edition = '2018' | '2018+A1:2020' | '2018+A2:2022' | '2018+A3:2024' | '2018+A4:2026';
@@ -133,22 +134,7 @@ export function editionGap(edition: Edition): Gap | undefined {
   };
 }
 
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 function written(date: string): string {
-  const [year, month, day] = date.split('-').map(Number);
-  return `${day} ${months[(month ?? 1) - 1]} ${year}`;
+  const [year = 0, month = 0, day = 0] = date.split('-').map(Number);
+  return writtenDay(year, month, day);
 }

@@ -2,6 +2,7 @@ import type { Route } from '../../demand/connection.js';
 import type { BeforeWork } from '../../site/before-work.js';
 import type { OptionPlan } from '../../site/index.js';
 import type { Task } from '../../site/work-rules.js';
+import { writtenDay } from '../../units/text.js';
 import { longWords } from './long.js';
 import { pictureWords } from './pictures.js';
 import { sheetWords } from './sheet.js';
@@ -12,21 +13,6 @@ type Decided = OptionPlan['overall']['verdict'];
 const counted = (n: number, one: string, several: string): string => (n === 1 ? one : several);
 
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
-
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
 
 /** The sign before an amount of a currency; its code where it has none here. */
 const signs: Readonly<Record<string, string>> = { GBP: '£', EUR: '€', USD: '$' };
@@ -241,7 +227,7 @@ const english = {
     met: (n: number) => `${n} ${counted(n, 'condition is', 'conditions are')} met.`,
   },
   /** A day as people write it, from year, month and day. */
-  day: (year: number, month: number, day: number) => `${day} ${months[month - 1]} ${year}`,
+  day: writtenDay,
   judged: (reference: string | undefined, day: string, code: string, invented: boolean) =>
     `${invented ? 'Invented example. ' : ''}${reference ? `${reference}, surveyed` : 'Surveyed'} ${day}, judged by ${code}.`,
   notInstallation:

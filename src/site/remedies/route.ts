@@ -125,8 +125,8 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
 /** The feeder designed anew for what it has to carry, its cable of the same kind where that is made for the way. */
 function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
   const found = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand;
-  const demand = found?.worst;
-  if (!found || demand === undefined || isMissing(demand) || feeder.device.kind.state !== 'known') return undefined;
+  if (!found || isMissing(found.worst) || feeder.device.kind.state !== 'known') return undefined;
+  const { worst: demand } = found;
   // what is not made for the ground is not laid there again
   const methods = code.methodsFor?.(feeder);
   const unfit = feeder.stretches.some(

@@ -34,8 +34,10 @@ export const socketBehindDevice = /* @__PURE__ */ statement({
 /** Largest current for hours from a BS 1363 socket-outlet, A: custom. */
 const HOURS_BS1363 = 10;
 
-const largest = ({ setting }: ChargePoint): number | undefined =>
-  setting.state === 'known' ? setting.value : setting.state === 'between' ? setting.most : undefined;
+const largest = ({ setting }: ChargePoint): number | undefined => endsOf(setting)?.[1];
+
+const ratingAsked = () =>
+  missing({ kind: 'fact', fact: 'rating of the socket-outlet', obtain: 'its marking: 16 A or 32 A' });
 
 /** What the socket-outlet carries for hours, A. */
 function forHours({ socket, socketRating }: ChargePoint): Known<number> {
@@ -43,14 +45,13 @@ function forHours({ socket, socketRating }: ChargePoint): Known<number> {
     return missing({ kind: 'fact', fact: 'kind of the socket-outlet', obtain: 'BS 1363, or industrial to EN 60309' });
   if (socket.value === 'BS 1363') return HOURS_BS1363;
   if (socketRating?.state === 'known') return socketRating.value;
-  return missing({ kind: 'fact', fact: 'rating of the socket-outlet', obtain: 'its marking: 16 A or 32 A' });
+  return ratingAsked();
 }
 
 /** Whether the device of the circuit is no larger than the socket-outlet. */
 function protectedByDevice({ socketRating }: ChargePoint, { rating }: OvercurrentDevice): Known<boolean> {
   const [socket, device] = [endsOf(socketRating), endsOf(rating)];
-  if (!socket)
-    return missing({ kind: 'fact', fact: 'rating of the socket-outlet', obtain: 'its marking: 16 A or 32 A' });
+  if (!socket) return ratingAsked();
   const open = missing({ kind: 'fact', fact: 'rating of the device of the socket-outlet', obtain: 'its marking' });
   if (!device) return open;
   return device[1] <= socket[0] ? true : device[0] > socket[1] ? false : open;

@@ -1,5 +1,5 @@
 import { chosen, each, holds, set, weigh } from '../../../calculation/index.js';
-import { isMissing, type Known, missing, statement } from '../../../core/index.js';
+import { endsOf, isMissing, type Known, missing, statement } from '../../../core/index.js';
 import type { Stretch } from '../../../installation/index.js';
 import { ofCircuit, ofSection } from '../../iec-family/places.js';
 
@@ -59,11 +59,11 @@ function inGround({ name, method, containment }: Stretch): Known<boolean> {
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
-  if (depth?.state === 'known') return depth.value >= CUSTOMARY;
-  if (depth?.state === 'between' && depth.least >= CUSTOMARY) return true;
-  if (depth?.state === 'between' && depth.most < CUSTOMARY) return false;
+  const ends = endsOf(depth);
+  if (ends && ends[0] >= CUSTOMARY) return true;
+  if (ends && ends[1] < CUSTOMARY) return false;
   // a duct under a floor or a drive is protected by what lies on it
-  if (containment === 'duct' && depth?.state !== 'between') return true;
+  if (containment === 'duct' && !ends) return true;
   return missing({ kind: 'fact', fact: `depth of ${name}`, obtain: 'measure it, before the trench is filled' });
 }
 
