@@ -164,7 +164,7 @@ export function lowerToBalance(
   let rounds = 0;
   for (let over = exceededBalance(order, moment, x); over; over = exceededBalance(order, moment, x)) {
     // limits of several nodes may each lead to the next, for ever, by what the method of sharing leaves open
-    if (++rounds > PATIENCE && over.excess <= 2 * INTERIOR) return;
+    if (++rounds > PATIENCE && step === 0 && over.excess <= 2 * INTERIOR) return;
     const { v, lean } = over.balance;
     const leaning: number[] = [];
     for (let i = order.first[v]!; i < order.end[v]!; i++) if (x[i]! > 0 && lean[order.mask[i]!]! > 0) leaning.push(i);
