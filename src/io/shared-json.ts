@@ -104,7 +104,7 @@ export function readSharedJson(text: string): unknown {
     const entries = Object.entries(v);
     const [first] = entries;
     if (entries.length === 1 && first?.[0] === '=') {
-      const part = made[first[1] as number];
+      const part = Number.isInteger(first[1]) ? made[first[1] as number] : undefined;
       return part === undefined ? refuse(path, `names part ${String(first[1])}, which does not stand before it`) : part;
     }
     return Object.fromEntries(entries.map(([k, inner]) => [unescaped(k), joined(inner, path)]));

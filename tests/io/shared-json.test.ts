@@ -46,6 +46,7 @@ describe('shared JSON', () => {
       'null',
       '{"format":"another/1","parts":[],"whole":1}',
       '{"format":"ohmwright-shared/1","parts":[{"=":0}],"whole":1}',
+      '{"format":"ohmwright-shared/1","parts":[],"whole":{"=":"length"}}',
       '{"format":"ohmwright-shared/1","parts":[],"whole":{"=":3}}',
     ])
       expect(() => readSharedJson(text), text).toThrow(expect.objectContaining({ code: 'invalid-input' }));
