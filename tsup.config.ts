@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { build, type Plugin, transform } from 'esbuild';
 import { transform as toRequire } from 'sucrase';
+import { minify } from 'terser';
 import { defineConfig, type Options } from 'tsup';
 import { briefJsonSchema, priceBookJsonSchema, surveyJsonSchema, workRulesJsonSchema } from './src/io/index.js';
 import { entries } from './tests/support/entries.js';
@@ -36,21 +37,19 @@ const plainNamespaces: Plugin = {
   },
 };
 
-/** What bundlers are told of a call, and what stands for it where the comments of a text are dropped. */
-const PURE = '/* @__PURE__ */ ';
-const MARK = 'pure$';
-
 /**
- * Makes the built ES modules small. They keep their names for who reads a trace, and their marks for bundlers, which ride on
- * the name that is called meanwhile: more than whitespace is not touched in them, since an import that is called by such a
- * name alone would count as unused.
+ * Makes the built ES modules small. Functions keep their names for who reads a trace, and calls their marks for bundlers, which
+ * the bundler's own pass drops with the comments.
  */
 async function small(): Promise<void> {
   for (const name of readdirSync('dist').filter((f) => f.endsWith('.js'))) {
-    const built = readFileSync(`dist/${name}`, 'utf8');
-    const marked = built.replaceAll(`${PURE}new `, `new ${MARK}`).replaceAll(PURE, MARK);
-    const { code } = await transform(marked, { charset: 'utf8', minifyWhitespace: true });
-    writeFileSync(`dist/${name}`, code.replaceAll(`new ${MARK}`, `${PURE}new `).replaceAll(MARK, PURE));
+    const { code } = await minify(readFileSync(`dist/${name}`, 'utf8'), {
+      module: true,
+      compress: false,
+      mangle: { keep_fnames: true },
+      format: { comments: false, preserve_annotations: true },
+    });
+    writeFileSync(`dist/${name}`, code ?? '');
   }
 }
 
