@@ -12,7 +12,20 @@ import { curveWords, deviceName, hasResidual, isFuse, sizeWords } from '../../in
 import { formatIn } from '../../units/index.js';
 import { englishWords, type ReportWords } from '../words/pages.js';
 import { END, headed, n, picture, text, WIDTH } from './picture.js';
-import { bar, breaker, disconnector, earth, fuse, loadEnd, meter, outlet, residual, ring, strokes } from './symbols.js';
+import {
+  bar,
+  breaker,
+  disconnector,
+  earth,
+  fork,
+  fuse,
+  loadEnd,
+  meter,
+  outlet,
+  residual,
+  ring,
+  strokes,
+} from './symbols.js';
 
 /** Height of a row, and room for its symbols, user units. */
 const ROW = 42;
@@ -115,7 +128,9 @@ function drawRow(
     known && isFuse(known) ? fuse(x + 10, y) : breaker(x + 10, y),
     own ? residual(x + 50, y) : '',
     run.ring
-      ? ring(x + 58, y, end)
+      ? boards.length > 0
+        ? fork(x + 58, y) + strokes(x + 72, y - 8, run.lines.length)
+        : ring(x + 58, y, end)
       : `<path class="ink" d="M${n(x + 40)} ${n(y)}H${n(end)}"/>${strokes(x + 72, y, run.lines.length)}`,
     `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 10)}"/>`,
     boards.length > 0 || run.ring
@@ -127,12 +142,41 @@ function drawRow(
     text(words, y + 12, shorten(details, room(words, 10.5)), 'font-size="10.5"'),
   );
   sheet.y += ROW;
-  // boards along a riser are tapped from one line
-  for (const board of boards) {
-    const inner = Math.min(x + IN, Math.max(x, DEEPEST));
-    sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(sheet.y + 4)}H${n(inner)}V${n(sheet.y + 12)}"/>`);
+  drawFed(sheet, [x, end], y, run, boards, wanted, depth);
+}
+
+/**
+ * The boards that a run feeds, one below the other, tapped from a line beside their busbars; a ring comes back to its
+ * device by a second line, and its boards stand in the order in which they are met.
+ */
+function drawFed(
+  sheet: Sheet,
+  [x, end]: readonly [number, number],
+  y: number,
+  { ring: closed }: Run,
+  boards: readonly Board[],
+  wanted: ReadonlySet<string>,
+  depth: number,
+): void {
+  if (boards.length === 0) return;
+  const inner = Math.min(x + IN, Math.max(x, DEEPEST));
+  // where there is no room beside the busbar, the line stays where the run ends
+  const [back, out] =
+    inner > x ? [x + 7, closed ? x + 13 : boards.length > 1 ? x + 10 : inner] : [end, closed ? end - 6 : end];
+  const first = sheet.y + (closed ? 8 : 4);
+  let last = first;
+  for (const board of closed ? [...boards].sort((a, b) => (a.at ?? 0) - (b.at ?? 0)) : boards) {
+    const tap = sheet.y + (closed ? 8 : 4);
+    last = tap;
+    sheet.parts.push(`<path class="ink" d="M${n(out)} ${n(tap)}H${n(inner)}V${n(tap + 8)}"/>`);
+    sheet.y = tap - 4;
     drawBoard(sheet, inner, board, wanted, depth + 1);
   }
+  sheet.parts.push(
+    closed
+      ? `<path class="ink" d="M${n(end - 24)} ${n(y + 8)}H${n(end - 8)}V${n(first)}H${n(out)}V${n(last + 6)}H${n(back)}V${n(first - 6)}H${n(end)}V${n(y - 8)}H${n(end - 24)}"/>`
+      : `<path class="ink" d="M${n(end)} ${n(y)}V${n(first)}H${n(out)}V${n(last)}"/>`,
+  );
 }
 
 /** A load control with its limit. */
@@ -144,12 +188,13 @@ function drawBoard(sheet: Sheet, x: number, board: Board, wanted: ReadonlySet<st
   const { parts, say } = sheet;
   const serving = board.residual ?? [];
   const whole = serving.filter((r) => !r.serves);
+  const name = board.at === undefined ? board.id : say.at(board.id, formatIn(board.at, 'm'));
   sheet.y += 12;
   parts.push(
     text(
       x + 14,
       sheet.y + 6,
-      shorten(depth > 0 && board.control ? `${board.id}, ${limiterWords(board, say)}` : board.id, room(x + 14, 12)),
+      shorten(depth > 0 && board.control ? `${name}, ${limiterWords(board, say)}` : name, room(x + 14, 12)),
       'font-weight="600"',
     ),
     ...whole.map(
