@@ -82,3 +82,18 @@ it('a ring of boards is drawn as one: it leaves its device, passes every board, 
   const [down = 0] = (loop ?? []).flatMap(([x, y], i) => ((loop?.[i + 1]?.[1] ?? y) - y > 100 ? [x] : []));
   expect(paths.filter((c) => c.length === 3 && c[0]?.[0] === down && (c[1]?.[0] ?? 0) > down)).toHaveLength(3);
 });
+it('ways side by side stand one below the other, each with its device, and end in one line to their board', () => {
+  const feeder = circuit({
+    id: 'first feeder',
+    beside: [{ ...circuit(), id: 'second feeder', stretches: [stretch()] }].map(({ id, device, stretches }) => ({
+      id,
+      device: { ...device, kind: known({ standard: 'BS 88-2' }) },
+      stretches,
+    })),
+    device: { ...circuit().device, kind: known({ standard: 'BS 88-2' }) },
+    feeds: [{ kind: 'board', id: 'barn', complete: known(true), runs: [] }],
+  });
+  const svg = oneLineDiagram(house([feeder]), 'Barn');
+  for (const name of ['first feeder', 'second feeder', 'barn']) expect(svg).toContain(`>${name}<`);
+  expect(svg.match(/fuse 32 A, BS 88-2, 2 × 6 mm²/g)).toHaveLength(2);
+});

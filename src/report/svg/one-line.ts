@@ -1,4 +1,5 @@
 import { runsOfNames } from '../../core/names.js';
+import { waysOf } from '../../installation/beside.js';
 import type {
   Board,
   ChargePoint,
@@ -81,8 +82,15 @@ function rowName({ id, feeds }: Run, say: Say): string {
   return fed === '' || id.includes(fed) || fed === id ? id : say.run(id, fed);
 }
 
+/** A run with what its row is called, and whether it ends where the row above it does. */
+interface Row {
+  readonly run: Run;
+  readonly name: string;
+  readonly joined?: true;
+}
+
 /** Rows of a board: runs to charge points that are alike, and named by numbers that count on, are one row. */
-function rowsOf(runs: readonly Run[], say: Say): readonly { readonly run: Run; readonly name: string }[] {
+function rowsOf(runs: readonly Run[], say: Say): readonly Row[] {
   const likeness = (r: Run): string | undefined =>
     r.feeds.length === 1 && r.feeds[0]?.kind === 'charge-point'
       ? [deviceWords(r.device, say), cableWords(r, say), r.lines.length].join()
@@ -103,19 +111,14 @@ function rowsOf(runs: readonly Run[], say: Say): readonly { readonly run: Run; r
   );
 }
 
-function drawRow(
-  sheet: Sheet,
-  x: number,
-  row: ReturnType<typeof rowsOf>[number],
-  wanted: ReadonlySet<string>,
-  depth: number,
-): void {
+function drawRow(sheet: Sheet, x: number, row: Row, wanted: ReadonlySet<string>, depth: number): void {
   const { run, name } = row;
   const { say } = sheet;
   const y = sheet.y + ROW / 2;
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   const { kind } = run.device;
   const known = kind.state === 'known' ? kind.value : undefined;
+  const ways = waysOf(run).slice(1);
   const own = (run.residual ?? []).some((r) => r.position === 'origin-of-circuit') || (known && hasResidual(known));
   const end = x + SYMBOLS - 14;
   const words = x + SYMBOLS + 4;
@@ -133,7 +136,7 @@ function drawRow(
         : ring(x + 58, y, end)
       : `<path class="ink" d="M${n(x + 40)} ${n(y)}H${n(end)}"/>${strokes(x + 72, y, run.lines.length)}`,
     `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 10)}"/>`,
-    boards.length > 0 || run.ring
+    boards.length > 0 || run.ring || row.joined
       ? ''
       : run.feeds.some((o) => o.kind === 'charge-point')
         ? outlet(end, y)
@@ -142,7 +145,10 @@ function drawRow(
     text(words, y + 12, shorten(details, room(words, 10.5)), 'font-size="10.5"'),
   );
   sheet.y += ROW;
-  drawFed(sheet, [x, end], y, run, boards, wanted, depth);
+  // further ways to the same board, each from its own device
+  for (const way of ways) drawRow(sheet, x, { run: { ...way, feeds: [] }, name: way.id, joined: true }, wanted, depth);
+  if (ways.length > 0) sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(y + ways.length * ROW)}"/>`);
+  drawFed(sheet, [x, end], y + ways.length * ROW, run, boards, wanted, depth);
 }
 
 /**
