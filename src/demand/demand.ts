@@ -2,7 +2,7 @@ import { type Gap, isMissing, type Known, missing, type Sheet, type Source, sile
 import { type Installation, isRecord, type Line, lineConductors, roleProblem, shown } from '../installation/index.js';
 import { type Amperes, amperes, type Problem, type VoltAmperes } from '../units/index.js';
 import { demandPowerOfLine } from './formulas.js';
-import { type DemandCase, type DemandControl, type DemandPoint, demandCase } from './loads.js';
+import { type DemandCase, type DemandControl, type DemandLoad, type DemandPoint, demandCase } from './loads.js';
 import type { Applicability, DemandMethod, DemandOptions } from './method.js';
 import { connectedLoad } from './methods/factors.js';
 import { generalMethods } from './methods/index.js';
@@ -87,45 +87,70 @@ interface Asked {
   readonly line: Line;
 }
 
-/** Demand on a line with one load control: what it does not see, and what it holds to its limit. */
-function withControl(control: DemandControl, { rules, method, c, options, line }: Asked, sheet: Sheet): Sheet {
-  const bound = sheet.part(`load control ${control.name} at ${control.board}`);
-  const isBelow = below(control.board);
+/** Demand on a line with load controls of which none stands behind another: what none sees, and what each holds to its limit. */
+function withControls(
+  controls: readonly DemandControl[],
+  { rules, method, c, options, line }: Asked,
+  sheet: Sheet,
+): Sheet {
   const points = pointsOn(c.points, line);
-  const held = points.filter((p) => control.controls.includes(p.id));
-  const free = points.filter((p) => !control.controls.includes(p.id));
-  const side = (title: string, inside: boolean) => {
-    const part = bound.part(title);
+  const behind = controls.map(({ board }) => below(board));
+  const side = (
+    title: string,
+    inside: (x: DemandLoad | DemandPoint) => boolean,
+    held: readonly string[],
+    on: Sheet,
+  ) => {
+    const part = on.part(title);
     const own = part.part('loads');
-    method.existing(
-      c.loads.filter((l) => isBelow(l) === inside),
-      line,
-      c,
-      options,
-      own,
-    );
-    const others = takePoints(
-      free.filter((p) => isBelow(p) === inside),
-      'existingDemand',
-      ', not under this control',
-      part,
-    );
+    method.existing(c.loads.filter(inside), line, c, options, own);
+    const free = points.filter((p) => inside(p) && !held.includes(p.id));
+    const others = takePoints(free, 'existingDemand', ', not under this control', part);
     part.gather('sum', 'existingDemand', 'existingDemand', [own, ...others]);
     return part;
   };
-  const whole = control.board === c.installation.board.id;
-  const rest = whole ? [] : [side('what the control does not see', false)];
-  const restDemand = bound.gather('sum', 'existingDemand', 'restDemand', rest);
-  const existingDemand = bound.gather('sum', 'existingDemand', 'existingDemand', [side('at its board', true)]);
-  const chargeCurrent = bound.gather(
-    'sum',
-    'chargeCurrent',
-    'chargeCurrent',
-    takePoints(held, 'chargeCurrent', ', under this control', bound),
-  );
-  const controlLimit = bound.given('controlLimit', control.limit, control.name);
-  bound.step(rules.withControl, { existingDemand, chargeCurrent, controlLimit, restDemand });
-  return bound;
+  // each holds its own on top of what the ones before it leave to pass
+  return controls.reduce((before, control, k) => {
+    const beside = controls.length > 1 ? ', beside others' : '';
+    const bound = sheet.part(`load control ${control.name} at ${control.board}${beside}`);
+    const whole = control.board === c.installation.board.id;
+    const unseen = (x: DemandLoad | DemandPoint) => behind.every((isBelow) => !isBelow(x));
+    const restDemand =
+      k > 0
+        ? bound.gather('sum', 'demand', 'restDemand', [before])
+        : bound.gather(
+            'sum',
+            'existingDemand',
+            'restDemand',
+            whole ? [] : [side('what the control does not see', unseen, control.controls, bound)],
+          );
+    const here = side('at its board', behind[k] as (typeof behind)[number], control.controls, bound);
+    const existingDemand = bound.gather('sum', 'existingDemand', 'existingDemand', [here]);
+    const held = takePoints(
+      points.filter((p) => control.controls.includes(p.id)),
+      'chargeCurrent',
+      ', under this control',
+      bound,
+    );
+    const chargeCurrent = bound.gather('sum', 'chargeCurrent', 'chargeCurrent', held);
+    const controlLimit = bound.given('controlLimit', control.limit, control.name);
+    bound.step(rules.withControl, { existingDemand, chargeCurrent, controlLimit, restDemand });
+    return bound;
+  }, sheet);
+}
+
+/** Sets of load controls that count together: each alone, the outermost side by side, and the innermost. */
+function controlSets(controls: readonly DemandControl[], c: DemandCase): readonly (readonly DemandControl[])[] {
+  const alone = controls.map((control) => [control]);
+  if (controls.length < 2) return alone;
+  const wayTo = ({ controls: held }: DemandControl) => c.points.find((p) => held.includes(p.id))?.boards ?? [];
+  const stands = (inner: DemandControl, outer: DemandControl) => {
+    const way = wayTo(inner);
+    return way.includes(outer.board) && way.indexOf(outer.board) < way.indexOf(inner.board);
+  };
+  const outermost = controls.filter((x) => !controls.some((y) => stands(x, y)));
+  const innermost = controls.filter((x) => !controls.some((y) => stands(y, x)));
+  return [...alone, ...[outermost, innermost].filter((set) => set.length > 1)];
 }
 
 /** Whether a control can lower the demand by this method; a text says why not. */
@@ -146,9 +171,8 @@ function demandOnLine(asked: Asked, sheet: Sheet): LineDemand {
   const points = takePoints(pointsOn(c.points, line), 'chargeCurrent', '', full);
   const charge = full.gather('sum', 'chargeCurrent', 'chargeCurrent', points);
   full.step(rules.withPoints, { existingDemand: existing, chargeCurrent: charge });
-  const bounds = c.controls
-    .filter((control) => standsInTheWay(control, method, c) === undefined)
-    .map((control) => withControl(control, asked, sheet));
+  const able = c.controls.filter((control) => standsInTheWay(control, method, c) === undefined);
+  const bounds = controlSets(able, c).map((set) => withControls(set, asked, sheet));
   const demand = sheet.gather('smallest', 'demand', 'demand', [full, ...bounds]);
   const nominalVoltage = sheet.given('nominalVoltage', c.installation.supply.nominalVoltage);
   const power = sheet.step(demandPowerOfLine, { demand, nominalVoltage });

@@ -9,6 +9,7 @@ import {
   stated,
   whenKnown,
 } from '../core/index.js';
+import { asOneWay } from '../installation/beside.js';
 import type { Board, Installation, Run } from '../installation/index.js';
 import { conditionally, dwellingsBelow, outletsBelow, pathTo, refuseUnsound } from '../installation/index.js';
 import { stillSound } from '../installation/problems.js';
@@ -133,7 +134,8 @@ export function feederDemandAsSaid(
   sheet: Sheet,
 ): FeederDemand {
   refuseUnsound(installation, demandProblems(rules, options));
-  const run = pathTo(installation, runId)?.run;
+  const found = pathTo(installation, runId)?.run;
+  const run = found && asOneWay(found);
   if (!run)
     throw new CalculationError('unknown-definition', `the installation has no run ${JSON.stringify(runId)}`, {
       kind: 'run',

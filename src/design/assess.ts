@@ -2,8 +2,10 @@ import { noOptions } from '../codes/option-problems.js';
 import type { AssessmentOptions, CircuitFigures, WiringCode } from '../codes/wiring-code.js';
 import type { CheckResult, Sheet } from '../core/index.js';
 import { once } from '../core/once.js';
-import { holdsRange, type Installation } from '../installation/index.js';
+import { holdsRange, type Installation, pathTo, type Run } from '../installation/index.js';
 import { type Assessment, assessmentOf, writeCircuit } from './assessment.js';
+import { ofOneWay, wayCases, worstOfWays } from './beside.js';
+import { circuitCase } from './circuit-case.js';
 import { conditionsOf, judgedConditionally } from './conditions.js';
 import { type OverRanges, overRanges, type Ranged, rangeReport, writeCorners } from './over-ranges.js';
 import { rangesOf } from './ranges.js';
@@ -51,6 +53,8 @@ export function assess(
   sheet?: Sheet,
 ): Assessment {
   const said = assessAsSaid(code, installation, runId, options);
+  const beside = sideBySide(installation, runId);
+  if (beside) return assessWays(code, installation, beside, said, sheet);
   const judged = judgedConditionally(installation, said.judged, (bare) => judgedAgain(said, bare));
   const { over } = said;
   const assessment = assessmentOf(said.working, judged, said.figures, (results, { verdict }) => {
@@ -70,6 +74,32 @@ export function assess(
     }
   }
   return assessment;
+}
+
+/** A run of a sound installation beside which others feed the same board. */
+const sideBySide = (installation: Installation, runId: string): Run | undefined => {
+  const run = pathTo(installation, runId)?.run;
+  return run?.beside?.length ? run : undefined;
+};
+
+/** Ways side by side, each judged with its share, and what is the same for all of them judged once. */
+function assessWays(code: WiringCode, installation: Installation, run: Run, together: Said, sheet?: Sheet): Assessment {
+  const { options } = together;
+  const judgedOf = (said: Said, of: Installation) =>
+    judgedConditionally(of, said.judged, (bare) => judgedAgain(said, bare));
+  const one = ofOneWay(options, run.id);
+  const ways = wayCases(installation, run, circuitCase(installation, run.id, options).designCurrent).map((way) => {
+    const said = assessAsSaid(code, way.installation, run.id, one);
+    if (sheet && !said.over) writeCircuit(said.working, sheet.part(way.name));
+    const judged = judgedOf(said, way.installation).filter(({ aspect }) => way.aspects.has(aspect));
+    return { name: way.name, judged };
+  });
+  if (sheet && !together.over) writeCircuit(together.working, sheet.part('All ways together'));
+  const judged = worstOfWays(judgedOf(together, installation), ways);
+  return assessmentOf(together.working, judged, together.figures, (results) => {
+    const conditions = conditionsOf(installation, results);
+    return conditions.length > 0 ? { conditions } : {};
+  });
 }
 
 /** A circuit judged by its facts as they are said, assumed ones like known ones. */
@@ -116,7 +146,11 @@ export const resultsAsSaid = (
   installation: Installation,
   runId: string,
   options: AssessmentOptions,
-): readonly CheckResult[] => assessAsSaid(code, installation, runId, options).judged.flatMap((j) => j.results);
+): readonly CheckResult[] => {
+  const said = assessAsSaid(code, installation, runId, options);
+  const beside = sideBySide(installation, runId);
+  return beside ? assessWays(code, installation, beside, said).results : said.judged.flatMap((j) => j.results);
+};
 
 /** The results with facts unknown that were assumed: what does not depend on them is not worked out again. */
 function judgedAgain(said: Said, bare: Installation): readonly AspectResults[] {

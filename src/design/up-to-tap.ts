@@ -1,4 +1,5 @@
 import { between, endsOf, known } from '../core/index.js';
+import { asOneWay } from '../installation/beside.js';
 import type { Board, Path, Run } from '../installation/index.js';
 import { metres } from '../units/index.js';
 
@@ -56,8 +57,12 @@ function upTo(feeder: Run, { at, id }: Board): Run {
   return { ...feeder, stretches };
 }
 
-/** The way to a run, each feeder no longer than to the board on the way that is tapped along it. */
+/** The way to a run: each feeder no longer than to the board on the way that is tapped along it, ways side by side as one. */
 export function upToTaps(path: Path): Path {
   const boards = path.boards.slice(1);
-  return { ...path, feeders: path.feeders.map((f, i) => upTo(f, boards[i] as Board)) };
+  return {
+    ...path,
+    run: asOneWay(path.run),
+    feeders: path.feeders.map((f, i) => upTo(asOneWay(f), boards[i] as Board)),
+  };
 }

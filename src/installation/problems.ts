@@ -4,6 +4,7 @@ import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
+import { hasResidual } from './marking.js';
 import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import type { Supply } from './supply.js';
@@ -207,6 +208,24 @@ function tapProblems({ stretches, feeds, ring }: Run, say: Say): void {
   }
 }
 
+/** What of ways side by side is not worked out. */
+function besideProblems({ ring, feeds, residual, device, beside = [] }: Run, say: Say): void {
+  const refused = (at: Where, what: string) => say(at, NOT_COVERED + what, 'not-covered');
+  const [board, ...more] = feeds;
+  if (ring) refused(['ring'], 'a ring beside which other ways run');
+  if (!isRecord(board) || board.kind !== 'board' || board.at !== undefined || more.length > 0)
+    refused(['feeds'], 'ways side by side that feed anything but one board at their end');
+  const kinds = [device, ...beside.map((way) => (isRecord(way) ? way.device : undefined))].map((d) => d?.kind);
+  if (
+    (residual?.length ?? 0) > 0 ||
+    kinds.some((k) => k?.state === 'known' && isRecord(k.value) && hasResidual(k.value))
+  )
+    refused(
+      ['residual'],
+      'residual current devices in ways side by side: neutrals do not share as lines do, so that they operate without a fault; put one ahead of the board',
+    );
+}
+
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
 export function runProblems(run: Run, of: readonly Line[], say: Say): undefined {
   recordProblems('run', run, say);
@@ -226,12 +245,14 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
     if (light > circuits)
       say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
   }
-  if (run.ring === true && run.feeds.some((o) => isRecord(o) && o.kind === 'board' && o.at === undefined))
-    say(
-      ['ring'],
-      `${NOT_COVERED}a ring to a board of which nobody says where along it the board stands; two cables side by side are in parallel`,
-      'not-covered',
-    );
+  for (const [j, o] of run.ring === true ? run.feeds.entries() : [])
+    if (isRecord(o) && o.kind === 'board' && o.at === undefined)
+      say(
+        ['feeds', j, 'at'],
+        `${NOT_COVERED}a ring to a board of which nobody says where along it the board stands: say after how many metres of cable from one end it is met. Two cables side by side to one board are no ring: of one device they are parallel, with devices of their own they stand beside each other`,
+        'not-covered',
+      );
+  if (Array.isArray(run.beside) && run.beside.length > 0) besideProblems(run, say);
   if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   return cores ? say(['cable', 'cores'], cores) : undefined;
@@ -318,6 +339,8 @@ export function installationProblems(
       const inRun: Say = (at, message, id) => say(['runs', i, ...at], message, id);
       runProblems(run, of, inRun);
       names.note('run', run, inRun);
+      for (const [k, way] of (isRecord(run) && Array.isArray(run.beside) ? run.beside : []).entries())
+        names.note('run', way, (at, message, id) => inRun(['beside', k, ...at], message, id));
       if (!isRecord(run) || !Array.isArray(run.feeds)) return;
       run.feeds.forEach((o: Outlet, j) => {
         if (isRecord(o) && o.kind === 'board')

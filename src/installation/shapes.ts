@@ -86,6 +86,7 @@ export const shapes = {
     residual: ['list?', 'residual'],
     noResidual: ['fact?', 'yes'],
     ring: ['plain?', 'yes'],
+    beside: ['list?', 'wayBeside'],
     existing: ['plain?', 'yes'],
     outOfUse: ['fact?', 'yes'],
     cable: ['plain', 'cable'],
@@ -94,6 +95,11 @@ export const shapes = {
     terminalTemperature: ['fact?', 'terminalTemperature'],
     bathOrShower: ['fact?', 'yes'],
     pointsShare: ['plain?', 'text'],
+  },
+  wayBeside: {
+    id: ['plain', 'text'],
+    device: ['plain', 'device'],
+    stretches: ['list', 'stretch'],
   },
   load: {
     id: ['plain', 'text'],

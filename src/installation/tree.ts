@@ -53,6 +53,15 @@ export interface Board {
 /** What a run feeds. */
 export type Outlet = Board | Load | ChargePoint;
 
+/** Another way from the same board to the same board, in like cable, with a device of its own. @inline */
+export interface WayBeside {
+  /** Unique name among the runs of the installation. */
+  readonly id: string;
+  readonly device: OvercurrentDevice;
+  /** Its route, from its origin. */
+  readonly stretches: readonly Stretch[];
+}
+
 /** A run: device, cable, stretches, and what it feeds. A feeder feeds a board, a circuit feeds loads or charge points. */
 export interface Run {
   /** Unique name within the installation. */
@@ -65,6 +74,8 @@ export interface Run {
   /** Of an existing run: whether somebody looked for such devices and found none; not known when absent and none is listed. */
   readonly noResidual?: Fact<boolean>;
   readonly ring?: boolean;
+  /** Of a feeder to one board: further ways to it in parallel, each with a device of its own; none when absent. */
+  readonly beside?: readonly WayBeside[];
   readonly existing?: boolean;
   /** Whether it is out of use and may be disconnected for good, so that its way is free; it is in use when absent. */
   readonly outOfUse?: Fact<boolean>;

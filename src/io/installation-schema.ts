@@ -252,6 +252,17 @@ const runSchema = record('run', {
   residual: may(z.array(residual).max(10)),
   noResidual: may(yes),
   ring: may(z.boolean()),
+  beside: may(
+    z
+      .array(
+        record('wayBeside', {
+          id: must(NAME),
+          device: must(device),
+          stretches: must(z.array(stretch).max(100)),
+        }),
+      )
+      .max(9),
+  ),
   existing: may(z.boolean()),
   outOfUse: may(yes),
   bathOrShower: may(yes),

@@ -115,7 +115,7 @@ function fallbackAsked(limiters: readonly LimiterAsked[]): readonly BeforeWork[]
   const open = limiters.flatMap(({ name, fallbackOpen }) => (fallbackOpen ? [name] : []));
   const [first] = open;
   if (first === undefined) return [];
-  const of = open.length === 1 ? `the ${first}` : `${open.length} load controls, ${first} to ${open.at(-1)},`;
+  const of = open.length === 1 ? `the ${first}` : `${open.length} load controls, ‘${first}’ to ‘${open.at(-1)}’,`;
   return [
     {
       id: 'limiter-fallback',

@@ -1,6 +1,7 @@
 import { overall, type Sheet } from '../core/index.js';
 import { feederDemandOf } from '../demand/feeder.js';
 import { assess } from '../design/index.js';
+import { waysOf } from '../installation/beside.js';
 import { type Installation, pathsOf, pathTo } from '../installation/index.js';
 import type { Applicable } from './applicable.js';
 import { atItsDemand } from './at-its-demand.js';
@@ -44,14 +45,18 @@ export function feederPlan(
   );
   const assessment = assess(code, installation, id, atItsDemand(survey, demand), part.part('Circuit'));
   const run = pathTo(installation, id)?.run;
+  // the board at the end is there once, however many ways lead to it
+  const ways = run ? waysOf(run).map((way, i) => (i === 0 ? way : { ...way, feeds: [] })) : [];
   return {
     run: id,
     demand,
     assessment,
     ...(run?.existing === false
       ? {
-          items: feederQuantitiesOf(run, survey.work, rules, sheet.part(`Quantities of ${id}`)),
-          hours: feederHoursOf(run, survey.work, rules),
+          items: ways.flatMap((way) =>
+            feederQuantitiesOf(way, survey.work, rules, sheet.part(`Quantities of ${way.id}`)),
+          ),
+          hours: feederHoursOf(ways, survey.work, rules),
         }
       : {}),
     overall: overall([...demand.results, ...assessment.results]),

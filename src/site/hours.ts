@@ -156,13 +156,13 @@ export function hoursOf(run: Run, work: WorkFacts, rules: WorkRules, needs: Item
   return list.done();
 }
 
-/** Hours by task for a new feeder, with the boards at its end. */
-export function feederHoursOf(run: Run, work: WorkFacts, rules: WorkRules): Hours {
+/** Hours by task for the ways of a new feeder, with the boards at its end. */
+export function feederHoursOf(ways: readonly Run[], work: WorkFacts, rules: WorkRules): Hours {
   const list = new TaskList(rules);
-  list.add('isolation, tails and protective device', 1, 'one for each circuit');
-  cableTasks(list, run, work);
-  const boards = run.feeds.filter((o) => o.kind === 'board');
+  list.add('isolation, tails and protective device', ways.length, 'one for each circuit');
+  for (const way of ways) cableTasks(list, way, work);
+  const boards = ways.flatMap((way) => way.feeds.filter((o) => o.kind === 'board'));
   if (boards.length > 0) list.add('board at the end of a feeder', boards.length, 'one for each board');
-  list.add('dead and live tests', 1, 'one for each circuit');
+  list.add('dead and live tests', ways.length, 'one for each circuit');
   return list.done();
 }

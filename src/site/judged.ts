@@ -15,6 +15,7 @@ import {
 import { notificationAsSaid } from '../demand/notification.js';
 import { resultsAsSaid } from '../design/assess.js';
 import { assess } from '../design/index.js';
+import { asOneWay } from '../installation/beside.js';
 import { conditionally, type Installation, pathsOf } from '../installation/index.js';
 import { amperes, type Millimetres, millimetres } from '../units/index.js';
 import { alikeRuns } from './alike.js';
@@ -89,7 +90,7 @@ function ofControls(
       const aheadWords = `the device of ${run.id}`;
       return controlResults(
         code,
-        { board, ahead: run.device, aheadWords, existing: found.existing },
+        { board, ahead: asOneWay(run).device, aheadWords, existing: found.existing },
         sheet.part(board.id),
       );
     }),

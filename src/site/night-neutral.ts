@@ -1,5 +1,6 @@
 import { neutralOf } from '../charging/network/balance.js';
 import { endsOf, isMissing } from '../core/index.js';
+import { asOneWay } from '../installation/beside.js';
 import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds } from '../units/index.js';
 import { least } from './night-vehicles.js';
@@ -41,7 +42,7 @@ export function neutralsOf(
       if (!board || run.lines.length !== 3) return [];
       const thirdHarmonic = statedOf(run);
       const [one = [], two = [], three = []] = lineConductors.map((line) => through(board, line));
-      const rating = least(`rating of the device of ${run.id}`, run.device.rating);
+      const rating = least(`rating of the device of ${run.id}`, asOneWay(run).device.rating);
       const limit = isMissing(rating) ? undefined : rating;
       let [peak, over] = [0, 0];
       for (const [k, a] of one.entries()) {

@@ -4,6 +4,7 @@ import { eachOnce } from '../core/each-once.js';
 import { type Fact, type Gap, isMissing, type Known } from '../core/index.js';
 import type { FeederDemand } from '../demand/feeder.js';
 import type { Adequacy } from '../demand/index.js';
+import { asOneWay } from '../installation/beside.js';
 import { type Board, type Installation, type Line, lineConductors, pathsOf, type Run } from '../installation/index.js';
 import { type Amperes, amperes, type Seconds, seconds, type WattHours, wattHours } from '../units/index.js';
 import { type HalfHourProfile, halfHourProfile } from './half-hour-profile.js';
@@ -198,7 +199,7 @@ function limitsOf(installation: Installation, vehicles: readonly Vehicle[]) {
   for (const b of boards) {
     const feeder = feeders.get(b.id);
     const ratings: [Fact<Amperes> | undefined, string][] = [
-      [feeder?.device.rating, `rating of the device of ${feeder?.id}`],
+      [feeder && asOneWay(feeder).device.rating, `rating of the device of ${feeder?.id}`],
       [b.mainSwitch?.rating, `rating of the main switch of ${b.id}`],
       [b.rating, `rating of ${b.id}`],
     ];

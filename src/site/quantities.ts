@@ -148,9 +148,15 @@ export function feederQuantitiesOf(
   for (const o of run.feeds)
     if (o.kind === 'board') {
       const rating = o.mainSwitch?.rating.state === 'known' ? `, main switch ${o.mainSwitch.rating.value} A` : '';
-      each('board', `distribution board ${o.id}${rating}`, 1, 'one at the end of the feeder', 'set');
+      each(
+        'board',
+        rating ? `distribution board${rating}` : `distribution board ${o.id}`,
+        1,
+        'one at the end of the feeder',
+        'set',
+      );
       if (o.surgeProtection?.state === 'known' && o.surgeProtection.value)
-        each('surge-protection', `surge protective device of ${o.id}`, 1, 'as the survey specifies');
+        each('surge-protection', 'surge protective device of a distribution board', 1, 'as the survey specifies');
     }
   each('labels', 'labels and notices', 1, 'one for each circuit', 'set');
   return items;

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { allocate, networkOf } from '../../src/charging/index.js';
-import { amperes, isMissing, known, ratio, unknown } from '../../src/index.js';
-import { chargePoint, circuit, house } from '../support/house.js';
+import { amperes, isMissing, known, metres, ratio, unknown } from '../../src/index.js';
+import { chargePoint, circuit, house, stretch } from '../support/house.js';
 import { perLine, problemsOf } from './networks.js';
 
 const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, runs });
@@ -97,4 +97,54 @@ test('the neutral of a feeder is a limit of its own', () => {
   expect(problemsOf(() => networkOf(house([garage], { phases: known(3) }), { neutral: 10 as never }))).toEqual([
     'options.neutral: must hold neutrals by name',
   ]);
+});
+
+test('a third harmonic that the installation states limits the neutral of its run without being said again', () => {
+  const stated = { ...garage, thirdHarmonic: known(ratio(0.4)) };
+  const shares = (run: typeof garage) => {
+    const network = networkOf(house([run], { phases: known(3) }));
+    if (isMissing(network)) throw new Error('gaps');
+    const [one, two] = allocate(network, { rule: 'max-min-amperes' }).points.map((p) => p.current as number);
+    return [one ?? 0, two ?? 0] as const;
+  };
+  const neutral = ([one, two]: readonly [number, number]) => Math.hypot(one, 0.4 * (one + 3 * two));
+  // 40 A on L1 shared by two: 20 A each, in the neutral 20 A and 0.4 x 80 A of third harmonics, 37.7 A; with 32 A the one
+  // on three lines alone makes 0.4 x 96 A = 38.4 A
+  expect(neutral(shares(stated))).toBeLessThanOrEqual(40);
+  const large = (run: typeof garage) => ({ ...run, device: { ...run.device, rating: known(amperes(63)) } });
+  // 63 A in whole amperes: 32 A and 31 A, in the neutral 32 A and 0.4 x 125 A: 59.4 A; by half of third harmonics it is limited
+  expect(shares(large(stated))).toEqual([32, 31]);
+  const half = { ...large(stated), thirdHarmonic: known(ratio(0.5)) };
+  const [one, two] = shares(half);
+  expect(Math.hypot(one, 0.5 * (one + 3 * two))).toBeLessThanOrEqual(63);
+  expect(one + two).toBeLessThan(63);
+});
+
+test('boards along one run share what its device carries', () => {
+  const board = (id: string) => boardOf(id, [circuit({ id: `circuit of ${id}`, feeds: [{ ...chargePoint, id }] })]);
+  const riser = circuit({
+    id: 'riser',
+    device: { ...circuit().device, rating: known(amperes(40)) },
+    feeds: [board('one'), board('two')],
+  });
+  const network = networkOf(house([riser]));
+  if (isMissing(network)) throw new Error('gaps');
+  // 2 x 32 A behind 40 A
+  expect(allocate(network, { rule: 'max-min-amperes' }).points.map((p) => p.current)).toEqual([20, 20]);
+});
+
+test('feeders side by side carry together what lets the first of their devices reach its rating', () => {
+  const fuse = (rating: number) => ({ kind: known({ standard: 'BS 88-2' } as const), rating: known(amperes(rating)) });
+  const route = (length: number) => [stretch({ length: known(metres(length)) })];
+  const feeder = circuit({
+    id: 'short way',
+    device: fuse(63),
+    stretches: route(20),
+    beside: [{ id: 'long way', device: fuse(63), stretches: route(60) }],
+    feeds: [boardOf('yard', [circuit({ feeds: [chargePoint] })])],
+  });
+  const network = networkOf(house([feeder]));
+  if (isMissing(network)) throw new Error('gaps');
+  // three quarters take the short way: 63 A / 0.75
+  expect(network.nodes.find((n) => n.id === 'yard')?.limit?.[0]).toBeCloseTo(84, 9);
 });

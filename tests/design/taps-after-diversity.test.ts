@@ -70,8 +70,8 @@ const along = (feeds: readonly Load[], options = optionsFor(feeds)) => {
 };
 
 const three = [floor('low', 5, 18), floor('middle', 5, 36), floor('high', 5)];
-/** After diversity 1.5 kW for each flat and 8 kW for all, at 0.95 on three lines, A. */
-const amps = (flats: number) => ((1.5 * flats + 8) * 1000) / 0.95 / 3 / 230;
+/** After diversity 1.5 kW for each flat and 8 kW for all, at 0.95, on the line that has most of the flats, A: of five two. */
+const amps = (flats: number) => (((1.5 * flats + 8) * 1000) / 0.95 / 230) * (Math.ceil(flats / 3) / flats);
 
 describe('a riser with flats along it', () => {
   test('has a demand at each place and beyond: fewer flats coincide more', () => {

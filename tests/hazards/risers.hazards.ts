@@ -65,6 +65,42 @@ const riser = (feeds: readonly Load[]): Told => {
   return { verdict: overall(own).verdict, results: own };
 };
 
+/** A fuse for the five flats of a floor by their demand after diversity, of which nobody allows for unbalance. */
+const topFloor = (phases: 1 | 3, rating: number): Told => {
+  const flats = floor('floor 6', 5, 30);
+  const own = {
+    ...flats,
+    dwellings: { ...(flats.dwellings as object), phases: known(phases, looked) } as Load['dwellings'],
+  };
+  const run = circuit({
+    id: 'top floor',
+    lines: all,
+    existing: true,
+    device: { kind: known({ standard: 'BS 88-2' }, looked), rating: known(amperes(rating), looked) },
+    cable: {
+      ...circuit().cable,
+      construction: 'multicore',
+      cores: 5,
+      protective: 'core',
+      area: known(squareMillimetres(16), looked),
+    },
+    stretches: [stretch({ length: known(metres(30), looked) })],
+    feeds: [own as Load],
+  });
+  const building = house([run], { phases: known(3, looked) });
+  const dwellings = { afterDiversity: { demand: watts(1500), constant: watts(8000), unbalance: ratio(1) } };
+  const demand = feederDemandOf(bs7671Demand, building, 'top floor', {
+    premises: 'other',
+    governing: 'after-diversity',
+    dwellings,
+  });
+  if (isMissing(demand.worst)) throw new Error('the demand is known here');
+  const options = atItsDemand({ options: {} } as unknown as Survey, demand);
+  const { results } = assess(bs7671('2018+A2:2022'), building, 'top floor', options);
+  const found = results.filter((r) => r.check === 'device-carries-load');
+  return { verdict: overall(found).verdict, results: found };
+};
+
 /** The drop at a charge point whose board stands a third along a ring of 16 mm². */
 const alongRing = (length: number): Told => {
   const board = (id: string, at: number): Board => ({
@@ -116,6 +152,23 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same flats on floors from 18 m up: the pieces above carry fewer of them.',
         told: () => riser([floor('floor 2', 5, 18), floor('floor 4', 5, 36), floor('floor 10', 5, 90)]),
+      },
+    },
+    {
+      id: 'five-flats-spread-over-three-lines',
+      title: 'Five flats of which each line is said to have five thirds',
+      harm: 'One line has two of the five flats and more than its fuse carries: it blows on the coldest evening.',
+      clause:
+        'British network design practice, N·ADMD and a constant, from memory; whole flats on three lines by counting',
+      mustNotSay: 'that a fuse of 25 A carries five single-phase flats of 15.5 kW',
+      check: 'device-carries-load',
+      unsafe: {
+        what: 'Five single-phase flats, 15.5 kW after diversity without an allowance for unbalance, 25 A: two flats draw 28.4 A.',
+        told: () => topFloor(1, 25),
+      },
+      sound: {
+        what: 'Five flats on three lines each: a third of it is 23.6 A.',
+        told: () => topFloor(3, 25),
       },
     },
     {

@@ -1,5 +1,6 @@
-import { type Fact, factValue, isMissing, type Known, type Missing, stated } from '../../core/index.js';
+import { endsOf, type Fact, factValue, isMissing, type Known, type Missing, stated } from '../../core/index.js';
 import { own } from '../../core/own.js';
+import { asOneWay } from '../../installation/beside.js';
 import {
   type Board,
   type ChargePoint,
@@ -28,7 +29,8 @@ export interface NetworkOptions {
   readonly unbalance?: Amperes;
   /**
    * Neutrals by node, the intake, boards and runs: the largest current of each, A, and the third harmonic over the line
-   * current, which adds up in it. A neutral as large as the lines is overloaded by third harmonics alone.
+   * current, which adds up in it. Of a run on three lines whose third harmonic is stated it is the rating of its device
+   * when absent: a neutral as large as the lines is overloaded by third harmonics alone.
    */
   readonly neutral?: Readonly<Record<string, { readonly limit: Amperes; readonly thirdHarmonic?: Ratio }>>;
 }
@@ -124,8 +126,10 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     return undefined;
   };
 
-  const ownOf = (id: string) => {
-    const neutral = own(options.neutral, id);
+  const ownOf = (id: string, through?: Run, rating?: Amperes) => {
+    const thirdHarmonic = through?.lines.length === 3 ? endsOf(through.thirdHarmonic)?.[1] : undefined;
+    const counts = thirdHarmonic !== undefined && thirdHarmonic > 0 && rating !== undefined;
+    const neutral = own(options.neutral, id) ?? (counts ? { limit: rating, thirdHarmonic } : undefined);
     return { worst: worstOf(id), neutralLimit: neutral?.limit, thirdHarmonic: neutral?.thirdHarmonic };
   };
 
@@ -136,25 +140,28 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
   const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
   nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance, ...ownOf(INTAKE) }));
 
-  const addBoard = (board: Board, parent: string, lines: readonly Line[], feeder: Amperes | undefined): void => {
+  const addBoard = (board: Board, parent: string, lines: readonly Line[], run?: Run, feeder?: Amperes): void => {
     const limit = limitOn(lines, [
       feeder,
       board.mainSwitch && read(`${board.id}.mainSwitch.rating`, board.mainSwitch.rating),
       board.rating && read(`${board.id}.rating`, board.rating),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
     ]);
-    nodes.push(nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), ...ownOf(board.id) }));
+    nodes.push(
+      nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), ...ownOf(board.id, run, feeder) }),
+    );
     for (const run of board.runs) addRun(run, board.id, lines);
   };
   const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {
     const fed = run.feeds.filter((outlet): outlet is ChargePoint => outlet.kind === 'charge-point');
     const boards = run.feeds.filter((outlet) => outlet.kind === 'board');
     if (fed.length === 0 && boards.length === 0) return;
-    const rating = read(`${run.id}.device.rating`, run.device.rating);
+    const rating = read(`${run.id}.device.rating`, asOneWay(run).device.rating);
     const used = lines.filter((line) => run.lines.includes(line));
-    for (const board of boards) addBoard(board, parent, used, rating);
-    if (fed.length === 0) return;
-    nodes.push(nodeOf(run.id, parent, limitOn(used, [rating]), ownOf(run.id)));
+    // several boards along a run share what its device carries
+    const shared = fed.length > 0 || boards.length > 1;
+    if (shared) nodes.push(nodeOf(run.id, parent, limitOn(used, [rating]), ownOf(run.id, run, rating)));
+    for (const board of boards) addBoard(board, shared ? run.id : parent, used, run, rating);
     for (const point of fed) {
       const setting = read(`${point.id}.setting`, point.setting);
       if (setting === undefined || rating === undefined) continue;
@@ -170,7 +177,7 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
       });
     }
   };
-  addBoard(installation.board, INTAKE, all, undefined);
+  addBoard(installation.board, INTAKE, all);
   return gaps.length > 0 ? { missing: gaps } : { nodes, points };
 }
 

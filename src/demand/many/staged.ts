@@ -97,13 +97,21 @@ function appliesTo(method: GroupMethod, c: DemandCase, options: DemandOptions): 
 }
 
 /** Share of the demand of a kind that a line takes: of each load by its power, the odd dwellings on this line. */
-function lineShareOf(method: GroupMethod, { loads }: Kind, line: Line, voltage: number): number {
+function lineShareOf(method: GroupMethod, { loads, group }: Kind, line: Line, voltage: number): number {
+  const allowance = Math.max(1, group.afterDiversity?.unbalance ?? 1);
   const powers = loads.map((l) => powerOf(l, voltage));
   const weights = powers.every((p): p is number => p !== undefined) ? powers : loads.map((l) => l.dwellings.count);
   const all = weights.reduce((a, b) => a + b, 0);
+  // a method that allows for unbalance spreads all of them as evenly as whole dwellings go, as far as its allowance is not enough
+  const spread = (lines: number) => {
+    const alike = loads.filter((l) => l.lines.length === lines && knownOf(l.dwellings.phases) !== 3);
+    const count = alike.reduce((sum, l) => sum + l.dwellings.count, 0);
+    return count > 0 ? Math.max(1 / lines, Math.ceil(count / lines) / count / allowance) : 1 / lines;
+  };
   const onIt = loads.reduce((sum, l, i) => {
     if (!l.lines.includes(line)) return sum;
-    const share = method.unbalanceIncluded ? 1 / l.lines.length : shareOfLine(l.dwellings, l.lines.length);
+    const { length } = l.lines;
+    const share = method.unbalanceIncluded ? spread(length) : shareOfLine(l.dwellings, length);
     return sum + share * (weights[i] as number);
   }, 0);
   return all > 0 ? Math.min(1, onIt / all) : 0;
@@ -115,7 +123,9 @@ function kindOnLine(method: GroupMethod, kind: Kind, line: Line, c: DemandCase, 
   const groupLineShare = part.given(
     'groupLineShare',
     ratio(lineShareOf(method, kind, line, voltage)),
-    method.unbalanceIncluded ? 'spread evenly: the method allows for unbalance' : 'the line that has most of them',
+    method.unbalanceIncluded
+      ? 'spread evenly, as far as whole dwellings and the allowance for unbalance go'
+      : 'the line that has most of them',
   );
   const nominalVoltage = part.given('nominalVoltage', voltage);
   if (method.unit === 'VA') return part.step(groupCurrentOfLine, { groupPower: found, groupLineShare, nominalVoltage });

@@ -78,6 +78,11 @@ rating | Rated power | site | Which rated power stands on its plate? | the plate
 impedanceVoltage | Impedance voltage | site | Which impedance voltage, in per cent, stands on its plate? | the plate | 4 % | -
 loss | Loss at rated current | maker | Which loss at rated current does its test sheet give? | the test sheet | 3.9 kW | Also called load loss or copper loss.
 
+= wayBeside
+id | Name | site | What is this way called? | - | second feeder | -
+device | Device | site | Which device stands at its start? | its front with the marking | - | -
+stretches | Route | site | How does it run, stretch by stretch? | - | - | In cable like that of the run.
+
 = transformerCable
 material | Metal | site | Copper or aluminium? | the marking of the cable | aluminium | -
 length | Length | site | How long is the cable from the transformer to the origin? | - | 40 m | -
@@ -170,6 +175,7 @@ device | Fuse or circuit-breaker | site | What protects the circuit? | the board
 residual | Residual current devices | site | Which residual current devices stand along it? | the board with its cover closed | - | -
 noResidual | No residual current device along it | site | Has somebody looked and found no residual current device along it? | the board with its cover closed | true | -
 ring | Ring | site | Is it a ring final circuit? | - | false | -
+beside | Ways beside it | site | Which other cables run beside it to the same board, each from a device of its own? | the devices at both boards | - | Of like cable, each with its own length.
 existing | Existing | site | Is it there already? | - | true | Of an existing circuit that feeds no board, cable and sections may be left out.
 outOfUse | Out of use | customer | Is the circuit out of use, so that its cable or way may be used anew? | - | false | -
 cable | Cable | site | Which cable is it? | the cable where it enters the board | - | -

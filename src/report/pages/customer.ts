@@ -8,7 +8,7 @@ import { type Block, caution, grid, heading, list, paragraph } from '../block.js
 import { fieldTitle } from '../plan-supply.js';
 import { hoursWords } from '../plan-work.js';
 import { factOf, obtainOf } from '../unknown.js';
-import { alike, controlsOf, namesOf, type Page, type PageOptions, page, settingOf } from './parts.js';
+import { alike, controlsOf, namesOf, type Page, type PageOptions, page, quotedNames, settingOf } from './parts.js';
 
 /** What a customer can answer or photograph; everything else is found out by the firm. */
 const forCustomer = (how: string | undefined): how is string =>
@@ -61,7 +61,10 @@ function get({ option, words: { customer: w }, words }: Page): readonly Block[] 
 }
 
 function where({ option, words: { customer: w }, words }: Page): readonly Block[] {
-  const boardOf = ({ run }: PointPlan): string => pathTo(option.installation, run.id)?.boards.at(-1)?.id ?? '';
+  const boardsOf = (points: readonly PointPlan[]): string => {
+    const boards = new Set(points.map(({ run }) => pathTo(option.installation, run.id)?.boards.at(-1)?.id ?? ''));
+    return boards.size > 1 ? quotedNames([...boards], words).join(', ') : [...boards].join('');
+  };
   const { outletHeight, mounting } = option.work;
   return [
     heading(2, w.where),
@@ -72,7 +75,7 @@ function where({ option, words: { customer: w }, words }: Page): readonly Block[
             kind.points.map((p) => p.point),
             words,
           ),
-          boardOf(kind.first),
+          boardsOf(kind.points),
           kind.first.run.stretches.map((s) => s.name),
         ),
       ),

@@ -1,4 +1,5 @@
-import { namesInShort } from '../../core/names.js';
+import { kindsOfNames, namesInShort } from '../../core/names.js';
+import { waysOf } from '../../installation/beside.js';
 import { pathTo, type Run } from '../../installation/index.js';
 import { separateResidual } from '../../installation/ordering.js';
 import type { Plan, PointPlan } from '../../site/index.js';
@@ -25,6 +26,7 @@ import {
   type Page,
   type PageOptions,
   page,
+  quotedNames,
   rangeOf,
   settingOf,
   worstOfEach,
@@ -73,8 +75,19 @@ function first({ option, words }: Page): readonly Block[] {
   ];
 }
 
+/** The lines that follow one another in every row of names, where rows are many and all of them go by turns. */
+function inTurn(points: readonly PointPlan[]): string | undefined {
+  const lineOf = new Map(points.map((p) => [p.point, linesOf(p.run)]));
+  const rows = kindsOfNames(points.map((p) => p.point)).map((row) => row.map((name) => lineOf.get(name) ?? ''));
+  const turn = rows[0]?.slice(0, 3) ?? [];
+  const all = rows.every((row) => row.length > 3 && row.every((l, k) => l === turn[k % 3]));
+  return rows.length > 2 && all && new Set(turn).size === 3 ? turn.join(', ') : undefined;
+}
+
 /** Line conductors of circuits: of many each line with what is on it. */
-function linesOver(points: readonly PointPlan[]): string {
+function linesOver(points: readonly PointPlan[], { installer: w }: ReportWords): string {
+  const turn = inTurn(points);
+  if (turn !== undefined) return w.inTurn(turn);
   const on = new Map<string, string[]>();
   for (const p of points) on.set(linesOf(p.run), [...(on.get(linesOf(p.run)) ?? []), p.point]);
   return points.length === 1
@@ -114,7 +127,7 @@ function circuit(
       // on a single phase there is nothing to choose
       ...(option.installation.supply.phases.state === 'known' && option.installation.supply.phases.value === 1
         ? []
-        : [w.lines(linesOver(points))]),
+        : [w.lines(linesOver(points, words))]),
       ...(lengths.length > 0 ? [w.longest(formatIn(Math.min(...lengths), 'm'))] : []),
     ]),
   ];
@@ -126,6 +139,12 @@ function setTogether(controls: ReturnType<typeof controlsOf>): readonly (readonl
   for (const { name, limit } of controls)
     if (limit.state === 'known') by.set(limit.value, [...(by.get(limit.value) ?? []), name]);
   return [...by];
+}
+
+/** Load controls by name; of many the first and the last. */
+function limitersOf(names: readonly string[], words: ReportWords): string {
+  const said = names.map((name) => words.said(name, 'control'));
+  return said.length > 4 ? words.installer.limiters(said.length, said[0] ?? '', said.at(-1) ?? '') : said.join('; ');
 }
 
 /** The sections of a route, lengths over all that run alike. */
@@ -200,19 +219,37 @@ function routes(kinds: readonly Alike[], of: Page): readonly Block[] {
   ];
 }
 
-/** Feeders that are yet to be installed. */
+/** Feeders that are yet to be installed, those of one cable and device together. */
 function feeders(of: Page): readonly Block[] {
   const { option, words } = of;
   const { installer: w, tester } = words;
-  return option.feeders.flatMap(({ run: id, alike: others = [], items }) => {
+  const kinds = new Map<
+    string,
+    { readonly said: readonly string[]; readonly names: string[]; readonly rows: (readonly string[])[] }
+  >();
+  for (const { run: id, alike: others = [], items } of option.feeders) {
     const run = items && pathTo(option.installation, id)?.run;
-    if (!run) return [];
-    return [
-      heading(3, [id, ...others].map(tester.circuit).join(', ')),
-      ...list([w.cable(cableOf(run, words)), w.device(protectionOf(run, words)), w.lines(linesOf(run))]),
-      ...grid('', w.routeHead, sections([run], of)),
-    ];
-  });
+    for (const [k, way] of (run ? waysOf(run) : []).entries()) {
+      const said = [w.cable(cableOf(way, words)), w.device(protectionOf(way, words)), w.lines(linesOf(way))];
+      const kind = kinds.get(said.join()) ?? { said, names: [], rows: [] };
+      const names = k === 0 ? [id, ...others] : [way.id];
+      kind.names.push(...names);
+      const name = quotedNames(names, words).join(', ');
+      kind.rows.push(...sections([way], of).map((row, i) => [i === 0 ? name : '', ...row]));
+      kinds.set(said.join(), kind);
+    }
+  }
+  return [...kinds.values()].flatMap(({ said, names, rows }) => [
+    heading(3, names.length === 1 ? tester.circuit(names[0] ?? '') : quotedNames(names, words).join(', ')),
+    ...list(said),
+    ...(names.length === 1
+      ? grid(
+          '',
+          w.routeHead,
+          rows.map((row) => row.slice(1)),
+        )
+      : grid('', [w.feeder, ...w.routeHead], rows)),
+  ]);
 }
 
 /** Advice that is not met, and cables for which a maker is asked first. */
@@ -279,7 +316,7 @@ export function installerPage(plan: Plan, options: PageOptions = {}): readonly B
         ...kinds.flatMap((kind) => circuit(kind, kinds.length > 1, of)),
         ...list(
           setTogether(controlsOf(option.installation)).map(([limit, names]) =>
-            w.limiter(names.map((name) => words.said(name, 'control')).join('; '), formatIn(limit, 'A')),
+            w.limiter(limitersOf(names, words), formatIn(limit, 'A')),
           ),
         ),
         ...feeders(of),

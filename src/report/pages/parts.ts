@@ -100,15 +100,18 @@ export function alike(points: readonly PointPlan[]): readonly Alike[] {
 /** Runs of names up to which each is written; of more the first and the last of all. */
 const MOST_RUNS = 8;
 
-/** Names, with runs of numbers as one: ‘bay 1’ to ‘bay 24’ (24). */
-export function namesOf(names: readonly string[], { several, points }: ReportWords): string {
+/** Names in quotes, with runs of numbers as one: ‘bay 1’ to ‘bay 24’ (24). */
+export function quotedNames(names: readonly string[], { several }: ReportWords): readonly string[] {
   const quoted = (name: string | undefined) => `‘${name ?? ''}’`;
   const runs = runsOfNames(kindsOfNames(names).flat());
-  const words = (runs.length > MOST_RUNS ? [runs.flat()] : runs).flatMap((run) =>
+  return (runs.length > MOST_RUNS ? [runs.flat()] : runs).flatMap((run) =>
     run.length > 2 ? [several(quoted(run[0]), quoted(run.at(-1)), run.length)] : run.map(quoted),
   );
-  return points(words, names.length);
 }
+
+/** Charge points by name, with runs of numbers as one. */
+export const namesOf = (names: readonly string[], words: ReportWords): string =>
+  words.points(quotedNames(names, words), names.length);
 
 const ranks: Readonly<Record<string, number>> = {
   fail: 0,

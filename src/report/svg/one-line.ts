@@ -1,4 +1,5 @@
 import { runsOfNames } from '../../core/names.js';
+import { waysOf } from '../../installation/beside.js';
 import type {
   Board,
   ChargePoint,
@@ -12,7 +13,20 @@ import { curveWords, deviceName, hasResidual, isFuse, sizeWords } from '../../in
 import { formatIn } from '../../units/index.js';
 import { englishWords, type ReportWords } from '../words/pages.js';
 import { END, headed, n, picture, text, WIDTH } from './picture.js';
-import { bar, breaker, disconnector, earth, fuse, loadEnd, meter, outlet, residual, ring, strokes } from './symbols.js';
+import {
+  bar,
+  breaker,
+  disconnector,
+  earth,
+  fork,
+  fuse,
+  loadEnd,
+  meter,
+  outlet,
+  residual,
+  ring,
+  strokes,
+} from './symbols.js';
 
 /** Height of a row, and room for its symbols, user units. */
 const ROW = 42;
@@ -68,8 +82,15 @@ function rowName({ id, feeds }: Run, say: Say): string {
   return fed === '' || id.includes(fed) || fed === id ? id : say.run(id, fed);
 }
 
+/** A run with what its row is called, and whether it ends where the row above it does. */
+interface Row {
+  readonly run: Run;
+  readonly name: string;
+  readonly joined?: true;
+}
+
 /** Rows of a board: runs to charge points that are alike, and named by numbers that count on, are one row. */
-function rowsOf(runs: readonly Run[], say: Say): readonly { readonly run: Run; readonly name: string }[] {
+function rowsOf(runs: readonly Run[], say: Say): readonly Row[] {
   const likeness = (r: Run): string | undefined =>
     r.feeds.length === 1 && r.feeds[0]?.kind === 'charge-point'
       ? [deviceWords(r.device, say), cableWords(r, say), r.lines.length].join()
@@ -90,19 +111,14 @@ function rowsOf(runs: readonly Run[], say: Say): readonly { readonly run: Run; r
   );
 }
 
-function drawRow(
-  sheet: Sheet,
-  x: number,
-  row: ReturnType<typeof rowsOf>[number],
-  wanted: ReadonlySet<string>,
-  depth: number,
-): void {
+function drawRow(sheet: Sheet, x: number, row: Row, wanted: ReadonlySet<string>, depth: number): void {
   const { run, name } = row;
   const { say } = sheet;
   const y = sheet.y + ROW / 2;
   const boards = run.feeds.filter((o): o is Board => o.kind === 'board');
   const { kind } = run.device;
   const known = kind.state === 'known' ? kind.value : undefined;
+  const ways = waysOf(run).slice(1);
   const own = (run.residual ?? []).some((r) => r.position === 'origin-of-circuit') || (known && hasResidual(known));
   const end = x + SYMBOLS - 14;
   const words = x + SYMBOLS + 4;
@@ -115,10 +131,12 @@ function drawRow(
     known && isFuse(known) ? fuse(x + 10, y) : breaker(x + 10, y),
     own ? residual(x + 50, y) : '',
     run.ring
-      ? ring(x + 58, y, end)
+      ? boards.length > 0
+        ? fork(x + 58, y) + strokes(x + 72, y - 8, run.lines.length)
+        : ring(x + 58, y, end)
       : `<path class="ink" d="M${n(x + 40)} ${n(y)}H${n(end)}"/>${strokes(x + 72, y, run.lines.length)}`,
     `<path class="ink" d="M${n(x)} ${n(y)}H${n(x + 10)}"/>`,
-    boards.length > 0 || run.ring
+    boards.length > 0 || run.ring || row.joined
       ? ''
       : run.feeds.some((o) => o.kind === 'charge-point')
         ? outlet(end, y)
@@ -127,12 +145,44 @@ function drawRow(
     text(words, y + 12, shorten(details, room(words, 10.5)), 'font-size="10.5"'),
   );
   sheet.y += ROW;
-  // boards along a riser are tapped from one line
-  for (const board of boards) {
-    const inner = Math.min(x + IN, Math.max(x, DEEPEST));
-    sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(sheet.y + 4)}H${n(inner)}V${n(sheet.y + 12)}"/>`);
+  // further ways to the same board, each from its own device
+  for (const way of ways) drawRow(sheet, x, { run: { ...way, feeds: [] }, name: way.id, joined: true }, wanted, depth);
+  if (ways.length > 0) sheet.parts.push(`<path class="ink" d="M${n(end)} ${n(y)}V${n(y + ways.length * ROW)}"/>`);
+  drawFed(sheet, [x, end], y + ways.length * ROW, run, boards, wanted, depth);
+}
+
+/**
+ * The boards that a run feeds, one below the other, tapped from a line beside their busbars; a ring comes back to its
+ * device by a second line, and its boards stand in the order in which they are met.
+ */
+function drawFed(
+  sheet: Sheet,
+  [x, end]: readonly [number, number],
+  y: number,
+  { ring: closed }: Run,
+  boards: readonly Board[],
+  wanted: ReadonlySet<string>,
+  depth: number,
+): void {
+  if (boards.length === 0) return;
+  const inner = Math.min(x + IN, Math.max(x, DEEPEST));
+  // where there is no room beside the busbar, the line stays where the run ends
+  const [back, out] =
+    inner > x ? [x + 7, closed ? x + 13 : boards.length > 1 ? x + 10 : inner] : [end, closed ? end - 6 : end];
+  const first = sheet.y + (closed ? 8 : 4);
+  let last = first;
+  for (const board of closed ? [...boards].sort((a, b) => (a.at ?? 0) - (b.at ?? 0)) : boards) {
+    const tap = sheet.y + (closed ? 8 : 4);
+    last = tap;
+    sheet.parts.push(`<path class="ink" d="M${n(out)} ${n(tap)}H${n(inner)}V${n(tap + 8)}"/>`);
+    sheet.y = tap - 4;
     drawBoard(sheet, inner, board, wanted, depth + 1);
   }
+  sheet.parts.push(
+    closed
+      ? `<path class="ink" d="M${n(end - 24)} ${n(y + 8)}H${n(end - 8)}V${n(first)}H${n(out)}V${n(last + 6)}H${n(back)}V${n(first - 6)}H${n(end)}V${n(y - 8)}H${n(end - 24)}"/>`
+      : `<path class="ink" d="M${n(end)} ${n(y)}V${n(first)}H${n(out)}V${n(last)}"/>`,
+  );
 }
 
 /** A load control with its limit. */
@@ -144,12 +194,13 @@ function drawBoard(sheet: Sheet, x: number, board: Board, wanted: ReadonlySet<st
   const { parts, say } = sheet;
   const serving = board.residual ?? [];
   const whole = serving.filter((r) => !r.serves);
+  const name = board.at === undefined ? board.id : say.at(board.id, formatIn(board.at, 'm'));
   sheet.y += 12;
   parts.push(
     text(
       x + 14,
       sheet.y + 6,
-      shorten(depth > 0 && board.control ? `${board.id}, ${limiterWords(board, say)}` : board.id, room(x + 14, 12)),
+      shorten(depth > 0 && board.control ? `${name}, ${limiterWords(board, say)}` : name, room(x + 14, 12)),
       'font-weight="600"',
     ),
     ...whole.map(

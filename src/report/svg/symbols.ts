@@ -39,6 +39,9 @@ export const ring = (x: number, y: number, end: number): string =>
   ink(
     `M${n(x - 18)} ${n(y)}H${n(x)}M${n(x)} ${n(y)}L${n(x + 8)} ${n(y - 8)}H${n(end - 4)}A8 8 0 0 1 ${n(end - 4)} ${n(y + 8)}H${n(x + 8)}L${n(x)} ${n(y)}`,
   );
+/** Where both legs of a ring leave their device, 18 units before, 8 units above and below its line. */
+export const fork = (x: number, y: number): string =>
+  ink(`M${n(x - 18)} ${n(y)}H${n(x)}M${n(x + 8)} ${n(y - 8)}L${n(x)} ${n(y)}L${n(x + 8)} ${n(y + 8)}`);
 /** One stroke across a line for each line conductor; none for a single one. */
 export const strokes = (x: number, y: number, count: number, upright = false): string =>
   count > 1

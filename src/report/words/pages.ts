@@ -101,6 +101,9 @@ const english = {
     earthing: (words: string) => `Earthing: ${words}.`,
     earthingOpen: 'Earthing: to be chosen.',
     limiter: (name: string, amps: string) => `Set to ${amps}: ${name}.`,
+    limiters: (n: number, first: string, last: string) => `${n} load controls, ‘${first}’ to ‘${last}’`,
+    inTurn: (lines: string) => `in turn, from the first of each row on: ${lines}, and so on`,
+    feeder: 'feeder',
     lines: (words: string) => `Lines: ${words}.`,
     longest: (metres: string) => `Longest route: ${metres}.`,
     route: 'Route',
@@ -174,10 +177,14 @@ const english = {
     boxes: (state: string) => `Readings, ${state} tests`,
     manyBoxes: (n: number) =>
       `${n} circuits: read each of them, and enter it in the schedule of test results of its board, which the records of the job prepare.`,
-    across: 'Expected: the smallest and the largest of the circuits. Limits: the strictest of them.',
+    across: (own: boolean) =>
+      `Expected: the smallest and the largest of the circuits. Limits: the strictest of them${own ? ', or of each circuit below' : ''}.`,
     point: 'charge point',
     line: 'line',
     expected: (reading: string) => `${reading} expected`,
+    within: (reading: string) => `${reading} expected, and its limits`,
+    figureWithin: (figure: string, least: string, most: string) => `${figure} (${least}–${most})`,
+    below: 'below',
     /** Short names of readings, by identifier. */
     readings: {
       continuity: 'R_1+R_2',

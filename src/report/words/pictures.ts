@@ -65,6 +65,7 @@ export const pictureWords = {
     toElectrode: (conductor: string) => `${conductor} to the electrode`,
     earthOpen: 'earth ?',
     terminal: 'main earthing terminal',
+    at: (board: string, distance: string) => `${board}, at ${distance}`,
     bonded: (what: string) => `bonded: ${what}`,
     limiter: (limit: string | undefined) => (limit ? `load limiter ${limit}` : 'load limiter'),
     about: (system: string | undefined, board: string, runs: readonly string[]) =>

@@ -125,7 +125,8 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
 /** The feeder designed anew for what it has to carry, its cable of the same kind where that is made for the way. */
 function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undefined {
   const found = eachFeeder(plan.feeders).find((f) => f.run === feeder.id)?.demand;
-  if (!found || isMissing(found.worst) || feeder.device.kind.state !== 'known') return undefined;
+  // of ways side by side nobody says which is to be replaced
+  if (!found || feeder.beside || isMissing(found.worst) || feeder.device.kind.state !== 'known') return undefined;
   const { worst: demand } = found;
   // what is not made for the ground is not laid there again
   const methods = code.methodsFor?.(feeder);
