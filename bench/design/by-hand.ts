@@ -161,13 +161,19 @@ const isPrompt = (r: ResidualDevice) => r.delayTime === undefined && (!r.delay |
 const seesSmooth = ({ type }: ResidualDevice, point?: ChargePoint): boolean =>
   known(type) === 'B' || (point !== undefined && known(type) !== 'AC' && known(point.directCurrentDetection));
 
+const ofThirtyPrompt = (d: ResidualDevice) => isPrompt(d) && known(d.rating) <= 0.03;
+
+/** Whether a device gives additional protection and suits in all else. */
+const suits = (d: ResidualDevice, point?: ChargePoint): boolean =>
+  ofThirtyPrompt(d) && seesSmooth(d, point) && known(d.opensAllLive);
+
 /**
  * The device that protects, of a charge point or a cable: of the prompt ones of at most 30 mA that suit in all else, else of
  * the prompt ones, else of all, the most sensitive.
  */
 function protecting(devices: readonly ResidualDevice[], point?: ChargePoint): ResidualDevice | undefined {
-  const prompt = devices.filter((d) => isPrompt(d) && known(d.rating) <= 0.03);
-  const suited = prompt.filter((d) => seesSmooth(d, point) && known(d.opensAllLive));
+  const prompt = devices.filter(ofThirtyPrompt);
+  const suited = prompt.filter((d) => suits(d, point));
   const of = suited.length > 0 ? suited : prompt.length > 0 ? prompt : devices;
   let best: ResidualDevice | undefined;
   for (const d of of) if (!best || known(d.rating) < known(best.rating)) best = d;
@@ -180,6 +186,10 @@ function ofThirty(check: string, device: ResidualDevice | undefined): Result {
   return atMost(check, known(device.rating), 0.03);
 }
 
+/** Whether somebody says that no device stands inside a point. */
+const isWithout = ({ residual, noResidual }: ChargePoint): boolean =>
+  !residual && noResidual !== undefined && known(noResidual);
+
 function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Result[]): void {
   const every = upstream.map((u) => u.device);
   if (point.residual) every.push(point.residual);
@@ -188,12 +198,13 @@ function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Res
     results.push(open('residual-current-rating'));
     return;
   }
-  const ofOne = (d: ResidualDevice) => isPrompt(d) && known(d.rating) <= 0.03 && (d.pointsServed ?? 1) <= 1;
+  const ofOne = (d: ResidualDevice) => ofThirtyPrompt(d) && (d.pointsServed ?? 1) <= 1;
   const isOwn =
     (point.residual !== undefined && ofOne(point.residual)) || upstream.some((u) => u.alone && ofOne(u.device));
-  // one inside, of which nobody says whether it is there, may be the one that does it
-  const insideOpen = !point.residual && !(point.noResidual && known(point.noResidual));
-  const orOpen = (r: Result): Result => (r.verdict === 'fail' && insideOpen ? open(r.check) : r);
+  // where none suits in all, one inside of which nobody says whether it is there may be the one that protects
+  const insideOpen = !point.residual && !isWithout(point);
+  const cannotSay = insideOpen && !every.some((d) => suits(d, point));
+  const orOpen = (r: Result): Result => (cannotSay ? open(r.check) : r);
   results.push(
     ofThirty('residual-current-rating', device),
     orOpen(holds('residual-current-type', seesSmooth(device, point))),
@@ -202,11 +213,13 @@ function residualOfPoint(point: ChargePoint, { upstream }: Circuit, results: Res
   );
 }
 
+const isAtOrigin = ({ position }: ResidualDevice) => position === 'origin-of-circuit';
+
 const feedsBack = (o: Load | ChargePoint) =>
   isPoint(o) ? o.bidirectional === true : o.purpose === 'generation' || o.purpose === 'storage';
 
 function residualCurrent(circuit: Circuit, results: Result[]): void {
-  const { installation, run, board, feeders, points, upstream } = circuit;
+  const { installation, run, board, feeders, points, upstream, rating } = circuit;
   const exempt = run.cable.construction === 'armoured';
   const shallow = !exempt && run.stretches.some((s) => known(s.concealedShallow));
   if (shallow)
@@ -236,17 +249,25 @@ function residualCurrent(circuit: Circuit, results: Result[]): void {
     for (const p of through) sum += known(p.standingLeakage);
     results.push(atMost(standing, sum, 0.3 * known(device.rating)));
   }
-  for (const { residual, noResidual, standingLeakage } of points) {
-    if (!residual && noResidual && known(noResidual)) continue;
+  for (const point of points) {
+    const { residual, standingLeakage } = point;
+    if (isWithout(point)) continue;
     // where nobody says whether one stands inside, it may be one of 10 mA
     const borne = atMost(standing, known(standingLeakage), 0.3 * (residual ? known(residual.rating) : 0.01));
     results.push(residual || borne.verdict === 'pass' ? borne : open(standing));
   }
-  if (points.some(feedsBack))
-    for (const { device } of upstream) {
-      const marked = 'residual-current-marked-both-ways';
-      results.push(known(device.bidirectional) ? holds(marked, true) : open(marked));
+  // the residual part of a circuit-breaker is protected by it
+  const partOfBreaker = known(run.device.kind).standard === 'EN 61009' ? run.residual?.find(isAtOrigin) : undefined;
+  for (const { device } of upstream)
+    if (device !== partOfBreaker) {
+      const carries = device.ratedCurrent ? known(device.ratedCurrent) : Number.NaN;
+      results.push(atLeast('residual-current-device-overload', carries, rating));
     }
+  const marked = 'residual-current-marked-both-ways';
+  const bothWays = (device?: ResidualDevice) =>
+    device?.bidirectional && known(device.bidirectional) ? holds(marked, true) : open(marked);
+  if (points.some(feedsBack)) for (const { device } of upstream) results.push(bothWays(device));
+  for (const point of points) if (feedsBack(point) && !isWithout(point)) results.push(bothWays(point.residual));
   const infeeds = board.runs.filter((r) => outletsBelow(r).some(feedsBack));
   if (infeeds.length > 0) {
     let infeed: number = known((feeders.at(-1)?.device ?? installation.supply.cutOut).rating);
@@ -255,7 +276,8 @@ function residualCurrent(circuit: Circuit, results: Result[]): void {
   }
 }
 
-function earthingAndBonding({ supply }: Installation, results: Result[]): void {
+/** Gives the least area of a main bonding conductor, mm². */
+function earthingAndBonding({ supply }: Installation, results: Result[]): number {
   const tails = known(supply.tails);
   const byTails = tails <= 16 ? tails : tails <= 35 ? 16 : tails / 2;
   const pme = known(supply.system) === 'TN-C-S';
@@ -269,15 +291,16 @@ function earthingAndBonding({ supply }: Installation, results: Result[]): void {
   if (!supply.bonding) results.push(open('main-bonding-conductor'));
   else if (supply.bonding.length === 0) results.push(notRequired('main-bonding-conductor'));
   else for (const { area } of supply.bonding) results.push(atLeast('main-bonding-conductor', known(area), bonding));
+  return bonding;
 }
 
 /** A board behind a feeder stands in another building, unless it is said not to. */
-function outbuilding({ supply }: Installation, { detached, extraneousParts, bonding }: Board): Result {
+function outbuilding(least: number, { detached, extraneousParts, bonding }: Board): Result {
   const check = 'outbuilding-bonding';
   const isNo = (fact: typeof detached) => fact !== undefined && !known(fact);
-  if (known(supply.system) !== 'TN-C-S' || isNo(detached) || isNo(extraneousParts)) return notRequired(check);
+  if (isNo(detached) || isNo(extraneousParts)) return notRequired(check);
   if (!detached || !extraneousParts || !bonding) return open(check);
-  return atLeast(check, known(bonding), step(bondingAreas, known(supply.supplyNeutral)));
+  return atLeast(check, known(bonding), least);
 }
 
 const devices = ['open-pen-detection-touch-voltage', 'open-pen-detection-window', 'open-pen-detection-other'];
@@ -290,11 +313,14 @@ function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, 
     const fitted = point.openPenDevice ? known(point.openPenDevice) : 'none';
     const arrangement = point.earthing ?? (fitted === 'none' ? undefined : fitted);
     const windowed = arrangement === 'open-pen-detection-window';
-    if (!known(point.outdoors) || known(supply.system) === 'TN-S') results.push(notRequired(check));
-    else if (arrangement === undefined) results.push(open(check));
+    const barred = supply.specialLocation !== undefined && supply.specialLocation !== 'none';
+    // without a word of the distributor a TN-S supply may be combined in the street: a measure against that does for both
+    const separate = known(supply.system) === 'TN-S';
+    if (!known(point.outdoors)) results.push(notRequired(check));
+    else if (separate && (arrangement === undefined || barred)) results.push(open(check));
+    else if (arrangement === undefined) results.push(holds(check, false));
     else if (!devices.includes(arrangement)) throw new Error('by hand, devices only');
-    else if (supply.specialLocation && supply.specialLocation !== 'none')
-      results.push(holds('combined-earth-allowed', false));
+    else if (barred) results.push(holds('combined-earth-allowed', false));
     else results.push(holds(arrangement, fitted === arrangement));
     if (windowed)
       results.push(atMost('line-neutral-window-margin', totalDrop, 0.94 * supply.nominalVoltage - 207, 'advice'));
@@ -342,8 +368,8 @@ export function judgeByHand(installation: Installation, id: string): Judged {
     for (const { outdoors, containment } of run.stretches)
       if (outdoors === true && !['conduit', 'trunking', 'duct', 'buried'].includes(containment ?? ''))
         results.push(holds('cable-for-the-sun', false, 'advice'));
-  earthingAndBonding(installation, results);
-  for (const board of boards.slice(1)) results.push(outbuilding(installation, board));
+  const leastBonding = earthingAndBonding(installation, results);
+  for (const board of boards.slice(1)) results.push(outbuilding(leastBonding, board));
   earthingOfPoints(circuit, drop.totalDrop, results);
   const surge = boards.some((b) => b.surgeProtection && known(b.surgeProtection));
   results.push(surge ? holds('surge-protection', true) : open('surge-protection'));

@@ -157,6 +157,7 @@ export function drawnHouse(seed: number): Installation {
       position: 'origin-of-circuit' as const,
       type: known(pick('AC', 'A', 'F', 'B')),
       rating: known(milliamperes(pick(10, 30, 100))),
+      ratedCurrent: known(amperes(pick(25, 40, 63))),
       delay: known('general'), // one whose delay is set decides nothing until it is read
       opensAllLive: known(pick(true, true, false)),
       bidirectional: known(pick(true, false)),

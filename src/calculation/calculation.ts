@@ -22,21 +22,7 @@ import { Span } from './value.js';
 interface Ready {
   readonly judge: Judge;
   readonly draws: ReadonlySet<Placed>;
-  /** Whether it picks things by what they are, which no line gives. */
-  readonly picks: boolean;
 }
-
-/** Whether a check is asked for some things of a list alone. */
-const picksThings = ({ how }: Judgement): boolean =>
-  how.kind === 'each'
-    ? how.among !== undefined || how.judgements.some(picksThings)
-    : how.kind === 'adjust'
-      ? picksThings(how.of)
-      : how.kind === 'any-of' || how.kind === 'deciding'
-        ? how.of.some(picksThings)
-        : how.kind === 'choose'
-          ? Object.values(how.of).flat().some(picksThings)
-          : how.kind === 'unless-failed' && [...how.first, ...how.then].some(picksThings);
 
 /** Checks that a line gives the results of. */
 const judging: Judging = (all, list, of) => compileJudgements(all, list, of as readonly Judgement[]);
@@ -98,7 +84,7 @@ export class Calculator<G extends Groups = Groups> {
           group,
           judgementsOf(group, of, this.code).map((j) => {
             const draws = compiled.drawn();
-            return { judge: compileJudgement(compiled, compiled.root, j), draws, picks: picksThings(j) };
+            return { judge: compileJudgement(compiled, compiled.root, j), draws };
           }),
         );
       }
@@ -204,7 +190,6 @@ export class Calculation {
       this.judged.clear();
       return;
     }
-    for (const check of this.judged.keys()) if (check.picks) this.judged.delete(check);
     this.forget(changed, false);
     // a line that takes one of several ways still takes the same, or has been forgotten: what it reads may have changed
     const others = new Set<Placed>();

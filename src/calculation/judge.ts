@@ -3,7 +3,7 @@ import { type Check, type CheckResult, compared, isMissing, judge, notDetermined
 import type { Sources } from './compile.js';
 import type { Source } from './evaluate.js';
 import { checksOf, type Judgement } from './judgement.js';
-import type { Part } from './line.js';
+import { fact, type Part } from './line.js';
 import { type Judge, type List, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
 import { onlyWithin, plain, Span } from './value.js';
 import { isWide, judgeWide, marked, markedAnew } from './wide.js';
@@ -95,8 +95,10 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
     case 'each': {
       const below = all.lists.get(how.of) as List;
       const of = inner(how.judgements, below);
+      // what a thing is, is a fact of it like others: a check is kept while it picks the same
+      const picked = how.among && all.part(below, fact(how.among), 'picked').get;
       return (t, into, note) => {
-        for (const x of thingsBelow(t, below)) if (!how.among || how.among(x.place as never)) of(x, into, note);
+        for (const x of thingsBelow(t, below)) if (picked?.(x) !== false) of(x, into, note);
       };
     }
     case 'choose': {

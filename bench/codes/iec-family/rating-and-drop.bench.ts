@@ -25,6 +25,8 @@ const areas = [4, 6, 10, 16] as const;
 const ambients = [25, 30, 35, 40] as const;
 const groups = [1, 2, 3, 4, 6] as const;
 const RATING = 32;
+/** Factor of the maker for devices beside one another. */
+const GROUPED = 1;
 
 interface Row {
   readonly area: (typeof areas)[number];
@@ -47,7 +49,11 @@ const caseOf = (row: Row): CircuitCase => {
   const run: Run = {
     id: 'ev',
     lines: ['L1'],
-    device: { kind: known({ standard: 'EN 61009', type: 'B' }), rating: known(amperes(RATING)) },
+    device: {
+      kind: known({ standard: 'EN 61009', type: 'B' }),
+      rating: known(amperes(RATING)),
+      groupingFactor: known(ratio(GROUPED)),
+    },
     cable: {
       construction: 'flat-twin-and-earth',
       material: 'copper',
@@ -62,7 +68,8 @@ const caseOf = (row: Row): CircuitCase => {
         length: known(metres(row.length)),
         method: known(row.method),
         ambient: known(celsius(row.ambient)),
-        group: { arrangement: 'bunched', circuits: known(row.circuits) },
+        insulated: known(metres(0)),
+        group: { arrangement: 'bunched', circuits: known(row.circuits), unequal: known(false) },
       },
     ],
     feeds: [
@@ -140,7 +147,7 @@ const byHand = {
 const FIGURES = 5;
 const kept = new Float64Array(COUNT * FIGURES);
 
-/** Rating, five comparisons, temperature at the load, tabulated drop, and the voltage at the point at both ends of the supply. */
+/** Rating, six comparisons, temperature at the load, tabulated drop, and the voltage at the point at both ends of the supply. */
 function straight(): Float64Array {
   for (let i = 0; i < COUNT; i++) {
     const row = rows[i]!;
@@ -149,7 +156,11 @@ function straight(): Float64Array {
     const capacity = tabulated * factors;
     const required = RATING / factors;
     const passes =
-      RATING >= row.current && tabulated >= required && row.current <= capacity && 1.45 * RATING <= 1.45 * capacity;
+      RATING >= row.current &&
+      RATING * GROUPED >= row.current &&
+      tabulated >= required &&
+      row.current <= capacity &&
+      1.45 * RATING <= 1.45 * capacity;
     const temperature = row.ambient + (row.current / capacity) ** 2 * (70 - row.ambient);
     const drop = byHand.drop.get(row.area)! * row.current * row.length;
     const within = drop / 230 <= 0.05;
