@@ -24,6 +24,7 @@ import { timeCurrentOf, voltageAlongOf } from './picture-data.js';
 import type { PointPlan } from './plan.js';
 import { quantitiesOf } from './quantities.js';
 import type { Survey, WantedPoint } from './survey.js';
+import { settledWork } from './ways.js';
 import type { WorkRules } from './work-rules.js';
 
 /** Cables in the order in which they are preferred, in each the smallest size, with it the smallest rating. */
@@ -181,6 +182,7 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
   const designed = found.chosen && run !== wanted.run ? found.assessment : undefined;
   if (designed) writeAssessed(code, built, designed, survey.options, written);
   const assessment = designed ?? assess(code, built, run.id, survey.options, written);
+  const work = settledWork(survey, installation);
   const point = run.feeds.find((o): o is ChargePoint => o.kind === 'charge-point') as ChargePoint;
   const { supply } = installation;
   const circuit = circuitCase(built, run.id, survey.options);
@@ -218,21 +220,14 @@ export function pointPlan(option: OptionCase, wanted: WantedPoint, others: reado
     cableResults: suited.length === 0 ? noCableResult(code, unsuitable, sheet.part(`Cables for ${point.id}`)) : [],
     earthing: code.earthingOptions(circuit, point),
     tests,
-    items: quantitiesOf(run, survey.work, rules, needs, words, sheet.part(`Quantities of ${point.id}`)),
-    hours: hoursOf(run, survey.work, rules, needs),
+    items: quantitiesOf(run, work, rules, needs, words, sheet.part(`Quantities of ${point.id}`)),
+    hours: hoursOf(run, work, rules, needs),
     ...(others.length > 0
       ? {
           alike: {
             points: others.map((o) => ({ point: o.run.feeds[0]?.id ?? o.run.id, run: o.run.id })),
-            items: quantitiesOf(
-              run,
-              survey.work,
-              rules,
-              ofOthers,
-              words,
-              sheet.part(`Quantities of each like ${point.id}`),
-            ),
-            hours: hoursOf(run, survey.work, rules, ofOthers),
+            items: quantitiesOf(run, work, rules, ofOthers, words, sheet.part(`Quantities of each like ${point.id}`)),
+            hours: hoursOf(run, work, rules, ofOthers),
           },
         }
       : {}),

@@ -1,7 +1,8 @@
-import { type CheckResult, endsOf, type Known, missing, type Sheet, type Statement } from '../core/index.js';
-import type { Board } from '../installation/index.js';
+import { type CheckResult, endsOf, type Known, known, missing, type Sheet, type Statement } from '../core/index.js';
+import type { Board, Installation } from '../installation/index.js';
 import type { Built } from './installed.js';
 import { boardsOf } from './option-survey.js';
+import type { Survey, WorkFacts } from './survey.js';
 
 /** Circuits that are yet to be connected to a board: those that are wanted, and runs that are listed as new. */
 const newOn = (wanted: readonly string[], { runs }: Board): number =>
@@ -14,6 +15,16 @@ function waysSuffice({ id, spareWays }: Board, needed: number): Known<boolean> {
   if (most < needed) return false;
   const obtain = (spareWays?.state === 'unknown' ? spareWays.obtain : undefined) ?? 'photograph of the board';
   return missing({ kind: 'fact', fact: `spare ways of ${id}`, obtain });
+}
+
+/** The facts about the work, with what its boards settle: where there is a way for each new circuit, no enclosure is needed. */
+export function settledWork({ work, wanted }: Survey, installation: Installation): WorkFacts {
+  const ids = wanted.map((w) => w.run.id);
+  const gone = work.devicesToBeHad?.state === 'known' && !work.devicesToBeHad.value;
+  const free = boardsOf(installation.board).every((board) => waysSuffice(board, newOn(ids, board)) === true);
+  return work.newEnclosure || gone || !free
+    ? work
+    : { ...work, newEnclosure: known(false, 'there is a way for each new circuit') };
 }
 
 /** Whether every board that new circuits leave has a way for each of them, or a new enclosure gives it. */

@@ -9,8 +9,10 @@ import { englishWords } from '../../src/report/index.js';
 import { hoursWords } from '../../src/report/plan-work.js';
 import { hoursOf, inAll } from '../../src/site/hours.js';
 import { commonPractice, type PriceBook, quotationOf } from '../../src/site/index.js';
+import { withAllWanted } from '../../src/site/installed.js';
 import type { ItemFacts } from '../../src/site/item.js';
 import { quantitiesOf } from '../../src/site/quantities.js';
+import { settledWork } from '../../src/site/ways.js';
 import { amperes, metres, squareMillimetres } from '../../src/units/index.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';
@@ -228,6 +230,19 @@ describe('an enclosure beside the board', () => {
     const { newEnclosure: _, ...work } = survey.work;
     const open = quantitiesOf(run, work, commonPractice, needs, britishWords).filter((i) => i.quantity === undefined);
     expect(open.map((i) => i.key)).toEqual(expect.arrayContaining(['enclosure', 'enclosure-tails']));
+  });
+  it.each([
+    ['a way', known(1), {}, false],
+    ['no way', known(0), {}, undefined],
+    ['nobody knows how many ways', unknown('photograph of the board'), {}, undefined],
+    ['a way, for which no device can be had', known(1), { devicesToBeHad: known(false) }, undefined],
+    ['a way, and one is planned all the same', known(1), { newEnclosure: known(true) }, true],
+  ])('is settled where there is %s', (_, spareWays, stated, needed) => {
+    const { newEnclosure: __, ...work } = survey.work;
+    const board = { ...survey.installation.board, spareWays };
+    const of = { ...survey, work: { ...work, ...stated }, installation: { ...survey.installation, board } };
+    const { newEnclosure } = settledWork(of, withAllWanted(of));
+    expect(newEnclosure?.state === 'known' ? newEnclosure.value : undefined).toBe(needed);
   });
 });
 

@@ -23,6 +23,8 @@ import { limited } from './supply.js';
 
 /** Sizes of copper conductors in which earthing and bonding conductors and tails are bought, mm². */
 const conductorSizes = [2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
+/** Largest earthing conductor that is put in unasked, mm²: what tails of 50 mm² call for by Table 54.7. */
+const LARGEST_EARTHING = 25;
 /** Rated currents in which consumer units are commonly bought, A: common practice, no source. */
 const boardRatings = [100, 125];
 /** Ratings in which main switches are commonly bought, A: common practice, no source. */
@@ -71,17 +73,17 @@ function outbuildingBonding({ survey, result }: Situation): readonly Change[] {
   ];
 }
 
+/** The size that is asked for; where that is not known, the next ones above what is there. */
 function earthingConductor({ survey, result }: Situation): readonly Change[] {
-  const size = result.limit && sizeFrom(conductorSizes, result.limit.value);
-  if (size === undefined) return [];
-  return [
-    {
-      survey: withSupply(survey, { earthingConductor: known(squareMillimetres(size), PUT_THERE) }),
-      what: `earthing conductor of ${size} mm²`,
-      items: [item('earthing-conductor', `earthing conductor ${size} mm²`, 1, 'set')],
-      tasks: [['earthing conductor', 1]],
-    },
-  ];
+  const now = leastOf(survey.installation.supply.earthingConductor);
+  const asked = result.limit && sizeFrom(conductorSizes, result.limit.value);
+  const larger = conductorSizes.filter((size) => now !== undefined && size > now && size <= LARGEST_EARTHING);
+  return (asked === undefined ? larger : [asked]).map((size) => ({
+    survey: withSupply(survey, { earthingConductor: known(squareMillimetres(size), PUT_THERE) }),
+    what: `earthing conductor of ${size} mm²`,
+    items: [item('earthing-conductor', `earthing conductor ${size} mm²`, 1, 'set')],
+    tasks: [['earthing conductor', 1]],
+  }));
 }
 
 /** Larger tails; what is counted once for a job counts them. */
@@ -284,6 +286,8 @@ export const originRemedies: readonly SurveyRemedy[] = [
     id: 'earthing-conductor',
     title: 'A larger earthing conductor',
     checks: ['earthing-conductor'],
+    // where the fuse that would let the smaller one stay cannot be read off
+    whenOpen: true,
     ways: earthingConductor,
   },
   { id: 'tails', title: 'Larger tails', checks: ['tails-overload'], whenOpen: true, ways: tails },

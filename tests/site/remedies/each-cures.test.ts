@@ -138,6 +138,18 @@ const cases: readonly Case[] = [
     check: 'demand-within-cut-out',
   },
   {
+    remedy: 'earthing-conductor',
+    what: '10 mm² behind a cut-out whose label nobody can read: 16 mm², by the table for tails of 25 mm² (BS 7671, Table 54.7)',
+    survey: {
+      ...home,
+      supply: {
+        cutOut: { kind: { unknown: 'the label of the cut-out' }, rating: seen('80 A') },
+        earthingConductor: seen('10 mm²'),
+      },
+    },
+    check: 'earthing-conductor',
+  },
+  {
     remedy: 'mode-3-point',
     what: 'a 13 A socket outdoors for a vehicle: a fixed point',
     survey: {
@@ -193,6 +205,15 @@ describe.each(cases)('$remedy, $what', ({ remedy, what, survey: short, check, ve
     expect(asWanted(then)?.notification.decision.route).toBe(offer?.route);
     expect(stands(then, check)).toBe(false);
   });
+});
+
+it('leaves an earthing conductor of 16 mm² as it is, whatever the cut-out', () => {
+  const found = cases.find((c) => c.remedy === 'earthing-conductor') as Case;
+  const { supply } = found.survey;
+  const survey = surveyOf('16 mm²', { ...found.survey, supply: { ...supply, earthingConductor: seen('16 mm²') } });
+  const plan = wholePlanInBritain(readSurvey(survey), brief);
+  expect(asWanted(plan)?.overall.verdict).toBe('pass');
+  expect(plan.remedies.flatMap((o) => o.remedies.map((r) => r.id))).not.toContain('earthing-conductor');
 });
 
 it('takes no device of 30 mA from circuits that rely on it', () => {
