@@ -20,11 +20,12 @@ export interface WayCase {
   readonly name: string;
   readonly installation: Installation;
   /** What is judged by it. */
-  readonly aspects: ReadonlySet<Aspect>;
+  readonly aspects: readonly Aspect[];
 }
 
 /** What is judged of each way with its share of the current; everything else of all ways together. */
-const OF_EACH: ReadonlySet<Aspect> = /* @__PURE__ */ new Set<Aspect>([
+const OF_FAULTS: readonly Aspect[] = ['disconnection', 'line-withstand', 'protective-conductor'];
+const OF_EACH: readonly Aspect[] = [
   'coordination',
   'disconnection',
   'line-withstand',
@@ -33,16 +34,11 @@ const OF_EACH: ReadonlySet<Aspect> = /* @__PURE__ */ new Set<Aspect>([
   'terminal-temperature',
   'minimum-size',
   'placement',
-]);
-const OF_FAULTS: ReadonlySet<Aspect> = /* @__PURE__ */ new Set<Aspect>([
-  'disconnection',
-  'line-withstand',
-  'protective-conductor',
-]);
+];
 
 /** A supply as a device sees it that carries only a part of the fault current: its impedance weighs more. */
 function seenBy(supply: Supply, [least]: Ends): Supply {
-  const by = 'as seen by a device that carries a share of the fault current';
+  const by = 'as seen by a device with a share of the current';
   const impedance = endsOf(supply.externalImpedance);
   const current = endsOf(supply.prospectiveCurrent);
   return {
@@ -101,7 +97,7 @@ export function wayCases(
   const shares = lengths && sharesOf(lengths);
   return ways.flatMap((way, k) => {
     const share = shares?.[k];
-    const at = (name: string, aspects: ReadonlySet<Aspect>, change: (r: Run) => Run, seen?: Ends): WayCase => {
+    const at = (name: string, aspects: readonly Aspect[], change: (r: Run) => Run, seen?: Ends): WayCase => {
       const { supply } = installation;
       const from = seen ? stillSound(installation, { ...installation, supply: seenBy(supply, seen) }) : installation;
       const changed = withRun(from, run.id, () => ({ ...change(way), id: run.id }));
@@ -150,7 +146,7 @@ export function worstOfWays(
   ways: readonly { readonly name: string; readonly judged: readonly AspectResults[] }[],
 ): readonly AspectResults[] {
   return together.map(({ aspect, results }) => {
-    if (!OF_EACH.has(aspect)) return { aspect, results };
+    if (!OF_EACH.includes(aspect)) return { aspect, results };
     const worst = new Map<string, CheckResult>();
     for (const { name, judged } of ways)
       for (const result of judged.find((j) => j.aspect === aspect)?.results ?? []) {
