@@ -1,9 +1,10 @@
 import { excessTimeOf } from '../../src/charging/definitions.js';
 import { type ChargingNetwork, type ControlSettings, controllerOf, judgeMainFuse } from '../../src/charging/index.js';
 import type { CheckResult } from '../../src/core/index.js';
-import { amperes, seconds } from '../../src/index.js';
+import { amperes, type Board, known as fact, overall, seconds } from '../../src/index.js';
+import { chargePoint, circuit, house, load } from '../support/house.js';
 import type { Json } from '../support/surveys.js';
-import { type Change, type Chapter, planned, type Told } from './hazard.js';
+import { type Change, type Chapter, planned, supplied, type Told } from './hazard.js';
 
 /** What a check says by itself. */
 const judged = (result: CheckResult): Told => ({ verdict: result.verdict, results: [result] });
@@ -56,6 +57,39 @@ const garage = (rest: Record<string, Json>): readonly Change[] => [
   ['board.runs.5.stretches.1.length', '20 m'],
   ['board.runs.5.feeds.0.control', limiter('40 A', rest, ['garage point'])],
 ];
+
+/** Two halls of thirty points with a control each, and other load, against the cut-out. */
+const twoHalls = (rating: number): Told => {
+  const lines = ['L1', 'L2', 'L3'] as const;
+  const wide = { ...circuit().cable, construction: 'multicore', cores: 5, protective: 'core' } as const;
+  const of = <T>(value: T) => fact(value, 'seen at the survey');
+  const hall = (id: string): Board => ({
+    kind: 'board',
+    id,
+    complete: of(true),
+    control: {
+      name: `control of ${id}`,
+      limit: of(amperes(250)),
+      controls: Array.from({ length: 30 }, (_, k) => `${id} ${k}`),
+    },
+    runs: Array.from({ length: 30 }, (_, k) => {
+      const on = [lines[k % 3] as 'L1'];
+      return circuit({ id: `circuit ${id} ${k}`, lines: on, feeds: [{ ...chargePoint, id: `${id} ${k}`, lines: on }] });
+    }),
+  });
+  const feeder = (board: Board) => circuit({ id: `feeder to ${board.id}`, lines, cable: wide, feeds: [board] });
+  const others = load(60, { id: 'lamps', purpose: 'lighting', lines });
+  const site = house(
+    [feeder(hall('hall 1')), feeder(hall('hall 2')), circuit({ lines, cable: wide, feeds: [others] })],
+    {
+      phases: of(3),
+      cutOut: { kind: of({ standard: 'BS 88-2' }), rating: of(amperes(rating)) },
+    },
+  );
+  const { results } = supplied(site, { premises: 'other', governing: 'connected-load' });
+  const own = results.filter((r) => r.check === 'demand-within-cut-out');
+  return { verdict: overall(own).verdict, results: own };
+};
 
 export const chapter: Chapter = {
   title: 'Load controls that come too late, or not at all',
@@ -181,6 +215,19 @@ export const chapter: Chapter = {
         what: 'The same; its maker states that it keeps that device from operating.',
         told: () => planned('garage-submain', garage({ keepsFuse: stated })),
       },
+    },
+    {
+      id: 'controls-of-two-boards-beside-each-other',
+      title: 'Two halls, each held to 250 A, behind 500 A beside other load',
+      harm: 'Each control keeps its hall within its limit, and both together overload the cut-out: it opens every evening.',
+      clause: 'Circuit theory: what two boards are held to adds up; BS 7671:2018+A2:2022, 433.1.1, two sources',
+      mustNotSay: 'That the supply carries what one of the controls holds.',
+      check: 'demand-within-cut-out',
+      unsafe: {
+        what: 'Thirty points of 32 A in each of two halls, held to 250 A each, beside 60 A, behind 500 A: 560 A.',
+        told: () => twoHalls(500),
+      },
+      sound: { what: 'The same behind 630 A.', told: () => twoHalls(630) },
     },
   ],
 };
