@@ -42,6 +42,7 @@ const drive = { id: 'drive', node: 'intake', lines: ['L1'], most: amperes(32) } 
 
 const known = (value: Json): Json => ({ known: value, by: 'instructions of the limiter' });
 const stated = known(true);
+const pauses = known('0 A');
 const none = known(false);
 const gG: readonly Change[] = [['supply.cutOut.kind', { known: { standard: 'BS 88-2' }, by: 'label' }]];
 /** A limiter that is there already. */
@@ -123,7 +124,7 @@ export const chapter: Chapter = {
       },
       sound: {
         what: 'The same; its maker states that, so set, it keeps a fuse of 80 A from operating.',
-        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated })]]),
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated, fallback: pauses })]]),
       },
     },
     {
@@ -143,6 +144,36 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'load-control-whose-fall-back-nobody-stated',
+      title: 'A limiter of which nobody asked what it does without its sensor',
+      harm: 'The battery of the radio clamp is flat. The car goes on at 32 A beside a house that takes 70 A.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That a limiter protects the fuse, whatever becomes of its sensor or its link.',
+      unsafe: {
+        what: 'A limiter of 80 A beside a demand of 70 A, fuse of 80 A; what it leaves running is not stated.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated })]]),
+      },
+      sound: {
+        what: 'The same; by its instructions the point pauses.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated, fallback: pauses })]]),
+      },
+    },
+    {
+      id: 'load-control-of-a-garage-whose-fall-back-nobody-stated',
+      title: 'A limiter in the garage of which nobody asked what it does without its link',
+      harm: 'The cable between the clamp and the charge point is cut with the hedge. Car and heater run together until the feeder opens.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That only a limiter at the main fuse has to fail safe.',
+      unsafe: {
+        what: 'A limiter at the garage board set to 40 A behind a device of 50 A; what it leaves running is not stated.',
+        told: () => planned('garage-submain', garage({ keepsFuse: stated })),
+      },
+      sound: {
+        what: 'The same; by its instructions the point pauses.',
+        told: () => planned('garage-submain', garage({ keepsFuse: stated, fallback: pauses })),
+      },
+    },
+    {
       id: 'slow-load-control-beside-the-main-fuse',
       title: 'A limiter that takes a minute',
       harm: 'For a minute each evening the fuse of the distributor carries more than it is made for, until it opens.',
@@ -154,7 +185,7 @@ export const chapter: Chapter = {
         told: () =>
           planned('easy-home', [
             ...gG,
-            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('60 s') })],
+            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('60 s'), fallback: pauses })],
           ]),
       },
       sound: {
@@ -162,7 +193,7 @@ export const chapter: Chapter = {
         told: () =>
           planned('easy-home', [
             ...gG,
-            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('8 s') })],
+            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('8 s'), fallback: pauses })],
           ]),
       },
     },
@@ -179,7 +210,7 @@ export const chapter: Chapter = {
       },
       sound: {
         what: 'The same; its maker states that it keeps that device from operating.',
-        told: () => planned('garage-submain', garage({ keepsFuse: stated })),
+        told: () => planned('garage-submain', garage({ keepsFuse: stated, fallback: pauses })),
       },
     },
   ],
