@@ -91,7 +91,7 @@ function assessWays(code: WiringCode, installation: Installation, run: Run, toge
   const ways = wayCases(installation, run, circuitCase(installation, run.id, options).designCurrent).map((way) => {
     const said = assessAsSaid(code, way.installation, run.id, one);
     if (sheet && !said.over) writeCircuit(said.working, sheet.part(way.name));
-    const judged = judgedOf(said, way.installation).filter(({ aspect }) => way.aspects.has(aspect));
+    const judged = judgedOf(said, way.installation).filter(({ aspect }) => way.aspects.includes(aspect));
     return { name: way.name, judged };
   });
   if (sheet && !together.over) writeCircuit(together.working, sheet.part('All ways together'));

@@ -1,5 +1,5 @@
 import type { Aspect, AssessmentOptions } from '../codes/wiring-code.js';
-import { type CheckResult, endsOf, type Fact, isMissing, type Known, known, type Verdict } from '../core/index.js';
+import { type CheckResult, endsOf, type Fact, isMissing, type Known, known } from '../core/index.js';
 import { asLong, type Ends, inParallel, lengthOf, sharesOf, waysOf, within } from '../installation/beside.js';
 import {
   type Board,
@@ -12,6 +12,7 @@ import {
 import { stillSound } from '../installation/problems.js';
 import { withRun } from '../installation/tree.js';
 import { type Amperes, amperes, ohms } from '../units/index.js';
+import { worse } from './over-ranges.js';
 import type { AspectResults } from './working.js';
 
 /** One of several ways side by side as a circuit of its own, under one condition. */
@@ -20,11 +21,12 @@ export interface WayCase {
   readonly name: string;
   readonly installation: Installation;
   /** What is judged by it. */
-  readonly aspects: ReadonlySet<Aspect>;
+  readonly aspects: readonly Aspect[];
 }
 
 /** What is judged of each way with its share of the current; everything else of all ways together. */
-const OF_EACH: ReadonlySet<Aspect> = /* @__PURE__ */ new Set<Aspect>([
+const OF_FAULTS: readonly Aspect[] = ['disconnection', 'line-withstand', 'protective-conductor'];
+const OF_EACH: readonly Aspect[] = [
   'coordination',
   'disconnection',
   'line-withstand',
@@ -33,16 +35,11 @@ const OF_EACH: ReadonlySet<Aspect> = /* @__PURE__ */ new Set<Aspect>([
   'terminal-temperature',
   'minimum-size',
   'placement',
-]);
-const OF_FAULTS: ReadonlySet<Aspect> = /* @__PURE__ */ new Set<Aspect>([
-  'disconnection',
-  'line-withstand',
-  'protective-conductor',
-]);
+];
 
 /** A supply as a device sees it that carries only a part of the fault current: its impedance weighs more. */
 function seenBy(supply: Supply, [least]: Ends): Supply {
-  const by = 'as seen by a device that carries a share of the fault current';
+  const by = 'as seen by a device with a share of the current';
   const impedance = endsOf(supply.externalImpedance);
   const current = endsOf(supply.prospectiveCurrent);
   return {
@@ -101,7 +98,7 @@ export function wayCases(
   const shares = lengths && sharesOf(lengths);
   return ways.flatMap((way, k) => {
     const share = shares?.[k];
-    const at = (name: string, aspects: ReadonlySet<Aspect>, change: (r: Run) => Run, seen?: Ends): WayCase => {
+    const at = (name: string, aspects: readonly Aspect[], change: (r: Run) => Run, seen?: Ends): WayCase => {
       const { supply } = installation;
       const from = seen ? stillSound(installation, { ...installation, supply: seenBy(supply, seen) }) : installation;
       const changed = withRun(from, run.id, () => ({ ...change(way), id: run.id }));
@@ -137,38 +134,27 @@ export function wayCases(
   });
 }
 
-const order: readonly Verdict[] = ['fail', 'not-determined', 'conditional', 'pass', 'not-required'];
-/** What is left of a limit; of a check that any of several passes, of the best of them. */
-const marginOf = ({ margin, alternatives = [] }: CheckResult): number =>
-  margin ?? (alternatives.length > 0 ? Math.max(...alternatives.map(marginOf)) : Number.POSITIVE_INFINITY);
-const worse = (a: CheckResult, b: CheckResult): boolean =>
-  a.verdict === b.verdict ? marginOf(a) < marginOf(b) : order.indexOf(a.verdict) < order.indexOf(b.verdict);
-
 /** Of the results of all ways the worst of each check, with the way that it is of, in the order of the first. */
 export function worstOfWays(
   together: readonly AspectResults[],
   ways: readonly { readonly name: string; readonly judged: readonly AspectResults[] }[],
 ): readonly AspectResults[] {
   return together.map(({ aspect, results }) => {
-    if (!OF_EACH.has(aspect)) return { aspect, results };
+    if (!OF_EACH.includes(aspect)) return { aspect, results };
     const worst = new Map<string, CheckResult>();
     for (const { name, judged } of ways)
       for (const result of judged.find((j) => j.aspect === aspect)?.results ?? []) {
         const before = worst.get(result.check);
         const because = result.because ? `${name}: ${result.because}` : name;
-        if (!before || worse(result, before)) worst.set(result.check, { ...result, because });
+        if (!before || worse(result, before) < 0) worst.set(result.check, { ...result, because });
       }
     return { aspect, results: [...worst.values()] };
   });
 }
 
-/** Options by which one way is assessed: its share is what its board takes. */
-export function ofOneWay(options: AssessmentOptions, run: string): AssessmentOptions {
-  const { [run]: _, ...feederDemand } = options.feederDemand ?? {};
-  const { [run]: __, ...demandBeyond } = options.demandBeyond ?? {};
-  return {
-    ...options,
-    ...(options.feederDemand ? { feederDemand } : {}),
-    ...(options.demandBeyond ? { demandBeyond } : {}),
-  };
-}
+/** Options by which one way is assessed: its share is what its board takes, whatever is declared of all ways. */
+export const ofOneWay = (options: AssessmentOptions, run: string): AssessmentOptions => {
+  const without = <T>(of: Readonly<Record<string, T>> = {}) =>
+    Object.fromEntries(Object.entries(of).filter(([id]) => id !== run));
+  return { ...options, feederDemand: without(options.feederDemand), demandBeyond: without(options.demandBeyond) };
+};

@@ -29,7 +29,8 @@ const rank: Readonly<Record<CheckResult['verdict'], number>> = {
 };
 /** What is left of a result; of alternatives, of the best of them. */
 const marginOf = (r: CheckResult): number => r.margin ?? Math.max(...(r.alternatives ?? []).map(marginOf), -1);
-const worse = (a: CheckResult, b: CheckResult): number =>
+/** Below zero where the first of two results is the worse. */
+export const worse = (a: CheckResult, b: CheckResult): number =>
   rank[a.verdict] - rank[b.verdict] || marginOf(a) - marginOf(b);
 /** Whether a check passes, fails or is open; one that is not asked does not stand in the way. */
 const stand = (r: CheckResult | undefined): Seen['verdict'] =>

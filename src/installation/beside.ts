@@ -7,7 +7,7 @@ import type { Run } from './tree.js';
 export type Ends = readonly [least: number, most: number];
 
 /** What is asked for where the length of one of several ways is not known: their shares turn on all lengths. */
-const LENGTHS = 'how long each of the ways side by side is: they share by their lengths';
+const LENGTHS = 'how long each of the ways is: they share by their lengths';
 
 /** The ways of a feeder, each as a run of its own with the cable of the first; one where nothing stands beside it. */
 export function waysOf({ beside = [], ...run }: Run): readonly Run[] {
@@ -64,7 +64,7 @@ export function asOneWay(run: Run): Run {
     ...first,
     device: {
       ...first.device,
-      kind: kinds.size === 1 ? first.device.kind : unknown('the ways side by side have devices of different kinds'),
+      kind: kinds.size === 1 ? first.device.kind : unknown('one of several kinds'),
       rating: ratingOfAll(ways, whole),
     },
     stretches: asLong(first.stretches, whole && inParallel(whole), `of ${ways.length} ways in parallel`),
@@ -80,5 +80,5 @@ function ratingOfAll(ways: readonly Run[], lengths: readonly Ends[] | undefined)
   const shares = sharesOf(lengths);
   const at = (end: 0 | 1) =>
     Math.min(...ratings.map((r, k) => (r?.[end] ?? 0) / (shares[k]?.[end === 0 ? 1 : 0] ?? 1)));
-  return within([at(0), at(1)], amperes, `of ${ways.length} devices side by side, the first that is full`);
+  return within([at(0), at(1)], amperes, `the first of ${ways.length} devices that is full`);
 }

@@ -222,7 +222,7 @@ function besideProblems({ ring, feeds, residual, device, beside = [] }: Run, say
   )
     refused(
       ['residual'],
-      'residual current devices in ways side by side: neutrals do not share as lines do, so that they operate without a fault; put one ahead of the board',
+      'residual current devices in ways side by side: neutrals do not share as lines do, and they operate without a fault',
     );
 }
 
@@ -249,7 +249,7 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
     if (isRecord(o) && o.kind === 'board' && o.at === undefined)
       say(
         ['feeds', j, 'at'],
-        `${NOT_COVERED}a ring to a board of which nobody says where along it the board stands: say after how many metres of cable from one end it is met. Two cables side by side to one board are no ring: of one device they are parallel, with devices of their own they stand beside each other`,
+        `${NOT_COVERED}a ring to a board of which nobody says where along it the board stands: after how many metres from one end; two cables to one board are no ring, but parallel, or beside each other behind devices of their own`,
         'not-covered',
       );
   if (Array.isArray(run.beside) && run.beside.length > 0) besideProblems(run, say);

@@ -132,8 +132,16 @@ export interface Supply {
   readonly transformer?: SupplyTransformer;
   /** Meter-point administration number. */
   readonly meterPoint?: Fact<string>;
-  /** Places where a combined neutral and earth is barred, or that ask for a specialist; not known when absent. */
-  readonly specialLocation?: 'caravan-park' | 'marina' | 'construction-site' | 'filling-station' | 'none';
+  /** Places where a combined neutral and earth is barred, or that have rules of their own; not known when absent. */
+  readonly specialLocation?:
+    | 'caravan-park'
+    | 'marina'
+    | 'construction-site'
+    | 'filling-station'
+    | 'farm'
+    | 'swimming-pool'
+    | 'other'
+    | 'none';
   /** Highest demand metered, A per line, with what it rests on. */
   readonly meteredDemand?: { readonly current: Fact<Amperes>; readonly about: string };
 }

@@ -33,7 +33,7 @@ export interface Board {
     readonly reaction?: Fact<Seconds>;
     /** Whether its maker states that at this limit it keeps the device ahead from operating; not known when absent. */
     readonly keepsFuse?: Fact<boolean>;
-    /** Current that each point still draws on a line when the control has lost its sensor, A; not asked for when absent. */
+    /** Current that each point still draws on a line when the control has lost its sensor, A; a plan takes 0 A on condition when absent. */
     readonly fallback?: Fact<Amperes>;
   };
   readonly spareWays?: Fact<number>;

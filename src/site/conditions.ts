@@ -11,6 +11,7 @@ import {
   withAssumption,
 } from '../installation/index.js';
 import { formatIn } from '../units/index.js';
+import { controlsPause } from './assumed-survey.js';
 import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
@@ -35,7 +36,9 @@ export function toConfirm(
   set: AssumptionSet | undefined,
 ): readonly ToConfirm[] {
   return conditionsOf(installation, results).map((condition) => {
-    const entry = set?.entries.find((e) => `${set.id}/${e.id}` === condition.assumption);
+    const entry = [set, controlsPause]
+      .flatMap((of) => of?.entries.filter((e) => `${of.id}/${e.id}` === condition.assumption) ?? [])
+      .at(0);
     const { role, facts } = condition;
     const registered = factRegister().get(entry?.fact ?? '');
     // what was assumed as a whole is called so, and not by the role of one figure in it

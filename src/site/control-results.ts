@@ -11,6 +11,7 @@ import {
   missing,
   notDetermined,
   type Sheet,
+  unknown,
   whenKnown,
 } from '../core/index.js';
 import { type Board, lineConductors, type OvercurrentDevice, outletsBelow } from '../installation/index.js';
@@ -57,8 +58,11 @@ export const controlResults = (
 /** The other load, the points that are not held, and what those that are held still draw, against the device ahead. */
 function fallbackResults(at: Controlled, sheet: Sheet): readonly CheckResult[] {
   const { control } = at.board;
-  if (!control?.fallback) return [];
-  const fallback = upper(`current to which ${control.name} falls back without its sensor`, control.fallback);
+  if (!control) return [];
+  const fallback = upper(
+    `current to which ${control.name} falls back without its sensor`,
+    control.fallback ?? unknown('its instructions: what each charge point draws once the sensor or the link is lost'),
+  );
   const rise = riseOf(at);
   const { rating: ahead } = at.ahead;
   const rating = ahead.state === 'between' ? ahead.least : factValue(`rating of ${at.aheadWords}`, ahead);
@@ -66,9 +70,16 @@ function fallbackResults(at: Controlled, sheet: Sheet): readonly CheckResult[] {
   const on = Math.max(
     ...lineConductors.map((line) => held.filter((o) => 'lines' in o && o.lines.includes(line)).length),
   );
-  const holds = whenKnown([fallback, rise, rating], (i, other, most) => other + on * i <= most);
+  const atMost = whenKnown(
+    held.map((o) => ('setting' in o ? upper(`setting of ${o.id}`, o.setting) : amperes(0))),
+    (...settings) => amperes(Math.max(0, ...(settings as readonly number[]))),
+  );
+  // where all of them at their full settings do no harm, nobody has to know it
+  const harmless = whenKnown([atMost, rise, rating], (i, other, most) => other + on * i <= most) === true;
+  const left = harmless ? atMost : fallback;
+  const holds = whenKnown([left, rise, rating], (i, other, most) => other + on * i <= most);
   const words = whenKnown(
-    [fallback, rise, rating],
+    [left, rise, rating],
     (i, other, most) => `${whole(other)} A, and ${on} x ${whole(i)} A, against ${whole(most)} A of ${at.aheadWords}`,
   );
   return [sheet.check(controlFailsSafe, { holds, because: isMissing(words) ? '' : words })];

@@ -57,7 +57,13 @@ function limitersAsked(
         : [{ left: limit - existing, least: held.length * LEAST_CURRENT }];
     });
     const [room] = rooms.sort((a, b) => a.left - a.least - (b.left - b.least));
-    return [{ name: control.name, ...(room ? { room } : {}), fallbackOpen: control.fallback === undefined }];
+    return [
+      {
+        name: control.name,
+        ...(room ? { room } : {}),
+        fallbackOpen: !control.fallback || 'assumed' in control.fallback,
+      },
+    ];
   });
 }
 

@@ -6,7 +6,7 @@ import { isRecord } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
 import { FEW } from './alike.js';
 import type { Applicable } from './applicable.js';
-import { assumeSurvey } from './assumed-survey.js';
+import { asAssumed } from './assumed-survey.js';
 import { withLimits } from './conditions.js';
 import { demandOptions } from './demand-options.js';
 import { feedersOf } from './feeder-plan.js';
@@ -118,7 +118,7 @@ export function planOf(surveyed: Survey, options: PlanOptions): Plan {
   refuseOthers(surveyed, options);
   const { code, words, assumptions } = options;
   // what an option leaves open anew, as a new supply does, is assumed like the rest
-  const assumed = (open: Survey) => (assumptions ? assumeSurvey(open, assumptions) : open);
+  const assumed = (open: Survey) => asAssumed(open, assumptions);
   const { survey, byHalfHours } = withHalfHours(assumed(withTransformer(surveyed)));
   const ranking = options.ranking ?? simplestFirst;
   const wantedIn = withAllWanted(survey);

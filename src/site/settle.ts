@@ -1,7 +1,7 @@
 import { known, type Overall, overall } from '../core/index.js';
 import { byAssumption, type Installation, withAssumption } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
-import { assumeSurvey } from './assumed-survey.js';
+import { asAssumed } from './assumed-survey.js';
 import { toConfirm } from './conditions.js';
 import { judgedAgain } from './judged.js';
 import type { OptionPlan, Plan } from './plan.js';
@@ -94,9 +94,9 @@ function circuitWords({ run, assessment }: OptionPlan['points'][number]): string
 export function settle(survey: Survey, plan: Plan, findings: readonly Finding[], options: PlanOptions): Settlement {
   const [option] = plan.options;
   const { assumptions } = options;
-  if (!option || !assumptions)
+  if (!option || (!assumptions && option.conditions.length === 0))
     throw invalidInput('the plan', [{ path: ['assumptions'], message: 'are none: there is nothing to settle' }]);
-  const assumed = assumeSurvey(survey, assumptions);
+  const assumed = asAssumed(survey, assumptions);
   const taken = new Map([...byAssumption(option.installation), ...byAssumption(assumed)]);
   const problems = findings.flatMap(({ assumption }, i) =>
     taken.has(assumption) ? [] : [{ path: [i, 'assumption'], message: `is ${assumption}; nothing was taken from it` }],

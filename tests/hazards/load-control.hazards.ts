@@ -1,9 +1,10 @@
 import { excessTimeOf } from '../../src/charging/definitions.js';
 import { type ChargingNetwork, type ControlSettings, controllerOf, judgeMainFuse } from '../../src/charging/index.js';
 import type { CheckResult } from '../../src/core/index.js';
-import { amperes, seconds } from '../../src/index.js';
+import { amperes, type Board, known as fact, overall, seconds } from '../../src/index.js';
+import { chargePoint, circuit, house, load } from '../support/house.js';
 import type { Json } from '../support/surveys.js';
-import { type Change, type Chapter, planned, type Told } from './hazard.js';
+import { type Change, type Chapter, planned, supplied, type Told } from './hazard.js';
 
 /** What a check says by itself. */
 const judged = (result: CheckResult): Told => ({ verdict: result.verdict, results: [result] });
@@ -42,6 +43,7 @@ const drive = { id: 'drive', node: 'intake', lines: ['L1'], most: amperes(32) } 
 
 const known = (value: Json): Json => ({ known: value, by: 'instructions of the limiter' });
 const stated = known(true);
+const pauses = known('0 A');
 const none = known(false);
 const gG: readonly Change[] = [['supply.cutOut.kind', { known: { standard: 'BS 88-2' }, by: 'label' }]];
 /** A limiter that is there already. */
@@ -56,6 +58,39 @@ const garage = (rest: Record<string, Json>): readonly Change[] => [
   ['board.runs.5.stretches.1.length', '20 m'],
   ['board.runs.5.feeds.0.control', limiter('40 A', rest, ['garage point'])],
 ];
+
+/** Two halls of thirty points with a control each, and other load, against the cut-out. */
+const twoHalls = (rating: number): Told => {
+  const lines = ['L1', 'L2', 'L3'] as const;
+  const wide = { ...circuit().cable, construction: 'multicore', cores: 5, protective: 'core' } as const;
+  const of = <T>(value: T) => fact(value, 'seen at the survey');
+  const hall = (id: string): Board => ({
+    kind: 'board',
+    id,
+    complete: of(true),
+    control: {
+      name: `control of ${id}`,
+      limit: of(amperes(250)),
+      controls: Array.from({ length: 30 }, (_, k) => `${id} ${k}`),
+    },
+    runs: Array.from({ length: 30 }, (_, k) => {
+      const on = [lines[k % 3] as 'L1'];
+      return circuit({ id: `circuit ${id} ${k}`, lines: on, feeds: [{ ...chargePoint, id: `${id} ${k}`, lines: on }] });
+    }),
+  });
+  const feeder = (board: Board) => circuit({ id: `feeder to ${board.id}`, lines, cable: wide, feeds: [board] });
+  const others = load(60, { id: 'lamps', purpose: 'lighting', lines });
+  const site = house(
+    [feeder(hall('hall 1')), feeder(hall('hall 2')), circuit({ lines, cable: wide, feeds: [others] })],
+    {
+      phases: of(3),
+      cutOut: { kind: of({ standard: 'BS 88-2' }), rating: of(amperes(rating)) },
+    },
+  );
+  const { results } = supplied(site, { premises: 'other', governing: 'connected-load' });
+  const own = results.filter((r) => r.check === 'demand-within-cut-out');
+  return { verdict: overall(own).verdict, results: own };
+};
 
 export const chapter: Chapter = {
   title: 'Load controls that come too late, or not at all',
@@ -123,7 +158,7 @@ export const chapter: Chapter = {
       },
       sound: {
         what: 'The same; its maker states that, so set, it keeps a fuse of 80 A from operating.',
-        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated })]]),
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated, fallback: pauses })]]),
       },
     },
     {
@@ -143,6 +178,36 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'load-control-whose-fall-back-nobody-stated',
+      title: 'A limiter of which nobody asked what it does without its sensor',
+      harm: 'The battery of the radio clamp is flat. The car goes on at 32 A beside a house that takes 70 A.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That a limiter protects the fuse, whatever becomes of its sensor or its link.',
+      unsafe: {
+        what: 'A limiter of 80 A beside a demand of 70 A, fuse of 80 A; what it leaves running is not stated.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated })]]),
+      },
+      sound: {
+        what: 'The same; by its instructions the point pauses.',
+        told: () => planned('easy-home', [['board.control', limiter('80 A', { keepsFuse: stated, fallback: pauses })]]),
+      },
+    },
+    {
+      id: 'load-control-of-a-garage-whose-fall-back-nobody-stated',
+      title: 'A limiter in the garage of which nobody asked what it does without its link',
+      harm: 'The cable between the clamp and the charge point is cut with the hedge. Car and heater run together until the feeder opens.',
+      clause: 'common practice of load control, no source',
+      mustNotSay: 'That only a limiter at the main fuse has to fail safe.',
+      unsafe: {
+        what: 'A limiter at the garage board set to 40 A behind a device of 50 A; what it leaves running is not stated.',
+        told: () => planned('garage-submain', garage({ keepsFuse: stated })),
+      },
+      sound: {
+        what: 'The same; by its instructions the point pauses.',
+        told: () => planned('garage-submain', garage({ keepsFuse: stated, fallback: pauses })),
+      },
+    },
+    {
       id: 'slow-load-control-beside-the-main-fuse',
       title: 'A limiter that takes a minute',
       harm: 'For a minute each evening the fuse of the distributor carries more than it is made for, until it opens.',
@@ -154,7 +219,7 @@ export const chapter: Chapter = {
         told: () =>
           planned('easy-home', [
             ...gG,
-            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('60 s') })],
+            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('60 s'), fallback: pauses })],
           ]),
       },
       sound: {
@@ -162,7 +227,7 @@ export const chapter: Chapter = {
         told: () =>
           planned('easy-home', [
             ...gG,
-            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('8 s') })],
+            ['board.control', limiter('80 A', { keepsFuse: none, reaction: known('8 s'), fallback: pauses })],
           ]),
       },
     },
@@ -179,8 +244,21 @@ export const chapter: Chapter = {
       },
       sound: {
         what: 'The same; its maker states that it keeps that device from operating.',
-        told: () => planned('garage-submain', garage({ keepsFuse: stated })),
+        told: () => planned('garage-submain', garage({ keepsFuse: stated, fallback: pauses })),
       },
+    },
+    {
+      id: 'controls-of-two-boards-beside-each-other',
+      title: 'Two halls, each held to 250 A, behind 500 A beside other load',
+      harm: 'Each control keeps its hall within its limit, and both together overload the cut-out: it opens every evening.',
+      clause: 'Circuit theory: what two boards are held to adds up; BS 7671:2018+A2:2022, 433.1.1, two sources',
+      mustNotSay: 'That the supply carries what one of the controls holds.',
+      check: 'demand-within-cut-out',
+      unsafe: {
+        what: 'Thirty points of 32 A in each of two halls, held to 250 A each, beside 60 A, behind 500 A: 560 A.',
+        told: () => twoHalls(500),
+      },
+      sound: { what: 'The same behind 630 A.', told: () => twoHalls(630) },
     },
   ],
 };

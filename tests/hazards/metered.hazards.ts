@@ -1,8 +1,10 @@
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { adequacyOf } from '../../src/demand/index.js';
 import { amperes, known, type Purpose, type Run, ratio } from '../../src/index.js';
+import { readSurvey } from '../../src/io/index.js';
 import { circuit, house, load } from '../support/house.js';
-import type { Chapter, Told } from './hazard.js';
+import { planInBritain } from '../support/plan.js';
+import { type Chapter, changedSurvey, type Told } from './hazard.js';
 import { breaker } from './residual-circuits.js';
 import { soundCircuit } from './sound.js';
 
@@ -36,6 +38,29 @@ function metered(...besides: readonly Run[]): Told {
   return { verdict: overall.verdict, results };
 }
 
+/** Larch Cottage as wanted, without a limiter, by so many days of half-hours of 300 Wh. */
+function byReadings(days: number): Told {
+  const survey = changedSurvey('easy-home', [
+    ['supply.meteredDemand', undefined],
+    [
+      'demand',
+      {
+        governing: 'half-hour-readings',
+        halfHours: {
+          from: '2026-01-05T00:00:00Z',
+          wattHours: Array<number>(48 * days).fill(300),
+          season: 'January',
+          margin: '20 %',
+        },
+      },
+    ],
+  ]);
+  const plan = planInBritain(readSurvey(survey), { sheets: 'none', lengths: false });
+  const option = plan.options.find((o) => o.id === 'as-wanted');
+  if (!option) throw new Error('nothing is planned as wanted');
+  return { verdict: option.overall.verdict, results: [...option.overall.failed, ...option.overall.undetermined] };
+}
+
 const common = {
   harm: 'On the first dark day, or with an empty battery, the whole load comes from the street, and the service fuse blows.',
   clause: 'BS 7671:2018+A2:2022 311.1, from memory; a meter sees the difference of what is drawn and fed in: physics',
@@ -46,6 +71,15 @@ export const chapter: Chapter = {
   title: 'What the meter does not see',
   introduction: 'A meter at the origin knows what came through it, and nothing of what was fed in behind it.',
   hazards: [
+    {
+      ...common,
+      id: 'metered-for-a-night',
+      title: 'Half-hour readings of a single night',
+      harm: 'Nobody was at home. On Sunday oven, shower and car run together, and the service fuse blows.',
+      clause: 'common practice, no source: a demand is logged for a week at least',
+      unsafe: { what: 'Half-hours of one day, named as what governs.', told: () => byReadings(1) },
+      sound: { what: 'Half-hours of eight days in January, with a margin.', told: () => byReadings(8) },
+    },
     {
       ...common,
       id: 'metered-beside-a-battery',

@@ -72,6 +72,9 @@ const ownElectrodeOnTnS = (resistance: number) =>
     ],
     { system: known('TN-S', looked) },
   );
+/** A sound point at a place of this kind. */
+const placed = (specialLocation: NonNullable<Supply['specialLocation']>, supply: Partial<Supply> = {}) =>
+  assessed(a2, soundHouse([soundCircuit()], { ...supply, specialLocation }), 'ev', premises);
 /** A point outdoors without a measure on TN-S. */
 const onTnS = (supply: Partial<Supply> = {}, point: Partial<ChargePoint> = {}) =>
   assessed(
@@ -247,6 +250,42 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same point at a house on PME.',
         told: () => assessed(a2, soundHouse([soundCircuit()], { specialLocation: 'none' }), 'ev', premises),
+      },
+    },
+    {
+      id: 'point-where-cattle-stand',
+      title: 'A point at a milking parlour on PME',
+      harm: 'With the PEN conductor open every rail is live. A cow dies at 25 V that no man would feel.',
+      clause: 'BS 7671:2018+A2:2022, Section 705, from memory: no rule of it is entered',
+      mustNotSay: 'That open-PEN detection in the point settles a place that has a section of its own.',
+      check: 'charge-point-place',
+      unsafe: { what: 'A sound point on PME at a farm where animals are kept.', told: () => placed('farm') },
+      sound: { what: 'The same at the house, where none are.', told: () => placed('none') },
+    },
+    {
+      id: 'point-beside-a-swimming-pool',
+      title: 'A point on the terrace of a swimming pool',
+      harm: 'Wet, barefoot, within reach of the rail of the pool and of the car.',
+      clause: 'BS 7671:2018+A2:2022, Section 702, from memory: no rule of it is entered',
+      mustNotSay: 'That the terrace is a drive like any other.',
+      check: 'charge-point-place',
+      unsafe: { what: 'A sound point on PME beside a pool.', told: () => placed('swimming-pool') },
+      sound: { what: 'The same on the drive of a house without one.', told: () => placed('none') },
+    },
+    {
+      id: 'point-at-a-fairground',
+      title: 'A point at a fairground, with an earth of its own',
+      harm: 'Rides of steel, each earthed elsewhere, an arm’s length from the car.',
+      clause: 'BS 7671:2018+A2:2022, Part 7, from memory: no rule of that section is entered',
+      mustNotSay: 'That a place of which the rules are not known has none.',
+      check: 'charge-point-place',
+      unsafe: {
+        what: 'A sound point on a TT supply at a place with rules of its own.',
+        told: () => placed('other', { system: known('TT', looked), externalImpedance: known(ohms(60), 'measured') }),
+      },
+      sound: {
+        what: 'The same supply at an ordinary place.',
+        told: () => placed('none', { system: known('TT', looked), externalImpedance: known(ohms(60), 'measured') }),
       },
     },
     {

@@ -49,6 +49,9 @@ const feeder = (board: Partial<Board>): Run =>
   });
 const garage = (board: Partial<Board>, supply: Partial<Supply> = {}): Told =>
   assessed(code, soundHouse([feeder(board)], supply), 'ev', premises);
+/** The feeder for itself, whatever hangs on that board. */
+const feederAlone = (board: Partial<Board>): Told =>
+  assessed(code, soundHouse([feeder({ runs: [], ...board })]), 'garage feeder', premises);
 const bond = (area: number): Partial<Board> => ({ bonding: known(squareMillimetres(area), looked) });
 const sheath: Partial<Supply> = { system: known('TN-S', looked), externalImpedance: known(ohms(0.4), 'measured') };
 const away: Partial<Board> = { detached: known(true, looked), extraneousParts: known(true, 'water pipe of steel') };
@@ -135,6 +138,35 @@ export const chapter: Chapter = {
         what: 'The same, in the hall of the house itself.',
         told: () => garage({ detached: known(false, looked) }),
       },
+    },
+    {
+      id: 'feeder-of-which-nobody-says-where-it-ends',
+      title: 'A new feeder, and nobody said to which building',
+      harm: 'It ends in a greenhouse of steel. Its earth is that of the street, and so is its voltage when the PEN conductor is open.',
+      clause: clause544,
+      mustNotSay: 'That a distribution circuit is complete without the bonding of the building that it feeds.',
+      check: 'outbuilding-bonding',
+      unsafe: {
+        what: 'PME, the feeder assessed for itself; nothing is said of the building.',
+        told: () => feederAlone({}),
+      },
+      sound: {
+        what: 'The same to a wooden shed in which somebody looked for metal.',
+        told: () => feederAlone({ detached: known(true, looked), extraneousParts: known(false, 'no pipes') }),
+      },
+    },
+    {
+      id: 'feeder-to-a-building-with-thin-bonding',
+      title: 'A new feeder to a workshop with a steel frame, bonded by 6 mm²',
+      harm: 'The frame stands in the ground. 6 mm² carries what the neutral of the street should carry.',
+      clause: clause544,
+      mustNotSay: 'That the bonding of the workshop is judged with its circuits alone.',
+      check: 'outbuilding-bonding',
+      unsafe: {
+        what: 'PME, the feeder assessed for itself; steel frame bonded by 6 mm².',
+        told: () => feederAlone({ ...away, ...bond(6) }),
+      },
+      sound: { what: 'The same by 10 mm².', told: () => feederAlone({ ...away, ...bond(10) }) },
     },
     {
       id: 'garage-on-cable-sheath-with-thin-bonding',

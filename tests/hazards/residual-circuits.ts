@@ -109,6 +109,8 @@ export const garageFeeder = (change: Partial<Run> = {}, runs: readonly Run[] = [
     kind: 'board',
     complete: known(true),
     noResidual: known(true, 'seen at the survey'),
+    detached: known(true, looked),
+    extraneousParts: known(false, 'looked: no pipes, no steelwork'),
     id: 'garage',
     runs,
   };

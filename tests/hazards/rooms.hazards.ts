@@ -216,6 +216,42 @@ export const chapter: Chapter = {
       },
     },
     {
+      ...ofSockets,
+      id: 'household-socket-said-to-be-of-63-a',
+      title: 'Socket-outlets to BS 1363, entered as 63 A',
+      unsafe: {
+        what: 'Household socket-outlets in a workshop, no 30 mA ahead, their rating written down as 63 A.',
+        told: () =>
+          told(
+            code,
+            [
+              socketCircuit({
+                residual: [],
+                feeds: [sockets({ accessories: known('BS 1363', looked), socketRating: known(amperes(63), 'a form') })],
+              }),
+            ],
+            tnS,
+            {},
+            other,
+          ),
+      },
+      sound: {
+        what: 'The same behind 30 mA.',
+        told: () =>
+          told(
+            code,
+            [
+              socketCircuit({
+                feeds: [sockets({ accessories: known('BS 1363', looked), socketRating: known(amperes(63), 'a form') })],
+              }),
+            ],
+            tnS,
+            {},
+            other,
+          ),
+      },
+    },
+    {
       ...ofLights,
       id: 'lights-of-a-dwelling-without-device',
       title: 'Lights of a dwelling on a circuit-breaker alone',

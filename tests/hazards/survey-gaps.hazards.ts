@@ -181,6 +181,22 @@ export const chapter: Chapter = {
       sound: { what: 'TT, Z_e 60 Ω beside I_pf 1.15 kA.', told: () => at({ ...rod, ...readings(60, 1150) }) },
     },
     {
+      id: 'electrode-of-no-resistance',
+      title: 'A rod of 0 Ω',
+      harm: 'The leads of the tester were clipped together. The rod stands in dry gravel, and nothing opens.',
+      clause: 'common practice, no source: no rod of a house gives less than 1 Ω',
+      mustNotSay: 'That a rod without resistance is the best of all.',
+      check: 'external-impedance-customary',
+      unsafe: {
+        what: 'TT, the loop read as 60 Ω, the rod as 0 Ω.',
+        told: () => at({ ...rod, ...readings(60, 1150), electrode: { resistance: known(ohms(0), read) } }),
+      },
+      sound: {
+        what: 'The same, the rod read as 42 Ω.',
+        told: () => at({ ...rod, ...readings(60, 1150), electrode: { resistance: known(ohms(42), read) } }),
+      },
+    },
+    {
       id: 'three-lines-with-the-current-of-less-than-one',
       title: 'Three phases, and less current between the lines than to earth',
       harm: 'One line was measured at the end of a long lead. The breakers meet twice what they are marked for.',

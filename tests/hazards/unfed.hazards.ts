@@ -21,6 +21,8 @@ const shed: Board = {
   kind: 'board',
   complete: known(true),
   noResidual: known(true, 'seen at the survey'),
+  detached: known(true, 'seen at the survey'),
+  extraneousParts: known(false, 'looked: no pipes'),
   id: 'shed',
   runs: [soundCircuit({ id: 'lamp circuit', feeds: [load(2, { id: 'lamp', purpose: 'lighting' })] })],
 };

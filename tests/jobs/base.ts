@@ -325,7 +325,12 @@ export function surveyOf(title: string, short: ShortSurvey): Json {
       newEnclosure: false,
       outletHeight: '900 mm',
       // whoever measures has chosen the limiter that would be fitted, and read its instructions
-      ...(base === 'by photograph' ? {} : { limiterKeepsFuse: { known: true, by: 'instructions of the limiter' } }),
+      ...(base === 'by photograph'
+        ? {}
+        : {
+            limiterKeepsFuse: { known: true, by: 'instructions of the limiter' },
+            limiterFallback: { known: '0 A', by: 'instructions of the limiter' },
+          }),
       ...short.work,
     },
   };

@@ -309,7 +309,7 @@ describe('many charge points', () => {
       expect(rows.map((r) => r[0])).toEqual(Array.from({ length: 24 }, (_, i) => `bay ${i + 1}`));
       for (const row of rows) for (const b of boxes) expect(row[b]).toBe('');
     }
-    const column = grids[0]?.head.indexOf('R_1+R_2 expected') ?? -1;
+    const column = grids[0]?.head.indexOf('R_1+R_2 expected, and its limits') ?? -1;
     expect(new Set(grids[0]?.rows.map((r) => r[column])).size).toBe(12); // twelve lengths, each twice
   });
 

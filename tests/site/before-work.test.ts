@@ -3,7 +3,7 @@ import { known, unknown } from '../../src/core/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { beforeWorkOf } from '../../src/site/before-work.js';
 import type { WorkFacts } from '../../src/site/index.js';
-import { amperes, metres } from '../../src/units/index.js';
+import { metres } from '../../src/units/index.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocuments } from '../support/surveys.js';
 
@@ -79,8 +79,8 @@ describe('what to settle before the day of the work', () => {
   it('stands in each option by the work of that option, and never in its verdict', () => {
     const home = readSurvey(surveyDocuments['easy-home']);
     const [option] = planInBritain(home).options;
-    // nobody states what the limiter does without its sensor, and a circuit in a dwelling is notifiable
-    const always = ['limiter-fallback', 'building-rules'];
+    // a circuit in a dwelling is notifiable
+    const always = ['building-rules'];
     expect(option?.beforeWork.map((b) => b.id)).toEqual(always);
     const refused = { ...home, work: { ...home.work, tenure: known('rented'), ownerAgrees: known(false) } as const };
     const [other] = planInBritain(refused).options;
@@ -110,8 +110,9 @@ describe('what to settle before the day of the work', () => {
     expect(ids({})).toContain('building-rules');
     const shop = { ...home.about, premises: 'workplace' } as const;
     expect(ids({ about: shop })).not.toContain('building-rules');
-    const stated = { ...home.work, limiterFallback: known(amperes(0)) };
-    expect(ids({ work: stated })).not.toContain('limiter-fallback');
+    expect(ids({})).not.toContain('limiter-fallback');
+    const { limiterFallback: _stated, ...silent } = home.work;
+    expect(ids({ work: silent })).toContain('limiter-fallback');
   });
 
   it('counts the visit of whoever makes the tails dead', () => {

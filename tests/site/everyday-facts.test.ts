@@ -170,13 +170,26 @@ describe('a limiter that loses its sensor', () => {
       verdict,
     );
   });
-  it('is open where the instructions do not say, and one that pauses is offered', () => {
-    const plan = planned(home60({ unknown: 'ask its maker' }));
-    expect(option(plan, 'with-limiter')?.overall.undetermined.map((r) => r.check)).toEqual(['load-control-fails-safe']);
+  it('passes on the condition that it pauses, where the instructions do not say', () => {
+    const found = option(planned(home60({ unknown: 'ask its maker' })), 'with-limiter');
+    expect(found?.overall.verdict).toBe('conditional');
+    expect(found?.conditions).toMatchObject([{ assumption: 'load-control/pauses-without-its-sensor', value: 0 }]);
+    // one that leaves the point running is known to be none that is wanted: one that pauses is offered
+    const runs = home60({ known: '16 A', by: 'instructions' });
+    const plan = planned(runs);
     const offer = plan.remedies.find((o) => o.remedies.some((r) => r.id === 'limiter-that-pauses'));
     expect(offer?.verdict).toBe('pass');
-    const then = withChanges(surveyed(home60({ unknown: 'ask its maker' })), offer?.changes ?? []);
+    const then = withChanges(surveyed(runs), offer?.changes ?? []);
     expect(wholePlanInBritain(then, brief).options.some((o) => o.overall.verdict === 'pass')).toBe(true);
+  });
+  it('need not be asked about, where the points may run on in full', () => {
+    // 20 A x 1.2 and 32 A are 56 A
+    const plan = planned({
+      ...home60({ unknown: 'ask its maker' }),
+      metered: '20 A',
+      board: { control: { name: 'limiter', limit: '60 A', controls: ['point 1'], keepsFuse: seen(true) } },
+    });
+    expect(option(plan, 'as-wanted')?.overall.verdict).toBe('pass');
   });
 });
 

@@ -13,11 +13,12 @@ function hasSockets(o: Outlet): boolean | undefined {
     // a household socket-outlet is of 13 A whatever else is said of it
     return o.socket?.state === 'known' && o.socket.value === 'BS 1363' ? true : upTo32(o.socketRating);
   }
-  const { purpose, withSocket, socketRating: rated } = o;
+  const { purpose, withSocket, socketRating: rated, accessories } = o;
   // a socket-outlet at something else than a cooker is looked at
   const fixed = purpose === 'cooking' ? withSocket : withSocket === true ? undefined : false;
   const there = purpose === 'socket-outlets' || fixed;
-  return there === false || rated === undefined ? there : upTo32(rated) && there;
+  const household = accessories?.state === 'known' && accessories.value === 'BS 1363';
+  return there === false || rated === undefined || household ? there : upTo32(rated) && there;
 }
 /** Whether a socket-outlet is of up to 32 A: it is where nothing is said of its rating. */
 function upTo32(rated: Fact<Amperes> | undefined): boolean | undefined {

@@ -56,7 +56,7 @@ bonding | Main bonding | site | Which metal services are bonded to the main eart
 noExtraneousParts | No metal services or structure | site | Did somebody look for metal water, gas or oil pipes and structural metal that come into the building, and find none? | the water stop valve and the gas meter | false | -
 electrode | Earth electrode | site | Is there an earth rod, and what was measured at it? | the rod with its clamp and label | - | -
 meterPoint | Meter-point number | customer | Which number of 13 digits stands under the S on the electricity bill? | the page of the bill with that number | 1412345678901 | -
-specialLocation | Special location | customer | Is it a caravan park, a marina, a construction site or a filling station? | - | none | A combined neutral and earth is barred there.
+specialLocation | Special location | customer | Is it a caravan park, a marina, a construction site, a filling station, a farm, a swimming pool, or another place with rules of its own? | - | none | A combined neutral and earth is barred in some; for others a specialist decides.
 transformer | Transformer | operator | Is it known which transformer supplies the premises, and what stands on its plate? | the plate | - | Of the owner’s own, or where the network operator says.
 meteredDemand | Measured demand | customer | What is the highest demand that was measured, and over what time? | the yearly overview of half-hour readings | - | Half-hour readings of a year from the supplier say more than any estimate.
 

@@ -29,8 +29,8 @@ const barredPlaces = {
   marina: 'a marina',
   'construction-site': 'a construction site',
   'filling-station': 'a filling station',
-  none: '',
 } as const;
+type Place = keyof typeof barredPlaces | 'farm' | 'swimming-pool' | 'other' | 'none';
 
 const nothing = [0, 0, 0] as unknown as LoadState['currents'];
 const lineNames = ['L1', 'L2', 'L3'] as const;
@@ -75,14 +75,35 @@ const lineCurrent = (k: 0 | 1 | 2) =>
   );
 
 const placeNotStated = /* @__PURE__ */ unknown(
-  'say whether it is a caravan park, a marina, a construction site, a filling station, or none of them',
+  'say whether it is a caravan park, a marina, a construction site, a filling station, a farm, a swimming pool, or none of them',
 );
-const filling: Gap = {
-  kind: 'fact',
-  fact: 'design of the charge point for a filling station',
-  obtain:
-    'a specialist in filling stations: hazard zones, earths that are joined, the emergency switch; no rule for it is entered here',
+/** Places with rules of their own that are not entered: what has to be designed, and by what. */
+const ownRules: Partial<Record<Place, readonly [place: string, obtain: string]>> = {
+  'filling-station': [
+    'a filling station',
+    'a specialist in filling stations: hazard zones, earths that are joined, the emergency switch',
+  ],
+  farm: [
+    'a farm',
+    'Section 705: bonding of all metal that animals can touch, devices of at most 300 mA for every circuit, the earth of a PME supply only over a bonded grid in the floor',
+  ],
+  'swimming-pool': [
+    'a swimming pool',
+    'Section 702: zones, bonding of all metal within them, the earth of a PME supply there only with a specialist',
+  ],
+  other: ['the place', 'the section of Part 7, or the guidance, that is for it'],
 };
+/** What is open in such a place; undefined in any other. */
+function designOf(place: Place): Gap | undefined {
+  const [where, obtain] = ownRules[place] ?? [];
+  return obtain === undefined
+    ? undefined
+    : {
+        kind: 'fact',
+        fact: `design of the charge point for ${where}`,
+        obtain: `${obtain}; no rule for it is entered here`,
+      };
+}
 
 const separateAsked: Gap = {
   kind: 'fact',
@@ -127,15 +148,20 @@ export const chargePointEarthing = () => ({
       const said = supply.separateEarthConfirmed;
       return said?.state === 'known' ? said.value : 'not said';
     }),
-    combinedEarthAllowed: derive(['specialLocation'], ({ specialLocation }) => specialLocation === 'none'),
+    combinedEarthAllowed: derive(['specialLocation'], ({ specialLocation: place }): Known<boolean> => {
+      if (place === 'none' || place in barredPlaces) return place === 'none';
+      const open = designOf(place);
+      return open ? missing(open) : false;
+    }),
     combinedEarthBarred: derive(
       ['specialLocation'],
       ({ specialLocation }) =>
-        `the earth of a PME supply is barred in ${barredPlaces[specialLocation]}, whatever device is added`,
+        `the earth of a PME supply is barred in ${(barredPlaces as Partial<Record<Place, string>>)[specialLocation]}, whatever device is added`,
     ),
-    placeCovered: derive(['specialLocation'], ({ specialLocation }) =>
-      specialLocation === 'filling-station' ? missing(filling) : true,
-    ),
+    placeCovered: derive(['specialLocation'], ({ specialLocation }): Known<true> => {
+      const open = designOf(specialLocation);
+      return open ? missing(open) : true;
+    }),
     electrodeResistance: ofCircuit(
       (circuit) =>
         circuit.installation.supply.electrode?.resistance ??

@@ -89,16 +89,19 @@ function readingsAgree(supply: Supply): Known<true> {
   return i[1] * z[1] > ABOVE * lines * nominalVoltage ? said(z[1], i[1]) : true;
 }
 
-function customary({ externalImpedance, system, externalImpedanceConfirmed }: Supply): Known<true | string> {
+function customary({ externalImpedance, system, externalImpedanceConfirmed, electrode }: Supply): Known<true | string> {
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   const z = endsOf(externalImpedance);
   const confirmed = externalImpedanceConfirmed?.state === 'known' && externalImpedanceConfirmed.value;
   if (system.value === 'TT') {
-    if (!z || z[0] >= LEAST_OF_ELECTRODE || confirmed) return 'There is no customary figure for the system.';
+    // the loop holds the electrode, so that neither may be less
+    const read = [z, endsOf(electrode?.resistance)].flatMap((ends) => ends?.[0] ?? []);
+    const least = Math.min(...read);
+    if (least >= LEAST_OF_ELECTRODE || confirmed) return 'There is no customary figure for the system.';
     return missing({
       kind: 'fact',
       fact: 'whether the supply is TT',
-      obtain: `${z[0]} Ω is less than an electrode gives: see where the earthing conductor goes, and measure with it disconnected from all other metal`,
+      obtain: `${least} Ω is less than an electrode gives: see where the earthing conductor goes, and measure with it disconnected from all other metal`,
       disagree: true,
     });
   }

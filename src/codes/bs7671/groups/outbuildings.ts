@@ -16,7 +16,7 @@ export const outbuildingBonded = /* @__PURE__ */ comparison({
   caution: shockCaution,
 });
 
-/** A board behind a distribution circuit, on the way to the circuit. */
+/** A board behind a distribution circuit: on the way to the circuit, or fed by it. */
 export interface OutbuildingPlace {
   readonly circuit: CircuitPlace;
   readonly board: Board;
@@ -24,7 +24,10 @@ export interface OutbuildingPlace {
 export const outbuildingScope = {
   within: 'circuit',
   things: (circuit: CircuitPlace): readonly OutbuildingPlace[] =>
-    circuit.path.boards.slice(1).map((board) => ({ circuit, board })),
+    [...circuit.path.boards.slice(1), ...circuit.run.feeds.filter((o) => o.kind === 'board')].map((board) => ({
+      circuit,
+      board,
+    })),
   title: ({ board }: OutbuildingPlace) => `Building of ${board.id}`,
 } as const;
 const ofOutbuilding = /* @__PURE__ */ factOf<OutbuildingPlace>();
