@@ -95,6 +95,10 @@ class Reader extends FigureReader {
       return at < 0 ? [] : left.splice(at, 1);
     });
     const among = (which: 'aside' | 'repeated', id: string) => this.listed.asked.some((a) => a.asked[which].has(id));
+    // of results of which one decides and the others stand aside nothing says here that several decide
+    for (const [k, { check, verdict }] of counted.entries())
+      if (among('repeated', check) && counted.findIndex((c) => c.check === check) < k)
+        this.stated(`that the result of ${check}, ${verdict}, is due beside another`);
     for (const r of left) {
       if (quoted.some((q) => same(q, r))) continue;
       const counts = counted.some((c) => c.check === r.check);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { allocate, type ChargingNetwork } from '../../src/charging/index.js';
-import { ratio } from '../../src/index.js';
+import { amperes, ratio } from '../../src/index.js';
 import { type SharingInstance, sharingInstances } from './instances.js';
 import { node, perLine, point } from './networks.js';
 
@@ -20,4 +20,18 @@ describe('instances with known optimum', () => {
       expect(current).toBeCloseTo(instance.answer[i]!, instance.digits ?? 7);
     });
   });
+});
+
+test('what a point cannot take in whole steps is left to who waits', () => {
+  const network = {
+    nodes: [node('intake', perLine(36, 0, 0))],
+    points: [point('a', 'intake', 31, { priority: 1 }), point('b', 'intake', 16, { priority: 2 })],
+  };
+  const currents = (resolution: number) =>
+    allocate(network, { rule: 'strict-priority', stage: 'whole-steps', resolution: amperes(resolution) }).points.map(
+      (p) => p.current,
+    );
+  // 31 A leave 5 A, which is too little; in steps of 2 A the first takes 30 A
+  expect(currents(1)).toEqual([31, 0]);
+  expect(currents(2)).toEqual([30, 6]);
 });

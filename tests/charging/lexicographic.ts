@@ -11,13 +11,12 @@ export function expectLexicographic(network: ChargingNetwork, x: readonly number
   const here = network.points.flatMap((p, i) => (p.connected === false ? [] : [i]));
   const column = new Map(here.map((i, k) => [i, k]));
   const n = here.length;
-  const rows = rowsOf(network).map(({ who, sign, room }) => ({
-    who: who.map((i) => column.get(i)!),
-    by: sign,
-    to: room,
-  }));
-  for (const { who, by, to } of rows)
-    expect(who.reduce((s, k, j) => s + by[j]! * x[here[k]!]!, 0)).toBeLessThanOrEqual(to + 1e-7);
+  const rows = rowsOf(network).map(({ who, sign, room }) => {
+    const sum = who.reduce((s, i, j) => s + sign[j]! * x[i]!, 0);
+    expect(sum).toBeLessThanOrEqual(room + 1e-7);
+    // what is judged is within the limits for the solver too, to which a billionth more is too much
+    return { who: who.map((i) => column.get(i)!), by: sign, to: Math.max(room, sum) };
+  });
   const level = here.map((i) => x[i]! / weight[i]!);
   const most = here.map((i) => network.points[i]!.most as number);
   const open = new Set(here.keys());

@@ -67,6 +67,31 @@ test('no neutral carries more than its limit: any rule and stage, with limits of
   );
 });
 
+test('where one limit is exceeded by a hair another may be by more: lowering goes on', () => {
+  const network: ChargingNetwork = {
+    nodes: [
+      {
+        id: 'n0',
+        limit: perLine(58.382, 0.012, 119.999),
+        unbalance: amperes(31.15),
+        neutralLimit: amperes(0.003),
+        thirdHarmonic: ratio(0.1),
+      },
+    ],
+    points: [
+      { id: 'p1', node: 'n0', lines: ['L3'], most: amperes(7.066), weight: ratio(0.5), priority: 2 },
+      { id: 'p2', node: 'n0', lines: ['L3', 'L1', 'L2'], most: amperes(20.221), weight: ratio(1.1), priority: 1 },
+      { id: 'p4', node: 'n0', lines: ['L1'], most: amperes(6.007), weight: ratio(2.5), priority: 1 },
+      { id: 'p5', node: 'n0', lines: ['L2'], most: amperes(21.58), weight: ratio(3.1), priority: 2 },
+    ],
+  };
+  const { points } = allocate(network, { rule: 'strict-priority', stage: 'continuous' });
+  expectNeutrals(
+    network,
+    points.map((p) => p.current),
+  );
+});
+
 test('a simulation and a schedule hold it in every step', () => {
   const limited = (network: ChargingNetwork): ChargingNetwork => ({
     ...network,

@@ -15,7 +15,7 @@ import {
 } from '../../src/charging/index.js';
 import { amperes, type Line, minutes, ratio, seconds, volts, wattHours } from '../../src/index.js';
 import { seedOf } from '../support/seed.js';
-import { node, perLine, point, way } from './networks.js';
+import { node, perLine, point, problemsOf, way } from './networks.js';
 import { controlled, policies, simulations } from './simulations.js';
 
 const LINES: readonly Line[] = ['L1', 'L2', 'L3'];
@@ -136,6 +136,22 @@ describe('whatever the vehicles, the load, the limits and the policy', () => {
   });
 });
 
+const base = {
+  from: seconds(0),
+  to: seconds(10 * 3600),
+  step: minutes(1),
+  voltage: volts(230),
+  load: [],
+} as const;
+const stay = (id: string, leaves: number, energy: number): ChargingSession => ({
+  id,
+  point: id,
+  arrives: seconds(0),
+  leaves: seconds(leaves * 3600),
+  energy: wattHours(energy * 230),
+});
+const total = (input: SimulationInput) => simulate(input).sessions.reduce((a, s) => a + s.delivered / 230, 0);
+
 describe('more capacity', () => {
   const fixed = (input: SimulationInput): SimulationInput => {
     const { limits: _, ...rest } = input;
@@ -192,22 +208,6 @@ describe('more capacity', () => {
       { numRuns: 200, seed: seedOf(15) },
     );
   });
-
-  const base = {
-    from: seconds(0),
-    to: seconds(10 * 3600),
-    step: minutes(1),
-    voltage: volts(230),
-    load: [],
-  } as const;
-  const stay = (id: string, leaves: number, energy: number): ChargingSession => ({
-    id,
-    point: id,
-    arrives: seconds(0),
-    leaves: seconds(leaves * 3600),
-    energy: wattHours(energy * 230),
-  });
-  const total = (input: SimulationInput) => simulate(input).sessions.reduce((a, s) => a + s.delivered / 230, 0);
 
   test('may be less energy in all: 17 A serve two who leave early, 18 A serve a third who had the night', () => {
     const at = (limit: number): SimulationInput => ({
@@ -281,29 +281,76 @@ describe('a load control', () => {
     );
     // the bound is looked at where something is above a limit, not where nothing ever is
     expect(seen).toBeGreaterThan(50);
-  }, 60_000);
+  });
+
+  /** Takes what the meters say at once, for as long as a step. */
+  const atOnce = (step: SimulationInput['step'], nodes: readonly { readonly id: string }[]): ControlSettings => ({
+    policy: { rule: 'max-min-amperes' },
+    meters: nodes.map((n) => ({ node: n.id, measures: 'everything', positive: 'import' })),
+    meterPeriod: step,
+    controllerPeriod: step,
+    pointReaction: seconds(0),
+    vehicleReaction: seconds(0),
+    staleAfter: step,
+    riseAfter: seconds(0),
+    resumeAfter: seconds(0),
+    exportCounts: true,
+  });
+
+  test('that has no limit to keep is refused, where sharing at once needs none', () => {
+    const input: SimulationInput = {
+      ...base,
+      network: { nodes: [{ id: 'intake' }], points: [point('a', 'intake', 6)] },
+      sessions: [stay('a', 2, 100)],
+      control: { policy: { rule: 'max-min-amperes' } },
+    };
+    expect(total(input)).toBeCloseTo(2 * 6, 6);
+    expect(problemsOf(() => simulate({ ...input, control: atOnce(base.step, input.network.nodes) })).join()).toBe(
+      "points[0].node: no node on the way to 'a' has a limit",
+    );
+  });
+
+  test('goes on with its turns while nobody is there', () => {
+    const input: SimulationInput = {
+      ...base,
+      step: minutes(5),
+      network: {
+        nodes: [node('intake', perLine(58, 0, 0))],
+        points: [point('a', 'intake', 6), point('b', 'intake', 12)],
+      },
+      load: [{ node: 'intake', values: [perLine(48, 0, 0)] }],
+      sessions: [
+        { ...stay('a', 3, 99), arrives: minutes(60) },
+        { ...stay('b', 3, 99), arrives: minutes(65) },
+      ],
+      control: { policy: { rule: 'max-min-amperes' } },
+      keepSeries: true,
+    };
+    // 10 A are enough for one of them; turns are at every quarter of an hour
+    for (const control of [input.control, atOnce(input.step, input.network.nodes)])
+      expect(simulate({ ...input, control }).series!.points.map((p) => p.current.L1!.slice(12, 21))).toEqual([
+        [6, 6, 6, 0, 0, 0, 6, 6, 6],
+        [0, 0, 0, 10, 10, 10, 0, 0, 0],
+      ]);
+  });
 
   test('without delays and holds comes to what is shared at once, where each node is metered', () => {
     fc.assert(
       fc.property(simulations({ nodes: 3, points: 5 }, [{ rule: 'max-min-amperes' }]), (drawn) => {
-        const { limits: _, ...input } = drawn;
-        const control: ControlSettings = {
-          policy: { rule: 'max-min-amperes' },
-          meters: input.network.nodes.map((n) => ({ node: n.id, measures: 'everything', positive: 'import' })),
-          meterPeriod: input.step,
-          controllerPeriod: input.step,
-          pointReaction: seconds(0),
-          vehicleReaction: seconds(0),
-          staleAfter: input.step,
-          riseAfter: seconds(0),
-          resumeAfter: seconds(0),
-          exportCounts: true,
-        };
-        const atOnce = simulate({ ...input, control: { policy: control.policy } });
+        const { limits: _, ...rest } = drawn;
+        const { network, step } = rest;
+        // a control knows of an arrival when it next measures: here that is when it is
+        const arrivals = rest.sessions.map((s) => ({ ...s, arrives: seconds(Math.ceil(s.arrives / step) * step) }));
+        const input = { ...rest, sessions: arrivals.filter((s) => s.leaves > s.arrives) };
+        const limited = new Set(network.nodes.flatMap((n) => (n.limit ? [n.id] : [])));
+        // a control without anything to keep is refused
+        fc.pre(network.points.every((p) => way(network, p.node).some((id) => limited.has(id))));
+        const control = atOnce(input.step, network.nodes);
+        const shared = simulate({ ...input, control: { policy: control.policy } });
         const controlled = simulate({ ...input, control });
-        expect(controlled.nodes).toEqual(atOnce.nodes);
+        expect(controlled.nodes).toEqual(shared.nodes);
         controlled.sessions.forEach((s, i) => {
-          expect(s.delivered).toBeCloseTo(atOnce.sessions[i]!.delivered, 6);
+          expect(s.delivered).toBeCloseTo(shared.sessions[i]!.delivered, 6);
         });
       }),
       { numRuns: 60, seed: seedOf(17) },

@@ -47,9 +47,18 @@ export function maximum({
       },
     },
     (model) => {
-      model.options.set({ output_flag: false, primal_feasibility_tolerance: 1e-9, dual_feasibility_tolerance: 1e-9 });
-      model.run();
-      if (model.getModelStatus() !== highs.constants.modelStatus.optimal) return undefined;
+      const optimal = (presolve: 'on' | 'off') => {
+        model.options.set({
+          output_flag: false,
+          primal_feasibility_tolerance: 1e-9,
+          dual_feasibility_tolerance: 1e-9,
+          presolve,
+        });
+        model.run();
+        return model.getModelStatus() === highs.constants.modelStatus.optimal;
+      };
+      // what is done before solving takes some programmes that are feasible by a billionth for infeasible
+      if (!optimal('on') && !optimal('off')) return undefined;
       return { value: model.getObjectiveValue(), x: model.getSolution().colValue };
     },
   );

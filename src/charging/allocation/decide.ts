@@ -31,7 +31,8 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
   const least = step > 0 ? moment.least.map((a) => wholeStepsUp(a, step)) : moment.least;
   const most = step > 0 ? moment.most.map((a) => wholeSteps(a, step)) : moment.most;
   const weight = rates(order, moment, ruling.rule);
-  const share = { x, room: moment.room.slice(), weight, most: moment.most };
+  // what a point cannot take in whole steps is left to others from the start
+  const share = { x, room: moment.room.slice(), weight, most };
 
   if (ruling.rule === 'equal-share') {
     shareEqually(order, moment, x);

@@ -4,7 +4,7 @@ import { chargingByNode, type Moment, type TreeOrder } from '../network/tree-ord
 import { programme } from '../optimum/lexicographic-simplex.js';
 import { factor, frontsOf, solveFactored } from '../optimum/tree-elimination.js';
 import type { Filling } from './progressive-filling.js';
-import { EXACT_UNBALANCE_POINTS, INTERIOR, withSides } from './unbalance.js';
+import { EXACT_UNBALANCE_POINTS, INTERIOR, takeBack, withSides } from './unbalance.js';
 
 /** A limit behind one node: what an ampere counts by its lines, and what all may come to beside the floors. */
 interface Limit {
@@ -28,8 +28,11 @@ const sign = (mask: number, { lean }: Pick<Limit, 'lean'>): number => lean[mask]
  * costs as much as a pass over the points. At the result, each point's weight over its current equals the sum of the
  * prices of the limits on its way, and only limits that are reached have a price.
  */
-export const shareProportionally = (order: TreeOrder, moment: Moment, filling: Filling): void =>
+export function shareProportionally(order: TreeOrder, moment: Moment, filling: Filling): void {
+  const floor = filling.x.slice();
   withSides(order, moment, filling.x, (balances) => shareWithin(order, moment, filling, balances));
+  takeBack(order, moment, filling, floor);
+}
 
 function shareWithin(order: TreeOrder, moment: Moment, filling: Filling, balances: readonly Balance[]): void {
   const { x, most } = filling;
@@ -112,7 +115,7 @@ function limitsOf(
 }
 
 function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Filling): void {
-  const { members, x, most, weight } = filling;
+  const { members, x, most } = filling;
   const n = members.length;
   const m = order.nodes.length;
   const rows = new Int32Array(m);
@@ -135,6 +138,9 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
 
   const y = Float64Array.from(members, (i) => (most[i]! - x[i]!) / 2); // rise above the floor
   const width = Float64Array.from(members, (i) => most[i]! - x[i]!);
+  // only how weights stand to each other counts: what is small is measured against the largest
+  const heaviest = members.reduce((w, i) => Math.max(w, filling.weight[i]!), 0);
+  const weight = Float64Array.from(members, (i) => filling.weight[i]! / heaviest);
   const floor = Float64Array.from(members, (i) => x[i]!);
   const scale = Math.max(...limits.map((l) => l.most), 1);
   // begin low enough to be inside every limit where that is possible
@@ -144,10 +150,12 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     if (!l.balance && sums[r]! > 0) shrink = Math.min(shrink, (0.9 * Math.max(l.most, 1e-6)) / sums[r]!);
   });
   for (let k = 0; k < n; k++) y[k] = y[k]! * shrink;
+  // kept on its own: of what nearly reaches its maximum the difference is no figure any more
+  const above = Float64Array.from(width, (w, k) => w - y[k]!);
 
   const slack = Float64Array.from(limits, (l, r) => Math.max(l.most - shrink * sums[r]!, 1e-3 * scale));
   const price = Float64Array.from(slack, (s) => 1 / s);
-  const capPrice = Float64Array.from(width, (w, k) => 1 / (w - y[k]!));
+  const capPrice = Float64Array.from(above, (a) => 1 / a);
   const floorPrice = Float64Array.from(y, (value, k) => (floor[k]! > 0 ? 1 / value : 0));
 
   const [dy, dPrice, rhs] = [new Float64Array(n), new Float64Array(count), new Float64Array(count)];
@@ -155,7 +163,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
   const byClass = new Float64Array(m * 8);
   const pullByClass = new Float64Array(m * 8);
   const goal = 1e-13;
-  const lightest = members.reduce((w, i) => Math.min(w, weight[i]!), Number.POSITIVE_INFINITY);
+  const lightest = weight.reduce((least, w) => Math.min(least, w), Number.POSITIVE_INFINITY);
   let step = 1;
 
   for (let iteration = 0; ; iteration++) {
@@ -163,7 +171,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     let pairs = count;
     for (let r = 0; r < count; r++) gap += slack[r]! * price[r]!;
     for (let k = 0; k < n; k++) {
-      gap += capPrice[k]! * (width[k]! - y[k]!) + floorPrice[k]! * y[k]!;
+      gap += capPrice[k]! * above[k]! + floorPrice[k]! * y[k]!;
       pairs += floor[k]! > 0 ? 2 : 1;
     }
     const inside = sumRows(order, limits, members, y);
@@ -176,8 +184,8 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     for (let k = 0; k < n; k++) {
       const i = members[k]!;
       const current = floor[k]! + y[k]!;
-      const grad = weight[i]! / current - prices[order.node[i]! * 8 + order.mask[i]!]!;
-      tilt = Math.max(tilt, (Math.abs(grad - capPrice[k]! + floorPrice[k]!) * current) / weight[i]!);
+      const grad = weight[k]! / current - prices[order.node[i]! * 8 + order.mask[i]!]!;
+      tilt = Math.max(tilt, (Math.abs(grad - capPrice[k]! + floorPrice[k]!) * current) / weight[k]!);
     }
     const mu = gap / pairs;
     if (mu < goal && off < 1e-9 * scale && tilt < 1e-9) break;
@@ -195,11 +203,11 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     for (let k = 0; k < n; k++) {
       const i = members[k]!;
       const current = floor[k]! + y[k]!;
-      const gapUp = width[k]! - y[k]!;
+      const gapUp = above[k]!;
       const lower = floor[k]! > 0;
-      const d = weight[i]! / current ** 2 + capPrice[k]! / gapUp + (lower ? floorPrice[k]! / y[k]! : 0);
+      const d = weight[k]! / current ** 2 + capPrice[k]! / gapUp + (lower ? floorPrice[k]! / y[k]! : 0);
       const at = order.node[i]! * 8 + order.mask[i]!;
-      const g = weight[i]! / current - prices[at]! - target / gapUp + (lower ? target / y[k]! : 0);
+      const g = weight[k]! / current - prices[at]! - target / gapUp + (lower ? target / y[k]! : 0);
       inverse[k] = 1 / d;
       pull[k] = g / d;
       byClass[at] = byClass[at]! + 1 / d;
@@ -237,7 +245,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     for (let k = 0; k < n; k++) {
       const i = members[k]!;
       dy[k] = pull[k]! - inverse[k]! * change[order.node[i]! * 8 + order.mask[i]!]!;
-      primal = Math.min(primal, shorten(y[k]!, dy[k]!), shorten(width[k]! - y[k]!, -dy[k]!));
+      primal = Math.min(primal, shorten(y[k]!, dy[k]!), shorten(above[k]!, -dy[k]!));
     }
     for (let r = 0; r < count; r++) {
       const dSlack = (target - slack[r]! * price[r]! - slack[r]! * dPrice[r]!) / price[r]!;
@@ -246,7 +254,7 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
       dual = Math.min(dual, shorten(price[r]!, dPrice[r]!));
     }
     for (let k = 0; k < n; k++) {
-      const gapUp = width[k]! - y[k]!;
+      const gapUp = above[k]!;
       const dCap = target / gapUp - capPrice[k]! + (capPrice[k]! * dy[k]!) / gapUp;
       dual = Math.min(dual, shorten(capPrice[k]!, dCap));
       if (floor[k]! > 0)
@@ -257,19 +265,20 @@ function interiorPoint(order: TreeOrder, limits: readonly Limit[], filling: Fill
     }
     step = Math.min(primal, dual); // one length for both: the logarithm couples them
     for (let k = 0; k < n; k++) {
-      const gapUp = width[k]! - y[k]!;
+      const gapUp = above[k]!;
       const dCap = target / gapUp - capPrice[k]! + (capPrice[k]! * dy[k]!) / gapUp;
       capPrice[k] = capPrice[k]! + step * dCap;
       if (floor[k]! > 0)
         floorPrice[k] = floorPrice[k]! + step * (target / y[k]! - floorPrice[k]! - (floorPrice[k]! * dy[k]!) / y[k]!);
       y[k] = y[k]! + step * dy[k]!;
+      above[k] = gapUp - step * dy[k]!;
     }
     for (let r = 0; r < count; r++) {
       slack[r] = slack[r]! + step * rhs[r]!;
       price[r] = price[r]! + step * dPrice[r]!;
     }
   }
-  for (let k = 0; k < n; k++) x[members[k]!] = floor[k]! + y[k]!;
+  for (let k = 0; k < n; k++) x[members[k]!] = floor[k]! + Math.min(y[k]!, width[k]!);
 }
 
 /** Sum of the rises behind each limit. */

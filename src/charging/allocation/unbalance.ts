@@ -45,19 +45,23 @@ export function neutralsAlone(order: TreeOrder, { base }: Moment): NeutralExcess
   });
 }
 
-/** The first balance that these currents exceed, with the excess. */
+/** The first balance that these currents exceed, or the one that they exceed most, with the excess. */
 export function exceededBalance(
   order: TreeOrder,
   moment: Moment,
   x: Float64Array,
+  worst = false,
 ): { readonly balance: Balance; readonly excess: number } | undefined {
   if (order.allBalances.length === 0) return undefined;
   const sums = chargingByNode(order, x);
+  let found: { readonly balance: Balance; readonly excess: number } | undefined;
   for (const balance of order.allBalances) {
     const excess = balanceSum(balance, sums) - balanceRoom(balance, moment.base);
-    if (excess > TOLERANCE) return { balance, excess };
+    if (excess <= Math.max(TOLERANCE, found?.excess ?? 0)) continue;
+    found = { balance, excess };
+    if (!worst) break;
   }
-  return undefined;
+  return found;
 }
 
 /**
@@ -109,6 +113,48 @@ interface Raising {
   readonly most: Float64Array;
 }
 
+const behindOf =
+  ({ first, end }: TreeOrder, members: Int32Array) =>
+  (v: number) =>
+    [...members.keys()].filter((k) => members[k]! >= first[v]! && members[k]! < end[v]!);
+
+/** What balances leave for rises above floors, as far as they can be exceeded. */
+function balanceRows(
+  order: TreeOrder,
+  moment: Moment,
+  { members }: Pick<Raising, 'members'>,
+  balances: readonly Balance[],
+  floors: Float64Array,
+  upper: Float64Array,
+): Row[] {
+  const behind = behindOf(order, members);
+  return balances.flatMap((balance): Row[] => {
+    const lean = (k: number) => balance.lean[order.mask[members[k]!]!]!;
+    const leaning = behind(balance.v).filter((k) => lean(k) !== 0);
+    const room = Math.max(0, balanceRoom(balance, moment.base) - balanceSum(balance, floors));
+    if (leaning.reduce((sum, k) => sum + Math.max(0, lean(k)) * upper[k]!, 0) <= room) return [];
+    return [{ variables: leaning, coefficients: leaning.map(lean), most: room }];
+  });
+}
+
+/**
+ * Takes back, of currents that a method of sharing has raised above floors, what balances are exceeded by: so that the least is lost of
+ * the sum of weight times logarithm.
+ * @param floor currents before they were raised, within all balances
+ */
+export function takeBack(order: TreeOrder, moment: Moment, raising: Raising, floor: Float64Array): void {
+  const { members, x, weight } = raising;
+  if (members.length > EXACT_UNBALANCE_POINTS || !exceededBalance(order, moment, x)) return;
+  const floors = chargingByNode(order, floor);
+  withSides(order, moment, x, (balances) => {
+    const upper = Float64Array.from(members, (i) => x[i]! - floor[i]!);
+    const lp = programme(upper, balanceRows(order, moment, raising, balances, floors, upper));
+    lp.maximise(Float64Array.from(members, (i) => (x[i]! > floor[i]! ? weight[i]! / x[i]! : 0)));
+    const kept = lp.solution();
+    for (let k = 0; k < members.length; k++) x[members[k]!] = floor[members[k]!]! + kept[k]!;
+  });
+}
+
 function raiseWithin(order: TreeOrder, moment: Moment, filling: Raising, balances: readonly Balance[]): void {
   const { members, x, weight, most } = filling;
   const floors = chargingByNode(order, x);
@@ -117,8 +163,7 @@ function raiseWithin(order: TreeOrder, moment: Moment, filling: Raising, balance
   const level = { upper: Float64Array.from([...upper]), rows: [] as Row[] };
   // current = floor + variable; each point's own row: level · weight - variable <= floor
   for (let k = 0; k < size; k++) level.rows.push({ variables: [k], coefficients: [-1], most: x[members[k]!]! });
-  const behind = (v: number) =>
-    [...members.keys()].filter((k) => members[k]! >= order.first[v]! && members[k]! < order.end[v]!);
+  const behind = behindOf(order, members);
   for (let v = 0; v < order.nodes.length; v++) {
     const here = behind(v);
     for (let p = 0; p < 3; p++) {
@@ -128,13 +173,7 @@ function raiseWithin(order: TreeOrder, moment: Moment, filling: Raising, balance
       level.rows.push({ variables: users, coefficients: users.map(() => 1), most: Math.max(0, room) });
     }
   }
-  for (const balance of balances) {
-    const lean = (k: number) => balance.lean[order.mask[members[k]!]!]!;
-    const leaning = behind(balance.v).filter((k) => lean(k) !== 0);
-    const room = Math.max(0, balanceRoom(balance, moment.base) - balanceSum(balance, floors));
-    if (leaning.reduce((sum, k) => sum + Math.max(0, lean(k)) * upper[k]!, 0) <= room) continue;
-    level.rows.push({ variables: leaning, coefficients: leaning.map(lean), most: room });
-  }
+  level.rows.push(...balanceRows(order, moment, filling, balances, floors, upper));
   const lp = programme(level.upper, level.rows, size + 1);
   lp.raiseLevels(
     [...members.keys()],
@@ -162,7 +201,8 @@ export function lowerToBalance(
   { weight, floor, step }: { weight: Float64Array; floor: Float64Array; step: number },
 ): void {
   let rounds = 0;
-  for (let over = exceededBalance(order, moment, x); over; over = exceededBalance(order, moment, x)) {
+  const exceeded = () => exceededBalance(order, moment, x, step === 0 && rounds >= PATIENCE);
+  for (let over = exceeded(); over; over = exceeded()) {
     // limits of several nodes may each lead to the next, for ever, by what the method of sharing leaves open
     if (++rounds > PATIENCE && step === 0 && over.excess <= 2 * INTERIOR) return;
     const { v, lean } = over.balance;

@@ -160,8 +160,12 @@ export function sharingByControl(
     leastOn: 0,
     lasting: false,
     currents({ step: k, now, wanting }) {
-      // with nobody there and nothing commanded any more the load control has nothing to do
-      if (wanting.length === 0 && quiet) return drawn;
+      // with nobody there and nothing commanded any more the load control has nothing to do, but its time goes on
+      if (wanting.length === 0 && quiet) {
+        if (k % controlSteps === 0)
+          state = { ...state, clock: seconds(now), running: state.running + settings.controllerPeriod };
+        return drawn;
+      }
       const commands = told[k % (reaction + 1)]!;
       // the slot that comes next holds what was told a reaction time ago, the one before it what was told last
       follow(told[(k + 1) % (reaction + 1)]!, wanting);

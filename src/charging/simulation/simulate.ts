@@ -4,10 +4,10 @@ import { chargingByNode, type Moment, momentOf, type TreeOrder, treeOrder } from
 import { clockworkOf } from '../time/clockwork.js';
 import { type LongWork, telling } from '../time/long-work.js';
 import { windowsOf } from '../time/windows.js';
+import { dispatchOf } from './dispatch.js';
 import { inspectSimulation, type SimulationInput } from './input.js';
 import { type Manager, sharingAtOnce, sharingByControl } from './manager.js';
 import { caveatsOf, type SessionOutcome, type Simulation } from './outcome.js';
-import { dispatchOf } from './sources.js';
 import { charge, enter, follow, outcomeOf, type Stay, stayOf } from './stay.js';
 import { seriesOf, tallyOf } from './tally.js';
 

@@ -325,5 +325,5 @@ describe('names of lines', () => {
     // the property is not an empty one
     expect(unequal).toBeGreaterThan(30);
     expect(judgedOnes).toBeGreaterThan(180);
-  }, 60_000);
+  });
 });
