@@ -88,6 +88,7 @@ export const shapes = {
     ring: ['plain?', 'yes'],
     existing: ['plain?', 'yes'],
     outOfUse: ['fact?', 'yes'],
+    fromTails: ['fact?', 'yes'],
     cable: ['plain', 'cable'],
     stretches: ['list', 'stretch'],
     thirdHarmonic: ['fact?', 'thirdHarmonic'],

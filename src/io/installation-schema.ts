@@ -254,6 +254,7 @@ const runSchema = record('run', {
   ring: may(z.boolean()),
   existing: may(z.boolean()),
   outOfUse: may(yes),
+  fromTails: may(yes),
   bathOrShower: may(yes),
   thirdHarmonic: may(factField('thirdHarmonic')),
   cable: may(cable),
