@@ -395,6 +395,10 @@ export interface Labels {
   breakerClears: 'at once' | 'by the residual current device' | 'late';
   /** Whether the prospective current guards the current of a fault. */
   guarded: boolean;
+  /** Fault level for which the limits of class 3 are read. */
+  classLevel: '3 kA' | '6 kA' | 'as marked';
+  /** Whether the fault is one through the protective conductor. */
+  ofProtective: boolean;
   /** Whether the limit of its class holds for a circuit-breaker at the fault current. */
   classApplies: boolean;
   /** Whether that limit has a figure. */

@@ -89,6 +89,7 @@ export const shapes = {
     beside: ['list?', 'wayBeside'],
     existing: ['plain?', 'yes'],
     outOfUse: ['fact?', 'yes'],
+    fromTails: ['fact?', 'yes'],
     cable: ['plain', 'cable'],
     stretches: ['list', 'stretch'],
     thirdHarmonic: ['fact?', 'thirdHarmonic'],

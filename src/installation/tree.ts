@@ -79,6 +79,8 @@ export interface Run {
   readonly existing?: boolean;
   /** Whether it is out of use and may be disconnected for good, so that its way is free; it is in use when absent. */
   readonly outOfUse?: Fact<boolean>;
+  /** Whether it leaves the tails behind a switch-fuse in an enclosure of its own, ahead of the board that lists it; on a way of that board when absent. */
+  readonly fromTails?: Fact<boolean>;
   /** Whether it serves a room with a bath or a shower, or passes through zone 1 or 2 of one; not known when absent. */
   readonly bathOrShower?: Fact<boolean>;
   readonly cable: Cable;

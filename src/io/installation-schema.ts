@@ -265,6 +265,7 @@ const runSchema = record('run', {
   ),
   existing: may(z.boolean()),
   outOfUse: may(yes),
+  fromTails: may(yes),
   bathOrShower: may(yes),
   thirdHarmonic: may(factField('thirdHarmonic')),
   cable: may(cable),

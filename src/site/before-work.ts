@@ -115,13 +115,16 @@ function fallbackAsked(limiters: readonly LimiterAsked[]): readonly BeforeWork[]
   const open = limiters.flatMap(({ name, fallbackOpen }) => (fallbackOpen ? [name] : []));
   const [first] = open;
   if (first === undefined) return [];
-  const of = open.length === 1 ? `the ${first}` : `${open.length} load controls, ‘${first}’ to ‘${open.at(-1)}’,`;
+  const [of, its] =
+    open.length === 1
+      ? ['maker of the load limiter', 'it has lost its sensor']
+      : [`makers of the ${open.length} load limiters, ‘${first}’ to ‘${open.at(-1)}’,`, 'one has lost its sensor'];
   return [
     {
       id: 'limiter-fallback',
       state: 'open',
       whom: 'maker',
-      words: `Ask the maker of ${of} what each charge point still draws when the sensor is lost: nothing, or no more than is left beside everything else`,
+      words: `Ask the ${of} what each charge point goes on drawing once ${its}: it has to pause, or to draw no more than everything else leaves`,
     },
   ];
 }

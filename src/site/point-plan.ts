@@ -79,17 +79,22 @@ const curedBySize: readonly string[] = ['line-neutral-window-margin'];
 const isAdvised = (assessment: Assessment): boolean =>
   assessment.overall.advice.some((r) => curedBySize.includes(r.check) && r.verdict === 'fail');
 
-/** The design; one size more of the same cable where the chosen one is advised against and that one is not. */
+/** Sizes beyond the smallest that holds which are tried for advice: common practice, no source. */
+const SIZES_FOR_ADVICE = 2;
+
+/** The design; up to two sizes more of the same cable where the chosen one is advised against and that one is not. */
 function advisedDesign(option: OptionCase, wanted: WantedPoint, suited: readonly Cable[]): Design {
   const { code, installation } = option;
   const first = designedFor(option, wanted, installation, suited);
   const { chosen, assessment, outcome } = first;
   if (!chosen || !assessment || outcome === 'not-determined' || !isAdvised(assessment)) return first;
-  const area = code.sizesFor({ ...wanted.run, cable: chosen.cable }).find((size) => size.area > chosen.area)?.area;
-  if (area === undefined) return first;
-  const next = designedFor(option, wanted, installation, suited, area);
-  const cured = next.outcome === outcome && next.chosen?.choice === chosen.choice && next.chosen.area === area;
-  return cured && next.assessment && !isAdvised(next.assessment) ? next : first;
+  const larger = code.sizesFor({ ...wanted.run, cable: chosen.cable }).filter((size) => size.area > chosen.area);
+  for (const { area } of larger.slice(0, SIZES_FOR_ADVICE)) {
+    const next = designedFor(option, wanted, installation, suited, area);
+    const same = next.outcome === outcome && next.chosen?.choice === chosen.choice && next.chosen.area === area;
+    if (same && next.assessment && !isAdvised(next.assessment)) return next;
+  }
+  return first;
 }
 
 /** What an option has settled before its points are planned. */

@@ -33,17 +33,18 @@ export function waysResults(
   { installation, work, wanted }: Built,
   sheet: Sheet,
 ): readonly CheckResult[] {
-  const { newEnclosure } = work;
+  const { newEnclosure, devicesToBeHad } = work;
+  const gone = devicesToBeHad?.state === 'known' && !devicesToBeHad.value;
   return boardsOf(installation.board).flatMap((board) => {
     const needed = newOn(wanted, board);
     if (needed === 0) return [];
     const enclosed = newEnclosure?.state === 'known' && newEnclosure.value;
-    const free = waysSuffice(board, needed);
+    const free = !gone && waysSuffice(board, needed);
     const open = free === false && newEnclosure?.state === 'unknown';
     const enclosure = missing({
       kind: 'fact',
       fact: 'whether a new enclosure is planned',
-      obtain: `${board.id} has no way left: decide on an enclosure of its own for the new circuit`,
+      obtain: `${board.id} has no way for it: decide on an enclosure of its own for the new circuit`,
     });
     const circuits = `${needed} new circuit${needed === 1 ? '' : 's'} on ${board.id}`;
     return [
@@ -51,7 +52,7 @@ export function waysResults(
         holds: enclosed || (open ? enclosure : free),
         because: enclosed
           ? `${circuits}: a new enclosure is planned`
-          : `${circuits}: ${free === true ? 'there is a way for each' : 'too few spare ways, and no new enclosure is planned'}`,
+          : `${circuits}: ${free === true ? 'there is a way for each' : `${gone ? 'the device can no longer be had for the board' : 'too few spare ways'}, and no new enclosure is planned`}`,
       }),
     ];
   });

@@ -71,6 +71,39 @@ const fusedBoard = (fuseAhead: Fact<Amperes>): Partial<Board> => ({
   rating: known(amperes(100), 'marking'),
   mainSwitch: { rating: known(amperes(100), seen), fuseAhead },
 });
+/** The point on the board of the house; two sources on another one, which leaves the tails ahead of it. */
+const apart = (what: string, fuse: number, boardRating: Board['rating'] = known(amperes(100), 'label')): Case => ({
+  what,
+  told: () => {
+    const run = soundCircuit();
+    const sourceRun = (id: string): Run => ({
+      ...run,
+      id,
+      existing: true,
+      device: { ...run.device, rating: known(amperes(20), 'marking') },
+      feeds: [source(16, { id: `${id} inverter` })],
+    });
+    const feeder: Run = {
+      ...run,
+      id: 'to the sources',
+      existing: true,
+      residual: [],
+      noResidual: known(true, seen),
+      fromTails: known(true, seen),
+      device: { ...run.device, rating: known(amperes(fuse), 'marking') },
+      feeds: [
+        {
+          kind: 'board',
+          id: 'sources',
+          ...(boardRating ? { rating: boardRating } : {}),
+          noResidual: known(true, seen),
+          runs: [sourceRun('solar'), sourceRun('battery')],
+        },
+      ],
+    };
+    return assessed(code, soundHouse([run, feeder], {}, { rating: known(amperes(100), 'label') }), 'ev', premises);
+  },
+});
 const device = (opensAllLive: ResidualDevice['opensAllLive']): Pick<Run, 'residual'> => ({
   residual: [
     {
@@ -107,6 +140,28 @@ export const chapter: Chapter = {
   introduction:
     'A device protects a cable against what comes from the supply. Where a source feeds in behind it, the cable has to carry both.',
   hazards: [
+    {
+      ...common,
+      id: 'sources-apart-on-a-board-too-small',
+      title: 'Sources on a board of their own that is too small for them',
+      check: 'board-rating',
+      harm: 'The busbar carries what the fuse and both sources feed into it, and no device sees the sum. It overheats in its enclosure.',
+      clause: 'BS 7671:2018+A2:2022, 551.7.2, from memory',
+      mustNotSay: 'That what stands on a board of its own is no matter, whatever that board bears.',
+      unsafe: apart('Two sources behind 20 A each and a switch-fuse of 80 A, on a board of 100 A.', 80),
+      sound: apart('The same behind a switch-fuse of 45 A.', 45),
+    },
+    {
+      ...common,
+      id: 'sources-apart-on-a-board-not-read',
+      title: 'Sources on a board of their own whose rating nobody has read',
+      check: 'board-rating',
+      harm: 'The busbar carries what the fuse and both sources feed into it, and no device sees the sum. It overheats in its enclosure.',
+      clause: 'BS 7671:2018+A2:2022, 551.7.2, from memory',
+      mustNotSay: 'That a board bears what is connected to it.',
+      unsafe: apart('The rating of their board is not known.', 45, unknown('its label')),
+      sound: apart('It reads 100 A, behind a switch-fuse of 45 A.', 45),
+    },
     {
       ...common,
       id: 'inverter-on-a-heater-circuit',

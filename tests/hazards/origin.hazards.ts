@@ -525,6 +525,26 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'way-without-a-device',
+      title: 'A way for which no device is made any more',
+      harm: 'A device of another make is pressed into the board. Its clamp and the busbar do not meet: they arc under the car’s current.',
+      clause: 'BS 7671:2018+A2:2022, 536.4.203, from memory: devices as the maker of the assembly declares them',
+      mustNotSay: 'That a free way takes a device of today.',
+      check: 'way-of-its-own',
+      unsafe: {
+        what: 'Larch Cottage with ways left in a board whose maker is gone.',
+        told: () => planned('easy-home', [['work.devicesToBeHad', { known: false, by: 'list of the maker' }]]),
+      },
+      sound: {
+        what: 'The same with an enclosure of its own for the point.',
+        told: () =>
+          planned('easy-home', [
+            ['work.devicesToBeHad', { known: false, by: 'list of the maker' }],
+            ['work.newEnclosure', true],
+          ]),
+      },
+    },
+    {
       id: 'ways-not-counted',
       title: 'Ways that nobody has counted',
       harm: 'The van arrives, the board is full, and something is improvised before dark.',

@@ -48,6 +48,22 @@ const near = (what: string, device: OvercurrentDevice, cable: Partial<Cable>): C
       { externalImpedance: known(ohms(0.05), 'measured'), prospectiveCurrent: known(amperes(5000), 'measured') },
     ),
   );
+/** Twin and earth with its thin protective conductor, for a setting of 16 A. */
+const behindThin = (what: string): Case =>
+  told(what, () =>
+    soundHouse(
+      [
+        soundCircuit(
+          {
+            device: breaker('B', 16, three),
+            cable: { ...soundCircuit().cable, area: area(2.5), protectiveArea: area(1.5) },
+          },
+          { setting: known(amperes(16)) },
+        ),
+      ],
+      { prospectiveCurrent: known(amperes(900), 'measured') },
+    ),
+  );
 const area = (of: number) => known(squareMillimetres(of), 'marking');
 
 const energy: Pick<Hazard, 'harm' | 'clause' | 'mustNotSay'> = {
@@ -182,6 +198,20 @@ export const chapter: Chapter = {
       mustNotSay: 'That class 1 limits the energy.',
       unsafe: behind('The same behind a 32 A type B of class 1.', breaker('B', 32, known(1 as const, 'marking'))),
       sound: behind('The same of class 3.', breaker('B', 32, three)),
+    },
+    {
+      ...energy,
+      id: 'thin-earth-near-a-transformer',
+      title: 'A protective conductor of 1.5 mm² at 5 kA',
+      check: 'protective-conductor',
+      clause:
+        'BS 7671:2018+A2:2022, 543.1.3; class 3 of EN 60898-1 by the fault level, On-Site Guide Table B7: 1.5 mm² up to 3 kA, 2.5 mm² up to 6 kA, from memory',
+      mustNotSay: 'That what does at 3 kA does at 5 kA.',
+      unsafe: near('4 mm² with an earth of 1.5 mm² behind 16 A type B of class 3 at 5 kA.', breaker('B', 16, three), {
+        area: area(4),
+        protectiveArea: area(1.5),
+      }),
+      sound: behindThin('2.5 mm² with an earth of 1.5 mm² behind the same where 0.9 kA is measured.'),
     },
     {
       ...energy,

@@ -15,7 +15,7 @@ describe('what to do next', () => {
   it('asks the distributor, then names what changes and what to install', () => {
     const steps = stepsOf('easy-home');
     expect(steps[0]).toMatch(/^Apply to the distributor for charge point ‘drive’/);
-    const provide = steps.findIndex((s) => /^Beside the charge points: load limiter/.test(s));
+    const provide = steps.findIndex((s) => /^Also: load limiter/.test(s));
     expect(provide).toBe(steps.length - 2);
     expect(steps.at(-1)).toMatch(
       /^Install charge point ‘drive’: .* mm², copper; protected by RCBO \d+ A, curve B, 30 mA type A, double pole; .* built in$/,

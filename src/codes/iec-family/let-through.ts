@@ -80,6 +80,9 @@ const tooLong = (faultCurrent: Amperes): Known<AmpereSquaredSeconds> =>
 const breakerTime = () => set(seconds(0.1), 'a circuit-breaker has to trip in less: EN 60898-1 Table 7');
 const lastPoint = 'the last published point: at a larger current a fuse lets through no more';
 
+const ofClass = (level: 'breakingCapacity' | ReturnType<typeof set<Amperes>>) =>
+  by(energyLimits, undefined, { type: 'tripType', breakingCapacity: level });
+
 const ofBreaker = (clause: string) =>
   choose('breakerClears', {
     'at once': when('classKnown', by(lesserEnergy), same('boundedEnergy')),
@@ -96,8 +99,9 @@ const ofBreaker = (clause: string) =>
 /**
  * Energy that the device of the circuit lets through in a fault, and what is said of it.
  * @param clause clause of the code by which the energy is I²t
+ * @param byFaultLevel the guide that reads class 3 by the fault level for protective conductors; as marked elsewhere
  */
-export const letThrough = (clause: string) => ({
+export const letThrough = (clause: string, byFaultLevel: string) => ({
   circuit: {
     makersGiven: ofCircuit((c) => c.options.makersLetThrough !== undefined),
     energyClass: ofCircuit<'1' | '2' | '3'>(energyClassOf),
@@ -124,6 +128,7 @@ export const letThrough = (clause: string) => ({
       },
       { direction: { faultCurrent: 1, instantaneousTrip: -1, residualClearing: -1 } },
     ),
+    ofProtective: ofFault(({ conductor }) => conductor === 'protective'),
     // a declared impedance may be higher than the real one: the prospective current guards the bound
     guarded: ofFault(({ conductor, end }) => conductor === 'protective' && end === 'near'),
     guardedCurrent: when('guarded', orElse(by(largerFaultCurrent), same('faultCurrent')), same('faultCurrent')),
@@ -149,7 +154,28 @@ export const letThrough = (clause: string) => ({
         v.guardedCurrent <= v.breakingCapacity,
       { direction: { breakingCapacity: 1, guardedCurrent: -1 } },
     ),
-    classEnergy: when('classApplies', by(energyLimits, undefined, { type: 'tripType' }), open(noClass)),
+    // a device that breaks more than it meets lets through no more than one that is marked for what it meets
+    classLevel: weigh(
+      ['ofProtective', 'energyClass', 'breakingCapacity', 'guardedCurrent', 'maximumFaultCurrent'],
+      (v) => {
+        if (v.ofProtective !== true || v.energyClass !== '3' || isMissing(v.breakingCapacity)) return 'as marked';
+        // a computed current alone may rest on a declared impedance
+        if (isMissing(v.guardedCurrent) || isMissing(v.maximumFaultCurrent)) return 'as marked';
+        const level = Math.max(v.guardedCurrent, v.maximumFaultCurrent);
+        if (level <= 3000 && v.breakingCapacity > 3000) return '3 kA';
+        return level <= 6000 && v.breakingCapacity > 6000 ? '6 kA' : 'as marked';
+      },
+      { direction: { breakingCapacity: 1, guardedCurrent: -1, maximumFaultCurrent: -1 } },
+    ),
+    classEnergy: when(
+      'classApplies',
+      choose('classLevel', {
+        '3 kA': ofClass(set(amperes(3000), byFaultLevel)),
+        '6 kA': ofClass(set(amperes(6000), byFaultLevel)),
+        'as marked': ofClass('breakingCapacity'),
+      }),
+      open(noClass),
+    ),
     // over a range in which the class holds for a part only, the bound alone: it acquits, never condemns
     classKnown: weigh(['classEnergy'], ({ classEnergy }) => !isMissing(classEnergy), { direction: { classEnergy: 1 } }),
     // fuses
@@ -211,8 +237,8 @@ export const letThrough = (clause: string) => ({
       'makersGiven',
       set("Rests on the maker's let-through energy."),
       choose('deviceFamily', {
-        'circuit-breaker': breakerRests(),
-        'old circuit-breaker': breakerRests(),
+        'circuit-breaker': breakerRests(byFaultLevel),
+        'old circuit-breaker': breakerRests(byFaultLevel),
         fuse: derive(
           ['fuseClears'],
           ({ fuseClears }) =>
@@ -224,13 +250,13 @@ export const letThrough = (clause: string) => ({
   },
 });
 
-const breakerRests = () =>
+const breakerRests = (byFaultLevel: string) =>
   choose('breakerClears', {
     'at once': weigh(
-      ['classEnergy', 'boundedEnergy', 'energyClass'],
-      ({ classEnergy, boundedEnergy, energyClass }) =>
+      ['classEnergy', 'boundedEnergy', 'energyClass', 'classLevel'],
+      ({ classEnergy, boundedEnergy, energyClass, classLevel }) =>
         !isMissing(classEnergy) && (isMissing(boundedEnergy) || classEnergy <= boundedEnergy)
-          ? `Rests on the limit of energy limiting class ${energyClass} of EN 60898-1, a figure from memory (grade C): compare with the maker's.`
+          ? `Rests on the limit of energy limiting class ${energyClass} of EN 60898-1${isMissing(classLevel) || classLevel === 'as marked' ? '' : ` at ${classLevel}, ${byFaultLevel}`}, a figure from memory (grade C): compare with the maker's.`
           : 'Rests on the bound of a fault cleared in less than 0.1 s with the largest direct-current component of IEC 60909-0.',
       { direction: { classEnergy: -1, boundedEnergy: 1 } },
     ),

@@ -1,5 +1,6 @@
 import { type FactWords, fact, factOf, type Line } from '../../calculation/index.js';
 import { type Fact, type Known, missing } from '../../core/index.js';
+import { feedingInto, feedsBack, mayFeedBack } from '../../installation/feeds-back.js';
 import {
   type Board,
   type ChargePoint,
@@ -47,23 +48,16 @@ export interface InfeedPlace {
   readonly device: OvercurrentDevice;
 }
 
-/** Whether an outlet may feed back: it does, or of a charge point nobody says that it does not. */
-export const mayFeedBack = (o: Load | ChargePoint): boolean =>
-  feedsBack(o) || (o.kind === 'charge-point' && o.bidirectional === undefined);
 /** Whether something among outlets feeds back, as far as it is stated. */
 export const feedingBack = (outlets: readonly (Load | ChargePoint)[]): 'yes' | 'no' | 'not known' => {
   if (outlets.some(feedsBack)) return 'yes';
   return outlets.some(mayFeedBack) ? 'not known' : 'no';
 };
-/** Whether an outlet can feed back. */
-export const feedsBack = (o: Load | ChargePoint): boolean =>
-  o.kind === 'charge-point' ? o.bidirectional === true : o.purpose === 'generation' || o.purpose === 'storage';
-
 /** The overcurrent device ahead of the board that the circuit leaves. */
 export const deviceAhead = ({ path, installation }: CircuitPlace): OvercurrentDevice =>
   path.feeders.at(-1)?.device ?? installation.supply.cutOut;
 
-/** The same, or the fuse of a switch-fuse between it and the board where that is rated lower. */
+/** The overcurrent device ahead of the board, or the fuse of a switch-fuse between it and the board where that is rated lower. */
 function fusedAhead(circuit: CircuitPlace): OvercurrentDevice {
   const device = deviceAhead(circuit);
   const fuse = circuit.board.mainSwitch?.fuseAhead;
@@ -237,9 +231,7 @@ export const residualScopes = {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly InfeedPlace[] => [
       { name: 'device ahead', device: fusedAhead(circuit) },
-      ...circuit.board.runs
-        .filter((r) => outletsBelow(r).some(mayFeedBack))
-        .map(({ id, device }) => ({ name: id, device })),
+      ...feedingInto(circuit.board).map(({ id, device }) => ({ name: id, device })),
     ],
     title: ({ name }: InfeedPlace) => `Infeed: ${name}`,
   },

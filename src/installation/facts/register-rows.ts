@@ -178,6 +178,7 @@ ring | Ring | site | Is it a ring final circuit? | - | false | -
 beside | Ways beside it | site | Which other cables run beside it to the same board, each from a device of its own? | the devices at both boards | - | Of like cable, each with its own length.
 existing | Existing | site | Is it there already? | - | true | Of an existing circuit that feeds no board, cable and sections may be left out.
 outOfUse | Out of use | customer | Is the circuit out of use, so that its cable or way may be used anew? | - | false | -
+fromTails | Ahead of the board | site | Does it leave the tails behind a switch-fuse in an enclosure of its own, ahead of the board? | meter, tails and board in one picture | false | -
 cable | Cable | site | Which cable is it? | the cable where it enters the board | - | -
 stretches | Sections of the route | site | Which way does it go, section by section? | each section | - | -
 thirdHarmonic | Third-harmonic content | site | What share of the line current is third harmonic? | - | 0 % | -

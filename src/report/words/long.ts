@@ -98,7 +98,7 @@ export const longWords = {
       `Before a larger cable for charge point ‘${point}’ is bought, ask for the let-through energy of the ${rating} device (${obtain}): with it ${area} may do`,
     confirm: (titles: string, more: number) =>
       `Confirm on site before anything is installed: ${titles}${more > 0 ? `, and ${more} more` : ''}, as listed below`,
-    beside: (changes: string) => `Beside the charge points: ${changes}`,
+    beside: (changes: string) => `Also: ${changes}`,
     install: (points: string, circuit: string) => `Install ${points}: ${circuit}`,
     points: (names: readonly string[]) =>
       `${names.length === 1 ? 'charge point' : 'charge points'} ${names.map((name) => `‘${name}’`).join(', ')}`,

@@ -33,7 +33,7 @@ const english = {
       `A charge as described takes ${time} at full current; the car stands for ${window}${inTime ? '' : ', which is too short'}.`,
     lacking: (energy: string) => `With everything else at its highest all night it would be ${energy} short.`,
     held: 'When a lot is switched on at once, the car charges more slowly or waits.',
-    beside: (what: string) => `Beside it: ${what}.`,
+    beside: (what: string) => `Also: ${what}.`,
     where: 'Where it goes',
     route: (names: string, board: string, sections: readonly string[]) =>
       `${names}, from ${board}: ${sections.join('; then ')}.`,

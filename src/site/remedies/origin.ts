@@ -1,5 +1,6 @@
-import { isMissing, known } from '../../core/index.js';
-import { type Board, RCBO_B } from '../../installation/index.js';
+import { endsOf, isMissing, known } from '../../core/index.js';
+import { feedingInto } from '../../installation/feeds-back.js';
+import { type Board, outletsBelow, RCBO_B, type Run } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
 import { boardsOf, noSensor } from '../option-survey.js';
@@ -145,13 +146,13 @@ function surgeProtection({ survey }: Situation): readonly Change[] {
   ];
 }
 
-/** A board has no way left: a small board beside it, or one way that is given up. */
+/** A board has no way left, or none for a device of today: a small board beside it. */
 function anotherBoard({ survey }: Situation): readonly Change[] {
   if (isKnown(survey.work.newEnclosure, true)) return [];
   return [
     {
       survey: { ...survey, work: { ...survey.work, newEnclosure: known(true, PUT_THERE) } },
-      what: 'small board for the new circuit beside the one that is full',
+      what: 'small board for the new circuit beside the one that has no way for it',
     },
   ];
 }
@@ -220,7 +221,11 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   };
   return [
     {
-      survey: withFirstBoard({ ...survey, installation: { ...survey.installation, board: then } }, {}),
+      survey: {
+        ...survey,
+        work: { ...survey.work, ...(survey.work.devicesToBeHad ? { devicesToBeHad: known(true, PUT_THERE) } : {}) },
+        installation: { ...survey.installation, board: then },
+      },
       what: `new board of ${circuits} ways: main switch ${size} A, an RCBO 30 mA type A for each circuit, surge protection, 16 kA conditional`,
       items: [
         item('board', `consumer unit of ${circuits} ways, main switch ${size} A, surge protection`, 1, 'set'),
@@ -273,6 +278,71 @@ function fuseAhead({ survey, result, plan, words }: Situation): readonly Change[
   ];
 }
 
+/** Fuses ahead of a board for sources, A: rated currents of BS 88-3. */
+const sourceFuses = [80, 63, 45, 32];
+/** Rated current in which boards for sources are commonly bought, A: common practice, no source. */
+const boardRating = 100;
+/** Conductors between the tails and an enclosure beside the meter, as for the board that is there. */
+const asTails = {
+  construction: 'single-core',
+  material: 'copper',
+  insulation: 'thermoplastic-70',
+  cores: 2,
+  protective: 'separate',
+  protectiveArea: known(squareMillimetres(16), PUT_THERE),
+} as const;
+
+/** What feeds in goes on a board of its own behind a switch-fuse in the tails, so that it does not pass the board that is there. */
+function ownBoardForSources({ survey }: Situation): readonly Change[] {
+  const { board, supply } = survey.installation;
+  const sources = feedingInto(board).filter((r) => !survey.wanted.some((w) => w.run.id === r.id));
+  const infeed = sources.reduce((sum, r) => sum + (endsOf(r.device.rating)?.[1] ?? Number.NaN), 0);
+  const currents = sources
+    .flatMap(outletsBelow)
+    .map((o) => (o.kind === 'load' ? (endsOf(o.current)?.[1] ?? Number.NaN) : Number.NaN));
+  const together = currents.reduce((sum, current) => sum + current, 0);
+  const fuse = sourceFuses.find(
+    (r) => r < (leastOf(supply.cutOut.rating) ?? 0) && r + infeed <= boardRating && r >= together,
+  );
+  const id = 'board of the sources';
+  if (sources.length === 0 || fuse === undefined || boardsOf(board).some((b) => b.id === id)) return [];
+  const rating = known(amperes(boardRating), PUT_THERE);
+  const feeder: Run = {
+    id: `feeder of ${id}`,
+    lines: [...new Set(sources.flatMap((r) => r.lines))],
+    device: { kind: known({ standard: 'BS 88-3' }, PUT_THERE), rating: known(amperes(fuse), PUT_THERE) },
+    noResidual: known(true, PUT_THERE),
+    fromTails: known(true, PUT_THERE),
+    cable: { ...asTails, area: known(squareMillimetres(25), PUT_THERE) },
+    stretches: [],
+    feeds: [
+      {
+        kind: 'board',
+        id,
+        mainSwitch: { rating },
+        rating,
+        complete: known(true, PUT_THERE),
+        noResidual: known(true, PUT_THERE),
+        runs: sources,
+      },
+    ],
+  };
+  return [
+    {
+      survey: withFirstBoard(survey, { runs: [...board.runs.filter((r) => !sources.includes(r)), feeder] }),
+      what: `board of their own for ${sources.map((r) => r.id).join(' and ')}, behind a switch-fuse of ${fuse} A in the tails`,
+      items: [
+        item('switch-fuse', `switch-fuse ${fuse} A in an enclosure`, 1, 'set'),
+        item('board', `enclosure ${boardRating} A with main switch for the circuits of the sources`, 1, 'set'),
+      ],
+      tasks: [
+        ['new enclosure with main switch', 1],
+        ['dead and live tests', sources.length],
+      ],
+    },
+  ];
+}
+
 /** Remedies at the origin and at the board. */
 export const originRemedies: readonly SurveyRemedy[] = [
   { id: 'main-bonding', title: 'Main bonding brought up to size', checks: ['main-bonding-conductor'], ways: bonding },
@@ -320,6 +390,12 @@ export const originRemedies: readonly SurveyRemedy[] = [
     ways: anotherBoard,
   },
   { id: 'fuse-ahead', title: 'A smaller fuse ahead of the board', checks: ['board-rating'], ways: fuseAhead },
+  {
+    id: 'own-board-for-sources',
+    title: 'A board of their own for what feeds in',
+    checks: ['board-rating'],
+    ways: ownBoardForSources,
+  },
   {
     id: 'new-board',
     title: 'A new board in place of the one that is there',

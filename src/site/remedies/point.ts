@@ -176,7 +176,7 @@ function lowered({ survey, plan, result }: Situation): readonly Change[] {
     survey: withPoints(survey, (p) =>
       points.includes(p) ? { ...p, setting: known(amperes(setting), 'lowered so that the circuit is met') } : p,
     ),
-    what: `setting lowered to ${setting} A: ${names}`,
+    what: `setting of ${names} lowered to ${setting} A`,
   }));
 }
 
@@ -239,6 +239,8 @@ export const pointRemedies: readonly SurveyRemedy[] = [
     id: 'lower-setting',
     title: 'A lower setting',
     checks: [
+      'tabulated-capacity',
+      'conventional-overload',
       'voltage-drop',
       'voltage-window',
       'device-carries-load',

@@ -75,6 +75,38 @@ function armouredCable({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** A new cable where the one that lies there and was to be kept does not do: of its kind, or armoured where that is not made for the way. */
+function newCable({ survey, plan, result }: Situation): readonly Change[] {
+  const unmet = new Set(
+    plan.points.flatMap(({ run, assessment }) =>
+      assessment.results.some((r) => r.check === result.check && r.verdict === result.verdict) ? [run.id] : [],
+    ),
+  );
+  // what is only open is looked into first, but for a cable without a protective conductor
+  const hopeless = ({ cables }: WantedPoint) =>
+    result.verdict === 'fail' || cables.every((c) => c.protective === 'none');
+  const keepsAll = (w: WantedPoint) =>
+    unmet.has(w.run.id) && w.cables.every((c) => c.area.state === 'known') && hopeless(w);
+  const changed = survey.wanted.filter(keepsAll);
+  if (changed.length === 0) return [];
+  const area = unknown('to be designed');
+  const then = withEachWanted(survey, (w) => {
+    const [kept] = w.cables;
+    if (!keepsAll(w) || !kept) return w;
+    const { protectiveArea: _with, sizeName: _called, ...kind } = kept;
+    const unfit = kept.protective === 'none' || w.run.stretches.some(inGround);
+    return unfit
+      ? withArmoured({ ...w, cables: [] })
+      : { ...w, cables: [{ ...kind, area }], run: { ...w.run, cable: { ...kind, area } } };
+  });
+  return [
+    {
+      survey: then,
+      what: `new cable for ${changed.map((w) => w.run.id).join(', ')} in place of the one that is there`,
+    },
+  ];
+}
+
 /** One circuit more beside a stretch; how many there are stays open where nobody knows it. */
 const besideOneMore = (stretch: Stretch): Stretch => {
   const { group } = stretch;
@@ -109,7 +141,7 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
     if (w.from === origin) return w;
     const feeders = pathTo(installation, w.run.id)?.feeders ?? [];
     const along = feeders.flatMap((f) =>
-      f.stretches.map((s) => besideOneMore({ ...s, name: `beside ${f.id}: ${s.name}` })),
+      f.stretches.map((s) => besideOneMore({ ...s, name: `way of ${f.id}: ${s.name}` })),
     );
     const onward = { ...w, from: origin, run: { ...w.run, stretches: [...along, ...w.run.stretches] } };
     return along.some(inGround) ? withArmoured(onward) : onward;
@@ -290,6 +322,25 @@ export const routeRemedies: readonly SurveyRemedy[] = [
     title: 'Another way for the cable, clear of the insulation',
     checks: ['tabulated-capacity', 'load-within-capacity', 'overload-limit'],
     ways: clearOfInsulation,
+  },
+  {
+    id: 'new-cable',
+    title: 'A new cable in place of the one that is there',
+    checks: [
+      'tabulated-capacity',
+      'load-within-capacity',
+      'overload-limit',
+      'conventional-overload',
+      'terminal-temperature',
+      'voltage-drop',
+      'automatic-disconnection',
+      'protective-conductor',
+      'line-withstand',
+      'cable-for-the-ground',
+      'cable-for-the-route',
+    ],
+    whenOpen: true,
+    ways: newCable,
   },
   {
     id: 'other-line',

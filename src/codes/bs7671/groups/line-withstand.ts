@@ -42,7 +42,7 @@ export const notJudgedInParallel = () => [holds(parallelConductorsWithstand, ope
 /** Line conductors against fault current. BS 7671 434.5, 435.1. */
 export const lineWithstand = () => {
   const current = faultCurrents(set(ratio(1.1), 'IEC 60909-0 Table 1, largest, supply tolerance +10 %'));
-  const energy = letThrough('434.5.2');
+  const energy = letThrough('434.5.2', 'by the fault level, On-Site Guide Table B7');
   return {
     circuit: {
       ...current.circuit,

@@ -18,6 +18,7 @@ import {
   whereSmallest,
 } from '../../../calculation/index.js';
 import { type Gap, isMissing, type Known, known, missing, reaches, unknown } from '../../../core/index.js';
+import { feedingInto } from '../../../installation/feeds-back.js';
 import {
   type ChargePoint,
   outletsBelow,
@@ -200,7 +201,7 @@ export const residualCurrent = ({
       },
     ),
     // what feeds back
-    boardFedBack: ofCircuit(({ board }) => feedingBack(board.runs.flatMap(outletsBelow))),
+    boardFedBack: ofCircuit(({ board }) => feedingBack(feedingInto(board).flatMap(outletsBelow))),
     boardRating: ofCircuit(({ board }) => board.rating ?? unknown('its rating plate')),
     boardInfeed: sum('infeeds/deviceRating', { clause: '551.7.2' }),
   },

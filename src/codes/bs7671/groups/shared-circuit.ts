@@ -1,5 +1,6 @@
 import { by, chosen, compare, derive, each, holds } from '../../../calculation/index.js';
 import { comparison, formula, type Known, missing, statement, unknown, whenKnown } from '../../../core/index.js';
+import { feedsBack } from '../../../installation/feeds-back.js';
 import {
   type ChargePoint,
   currentOfOutlet,
@@ -11,7 +12,6 @@ import {
 } from '../../../installation/index.js';
 import { type Amperes, amperes } from '../../../units/index.js';
 import { ofCircuit, ofResidualUpstream } from '../../iec-family/places.js';
-import { feedsBack } from '../../iec-family/residual-places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 import { bs, entered } from '../source.js';
 
