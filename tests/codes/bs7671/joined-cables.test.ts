@@ -1,8 +1,13 @@
 /** A circuit whose cable changes along its route: each length with its own cable, the circuit with all of them. */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
+import { iec60364 } from '../../../src/codes/iec60364/index.js';
+import { upToTaps } from '../../../src/design/up-to-tap.js';
 import {
   assess,
+  type Board,
+  between,
   type Cable,
   type Installation,
   isMissing,
@@ -16,6 +21,7 @@ import {
   writeSheet,
 } from '../../../src/index.js';
 import { installationProblems } from '../../../src/installation/index.js';
+import { arbitraryInstallation } from '../../../src/testing/index.js';
 import { verifySheet } from '../../../src/verify/index.js';
 import { premises, soundCircuit, soundHouse, soundStretch } from '../../hazards/sound.js';
 import { figures } from '../../support/figures.js';
@@ -124,4 +130,58 @@ describe('what cannot be', () => {
       ['stretches.1.cable.cores', 'does-not-fit'],
     ]);
   });
+});
+
+// IEC 60364-5-52 Table B.52.2, method C: 63 A for 10 mm², 46 A for 6 mm²
+test('by IEC 60364 the weaker cable decides as well', () => {
+  const multicore = (area: number): Cable => ({
+    ...flat(area),
+    construction: 'multicore',
+    cores: 3,
+    protective: 'core',
+  });
+  const stretches = [house(), drive()].map((s, i) => ({ ...s, ...(i > 0 ? {} : { cable: multicore(10) }) }));
+  const of = joined({ cable: multicore(6), stretches });
+  expect(assess(iec60364('2009'), of, 'ev').figures.capacity).toBe(46);
+});
+
+describe('a board that is tapped along a feeder of two cables', () => {
+  const upTo = (stretches: readonly Stretch[], at: number) => {
+    const board: Board = { kind: 'board', id: 'garage', at: metres(at), runs: [] };
+    const feeder = soundCircuit({
+      id: 'feeder',
+      cable: armoured(10),
+      stretches,
+      feeds: [board, load(10, { id: 'end' })],
+    });
+    const path = {
+      boards: [{ kind: 'board', id: 'db', runs: [feeder] } as Board, board],
+      feeders: [feeder],
+      run: soundCircuit(),
+    };
+    return upToTaps(path).feeders[0]?.stretches.map((s) => s.length);
+  };
+  test('counts the first whole and the second up to the tap', () => {
+    expect(upTo([house(), drive()], 15)).toEqual([known(12), known(3, 'to where garage is tapped')]);
+    expect(upTo([house(), drive()], 9)).toEqual([known(9, 'to where garage is tapped')]);
+  });
+  test('of a first length that is not known neither counts for less than it may', () => {
+    const found = upTo([{ ...house(), length: unknown('measure it') }, drive()], 15);
+    expect(found).toEqual([
+      between(metres(0), metres(15), 'to where garage is tapped'),
+      between(metres(0), metres(15), 'to where garage is tapped'),
+    ]);
+  });
+});
+
+test('sheets of drawn circuits whose cables change hold', () => {
+  fc.assert(
+    fc.property(arbitraryInstallation({ joined: true }), (installation) => {
+      fc.pre(installationProblems(installation).length === 0);
+      const sheet = recorder('drawn');
+      assess(code, installation, 'ev', { acceptMemoryFigures: true }, sheet);
+      expect(verifySheet(JSON.parse(JSON.stringify(writeSheet(sheet)))).problems).toEqual([]);
+    }),
+    { numRuns: 25 },
+  );
 });
