@@ -21,11 +21,12 @@ const adder =
 /** Cable, fixings, containment, device and glands of a run. */
 function runItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kept = false): Item[] {
   const parts = byCable(run);
-  const items = parts.flatMap((part) => lengthItems(part, work, rules, sheet, kept));
+  const last = parts.length - 1;
+  const items = parts.flatMap((part, i) =>
+    lengthItems(part, work, rules, sheet, kept, Number(i > 0) + Number(i < last)),
+  );
   const each = adder(items);
-  const joints = parts.length - 1;
-  if (joints > 0 && !kept)
-    each('joint-box', 'joint box with terminals, accessible', joints, 'one where the cable changes');
+  if (last > 0 && !kept) each('joint-box', 'joint box with terminals, accessible', last, 'one where the cable changes');
   each('protective-device', orderWords(run), 1, 'one for the circuit');
   for (const words of separateResidual(run))
     each('residual-device', words, 1, 'where the overcurrent device has no such part');
@@ -33,13 +34,14 @@ function runItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kep
 }
 
 /** Cable, fixings, containment and glands of the length of a cable; of what lies there already its new ends alone. */
-function lengthItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kept: boolean): Item[] {
+function lengthItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kept: boolean, joints: number): Item[] {
   const { cable } = run;
   const laid = run.stretches.filter((s) => s.existing !== true);
+  const isThere = run.stretches.length > 0 && laid.length === 0;
   const size = sizeWords(cable) ?? 'size to be decided';
   const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
   const items: Item[] =
-    kept || laid.length === 0
+    kept || isThere
       ? []
       : [
           measured(
@@ -57,8 +59,8 @@ function lengthItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, 
     adder(items)(
       'gland',
       `gland for ${cable.cores}-core armoured cable ${size}`,
-      rules.glandsPerArmouredCable,
-      'one at each end',
+      isThere ? joints : rules.glandsPerArmouredCable,
+      isThere ? 'one at each joint' : 'one at each end',
     );
   return items;
 }
