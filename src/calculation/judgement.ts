@@ -113,12 +113,14 @@ export const judged = <const F extends Readonly<Record<string, readonly Judgemen
   how: { kind: 'judged', of },
 });
 
+/** Needs of checks of things of a list; of those of a list further down they are that list's. */
+type Within<S extends string, N extends string> = N extends `${string}~${string}` ? N : `${S}~${N}`;
 /** Checks for each thing of a list below, in order. */
 export const each = <const S extends string, const J extends readonly Judgement[], P = never>(
   of: S,
   judgements: J,
   among?: (thing: P) => boolean,
-): Judgement<`${S}~${JudgementNeeds<J[number]>}`> =>
+): Judgement<Within<S, JudgementNeeds<J[number]>>> =>
   judgement({ kind: 'each', of, judgements, ...(among ? { among: among as never } : {}) });
 
 /** Checks by a label; where it is missing, those of the first way are open. */

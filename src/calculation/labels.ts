@@ -37,6 +37,8 @@ export interface Labels {
   cutOutClears: boolean;
   /** Charging mode of a charge point. */
   chargingMode: 2 | 3 | 4;
+  /** Whether a charge point is plugged into a socket-outlet. */
+  plugged: boolean;
   /** Whether the socket-outlet that a vehicle is charged from carries its current for hours, and what is said of it. */
   socketCarries: boolean;
   /** Whether it is an industrial one, and whether the device of its circuit is no larger than it. */
@@ -53,6 +55,8 @@ export interface Labels {
   lightingOnly: boolean;
   /** Name of a section of the route. */
   sectionName: string;
+  /** What the length of a cable is called; false where one cable lies all the way. */
+  cableName: string | false;
   /** Name of a run. */
   runName: string;
   /** Whether a section lies in the ground. */
@@ -214,6 +218,8 @@ export interface Labels {
   dropCorrection: 'none' | 'neighbours-at-full-load' | 'group-at-same-load';
   /** Whether several conductors in parallel make each conductor of a run. */
   inParallel: boolean;
+  /** Whether that is so of any of the cables of a circuit. */
+  anyInParallel: boolean;
   /** Whether the current of the line alone gives the drop of a run: one line, or all loaded alike. */
   lineAlone: boolean;
   /** Whether loads are tapped along a run. */
@@ -339,6 +345,8 @@ export interface Labels {
   outbuildingJudged: boolean;
   /** Whether the cable of a circuit is armoured. */
   armoured: boolean;
+  /** Whether the joint at the beginning of a cable is accessible, or need not be. */
+  jointAccess: boolean;
   /** Whether it is flat twin and earth. */
   flatCable: boolean;
   /** Whether a section lies in the ground, by its method or its containment. */
@@ -388,7 +396,7 @@ export interface Labels {
   /** Energy limiting class by which a circuit-breaker is judged. */
   energyClass: '1' | '2' | '3';
   /** Which fault it is: conductor and end. */
-  fault: 'line, near' | 'line, far' | 'protective, near' | 'protective, far';
+  fault: 'line, near' | 'line, at a change' | 'line, far' | 'protective, near' | 'protective, far';
   /** Whether the residual current device that sees the fault is of the general kind. */
   residualGeneral: boolean;
   /** How a circuit-breaker clears a fault. */

@@ -9,6 +9,8 @@ export interface Scope<P = never, T = unknown> {
   things(above: P): readonly T[];
   /** Heading of a thing on a sheet. */
   title?(thing: T): string;
+  /** Whether a thing is all that there is of the thing above, so that its figures stand on a sheet as those of that one. */
+  whole?(thing: T): boolean;
 }
 export type Scopes = Readonly<Record<string, Scope>>;
 /** Lines by the entry that they give. */

@@ -19,15 +19,20 @@ import { onlyWithin, Span } from './value.js';
 
 /** Identifier of a thing within its circuit: empty for the circuit, `sections[2].` for its second section. */
 function idOf(thing: Thing): string {
-  return thing.above ? `${idOf(thing.above)}${thing.list.name}[${thing.number + 1}].` : '';
+  if (!thing.above) return '';
+  return idOf(thing.above) + (isWhole(thing) ? '' : `${thing.list.name}[${thing.number + 1}].`);
 }
+const isWhole = ({ list, place }: Thing): boolean => list.scope.whole?.(place as never) === true;
+/** The thing under whose heading the figures of a thing stand. */
+const standsWith = (thing: Thing): Thing => (thing.above && isWhole(thing) ? standsWith(thing.above) : thing);
 /** Identifier of a figure: what the sheet calls its circuit, the thing, the entry. */
 type Id = (thing: Thing, placed: Placed) => string;
 
 /** Heading of the things from the circuit down to one. */
 function titleOf(thing: Thing): string {
   const own = thing.list.scope.title?.(thing.place as never) ?? `${thing.list.name} ${thing.number + 1}`;
-  return thing.above?.above ? `${titleOf(thing.above)}, ${own}` : own;
+  const above = thing.above && standsWith(thing.above);
+  return above?.above ? `${titleOf(above)}, ${own}` : own;
 }
 
 /** Of a line, that it stands on the sheet, or that it is a label that no table was read by so far. */
@@ -154,7 +159,7 @@ export class Writer {
         if (given) given.own[given.index] = 0;
         return given === undefined;
       });
-      if (!thing.above || own.length === 0) return own;
+      if (!standsWith(thing).above || own.length === 0) return own;
       return [{ kind: 'part', part: { format: 'sheet/1', place: next(), title, lines: own } }];
     });
     return [...lines, ...checks];

@@ -1,7 +1,19 @@
-import { type Known, whenKnown } from '../core/index.js';
+import { isMissing, type Known, whenKnown } from '../core/index.js';
+import { byCable } from '../installation/index.js';
 import { ringLineNeutral, ringLineProtective } from '../physics/index.js';
-import { type Ohms, ohms } from '../units/index.js';
+import { formatIn, type Ohms, ohms } from '../units/index.js';
 import { atLeast, lacking, maybe, near, type PlannedReading, runAt, type TestCase } from './planned-reading.js';
+
+/** What is to be read over each cable, of a circuit that changes its cable along the route. */
+function eachLength(input: TestCase): string {
+  const parts = byCable(input.circuit.run);
+  if (parts.length < 2) return '';
+  const each = parts.map((part) => {
+    const { both } = runAt(input, part, 'test');
+    return `${isMissing(both) ? 'not known' : formatIn(both, 'Ω', 3)} from ${part.stretches[0]?.name}`;
+  });
+  return ` Of it, cable by cable: ${each.join(', ')}.`;
+}
 
 export function continuity(input: TestCase): readonly PlannedReading[] {
   const cold = runAt(input, input.circuit.run, 'test');
@@ -12,7 +24,7 @@ export function continuity(input: TestCase): readonly PlannedReading[] {
       ...maybe(cold.both, 'continuityExpected', 'Ω'),
       ...near(cold.both, input),
       alternative: 'protectiveContinuity',
-      note: `At ${input.testTemperature} °C. A lower reading may have found a parallel path, a higher one a bad joint or another length.`,
+      note: `At ${input.testTemperature} °C.${eachLength(input)} A lower reading may have found a parallel path, a higher one a bad joint or another length.`,
     },
     {
       id: 'protectiveContinuity',

@@ -1,6 +1,6 @@
 import type { LoopRuleOfThumb } from '../codes/wiring-code.js';
 import { factValue, isMissing, type Known, missing, whenKnown } from '../core/index.js';
-import { type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
+import { byCable, type ChargePoint, type ResidualDevice, type Run, residualUpstream } from '../installation/index.js';
 import { type Ohms, ratio } from '../units/index.js';
 import {
   aboveZero,
@@ -25,7 +25,7 @@ function residualLimit({ circuit, plan }: TestCase): number | undefined {
 function byThumb(rule: LoopRuleOfThumb | undefined, runs: readonly Run[], limit: Known<Ohms>) {
   if (!rule) return { limits: [] };
   const made = `${rule.temperature} °C`;
-  if (runs.some((r) => r.cable.insulation !== rule.insulation))
+  if (runs.flatMap(byCable).some((r) => r.cable.insulation !== rule.insulation))
     return { limits: [], note: `The ${rule.name} does not hold here: it is made for conductors of ${made}.` };
   const most = whenKnown([limit], (loopImpedanceLimit) => rule.limitOf({ loopImpedanceLimit }));
   return {

@@ -1,6 +1,6 @@
 import { between, endsOf, known } from '../core/index.js';
 import { asOneWay } from '../installation/beside.js';
-import type { Board, Path, Run } from '../installation/index.js';
+import { type Board, isJoined, type Path, type Run } from '../installation/index.js';
 import { metres } from '../units/index.js';
 
 /** What a length is at most, m; a length that is not known has no end. */
@@ -31,6 +31,22 @@ function ringUpTo(feeder: Run, at: number, id: string): Run {
   };
 }
 
+/** Of a feeder whose cable changes along the way each section counts as far as it may lie before the tap. */
+function joinedUpTo(feeder: Run, at: number, id: string): Run {
+  let [least, most] = [0, 0];
+  const stretches = feeder.stretches.flatMap((stretch, i) => {
+    const [short, long] = [leastOf(stretch), mostOf(stretch)];
+    const ends = [Math.max(0, Math.min(short, at - most)), Math.max(0, Math.min(long, at - least))] as const;
+    [least, most] = [least + short, most + long];
+    if (ends[1] <= 0 && i > 0) return [];
+    if (ends[0] === short && ends[1] === long) return [stretch];
+    const by = `to where ${id} is tapped`;
+    const length = ends[0] === ends[1] ? known(metres(ends[0]), by) : between(metres(ends[0]), metres(ends[1]), by);
+    return [{ ...stretch, length }];
+  });
+  return { ...feeder, stretches };
+}
+
 /** A riser or busbar as the way to one of the boards that are tapped along it: no longer than to that board. */
 function upTo(feeder: Run, { at, id }: Board): Run {
   // of several boards nobody knows which is near: the longest way drops most, the shortest carries the largest fault current
@@ -44,6 +60,7 @@ function upTo(feeder: Run, { at, id }: Board): Run {
     return { ...feeder, stretches };
   }
   if (feeder.ring) return ringUpTo(feeder, at, id);
+  if (isJoined(feeder)) return joinedUpTo(feeder, at, id);
   // one cable all the way: what counts below the tap is how far it is, not on which stretch it lies, so that a length that
   // is not known may be any
   let left: number = at;

@@ -120,6 +120,15 @@ export interface Stretch {
   readonly method: Fact<ReferenceMethod>;
   /** Ambient temperature of air, °C; in the ground, of the ground. */
   readonly ambient: Fact<Celsius>;
+  /** Its cable, where it is another than that of the run: what is there already, or what goes on from a joint. */
+  readonly cable?: Cable;
+  /** Whether its cable lies there already, so that none is bought or laid; not so when absent. */
+  readonly existing?: boolean;
+  /**
+   * Whether the joint at its beginning stays accessible, or is of a kind that need not: made for the ground, encapsulated,
+   * compressed, or maintenance-free. Not known when absent where the cable changes; where it does not, a joint is there when stated.
+   */
+  readonly jointAccessible?: Fact<boolean>;
   /** Circuits beside it, 1 circuit where it runs alone; not known when absent. */
   readonly group?: Group;
   /** Length over which thermal insulation surrounds the cable, m: 0 m where there is none. Above ground not known when absent. */

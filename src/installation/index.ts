@@ -9,6 +9,7 @@ export {
   isUnknown,
   refuseAssumptions,
 } from './assumptions.js';
+export { byCable, cableOfSection, isJoined } from './by-cable.js';
 export * from './cable.js';
 export * from './device.js';
 export { type FactId, factIdOf } from './facts/fact-ids.js';

@@ -119,7 +119,7 @@ export interface ChargePoint {
   readonly outdoors: Fact<boolean>;
   /** Charging mode of IEC 61851-1. */
   readonly mode: 2 | 3 | 4;
-  /** Of mode 2: the socket-outlet that the cable of the vehicle is plugged into; not known when absent. */
+  /** Of mode 2: the socket-outlet that the cable of the vehicle is plugged into; not known when absent. Of a unit of mode 4 that is not fixed: its own. */
   readonly socket?: Fact<'BS 1363' | 'EN 60309'>;
   /** Rated current of that socket-outlet, A, where it is industrial. */
   readonly socketRating?: Fact<Amperes>;
@@ -145,4 +145,13 @@ export interface ChargePoint {
   readonly standingLeakage?: Fact<Amperes>;
   /** Rated power, W, where it is stated instead of a current. */
   readonly power?: Watts;
+  /** Of mode 4: largest direct-current power that it is set to give, W; not known when absent. */
+  readonly directPower?: Fact<Watts>;
+  /** Of mode 4: its efficiency at that power; not known when absent. */
+  readonly efficiency?: Fact<Ratio>;
+  /** Of mode 4: its power factor at that power; not known when absent. */
+  readonly powerFactor?: Fact<Ratio>;
 }
+
+/** Whether a point is plugged into a socket-outlet: a cable of mode 2, or a movable unit of mode 4 whose socket-outlet is described. */
+export const isPlugged = ({ mode, socket }: ChargePoint): boolean => mode === 2 || (mode === 4 && socket !== undefined);

@@ -1,6 +1,7 @@
 import { endsOf } from '../core/index.js';
 import { own } from '../core/own.js';
 import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
+import { cableOfSection } from './by-cable.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
@@ -90,10 +91,6 @@ export function recordProblems(shape: string, value: unknown, say: Say): undefin
 /** How a problem begins that is none of the input: what it asks for is well said, and not covered. */
 export const NOT_COVERED = 'not covered: ';
 
-const modesNotCovered: Readonly<Record<string, string>> = {
-  4: 'charging mode 4, with direct current',
-};
-
 /** Supplies that are refused by name, by what a document or an importer may say of them. */
 export const suppliesNotCovered: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   operation: { island: 'operation as an island, without the network' },
@@ -177,8 +174,8 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
         'out-of-range',
       );
     if (outlet.kind === 'charge-point') {
-      const refused = own(modesNotCovered, String(outlet.mode));
-      if (refused) say(['mode'], `${NOT_COVERED}${refused} (${outlet.id})`, 'not-covered');
+      for (const key of ['directPower', 'efficiency', 'powerFactor'] as const)
+        if (outlet.mode !== 4 && outlet[key] !== undefined) say([key], 'is of charge points of mode 4 alone');
       const most = endsOf(isRecord(outlet.setting) ? outlet.setting : undefined)?.[1];
       if (outlet.minimum !== undefined && most !== undefined && outlet.minimum > most)
         say(['minimum'], `is ${outlet.minimum} A, and the point is set to ${most} A`);
@@ -255,7 +252,30 @@ export function runProblems(run: Run, of: readonly Line[], say: Say): undefined 
   if (Array.isArray(run.beside) && run.beside.length > 0) besideProblems(run, say);
   if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
-  return cores ? say(['cable', 'cores'], cores) : undefined;
+  if (cores) say(['cable', 'cores'], cores);
+  return whole ? joinProblems(run, say) : undefined;
+}
+
+/** What is wrong with a change of cable along a run. */
+function joinProblems(run: Run, say: Say): undefined {
+  const stretches = (Array.isArray(run.stretches) ? run.stretches : []).filter(isRecord) as unknown as Stretch[];
+  for (const [i, { cable, jointAccessible }] of stretches.entries()) {
+    const cores = isRecord(cable) ? coresProblem(cable as unknown as Cable, run) : undefined;
+    if (cores) say(['stretches', i, 'cable', 'cores'], cores);
+    if (i === 0 && jointAccessible !== undefined)
+      say(
+        ['stretches', i, 'jointAccessible'],
+        'is of the first section, which begins at the device: there is no joint',
+      );
+  }
+  // what is chosen, varied or read for the run would be none of any section
+  if (stretches.length > 0 && stretches.every(({ cable }) => cable !== undefined))
+    say(['cable'], 'is the cable of no section: each states one of its own');
+  if (
+    run.ring === true &&
+    stretches.some((s) => cableOfSection(run, s) !== run.cable || s.jointAccessible !== undefined)
+  )
+    say(['ring'], `${NOT_COVERED}a ring whose cable changes along the route`, 'not-covered');
 }
 
 /** Names that were used: unique by kind, a circuit may be called what its load is called. */

@@ -119,6 +119,9 @@ export const stretch = named(
     length: must(factField('length')),
     method: must(fact(METHOD)),
     ambient: must(factField('ambientTemperature')),
+    cable: may(cable),
+    existing: may(z.boolean()),
+    jointAccessible: may(yes),
     group: may(
       record('group', {
         arrangement: must(oneOf(labels.arrangement)),
@@ -219,6 +222,9 @@ export const pointShape = {
   bidirectional: may(z.boolean()),
   standingLeakage: may(factField('chargeCurrent')),
   power: may(quantityField('chargePower')),
+  directPower: may(factField('directOutputPower')),
+  efficiency: may(factField('rectifierEfficiency')),
+  powerFactor: may(factField('powerFactor')),
 };
 const chargePoint = named(
   'chargePoint',

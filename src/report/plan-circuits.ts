@@ -1,5 +1,5 @@
 import type { PassedOver } from '../design/index.js';
-import type { ChargePoint, Run } from '../installation/index.js';
+import { byCable, type ChargePoint, type Run } from '../installation/index.js';
 import { earthingWords, sizeWords } from '../installation/marking.js';
 import { deviceWords } from '../installation/ordering.js';
 import type { PointPlan } from '../site/index.js';
@@ -42,9 +42,13 @@ export const circuitWords = ({ run }: PointPlan, w: ReportWords): string =>
 export const protectionOf = (run: Run, w: ReportWords): string => w.said(deviceWords(run), 'device');
 
 /** Cable of a run in a line. */
-export const cableOf = ({ cable }: Run, w: ReportWords): string => {
+export const cableOf = (run: Run, w: ReportWords): string => {
   const { label, point } = w.long;
-  return point.cable(label(cable.construction), cable.cores, sizeWords(cable) ?? point.sizeOpen, label(cable.material));
+  return byCable(run)
+    .map(({ cable }) =>
+      point.cable(label(cable.construction), cable.cores, sizeWords(cable) ?? point.sizeOpen, label(cable.material)),
+    )
+    .join(' + ');
 };
 
 /** How a charge point is earthed, in words: what is chosen, or built in; undefined where it is still to be chosen. */

@@ -17,7 +17,9 @@ const wordsOf = ({ construction }: Cable): string => `${construction.replaceAll(
 function reason(code: WiringCode, { run }: WantedPoint, cable: Cable): string | undefined {
   const methods = code.methodsFor?.({ ...run, cable });
   const barred = methods
-    ? run.stretches.filter((s) => s.method.state === 'known' && !methods.includes(s.method.value))
+    ? run.stretches.filter(
+        (s) => s.cable === undefined && s.method.state === 'known' && !methods.includes(s.method.value),
+      )
     : [];
   if (barred.length === 0) return undefined;
   return barred

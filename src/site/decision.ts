@@ -1,4 +1,5 @@
 import type { Fact } from '../core/index.js';
+import { byCable } from '../installation/index.js';
 import { sizeWords } from '../installation/marking.js';
 import type { OptionPlan, Plan } from './plan.js';
 import { type PriceBook, quotationOf } from './price.js';
@@ -93,7 +94,11 @@ export function decisionOf(plan: Plan, book?: PriceBook): Decision | undefined {
     option: option.title,
     operator: operatorWords(option),
     cable: once(
-      runs.map(({ cable }) => `${cable.construction.replaceAll('-', ' ')} ${sizeWords(cable) ?? 'size open'}`),
+      runs.map((run) =>
+        byCable(run)
+          .map(({ cable }) => `${cable.construction.replaceAll('-', ' ')} ${sizeWords(cable) ?? 'size open'}`)
+          .join(' + '),
+      ),
     ),
     device: once(runs.map(({ device }) => open(device.rating, 'A'))),
     hours: [low, typical, high],

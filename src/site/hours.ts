@@ -97,7 +97,7 @@ function travel(list: TaskList, work: WorkFacts): void {
 }
 
 function cableTasks(list: TaskList, run: Run, work: WorkFacts): void {
-  for (const s of run.stretches) {
+  for (const s of run.stretches.filter((one) => one.existing !== true)) {
     const buried = inGround(s);
     const task = buried ? 'cable laid in a trench, each 10 m' : 'cable, each 10 m clipped';
     const extent = extentOf(s);

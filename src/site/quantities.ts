@@ -1,5 +1,5 @@
 import { isMissing, type Known, recorder, type Sheet } from '../core/index.js';
-import type { Run, Stretch } from '../installation/index.js';
+import { byCable, isPlugged, type Run, type Stretch } from '../installation/index.js';
 import { sizeWords } from '../installation/marking.js';
 import { orderWords, separateResidual } from '../installation/ordering.js';
 import { metres, ratio } from '../units/index.js';
@@ -20,34 +20,48 @@ const adder =
 
 /** Cable, fixings, containment, device and glands of a run. */
 function runItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kept = false): Item[] {
-  const { cable } = run;
-  const size = sizeWords(cable) ?? 'size to be decided';
-  const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
-  const items: Item[] = kept
-    ? []
-    : [
-        measured(
-          `cable:${cable.construction}:${cable.cores}:${size}`,
-          sort,
-          'm',
-          orderLength(run.stretches, rules, sheet),
-          `route + ${rules.wasteShare * 100} % + ${rules.terminationLength} m at each end`,
-        ),
-        ...fixings(run.stretches, rules, sheet),
-        ...containment(run.stretches, rules),
-        ...run.stretches.filter(inGround).flatMap((s) => trenchItems(s, work, rules)),
-      ];
+  const parts = byCable(run);
+  const last = parts.length - 1;
+  const items = parts.flatMap((part, i) =>
+    lengthItems(part, work, rules, sheet, kept, Number(i > 0) + Number(i < last)),
+  );
   const each = adder(items);
+  if (last > 0 && !kept) each('joint-box', 'joint box with terminals, accessible', last, 'one where the cable changes');
   each('protective-device', orderWords(run), 1, 'one for the circuit');
-  if (cable.construction === 'armoured')
-    each(
-      'gland',
-      `gland for ${cable.cores}-core armoured cable ${size}`,
-      rules.glandsPerArmouredCable,
-      'one at each end',
-    );
   for (const words of separateResidual(run))
     each('residual-device', words, 1, 'where the overcurrent device has no such part');
+  return items;
+}
+
+/** Cable, fixings, containment and glands of the length of a cable; of what lies there already its new ends alone. */
+function lengthItems(run: Run, work: WorkFacts, rules: WorkRules, sheet: Sheet, kept: boolean, joints: number): Item[] {
+  const { cable } = run;
+  const laid = run.stretches.filter((s) => s.existing !== true);
+  const isThere = run.stretches.length > 0 && laid.length === 0;
+  const size = sizeWords(cable) ?? 'size to be decided';
+  const sort = `${cable.construction.replaceAll('-', ' ')} ${cable.cores}-core ${size}, ${cable.material}, ${cable.insulation.replace('-', ' ')} °C`;
+  const items: Item[] =
+    kept || isThere
+      ? []
+      : [
+          measured(
+            `cable:${cable.construction}:${cable.cores}:${size}`,
+            sort,
+            'm',
+            orderLength(laid, rules, sheet),
+            `route + ${rules.wasteShare * 100} % + ${rules.terminationLength} m at each end`,
+          ),
+          ...fixings(laid, rules, sheet),
+          ...containment(laid, rules),
+          ...laid.filter(inGround).flatMap((s) => trenchItems(s, work, rules)),
+        ];
+  if (cable.construction === 'armoured')
+    adder(items)(
+      'gland',
+      `gland for ${cable.cores}-core armoured cable ${size}`,
+      isThere ? joints : rules.glandsPerArmouredCable,
+      isThere ? 'one at each joint' : 'one at each end',
+    );
   return items;
 }
 
@@ -111,7 +125,7 @@ export function quantitiesOf(
 ): readonly Item[] {
   const items = runItems(run, work, rules, sheet, needs.cableKept);
   const each = adder(items);
-  const plugged = run.feeds.some((o) => o.kind === 'charge-point' && o.mode === 2);
+  const plugged = run.feeds.some((o) => o.kind === 'charge-point' && isPlugged(o));
   each(
     plugged ? 'socket-outlet' : 'charge-point',
     plugged

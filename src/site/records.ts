@@ -2,6 +2,7 @@ import { own } from '../core/own.js';
 import type { FormField } from '../demand/form.js';
 import type { ConnectionDecision } from '../demand/index.js';
 import { type Judgement, judgeReadings, type Readings, type TestSheet } from '../design/index.js';
+import { byCable, type Run } from '../installation/index.js';
 import { kindWords, sizeWords } from '../installation/marking.js';
 import { formatIn } from '../units/index.js';
 import { eachPoint } from './alike-plans.js';
@@ -91,7 +92,9 @@ function installationFields(
 }
 
 function circuitFields({ run, point, assessment }: PointPlan): readonly RecordField[] {
-  const { device, cable } = run;
+  const { device } = run;
+  const cables = byCable(run);
+  const from = (part: Run) => (cables.length > 1 ? ` from ${part.stretches[0]?.name}` : '');
   const kind = device.kind.state === 'known' ? device.kind.value : undefined;
   const { loopImpedanceLimit, capacity, totalDrop } = assessment.figures;
   const number = (value: unknown, unit: string) => (typeof value === 'number' ? formatIn(value, unit, 4) : undefined);
@@ -114,9 +117,20 @@ function circuitFields({ run, point, assessment }: PointPlan): readonly RecordFi
     field(
       'cable',
       'Cable',
-      `${cable.construction.replaceAll('-', ' ')}, ${cable.cores}-core, ${cable.insulation.replaceAll('-', ' ')} °C`,
+      cables
+        .map(
+          (part) =>
+            `${part.cable.construction.replaceAll('-', ' ')}, ${part.cable.cores}-core, ${part.cable.insulation.replaceAll('-', ' ')} °C${from(part)}`,
+        )
+        .join('; '),
     ),
-    field('line-area', 'Line conductor', sizeWords(cable)),
+    field(
+      'line-area',
+      'Line conductor',
+      cables.some((part) => sizeWords(part.cable) === undefined)
+        ? undefined
+        : cables.map((part) => `${sizeWords(part.cable)}${from(part)}`).join('; '),
+    ),
     field(
       'methods',
       'Reference methods',

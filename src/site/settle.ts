@@ -1,5 +1,5 @@
 import { known, type Overall, overall } from '../core/index.js';
-import { byAssumption, type Installation, withAssumption } from '../installation/index.js';
+import { byAssumption, byCable, type Installation, withAssumption } from '../installation/index.js';
 import { invalidInput } from '../units/index.js';
 import { asAssumed } from './assumed-survey.js';
 import { toConfirm } from './conditions.js';
@@ -60,11 +60,13 @@ const withConfirmed = <T extends Installation>(installation: T, { taken, finding
 
 /** Cable, device and earthing of a circuit, in a line. */
 function circuitWords({ run, assessment }: OptionPlan['points'][number]): string {
-  const { area, construction } = run.cable;
-  const size = area.state === 'known' ? `${area.value} mm²` : 'of a size yet open';
+  const cables = byCable(run).map(({ cable: { area, construction } }) => {
+    const size = area.state === 'known' ? `${area.value} mm²` : 'of a size yet open';
+    return `${construction.replaceAll('-', ' ')} ${size}`;
+  });
   const { rating } = run.device;
   const device = rating.state === 'known' ? `${rating.value} A` : 'of a rating yet open';
-  return `${run.id}: ${construction.replaceAll('-', ' ')} ${size} behind ${device}, ${assessment.overall.verdict.replaceAll('-', ' ')}`;
+  return `${run.id}: ${cables.join(' and ')} behind ${device}, ${assessment.overall.verdict.replaceAll('-', ' ')}`;
 }
 
 /**

@@ -122,6 +122,7 @@ function arbitraryCable(three: boolean, choices: FactChoices = {}): fc.Arbitrary
   }));
 }
 
+type OneCable = Omit<Stretch, 'cable' | 'existing' | 'jointAccessible'>;
 /** Stretches of a route, in air or in the ground. */
 function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
   const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded' | 'tray'>(
@@ -146,7 +147,7 @@ function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
     } as never,
     ['unequal', 'overloads', 'lightlyLoaded', 'tray'],
   );
-  return some<Stretch, Exclude<keyof Stretch, 'name' | 'length' | 'method' | 'ambient'>>(
+  return some<OneCable, Exclude<keyof OneCable, 'name' | 'length' | 'method' | 'ambient'>>(
     {
       name: pick('loft', 'wall', 'garden', 'cupboard'),
       length: arbitraryFact(double(0.5, 80).map(metres), choices),
@@ -262,7 +263,7 @@ function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<
  */
 export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Run> {
   const point = arbitraryChargePoint(three, choices);
-  return some<Run, 'residual' | 'thirdHarmonic' | 'terminalTemperature' | 'ring' | 'bathOrShower'>(
+  const run = some<Run, 'residual' | 'thirdHarmonic' | 'terminalTemperature' | 'ring' | 'bathOrShower'>(
     {
       id: pick('ev'),
       lines: pick(linesOf(three)),
@@ -277,6 +278,17 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
       feeds: fc.oneof({ weight: 3, arbitrary: point }, arbitraryLoad(three, choices)).map((o) => [o]),
     } as never,
     ['residual', 'thirdHarmonic', 'terminalTemperature', 'ring', 'bathOrShower'],
+  );
+  if (!choices.joined) return run;
+  const join = fc.record({
+    cable: arbitraryCable(three, choices),
+    jointAccessible: arbitraryFact(fc.boolean(), choices),
+  });
+  return fc.tuple(run, fc.array(join, { minLength: 2, maxLength: 2 })).map(
+    ([{ ring: _ring, ...one }, joins]): Run => ({
+      ...one,
+      stretches: one.stretches.map((s, i) => ({ ...s, ...(i > 0 ? joins[i - 1] : {}) })),
+    }),
   );
 }
 

@@ -5,6 +5,8 @@ import { between, type Fact, known, type Name, termOf, unknown, type Vocabulary 
 export interface FactChoices {
   /** Whether a fact may be unknown or a range; it is always known when absent. */
   readonly open?: boolean;
+  /** Whether cables change along their routes; one cable lies all the way when absent. */
+  readonly joined?: boolean;
 }
 
 /**

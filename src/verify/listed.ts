@@ -12,10 +12,14 @@ export type Addresses = ReadonlyMap<string, readonly Way[]>;
 
 const addressOf = (id: string): string => id.slice(id.lastIndexOf('/') + 1).replace(/\[\d+\]/g, '');
 
-const placeOf = ({ list, within, name }: Placed): string => {
-  let lists = '';
-  for (let at = list; at.above; at = at.above) lists = `${at.name}.${lists}`;
-  return `${lists}${within === undefined ? '' : `${within}:`}${name}`;
+/** Addresses of a line: things that may be all there is of the one above stand with it then. */
+const placesOf = ({ list, within, name }: Placed): readonly string[] => {
+  let places = [`${within === undefined ? '' : `${within}:`}${name}`];
+  for (let at = list; at.above; at = at.above) {
+    const own = places.map((place) => `${at.name}.${place}`);
+    places = at.scope.whole ? [...own, ...places] : own;
+  }
+  return places;
 };
 
 function waysOf(line: Line): readonly Line[] {
@@ -60,9 +64,8 @@ function addressesOf({ lists }: Calculator): Addresses {
   const found = new Map<string, Way[]>();
   for (const list of lists.lists.values())
     for (const placed of list.lines) {
-      const at = placeOf(placed);
       const ways = waysOf(placed.node.line).map((line) => ({ name: placed.name, line }));
-      found.set(at, [...(found.get(at) ?? []), ...ways]);
+      for (const at of placesOf(placed)) found.set(at, [...(found.get(at) ?? []), ...ways]);
     }
   return found;
 }

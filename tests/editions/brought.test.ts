@@ -196,6 +196,32 @@ describe('what is refused', () => {
     expect(problemsOf(withChange(change as EditionChange))).toContain(message);
   });
 
+  it('a check of a figure that each cable of a circuit has', () => {
+    const code = withChange({
+      kind: 'at-least',
+      clause,
+      check: 'invented-size',
+      title: 'A cable is not smaller than 10 mm²',
+      value: 'conductorArea',
+      limit: 'minimumArea',
+      is: 10,
+      weight: 'rule',
+    } as EditionChange)();
+    expect(of(code, 'invented-size')?.verdict).toBe('fail');
+    const thicker = circuit({ cable: { ...circuit().cable, area: known(squareMillimetres(10)) } });
+    expect(of(code, 'invented-size', thicker)?.verdict).toBe('pass');
+    // one of two cables that is too small is enough
+    const joined = circuit({
+      ...thicker,
+      stretches: [stretch({ name: 'a' }), stretch({ name: 'b', cable: circuit().cable, jointAccessible: known(true) })],
+    });
+    expect(
+      judged(code, joined)
+        .results.filter((r) => r.check === 'invented-size')
+        .map((r) => r.verdict),
+    ).toEqual(['pass', 'fail']);
+  });
+
   it('a figure that breaks the law of its table', () => {
     const make = withChange({ kind: 'figure', clause, table: 'bs7671/4d5', column: 'C', row: 6, printed: 74 });
     expect(make).toThrow(/bs7671\/4d5.*breaks/);

@@ -20,6 +20,7 @@ import {
   pathTo,
   permitted,
   volts,
+  watts,
 } from '../../src/index.js';
 import { counts, labels, outletsBelow, refuseUnsound, shapes } from '../../src/installation/index.js';
 import { valueProblem } from '../../src/installation/values.js';
@@ -66,7 +67,7 @@ const bad: readonly (readonly [what: string, installation: Installation, at: rea
   ['120 V to earth', supplied({ nominalVoltage: volts(120) }), ['supply.nominalVoltage']],
   ['an IT system', supplied({ system: known('IT') }), ['supply.system']],
   ['operation as an island', supplied({ operation: 'island' }), ['supply.operation']],
-  ['charging mode 4', run({}, { mode: 4 }), ['board.runs[0].feeds[0].mode']],
+  ['what mode 4 alone has', run({}, { directPower: known(watts(50_000)) }), ['board.runs[0].feeds[0].directPower']],
   ['a setting of 0 A', run({}, { setting: known(amperes(0)) }), ['board.runs[0].feeds[0].setting.value']],
   ['a kind of outlet that is none', run({}, { kind: 'charge_point' }), ['board.runs[0].feeds[0].kind']],
   [

@@ -51,6 +51,19 @@ describe('quantities', () => {
     expect(separate(known({ standard: 'EN 60898', type: 'B' }))).toBe(true);
     expect(separate(unknown('whether EN 61009 is printed on it'))).toBe(true);
   });
+  it('buys no cable that lies there, and a joint box where the new one begins', () => {
+    const [first] = run.stretches as [Stretch];
+    const armoured = { ...run.cable, construction: 'armoured', cores: 3, protective: 'core' } as const;
+    const there: Stretch = { ...first, name: 'there', length: known(metres(12)), cable: armoured, existing: true };
+    const joined = { ...run, stretches: [there, { ...first, length: known(metres(18)) }] };
+    const bought = quantitiesOf(joined, survey.work, commonPractice, needs, britishWords);
+    const count = (key: string) => bought.filter((i) => i.key.startsWith(key)).map((i) => i.quantity);
+    // 18 m of route, 10 % waste, 1 m at each end; a gland at the new end of the old cable
+    expect(count('cable:')).toEqual([22]);
+    expect(count('joint-box')).toEqual([1]);
+    expect(count('gland')).toEqual([1]);
+    expect(count('fixing:')).toEqual([61]);
+  });
   it('leaves an unknown length open and names it', () => {
     const open = {
       ...run,

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import type { Verdict } from '../../src/core/index.js';
-import { assess, hasCode, type Installation } from '../../src/index.js';
+import { assess, hasCode, type Installation, known, squareMillimetres } from '../../src/index.js';
 import { labels, pathsOf } from '../../src/installation/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { withAllWanted } from '../../src/site/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
-import { premises, soundHouse } from '../hazards/sound.js';
+import { premises, soundCircuit, soundHouse, soundStretch } from '../hazards/sound.js';
 import { surveyDocuments } from '../support/surveys.js';
 import { asHeld, changedAt, type Found, factsOf } from './facts.js';
 
@@ -62,10 +62,31 @@ const standing = ({ board, ...rest }: Installation): Installation => {
   });
   return { ...rest, board: all(board) };
 };
+/** A circuit in flat cable that goes on in armoured cable from a joint. */
+const joinedCircuit = soundCircuit({
+  stretches: [
+    soundStretch({ name: 'house' }),
+    soundStretch({
+      name: 'drive',
+      jointAccessible: known(true, 'a box on the wall'),
+      cable: {
+        construction: 'armoured',
+        material: 'copper',
+        insulation: 'thermosetting-90',
+        cores: 3,
+        area: known(squareMillimetres(10), 'read off it'),
+        protective: 'core',
+      },
+    }),
+  ],
+});
 const houses: readonly Installation[] = [
   soundHouse(),
   standing(soundHouse()),
   ...Object.values(surveyDocuments).map((d) => withAllWanted(readSurvey(d))),
+  soundHouse([joinedCircuit]),
+  standing(soundHouse([joinedCircuit])),
+  ...fc.sample(arbitraryInstallation({ joined: true }), { numRuns: 30, seed: 11 }),
   ...fc.sample(arbitraryInstallation(), { numRuns: 90, seed: 7 }).map((h, i) => (i % 2 === 0 ? h : standing(h))),
 ];
 

@@ -21,6 +21,7 @@ import {
 import { fuseScope } from './groups/fuses.js';
 import { lineWithstand } from './groups/line-withstand.js';
 import { minimumSize } from './groups/minimum-size.js';
+import { modeFour } from './groups/mode-four.js';
 import { modeTwo } from './groups/mode-two.js';
 import { originFacts } from './groups/origin-facts.js';
 import { outbuildingScope, outbuildings } from './groups/outbuildings.js';
@@ -51,6 +52,7 @@ export const bs7671Contents = () => {
   const size = minimumSize();
   const points = chargePointEarthing();
   const plugged = modeTwo();
+  const direct = modeFour();
   const earthed = earthedBy({
     'balanced-three-phase': balancedThreePhase(),
     'low-electrode': lowElectrode(),
@@ -84,14 +86,13 @@ export const bs7671Contents = () => {
         breaking.circuit,
         terminal.circuit,
         withstand.circuit,
-        protective.circuit,
         size.circuit,
         points.circuit,
         earth.circuit,
-        placed.circuit,
         surge.circuit,
         arc.circuit,
       ),
+      cables: together(facts.cables, rating.cables, withstand.cables, protective.cables, size.cables, placed.cables),
       sections: together(facts.sections, rating.sections, additional.sections, placed.sections),
       runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,
@@ -105,7 +106,7 @@ export const bs7671Contents = () => {
       returns: way.returns,
       conditionalRatings: breaking.conditionalRatings,
       ahead: breaking.ahead,
-      points: together(points.points, earthed.points, plugged.points),
+      points: together(points.points, earthed.points, plugged.points, direct.points),
       loadStates: points.loadStates,
       earthingSizes: earth.earthingSizes,
       bonds: earth.bonds,
@@ -123,7 +124,7 @@ export const bs7671Contents = () => {
     },
     checks: {
       'origin-facts': origin.checks,
-      coordination: [...rating.checks, ...shared.checks, ...plugged.checks],
+      coordination: [...rating.checks, ...shared.checks, ...plugged.checks, ...direct.checks],
       'voltage-drop': drop.checks,
       disconnection: fault.checks,
       'residual-current': [...additional.checks, ...residual.checks],

@@ -18,10 +18,11 @@ export * from './earthing-conductor.js';
 export { arcDetectionAdvised, arcDetectionRequired } from './groups/arc-detection.js';
 export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-bonding.js';
 export { areaNotBelowMinimum } from './groups/minimum-size.js';
+export { directCurrentWithinSetting } from './groups/mode-four.js';
 export { socketBehindDevice, socketForHours } from './groups/mode-two.js';
 export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
 export { outbuildingBonded } from './groups/outbuildings.js';
-export { cableForGround, cableForSun, depthInGround } from './groups/placement.js';
+export { cableForGround, cableForSun, depthInGround, jointAccessible } from './groups/placement.js';
 export {
   infeedFixed,
   infeedOpensAllLive,

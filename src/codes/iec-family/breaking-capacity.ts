@@ -4,7 +4,7 @@ import { prospectiveBehindFeeders } from '../../physics/definitions.js';
 import { ohms } from '../../units/index.js';
 import { assemblyRatingCounts } from '../assembly-rating.js';
 import type { CircuitPlace } from '../wiring-code.js';
-import { ofCircuit, ofConditionalRating, type TemperaturePlace } from './places.js';
+import { ofCircuit, ofConditionalRating, type RunPlace, type TemperaturePlace } from './places.js';
 
 const onItsFront: Gap = {
   kind: 'fact',
@@ -26,17 +26,21 @@ function largestFaultOf({ installation: { supply } }: CircuitPlace) {
   const electrode = supply.system.state === 'known' && supply.system.value === 'TT';
   return electrode ? 'line and neutral' : 'line and neutral or earth';
 }
-const coldAhead = { among: ({ at, own }: TemperaturePlace) => at === 'cold' && !own };
+/** The least impedance of the runs of the way that lie ahead of a place, with the conductors cold. */
+export const leastImpedanceAhead = <P>(ahead: (run: RunPlace, here: P) => boolean) => {
+  const cold = { among: (t: TemperaturePlace, here: P) => t.at === 'cold' && ahead(t, here) };
+  return choose('largestFault', {
+    'between lines': sum('temperatures/lineResistance', cold),
+    'line and neutral': sum('temperatures/lineNeutralImpedance', cold),
+    'line and neutral or earth': sum('temperatures/leastImpedance', cold),
+  });
+};
 
 /** The largest prospective current at the origin of the run, and what is declared for breaking it. */
 export const breaking = () => ({
   circuit: {
     largestFault: ofCircuit(largestFaultOf),
-    leastFeederImpedance: choose('largestFault', {
-      'between lines': sum('temperatures/lineResistance', coldAhead),
-      'line and neutral': sum('temperatures/lineNeutralImpedance', coldAhead),
-      'line and neutral or earth': sum('temperatures/leastImpedance', coldAhead),
-    }),
+    leastFeederImpedance: leastImpedanceAhead(({ own }) => !own),
     prospectiveCurrent: ofCircuit((c) => c.installation.supply.prospectiveCurrent),
     prospectiveAtOrigin: by(prospectiveBehindFeeders, undefined, { feederImpedance: 'leastFeederImpedance' }),
     // without its impedance a feeder is left out: the current is then not understated

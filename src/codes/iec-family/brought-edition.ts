@@ -173,7 +173,10 @@ function newCheck({ change, source, path }: Placed, list: List, problems: Proble
   const { kind, check: id, title, value, limit, is, weight } = change;
   const root = Object.entries(list.scopes).find(([, s]) => s.within === undefined)?.[0] ?? '';
   const wrong = (key: string, message: string) => problems.push({ path: [...path, key], message });
-  if (!(value in (list.figures[root] ?? {}))) wrong('value', `${value} is no figure of a circuit`);
+  // what a circuit of one cable has once is a figure of each of its cables
+  const [ofEach] =
+    Object.entries(list.scopes).find(([name, s]) => s.whole && value in (list.figures[name] ?? {})) ?? [];
+  if (!ofEach && !(value in (list.figures[root] ?? {}))) wrong('value', `${value} is no figure of a circuit`);
   if (value === limit) wrong('limit', 'has to be another role than the value');
   if (termOf(value)?.unit !== termOf(limit)?.unit) wrong('limit', `is in another unit than ${value}`);
   const check: Comparison = { kind, id, title, value, limit, weight, source };
@@ -181,7 +184,8 @@ function newCheck({ change, source, path }: Placed, list: List, problems: Proble
     [value]: value,
     [limit]: { how: { kind: 'set', value: is, by: `${source.document} ${source.clause}` } } as Line,
   };
-  return { how: { kind: 'judge', check, evidence } };
+  const judged: Judgement = { how: { kind: 'judge', check, evidence } };
+  return ofEach ? { how: { kind: 'each', of: ofEach, judgements: [judged] } } : judged;
 }
 
 /**

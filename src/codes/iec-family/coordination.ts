@@ -15,7 +15,7 @@ import {
   whereLargest,
 } from '../../calculation/index.js';
 import { type CheckResult, type Fact, type Gap, unknown } from '../../core/index.js';
-import { outletsBelow } from '../../installation/index.js';
+import { byCable, outletsBelow } from '../../installation/index.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
 import { conventionalCurrentOf, deviceShareOf, groupedDevice } from './capacity.js';
@@ -23,7 +23,7 @@ import type * as shared from './checks.js';
 import { fewLoaded } from './group-factor.js';
 import { thirdHarmonics, withNeutral } from './harmonics.js';
 import { opened } from './opened.js';
-import { ofCircuit, ofSection } from './places.js';
+import { ofCable, ofCircuit, ofSection } from './places.js';
 
 const besideAsked = /* @__PURE__ */ unknown(
   'the instructions of its maker, for devices side by side that carry their load for hours; 1 where it stands apart',
@@ -47,12 +47,17 @@ export const loadAndDevice = () => ({
   }),
   deviceShare: by(deviceShareOf),
   ...thirdHarmonics(),
+  conventionalOperatingCurrent: by(conventionalCurrentOf),
+});
+/** How a cable of the circuit is loaded. */
+export const cableAndLoad = () => ({
+  // a content that is not known leaves open what the cable is chosen for
+  harmonicsCount: ofCable(withNeutral),
   // the factors for many cores go with the columns of three loaded conductors
-  loaded: ofCircuit(({ phases, run }) => (phases === 3 || !fewLoaded(run) ? '3' : '2')),
-  parallelConductors: ofCircuit(({ run }) => ratio(run.cable.parallel ?? 1), {
+  loaded: ofCable(({ phases, run }) => (phases === 3 || !fewLoaded(run) ? '3' : '2')),
+  parallelConductors: ofCable(({ run }) => ratio(run.cable.parallel ?? 1), {
     by: 'equal conductors that share the load equally',
   }),
-  conventionalOperatingCurrent: by(conventionalCurrentOf),
 });
 
 /** A device of whose standard the conventional operating current is not entered. */
@@ -113,19 +118,22 @@ export const checksOfLoad = (checks: CoordinationChecks) =>
         ),
       ],
     }),
-    chosen(ofCircuit(withNeutral), {
-      true: [
-        holds(
-          checks.harmonicsStated,
-          'harmonicsKnown',
-          derive(['harmonicsKnown'], ({ harmonicsKnown }) =>
-            harmonicsKnown
-              ? 'The content is stated and applied.'
-              : 'It is not stated: whether the neutral is overloaded stays open. Ask the maker of the load.',
+    chosen(
+      ofCircuit((c) => byCable(c.run).some((run) => withNeutral({ ...c, run }))),
+      {
+        true: [
+          holds(
+            checks.harmonicsStated,
+            'harmonicsKnown',
+            derive(['harmonicsKnown'], ({ harmonicsKnown }) =>
+              harmonicsKnown
+                ? 'The content is stated and applied.'
+                : 'It is not stated: whether the neutral is overloaded stays open. Ask the maker of the load.',
+            ),
           ),
-        ),
-      ],
-    }),
+        ],
+      },
+    ),
   ] as const;
 
 /** Checks of a section. */

@@ -21,7 +21,7 @@ import {
   whereSmallest,
 } from '../../calculation/index.js';
 import { type Comparison, isMissing, type Known, missing, type Span } from '../../core/index.js';
-import type { Run, Stretch } from '../../installation/index.js';
+import { byCable, type Run, type Stretch } from '../../installation/index.js';
 import { runReactance, runResistance, voltageInNetwork } from '../../physics/definitions.js';
 import { dropOnRing, resistanceAtTemperature } from '../../physics/index.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
@@ -52,6 +52,8 @@ import {
   ofRunLine,
   ofSequence,
   type RunLinePlace,
+  type RunPlace,
+  type SectionPlace,
 } from './places.js';
 import {
   balancedEquivalent,
@@ -117,6 +119,7 @@ const windowWords = (line: 'lowestLine' | 'highestLine', where: string) =>
   );
 
 const hasLighting = ({ feeds }: Run) => feeds.some((o) => o.kind === 'load' && o.purpose === 'lighting');
+const ofLength = (s: SectionPlace, here: RunPlace) => s.circuit.run === here.run;
 const sameLine = (x: RunLinePlace, here: LinePlace) => x.of.line === here.of.line;
 
 /**
@@ -173,7 +176,11 @@ export const voltageDropOf = (rules: DropRules) => {
       }),
       powerFactor: ofRun((r) => partOf(powerFactorOf(r.run), 'cos'), { by: 'of all that the run feeds' }),
       reactiveFactor: ofRun((r) => partOf(powerFactorOf(r.run), 'sin'), { by: 'of all that the run feeds' }),
-      dropCorrection: ofRun(({ own, circuit }) => (own ? circuit.options.dropTemperature : undefined) ?? 'none'),
+      // the temperature of the section that governs is none of another cable
+      dropCorrection: ofRun(
+        ({ own, run: r, wholeRun, circuit }) =>
+          (own && r === wholeRun ? circuit.options.dropTemperature : undefined) ?? 'none',
+      ),
       dropRate: when(
         'inParallel',
         by(dropRateInParallel, undefined, {
@@ -192,7 +199,11 @@ export const voltageDropOf = (rules: DropRules) => {
           temperatureCoefficient: set(perKelvin(metalCoefficient), metalCoefficientBy),
           conductorTemperature: when(
             ofRun((r) => r.own),
-            orElse('hottestConductor', same('operatingTemperature')),
+            when(
+              ofRun((r) => r.run === r.wholeRun),
+              orElse('hottestConductor', same('operatingTemperature')),
+              orElse(largest('sections/conductorTemperature', { among: ofLength }), same('operatingTemperature')),
+            ),
             same('operatingTemperature'),
           ),
         }),
@@ -246,7 +257,10 @@ export const voltageDropOf = (rules: DropRules) => {
       totalDrop: sum('runLines/phaseDrop', { among: sameLine }),
       dropSteps: listOf('runLines/phaseDrop', sameLine),
       dropAlong: derive(['dropSteps', 'wayNames'], ({ dropSteps, wayNames }) =>
-        dropSteps.map((drop, i) => ({ run: wayNames[i] as string, drop })),
+        [...new Set(wayNames)].map((run) => ({
+          run,
+          drop: volts(dropSteps.reduce<number>((sum, drop, i) => (wayNames[i] === run ? sum + drop : sum), 0)),
+        })),
       ),
       dropNetwork: derive(
         ['wayResistances', 'wayReactances', 'wayLengths', 'lineDraws', 'nominalVoltage'],
@@ -271,7 +285,7 @@ export const voltageDropOf = (rules: DropRules) => {
       voltageAtHighestSupply: exactVoltage('highestSupply'),
     },
     circuit: {
-      wayNames: ofCircuit((c) => [...c.path.feeders, c.run].map((r) => r.id)),
+      wayNames: ofCircuit((c) => [...c.path.feeders, c.run].flatMap(byCable).map((r) => r.id)),
       wayResistances: listOf('runs/resistance'),
       wayReactances: listOf('runs/reactance'),
       wayLengths: listOf('runs/length'),

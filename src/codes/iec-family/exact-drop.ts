@@ -1,8 +1,9 @@
 import { widened } from '../../calculation/index.js';
 import { isMissing, type Known, type Name, whenKnown } from '../../core/index.js';
-import { isSource, type Line, type Run, rangesIn } from '../../installation/index.js';
+import { byCable, isSource, type Line, type Run, rangesIn } from '../../installation/index.js';
 import type { FourWireSection, NodeLoad } from '../../physics/four-wire-network.js';
 import { type FollowedLine, type LineCurrents, placeOf, powerFactorOf, type Tap, tapsOf } from './drop-loads.js';
+import { lengthOf } from './loop-impedance.js';
 
 type Loads = [NodeLoad | null, NodeLoad | null, NodeLoad | null];
 
@@ -40,7 +41,7 @@ export interface RunDraw {
   /** Cosine and sine of the phase angle of all that it feeds, where it is known. */
   readonly angle: number;
   readonly ring: boolean;
-  /** The outlets of a final circuit, in their places. */
+  /** The outlets of a final circuit that draw along it or along the length of its cable, in their places from where it begins. */
   readonly taps: readonly Tap[] | undefined;
 }
 /** Resistance and reactance of a conductor of a run, Ω, and its length, m. */
@@ -50,6 +51,13 @@ export interface RunImpedance {
   readonly length: number;
 }
 
+/** Outlets of a final circuit that draw: sources that feed into others are left out. */
+const drawnTaps = (run: Run): Known<readonly Tap[]> =>
+  whenKnown([tapsOf(run)], (taps) => {
+    const alone = taps.every((t) => isSource(t.outlet));
+    return taps.filter((t) => alone || !isSource(t.outlet));
+  });
+
 /**
  * What the runs of the way draw when a line is followed, the circuit last.
  * @param of the line that is followed
@@ -57,15 +65,26 @@ export interface RunImpedance {
  */
 export function drawsOf(of: FollowedLine, circuit: Run): Known<readonly RunDraw[]> {
   const final = !circuit.feeds.some((o) => o.kind === 'board');
-  const all = of.loads.map(({ run, currents }) => {
+  const all = of.loads.flatMap(({ run, currents }) => {
     const factor = powerFactorOf(run);
-    const taps: Known<readonly Tap[] | undefined> = run === circuit && final ? tapsOf(run) : undefined;
-    return whenKnown([currents, taps, factor], (c, t, f) => ({
-      currents: c,
-      angle: f ? Math.atan2(f.sin, f.cos) : 0,
-      ring: run.ring === true,
-      taps: t,
-    }));
+    const taps: Known<readonly Tap[] | undefined> = run === circuit && final ? drawnTaps(run) : undefined;
+    const parts = byCable(run);
+    return parts.map((_, i) => {
+      const last = i === parts.length - 1;
+      const lengths = last && i === 0 ? [] : parts.slice(0, i + 1).map(lengthOf);
+      return whenKnown([currents, taps, factor, ...lengths], (c, t, f, ...before) => {
+        const to = before.reduce<number>((a, b) => a + b, 0);
+        const from = to - (before[i] ?? 0);
+        return {
+          currents: c,
+          angle: f ? Math.atan2(f.sin, f.cos) : 0,
+          ring: run.ring === true,
+          taps: t
+            ?.filter(({ at }) => (at > from || i === 0) && (at <= to || last))
+            .map((tap) => ({ ...tap, at: tap.at - from })),
+        };
+      });
+    });
   });
   const draws = whenKnown(all, (...known) => known as unknown as readonly RunDraw[]);
   const narrower = isMissing(draws) && of.loads.some(({ run }) => rangesIn(run).length > 0);
@@ -85,14 +104,12 @@ export function networkOf(draws: readonly RunDraw[], impedances: readonly RunImp
   draws.forEach(({ currents, angle, ring, taps }, i) => {
     const { r, x, length } = impedances[i] as RunImpedance;
     if (taps) {
-      const alone = taps.every((t) => isSource(t.outlet));
-      const drawn = taps.filter((t) => alone || !isSource(t.outlet));
-      const ends = ring ? [length] : [...new Set([...drawn.map((t) => t.at), length])].sort((a, b) => a - b);
+      const ends = ring ? [length] : [...new Set([...taps.map((t) => t.at), length])].sort((a, b) => a - b);
       let from = 0;
       for (const end of ends) {
         const share = length > 0 ? (end - from) / length : 1;
         node = network.add(node, [r * share, x * share]);
-        for (const tap of drawn.filter((t) => t.at === end || ring))
+        for (const tap of taps.filter((t) => t.at === end || ring))
           for (const line of tap.outlet.lines) network.load(node, placeOf(line), drawing(tap, nominal));
         from = end;
       }

@@ -1,15 +1,15 @@
 import { contradicted } from '../../core/contradicted.js';
 import { type Fact, known, unknown } from '../../core/index.js';
-import type { Outlet, Run, Stretch } from '../../installation/index.js';
+import { isPlugged, type Outlet, type Run, type Stretch } from '../../installation/index.js';
 import type { Amperes } from '../../units/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
-import { ofCircuit, ofRun, ofSection } from './places.js';
+import { nameOfLength, ofCable, ofCircuit, ofRun, ofSection } from './places.js';
 
 /** Whether an outlet is, or has, a socket-outlet of up to 32 A; undefined where that is not known. */
 function hasSockets(o: Outlet): boolean | undefined {
   if (o.kind === 'board') return false;
   if (o.kind === 'charge-point') {
-    if (o.mode !== 2) return false;
+    if (!isPlugged(o)) return false;
     // a household socket-outlet is of 13 A whatever else is said of it
     return o.socket?.state === 'known' && o.socket.value === 'BS 1363' ? true : upTo32(o.socketRating);
   }
@@ -54,12 +54,16 @@ export const sharedFacts = () => ({
     }),
     deviceRating: ofCircuit((c) => c.run.device.rating),
     deviceKind: ofCircuit((c) => c.run.device.kind, { called: 'kind of the overcurrent device' }),
-    cable: ofCircuit((c) => c.run.cable),
-    conductorArea: ofCircuit((c) => c.run.cable.area),
-    insulation: ofCircuit((c) => c.run.cable.insulation),
-    operatingTemperature: ofCircuit((c) => operatingTemperatureOf(c.run.cable.insulation)),
     ring: ofCircuit((c) => c.run.ring === true),
     system: ofCircuit((c) => c.installation.supply.system, { called: 'earthing system of the supply' }),
+  },
+  cables: {
+    cable: ofCable((c) => c.run.cable),
+    conductorArea: ofCable((c) => c.run.cable.area),
+    insulation: ofCable((c) => c.run.cable.insulation),
+    operatingTemperature: ofCable((c) => operatingTemperatureOf(c.run.cable.insulation)),
+    // said with a verdict where the cable changes along the route
+    cableName: ofCable((c) => (c.oneCable ? false : `cable from ${nameOfLength(c)}`)),
   },
   sections: {
     sectionName: ofSection((s) => s.section.name),

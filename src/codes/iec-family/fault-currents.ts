@@ -1,17 +1,21 @@
-import { by, choose, type Line, same, set, sum } from '../../calculation/index.js';
+import { by, choose, type Line, orElse, same, set, sum } from '../../calculation/index.js';
 import {
   externalImpedanceOfElectrode,
   largestEarthFault,
   leastOriginImpedance,
   lineNeutralLoop,
+  prospectiveBehindFeeders,
   smallestLineNeutralFault,
   sourceImpedanceOf,
 } from '../../physics/definitions.js';
 import { earthFaultCurrentOf } from '../../physics/index.js';
 import { ohms, type Ratio } from '../../units/index.js';
-import { ofCircuit, ofFault, type TemperaturePlace } from './places.js';
+import { leastImpedanceAhead } from './breaking-capacity.js';
+import { aheadOfCable, type CablePlace, ofCircuit, ofFault, type TemperaturePlace } from './places.js';
 
-const coldAhead = { among: ({ at, own }: TemperaturePlace) => at === 'cold' && !own };
+const coldAhead = {
+  among: (t: TemperaturePlace, here: CablePlace) => t.at === 'cold' && aheadOfCable(t, here),
+};
 const hot = { among: ({ at }: TemperaturePlace) => at === 'operating' };
 
 /**
@@ -32,6 +36,14 @@ export const faultCurrents = (maximumVoltageFactor: Line<never, Ratio>) => ({
         circuitImpedance: sum('temperatures/lineNeutralImpedance', hot),
       }),
     }),
+    earthFaultCurrent: by(earthFaultCurrentOf),
+  },
+  cables: {
+    // at a change of cable what the cables ahead leave of it; without their impedance that of the origin
+    currentAtChange: orElse(
+      by(prospectiveBehindFeeders, undefined, { feederImpedance: leastImpedanceAhead(aheadOfCable) }),
+      same('maximumFaultCurrent'),
+    ),
     largestEarthFaultCurrent: by(largestEarthFault, undefined, {
       maximumVoltageFactor,
       originImpedance: by(leastOriginImpedance, undefined, {
@@ -45,12 +57,16 @@ export const faultCurrents = (maximumVoltageFactor: Line<never, Ratio>) => ({
         feederImpedance: sum('temperatures/segmentImpedance', coldAhead),
       }),
     }),
-    earthFaultCurrent: by(earthFaultCurrentOf),
   },
   faults: {
-    fault: ofFault(({ conductor, end }) => `${conductor}, ${end}` as const),
+    fault: ofFault(({ conductor, end, circuit }) =>
+      conductor === 'line' && end === 'near' && circuit.cableNumber > 0
+        ? 'line, at a change'
+        : (`${conductor}, ${end}` as const),
+    ),
     faultCurrent: choose('fault', {
       'line, near': same('maximumFaultCurrent'),
+      'line, at a change': same('currentAtChange'),
       'line, far': same('minimumFaultCurrent'),
       'protective, near': same('largestEarthFaultCurrent'),
       'protective, far': same('earthFaultCurrent'),

@@ -6,7 +6,7 @@ import { manyCoresFactors } from '../../products/vde0298/tables/4-many-cores.js'
 import { type Ratio, ratio } from '../../units/index.js';
 import { unequalGroupFactor } from './capacity.js';
 import type { directFactors, ductFactors, singleCoreTrayFactors, trayFactors } from './factor-forms.js';
-import { ofCircuit, ofSection, type SectionPlace } from './places.js';
+import { ofCable, ofSection, type SectionPlace } from './places.js';
 
 type Factors<F extends { readonly axes: readonly unknown[] }> = Table<
   F['axes'] extends infer A extends Table['axes'] ? A : never,
@@ -185,8 +185,8 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
     source: manyCoresFactors.source,
   });
   return {
-    circuit: {
-      loadedCores: ofCircuit(({ run }) => loadedCoresOf(run.cable) as Fact<Ratio>, {
+    cables: {
+      loadedCores: ofCable(({ run }) => loadedCoresOf(run.cable) as Fact<Ratio>, {
         called: 'loaded cores of the cable',
       }),
     },

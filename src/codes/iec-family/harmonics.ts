@@ -6,7 +6,8 @@ import { tableE521 } from './e52-1.js';
 import { ofCircuit } from './places.js';
 
 /** Whether a circuit has three phases and a neutral: harmonics add up in it. */
-export const withNeutral = ({ phases, run }: CircuitPlace) => phases === 3 && run.cable.cores >= 4;
+export const withNeutral = ({ phases, run }: Pick<CircuitPlace, 'phases' | 'run'>) =>
+  phases === 3 && run.cable.cores >= 4;
 
 /**
  * The current from which a four- or five-core cable is chosen with third harmonics: by its lines up to 33 %, by its
@@ -14,8 +15,6 @@ export const withNeutral = ({ phases, run }: CircuitPlace) => phases === 3 && ru
  */
 export const thirdHarmonics = () => ({
   harmonicsKnown: ofCircuit(({ run }) => run.thirdHarmonic !== undefined && run.thirdHarmonic.state !== 'unknown'),
-  // a content that is not known leaves open what the cable is chosen for
-  harmonicsCount: ofCircuit(withNeutral),
   thirdHarmonic: ofCircuit(
     ({ run }) => run.thirdHarmonic ?? unknown('ask the maker of the load; 0 where there is none'),
   ),

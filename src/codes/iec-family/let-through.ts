@@ -131,7 +131,15 @@ export const letThrough = (clause: string, byFaultLevel: string) => ({
     ofProtective: ofFault(({ conductor }) => conductor === 'protective'),
     // a declared impedance may be higher than the real one: the prospective current guards the bound
     guarded: ofFault(({ conductor, end }) => conductor === 'protective' && end === 'near'),
-    guardedCurrent: when('guarded', orElse(by(largerFaultCurrent), same('faultCurrent')), same('faultCurrent')),
+    guardedCurrent: when(
+      'guarded',
+      when(
+        ofFault(({ circuit }) => circuit.cableNumber === 0),
+        orElse(by(largerFaultCurrent), same('faultCurrent')),
+        orElse(by(largerFaultCurrent, undefined, { maximumFaultCurrent: 'currentAtChange' }), same('faultCurrent')),
+      ),
+      same('faultCurrent'),
+    ),
     // with the largest direct-current component of low voltage
     boundedEnergy: by(boundedFaultEnergy, undefined, {
       faultCurrent: 'guardedCurrent',

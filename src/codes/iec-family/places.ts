@@ -1,6 +1,7 @@
 import { fact, factOf, type Line } from '../../calculation/index.js';
 import { type Fact, isMissing, type Known } from '../../core/index.js';
 import {
+  byCable,
   type Cable,
   type ChargePoint,
   type Line as LineConductor,
@@ -15,16 +16,29 @@ import {
 import type { Amperes, SquareMillimetres } from '../../units/index.js';
 import type { CircuitPlace, LoadState } from '../wiring-code.js';
 import { type DropSection, type FollowedLine, linesFollowed, type RunLoad } from './drop-loads.js';
+import { mostLengthOf } from './loop-impedance.js';
 
+/** The circuit over the length of one of its cables: its run is that length. */
+export interface CablePlace extends CircuitPlace {
+  /** Its place among them, from 0. */
+  readonly cableNumber: number;
+  /** Whether one cable lies all the way. */
+  readonly oneCable: boolean;
+}
 /** A section of the route of the circuit. */
 export interface SectionPlace {
-  readonly circuit: CircuitPlace;
+  readonly circuit: CablePlace;
   readonly section: Stretch;
 }
-/** A run of the way from the origin: the distribution circuits ahead, the circuit itself last. */
+/** A run of the way from the origin: the distribution circuits ahead, the circuit itself last; each as often as it changes its cable. */
 export interface RunPlace {
   readonly circuit: CircuitPlace;
+  /** The run, over the length of one of its cables. */
   readonly run: Run;
+  /** The run with all of its cables. */
+  readonly wholeRun: Run;
+  /** Place of the length among those of its run, from 0. */
+  readonly cableNumber: number;
   /** Whether it is the circuit itself. */
   readonly own: boolean;
 }
@@ -102,10 +116,10 @@ export interface AheadPlace {
 
 /** A fault that a conductor of the circuit has to withstand. */
 export interface FaultPlace {
-  readonly circuit: CircuitPlace;
+  readonly circuit: CablePlace;
   /** Between live conductors, or to earth. */
   readonly conductor: 'line' | 'protective';
-  /** At the origin of the circuit, where most flows, or at its far end. */
+  /** Where the cable begins, where most flows in it, or at the far end of the circuit. */
   readonly end: 'near' | 'far';
 }
 
@@ -156,6 +170,23 @@ export function followedLines(circuit: CircuitPlace): readonly FollowedLine[] {
   if (last?.of !== circuit) last = { of: circuit, lines: linesFollowed(circuit) };
   return last.lines;
 }
+/** The pieces of a run between its taps that lie in the length of one of its cables. */
+function piecesOfLength(
+  { run, wholeRun, cableNumber }: RunPlace,
+  pieces: readonly DropSection[],
+): readonly DropSection[] {
+  if (run === wholeRun) return pieces;
+  const lengthsOf = (parts: readonly Run[]) => parts.reduce((sum, part) => sum + mostLengthOf(part), 0);
+  const parts = byCable(wholeRun);
+  const [from, to] = [lengthsOf(parts.slice(0, cableNumber)), lengthsOf(parts.slice(0, cableNumber + 1))];
+  let at = 0;
+  const found = pieces.map((piece) => {
+    const begin = Math.max(at, from);
+    at += piece.length;
+    return { ...piece, length: Math.min(at, to) - begin };
+  });
+  return found.filter(({ length }) => length > 0);
+}
 /** The one piece of a run that is not in pieces: its current and length are those of the run, or what is missing of its taps. */
 const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
   isMissing(sections) ? sections : (sections[0] as DropSection);
@@ -164,20 +195,48 @@ const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
 export const residualAlong = (run: Run): readonly ResidualDevice[] =>
   (run.residual ?? []).filter(({ position }) => position === 'along-circuit');
 
+/** What the length of a cable is called: by the section in which it begins. */
+export const nameOfLength = ({ run: { stretches } }: Pick<RunPlace, 'run'>): string => stretches[0]?.name ?? '';
+
+/** Whether a run of the way lies ahead of the place where a cable of the circuit begins. */
+export const aheadOfCable = ({ own, cableNumber }: RunPlace, here: CablePlace): boolean =>
+  !own || cableNumber < here.cableNumber;
+
 /** What a circuit has several of. */
 export const circuitScopes = {
   circuit: { things: (): readonly unknown[] => [] },
-  sections: {
+  cables: {
     within: 'circuit',
-    things: (circuit: CircuitPlace): readonly SectionPlace[] =>
+    things: (circuit: CircuitPlace): readonly CablePlace[] =>
+      byCable(circuit.run).map((run, cableNumber, { length }) => ({
+        ...circuit,
+        run,
+        cableNumber,
+        oneCable: length === 1,
+      })),
+    title: (cable: CablePlace) => `cable from ${nameOfLength(cable)}`,
+    whole: ({ oneCable }: CablePlace) => oneCable,
+  },
+  sections: {
+    within: 'cables',
+    things: (circuit: CablePlace): readonly SectionPlace[] =>
       circuit.run.stretches.map((section) => ({ circuit, section })),
     title: ({ section }: SectionPlace) => section.name,
   },
   runs: {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly RunPlace[] =>
-      [...circuit.path.feeders, circuit.run].map((run) => ({ circuit, run, own: run === circuit.run })),
-    title: ({ run }: RunPlace) => run.id,
+      [...circuit.path.feeders, circuit.run].flatMap((wholeRun) =>
+        byCable(wholeRun).map((run, cableNumber) => ({
+          circuit,
+          run,
+          wholeRun,
+          cableNumber,
+          own: wholeRun === circuit.run,
+        })),
+      ),
+    title: (place: RunPlace) =>
+      place.run === place.wholeRun ? place.run.id : `${place.run.id}, cable from ${nameOfLength(place)}`,
   },
   runSections: {
     within: 'runs',
@@ -199,7 +258,7 @@ export const circuitScopes = {
     within: 'runs',
     things: (place: RunPlace): readonly RunLinePlace[] =>
       followedLines(place.circuit).flatMap((of) => {
-        const load = of.loads.find((l) => l.run === place.run);
+        const load = of.loads.find((l) => l.run === place.wholeRun);
         return load ? [{ ...place, of, load }] : [];
       }),
     title: ({ of }: RunLinePlace) => of.name,
@@ -208,10 +267,12 @@ export const circuitScopes = {
     within: 'runLines',
     things: (place: RunLinePlace): readonly PiecePlace[] => {
       const { sections, tapped } = place.load;
-      return (tapped && !isMissing(sections) ? sections : [missingPiece(sections)]).map((piece) => ({
-        ...place,
-        piece,
-      }));
+      return (tapped && !isMissing(sections) ? piecesOfLength(place, sections) : [missingPiece(sections)]).map(
+        (piece) => ({
+          ...place,
+          piece,
+        }),
+      );
     },
   },
   lines: {
@@ -303,8 +364,8 @@ export const circuitScopes = {
       unlisted ? `residual current device that ${unlisted.at} may have` : `residual current device ${number}`,
   },
   faults: {
-    within: 'circuit',
-    things: (circuit: CircuitPlace): readonly FaultPlace[] =>
+    within: 'cables',
+    things: (circuit: CablePlace): readonly FaultPlace[] =>
       (['line', 'protective'] as const).flatMap((conductor) =>
         (['near', 'far'] as const).map((end) => ({ circuit, conductor, end })),
       ),
@@ -314,6 +375,8 @@ export const circuitScopes = {
 
 /** A fact of the circuit. */
 export const ofCircuit = /* @__PURE__ */ factOf<CircuitPlace>();
+/** A fact of the length of one of its cables. */
+export const ofCable = /* @__PURE__ */ factOf<CablePlace>();
 /** A fact of a section of its route. */
 export const ofSection = /* @__PURE__ */ factOf<SectionPlace>();
 /** A fact of a run of the way from the origin. */

@@ -1,4 +1,5 @@
 import { factValue, type Known, missing, type Table, whenKnown } from '../../core/index.js';
+import { isJoined } from '../../installation/index.js';
 import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
 import {
@@ -101,6 +102,8 @@ export function remediesOf(
   const { cable } = run;
   const read = <T extends { readonly id: string }>(t: T) => (attested?.get(t.id) ?? t) as T;
   const unknown = missing({ kind: 'fact', fact: 'figures of disconnection' });
+  // conductors and lengths are sought for one cable all the way
+  const joined = isJoined(run);
   const area = factValue('area of the line conductor', cable.area);
   const external = factValue('externalImpedance', circuit.installation.supply.externalImpedance);
   const hot = 1 + metalCoefficient * (operatingTemperatureOf(cable.insulation) - 20);
@@ -146,13 +149,14 @@ export function remediesOf(
         length,
         line: ohmsPerMetre(perMetre(size, cable.material) ?? 0),
         // in a flat cable the protective conductor comes with the cable; armour is not chosen by itself
-        protectiveSizes: cable.protective === 'separate' ? options((s) => perMetre(s, 'copper')) : [],
-        cableSizes: cable.protective.startsWith('armour')
-          ? []
-          : options((s) => {
-              const [one, back] = [perMetre(s, cable.material), returnOf(s)];
-              return s > size && one !== undefined && back !== undefined ? one + back : undefined;
-            }),
+        protectiveSizes: cable.protective === 'separate' && !joined ? options((s) => perMetre(s, 'copper')) : [],
+        cableSizes:
+          joined || cable.protective.startsWith('armour')
+            ? []
+            : options((s) => {
+                const [one, back] = [perMetre(s, cable.material), returnOf(s)];
+                return s > size && one !== undefined && back !== undefined ? one + back : undefined;
+              }),
       }),
   );
 }

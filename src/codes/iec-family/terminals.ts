@@ -1,5 +1,6 @@
 import { compare } from '../../calculation/index.js';
 import { unknown } from '../../core/index.js';
+import { byCable } from '../../installation/index.js';
 import type { terminalsCoolEnough } from './checks.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
 import { isBuried } from './facts.js';
@@ -22,7 +23,8 @@ export const terminals = (check: ReturnType<typeof terminalsCoolEnough>, customa
       as: { conductorTemperature: 'hottestConductor' },
       because: ofCircuit(({ run }) => {
         const buried = run.stretches.some(isBuried) ? ', partly in the ground' : '';
-        return `Insulation for ${operatingTemperatureOf(run.cable.insulation)} °C${buried}; computed from the share of the capacity that the load takes.`;
+        const most = [...new Set(byCable(run).map(({ cable }) => operatingTemperatureOf(cable.insulation)))];
+        return `Insulation for ${most.join(' °C and ')} °C${buried}; computed from the share of the capacity that the load takes.`;
       }),
     }),
   ],

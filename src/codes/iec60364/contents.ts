@@ -27,6 +27,7 @@ const list = () => {
     scopes: circuitScopes,
     figures: {
       circuit: together(facts.circuit, rating.circuit, drop.circuit, terminal.circuit),
+      cables: together(facts.cables, rating.cables),
       sections: together(facts.sections, rating.sections),
       runs: together(facts.runs, way.runs, drop.runs),
       runSections: way.runSections,

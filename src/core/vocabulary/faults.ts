@@ -189,6 +189,13 @@ export const faultTerms = {
     least: 0,
     words: 'smallest fault current, conductors hot, at the far end',
   },
+  /** Largest prospective current where the cable changes I_p,c, A, 0 and up. */
+  currentAtChange: {
+    symbol: 'I_p,c',
+    unit: 'A',
+    least: 0,
+    words: 'largest prospective current where the cable changes',
+  },
   /** Largest fault current, conductors cold, at the origin of the run I_k,max, A, 0 and up. */
   maximumFaultCurrent: {
     symbol: 'I_k,max',

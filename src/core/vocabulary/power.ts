@@ -112,6 +112,22 @@ export const powerTerms = {
   motorPower: { symbol: 'P_rM', unit: 'W', above: 0, words: 'rated power of a motor at its shaft' },
   /** Efficiency of a motor at rated load η_M, 1, above 0 to 1. */
   motorEfficiency: { symbol: 'η_M', unit: '1', above: 0, most: 1, words: 'efficiency of a motor at rated load' },
+  /** Largest direct-current power of a charge point P_dc, W, 0 and up. */
+  directOutputPower: {
+    symbol: 'P_dc',
+    unit: 'W',
+    least: 0,
+    words: 'largest direct-current power of a charge point',
+  },
+  /** Efficiency of a rectifier at full load η_R, 1, above 0 to 1. */
+  rectifierEfficiency: { symbol: 'η_R', unit: '1', above: 0, most: 1, words: 'efficiency of a rectifier at full load' },
+  /** Current that a rectifier takes on a line at its largest power I_R, A, 0 and up. */
+  rectifierCurrent: {
+    symbol: 'I_R',
+    unit: 'A',
+    least: 0,
+    words: 'current that a rectifier takes on a line at its largest power',
+  },
   /** Rated apparent power of a motor S_rM, VA, above 0. */
   motorRating: { symbol: 'S_rM', unit: 'VA', above: 0, words: 'rated apparent power of a motor' },
   /** Rated voltage of a motor between lines U_rM, V, above 0. */

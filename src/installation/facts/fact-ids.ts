@@ -24,12 +24,15 @@ depth of … | stretch.depth
 detection of 6 mA direct current | chargePoint.directCurrentDetection
 deviceGroupFactor | device.groupingFactor
 deviceRating | device.rating
+direct-current power of … | chargePoint.directPower
 earthing arrangement of the charge point | chargePoint.earthing
 earthing conductor | supply.earthingConductor
 earthing system of the supply | supply.system
+efficiency of … | chargePoint.efficiency
 electrode of the charge point | electrode.resistance
 how the earthing conductor is laid | supply.earthingConductorLaid
 insulated length of … | stretch.insulated
+joint at the beginning of … | stretch.jointAccessible
 kind of the device ahead | supply.cutOut.kind
 length | stretch.length
 length of route one way | stretch.length
@@ -44,6 +47,7 @@ method of … | stretch.method
 metered demand of the supply | supply.meteredDemand.current
 neutral of the supply | supply.supplyNeutral
 place of the installation | supply.specialLocation
+power factor of … | chargePoint.powerFactor
 rated current of the assembly | board.rating
 rating of an infeed | device.rating
 rating of the device of … | device.rating

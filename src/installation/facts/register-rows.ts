@@ -157,6 +157,9 @@ name | Name of the section | site | What do you call this section of the route? 
 length | Length | site | How long is this section, measured along the cable? | the section from end to end | 11 m | -
 method | Reference method | site | How is the cable fixed or laid along this section? | the wall, ceiling, loft or ground where it runs | C | The letter or number of the tables of current-carrying capacity.
 ambient | Ambient temperature | site | How warm does the air, or the ground, get where the cable lies? | - | 30 °C | -
+cable | Cable of this section | site | Is the cable of this section another than that of the circuit: which? | the cable and the joint at its beginning | - | Left out where it is the cable of the circuit.
+existing | Cable there already | site | Does the cable of this section lie there already, and is it kept? | - | false | -
+jointAccessible | Joint accessible | site | Can the joint at the beginning of this section be got at, or is it of a kind that need not be: made for the ground, encapsulated, compressed, or maintenance-free? | the joint | true | Where the cable changes, or one is joined to another of its kind.
 group | Circuits beside it | site | Which other circuits run beside it? | the cables side by side | - | Not known when it is left out; 1 circuit where it runs alone.
 insulated | Length within thermal insulation | site | Over what length does thermal insulation surround the cable on all sides? | the loft or wall where it runs | 0 m | -
 drum | On a drum | site | Does the cable stay wound on a drum while in use? | - | none | -
@@ -220,8 +223,8 @@ lines | Line conductors | firm | Which line conductors is it connected to? | - |
 setting | Largest current | customer | How fast should it charge? 7 kW on one phase is 32 A. | - | 32 A | Per line conductor.
 minimum | Smallest current | maker | What is the smallest current that it can offer? | - | 6 A | -
 outdoors | Vehicle outdoors | customer | Can a vehicle that stands outdoors be charged from it? | the place where the vehicle stands | true | Wherever the charge point itself hangs.
-mode | Charging mode | maker | Is it a charge point proper (mode 3)? | - | 3 | Mode 4 is refused by name.
-socket | Socket-outlet | site | Of a mode 2 cable: which socket-outlet is it plugged into? | the socket-outlet | BS 1363 | -
+mode | Charging mode | maker | Is it a charge point proper (mode 3), or does it charge with direct current (mode 4)? | - | 3 | -
+socket | Socket-outlet | site | Of a mode 2 cable: which socket-outlet is it plugged into? | the socket-outlet | BS 1363 | Of a unit of mode 4 where it is plugged in.
 socketRating | Rated current of the socket-outlet | site | Of an industrial socket-outlet: what current is marked on it? | the socket-outlet | 16 A | -
 directCurrentDetection | Detection of 6 mA direct current | maker | Does the charge point detect 6 mA of direct fault current? | the data sheet | true | -
 residual | Residual current device inside it | maker | Is a residual current device built into the charge point? | the data sheet | - | -
@@ -234,6 +237,9 @@ vehiclesSeparated | Vehicles behind its isolating transformer | firm | How many 
 bidirectional | Can feed back | maker | Can it feed back from the vehicle to the house? | the data sheet | false | -
 standingLeakage | Standing protective-conductor current | maker | What current flows in its protective conductor in service? | the data sheet | 2 mA | -
 power | Rated power | maker | What rated power does the maker state? | the data sheet | 7.4 kW | -
+directPower | Direct-current power | maker | Of mode 4: what is the largest direct-current power that it is set to give? | the rating plate | 50 kW | -
+efficiency | Efficiency | maker | Of mode 4: what is its efficiency at full power? | the data sheet | 0.95 | -
+powerFactor | Power factor | maker | Of mode 4: what is its power factor at full power? | the data sheet | 0.98 | -
 
 = mainSwitch
 rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -

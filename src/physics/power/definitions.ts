@@ -20,5 +20,6 @@ export { distortionOf, harmonicDeratingOf, harmonicLoadFactorOf, kRatingOf, neut
 export { voltageAtNode } from './load-network.js';
 export * from './motors.js';
 export { largestParallelLoad } from './parallel.js';
+export * from './rectifier.js';
 export * from './transformers.js';
 export { unbalanceByMean, unbalanceOfLineVoltages, unbalanceOfPhasors, unbalanceOfSingleLoad } from './unbalance.js';

@@ -1,13 +1,14 @@
 import { runsOfNames } from '../../core/names.js';
 import { waysOf } from '../../installation/beside.js';
-import type {
-  Board,
-  ChargePoint,
-  Installation,
-  Load,
-  OvercurrentDevice,
-  ResidualDevice,
-  Run,
+import {
+  type Board,
+  byCable,
+  type ChargePoint,
+  type Installation,
+  type Load,
+  type OvercurrentDevice,
+  type ResidualDevice,
+  type Run,
 } from '../../installation/index.js';
 import { curveWords, deviceName, hasResidual, isFuse, sizeWords } from '../../installation/marking.js';
 import { formatIn } from '../../units/index.js';
@@ -54,9 +55,12 @@ const deviceWords = (d: OvercurrentDevice, say: Say): string => {
   );
 };
 const cableWords = (r: Run, say: Say): string => {
-  const size = sizeWords(r.cable);
   // of an existing circuit the number of cores is no more known than the size
-  return size === undefined && r.existing ? say.cableOpen : say.cable(r.cable.cores, size ?? say.open);
+  const words = byCable(r).map(({ cable }) => {
+    const size = sizeWords(cable);
+    return size === undefined && r.existing ? say.cableOpen : say.cable(cable.cores, size ?? say.open);
+  });
+  return words.join(' + ');
 };
 const residualWords = ({ rating, type }: ResidualDevice, say: Say): string =>
   say.residual(

@@ -1,3 +1,4 @@
+import { jointRemedies } from './joints.js';
 import { originRemedies } from './origin.js';
 import { pointRemedies } from './point.js';
 import type { SurveyRemedy } from './remedy.js';
@@ -9,6 +10,7 @@ import { supplyRemedies } from './supply.js';
 export const allRemedies: readonly SurveyRemedy[] = /* @__PURE__ */ supplyRemedies.concat(
   residualRemedies,
   routeRemedies,
+  jointRemedies,
   pointRemedies,
   originRemedies,
 );

@@ -44,7 +44,7 @@ function dropTemperature({ survey }: Situation): readonly Change[] {
 }
 
 /** Armoured cable as it is commonly bought for a charge point. */
-const armoured = (lines: number): Cable => ({
+export const armoured = (lines: number): Cable => ({
   construction: 'armoured',
   material: 'copper',
   insulation: 'thermosetting-90',

@@ -184,7 +184,7 @@ describe('withstand of other cables', () => {
   test('k by conductor, insulation and option: copper, aluminium, thermosetting, large, armour', () => {
     const k = (cable: object, of: 'line' | 'protective' | 'armour', options: AssessmentOptions = {}) => {
       const own = caseOf(house([circuit({ cable: { ...circuit().cable, ...cable } })]), 'ev', options);
-      return Math.round(figures(own, `${of}Factor`)[0] as number);
+      return Math.round(figures(own, `cables/${of}Factor`)[0] as number);
     };
     expect(k({}, 'line')).toBe(115);
     expect(k({ material: 'aluminium' }, 'line')).toBe(76);

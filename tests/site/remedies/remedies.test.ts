@@ -22,7 +22,17 @@ const device = (type: string, rest: { [key: string]: Json } = {}): Json => ({
   bidirectional: true,
   ...rest,
 });
-const buried: Json = [
+const garageWall = {
+  name: 'garage wall',
+  length: '8 m',
+  method: 'C',
+  ambient: '30 °C',
+  group: { arrangement: 'bunched', circuits: 1 },
+  insulated: '0 m',
+  containment: 'clipped',
+  concealedShallow: false,
+};
+const buried = [
   {
     name: 'under the lawn',
     length: '12 m',
@@ -35,7 +45,7 @@ const buried: Json = [
     outdoors: true,
   },
 ];
-const flat: Json = {
+const flat = {
   construction: 'flat-twin-and-earth',
   material: 'copper',
   insulation: 'thermoplastic-70',
@@ -188,6 +198,32 @@ const cases: readonly Case[] = [
     changes: [metered, ['wanted.0.route', buried], ['wanted.0.cables', [flat]]],
     check: 'cable-for-the-ground',
     what: /armoured cable in place of one that is not for burial/,
+    items: [],
+    hours: 0,
+  },
+  {
+    remedy: 'change-of-cable',
+    changes: [metered, ['wanted.0.route', [garageWall, ...buried]], ['wanted.0.cables', [flat]]],
+    check: 'cable-for-the-ground',
+    what: /joint box, and armoured cable of \d+ mm² onwards: .* from under the lawn/,
+    items: [],
+    hours: 0,
+  },
+  {
+    remedy: 'one-cable',
+    changes: [
+      metered,
+      [
+        'wanted.0.route',
+        [
+          { ...garageWall, cable: { ...flat, area: '2.5 mm²' }, existing: true },
+          { ...garageWall, name: 'drive', jointAccessible: true },
+        ],
+      ],
+      ['wanted.0.cables', [flat]],
+    ],
+    check: 'tabulated-capacity',
+    what: /one new cable all the way, without a joint/,
     items: [],
     hours: 0,
   },

@@ -5,6 +5,7 @@ import type { Cable, Stretch } from '../../../installation/index.js';
 import type { Metres } from '../../../units/index.js';
 import { isBuried } from '../../iec-family/facts.js';
 import { ofCircuit, ofSection, type SectionPlace } from '../../iec-family/places.js';
+import type { CircuitPlace } from '../../wiring-code.js';
 
 /** Depth in a wall from which nails and screws do not reach a cable. BS 7671, 522.6.202. */
 const OUT_OF_REACH = 0.05;
@@ -42,7 +43,10 @@ function within(depth: Fact<Metres> | undefined): boolean | undefined {
  * Whether a section is concealed in a wall or partition where nails and screws may reach it and nothing but a residual
  * current device is left to protect whoever drives them. BS 7671, 522.6.202 to .204.
  */
-export function concealed({ circuit, section }: Pick<SectionPlace, 'circuit' | 'section'>): Fact<boolean> {
+export function concealed({
+  circuit,
+  section,
+}: Pick<SectionPlace, 'section'> & { readonly circuit: Pick<CircuitPlace, 'run'> }): Fact<boolean> {
   const { concealedShallow: said, metalParts } = section;
   if (inEarthedMetal(circuit.run.cable) || isBuried(section)) return known(false);
   const shallow = within(section.depth);

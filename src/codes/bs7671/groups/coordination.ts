@@ -19,6 +19,7 @@ import { type Amperes, amperes, metres, type Ratio, ratio } from '../../../units
 import * as shared from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
 import {
+  cableAndLoad,
   checksOfLoad,
   checksOfSection,
   conventionalNotEntered,
@@ -28,7 +29,7 @@ import {
   surroundings,
 } from '../../iec-family/coordination.js';
 import { groupFactor, manyCores } from '../../iec-family/group-factor.js';
-import { ofCircuit, ofSection, type SectionPlace } from '../../iec-family/places.js';
+import { ofCable, ofSection, type SectionPlace } from '../../iec-family/places.js';
 import { soilFactor, thermalInsulation, uninsulated } from '../../iec-family/section-factors.js';
 import { bsMethod, capacityTableFor, leastOfFlexible, noTable, readCapacity } from '../cable-tables.js';
 import * as own from '../capacity.js';
@@ -49,7 +50,7 @@ const tabulatedCapacity = () => {
   const ofAll = (one: ReturnType<typeof inTable>) =>
     when(inParallel(), by(shared.capacityInParallel, '523.7', { tabulatedCapacity: one }), one);
   return {
-    circuit: {
+    cables: {
       cord: orElse(
         derive(
           ['cable', 'conductorArea'],
@@ -115,7 +116,7 @@ function woundOf({ circuit, section: { drum } }: SectionPlace): Fact<boolean> {
 
 /** Factor C_g. BS 7671 Tables 4C1 to 4C5 and the notes of Tables 4F. */
 const grouping = () => {
-  const { circuit, sections, grouped } = groupFactor({
+  const { cables, sections, grouped } = groupFactor({
     touching: by(appendix4.table4C1),
     ceiling: notPrinted(appendix4.table4C1, 'Table 4C1, as entered here, has no row for cables under a ceiling'),
     direct: appendix4.table4C2,
@@ -127,7 +128,7 @@ const grouping = () => {
   });
   const factor = when(manyCores(), by(shared.groupWithCores, 'Appendix 4, 5', { groupFactor: grouped }), grouped);
   return {
-    circuit,
+    cables,
     sections: {
       ...sections,
       wound: ofSection<boolean>(woundOf, { called: ({ section }) => `drum of ${section.name}` }),
@@ -209,7 +210,7 @@ function onRing(o: Outlet, { lines, id }: Run): Known<boolean> {
 
 /** Whether the rule for ring final circuits holds; every other ring is a circuit like any other. BS 7671 433.1.204. */
 const ringFinalCircuit = () => ({
-  ringLoads: ofCircuit<boolean>(({ run }) => {
+  ringLoads: ofCable<boolean>(({ run }) => {
     const each = run.feeds.map((o) => onRing(o, run));
     if (run.cable.material !== 'copper' || each.includes(false)) return false;
     return each.find(isMissing) ?? true;
@@ -244,18 +245,16 @@ export const coordination = () => {
   return {
     circuit: {
       ...loadAndDevice(),
-      ...tabulated.circuit,
-      ...group.circuit,
       fuseFactor: when(
         derive(['deviceKind'], ({ deviceKind }) => deviceKind.standard === 'BS 3036'),
         set(ratio(0.725), 'BS 3036 overload device, BS 7671 433.1.202'),
         set(ratio(1), 'no semi-enclosed fuse'),
       ),
       conventionalMultiple: conventionalMultiple(),
-      ...ringFinalCircuit(),
       ringCapacity: set(amperes(20), 'BS 7671 433.1.204, ring final circuit behind 30 A or 32 A'),
       ...governingSection(),
     },
+    cables: { ...cableAndLoad(), ...tabulated.cables, ...group.cables, ...ringFinalCircuit() },
     sections: {
       ...tabulated.sections,
       ...ambientFactor(),

@@ -14,7 +14,7 @@ import {
   when,
 } from '../../../calculation/index.js';
 import { type CheckResult, type Gap, judge, type Known, missing, notDetermined } from '../../../core/index.js';
-import { feedsNothing, type Run } from '../../../installation/index.js';
+import { byCable, feedsNothing, type Run } from '../../../installation/index.js';
 import { loopImpedanceLimitOf } from '../../../physics/index.js';
 import { ohms, ratio, volts } from '../../../units/index.js';
 import { armourFromMemory } from '../../iec-family/conductor-constants.js';
@@ -137,7 +137,9 @@ export const disconnection = () => ({
       true: by(table413, 'Table 41.3', { printed: set('2015'), type: 'tripType' }),
       false: open(noPrint),
     }),
-    recalledArmour: ofCircuit(({ path, run }) => [...path.feeders, run].some((r) => armourFromMemory(r.cable))),
+    recalledArmour: ofCircuit(({ path, run }) =>
+      [...path.feeders, run].flatMap(byCable).some((r) => armourFromMemory(r.cable)),
+    ),
     // residual current devices
     touchVoltageLimit: set(volts(50), 'BS 7671 411.5.3'),
   },

@@ -5,7 +5,7 @@ import { adiabaticFactorOf } from '../../../physics/index.js';
 import { materialFactors, reciprocalCoefficients } from '../../../products/iec60949/material-constants.js';
 import { type Celsius, celsius } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
-import { ofCircuit } from '../../iec-family/places.js';
+import { ofCable } from '../../iec-family/places.js';
 import { table431Final, table431Initial } from '../tables/43-1.js';
 import { table543Final, table543Initial } from '../tables/54-3.js';
 import { table544Final, table544Initial } from '../tables/54-4.js';
@@ -25,7 +25,7 @@ const factor = (clause: string, metal: Line<never, string>, initial: Temperature
     reciprocalCoefficient: by(reciprocalCoefficients, undefined, { property: set('value'), metal }),
     initialTemperature: when(
       'realLoad',
-      ofCircuit((c) => celsius(c.options.initialTemperature ?? 0), { by: 'real load, as the options say' }),
+      ofCable((c) => celsius(c.options.initialTemperature ?? 0), { by: 'real load, as the options say' }),
       initial,
     ),
     finalTemperature: final,
@@ -46,14 +46,14 @@ export function cooler(result: CheckResult, { realLoad }: { readonly realLoad: u
 
 /** Factor k of the line conductors, of a protective conductor in the cable, and of the armour. BS 7671 Tables 43.1, 54.3, 54.4. */
 export const factorsK = () => {
-  const line = ofCircuit((c) => (c.run.cable.material === 'aluminium' ? 'aluminium' : 'copper'));
-  const protective = ofCircuit((c) => (c.run.cable.protectiveMaterial === 'aluminium' ? 'aluminium' : 'copper'));
+  const line = ofCable((c) => (c.run.cable.material === 'aluminium' ? 'aluminium' : 'copper'));
+  const protective = ofCable((c) => (c.run.cable.protectiveMaterial === 'aluminium' ? 'aluminium' : 'copper'));
   const steel = set('steel');
   const ofLine = { metal: line, insulation: 'lineInsulation' } as const;
   const ofProtective = { metal: protective, insulation: 'protectiveInsulation' } as const;
   const ofArmour = { metal: steel, insulation: 'armourInsulation' } as const;
   return {
-    realLoad: ofCircuit((c) => c.options.initialTemperature !== undefined),
+    realLoad: ofCable((c) => c.options.initialTemperature !== undefined),
     upTo300: weigh(['conductorArea'], ({ conductorArea }) => isMissing(conductorArea) || conductorArea <= 300, {
       direction: { conductorArea: -1 },
     }),

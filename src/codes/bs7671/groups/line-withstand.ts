@@ -16,12 +16,13 @@ import {
   weigh,
 } from '../../../calculation/index.js';
 import { type Gap, isMissing, missing } from '../../../core/index.js';
+import { byCable } from '../../../installation/index.js';
 import { withstandEnergyOf } from '../../../physics/definitions.js';
 import { ratio } from '../../../units/index.js';
 import { faultCurrents } from '../../iec-family/fault-currents.js';
 import { acquitOnly, letThrough } from '../../iec-family/let-through.js';
 import { familyOf } from '../../iec-family/overcurrent-device.js';
-import { type FaultPlace, ofCircuit } from '../../iec-family/places.js';
+import { type FaultPlace, ofCable, ofCircuit } from '../../iec-family/places.js';
 import {
   lineNeutralClears,
   lineProtectedByOverload,
@@ -47,11 +48,9 @@ export const lineWithstand = () => {
     circuit: {
       ...current.circuit,
       ...energy.circuit,
-      ...factorsK(),
       quickOperatingCurrent: largest('fuses/quickOperatingCurrent'),
       slowOperatingCurrent: largest('fuses/slowOperatingCurrent'),
-      inParallel: ofCircuit((c) => (c.run.cable.parallel ?? 1) > 1),
-      withstandEnergy: by(withstandEnergyOf, '434.5.2', { adiabaticFactor: 'lineFactor' }),
+      anyInParallel: ofCircuit((c) => byCable(c.run).some(({ cable }) => (cable.parallel ?? 1) > 1)),
       // 435.1 counts a device that breaks the fault and limits its energy
       overloadSuffices: weigh(
         ['ownBreaks', 'conditionalBreaks', 'deviceKind', 'energyClass'],
@@ -73,36 +72,53 @@ export const lineWithstand = () => {
         },
       ),
     },
+    cables: {
+      ...current.cables,
+      ...factorsK(),
+      inParallel: ofCable((c) => (c.run.cable.parallel ?? 1) > 1),
+      withstandEnergy: by(withstandEnergyOf, '434.5.2', { adiabaticFactor: 'lineFactor' }),
+    },
     faults: { ...current.faults, ...energy.faults },
     checks: [
-      chosen('inParallel', {
-        true: notJudgedInParallel(),
-        false: [
-          anyOf(lineWithstandCheck, [
-            compare(lineProtectedByOverload, {
-              applies: 'overloadSuffices',
-              because: set(
-                'Protected against overload by a device that breaks the fault current: no further calculation is asked for.',
-              ),
-            }),
-            deciding([
-              each(
-                'faults',
-                [
-                  adjusted(
-                    adjusted(
-                      compare(lineWithstands, { because: 'energyRests' }),
-                      ['energyIsBound', 'energyRests'],
-                      acquitOnly,
-                    ),
-                    ['realLoad'],
-                    cooler,
+      each('cables', [
+        chosen('inParallel', {
+          true: notJudgedInParallel(),
+          false: [
+            anyOf(
+              lineWithstandCheck,
+              [
+                compare(lineProtectedByOverload, {
+                  applies: 'overloadSuffices',
+                  because: set(
+                    'Protected against overload by a device that breaks the fault current: no further calculation is asked for.',
                   ),
-                ],
-                ({ conductor }: FaultPlace) => conductor === 'line',
-              ),
-            ]),
-          ]),
+                }),
+                deciding([
+                  each(
+                    'faults',
+                    [
+                      adjusted(
+                        adjusted(
+                          compare(lineWithstands, { because: 'energyRests' }),
+                          ['energyIsBound', 'energyRests'],
+                          acquitOnly,
+                        ),
+                        ['realLoad'],
+                        cooler,
+                      ),
+                    ],
+                    ({ conductor }: FaultPlace) => conductor === 'line',
+                  ),
+                ]),
+              ],
+              { because: 'cableName' },
+            ),
+          ],
+        }),
+      ]),
+      chosen('anyInParallel', {
+        true: [],
+        false: [
           compare(lineNeutralClears, {
             as: {
               operatingCurrent: choose('deviceFamily', {

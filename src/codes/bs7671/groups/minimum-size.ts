@@ -1,4 +1,4 @@
-import { choose, compare, derive, set } from '../../../calculation/index.js';
+import { choose, compare, derive, each, set } from '../../../calculation/index.js';
 import { comparison } from '../../../core/index.js';
 import { squareMillimetres } from '../../../units/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
@@ -23,6 +23,8 @@ export const minimumSize = () => ({
     lightingOnly: ofCircuit(
       ({ run }) => run.feeds.length > 0 && run.feeds.every((o) => o.kind === 'load' && o.purpose === 'lighting'),
     ),
+  },
+  cables: {
     conductorUse: derive(['cable', 'lightingOnly'], ({ cable, lightingOnly }) =>
       cable.material === 'aluminium'
         ? 'aluminium'
@@ -39,5 +41,5 @@ export const minimumSize = () => ({
       power: set(squareMillimetres(1.5), `${table}: copper, power`),
     }),
   },
-  checks: [compare(areaNotBelowMinimum)],
+  checks: [each('cables', [compare(areaNotBelowMinimum, { because: 'cableName' })])],
 });

@@ -1,6 +1,6 @@
 import { chosen, derive, each, holds } from '../../../calculation/index.js';
 import { endsOf, type Known, missing, statement } from '../../../core/index.js';
-import type { ChargePoint, OvercurrentDevice } from '../../../installation/index.js';
+import { type ChargePoint, isPlugged, type OvercurrentDevice } from '../../../installation/index.js';
 import { ofPoint } from '../../iec-family/places.js';
 import { bs } from '../source.js';
 
@@ -57,10 +57,11 @@ function protectedByDevice({ socketRating }: ChargePoint, { rating }: Overcurren
   return device[1] <= socket[0] ? true : device[0] > socket[1] ? false : open;
 }
 
-/** Charge points of mode 2: a socket-outlet, and a cable with its own control and protection. BS 7671 722.55.101. */
+/** Charge points that are plugged in: a socket-outlet, and a cable with its own control and protection. BS 7671 722.55.101. */
 export const modeTwo = () => ({
   points: {
     chargingMode: ofPoint(({ point }) => point.mode),
+    plugged: ofPoint(({ point }) => isPlugged(point)),
     socketCarries: ofPoint(({ point }): Known<boolean> => {
       const carries = forHours(point);
       if (typeof carries !== 'number') return carries;
@@ -80,12 +81,9 @@ export const modeTwo = () => ({
   },
   checks: [
     each('points', [
+      chosen('plugged', { true: [holds(socketForHours, 'socketCarries', 'socketWords')], false: [] }),
       chosen(
-        derive(['chargingMode'], ({ chargingMode }) => chargingMode === 2),
-        { true: [holds(socketForHours, 'socketCarries', 'socketWords')], false: [] },
-      ),
-      chosen(
-        derive(['chargingMode', 'industrialSocket'], (v) => v.chargingMode === 2 && v.industrialSocket),
+        derive(['plugged', 'industrialSocket'], (v) => v.plugged && v.industrialSocket),
         {
           true: [
             holds(

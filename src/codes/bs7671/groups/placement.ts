@@ -1,7 +1,7 @@
 import { chosen, each, holds, set, weigh } from '../../../calculation/index.js';
-import { endsOf, isMissing, type Known, missing, statement } from '../../../core/index.js';
+import { endsOf, isMissing, type Known, missing, statement, unknown } from '../../../core/index.js';
 import type { Stretch } from '../../../installation/index.js';
-import { ofCircuit, ofSection } from '../../iec-family/places.js';
+import { type CablePlace, nameOfLength, ofCable, ofSection } from '../../iec-family/places.js';
 
 /** A cable in the ground is armoured, or lies in a duct. BS 7671, 522.8.10. */
 export const cableForGround = /* @__PURE__ */ statement({
@@ -67,11 +67,30 @@ function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
   return missing({ kind: 'fact', fact: `depth of ${name}`, obtain: 'measure it, before the trench is filled' });
 }
 
+/** A joint can be got at. BS 7671, 526.3. */
+export const jointAccessible = /* @__PURE__ */ statement({
+  id: 'joint-accessible',
+  title: 'A joint in the route stays accessible, or is of a kind that need not be',
+  weight: 'rule',
+  source: {
+    document: 'BS 7671',
+    clause: '526.3',
+    provenance: 'memory',
+    note: 'need not be: made for the ground, encapsulated, compressed, welded or soldered, maintenance-free',
+  },
+  caution: 'A joint that loosens where nobody can see it glows until something burns.',
+});
+
 /** Where cables lie: in the ground, and in the sun. BS 7671 522.8.10, 522.11. */
 export const placement = () => ({
-  circuit: {
-    armoured: ofCircuit((c) => c.run.cable.construction === 'armoured'),
-    flatCable: ofCircuit((c) => c.run.cable.construction === 'flat-twin-and-earth'),
+  cables: {
+    armoured: ofCable((c) => c.run.cable.construction === 'armoured'),
+    flatCable: ofCable((c) => c.run.cable.construction === 'flat-twin-and-earth'),
+    jointAccess: ofCable<boolean>(
+      ({ run: { stretches } }) =>
+        stretches[0]?.jointAccessible ?? unknown('see where it is, and how it is made: its photograph'),
+      { called: (c) => `joint at the beginning of ${nameOfLength(c)}` },
+    ),
   },
   sections: {
     inGround: ofSection(({ section }) => inGround(section)),
@@ -94,6 +113,17 @@ export const placement = () => ({
     }),
   },
   checks: [
+    each(
+      'cables',
+      [
+        holds(
+          jointAccessible,
+          'jointAccess',
+          ofCable((c) => `at the beginning of ${nameOfLength(c)}`),
+        ),
+      ],
+      (c: CablePlace) => c.cableNumber > 0,
+    ),
     each('sections', [
       chosen('inGround', {
         true: [

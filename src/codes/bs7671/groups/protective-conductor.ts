@@ -20,7 +20,13 @@ import { adiabaticArea } from '../../../physics/index.js';
 import { armourAreas } from '../../../products/bs5467/armour.js';
 import { ratio, squareMillimetres } from '../../../units/index.js';
 import { acquitOnly } from '../../iec-family/let-through.js';
-import { type FaultPlace, ofCircuit, type RunPlace, type TemperaturePlace } from '../../iec-family/places.js';
+import {
+  type CablePlace,
+  type FaultPlace,
+  ofCable,
+  type RunPlace,
+  type TemperaturePlace,
+} from '../../iec-family/places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 import { tabulatedProtective, tabulatedProtectiveOther } from '../protective-sizes.js';
 import {
@@ -67,8 +73,8 @@ function separateAloneOf({ run: { stretches } }: CircuitPlace) {
   );
 }
 
-const own = { among: (r: RunPlace) => r.own };
-const ownHot = { among: (t: TemperaturePlace) => t.own && t.at === 'operating' };
+const own = { among: (r: RunPlace, here: CablePlace) => r.run === here.run };
+const ownHot = { among: (t: TemperaturePlace, here: CablePlace) => t.run === here.run && t.at === 'operating' };
 
 /** Large enough by the adiabatic equation at both ends, or by the table; of two paths each for its share of the current. */
 const largeEnough = (
@@ -76,46 +82,50 @@ const largeEnough = (
   protectiveFactor: 'protectiveFactor' | 'armourFactor',
   share?: typeof armourShare | typeof separateShare,
 ) =>
-  anyOf(protectiveConductorCheck, [
-    deciding([
-      each(
-        'faults',
-        [
-          adjusted(
+  anyOf(
+    protectiveConductorCheck,
+    [
+      deciding([
+        each(
+          'faults',
+          [
             adjusted(
-              compare(protectiveWithstands, {
-                as: {
-                  protectiveArea,
-                  minimumProtectiveArea: share
-                    ? by(adiabaticAreaOfShare, '543.1.3', { adiabaticFactor: protectiveFactor, pathShare: by(share) })
-                    : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
-                },
-                because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
-              }),
-              ['energyIsBound', 'energyRests'],
-              acquitOnly,
+              adjusted(
+                compare(protectiveWithstands, {
+                  as: {
+                    protectiveArea,
+                    minimumProtectiveArea: share
+                      ? by(adiabaticAreaOfShare, '543.1.3', { adiabaticFactor: protectiveFactor, pathShare: by(share) })
+                      : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
+                  },
+                  because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
+                }),
+                ['energyIsBound', 'energyRests'],
+                acquitOnly,
+              ),
+              ['realLoad'],
+              cooler,
             ),
-            ['realLoad'],
-            cooler,
-          ),
-        ],
-        ({ conductor }: FaultPlace) => conductor === 'protective',
+          ],
+          ({ conductor }: FaultPlace) => conductor === 'protective',
+        ),
+      ]),
+      adjusted(
+        compare(protectiveByTable, {
+          as: {
+            protectiveArea,
+            minimumProtectiveArea: by(tabulatedProtectiveOther, 'Table 54.7', {
+              tabulatedProtectiveArea: by(tabulatedProtective, 'Table 54.7'),
+              protectiveFactor,
+            }),
+          },
+        }),
+        ['realLoad'],
+        cooler,
       ),
-    ]),
-    adjusted(
-      compare(protectiveByTable, {
-        as: {
-          protectiveArea,
-          minimumProtectiveArea: by(tabulatedProtectiveOther, 'Table 54.7', {
-            tabulatedProtectiveArea: by(tabulatedProtective, 'Table 54.7'),
-            protectiveFactor,
-          }),
-        },
-      }),
-      ['realLoad'],
-      cooler,
-    ),
-  ]);
+    ],
+    { because: 'cableName' },
+  );
 
 /** A protective conductor of its own: 2.5 mm² where it is protected against mechanical damage, 4 mm² where it is not. */
 const lasting = () =>
@@ -126,20 +136,21 @@ const lasting = () =>
         'BS 7671 543.1.1: not enclosed and taken as not protected against mechanical damage',
       ),
     },
-    applies: ofCircuit(separateAloneOf),
+    applies: ofCable(separateAloneOf),
+    because: 'cableName',
   });
 
 /** Size of the protective conductor. BS 7671 543.1. */
 export const protectiveConductor = () => ({
-  circuit: {
-    protectiveKind: ofCircuit((c) => c.run.cable.protective),
-    armourAreaFrom: ofCircuit(armourAreaFromOf),
+  cables: {
+    protectiveKind: ofCable((c) => c.run.cable.protective),
+    armourAreaFrom: ofCable(armourAreaFromOf),
     armourArea: choose('armourAreaFrom', {
-      survey: ofCircuit((c) => c.run.cable.protectiveArea ?? missing(ofArmour), {
+      survey: ofCable((c) => c.run.cable.protectiveArea ?? missing(ofArmour), {
         called: 'area of the armour',
         by: 'area of the armour, as surveyed',
       }),
-      table: by(armourAreas, undefined, { cores: ofCircuit((c) => ratio(c.run.cable.cores)) }),
+      table: by(armourAreas, undefined, { cores: ofCable((c) => ratio(c.run.cable.cores)) }),
       'to accept': open(ofArmour),
     }),
     protectiveArea: choose('protectiveKind', {
@@ -153,7 +164,7 @@ export const protectiveConductor = () => ({
     }),
     armourResistance: sum('temperatures/armourResistance', ownHot),
     separateResistance: sum('temperatures/separateResistance', ownHot),
-    armourRecalled: ofCircuit((c) => isRecalled(c.run.cable)),
+    armourRecalled: ofCable((c) => isRecalled(c.run.cable)),
   },
   faults: {
     armourRests: weigh(
@@ -168,23 +179,25 @@ export const protectiveConductor = () => ({
     ),
   },
   checks: [
-    chosen('inParallel', {
-      true: notJudgedInParallel(),
-      false: [
-        chosen('protectiveKind', {
-          core: [largeEnough('protectiveArea', 'protectiveFactor')],
-          'bare-core': [largeEnough('protectiveArea', 'protectiveFactor')],
-          separate: [largeEnough('protectiveArea', 'protectiveFactor'), lasting()],
-          armour: [largeEnough('protectiveArea', 'armourFactor')],
-          'armour-and-separate': [
-            largeEnough('armourArea', 'armourFactor', armourShare),
-            largeEnough('protectiveArea', 'protectiveFactor', separateShare),
-            lasting(),
-          ],
-          conduit: [anyOf(protectiveConductorCheck, [], { applies: open(ofConduit) })],
-          none: [anyOf(protectiveConductorCheck, [], { applies: open(noProtective) })],
-        }),
-      ],
-    }),
+    each('cables', [
+      chosen('inParallel', {
+        true: notJudgedInParallel(),
+        false: [
+          chosen('protectiveKind', {
+            core: [largeEnough('protectiveArea', 'protectiveFactor')],
+            'bare-core': [largeEnough('protectiveArea', 'protectiveFactor')],
+            separate: [largeEnough('protectiveArea', 'protectiveFactor'), lasting()],
+            armour: [largeEnough('protectiveArea', 'armourFactor')],
+            'armour-and-separate': [
+              largeEnough('armourArea', 'armourFactor', armourShare),
+              largeEnough('protectiveArea', 'protectiveFactor', separateShare),
+              lasting(),
+            ],
+            conduit: [anyOf(protectiveConductorCheck, [], { applies: open(ofConduit), because: 'cableName' })],
+            none: [anyOf(protectiveConductorCheck, [], { applies: open(noProtective), because: 'cableName' })],
+          }),
+        ],
+      }),
+    ]),
   ],
 });

@@ -6,6 +6,7 @@ import { type Amperes, ratio } from '../../../units/index.js';
 import * as capacity from '../../iec-family/capacity.js';
 import { temperatureAtShareOfCapacity } from '../../iec-family/conductor-temperature.js';
 import {
+  cableAndLoad,
   cableLoad,
   checksOfLoad,
   checksOfSection,
@@ -93,7 +94,7 @@ const conventionalMultiple = () => {
 
 /** Load, device and cable are coordinated over every section. IEC 60364-4-43 and 5-52 Annex B. */
 export const coordination = () => {
-  const { circuit, sections, grouped } = groupFactor({
+  const { cables, sections, grouped } = groupFactor({
     touching: by(annexB.tableB5217),
     ceiling: by(annexB.tableB5217),
     direct: annexB.tableB5218,
@@ -113,11 +114,11 @@ export const coordination = () => {
   return {
     circuit: {
       ...loadAndDevice(),
-      ...circuit,
       fuseFactor: set(ratio(1), 'semi-enclosed fuses are counted by their operating current'),
       conventionalMultiple: conventionalMultiple(),
       ...governingSection(),
     },
+    cables: { ...cableAndLoad(), ...cables },
     sections: {
       ...tabulatedCapacity(),
       ambientFactor: choose(

@@ -1,0 +1,42 @@
+import type { Cable, Stretch } from './cable.js';
+import type { Run } from './tree.js';
+
+/** Whether two facts or records say the same. */
+function alike(a: unknown, b: unknown): boolean {
+  if (Object.is(a, b)) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const keys = Object.keys(a);
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every((k) => alike((a as Record<string, unknown>)[k], (b as Record<string, unknown>)[k]))
+  );
+}
+
+/** The cable of a section: its own, or that of the run. */
+export const cableOfSection = ({ cable }: Run, section: Stretch): Cable => section.cable ?? cable;
+
+const found = /* @__PURE__ */ new WeakMap<Run, readonly Run[]>();
+
+/**
+ * A run as it changes its cable along the route: one for each length of a cable, with that cable and its sections; the run
+ * itself where one cable lies all the way. A joint that is described begins another length, of the same cable too.
+ */
+export function byCable(run: Run): readonly Run[] {
+  const before = found.get(run);
+  if (before) return before;
+  const lengths: { readonly cable: Cable; readonly stretches: Stretch[] }[] = [];
+  for (const section of run.stretches) {
+    const cable = cableOfSection(run, section);
+    const last = lengths.at(-1);
+    if (last && section.jointAccessible === undefined && alike(last.cable, cable)) last.stretches.push(section);
+    else lengths.push({ cable, stretches: [section] });
+  }
+  const [only] = lengths;
+  const whole = lengths.length === 0 || (lengths.length === 1 && only?.cable === run.cable);
+  const parts = whole ? [run] : lengths.map((part): Run => ({ ...run, ...part }));
+  found.set(run, parts);
+  return parts;
+}
+
+/** Whether a run changes its cable along the route, or has a joint. */
+export const isJoined = (run: Run): boolean => byCable(run).length > 1;
