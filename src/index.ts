@@ -62,7 +62,7 @@ export {
   design,
 } from './design/design.js';
 export { type Judgement, judgeReadings, type Readings } from './design/judge-readings.js';
-export * from './design/permitted.js';
+export { type Permitted, permitted } from './design/permitted.js';
 export { type TestSheet, testSheet } from './design/test-sheet.js';
 // the installation
 export { type AssumptionSet, assume } from './installation/assumptions.js';

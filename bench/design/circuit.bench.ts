@@ -6,10 +6,12 @@ import {
   between,
   type CheckResult,
   type Installation,
+  known,
   metres,
   ohms,
   recorder,
   restsOn,
+  squareMillimetres,
   writeSheet,
 } from '../../src/index.js';
 import { compare } from '../compare.js';
@@ -81,7 +83,21 @@ const ranged = (installation: Installation, length: number): Installation => ({
 });
 const open = lengths.map((length, i) => ranged(plain[i] as Installation, length));
 
-const working = new Working(code, plain[0] as Installation, RUN, {});
+const rated = [32, 40].map((rating) =>
+  house({ ...circuit, device: { ...circuit.device, rating: known(amperes(rating)) } }),
+);
+const sized = [6, 10].map((area) =>
+  house({ ...circuit, cable: { ...circuit.cable, area: known(squareMillimetres(area)) } }),
+);
+
+/** A circuit that is assessed, and goes on with the facts of one house after the other. */
+const another = (houses: readonly Installation[], lengths = false) => {
+  const working = new Working(code, houses[0] as Installation, RUN, {});
+  return (call: number) => {
+    working.change(of(houses, call), {}, lengths);
+    return working.results();
+  };
+};
 const of = (houses: readonly Installation[], call: number) => houses[call % houses.length] as Installation;
 const sheetOf = (installation: Installation) => {
   const sheet = recorder(RUN);
@@ -99,10 +115,9 @@ export default [
       'assess, silent': (call) => assess(code, of(plain, call), RUN),
       'assess, sheet written': (call) => sheetOf(of(plain, call)),
       'what each result of a written sheet rests on': () => restsOn(written),
-      'another length of an assessed circuit': (call) => {
-        working.change(of(plain, call), {});
-        return working.results();
-      },
+      'another length of an assessed circuit': another(plain, true),
+      'another rating of its device': another(rated),
+      'another size of its cable': another(sized),
       'assess, two ranged facts': (call) => assess(code, of(open, call), RUN),
       'permitted lengths': (call) => permitted(code, of(plain, call), RUN, { vary: 'length' }),
     },

@@ -181,11 +181,12 @@ export class Calculation {
   /**
    * Goes on with another circuit, or with other facts of the same: what does not depend on a fact that differs is kept.
    * @param place the circuit
+   * @param lengths whether lengths of routes alone differ: other things than those along the route are not looked at again
    */
-  change(place: unknown): void {
+  change(place: unknown, lengths = false): void {
     const changed = new Set<Placed>();
     const waysAmongFacts: [Thing, Placed][] = [];
-    if (!refresh(this.circuit, place, changed, waysAmongFacts)) {
+    if (!refresh(this.circuit, place, changed, waysAmongFacts, lengths)) {
       this.circuit = new Thing(this.by.lists.root, place);
       this.judged.clear();
       return;
@@ -224,10 +225,30 @@ const hasSpans = (thing: Thing): boolean =>
   thing.below.some((things) => things?.some(hasSpans));
 
 /** Reads the facts again; false where there are other things than before. */
-function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thing, Placed][]): boolean {
+function refresh(
+  thing: Thing,
+  place: unknown,
+  changed: Set<Placed>,
+  ways: [Thing, Placed][],
+  lengths: boolean,
+): boolean {
   if (thing.place === place) return true;
-  const { list, values } = thing;
+  const { list } = thing;
   thing.place = place;
+  if (!lengths || list.scope.alongRoute) readAgain(thing, changed, ways);
+  for (const below of list.below) {
+    const things = thing.below[below.order];
+    if (!things || (lengths && !below.hasLengths)) continue;
+    const places = below.scope.things(place as never);
+    if (places.length !== things.length) return false;
+    for (let i = 0; i < things.length; i++)
+      if (!refresh(things[i] as Thing, places[i], changed, ways, lengths)) return false;
+  }
+  return true;
+}
+
+function readAgain(thing: Thing, changed: Set<Placed>, ways: [Thing, Placed][]): void {
+  const { list, values, place } = thing;
   thing.said ??= new Array(list.lines.length).fill(undefined);
   const { said } = thing;
   for (const placed of list.facts) {
@@ -256,14 +277,6 @@ function refresh(thing: Thing, place: unknown, changed: Set<Placed>, ways: [Thin
     values[index] = now;
     changed.add(placed);
   }
-  for (const below of list.below) {
-    const things = thing.below[below.order];
-    if (!things) continue;
-    const places = below.scope.things(place as never);
-    if (places.length !== things.length) return false;
-    for (let i = 0; i < things.length; i++) if (!refresh(things[i] as Thing, places[i], changed, ways)) return false;
-  }
-  return true;
 }
 
 const isUnknown = (fact: unknown): boolean =>

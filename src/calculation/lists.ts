@@ -7,6 +7,8 @@ export interface Scope<P = never, T = unknown> {
   readonly within?: string;
   /** The things of one thing above, in order. */
   things(above: P): readonly T[];
+  /** Set where the length of a route is among what their facts are read from; of no other things it is. */
+  readonly alongRoute?: true;
   /** Heading of a thing on a sheet. */
   title?(thing: T): string;
   /** Whether a thing is all that there is of the thing above, so that its figures stand on a sheet as those of that one. */
@@ -82,6 +84,8 @@ export class List {
   /** Places of the lines that give what several ways would come to. */
   readonly judging: number[] = [];
   readonly order: number;
+  /** Whether these things, or some below them, have facts that a length of a route is among. */
+  hasLengths = false;
 
   constructor(
     readonly name: string,
@@ -89,6 +93,7 @@ export class List {
     readonly above?: List,
   ) {
     this.order = above ? above.below.push(this) - 1 : 0;
+    if (scope.alongRoute) for (let at: List | undefined = this; at; at = at.above) at.hasLengths = true;
   }
 }
 

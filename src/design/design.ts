@@ -4,6 +4,7 @@ import type { AssessmentOptions, ConductorSize, WiringCode } from '../codes/wiri
 import { type CheckResult, type Gap, known, type Overall, overall, stated } from '../core/index.js';
 import {
   type Cable,
+  holdsRange,
   type Installation,
   isRecord,
   narrowed,
@@ -17,7 +18,7 @@ import { assess } from './assess.js';
 import type { Assessment } from './assessment.js';
 import { circuitCase } from './circuit-case.js';
 import { rulesOverRanges } from './over-ranges.js';
-import { type Permitted, permitted } from './permitted.js';
+import { type Permitted, permittedOf } from './permitted.js';
 import { rangesOf } from './ranges.js';
 import { withArea } from './vary.js';
 import { Working } from './working.js';
@@ -187,7 +188,9 @@ class Sieve {
 
   /** Permitted lengths of a candidate. */
   lengths(c: Candidate): Permitted {
-    return permitted(this.code, this.built(c), this.runId, { vary: 'length' }, this.options);
+    const built = this.built(c);
+    this.working.change(built, this.options);
+    return permittedOf(this.working, built, { vary: 'length' }, this.options);
   }
 
   /**
@@ -202,7 +205,8 @@ class Sieve {
     const results = this.working.results();
     const bounded = overall(results);
     if (bounded.verdict === 'pass' || bounded.verdict === 'conditional') return undefined;
-    if (!this.working.calculation.meetsSpans())
+    const mayMeet = holdsRange(built) || holdsRange(this.options);
+    if (!mayMeet || !this.working.calculation.meetsSpans())
       return { why: () => barredBy(bounded), open: new Set(bounded.undetermined.map((r) => r.check)).size };
     const { code, runId: run, options } = this;
     const whole = this.working.judged();

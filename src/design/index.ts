@@ -4,7 +4,7 @@ export * from './circuit-case.js';
 export { type Condition, conditionsOf } from './conditions.js';
 export * from './design.js';
 export * from './judge-readings.js';
-export * from './permitted.js';
+export { type Permitted, permitted } from './permitted.js';
 export type { PlannedReading, ReadingLimit, TestSheetInput } from './planned-reading.js';
 export type { RangedCheck, RangedFact, RangeReport } from './range-report.js';
 export { type Range, rangesOf } from './ranges.js';

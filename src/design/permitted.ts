@@ -75,6 +75,17 @@ export function permitted(
   options: AssessmentOptions = noOptions,
 ): Permitted {
   refuseUnsound(installation, [...questionProblems(question), ...optionProblems(options)]);
+  return permittedOf(new Working(code, installation, runId, options), installation, question, options);
+}
+
+/** The same of a circuit that is at work with these facts already, and goes on with others. */
+export function permittedOf(
+  working: Working,
+  installation: Installation,
+  question: Question,
+  options: AssessmentOptions,
+): Permitted {
+  const { code, run: runId } = working;
   const { run } = circuitCase(installation, runId, options);
   const variation = variationOf(code, installation, run, question, options);
   const { values, between } = variation;
@@ -83,8 +94,8 @@ export function permitted(
     variation.gaps.length > 0 || values.length === 0
       ? []
       : between === undefined
-        ? each(looker(code, installation, runId, options, variation, question), values)
-        : piecewise(looker(code, installation, runId, options, variation, question), values, between);
+        ? each(looker(working, variation, question), values)
+        : piecewise(looker(working, variation, question), values, between);
   const barred = new Map<string, CheckResult>();
   for (const s of seen)
     if (s.verdict === 'fail' && s.check && !barred.has(s.check.check)) barred.set(s.check.check, s.check);
@@ -119,7 +130,7 @@ function onTheirConditions(
   if (assumedIn(installation).length === 0) return intervals;
   const bare = withoutAssumed(installation);
   const { run } = circuitCase(bare, runId, options);
-  const look = looker(code, bare, runId, options, variationOf(code, bare, run, question, options));
+  const look = looker(new Working(code, bare, runId, options), variationOf(code, bare, run, question, options));
   const passes = ({ value }: IntervalEnd) => look.at(value).verdict === 'pass';
   return intervals.map((i) =>
     i.verdict === 'pass' && !(passes(i.from) && passes(i.to)) ? { ...i, verdict: 'conditional' } : i,
@@ -145,15 +156,7 @@ function questionProblems(question: Question): readonly Problem[] {
 }
 
 /** Judges a circuit at values of what is varied, or over all values between two at once. */
-function looker(
-  code: WiringCode,
-  installation: Installation,
-  runId: string,
-  options: AssessmentOptions,
-  { at }: Variation,
-  question?: Question,
-): Look {
-  const working = new Working(code, installation, runId, options);
+function looker(working: Working, { at, lengths }: Variation, question?: Question): Look {
   // as it is assumed, before anything is varied
   const followed = new Set(
     question?.vary === 'assumed' && question.advice
@@ -164,7 +167,7 @@ function looker(
     results.find((r) => r.verdict === 'fail' && followed.has(r.check));
   const change = (value: Fact<number>): boolean => {
     const varied = at(value);
-    if (varied) working.change(...varied);
+    if (varied) working.change(...varied, lengths);
     return varied !== undefined;
   };
   // of values at which no rule fails, what is left is asked for again

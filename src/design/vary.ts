@@ -79,6 +79,8 @@ export interface Variation {
   readonly between: number | undefined;
   /** The installation and the options with a value, or with all values between two; undefined where these cannot be said at once. */
   at(value: Fact<number>): readonly [Installation, AssessmentOptions] | undefined;
+  /** Whether nothing but lengths of the route differs from value to value. */
+  readonly lengths?: boolean;
   /** Why the question cannot be put. */
   readonly gaps: readonly Gap[];
 }
@@ -220,6 +222,7 @@ export function variationOf(
         values: [0.5, 5000],
         between: 1e-3,
         at: over((r, v) => withLength(r, named, v)),
+        lengths: !run.feeds.some(isTapped),
         gaps,
       };
     }

@@ -26,9 +26,9 @@ export class Working {
     this.calculation = code.calculator.of(circuitCase(installation, run, options));
   }
 
-  /** Goes on with other facts: what does not depend on them is kept. */
-  change(installation: Installation, options: AssessmentOptions): void {
-    this.calculation.change(circuitCase(installation, this.run, options));
+  /** Goes on with other facts, of lengths alone where that is said: what does not depend on them is kept. */
+  change(installation: Installation, options: AssessmentOptions, lengths = false): void {
+    this.calculation.change(circuitCase(installation, this.run, options), lengths);
   }
 
   /** The results of the aspects in their order, of all or of some. */

@@ -27,6 +27,9 @@ export const problemAt = (path: Where, message: string, id: ProblemId = 'does-no
 /** Records in which nothing was wrong, by their shape: a changed installation shares most of them with the one before. */
 const sound = /* @__PURE__ */ new Map<string, WeakSet<object>>();
 
+/** Runs in which nothing was wrong, for the lines that their supply has. */
+const soundRuns = /* @__PURE__ */ new WeakMap<object, readonly Line[]>();
+
 /** What is wrong with a fact. */
 export function factProblems(what: string, fact: unknown, say: Say): undefined {
   const state = isRecord(fact) ? fact.state : undefined;
@@ -54,24 +57,33 @@ export function factProblems(what: string, fact: unknown, say: Say): undefined {
     say([], 'is a range whose ends are the wrong way round', 'wrong-order');
 }
 
+/** Whether nothing is said while something is looked through. */
+function cleanly(say: Say, look: (note: Say) => void): boolean {
+  let clean = true;
+  look((at, message, id) => {
+    clean = false;
+    return say(at, message, id);
+  });
+  return clean;
+}
+
 /** What is wrong with a record, apart from what it is held against. */
 export function recordProblems(shape: string, value: unknown, say: Say): undefined {
   if (!isRecord(value)) return say([], `is ${shown(value)}; ${shape} is due`, 'wrong-kind');
   const known = sound.get(shape) ?? new WeakSet();
   sound.set(shape, known);
   if (known.has(value)) return undefined;
-  let clean = true;
-  const note: Say = (at, message, id) => {
-    clean = false;
-    return say(at, message, id);
-  };
+  if (cleanly(say, (note) => problemsOf(shape as Shape, value, note))) known.add(value);
+}
+
+function problemsOf(shape: Shape, value: Readonly<Record<string, unknown>>, note: Say): void {
   const plain = (what: string, item: unknown, at: Where) => {
     if (own(shapes, what))
       return recordProblems(what, item, (inner, message, id) => note([...at, ...inner], message, id));
     const problem = valueProblem(what, item);
     if (problem) note(at, problem, valueProblemId(what, item));
   };
-  for (const [key, [how, what]] of Object.entries<Field>(shapes[shape as Shape])) {
+  for (const [key, [how, what]] of Object.entries<Field>(shapes[shape])) {
     const item = value[key];
     if (item === undefined) {
       if (!how.endsWith('?')) note([key], 'is missing', 'missing');
@@ -85,7 +97,6 @@ export function recordProblems(shape: string, value: unknown, say: Say): undefin
       ['noResidual'],
       'says that there is no residual current device, and one is described: one of the two is wrong',
     );
-  if (clean) known.add(value);
 }
 
 /** How a problem begins that is none of the input: what it asks for is well said, and not covered. */
@@ -111,10 +122,11 @@ function supplyProblems(supply: Supply, say: Say): undefined {
   return undefined;
 }
 
+const singleLine: readonly Line[] = ['L1'];
 /** Lines that the supply has; all three where their number is not known. */
 export const linesOfSupply = ({ supply }: Pick<Installation, 'supply'>): readonly Line[] => {
   const phases = supply?.phases;
-  return phases?.state === 'known' && phases.value === 1 ? ['L1'] : labels.line;
+  return phases?.state === 'known' && phases.value === 1 ? singleLine : labels.line;
 };
 
 function lineProblems(
@@ -225,6 +237,11 @@ function besideProblems({ ring, feeds, residual, device, beside = [] }: Run, say
 
 /** What is wrong with a run and what it feeds, boards apart: in itself, and for the lines that the supply has. */
 export function runProblems(run: Run, of: readonly Line[], say: Say): undefined {
+  if (soundRuns.get(run) === of) return undefined;
+  if (cleanly(say, (note) => problemsWithin(run, of, note)) && isRecord(run)) soundRuns.set(run, of);
+}
+
+function problemsWithin(run: Run, of: readonly Line[], say: Say): undefined {
   recordProblems('run', run, say);
   if (!isRecord(run)) return undefined;
   const within = Array.isArray(run.lines) && run.lines.every((l) => of.includes(l)) ? run.lines : undefined;

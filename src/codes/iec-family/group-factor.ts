@@ -1,7 +1,7 @@
 import { by, choose, derive, type Line, open, orElse, set, when } from '../../calculation/index.js';
 import { contradicted } from '../../core/contradicted.js';
 import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
-import type { Cable, Group, Run, Stretch } from '../../installation/index.js';
+import type { Cable, Group, Run } from '../../installation/index.js';
 import { manyCoresFactors } from '../../products/vde0298/tables/4-many-cores.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import { unequalGroupFactor } from './capacity.js';
@@ -65,8 +65,9 @@ function layOf({ circuit, section: { group } }: SectionPlace) {
   }
 }
 
+const oneCircuit = /* @__PURE__ */ known(/* @__PURE__ */ ratio(1));
 /** Circuits that count: without those that carry too little. */
-function counted({ name, group }: Stretch & { readonly group: Group }, clause: string): Fact<Ratio> | Known<Ratio> {
+function counted(name: string, group: Group, clause: string): Fact<Ratio> | Known<Ratio> {
   const { circuits, lightlyLoaded: light = 0 } = group;
   const least = circuits.state === 'known' ? circuits.value : circuits.state === 'between' ? circuits.least : light;
   if (light > least || light < 0)
@@ -198,8 +199,7 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
       lay: ofSection(layOf),
       arrangement: ofSection(({ section }) => section.group?.arrangement ?? missing()),
       circuitsInGroup: ofSection(
-        ({ section: { group, ...section } }) =>
-          group ? counted({ ...section, group }, tables.lightClause) : known(ratio(1)),
+        ({ section: { name, group } }) => (group ? counted(name, group, tables.lightClause) : oneCircuit),
         { called: ({ section }) => `circuits beside ${section.name}` },
       ),
       coresFactor: when(

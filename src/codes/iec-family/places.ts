@@ -240,6 +240,7 @@ export const circuitScopes = {
   },
   runSections: {
     within: 'runs',
+    alongRoute: true,
     things: (place: RunPlace): readonly RunSectionPlace[] =>
       place.run.stretches.map((section) => ({ ...place, section })),
     title: ({ section }: RunSectionPlace) => section.name,
@@ -256,6 +257,7 @@ export const circuitScopes = {
   },
   runLines: {
     within: 'runs',
+    alongRoute: true,
     things: (place: RunPlace): readonly RunLinePlace[] =>
       followedLines(place.circuit).flatMap((of) => {
         const load = of.loads.find((l) => l.run === place.wholeRun);
@@ -265,6 +267,7 @@ export const circuitScopes = {
   },
   pieces: {
     within: 'runLines',
+    alongRoute: true,
     things: (place: RunLinePlace): readonly PiecePlace[] => {
       const { sections, tapped } = place.load;
       return (tapped && !isMissing(sections) ? piecesOfLength(place, sections) : [missingPiece(sections)]).map(
@@ -277,11 +280,13 @@ export const circuitScopes = {
   },
   lines: {
     within: 'circuit',
+    alongRoute: true,
     things: (circuit: CircuitPlace): readonly LinePlace[] => followedLines(circuit).map((of) => ({ circuit, of })),
     title: ({ of }: LinePlace) => of.name,
   },
   sequences: {
     within: 'lines',
+    alongRoute: true,
     things: (place: LinePlace): readonly SequencePlace[] =>
       (place.of.othersAlike ? [false] : [false, true]).map((reversed) => ({ ...place, reversed })),
     title: ({ reversed }: SequencePlace) => (reversed ? 'the other phase sequence' : 'one phase sequence'),
