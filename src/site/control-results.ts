@@ -77,12 +77,19 @@ function fallbackResults(at: Controlled, sheet: Sheet): readonly CheckResult[] {
   // where all of them at their full settings do no harm, nobody has to know it
   const harmless = whenKnown([atMost, rise, rating], (i, other, most) => other + on * i <= most) === true;
   const left = harmless ? atMost : fallback;
-  const holds = whenKnown([left, rise, rating], (i, other, most) => other + on * i <= most);
+  // of a control that leaves nothing running the other load is none of its business: supply and feeder are judged for that
+  const paused = left === 0;
+  const holds = paused ? true : whenKnown([left, rise, rating], (i, other, most) => other + on * i <= most);
   const words = whenKnown(
     [left, rise, rating],
     (i, other, most) => `${whole(other)} A, and ${on} x ${whole(i)} A, against ${whole(most)} A of ${at.aheadWords}`,
   );
-  return [sheet.check(controlFailsSafe, { holds, because: isMissing(words) ? '' : words })];
+  return [
+    sheet.check(controlFailsSafe, {
+      holds,
+      because: paused ? 'it leaves nothing running' : isMissing(words) ? '' : words,
+    }),
+  ];
 }
 
 const whole = (amps: number): number => Math.round(amps * 10) / 10;
