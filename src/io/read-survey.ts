@@ -2,7 +2,7 @@ import { stated, unknown } from '../core/index.js';
 import { own } from '../core/own.js';
 import { type ChargePoint, NOT_COVERED, type Run, suppliesNotCovered } from '../installation/index.js';
 import { CUSTOMARY_MARGIN } from '../site/demand-options.js';
-import type { Survey, WantedPoint } from '../site/survey.js';
+import { type Survey, TO_BE_DESIGNED, type WantedPoint } from '../site/survey.js';
 import { surveyProblems } from '../site/survey-problems.js';
 import { CalculationError, invalidInput, type Problem, ratio, wattHours } from '../units/index.js';
 import { eachWanted, withEachHeld } from './groups.js';
@@ -139,7 +139,7 @@ function arrange(d: SurveyDocument): Survey {
         vehicle,
       } = w;
       const chargePoint: ChargePoint = { kind: 'charge-point', id, lines, ...point };
-      const undecided = unknown('to be designed');
+      const undecided = unknown(TO_BE_DESIGNED);
       const choices = cables.map((c) => ({ ...c, area: c.area ?? undecided }));
       const run: Run = {
         id: `${id} circuit`,

@@ -61,16 +61,16 @@ const compareRoom = (a: OptionPlan, b: OptionPlan): number => {
 };
 
 /**
- * What passes before what passes on conditions, before what is open, before what fails; then what needs no consent before what does; then what has every
- * vehicle ready in time; then less change, then fewer hours.
+ * What passes before what passes on conditions, before what is open, before what fails; then what has every
+ * vehicle ready in time, then what needs no consent before what does; then less change, then fewer hours.
  */
 export const simplestFirst: Ranking = {
   words:
-    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those that the operator is only told of; then those in which every vehicle can be ready in time; then those that leave the supply as it is; then those for which there are fewer reasons to ask the operator; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these at the wanted setting and fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
+    'options that pass before those that pass on conditions, before those that are open, before those that fail; then those in which every vehicle can be ready in time; then those that the operator is only told of; then those that leave the supply as it is; then those for which there are fewer reasons to ask the operator; then, where the demand has to be measured, what leaves it more room; then without remedies before with them, of these at the wanted setting and fewer hours first; then as wanted, limiter, lower setting, larger fuse, three phases; then fewer hours',
   compare: (a, b) =>
     verdictRank[a.overall.verdict] - verdictRank[b.overall.verdict] ||
-    Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     Number(!readyInTime(a)) - Number(!readyInTime(b)) ||
+    Number(!toldOnly(a)) - Number(!toldOnly(b)) ||
     (putsRight(a) || putsRight(b)
       ? 0
       : changesSupply(a) - changesSupply(b) || askedFor(a) - askedFor(b) || compareRoom(a, b)) ||

@@ -23,6 +23,9 @@ export interface VehicleNeed {
   readonly efficiency: Fact<Ratio>;
 }
 
+/** How a size or rating is learnt that the plan itself has to find. */
+export const TO_BE_DESIGNED = 'to be designed';
+
 /** A charge point that is wanted: everything but the conductor size and the device rating, which are to be designed. */
 export interface WantedPoint {
   /** Name of the board that it is to be fed from. */

@@ -1,5 +1,6 @@
 import { type CheckResult, factWords, type Gap, stated, termOf } from '../core/index.js';
 import { factIdOf, questionOf } from '../installation/index.js';
+import { TO_BE_DESIGNED } from './survey.js';
 
 /** A fact that is not known, how to obtain it, and what it blocks. @inline */
 export interface UnknownItem {
@@ -44,9 +45,12 @@ export function unknownFacts(results: readonly CheckResult[]): readonly UnknownI
       found.set(fact, item);
     }
   }
-  return [...found]
-    .map(([fact, { blocks, ...item }]): UnknownItem => ({ fact, ...item, blocks: [...blocks] }))
-    .sort((a, b) => Number(b.decides) - Number(a.decides) || (a.fact < b.fact ? -1 : a.fact > b.fact ? 1 : 0));
+  const items = [...found].map(([fact, { blocks, ...item }]): UnknownItem => ({ fact, ...item, blocks: [...blocks] }));
+  // sizes follow once the rest is known: nobody is asked for them
+  const asked = items.filter((item) => item.obtain !== TO_BE_DESIGNED);
+  return (asked.some((item) => item.decides) ? asked : items).sort(
+    (a, b) => Number(b.decides) - Number(a.decides) || (a.fact < b.fact ? -1 : a.fact > b.fact ? 1 : 0),
+  );
 }
 
 /** A gap as a fact in words. */

@@ -227,6 +227,8 @@ export interface ShortSurvey {
   /** Highest half hour of a year, with the customary 20 % on top (common practice, no source); it governs then. */
   readonly metered?: string;
   readonly work?: Record<string, Json>;
+  /** What is known of the premises, and what the owner wishes. */
+  readonly options?: Record<string, Json>;
 }
 
 const pointOf = (base: ShortSurvey['base'], p: ShortPoint, i: number): Json => {
@@ -319,6 +321,7 @@ export function surveyOf(title: string, short: ShortSurvey): Json {
     },
     wanted: short.points.map((p, i) => pointOf(base, p, i)),
     ...(short.metered === undefined ? {} : { demand: { meteredMargin: '20 %', governing: 'metered-peak' } }),
+    ...(short.options === undefined ? {} : { options: short.options }),
     work: {
       mounting: 'wall',
       wallsToDrill: 1,

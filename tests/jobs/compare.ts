@@ -69,7 +69,8 @@ const offersOf: Readonly<Record<string, readonly string[]>> = {
   'limiter-fallback': ['limiter-that-pauses'],
   isolator: ['isolator'],
   route: ['clear-of-insulation'],
-  'smaller-fuse-ahead': ['fuse-ahead'],
+  // sources on a board of their own do the same
+  'smaller-fuse-ahead': ['fuse-ahead', 'own-board-for-sources'],
   'outbuilding-bonding': ['outbuilding-bonding'],
   'double-pole': ['double-pole'],
   'other-line': ['other-line'],
@@ -86,7 +87,7 @@ function notOffered(remedies: Decision['remedies'], plan: Plan): string {
     ...plan.remedies.flatMap((offer) => offer.remedies.map((r) => r.id)),
     ...plan.options.flatMap((o) => o.beforeWork.flatMap((b) => (b.id === 'isolator' ? [b.id] : []))),
     // one that lies there and is passed over for another
-    ...plan.options.flatMap((o) => o.points.flatMap((p) => (p.cableKept ? [] : ['new-cable']))),
+    ...plan.options.flatMap((o) => o.points.flatMap((p) => (p.cableKept || !p.design.chosen ? [] : ['new-cable']))),
   ]);
   const missing = Object.keys(remedies).filter((key) => !offersOf[key]?.some((id) => offered.has(id)));
   return missing.length === 0 ? 'all offered' : `not offered: ${missing.join(', ')}`;

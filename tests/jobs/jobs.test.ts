@@ -43,7 +43,7 @@ it.each(jobs.map((job) => [job.name, job] as const))(
   },
 );
 
-const commonest = jobs.filter(({ name }) => Number(name.slice(0, 2)) <= 10);
+const commonest = jobs.filter(({ name }) => Number.parseInt(name, 10) <= 10);
 const unseen = { unknown: 'not on the pictures' };
 /** What pictures often do not show either, by what is left out of the survey then. */
 const leftOut: Readonly<Record<string, Partial<Record<'supply' | 'board' | 'work', Record<string, Json>>>>> = {

@@ -117,8 +117,8 @@ export const questionKeys: readonly string[] = [
 
 /** Every job of `docs/jobs`, in the order of their numbers. */
 export const jobs: readonly Job[] = readdirSync(folder)
-  .filter((f) => /^\d\d-.*\.json$/.test(f))
-  .sort()
+  .filter((f) => /^\d+-.*\.json$/.test(f))
+  .sort((a, b) => Number.parseInt(a, 10) - Number.parseInt(b, 10))
   .map((f) => ({
     name: f.replace('.json', ''),
     ...(JSON.parse(readFileSync(folder + f, 'utf8')) as Omit<Job, 'name'>),

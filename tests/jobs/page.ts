@@ -33,7 +33,7 @@ function jobLines({ job, differences: found }: Compared): readonly string[] {
   ];
   return [
     '',
-    `### ${job.name.slice(0, 2)} ${job.title}`,
+    `### ${job.name.split('-', 1)[0]} ${job.title}`,
     '',
     story,
     '',

@@ -278,7 +278,7 @@ function fuseAhead({ survey, result, plan, words }: Situation): readonly Change[
   ];
 }
 
-/** Fuses ahead of a board for sources, A: rated currents of BS 88-3. */
+/** Fuses in which switch-fuses for a board of sources are commonly bought, A: common practice, no source. */
 const sourceFuses = [80, 63, 45, 32];
 /** Rated current in which boards for sources are commonly bought, A: common practice, no source. */
 const boardRating = 100;
@@ -310,7 +310,7 @@ function ownBoardForSources({ survey }: Situation): readonly Change[] {
   const feeder: Run = {
     id: `feeder of ${id}`,
     lines: [...new Set(sources.flatMap((r) => r.lines))],
-    device: { kind: known({ standard: 'BS 88-3' }, PUT_THERE), rating: known(amperes(fuse), PUT_THERE) },
+    device: { kind: supply.cutOut.kind, rating: known(amperes(fuse), PUT_THERE) },
     noResidual: known(true, PUT_THERE),
     fromTails: known(true, PUT_THERE),
     cable: { ...asTails, area: known(squareMillimetres(25), PUT_THERE) },

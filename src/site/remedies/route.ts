@@ -16,7 +16,7 @@ import { eachFeeder } from '../alike-plans.js';
 import { atItsDemand } from '../at-its-demand.js';
 import { withAllWanted } from '../installed.js';
 import { placeOnLines } from '../place-on-lines.js';
-import type { Survey, WantedPoint } from '../survey.js';
+import { type Survey, TO_BE_DESIGNED, type WantedPoint } from '../survey.js';
 import { inGround } from '../trench.js';
 import {
   type Change,
@@ -50,7 +50,7 @@ export const armoured = (lines: number): Cable => ({
   insulation: 'thermosetting-90',
   cores: lines === 1 ? 3 : 5,
   ...(lines === 1 ? {} : { loadedCores: known(3) }),
-  area: unknown('to be designed'),
+  area: unknown(TO_BE_DESIGNED),
   protective: 'core',
 });
 
@@ -89,7 +89,7 @@ function newCable({ survey, plan, result }: Situation): readonly Change[] {
     unmet.has(w.run.id) && w.cables.every((c) => c.area.state === 'known') && hopeless(w);
   const changed = survey.wanted.filter(keepsAll);
   if (changed.length === 0) return [];
-  const area = unknown('to be designed');
+  const area = unknown(TO_BE_DESIGNED);
   const then = withEachWanted(survey, (w) => {
     const [kept] = w.cables;
     if (!keepsAll(w) || !kept) return w;
