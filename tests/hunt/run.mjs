@@ -32,7 +32,7 @@ const digestOf = (file) =>
     .slice(0, 8);
 /** What each property of a file has seen at least, over all runs. */
 const seen = new Map(files.map((file) => [file, { properties: 0, seeds: 0, cases: 0 }]));
-const row = /^\| `(\S+)` \| +(\d+) \| +(\d+) \| +(\d+) \| `(\w+)` \|$/;
+const row = /^\| `(\S+)` +\| +(\d+) \| +(\d+) \| +(\d+) \| `(\w+)` +\|$/; // laid out or not
 let record = '';
 try {
   record = readFileSync(`${root}docs/hunt.md`, 'utf8');
