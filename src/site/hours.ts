@@ -1,5 +1,5 @@
 import { type Gap, knownOf } from '../core/index.js';
-import type { Run } from '../installation/index.js';
+import { byCable, type Run } from '../installation/index.js';
 import type { ItemFacts } from './item.js';
 import { ENCLOSURE_RULE, enclosureNeeded, type WorkFacts } from './survey.js';
 import { extentOf, inGround, sensorCable, trenchTasks } from './trench.js';
@@ -97,6 +97,8 @@ function travel(list: TaskList, work: WorkFacts): void {
 }
 
 function cableTasks(list: TaskList, run: Run, work: WorkFacts): void {
+  const joints = byCable(run).length - 1;
+  if (joints > 0) list.add('joint where the cable changes, each', joints, 'one where the cable changes');
   for (const s of run.stretches.filter((one) => one.existing !== true)) {
     const buried = inGround(s);
     const task = buried ? 'cable laid in a trench, each 10 m' : 'cable, each 10 m clipped';

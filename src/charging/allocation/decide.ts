@@ -33,15 +33,25 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
   const weight = rates(order, moment, ruling.rule);
   // what a point cannot take in whole steps is left to others from the start
   const share = { x, room: moment.room.slice(), weight, most };
+  const balanced = order.allBalances.length > 0;
+  const remainder = ruling.rule === 'equal-share' ? 'leave' : ruling.remainder;
+  const round = (members: Iterable<number>, room: Float64Array) =>
+    roundToSteps(order, moment, { x, members, room, step, remainder, least, most, weight });
+  // what rounding leaves of one class is the next one's, unless conductors have to balance: then all are rounded together
+  const byClass = step > 0 && ruling.rule === 'strict-priority' && !balanced;
 
   if (ruling.rule === 'equal-share') {
     shareEqually(order, moment, x);
     for (let i = 0; i < n; i++) if (ruling.floors && x[i]! + 1e-9 < least[i]!) x[i] = 0;
   } else if (ruling.rule === 'strict-priority') {
     for (const peers of classes(moment, queueOf(order, moment, ruling.waiting))) {
+      const before = byClass ? share.room.slice() : share.room;
       const able = ruling.floors ? peers.filter((i) => most[i]! >= least[i]!) : peers;
       const served = ruling.floors ? admit(order, moment, able, share.room, x, least) : able.slice().sort();
       fillProgressively(order, { ...share, members: served });
+      if (!byClass) continue;
+      round(served, before);
+      share.room.set(before);
     }
   } else {
     const served = ruling.floors
@@ -55,23 +65,14 @@ export function decide(order: TreeOrder, moment: Moment, ruling: Ruling): Float6
         )
       : allThatWant(moment);
     const filling = { ...share, members: served };
-    const balanced = order.allBalances.length > 0;
     if (ruling.rule === 'proportional-fairness' && (balanced || served.some((i) => order.lines[i]! > 1)))
       shareProportionally(order, moment, filling);
     else if (balanced && served.length <= EXACT_UNBALANCE_POINTS) raiseTogether(order, moment, filling);
     else fillProgressively(order, filling);
   }
-  if (order.allBalances.length > 0)
+  if (balanced)
     lowerToBalance(order, moment, x, { weight, floor: ruling.floors ? least : new Float64Array(n), step: 0 });
-  if (step > 0)
-    roundToSteps(order, moment, {
-      x,
-      step,
-      remainder: ruling.rule === 'equal-share' ? 'leave' : ruling.remainder,
-      least,
-      most,
-      weight,
-    });
+  if (step > 0 && !byClass) round(x.keys(), moment.room.slice());
   return x;
 }
 

@@ -6,6 +6,10 @@ import { exceededBalance, lowerToBalance } from './unbalance.js';
 export interface Rounding {
   /** Currents, A, rounded in place. */
   readonly x: Float64Array;
+  /** Points whose currents are rounded. */
+  readonly members: Iterable<number>;
+  /** What the others leave by conductor, A; what the rounded ones take is taken off. */
+  readonly room: Float64Array;
   /** Unit of the result, A. */
   readonly step: number;
   /** Whether what rounding down leaves is given away again. */
@@ -24,14 +28,13 @@ export interface Rounding {
  * exceeded, whatever the steps.
  */
 export function roundToSteps(order: TreeOrder, moment: Moment, rounding: Rounding): void {
-  const { x, step, least, most, weight } = rounding;
-  const room = moment.room.slice();
+  const { x, members, room, step, least, most, weight } = rounding;
   const wanted = x.slice();
   const running: number[] = [];
   const move = (i: number, by: number) => {
     for (const c of wayOf(order, i)) room[c] = room[c]! - by;
   };
-  for (let i = 0; i < x.length; i++) {
+  for (const i of members) {
     if (x[i]! === 0) continue;
     x[i] = wholeSteps(x[i]!, step);
     if (x[i]! < least[i]! - TOLERANCE) x[i] = 0;
