@@ -12,6 +12,8 @@ export default {
     'tests/mutation/vitest.config.ts', // by name, in tests/mutation/run.mjs
     'tests/**/*.cases.ts',
     'tests/**/*.cross.ts',
+    'tests/{charging,ranges,trust}/*slice.ts', // by name, bundled by the runs of many cases
+    'tests/hunt/many-seeds.ts', // by name, in place of fast-check while seeds are hunted with
     'bench/**/*.bench.ts',
     'docs/examples/**/*.{ts,mjs}',
   ],
