@@ -3,7 +3,7 @@ import type { Table } from '../../core/index.js';
 import type { EditionDifferences } from '../edition-differences.js';
 import { broughtContents } from '../iec-family/brought-edition.js';
 import { notEnteredGroups } from '../iec-family/not-entered.js';
-import { circuitScopes } from '../iec-family/places.js';
+import { circuitScopes } from '../iec-family/scopes.js';
 import type { WiringCode } from '../wiring-code.js';
 import { bs7671Contents } from './contents.js';
 import { a1Contents } from './editions/a1-2020.js';

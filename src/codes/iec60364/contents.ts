@@ -3,7 +3,7 @@ import type { Gap, Source } from '../../core/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
 import { notEnteredGroups } from '../iec-family/not-entered.js';
-import { circuitScopes } from '../iec-family/places.js';
+import { circuitScopes } from '../iec-family/scopes.js';
 import { coordination } from './groups/coordination.js';
 import { terminals } from './groups/terminals.js';
 import { voltageDrop } from './groups/voltage-drop.js';

@@ -1,3 +1,4 @@
+import { boardRemedies } from './board.js';
 import { jointRemedies } from './joints.js';
 import { originRemedies } from './origin.js';
 import { pointRemedies } from './point.js';
@@ -13,4 +14,5 @@ export const allRemedies: readonly SurveyRemedy[] = /* @__PURE__ */ supplyRemedi
   jointRemedies,
   pointRemedies,
   originRemedies,
+  boardRemedies,
 );
