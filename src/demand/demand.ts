@@ -95,6 +95,7 @@ function withControls(
 ): Sheet {
   const points = pointsOn(c.points, line);
   const behind = controls.map(({ board }) => below(board));
+  const beside = controls.length > 1 ? ', beside others' : '';
   const side = (
     title: string,
     inside: (x: DemandLoad | DemandPoint) => boolean,
@@ -109,22 +110,22 @@ function withControls(
     part.gather('sum', 'existingDemand', 'existingDemand', [own, ...others]);
     return part;
   };
-  // each holds its own on top of what the ones before it leave to pass
-  return controls.reduce((before, control, k) => {
-    const beside = controls.length > 1 ? ', beside others' : '';
-    const bound = sheet.part(`load control ${control.name} at ${control.board}${beside}`);
+  const unseen = (x: DemandLoad | DemandPoint) => behind.every((isBelow) => !isBelow(x));
+  /** The first of them so many: the last of these holds its own on top of what those before it leave to pass. */
+  const first = (count: number, on: Sheet): Sheet => {
+    const control = controls[count - 1] as DemandControl;
+    const bound = on.part(`load control ${control.name} at ${control.board}${beside}`);
     const whole = control.board === c.installation.board.id;
-    const unseen = (x: DemandLoad | DemandPoint) => behind.every((isBelow) => !isBelow(x));
     const restDemand =
-      k > 0
-        ? bound.gather('sum', 'demand', 'restDemand', [before])
+      count > 1
+        ? bound.gather('sum', 'demand', 'restDemand', [first(count - 1, bound)])
         : bound.gather(
             'sum',
             'existingDemand',
             'restDemand',
             whole ? [] : [side('what the control does not see', unseen, control.controls, bound)],
           );
-    const here = side('at its board', behind[k] as (typeof behind)[number], control.controls, bound);
+    const here = side('at its board', behind[count - 1] as (typeof behind)[number], control.controls, bound);
     const existingDemand = bound.gather('sum', 'existingDemand', 'existingDemand', [here]);
     const held = takePoints(
       points.filter((p) => control.controls.includes(p.id)),
@@ -136,7 +137,8 @@ function withControls(
     const controlLimit = bound.given('controlLimit', control.limit, control.name);
     bound.step(rules.withControl, { existingDemand, chargeCurrent, controlLimit, restDemand });
     return bound;
-  }, sheet);
+  };
+  return first(controls.length, sheet);
 }
 
 /** Sets of load controls that count together: each alone, the outermost side by side, and the innermost. */
