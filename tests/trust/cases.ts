@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import type { Verdict } from '../../src/core/index.js';
 import { assess, hasCode, type Installation, known, squareMillimetres } from '../../src/index.js';
-import { labels, pathsOf } from '../../src/installation/index.js';
+import { byCable, labels, pathsOf, type Run } from '../../src/installation/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { withAllWanted } from '../../src/site/index.js';
 import { arbitraryInstallation } from '../../src/testing/index.js';
@@ -132,10 +132,20 @@ function alone(house: Installation, { path, name }: Found): Installation {
   return other ? changedAt(house, [...path.slice(0, -1), other], undefined) : house;
 }
 
+/** A joint within one cable that nobody describes is no joint that is not known, but none; where the cable changes there is one. */
+function joinsOneCable(house: Installation, { name, path }: Found): boolean {
+  if (name !== 'stretch.jointAccessible') return false;
+  const run = path.slice(0, -3).reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house) as Run;
+  const here = path.at(-2) as number;
+  const stretches = run.stretches.slice(here - 1, here + 1).map(({ jointAccessible: _, ...rest }) => rest);
+  return byCable({ ...run, stretches }).length === 1;
+}
+
 /** The house without a fact: left out, or with a fact that says that nobody knows. */
 function without(house: Installation, fact: Found, left: boolean): Installation {
   const [how] = fact.field;
-  const out = how.endsWith('?') && (left || !how.startsWith('fact'));
+  const mayBe = how.endsWith('?') && !joinsOneCable(house, fact);
+  const out = mayBe && (left || !how.startsWith('fact'));
   return alone(changedAt(house, fact.path, out ? undefined : { state: 'unknown' }), fact);
 }
 const may = ({ field: [how] }: Found): boolean => how.endsWith('?') || how.startsWith('fact');

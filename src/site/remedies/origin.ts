@@ -21,7 +21,7 @@ import { largestAsked } from './residual.js';
 
 /** Sizes of copper conductors in which earthing and bonding conductors and tails are bought, mm². */
 const conductorSizes = [2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
-/** Largest earthing conductor that is put in unasked, mm²: what tails of 50 mm² call for by Table 54.7. */
+/** Largest earthing conductor that is put in unasked, mm²: half of tails of 50 mm². */
 const LARGEST_EARTHING = 25;
 /** Ratings in which main switches are commonly bought, A: common practice, no source. */
 const switchRatings = [63, 80, 100, 125];
