@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { build, type Plugin, transform } from 'esbuild';
+import { build, type Plugin } from 'esbuild';
 import { transform as toRequire } from 'sucrase';
 import { minify } from 'terser';
 import { defineConfig, type Options } from 'tsup';
@@ -37,16 +37,41 @@ const plainNamespaces: Plugin = {
   },
 };
 
+const ES = 2022;
+
+/** What a bundler that reads the module can still leave out stays as it is. */
+const nothingDropped = {
+  defaults: false,
+  arrows: true,
+  booleans: true,
+  comparisons: true,
+  computed_props: true,
+  conditionals: true,
+  dead_code: true,
+  evaluate: true,
+  if_return: true,
+  join_vars: true,
+  properties: true,
+} as const;
+
 /**
- * Makes the built ES modules small. Functions keep their names for who reads a trace, and calls their marks for bundlers, which
- * the bundler's own pass drops with the comments.
+ * Makes the built ES modules small. Public functions keep their names for who reads a trace, and calls their marks for bundlers,
+ * which the bundler's own pass drops with the comments.
  */
 async function small(): Promise<void> {
+  const read = (name: string) => readFileSync(`dist/${name}`, 'utf8');
+  const exported = entries.flatMap(({ name }) =>
+    [...read(`${name}.js`).matchAll(/^export \{([^}]*)\}/gm)].flatMap(([, names = '']) =>
+      names.split(',').map((n) => (n.split(' as ').at(-1) ?? '').trim()),
+    ),
+  );
+  const named = new RegExp(`^(${exported.join('|').replaceAll('$', '\\$')})$`);
   for (const name of readdirSync('dist').filter((f) => f.endsWith('.js'))) {
-    const { code } = await minify(readFileSync(`dist/${name}`, 'utf8'), {
+    const { code } = await minify(read(name), {
       module: true,
-      compress: false,
-      mangle: { keep_fnames: true },
+      ecma: ES,
+      compress: { ecma: ES, ...nothingDropped },
+      mangle: { keep_fnames: named },
       format: { comments: false, preserve_annotations: true },
     });
     writeFileSync(`dist/${name}`, code ?? '');
@@ -77,7 +102,8 @@ async function commonJs(): Promise<void> {
   });
   for (const { path, text } of outputFiles) {
     const { code } = toRequire(text, { transforms: ['imports'], disableESTransforms: true });
-    writeFileSync(path, (await transform(code, { charset: 'utf8', minify: true, format: 'cjs' })).code);
+    const least = await minify(code, { toplevel: true, ecma: ES, compress: { ecma: ES, passes: 2 } });
+    writeFileSync(path, least.code ?? '');
   }
 }
 
