@@ -47,7 +47,7 @@ test('a folder of surveys to a spreadsheet of decisions, priced', () => {
       /^easy-home.json,pass,"As wanted, with a load limiter.*",apply-first,flat twin and earth 6 mm²,32 A,[\d.]+,[\d.]+,[\d.]+,\d+\.\d\d,GBP,/,
     );
     // what has an item without a price has no net
-    const unpriced = lines.slice(1).find((line) => line.includes('tray;'));
+    const unpriced = lines.slice(1).find((line) => line.includes(',tray,'));
     expect(unpriced).toMatch(/,[\d.]+,[\d.]+,[\d.]+,,,/);
   } finally {
     rmSync(folder, { recursive: true });

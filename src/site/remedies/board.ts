@@ -162,7 +162,7 @@ const asTails = {
   insulation: 'thermoplastic-70',
   cores: 2,
   protective: 'separate',
-  protectiveArea: known(squareMillimetres(16), PUT_THERE),
+  protectiveArea: /* @__PURE__ */ known(/* @__PURE__ */ squareMillimetres(16), PUT_THERE),
 } as const;
 
 /** What feeds in goes on a board of its own behind a switch-fuse in the tails, so that it does not pass the board that is there. */
