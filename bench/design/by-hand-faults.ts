@@ -70,7 +70,13 @@ const decay = 50 * 0.1 * Math.log(1.8 - 1);
 const thermalFactor = Math.expm1(4 * decay) / (2 * decay);
 
 /** Energy that the circuit-breaker lets through, A²s; NaN where nothing bounds it. */
-function letThrough(device: OvercurrentDevice, current: number, largest: number, residual?: ResidualDevice): number {
+function letThrough(
+  device: OvercurrentDevice,
+  current: number,
+  largest: number,
+  residual?: ResidualDevice,
+  prospective?: number,
+): number {
   if (current < tripOf(device)[1]) {
     if (!residual || residual.delayTime !== undefined || current < 5 * known(residual.rating)) return Number.NaN;
     return current * current * (delayOf(residual) === 'general' ? 0.04 : 0.15);
@@ -80,7 +86,10 @@ function letThrough(device: OvercurrentDevice, current: number, largest: number,
   const capacity = known(device.breakingCapacity);
   const marked = device.energyClass ? known(device.energyClass) : 3;
   const { type } = known(device.kind) as { readonly type: string };
-  const limits = classThree[type]?.[capacity];
+  // by the fault level, for protective conductors
+  const level = Math.max(guarded, prospective ?? Number.POSITIVE_INFINITY);
+  const read = [3000, 6000].find((l) => level <= l && capacity > l) ?? capacity;
+  const limits = classThree[type]?.[read];
   if (marked !== 3 || guarded > capacity || !limits) return bound;
   const limit = step(limits, known(device.rating));
   return Number.isNaN(limit) ? bound : Math.min(limit, bound);
@@ -139,7 +148,7 @@ export function protectiveConductor(
   const smallest = (nominal * 0.95) / loopImpedance;
   const residual = upstream.at(-1)?.device;
   const end = (current: number, guard: number) => {
-    const least = Math.sqrt(letThrough(run.device, current, guard, residual)) / own.k;
+    const least = Math.sqrt(letThrough(run.device, current, guard, residual, prospective)) / own.k;
     return acquitOnly(atLeast('protective-conductor-adiabatic', own.protectiveArea, least));
   };
   const tabulated = own.area <= 16 ? own.area : own.area <= 35 ? 16 : own.area / 2;

@@ -1,8 +1,8 @@
 import { contents, together } from '../../calculation/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
-import { circuitScopes } from '../iec-family/scopes.js';
 import { residualScopes } from '../iec-family/residual-places.js';
+import { circuitScopes } from '../iec-family/scopes.js';
 import { additionalProtection } from './groups/additional-protection.js';
 import { arcDetection } from './groups/arc-detection.js';
 import { breakingCapacity } from './groups/breaking-capacity.js';
