@@ -128,6 +128,12 @@ describe('a brief survey', () => {
     expect(problemsOf({ circuitsBeside: '0' }).map((p) => p.path)).toEqual([['circuitsBeside']]);
   });
 
+  it('refuses an answer that cannot be made a text at its question', () => {
+    expect(problemsOf({ demandMargin: { toString: null } }).map((p) => [p.path.join('.'), p.id])).toEqual([
+      ['demandMargin', 'wrong-kind'],
+    ]);
+  });
+
   it('ends in a survey, or in problems of its questions, whatever is answered', () => {
     const ids = questionnaire().map((q) => q.id);
     const answer = fc.oneof(

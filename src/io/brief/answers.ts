@@ -120,9 +120,10 @@ function countValue(q: Question, input: unknown): ReadValue {
 }
 
 function plainValue(q: Question, input: unknown): ReadValue {
-  const text = String(input).trim();
+  // before it is made a text, which an object may refuse
   if (typeof input === 'object')
     return { problem: wrong(q, 'wrong-kind', 'is no plain value, and none of the forms of a fact') };
+  const text = String(input).trim();
   if (q.answer === 'choice' || q.answer === 'yes') return choiceValue(q, input);
   if (q.answer === 'quantity') return quantityValue(q, input);
   if (q.answer === 'bond') {
