@@ -1,16 +1,6 @@
+import { same } from '../core/same.js';
 import type { Cable, Stretch } from './cable.js';
 import type { Run } from './tree.js';
-
-/** Whether two facts or records say the same. */
-function alike(a: unknown, b: unknown): boolean {
-  if (Object.is(a, b)) return true;
-  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  const keys = Object.keys(a);
-  return (
-    keys.length === Object.keys(b).length &&
-    keys.every((k) => alike((a as Record<string, unknown>)[k], (b as Record<string, unknown>)[k]))
-  );
-}
 
 /** The cable of a section: its own, or that of the run. */
 export const cableOfSection = ({ cable }: Run, section: Stretch): Cable => section.cable ?? cable;
@@ -28,7 +18,7 @@ export function byCable(run: Run): readonly Run[] {
   for (const section of run.stretches) {
     const cable = cableOfSection(run, section);
     const last = lengths.at(-1);
-    if (last && section.jointAccessible === undefined && alike(last.cable, cable)) last.stretches.push(section);
+    if (last && section.jointAccessible === undefined && same(last.cable, cable)) last.stretches.push(section);
     else lengths.push({ cable, stretches: [section] });
   }
   const [only] = lengths;

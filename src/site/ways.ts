@@ -1,4 +1,13 @@
-import { type CheckResult, endsOf, type Known, known, missing, type Sheet, type Statement } from '../core/index.js';
+import {
+  type CheckResult,
+  endsOf,
+  type Known,
+  known,
+  knownOf,
+  missing,
+  type Sheet,
+  type Statement,
+} from '../core/index.js';
 import type { Board, Installation } from '../installation/index.js';
 import type { Built } from './installed.js';
 import { boardsOf } from './option-survey.js';
@@ -17,12 +26,14 @@ function waysSuffice({ id, spareWays }: Board, needed: number): Known<boolean> {
   return missing({ kind: 'fact', fact: `spare ways of ${id}`, obtain });
 }
 
+/** Whether devices for the board are no longer made, so that its ways serve for nothing new. */
+const devicesGone = ({ devicesToBeHad }: WorkFacts): boolean => knownOf(devicesToBeHad) === false;
+
 /** The facts about the work, with what its boards settle: where there is a way for each new circuit, no enclosure is needed. */
 export function settledWork({ work, wanted }: Survey, installation: Installation): WorkFacts {
   const ids = wanted.map((w) => w.run.id);
-  const gone = work.devicesToBeHad?.state === 'known' && !work.devicesToBeHad.value;
   const free = boardsOf(installation.board).every((board) => waysSuffice(board, newOn(ids, board)) === true);
-  return work.newEnclosure || gone || !free
+  return work.newEnclosure || devicesGone(work) || !free
     ? work
     : { ...work, newEnclosure: known(false, 'there is a way for each new circuit') };
 }
@@ -33,8 +44,8 @@ export function waysResults(
   { installation, work, wanted }: Built,
   sheet: Sheet,
 ): readonly CheckResult[] {
-  const { newEnclosure, devicesToBeHad } = work;
-  const gone = devicesToBeHad?.state === 'known' && !devicesToBeHad.value;
+  const { newEnclosure } = work;
+  const gone = devicesGone(work);
   return boardsOf(installation.board).flatMap((board) => {
     const needed = newOn(wanted, board);
     if (needed === 0) return [];

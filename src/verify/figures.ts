@@ -17,9 +17,10 @@ import {
   termOf,
   type Written,
 } from '../core/index.js';
+import { same } from '../core/same.js';
 import { within } from '../core/vocabulary/index.js';
 import { evaluateWithUnits, residualOf } from './expression.js';
-import { close, same, sameGaps } from './same.js';
+import { close, sameGaps } from './same.js';
 import { type Cell, labelName, Scope } from './scope.js';
 
 /** Something on a sheet that is not as it should be. @inline */

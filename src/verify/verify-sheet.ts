@@ -4,11 +4,12 @@ import { editions } from '../codes/bs7671/editions.js';
 import { calculator as iec60364 } from '../codes/iec60364/contents.js';
 import { aspects } from '../codes/wiring-code.js';
 import { type Check, type CheckResult, judge, overall, type SheetDocument, type SheetLine } from '../core/index.js';
+import { same } from '../core/same.js';
 import { assumedBehindRules } from './assumed.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { type ById, type Conclusion, FigureReader, type Line, type SheetProblem } from './figures.js';
 import { type Addresses, alternativesOf, type Listed, listedIn, listsOf, notListed } from './listed.js';
-import { same, sameGaps } from './same.js';
+import { sameGaps } from './same.js';
 
 /** What the verification of a sheet came to. */
 export interface Verification {

@@ -19,6 +19,7 @@ import { limited } from './supply.js';
 
 /** Rated currents in which consumer units are commonly bought, A: common practice, no source. */
 const boardRatings = [100, 125];
+
 /** A board has no way left, or none for a device of today: a small board beside it. */
 function anotherBoard({ survey }: Situation): readonly Change[] {
   if (isKnown(survey.work.newEnclosure, true)) return [];
