@@ -52,11 +52,16 @@ function unsaid(at: Board | Run): string | undefined {
     : `look at ${at.id}: describe those that stand there, or say who found that there is none`;
 }
 
-/** The same of an RCBO of which the residual current part is not described: it may be of any type and rating. */
-const undescribedBreaker = ({ id, device: { kind }, residual = [] }: Run): string | undefined =>
-  kind.state === 'known' && hasResidual(kind.value) && !residual.some((r) => r.position === 'origin-of-circuit')
-    ? `the device of ${id} is an RCBO: describe its residual current part`
-    : undefined;
+/**
+ * The same of an RCBO of which the residual current part is not described, which may be of any type and rating, and of a device that
+ * may be an RCBO, since nobody says what it is.
+ */
+function undescribedBreaker({ id, device: { kind }, residual = [] }: Run): string | undefined {
+  if (residual.some((r) => r.position === 'origin-of-circuit')) return undefined;
+  if (kind.state !== 'known')
+    return `look at the device of ${id}: if it is an RCBO, describe its residual current part`;
+  return hasResidual(kind.value) ? `the device of ${id} is an RCBO: describe its residual current part` : undefined;
+}
 
 function unlisted(at: string, behind: readonly Run[], obtain: string): Unlisted {
   const open = unknown(obtain);

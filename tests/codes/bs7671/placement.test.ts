@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
-import { known, metres, type Run, type Stretch } from '../../../src/index.js';
+import { known, metres, type Run, type Stretch, unknown } from '../../../src/index.js';
 import { caseOf, circuit, house, stretch } from '../../support/house.js';
 import { judged } from '../../support/judged.js';
 
@@ -37,4 +37,9 @@ test('twin and earth in the sun is remarked on', () => {
   expect(placed({ outdoors: true, containment: 'clipped' }, flat)).toEqual([['cable-for-the-sun', 'fail', 'advice']]);
   expect(placed({ outdoors: true, containment: 'conduit' }, flat)).toEqual([]);
   expect(placed({ outdoors: true, containment: 'clipped' })).toEqual([]);
+});
+test('clipped says less than a method: without the method nobody knows that the whole section is above the ground', () => {
+  const open: Partial<Stretch> = { method: unknown('see how it is fixed'), containment: 'clipped' };
+  expect(placed(open, circuit().cable).map(([, verdict]) => verdict)).toEqual(['not-determined', 'not-determined']);
+  expect(placed({ ...open, method: known('C') }, circuit().cable)).toEqual([]);
 });

@@ -69,6 +69,16 @@ test('type, rating, poles', () => {
   expect(judge(one({ opensAllLive: known(false) }))['residual-current-poles']).toBe('fail');
   expect(judge([circuit({ feeds: [point()] })])['residual-current-rating']).toBe('not-determined');
 });
+test('a device of which nobody says what it is may be an RCBO, whose residual current part is not described', () => {
+  const standing = (kind: Run['device']['kind']) =>
+    judge(
+      [circuit({ device: { ...circuit().device, kind }, residual: [], feeds: [point()] })],
+      {},
+      { residual: [device()] },
+    )['standing-current'];
+  expect(standing(unknown('look at it'))).toBe('not-determined');
+  expect(standing(plain.device.kind)).toBe('pass');
+});
 test('standing currents add up in a device that several points share', () => {
   const shared = (n: number) => {
     const runs = Array.from({ length: n }, (_, i) =>

@@ -54,8 +54,7 @@ const seeMethod = (name: string) =>
 function inGround({ name, method, containment }: Stretch): Known<boolean> {
   const byMethod = method.state === 'known' ? method.value.startsWith('D') : undefined;
   const contradicted = byMethod !== undefined && (byMethod ? above.includes(containment) : containment === 'buried');
-  if (byMethod === undefined) return above.includes(containment) ? false : seeMethod(name);
-  return contradicted ? seeMethod(name) : byMethod;
+  return byMethod === undefined || contradicted ? seeMethod(name) : byMethod;
 }
 
 function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
