@@ -7,11 +7,10 @@ import {
   pathTo,
   problemAt,
   type Say,
-  shown,
   valueProblem,
   valueProblemId,
 } from '../installation/index.js';
-import type { Problem } from '../units/index.js';
+import { type Problem, shown } from '../units/index.js';
 import type { AssessmentOptions } from './wiring-code.js';
 
 /** Labels that options alone have. */

@@ -1,4 +1,4 @@
-import { invalidInput, type UnitOf } from '../units/index.js';
+import { invalidInput, shown, type UnitOf } from '../units/index.js';
 import { type Gap, isMissing, type Known } from './fact.js';
 import type { Source } from './source.js';
 import { type Name, termOf, type Vocabulary } from './vocabulary/index.js';
@@ -231,7 +231,7 @@ const amount = (name: Name, value: number): Amount => ({ name, value, unit: term
  * ```
  */
 export function judge<C extends Check>(c: C, evidence: Evidence<C>, because?: string): CheckResult {
-  if (typeof c !== 'object' || c === null) throw refused('the check', [], `is ${inWords(c)}; a check is due`);
+  if (typeof c !== 'object' || c === null) throw refused('the check', [], `is ${shown(c)}; a check is due`);
   const result: Writable<CheckResult> = verdictOn(c, evidence as Record<string, unknown>);
   if (because !== undefined) result.because ??= because;
   return result;
@@ -276,15 +276,13 @@ export function stands(c: Statement, holds: boolean, because: string): CheckResu
 const refused = (what: string, path: readonly (string | number)[], message: string) =>
   invalidInput(what, [{ path, message }]);
 
-const inWords = (value: unknown): string => (typeof value === 'string' ? `'${value}'` : String(value));
-
 /** Refuses what is neither of the type that is due nor missing: it would compare as something else than it is. */
 function due(c: Check, evidence: Record<string, unknown>, type: 'number' | 'boolean', names: readonly string[]): void {
   for (const name of names) {
     const v = evidence[name];
     const gone = isMissing(v) && Array.isArray(v.missing);
     if (typeof v !== type && !gone)
-      throw refused(`the evidence for ${c.id}`, [name], `is ${inWords(v)}; a ${type} is due`);
+      throw refused(`the evidence for ${c.id}`, [name], `is ${shown(v)}; a ${type} is due`);
   }
 }
 
@@ -303,13 +301,13 @@ const isVerdict = (v: unknown): boolean =>
 
 /** Refuses what is no list of results of checks: a verdict in other words would stand in nobody's way. */
 function dueResults(what: string, results: readonly CheckResult[]): void {
-  if (!Array.isArray(results)) throw refused(what, [], `is ${inWords(results)}; a list of results is due`);
+  if (!Array.isArray(results)) throw refused(what, [], `is ${shown(results)}; a list of results is due`);
   results.forEach((r: Partial<CheckResult> | null | undefined, i) => {
     if (r && isVerdict(r.verdict) && (r.weight === 'rule' || r.weight === 'advice')) return;
     if (!verdicts.includes(r?.verdict))
-      throw refused(what, [i, 'verdict'], `is ${inWords(r?.verdict)}; known are ${verdicts.join(', ')}`);
+      throw refused(what, [i, 'verdict'], `is ${shown(r?.verdict)}; known are ${verdicts.join(', ')}`);
     if (!weights.includes(r?.weight))
-      throw refused(what, [i, 'weight'], `is ${inWords(r?.weight)}; known are ${weights.join(', ')}`);
+      throw refused(what, [i, 'weight'], `is ${shown(r?.weight)}; known are ${weights.join(', ')}`);
   });
 }
 
@@ -319,7 +317,7 @@ const rolesOf = (c: Comparison | Span): readonly string[] =>
 
 function verdictOn(c: Check, evidence: Record<string, unknown>): CheckResult {
   if (typeof evidence !== 'object' || evidence === null)
-    throw refused(`the evidence for ${c.id}`, [], `is ${inWords(evidence)}; an object is due`);
+    throw refused(`the evidence for ${c.id}`, [], `is ${shown(evidence)}; an object is due`);
   if (c.kind === 'holds') due(c, evidence, 'boolean', ['holds']);
   else if (c.kind === 'any-of') dueResults(`the evidence for ${c.id}`, evidence.results as readonly CheckResult[]);
   else due(c, evidence, 'number', rolesOf(c));

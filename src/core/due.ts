@@ -1,15 +1,12 @@
-import { invalidInput, type Problem } from '../units/index.js';
+import { invalidInput, type Problem, shown } from '../units/index.js';
 
 /** What an argument has to be: what is wrong with a value, by the path to it. */
 export type Due = (value: unknown, path: readonly (string | number)[]) => readonly Problem[];
 
-const shown = (value: unknown): string =>
-  value === undefined
-    ? 'is missing'
-    : `is ${typeof value === 'string' ? `'${value.slice(0, 40)}'` : value === null ? 'null' : typeof value === 'object' ? 'an object' : String(value).slice(0, 40)}`;
+const said = (value: unknown): string => (value === undefined ? 'is missing' : `is ${shown(value)}`);
 
 const unless = (holds: boolean, value: unknown, path: readonly (string | number)[], due: string): readonly Problem[] =>
-  holds ? [] : [{ path: [...path], message: `${shown(value)}; ${due}` }];
+  holds ? [] : [{ path: [...path], message: `${said(value)}; ${due}` }];
 
 /** A number; the example says how it is made. */
 export const numberDue =

@@ -1,6 +1,6 @@
 import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
-import { type Installation, isRecord, type Line, lineConductors, roleProblem, shown } from '../installation/index.js';
-import { type Amperes, amperes, type Problem, type VoltAmperes } from '../units/index.js';
+import { type Installation, isRecord, type Line, lineConductors, roleProblem } from '../installation/index.js';
+import { type Amperes, amperes, type Problem, shown, type VoltAmperes } from '../units/index.js';
 import { demandPowerOfLine } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandLoad, type DemandPoint, demandCase } from './loads.js';
 import type { Applicability, DemandMethod, DemandOptions } from './method.js';
@@ -256,7 +256,7 @@ export function demandProblems(rules: DemandRules, options: DemandOptions): read
   };
   const { premises, governing, meteredMargin, assembly, readings, factors } = options;
   if (!['dwelling', 'small-shop', 'small-hotel', 'other'].includes(premises))
-    say(['premises'], `${String(premises)} is not known; known are dwelling, small-shop, small-hotel, other`);
+    say(['premises'], `${shown(premises)} is not known; known are dwelling, small-shop, small-hotel, other`);
   if (governing !== undefined && !known.includes(governing))
     say(['governing'], `${governing} is no method; there are ${known.join(', ')}`);
   if (meteredMargin !== undefined) say(['meteredMargin'], roleProblem('demandMargin', meteredMargin));

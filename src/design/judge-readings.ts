@@ -1,6 +1,6 @@
 import { type CheckResult, type Gap, judge, notDetermined, statement } from '../core/index.js';
 import { ringLineNeutral } from '../physics/index.js';
-import { invalidInput, ohms } from '../units/index.js';
+import { invalidInput, ohms, shown } from '../units/index.js';
 import type { PlannedReading } from './planned-reading.js';
 import type { TestSheet } from './test-sheet.js';
 
@@ -55,7 +55,12 @@ const yesOrNo = (r: PlannedReading): boolean =>
 /** A yes in the place of a number would count as 1, a number in the place of a yes as nothing at all. */
 function kindProblem(planned: PlannedReading | undefined, name: string, value: number | boolean) {
   if (planned === undefined || (typeof value === 'boolean') === yesOrNo(planned)) return [];
-  return [{ path: [name], message: yesOrNo(planned) ? `${value} is neither yes nor no` : `${value} is no number` }];
+  return [
+    {
+      path: [name],
+      message: yesOrNo(planned) ? `${shown(value)} is neither yes nor no` : `${shown(value)} is no number`,
+    },
+  ];
 }
 
 /** Whether the reading that may stand for this one was taken. */

@@ -8,10 +8,9 @@ import {
   isRecord,
   labels,
   refuseUnsound,
-  shown,
   withoutAssumed,
 } from '../installation/index.js';
-import type { Problem } from '../units/index.js';
+import { type Problem, shown } from '../units/index.js';
 import { circuitCase } from './circuit-case.js';
 import { each, type IntervalEnd, intervalsOf, type Look, type PermittedInterval, regions } from './regions.js';
 import { type Question, type Variation, variationOf } from './vary.js';

@@ -27,4 +27,4 @@ export { coresProblem, runProblems } from './run-problems.js';
 export * from './shapes.js';
 export * from './supply.js';
 export * from './tree.js';
-export { isRecord, roleProblem, shown, valueProblem, valueProblemId } from './values.js';
+export { isRecord, roleProblem, valueProblem, valueProblemId } from './values.js';

@@ -1,28 +1,38 @@
 import { own } from '../core/own.js';
-import { invalidInput, type Problem } from '../units/index.js';
+import { invalidInput, type Problem, shown } from '../units/index.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
 import { NOT_COVERED, problemAt, recordProblems, type Say, type Where } from './record-problems.js';
 import { runProblems } from './run-problems.js';
 import type { Supply } from './supply.js';
 import { type Board, type Installation, type Outlet, outletsBelow, type Run } from './tree.js';
-import { isRecord, shown } from './values.js';
+import { isRecord } from './values.js';
+
 /** Supplies that are refused by name, by what a document or an importer may say of them. */
-export const suppliesNotCovered: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+const suppliesNotCovered: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   operation: { island: 'operation as an island, without the network' },
   currentKind: { dc: 'supplies and circuits of direct current' },
 };
+
+/** Each thing of a supply that is not covered, in words. */
+export const notCoveredOf = (supply: object): readonly (readonly [key: string, what: string])[] =>
+  Object.entries(suppliesNotCovered).flatMap(([key, kinds]) => {
+    const said = own(supply as Readonly<Record<string, unknown>>, key);
+    const what = typeof said === 'string' ? own(kinds, said) : undefined;
+    return what === undefined ? [] : [[key, what] as const];
+  });
 
 function supplyProblems(supply: Supply, say: Say): undefined {
   recordProblems('supply', supply, say);
   if (!isRecord(supply)) return undefined;
   const { system, nominalVoltage, frequency } = supply;
   const refused = (key: string, what: string | undefined) => what && say([key], NOT_COVERED + what, 'not-covered');
-  for (const [key, kinds] of Object.entries(suppliesNotCovered)) refused(key, own(kinds, String(own(supply, key))));
+  for (const [key, what] of notCoveredOf(supply)) refused(key, what);
   if (isRecord(system) && system.value === 'IT') refused('system', 'IT systems');
-  if (nominalVoltage > 0 && nominalVoltage !== 230)
+  // anything else than a number is named already, and may refuse to be compared
+  if (typeof nominalVoltage === 'number' && nominalVoltage > 0 && nominalVoltage !== 230)
     refused('nominalVoltage', `a nominal voltage of ${nominalVoltage} V line to earth; public supplies have 230 V`);
-  if (frequency > 0 && frequency !== 50)
+  if (typeof frequency === 'number' && frequency > 0 && frequency !== 50)
     refused('frequency', `a frequency of ${frequency} Hz; public supplies have 50 Hz`);
   return undefined;
 }

@@ -1,9 +1,9 @@
 import { own } from '../core/own.js';
-import type { Problem, ProblemId } from '../units/index.js';
+import { type Problem, type ProblemId, shown } from '../units/index.js';
 import { labels } from './labels.js';
 import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
-import { isRecord, shown, valueProblem, valueProblemId } from './values.js';
+import { isRecord, valueProblem, valueProblemId } from './values.js';
 
 export type Where = readonly (string | number)[];
 type Shape = keyof typeof shapes;

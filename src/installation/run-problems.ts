@@ -1,5 +1,6 @@
 import { endsOf } from '../core/index.js';
 import { own } from '../core/own.js';
+import { shown } from '../units/index.js';
 import { cableOfSection } from './by-cable.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
@@ -7,7 +8,7 @@ import type { Line } from './load.js';
 import { hasResidual } from './marking.js';
 import { cleanly, NOT_COVERED, recordProblems, type Say, type Where } from './record-problems.js';
 import type { Outlet, Run } from './tree.js';
-import { isRecord, shown } from './values.js';
+import { isRecord } from './values.js';
 
 /** Runs in which nothing was wrong, for the lines that their supply has. */
 const soundRuns = /* @__PURE__ */ new WeakMap<object, readonly Line[]>();
@@ -62,7 +63,7 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
     lineProblems(outlet.lines, of, within, say);
     if (outlet.kind === 'load' && outlet.dwellings !== undefined && outlet.purpose !== 'dwellings')
       say(['dwellings'], 'belongs to a load whose purpose is dwellings');
-    if (outlet.kind === 'load' && outlet.powerFactor !== undefined && outlet.powerFactor < LEAST_POWER_FACTOR)
+    if (outlet.kind === 'load' && typeof outlet.powerFactor === 'number' && outlet.powerFactor < LEAST_POWER_FACTOR)
       say(
         ['powerFactor'],
         `is ${outlet.powerFactor}; a load takes active power: ${LEAST_POWER_FACTOR} and up`,
@@ -85,9 +86,10 @@ function outletProblems(outlet: Outlet, of: readonly Line[], within: readonly Li
 
 /** Loads that are tapped beyond the end of their run, where one of the two lengths is wrong, and routes without length. */
 function tapProblems({ stretches, feeds, ring }: Run, say: Say): void {
-  const ends = (Array.isArray(stretches) ? stretches : []).map(
-    (s: Stretch) => endsOf(s?.length) ?? ([0, Number.POSITIVE_INFINITY] as const),
-  );
+  const ends = (Array.isArray(stretches) ? stretches : []).map((s: Stretch) => {
+    const told = endsOf(s?.length);
+    return told?.every(Number.isFinite) ? told : ([0, Number.POSITIVE_INFINITY] as const);
+  });
   if (ends.length > 0 && ends.every(([, l]) => l === 0)) say(['stretches'], 'come to 0 m; a route has a length');
   const most = ends.reduce((sum, [, l]) => sum + l, 0);
   const least = ends.reduce((sum, [l]) => sum + l, 0);
@@ -139,7 +141,7 @@ function problemsWithin(run: Run, of: readonly Line[], say: Say): undefined {
     const group = (isRecord(stretch) ? stretch.group : undefined) as Group | undefined;
     const circuits = group?.circuits?.state === 'known' ? group.circuits.value : Number.POSITIVE_INFINITY;
     const light = group?.lightlyLoaded ?? 0;
-    if (light > circuits)
+    if (typeof light === 'number' && typeof circuits === 'number' && light > circuits)
       say(['stretches', i, 'group', 'lightlyLoaded'], `is ${light} in a group of ${circuits} circuits`);
   }
   for (const [j, o] of run.ring === true ? run.feeds.entries() : [])

@@ -1,18 +1,11 @@
 import { termOf } from '../core/index.js';
 import { own } from '../core/own.js';
 import { within } from '../core/vocabulary/index.js';
-import { type Bounds, formatIn, type ProblemId } from '../units/index.js';
+import { type Bounds, formatIn, type ProblemId, shown } from '../units/index.js';
 import { counts, labels, overcurrentTypes } from './labels.js';
 
 /** A size, in canonical units, beyond which a figure is a slip of the pen and no survey: it would overflow on the way. */
 const LARGEST = 1e9;
-
-/** A value as an inspector of the input would read it back. */
-export const shown = (value: unknown): string => {
-  if (typeof value === 'string') return `'${value.slice(0, 60)}'`;
-  if (Array.isArray(value)) return 'a list';
-  return typeof value === 'object' && value !== null ? 'an object' : String(value);
-};
 
 /** Whether it is an object with keys. */
 export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
@@ -53,7 +46,8 @@ function countProblem(
 /** Standard and type of an overcurrent device. */
 function kindProblem(value: unknown): string | undefined {
   if (!isRecord(value)) return `is ${shown(value)}; it must name a product standard`;
-  const types: readonly string[] | undefined = own(overcurrentTypes, String(value.standard));
+  const types: readonly string[] | undefined =
+    typeof value.standard === 'string' ? own(overcurrentTypes, value.standard) : undefined;
   if (!types) return `has the standard ${shown(value.standard)}; known are ${Object.keys(overcurrentTypes).join(', ')}`;
   if (types.length === 0)
     return value.type === undefined ? undefined : `has the type ${shown(value.type)}; ${value.standard} has no types`;

@@ -1,6 +1,6 @@
 import { termOf } from '../core/index.js';
 import { own } from '../core/own.js';
-import { parseQuantity } from '../units/index.js';
+import { parseQuantity, shown } from '../units/index.js';
 import { type CanonicalUnit, spellings } from '../units/spellings.js';
 import { formatNumber } from '../units/text.js';
 
@@ -225,7 +225,7 @@ export function quantityWords(
   const { slip, write } = meantQuantity(unit, input);
   const listed = [...new Set(spellings[unit].map((s) => s.text))].filter(Boolean);
   const words = termOf(name)?.words ?? name;
-  const said = typeof input === 'string' ? `'${input.slice(0, 60)}'` : String(input);
+  const said = shown(input);
   const due = `${words} is due, in ${listed.join(', ') || 'a plain number or %'}`;
   const messages: Readonly<Record<MeantQuantity['slip'], string>> = {
     'no-unit': `is ${said}, without a unit; write '${write}'`,

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { own } from '../core/own.js';
-import type { Problem, ProblemId } from '../units/index.js';
+import { type Problem, type ProblemId, shown } from '../units/index.js';
 import { nearChoice, quantityWords } from './near-miss.js';
 
 type Path = readonly (string | number)[];
@@ -22,11 +22,6 @@ export function valueAt(document: unknown, path: Path): unknown {
   return at;
 }
 
-const shown = (value: unknown): string => {
-  if (typeof value === 'string') return `'${value.slice(0, 60)}'`;
-  if (Array.isArray(value)) return 'a list';
-  return typeof value === 'object' && value !== null ? 'an object' : String(value);
-};
 const UNKNOWN_KEYS = 'has keys that are not known';
 const listed = (values: readonly unknown[]): string => values.map(String).join(', ');
 

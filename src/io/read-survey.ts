@@ -1,6 +1,5 @@
 import { stated, unknown } from '../core/index.js';
-import { own } from '../core/own.js';
-import { type ChargePoint, NOT_COVERED, type Run, suppliesNotCovered } from '../installation/index.js';
+import { type ChargePoint, NOT_COVERED, notCoveredOf, type Run } from '../installation/index.js';
 import { CUSTOMARY_MARGIN } from '../site/demand-options.js';
 import { type Survey, TO_BE_DESIGNED, type WantedPoint } from '../site/survey.js';
 import { surveyProblems } from '../site/survey-problems.js';
@@ -73,11 +72,9 @@ export function parseSurvey(text: string): Survey {
 
 /** What this library does not cover is refused by name, before anything else is said of the document. */
 function refuse(document: unknown): void {
-  const supply = (document as { supply?: Readonly<Record<string, unknown>> } | null)?.supply;
-  for (const [key, kinds] of Object.entries(suppliesNotCovered)) {
-    const what = own(kinds, String(supply?.[key]));
-    if (what) throw notCovered(what);
-  }
+  const supply = (document as { supply?: unknown } | null)?.supply;
+  if (typeof supply !== 'object' || supply === null) return;
+  for (const [, what] of notCoveredOf(supply)) throw notCovered(what);
 }
 
 /** A problem of one of many points at the entry that stands for them. */

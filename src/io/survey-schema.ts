@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
 import { counts, purposes } from '../installation/index.js';
 import { energyOfBattery } from '../site/energy-needed.js';
-import { type VehicleNeed, workLabels } from '../site/survey.js';
+import { mountings, premisesKinds, supplyChanges, type VehicleNeed, workLabels } from '../site/survey.js';
 import { ratio } from '../units/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
@@ -78,7 +78,7 @@ export const surveySchema = record('survey', {
       invented: may(z.boolean()),
       date: must(DATE),
       country: must(z.literal('GB')),
-      premises: must(z.enum(['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'])),
+      premises: must(z.enum(premisesKinds)),
       dwellings: may(count({ least: 1, most: counts.pieces.most })),
     }),
   ),
@@ -165,7 +165,7 @@ export const surveySchema = record('survey', {
   ),
   work: may(
     record('work', {
-      mounting: may(z.enum(['wall', 'post'])),
+      mounting: may(z.enum(mountings)),
       wallsToDrill: may(fact(COUNT)),
       newEnclosure: may(yes),
       electrode: may(z.boolean()),
@@ -177,7 +177,7 @@ export const surveySchema = record('survey', {
       limiterReaction: may(factField('excessTime')),
       limiterKeepsFuse: may(yes),
       limiterFallback: may(factField('chargeCurrent')),
-      supplyChange: may(z.enum(['larger-fuse', 'three-phase', 'own-service', 'sound-cut-out'])),
+      supplyChange: may(z.enum(supplyChanges)),
       travelMinutes: may(z.number().min(0).max(1440)),
       outletHeight: may(factField('length')),
       tenure: may(fact(z.enum(workLabels.tenure))),

@@ -1,4 +1,4 @@
-import { invalidInput } from '../units/index.js';
+import { invalidInput, shown } from '../units/index.js';
 
 const DAY = /^(\d{4})-(\d\d)-(\d\d)$/;
 const iso = (date: Date): string => date.toISOString().slice(0, 10);
@@ -8,7 +8,7 @@ function parts(day: string, path: string): readonly [year: number, month: number
   const found = typeof day === 'string' ? DAY.exec(day) : null;
   const [year, month, date] = found ? [Number(found[1]), Number(found[2]), Number(found[3])] : [0, 0, 0];
   if (!found || month < 1 || month > 12 || date < 1 || date > lastOf(year, month))
-    throw invalidInput('a date', [{ path: [path], message: `${String(day)} is no day, as 2026-11-25` }]);
+    throw invalidInput('a date', [{ path: [path], message: `${shown(day)} is no day, as 2026-11-25` }]);
   return [year, month, date];
 }
 

@@ -54,7 +54,7 @@ const result = (line: { readonly gives: Written } | { readonly blocked: readonly
   'gives' in line ? `${line.gives.symbol} = ${amount(line.gives)}` : w.sheet.notDetermined(gapsWords(line.blocked, w));
 
 /** A margin in percent as far as that says something; beyond it how many times the limit the value is. */
-function marginWords(margin: number, { sheet }: ReportWords): string {
+function margshown(margin: number, { sheet }: ReportWords): string {
   const times = 1 + Math.abs(margin);
   if (times > 10) return sheet.manyTimes;
   return times > 2 ? sheet.times(formatIn(times, '1', 2)) : sheet.percent(formatIn(margin * 100, '1', 2));
@@ -68,7 +68,7 @@ export function comparisonWords(r: CheckResult, w: ReportWords): string {
   if (r.value && r.limit && r.most) return with_(w.sheet.between(amount(r.value), amount(r.limit), amount(r.most)));
   if (r.value && r.limit) {
     const figures = w.sheet.against(amount(r.value), amount(r.limit));
-    return with_(r.margin === undefined ? figures : w.sheet.margin(figures, marginWords(r.margin, w)));
+    return with_(r.margin === undefined ? figures : w.sheet.margin(figures, margshown(r.margin, w)));
   }
   return because ?? alternativeWords(r, w);
 }

@@ -14,11 +14,19 @@ import {
   recordProblems,
   runProblems,
   type Say,
-  shown,
 } from '../installation/index.js';
-import type { Problem } from '../units/index.js';
+import { type Problem, type ProblemId, shown } from '../units/index.js';
 import { withAllWanted } from './installed.js';
-import { type Survey, type VehicleNeed, type WantedPoint, type WorkFacts, workLabels } from './survey.js';
+import {
+  mountings,
+  premisesKinds,
+  type Survey,
+  supplyChanges,
+  type VehicleNeed,
+  type WantedPoint,
+  type WorkFacts,
+  workLabels,
+} from './survey.js';
 
 /**
  * Boards one behind another: a plan looks at each with all before it. The board of each floor of a tower may hang on that of
@@ -64,17 +72,68 @@ function workProblems(work: WorkFacts, say: Say): undefined {
     else if (!(all as readonly unknown[]).includes(fact.value))
       say([key, 'value'], `is ${shown(fact.value)}; known are ${all.join(', ')}`, 'not-allowed');
   }
-  const { travelMinutes } = work;
-  if (travelMinutes !== undefined && !(travelMinutes >= 0 && travelMinutes <= 1440))
-    say(['travelMinutes'], `is ${shown(travelMinutes)}; it is a number of minutes from 0 to 1440`, 'out-of-range');
+}
+
+/** What a plain value has to be, in words, and the stable name of what it is not. */
+interface Plain {
+  readonly holds: (value: unknown) => boolean;
+  readonly due: string;
+  readonly id: ProblemId;
+  readonly optional?: true;
+}
+const oneOf = (all: readonly string[]): Plain => ({
+  holds: (v) => (all as readonly unknown[]).includes(v),
+  due: `known are ${all.join(', ')}`,
+  id: 'not-allowed',
+});
+const text: Plain = { holds: (v) => typeof v === 'string', due: 'it is text', id: 'wrong-kind' };
+const yesOrNo: Plain = { holds: (v) => typeof v === 'boolean', due: 'it is true or false', id: 'wrong-kind' };
+const between = (least: number, most: number, what: string): Plain => ({
+  holds: (v) => typeof v === 'number' && v >= least && v <= most,
+  due: `it is a number of ${what} from ${least} to ${most}`,
+  id: 'out-of-range',
+});
+const may = (plain: Plain): Plain => ({ ...plain, optional: true });
+
+const workValues: Readonly<Record<string, Plain>> = {
+  mounting: may(oneOf(mountings)),
+  electrode: may(yesOrNo),
+  replaceTails: may(yesOrNo),
+  supplyChange: may(oneOf(supplyChanges)),
+  travelMinutes: may(between(0, 1440, 'minutes')),
+  model: may(text),
+};
+const aboutValues: Readonly<Record<string, Plain>> = {
+  title: text,
+  reference: may(text),
+  invented: may(yesOrNo),
+  date: {
+    holds: (v) => typeof v === 'string' && /^\d{4}-\d\d-\d\d$/.test(v),
+    due: 'it is a day as yyyy-mm-dd',
+    id: 'not-a-day',
+  },
+  country: text,
+  premises: oneOf(premisesKinds),
+  dwellings: may(between(1, 10_000, 'dwellings')),
+};
+const codeValues: Readonly<Record<string, Plain>> = { id: text, edition: text };
+
+function plainProblems(values: Readonly<Record<string, Plain>>, record: object, say: Say): void {
+  for (const [key, { holds, due, id, optional }] of Object.entries(values)) {
+    const value = (record as Readonly<Record<string, unknown>>)[key];
+    if (value === undefined) {
+      if (!optional) say([key], 'is missing', 'missing');
+    } else if (!holds(value)) say([key], `is ${shown(value)}; ${due}`, id);
+  }
 }
 
 /** What the facts about a vehicle are. */
 const vehicleFacts = {
   energy: 'energyNeeded',
   onBoardCurrent: 'chargeCurrent',
+  onBoardPhases: 'chargerPhases',
   efficiency: 'chargeEfficiency',
-} as const satisfies { readonly [K in keyof VehicleNeed]?: string };
+} as const satisfies Readonly<Record<Exclude<keyof VehicleNeed, 'battery' | 'arrives' | 'leaves'>, string>>;
 const batteryFacts = { holds: 'batteryEnergy', onArrival: 'stateOfCharge', onDeparture: 'stateOfCharge' } as const;
 const clock = /^([01]\d|2[0-3]):[0-5]\d$/;
 
@@ -134,8 +193,10 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
   const names = new Names();
   const problems = installationProblems(installation, names, MOST_BEHIND).map(inInstallation);
   const say: Say = (path, message, id) => void problems.push(problemAt(path, message, id));
+  const plain = { about: aboutValues, code: codeValues, options: {}, work: workValues };
   for (const key of ['about', 'code', 'options', 'work'] as const)
     if (!isRecord(survey[key])) say([key], `is ${shown(survey[key])}; an object is due`, 'wrong-kind');
+    else plainProblems(plain[key], survey[key], (at, message, id) => say([key, ...at], message, id));
   if (isRecord(survey.options)) problems.push(...optionProblems(survey.options));
   if (isRecord(survey.work)) workProblems(survey.work, (at, message, id) => say(['work', ...at], message, id));
   if (!Array.isArray(wanted)) say(['wanted'], `is ${shown(wanted)}; a list is due`, 'wrong-kind');

@@ -39,7 +39,7 @@ export interface WantedPoint {
 
 /** Facts about the work that quantities and hours are taken from. */
 export interface WorkFacts {
-  readonly mounting?: 'wall' | 'post';
+  readonly mounting?: (typeof mountings)[number];
   /** Walls to drill for each point. */
   readonly wallsToDrill?: Fact<number>;
   /** Whether a new enclosure is needed, because the board has no way for the circuit. */
@@ -63,7 +63,7 @@ export interface WorkFacts {
   /** Current that each charge point still draws on a line when a load limiter that is offered has lost its sensor, A; not asked for when absent. */
   readonly limiterFallback?: Fact<Amperes>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
-  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service' | 'sound-cut-out';
+  readonly supplyChange?: (typeof supplyChanges)[number];
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
@@ -86,6 +86,12 @@ export interface WorkFacts {
   readonly model?: string;
 }
 
+/** What a charge point is fixed to. */
+export const mountings = ['wall', 'post'] as const;
+/** What the network operator may change. */
+export const supplyChanges = ['larger-fuse', 'three-phase', 'own-service', 'sound-cut-out'] as const;
+/** What the premises may be. */
+export const premisesKinds = ['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'] as const;
 /** What the labels among the facts about the work may be. */
 export const workLabels = {
   digging: ['hand', 'machine'],
@@ -115,7 +121,7 @@ export interface Survey {
     /** Country whose network rules apply, ISO 3166. */
     readonly country: string;
     /** Dwelling, small site, or flats. */
-    readonly premises: 'dwelling' | 'small-shop' | 'hotel' | 'workplace' | 'flats';
+    readonly premises: (typeof premisesKinds)[number];
     /** Number of dwellings on the supply, for flats. */
     readonly dwellings?: number;
   };

@@ -1,4 +1,4 @@
-import { CalculationError } from './error.js';
+import { CalculationError, shown } from './error.js';
 import type * as Q from './quantity.js';
 
 /**
@@ -19,7 +19,7 @@ export function quantity<const U extends string>(value: number, unit: U): Q.Quan
   if (!Number.isFinite(value))
     throw new CalculationError(
       'not-finite',
-      typeof value === 'number' ? `${value} ${unit} is not a quantity` : `the ${typeof value} '${value}' is no number`,
+      typeof value === 'number' ? `${value} ${unit} is not a quantity` : `${shown(value)} is no number`,
       { unit, value },
     );
   return value as Q.Quantity<U>;

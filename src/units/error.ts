@@ -167,6 +167,13 @@ export function invalidInput(what: string, problems: readonly Problem[]): Calcul
   });
 }
 
+/** A value as an inspector of the input would read it back; an object may refuse to be made a text. */
+export const shown = (value: unknown): string => {
+  if (typeof value === 'string') return `'${value.slice(0, 60)}'`;
+  if (Array.isArray(value)) return 'a list';
+  return typeof value === 'object' && value !== null ? 'an object' : String(value);
+};
+
 /**
  * A path as text, such as `boards[0].ways[2].length`.
  * @param path keys and indices from the root

@@ -12,6 +12,7 @@ export {
   type ProblemId,
   pathText,
   problemIds,
+  shown,
 } from './error.js';
 export * from './quantity.js';
 export * from './readers.js';

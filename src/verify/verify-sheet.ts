@@ -5,6 +5,7 @@ import { calculator as iec60364 } from '../codes/iec60364/contents.js';
 import { aspects } from '../codes/wiring-code.js';
 import { type Check, type CheckResult, judge, overall, type SheetDocument, type SheetLine } from '../core/index.js';
 import { same } from '../core/same.js';
+import { shown } from '../units/index.js';
 import { assumedBehindRules } from './assumed.js';
 import { type Definition, type Definitions, definitions, sortDefinitions } from './definitions.js';
 import { type ById, type Conclusion, FigureReader, type Line, type SheetProblem } from './figures.js';
@@ -160,7 +161,7 @@ class Reader extends FigureReader {
       case 'part':
         return this.part(line);
       default:
-        throw new Error(`there is no kind of line ${String((line as { kind: unknown }).kind)}`);
+        throw new Error(`there is no kind of line ${shown((line as { kind: unknown }).kind)}`);
     }
   }
 
@@ -270,7 +271,7 @@ class Reader extends FigureReader {
     const number = [...this.parts.keys()].length;
     const due = this.document.place ? `${this.document.place}.${number}` : `${number}`;
     if (place !== due || this.parts.has(place)) this.wrong(`the part stands at ${due}, not at ${place}`);
-    if (format !== 'sheet/1') this.wrong(`the format ${String(format)} is not known`);
+    if (format !== 'sheet/1') this.wrong(`the format ${shown(format)} is not known`);
     const part = new Reader(line.part, this.defined, this.problems, this.listed, this.listOf, this);
     this.parts.set(due, part);
     part.read();
@@ -321,7 +322,7 @@ export function verifySheet(
     const defined = allById(sortDefinitions(extra));
     const reader = new Reader(document, defined, problems, listed, listsOf(document, listed));
     if (document.format !== 'sheet/1')
-      problems.push({ place: '', line: 0, message: `the format ${String(document.format)} is not known` });
+      problems.push({ place: '', line: 0, message: `the format ${shown(document.format)} is not known` });
     if (document.place !== '') problems.push({ place: '', line: 0, message: 'a sheet begins at its own place' });
     told = reader.told;
     reader.read();

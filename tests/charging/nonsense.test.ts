@@ -11,6 +11,7 @@ const nonsense = fc.oneof(
   fc.constantFrom<unknown>([], {}, [null], [undefined], [1, 'x'], () => 1, Symbol.iterator, 10n, new Date(0)),
   fc.constantFrom<unknown>({ kind: 'nonsense' }, { points: null, nodes: null }, { points: [null], nodes: [null] }),
   fc.constantFrom<unknown>({ state: 'known' }, { fast: [null], slow: 3 }, { days: ['x'], periods: [null] }),
+  fc.constantFrom<unknown>({ toString: true }, [Object.create(null)], { id: { toString: 1 } }),
   fc.anything({ maxDepth: 2, maxKeys: 4 }),
 );
 const entries: Readonly<Record<string, Readonly<Record<string, unknown>>>> = { charging, networks, curves };

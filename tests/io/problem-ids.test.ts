@@ -87,6 +87,8 @@ function placesOf(value: Json, at: readonly (string | number)[] = []): (readonly
 const damage = fc.constantFrom<(Json | undefined)[]>(
   ...[undefined, null, true, 0, -1, 1e12, 0.5, '', 'PMX', '80 amp', '12,5 m', '7 kW', '32', [], {}, [1, 2, 3]],
   ...[{ known: 'PMX', by: 'a slip' }, { between: ['35 mm²', '16 mm²'] }, { between: [1] }, { unknown: 3 }, { odd: 1 }],
+  // what refuses to be made a text
+  ...[{ toString: true }, [{ toString: 1 }]],
 );
 
 function damaged(document: Json, place: readonly (string | number)[], by: Json | undefined): Json {

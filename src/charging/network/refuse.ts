@@ -1,5 +1,5 @@
 import { lineConductors } from '../../installation/index.js';
-import { invalidInput, type Problem } from '../../units/index.js';
+import { invalidInput, type Problem, shown } from '../../units/index.js';
 import type { ChargingNetwork, NetworkNode, NetworkPoint } from './network.js';
 import { LEAST_CURRENT } from './network.js';
 
@@ -24,9 +24,6 @@ export interface Inspection {
 export const isObject = (value: unknown): value is object =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-const inWords = (value: unknown): string =>
-  typeof value === 'string' ? `'${value}'` : typeof value === 'object' && value !== null ? 'an object' : String(value);
-
 /** An empty inspection. */
 export function inspection(): Inspection {
   const problems: Problem[] = [];
@@ -47,7 +44,7 @@ export function inspection(): Inspection {
     },
     label(value, path, labels, optional) {
       if (labels.includes(value as string) || (value === undefined && optional)) return true;
-      problems.push({ path, message: `must be one of ${labels.join(', ')}, not ${inWords(value)}` });
+      problems.push({ path, message: `must be one of ${labels.join(', ')}, not ${shown(value)}` });
       return false;
     },
     list(value, path) {

@@ -1,6 +1,6 @@
 import { type Attestations, type AttestedTables, attestedTables, missing, type Table } from '../../core/index.js';
 import { labels, type ReferenceMethod, type Run } from '../../installation/index.js';
-import { CalculationError, invalidInput, squareMillimetres } from '../../units/index.js';
+import { CalculationError, invalidInput, shown, squareMillimetres } from '../../units/index.js';
 import type { EditionDifferences } from '../edition-differences.js';
 import { broughtStanding, figuresEntered, figuresOf, notEnteredOf } from '../iec-family/brought-edition.js';
 import { ratingsFor } from '../iec-family/rated-currents.js';
@@ -124,7 +124,7 @@ export function bs7671(edition: string, brought: BroughtToCode = {}): WiringCode
     const known = editions.map((e) => e.edition);
     throw new CalculationError(
       'unknown-definition',
-      `BS 7671:${edition} is not entered; there is ${known.join(', ')}`,
+      `BS 7671:${typeof edition === 'string' ? edition : shown(edition)} is not entered; there is ${known.join(', ')}`,
       {
         kind: 'edition',
         id: edition,

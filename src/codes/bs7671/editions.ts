@@ -101,7 +101,7 @@ export function datesOf(edition: Edition): EditionDates {
  * ```
  */
 export function editionInForce(edition: Edition, date: string): 'in-force' | 'withdrawn' | 'not-yet' | 'unknown' {
-  if (!/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(date)) return 'unknown';
+  if (typeof date !== 'string' || !/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(date)) return 'unknown';
   const { published, withdrawn } = datesOf(edition);
   if (date < published) return 'not-yet';
   return withdrawn !== undefined && date >= withdrawn ? 'withdrawn' : 'in-force';
