@@ -1,19 +1,28 @@
 import * as z from 'zod';
+import { type Name, termOf } from '../core/index.js';
+import { own } from '../core/own.js';
 import {
   type Board,
+  type Cable,
   type ChargePoint,
   counts,
   dwellingsAtOnce,
   type Load,
   labels,
   type Outlet,
+  type OvercurrentDevice,
   type OvercurrentKind,
   overcurrentTypes,
+  type ResidualDevice,
   type Run,
+  type Field as ShapeField,
+  type Stretch,
+  type Supply,
+  shapes,
   standardWords,
 } from '../installation/index.js';
 import type { Bounds } from '../units/index.js';
-import { CHOICE, fact, factField, may, must, named, quantityField, record } from './field.js';
+import { CHOICE, type Field, fact, factField, may, must, named, quantityField, record } from './field.js';
 
 export const NAME = z
   .string()
@@ -50,138 +59,86 @@ const OVERCURRENT = named(
   ]),
 ) as unknown as z.ZodType<OvercurrentKind>;
 
-const device = named(
-  'device',
-  record('device', {
-    kind: must(fact(OVERCURRENT)),
-    rating: must(factField('deviceRating')),
-    breakingCapacity: may(factField('breakingCapacity')),
-    conditionalRating: may(factField('breakingCapacity')),
-    energyClass: may(fact(oneOf(labels.energyClass))),
-    groupingFactor: may(fact(count(counts.groupingFactor))),
-  }),
-);
+/** Records that the JSON Schema says once. */
+const NAMED: readonly string[] = ['device', 'residual', 'cable', 'stretch', 'dwellingGroup'];
+/** Fields that a document does not say, or not everywhere. */
+const NOT_READ: readonly string[] = ['cable.sizeName', 'residual.serves'];
+/** How many a list may hold. */
+const MOST: Readonly<Record<string, number>> = {
+  residual: 10,
+  beside: 9,
+  stretches: 100,
+  controls: 200,
+  bonding: 20,
+};
+
+type Shape = keyof typeof shapes;
+type Fields = Readonly<Record<string, Field<unknown>>>;
+
+const recordOf = <T>(of: string, fields: Fields): z.ZodType<T> => record(of, fields) as unknown as z.ZodType<T>;
+
+const shaped = new Map<string, z.ZodType>();
+/** The record of a shape, made once. */
+function shapeOf<T>(shape: Shape): z.ZodType<T> {
+  const made = shaped.get(shape) ?? recordOf<T>(shape, fieldsOf(shape));
+  shaped.set(shape, made);
+  return (NAMED.includes(shape) ? named(shape, made) : made) as z.ZodType<T>;
+}
+
+function schemaOf(what: string, text: z.ZodType): z.ZodType {
+  if (own(labels, what)) return oneOf<string | number>(labels[what as keyof typeof labels]);
+  if (own(counts, what)) return count(counts[what as keyof typeof counts]);
+  if (own(shapes, what)) return shapeOf(what as Shape);
+  if (what === 'overcurrentKind') return OVERCURRENT;
+  return what === 'yes' ? z.boolean() : text;
+}
+
+function readBy(key: string, how: string, what: string): z.ZodType | Omit<Field<unknown>, 'required'> {
+  const isFact = how.startsWith('fact');
+  if (termOf(what)) return isFact ? factField(what as Name) : quantityField(what as Name);
+  if (isFact) return what === 'yes' ? yes : fact(schemaOf(what, TEXT));
+  // a list of texts is one of names
+  if (how.startsWith('list')) return z.array(schemaOf(what, NAME)).max(MOST[key] as number);
+  return schemaOf(what, key === 'id' ? NAME : TEXT.min(1));
+}
+
+/** The fields of a record of the installation as a document has them: those of its shape, but for some. */
+export const fieldsOf = (shape: Shape, ...but: readonly string[]): Fields =>
+  Object.fromEntries(
+    Object.entries<ShapeField>(shapes[shape]).flatMap(([key, [how, what]]) => {
+      if (but.includes(key) || NOT_READ.includes(`${shape}.${key}`)) return [];
+      const field = readBy(key, how, what);
+      return [[key, how.endsWith('?') ? may(field) : must(field)]];
+    }),
+  );
+
 /** A device whose rating is still to be designed. */
 export const deviceToDesign = named(
   'deviceToDesign',
-  record('device', {
-    kind: must(fact(OVERCURRENT)),
-    breakingCapacity: may(factField('breakingCapacity')),
-    conditionalRating: may(factField('breakingCapacity')),
-    energyClass: may(fact(oneOf(labels.energyClass))),
-    groupingFactor: may(fact(count(counts.groupingFactor))),
-  }),
+  recordOf<Omit<OvercurrentDevice, 'rating'>>('device', fieldsOf('device', 'rating')),
 );
-
-const POSITION = oneOf(labels.position);
-const residualShape = {
-  position: must(POSITION),
-  type: must(fact(oneOf(labels.residualType))),
-  rating: must(factField('residualOperatingCurrent')),
-  ratedCurrent: may(factField('deviceRating')),
-  overloadDeclared: may(yes),
-  delay: may(fact(oneOf(labels.delay))),
-  delayTime: may(factField('disconnectionTime')),
-  opensAllLive: may(yes),
-  bidirectional: may(yes),
-  pointsServed: may(count(counts.pointsServed)),
-};
-export const residual = named('residual', record('residual', residualShape));
+export const residual = shapeOf<ResidualDevice>('residual');
 const boardResidual = named(
   'boardResidual',
-  record('residual', { ...residualShape, serves: may(z.array(NAME).max(100)) }),
+  recordOf('residual', { ...fieldsOf('residual'), serves: may(z.array(NAME).max(100)) }),
 );
-
-const cableShape = {
-  construction: must(oneOf(labels.construction)),
-  material: must(oneOf(labels.material)),
-  insulation: must(oneOf(labels.insulation)),
-  cores: must(oneOf(labels.coresOfCable)),
-  parallel: may(count(counts.parallel)),
-  loadedCores: may(fact(count(counts.coresLoaded))),
-  protective: must(oneOf(labels.protective)),
-  protectiveArea: may(factField('protectiveArea')),
-  protectiveImpedance: may(factField('resistancePerMetre20')),
-  protectiveMaterial: may(oneOf(labels.protectiveMaterial)),
-};
-const cable = named('cable', record('cable', { ...cableShape, area: must(factField('conductorArea')) }));
 /** One with a size lies there already, and is kept. */
 export const cableToDesign = named(
   'cableToDesign',
-  record('cable', { ...cableShape, area: may(factField('conductorArea')) }),
-);
-
-const METHOD = oneOf(labels.method);
-export const stretch = named(
-  'stretch',
-  record('stretch', {
-    name: must(TEXT.min(1)),
-    length: must(factField('length')),
-    method: must(fact(METHOD)),
-    ambient: must(factField('ambientTemperature')),
-    cable: may(cable),
-    existing: may(z.boolean()),
-    jointAccessible: may(yes),
-    group: may(
-      record('group', {
-        arrangement: must(oneOf(labels.arrangement)),
-        circuits: must(fact(count(counts.circuits))),
-        spacing: may(quantityField('length')),
-        lightlyLoaded: may(count(counts.lightlyLoaded)),
-        unequal: may(yes),
-        tray: may(
-          record('tray', {
-            support: must(oneOf(labels.support)),
-            trays: must(oneOf(labels.trays)),
-            spaced: must(z.boolean()),
-          }),
-        ),
-        overloads: may(oneOf(labels.overloads)),
-      }),
-    ),
-    insulated: may(factField('insulatedLength')),
-    drum: may(oneOf(labels.drum)),
-    formation: may(oneOf(labels.formation)),
-    soilResistivity: may(factField('soilResistivity')),
-    depth: may(factField('depth')),
-    concealedShallow: may(yes),
-    metalParts: may(yes),
-    containment: may(oneOf(labels.containment)),
-    outdoors: may(z.boolean()),
+  recordOf<Omit<Cable, 'area'> & Partial<Cable>>('cable', {
+    ...fieldsOf('cable'),
+    area: may(factField('conductorArea')),
   }),
 );
+export const stretch = shapeOf<Stretch>('stretch');
 
-const PURPOSE = oneOf(labels.purpose);
-const dwellings = named(
-  'dwellingGroup',
-  record('dwellingGroup', {
-    count: must(count(counts.dwellingCount)),
-    each: must(factField('connectedCurrent')),
-    heating: must(fact(oneOf(labels.heating))),
-    electricWater: may(yes),
-    phases: may(fact(oneOf(labels.phaseCount))),
-  }),
-);
 const loadRecord = named(
   'load',
-  record('load', {
+  recordOf<Omit<Load, 'current'> & Partial<Load>>('load', {
     kind: must(z.literal('load')),
-    id: must(NAME),
-    purpose: must(PURPOSE),
+    ...fieldsOf('load'),
     current: may(factField('connectedCurrent')),
     lines: must(LINES),
-    withSocket: may(z.boolean()),
-    accessories: may(fact(oneOf(labels.accessories))),
-    plugged: may(yes),
-    socketRating: may(factField('deviceRating')),
-    residualType: may(fact(oneOf(labels.residualType))),
-    powerFactor: may(quantityField('powerFactor')),
-    startCurrent: may(factField('startCurrent')),
-    workingShare: may(factField('workingShare')),
-    holds: may(oneOf(labels.holds)),
-    at: may(quantityField('length')),
-    standardCircuit: may(z.boolean()),
-    dwellings: may(dwellings),
   }),
 );
 /** Dwellings take what all of them take at once; every other load says its current. */
@@ -198,41 +155,17 @@ const load = loadRecord.transform(({ current, ...read }, ctx) => {
   return z.NEVER;
 });
 
-const electrode = record('electrode', {
-  resistance: must(factField('electrodeResistance')),
-  soilResistivity: may(factField('earthResistivity')),
-  separation: may(factField('length')),
-});
-
-export const pointShape = {
-  setting: must(factField('chargeCurrent')),
-  minimum: may(quantityField('chargeCurrent')),
-  outdoors: must(yes),
-  mode: must(oneOf(labels.mode)),
-  socket: may(fact(oneOf(labels.socket))),
-  socketRating: may(factField('deviceRating')),
-  directCurrentDetection: may(yes),
-  residual: may(residual),
-  noResidual: may(yes),
-  openPenDevice: may(fact(oneOf(labels.openPenDevice))),
-  earthing: may(oneOf(labels.earthing)),
-  electrode: may(electrode),
-  feedSeparated: may(yes),
-  vehiclesSeparated: may(fact(COUNT)),
-  bidirectional: may(z.boolean()),
-  standingLeakage: may(factField('chargeCurrent')),
-  power: may(quantityField('chargePower')),
-  directPower: may(factField('directOutputPower')),
-  efficiency: may(factField('rectifierEfficiency')),
-  powerFactor: may(factField('powerFactor')),
-};
+/** A charge point that is wanted, which has its name and lines from what is said around it. */
+export const wantedPoint = recordOf<Omit<ChargePoint, 'kind' | 'id' | 'lines'>>(
+  'chargePoint',
+  fieldsOf('chargePoint', 'id'),
+);
 const chargePoint = named(
   'chargePoint',
-  record('chargePoint', {
+  recordOf<ChargePoint>('chargePoint', {
     kind: must(z.literal('charge-point')),
-    id: must(NAME),
+    ...fieldsOf('chargePoint'),
     lines: must(LINES),
-    ...pointShape,
   }),
 );
 
@@ -251,82 +184,34 @@ const unsurveyed: Pick<Run, 'cable' | 'stretches'> = {
   },
   stretches: [{ name: 'not surveyed', length: notSurveyed, method: notSurveyed, ambient: notSurveyed }],
 };
-const runSchema = record('run', {
-  id: must(NAME),
-  lines: must(LINES),
-  device: must(device),
-  residual: may(z.array(residual).max(10)),
-  noResidual: may(yes),
-  ring: may(z.boolean()),
-  beside: may(
-    z
-      .array(
-        record('wayBeside', {
-          id: must(NAME),
-          device: must(device),
-          stretches: must(z.array(stretch).max(100)),
-        }),
-      )
-      .max(9),
-  ),
-  existing: may(z.boolean()),
-  outOfUse: may(yes),
-  fromTails: may(yes),
-  bathOrShower: may(yes),
-  thirdHarmonic: may(factField('thirdHarmonic')),
-  cable: may(cable),
-  stretches: may(z.array(stretch).max(100)),
-  terminalTemperature: may(factField('terminalTemperature')),
-  pointsShare: may(TEXT.min(1)),
-  feeds: must(z.array(outlet).max(200)),
-}).transform((read, ctx) => {
-  const { existing, feeds } = read;
-  const mayLeaveOut = existing === true && feeds.every((o) => o.kind === 'load');
-  for (const key of ['cable', 'stretches'] as const)
-    if (read[key] === undefined && !mayLeaveOut)
-      ctx.addIssue({
-        code: 'custom',
-        path: [key],
-        message: 'is missing; only an existing circuit that feeds nothing but loads may leave it out',
-        params: { id: 'missing' },
-      });
-  return { ...unsurveyed, ...read };
-});
-const run = named('run', runSchema as unknown as z.ZodType<Run>);
-const boardShape = {
+const run = named(
+  'run',
+  recordOf<Omit<Run, 'cable' | 'stretches'> & Partial<Run>>('run', {
+    ...fieldsOf('run'),
+    lines: must(LINES),
+    cable: may(shapeOf('cable')),
+    stretches: may(z.array(stretch).max(100)),
+    feeds: must(z.array(outlet).max(200)),
+  }).transform((read, ctx) => {
+    const { existing, feeds } = read;
+    const mayLeaveOut = existing === true && feeds.every((o) => o.kind === 'load');
+    for (const key of ['cable', 'stretches'] as const)
+      if (read[key] === undefined && !mayLeaveOut)
+        ctx.addIssue({
+          code: 'custom',
+          path: [key],
+          message: 'is missing; only an existing circuit that feeds nothing but loads may leave it out',
+          params: { id: 'missing' },
+        });
+    return { ...unsurveyed, ...read };
+  }),
+) as z.ZodType<Run>;
+export const board = recordOf<Board>('board', {
   kind: must(z.literal('board')),
-  at: may(quantityField('length')),
-  id: must(NAME),
-  mainSwitch: may(
-    record('mainSwitch', {
-      rating: must(factField('deviceRating')),
-      overloadDeclared: may(yes),
-      fuseAhead: may(factField('deviceRating')),
-    }),
-  ),
-  conditionalRating: may(factField('breakingCapacity')),
-  rating: may(factField('deviceRating')),
+  ...fieldsOf('board'),
   residual: may(z.array(boardResidual).max(20)),
-  noResidual: may(yes),
-  control: may(
-    record('control', {
-      name: must(TEXT.min(1)),
-      limit: must(factField('controlLimit')),
-      controls: must(z.array(NAME).max(200)),
-      reaction: may(factField('excessTime')),
-      keepsFuse: may(yes),
-      fallback: may(factField('chargeCurrent')),
-    }),
-  ),
-  spareWays: may(fact(COUNT)),
-  surgeProtection: may(yes),
-  detached: may(yes),
-  extraneousParts: may(yes),
-  bonding: may(factField('bondingArea')),
-  complete: may(yes),
   runs: must(z.array(run).max(200)),
-};
-export const board = record('board', boardShape) as unknown as z.ZodType<Board>;
+});
 // dispatch on `kind`, so that the problems are those of the kind that was meant
 const anOutlet = z.unknown().transform((input, ctx): Outlet => {
   const kind = (input as { kind?: unknown } | null)?.kind;
@@ -344,63 +229,9 @@ export const outletKinds: readonly z.ZodType[] = [
 ];
 export const outletSchema = anOutlet;
 
-const transformer = record('transformer', {
-  rating: must(factField('transformerRating')),
-  voltage: must(factField('transformerVoltage')),
-  impedanceVoltage: must(factField('transformerImpedanceVoltage')),
-  loss: must(factField('transformerLoss')),
-  gridFaultPower: must(factField('gridFaultPower')),
-  owner: must(oneOf(labels.transformerOwner)),
-  parallel: may(count(counts.parallel)),
-  beside: may(
-    z
-      .array(
-        record('besideTransformer', {
-          rating: must(factField('transformerRating')),
-          impedanceVoltage: must(factField('transformerImpedanceVoltage')),
-          loss: must(factField('transformerLoss')),
-        }),
-      )
-      .max(9),
-  ),
-  harmonicLossFactor: may(factField('harmonicLossFactor')),
-  atOrigin: may(yes),
-  cable: may(
-    record('transformerCable', {
-      material: must(oneOf(labels.material)),
-      length: must(factField('length')),
-      area: must(factField('conductorArea')),
-      protectiveArea: must(factField('protectiveArea')),
-      parallel: may(count(counts.parallel)),
-    }),
-  ),
-});
-
-export const supply = record('supply', {
+export const supply = recordOf<Supply & { readonly operation?: string; readonly currentKind?: string }>('supply', {
   operation: may(z.enum(['grid', 'island'])),
   currentKind: may(z.enum(['ac', 'dc'])),
-  system: must(fact(oneOf(labels.system))),
-  phases: must(fact(oneOf(labels.phaseCount))),
-  nominalVoltage: must(quantityField('nominalVoltage')),
-  frequency: must(quantityField('frequency')),
-  externalImpedance: must(factField('externalImpedance')),
-  externalImpedanceConfirmed: may(yes),
-  separateEarthConfirmed: may(yes),
-  prospectiveCurrent: must(factField('prospectiveCurrent')),
-  cutOut: must(device),
-  cutOutSound: may(yes),
-  looped: must(yes),
-  metered: may(yes),
-  tails: may(factField('tailsArea')),
-  tailsFaultProtected: may(yes),
-  earthingConductor: may(factField('earthingConductorArea')),
-  earthingConductorLaid: may(fact(oneOf(labels.earthingConductorLaid))),
-  supplyNeutral: may(factField('supplyNeutralArea')),
-  noExtraneousParts: may(yes),
-  bonding: may(z.array(record('bonded', { what: must(TEXT.min(1)), area: must(factField('bondingArea')) })).max(20)),
-  electrode: may(electrode),
+  ...fieldsOf('supply'),
   meterPoint: may(fact(z.string().max(40))),
-  specialLocation: may(oneOf(labels.specialLocation)),
-  transformer: may(transformer),
-  meteredDemand: may(record('meteredDemand', { current: must(factField('demand')), about: must(TEXT.min(1)) })),
 });

@@ -13,11 +13,11 @@ import {
   deviceToDesign,
   LINES,
   NAME,
-  pointShape,
   residual,
   stretch,
   supply,
   TEXT,
+  wantedPoint,
   yes,
 } from './installation-schema.js';
 
@@ -57,7 +57,7 @@ const wanted = record('wanted', {
   inTurn: may(z.boolean()),
   from: must(NAME),
   lines: must(LINES),
-  point: must(record('chargePoint', pointShape)),
+  point: must(wantedPoint),
   device: must(deviceToDesign),
   residual: may(z.array(residual).max(10)),
   bathOrShower: may(yes),

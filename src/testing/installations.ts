@@ -32,11 +32,18 @@ import { arbitraryFact, type FactChoices } from './quantities.js';
 
 const pick = <const T>(...of: readonly T[]) => fc.constantFrom(...of);
 const double = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-/** Each of these keys is there or not; the others always are. */
-const some = <T, K extends keyof T>(parts: { [P in keyof T]-?: fc.Arbitrary<T[P]> }, sometimes: readonly K[]) =>
-  fc.record(parts, {
-    requiredKeys: (Object.keys(parts) as (keyof T)[]).filter((k) => !sometimes.includes(k as K)),
+/** A part that is there or not. */
+class Maybe {
+  constructor(readonly part: fc.Arbitrary<unknown>) {}
+}
+const maybe = (part: fc.Arbitrary<unknown>) => new Maybe(part);
+/** A record of these parts. */
+function some<T>(parts: Readonly<Record<string, fc.Arbitrary<unknown> | Maybe>>): fc.Arbitrary<T> {
+  const each = Object.entries(parts);
+  return fc.record(Object.fromEntries(each.map(([key, p]) => [key, p instanceof Maybe ? p.part : p])), {
+    requiredKeys: each.flatMap(([key, p]) => (p instanceof Maybe ? [] : [key])),
   }) as unknown as fc.Arbitrary<T>;
+}
 
 const kinds: readonly OvercurrentKind[] = [
   { standard: 'EN 60898', type: 'B' },
@@ -53,38 +60,34 @@ const kinds: readonly OvercurrentKind[] = [
 
 /** Overcurrent devices of the kinds that are met in the field. */
 function arbitraryDevice(choices: FactChoices = {}): fc.Arbitrary<OvercurrentDevice> {
-  return some<OvercurrentDevice, 'breakingCapacity' | 'conditionalRating' | 'energyClass' | 'groupingFactor'>(
-    {
-      kind: arbitraryFact(pick(...kinds), choices),
-      rating: arbitraryFact(pick(6, 16, 20, 32, 40, 50, 63, 100).map(amperes), choices),
-      breakingCapacity: arbitraryFact(pick(1500, 3000, 6000, 10_000).map(amperes), choices),
-      conditionalRating: arbitraryFact(pick(10_000, 16_000).map(amperes), choices),
-      energyClass: arbitraryFact(pick('1', '2', '3'), choices).map(
+  return some<OvercurrentDevice>({
+    kind: arbitraryFact(pick(...kinds), choices),
+    rating: arbitraryFact(pick(6, 16, 20, 32, 40, 50, 63, 100).map(amperes), choices),
+    breakingCapacity: maybe(arbitraryFact(pick(1500, 3000, 6000, 10_000).map(amperes), choices)),
+    conditionalRating: maybe(arbitraryFact(pick(10_000, 16_000).map(amperes), choices)),
+    energyClass: maybe(
+      arbitraryFact(pick('1', '2', '3'), choices).map(
         (f) => (f.state === 'known' ? { ...f, value: Number(f.value) } : f) as Fact<1 | 2 | 3>,
       ),
-      groupingFactor: arbitraryFact(fc.oneof(fc.constant(1), double(0.6, 1)), choices),
-    },
-    ['breakingCapacity', 'conditionalRating', 'energyClass', 'groupingFactor'],
-  );
+    ),
+    groupingFactor: maybe(arbitraryFact(fc.oneof(fc.constant(1), double(0.6, 1)), choices)),
+  });
 }
 
 /** Residual current devices. */
 function arbitraryResidual(choices: FactChoices = {}): fc.Arbitrary<ResidualDevice> {
-  return some<ResidualDevice, Exclude<keyof ResidualDevice, 'position' | 'type' | 'rating'>>(
-    {
-      position: pick('origin-of-installation', 'origin-of-circuit', 'along-circuit', 'inside-equipment'),
-      type: arbitraryFact(pick('AC', 'A', 'F', 'B'), choices),
-      rating: arbitraryFact(pick(30, 100, 300).map(milliamperes), choices),
-      ratedCurrent: arbitraryFact(pick(40, 63, 80, 100).map(amperes), choices),
-      overloadDeclared: arbitraryFact(fc.boolean(), choices),
-      delay: arbitraryFact(pick('general', 'selective'), choices),
-      delayTime: arbitraryFact(pick(0, 0.06, 0.3).map(seconds), choices),
-      opensAllLive: arbitraryFact(fc.boolean(), choices),
-      bidirectional: arbitraryFact(fc.boolean(), choices),
-      pointsServed: pick(1, 2),
-    },
-    ['ratedCurrent', 'overloadDeclared', 'delay', 'delayTime', 'opensAllLive', 'bidirectional', 'pointsServed'],
-  );
+  return some<ResidualDevice>({
+    position: pick('origin-of-installation', 'origin-of-circuit', 'along-circuit', 'inside-equipment'),
+    type: arbitraryFact(pick('AC', 'A', 'F', 'B'), choices),
+    rating: arbitraryFact(pick(30, 100, 300).map(milliamperes), choices),
+    ratedCurrent: maybe(arbitraryFact(pick(40, 63, 80, 100).map(amperes), choices)),
+    overloadDeclared: maybe(arbitraryFact(fc.boolean(), choices)),
+    delay: maybe(arbitraryFact(pick('general', 'selective'), choices)),
+    delayTime: maybe(arbitraryFact(pick(0, 0.06, 0.3).map(seconds), choices)),
+    opensAllLive: maybe(arbitraryFact(fc.boolean(), choices)),
+    bidirectional: maybe(arbitraryFact(fc.boolean(), choices)),
+    pointsServed: maybe(pick(1, 2)),
+  });
 }
 
 /** Constructions of cable with the insulations, cores and protective conductors that go with them. */
@@ -125,87 +128,71 @@ function arbitraryCable(three: boolean, choices: FactChoices = {}): fc.Arbitrary
 type OneCable = Omit<Stretch, 'cable' | 'existing' | 'jointAccessible'>;
 /** Stretches of a route, in air or in the ground. */
 function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
-  const group = some<NonNullable<Stretch['group']>, 'unequal' | 'overloads' | 'lightlyLoaded' | 'tray'>(
-    {
-      arrangement: pick(
-        'bunched',
-        'single-layer-wall',
-        'single-layer-tray',
-        'single-layer-ceiling',
-        'direct-in-ground',
-        'ducts-in-ground',
-      ),
-      circuits: arbitraryFact(pick(1, 2, 3, 6), choices),
-      unequal: arbitraryFact(fc.boolean(), choices),
-      overloads: pick('simultaneous', 'not-simultaneous'),
-      lightlyLoaded: pick(0, 1),
-      tray: fc.record({
+  const group = some<NonNullable<Stretch['group']>>({
+    arrangement: pick(
+      'bunched',
+      'single-layer-wall',
+      'single-layer-tray',
+      'single-layer-ceiling',
+      'direct-in-ground',
+      'ducts-in-ground',
+    ),
+    circuits: arbitraryFact(pick(1, 2, 3, 6), choices),
+    unequal: maybe(arbitraryFact(fc.boolean(), choices)),
+    overloads: maybe(pick('simultaneous', 'not-simultaneous')),
+    lightlyLoaded: maybe(pick(0, 1)),
+    tray: maybe(
+      fc.record({
         support: pick('perforated tray', 'vertical perforated tray', 'ladder, cleats'),
         trays: pick(1, 2),
         spaced: fc.boolean(),
       }),
-    } as never,
-    ['unequal', 'overloads', 'lightlyLoaded', 'tray'],
-  );
-  return some<OneCable, Exclude<keyof OneCable, 'name' | 'length' | 'method' | 'ambient'>>(
-    {
-      name: pick('loft', 'wall', 'garden', 'cupboard'),
-      length: arbitraryFact(double(0.5, 80).map(metres), choices),
-      method: arbitraryFact(pick('A', 'B', 'C', 'C', 'D', 'E', 'F', '100', '101', '102', '103'), choices),
-      ambient: arbitraryFact(pick(10, 20, 25, 30, 35, 45, 55).map(celsius), choices),
-      group,
-      insulated: arbitraryFact(pick(0, 0.05, 0.3, 2).map(metres), choices),
-      drum: pick('none', 'radial, ventilated', 'ventilated cylindrical, 2 layers'),
-      formation: pick('flat-touching', 'trefoil'),
-      soilResistivity: arbitraryFact(pick(0.7, 1, 2.5).map(kelvinMetresPerWatt), choices),
-      depth: arbitraryFact(pick(0.02, 0.07, 0.5, 0.7, 1).map(metres), choices),
-      concealedShallow: arbitraryFact(fc.boolean(), choices),
-      metalParts: arbitraryFact(fc.boolean(), choices),
-      containment: pick('clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'free'),
-      outdoors: fc.boolean(),
-    },
-    [
-      'group',
-      'insulated',
-      'drum',
-      'formation',
-      'soilResistivity',
-      'depth',
-      'concealedShallow',
-      'metalParts',
-      'containment',
-      'outdoors',
-    ],
-  );
+    ),
+  });
+  return some<OneCable>({
+    name: pick('loft', 'wall', 'garden', 'cupboard'),
+    length: arbitraryFact(double(0.5, 80).map(metres), choices),
+    method: arbitraryFact(pick('A', 'B', 'C', 'C', 'D', 'E', 'F', '100', '101', '102', '103'), choices),
+    ambient: arbitraryFact(pick(10, 20, 25, 30, 35, 45, 55).map(celsius), choices),
+    group: maybe(group),
+    insulated: maybe(arbitraryFact(pick(0, 0.05, 0.3, 2).map(metres), choices)),
+    drum: maybe(pick('none', 'radial, ventilated', 'ventilated cylindrical, 2 layers')),
+    formation: maybe(pick('flat-touching', 'trefoil')),
+    soilResistivity: maybe(arbitraryFact(pick(0.7, 1, 2.5).map(kelvinMetresPerWatt), choices)),
+    depth: maybe(arbitraryFact(pick(0.02, 0.07, 0.5, 0.7, 1).map(metres), choices)),
+    concealedShallow: maybe(arbitraryFact(fc.boolean(), choices)),
+    metalParts: maybe(arbitraryFact(fc.boolean(), choices)),
+    containment: maybe(pick('clipped', 'conduit', 'trunking', 'tray', 'duct', 'buried', 'free')),
+    outdoors: maybe(fc.boolean()),
+  });
 }
 
 const linesOf = (three: boolean): readonly Line[] => (three ? lineConductors : [lineConductors[0]]);
 
 /** Charge points. */
 function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arbitrary<ChargePoint> {
-  const electrode = some<NonNullable<ChargePoint['electrode']>, 'separation' | 'soilResistivity'>(
-    {
-      resistance: arbitraryFact(double(1, 300).map(ohms), choices),
-      separation: arbitraryFact(double(0.5, 20).map(metres), choices),
-    } as never,
-    ['separation'],
-  );
-  return some<ChargePoint, Exclude<keyof ChargePoint, 'kind' | 'id' | 'lines' | 'setting' | 'outdoors' | 'mode'>>(
-    {
-      kind: pick('charge-point'),
-      id: pick('point'),
-      lines: pick(linesOf(three)),
-      setting: arbitraryFact(pick(10, 16, 20, 32).map(amperes), choices),
-      outdoors: arbitraryFact(fc.boolean(), choices),
-      mode: pick(3),
-      minimum: pick(6).map(amperes),
-      directCurrentDetection: arbitraryFact(fc.boolean(), choices),
-      residual: arbitraryResidual(choices).map((r) => ({ ...r, position: 'inside-equipment' as const })),
-      openPenDevice: arbitraryFact(
+  const electrode = some<NonNullable<ChargePoint['electrode']>>({
+    resistance: arbitraryFact(double(1, 300).map(ohms), choices),
+    separation: maybe(arbitraryFact(double(0.5, 20).map(metres), choices)),
+  });
+  return some<ChargePoint>({
+    kind: pick('charge-point'),
+    id: pick('point'),
+    lines: pick(linesOf(three)),
+    setting: arbitraryFact(pick(10, 16, 20, 32).map(amperes), choices),
+    outdoors: arbitraryFact(fc.boolean(), choices),
+    mode: pick(3),
+    minimum: maybe(pick(6).map(amperes)),
+    directCurrentDetection: maybe(arbitraryFact(fc.boolean(), choices)),
+    residual: maybe(arbitraryResidual(choices).map((r) => ({ ...r, position: 'inside-equipment' as const }))),
+    openPenDevice: maybe(
+      arbitraryFact(
         pick('none', 'open-pen-detection-touch-voltage', 'open-pen-detection-window', 'open-pen-detection-other'),
         choices,
       ),
-      earthing: pick(
+    ),
+    earthing: maybe(
+      pick(
         'balanced-three-phase',
         'low-electrode',
         'open-pen-detection-touch-voltage',
@@ -215,44 +202,29 @@ function arbitraryChargePoint(three: boolean, choices: FactChoices = {}): fc.Arb
         'electrical-separation',
         'supply-earth',
       ),
-      electrode,
-      feedSeparated: arbitraryFact(fc.boolean(), choices),
-      vehiclesSeparated: arbitraryFact(pick(0, 1, 2), choices),
-      bidirectional: fc.boolean(),
-      standingLeakage: arbitraryFact(pick(1, 3.5).map(milliamperes), choices),
-    } as never,
-    [
-      'minimum',
-      'directCurrentDetection',
-      'residual',
-      'openPenDevice',
-      'earthing',
-      'electrode',
-      'feedSeparated',
-      'vehiclesSeparated',
-      'bidirectional',
-      'standingLeakage',
-    ],
-  );
+    ),
+    electrode: maybe(electrode),
+    feedSeparated: maybe(arbitraryFact(fc.boolean(), choices)),
+    vehiclesSeparated: maybe(arbitraryFact(pick(0, 1, 2), choices)),
+    bidirectional: maybe(fc.boolean()),
+    standingLeakage: maybe(arbitraryFact(pick(1, 3.5).map(milliamperes), choices)),
+  });
 }
 
 /** Loads other than charge points. */
 function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Load> {
-  return some<Load, Exclude<keyof Load, 'kind' | 'id' | 'purpose' | 'current' | 'lines'>>(
-    {
-      kind: pick('load'),
-      id: pick('load'),
-      purpose: pick('lighting', 'socket-outlets', 'cooking', 'instantaneous-water-heating', 'heat-pump', 'other'),
-      current: arbitraryFact(double(1, 45).map(amperes), choices),
-      lines: pick(linesOf(three)),
-      withSocket: fc.boolean(),
-      accessories: arbitraryFact(pick('BS 1363', 'other'), choices),
-      plugged: arbitraryFact(fc.boolean(), choices),
-      socketRating: arbitraryFact(pick(13, 32, 63).map(amperes), choices),
-      residualType: arbitraryFact(pick('AC', 'A', 'F', 'B'), choices),
-    } as never,
-    ['withSocket', 'accessories', 'plugged', 'socketRating', 'residualType'],
-  );
+  return some<Load>({
+    kind: pick('load'),
+    id: pick('load'),
+    purpose: pick('lighting', 'socket-outlets', 'cooking', 'instantaneous-water-heating', 'heat-pump', 'other'),
+    current: arbitraryFact(double(1, 45).map(amperes), choices),
+    lines: pick(linesOf(three)),
+    withSocket: maybe(fc.boolean()),
+    accessories: maybe(arbitraryFact(pick('BS 1363', 'other'), choices)),
+    plugged: maybe(arbitraryFact(fc.boolean(), choices)),
+    socketRating: maybe(arbitraryFact(pick(13, 32, 63).map(amperes), choices)),
+    residualType: maybe(arbitraryFact(pick('AC', 'A', 'F', 'B'), choices)),
+  });
 }
 
 /**
@@ -263,22 +235,19 @@ function arbitraryLoad(three: boolean, choices: FactChoices = {}): fc.Arbitrary<
  */
 export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Run> {
   const point = arbitraryChargePoint(three, choices);
-  const run = some<Run, 'residual' | 'thirdHarmonic' | 'terminalTemperature' | 'ring' | 'bathOrShower'>(
-    {
-      id: pick('ev'),
-      lines: pick(linesOf(three)),
-      device: arbitraryDevice(choices),
-      residual: fc.array(arbitraryResidual(choices), { minLength: 1, maxLength: 2 }),
-      cable: arbitraryCable(three, choices),
-      stretches: fc.array(arbitraryStretch(choices), { minLength: 1, maxLength: 3 }),
-      thirdHarmonic: arbitraryFact(fc.oneof(fc.constant(0), double(0, 0.6)).map(ratio), choices),
-      terminalTemperature: arbitraryFact(pick(70, 90).map(celsius), choices),
-      ring: fc.boolean(),
-      bathOrShower: arbitraryFact(fc.boolean(), choices),
-      feeds: fc.oneof({ weight: 3, arbitrary: point }, arbitraryLoad(three, choices)).map((o) => [o]),
-    } as never,
-    ['residual', 'thirdHarmonic', 'terminalTemperature', 'ring', 'bathOrShower'],
-  );
+  const run = some<Run>({
+    id: pick('ev'),
+    lines: pick(linesOf(three)),
+    device: arbitraryDevice(choices),
+    residual: maybe(fc.array(arbitraryResidual(choices), { minLength: 1, maxLength: 2 })),
+    cable: arbitraryCable(three, choices),
+    stretches: fc.array(arbitraryStretch(choices), { minLength: 1, maxLength: 3 }),
+    thirdHarmonic: maybe(arbitraryFact(fc.oneof(fc.constant(0), double(0, 0.6)).map(ratio), choices)),
+    terminalTemperature: maybe(arbitraryFact(pick(70, 90).map(celsius), choices)),
+    ring: maybe(fc.boolean()),
+    bathOrShower: maybe(arbitraryFact(fc.boolean(), choices)),
+    feeds: fc.oneof({ weight: 3, arbitrary: point }, arbitraryLoad(three, choices)).map((o) => [o]),
+  });
   if (!choices.joined) return run;
   const join = fc.record({
     cable: arbitraryCable(three, choices),
@@ -300,61 +269,32 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
  */
 export function arbitrarySupply(three: boolean, choices: FactChoices = {}): fc.Arbitrary<Supply> {
   const area = arbitraryFact(pick(4, 6, 10, 16, 25, 35).map(squareMillimetres), choices);
-  return some<
-    Supply,
-    | 'externalImpedanceConfirmed'
-    | 'separateEarthConfirmed'
-    | 'tails'
-    | 'tailsFaultProtected'
-    | 'earthingConductor'
-    | 'earthingConductorLaid'
-    | 'supplyNeutral'
-    | 'noExtraneousParts'
-    | 'bonding'
-    | 'electrode'
-    | 'specialLocation'
-  >(
-    {
-      system: arbitraryFact(pick('TN-S', 'TN-C-S', 'TN-C-S', 'TT'), choices),
-      phases: pick({ state: 'known', value: three ? 3 : 1 } as const),
-      nominalVoltage: pick(230).map(volts),
-      frequency: pick(50).map(hertz),
-      externalImpedance: arbitraryFact(double(0.05, 100).map(ohms), choices),
-      externalImpedanceConfirmed: arbitraryFact(fc.boolean(), choices),
-      separateEarthConfirmed: arbitraryFact(fc.boolean(), choices),
-      prospectiveCurrent: arbitraryFact(double(200, 16_000).map(amperes), choices),
-      cutOut: fc.record({
-        kind: arbitraryFact(pick({ standard: 'BS 88-3' }, { standard: 'BS 1361' }), choices),
-        rating: arbitraryFact(pick(60, 80, 100).map(amperes), choices),
-      }) as fc.Arbitrary<OvercurrentDevice>,
-      looped: arbitraryFact(fc.boolean(), choices),
-      tails: area,
-      tailsFaultProtected: arbitraryFact(fc.boolean(), choices),
-      earthingConductor: area,
-      earthingConductorLaid: arbitraryFact(
-        pick('above-ground', 'above-ground-protected', 'buried', 'buried-protected'),
-        choices,
-      ),
-      supplyNeutral: area,
-      noExtraneousParts: arbitraryFact(fc.boolean(), choices),
-      bonding: fc.array(fc.record({ what: pick('water', 'gas'), area }), { maxLength: 2 }),
-      electrode: fc.record({ resistance: arbitraryFact(double(1, 500).map(ohms), choices) }),
-      specialLocation: pick('caravan-park', 'filling-station', 'none'),
-    } as never,
-    [
-      'externalImpedanceConfirmed',
-      'separateEarthConfirmed',
-      'tails',
-      'tailsFaultProtected',
-      'earthingConductor',
-      'earthingConductorLaid',
-      'supplyNeutral',
-      'noExtraneousParts',
-      'bonding',
-      'electrode',
-      'specialLocation',
-    ],
-  );
+  return some<Supply>({
+    system: arbitraryFact(pick('TN-S', 'TN-C-S', 'TN-C-S', 'TT'), choices),
+    phases: pick({ state: 'known', value: three ? 3 : 1 } as const),
+    nominalVoltage: pick(230).map(volts),
+    frequency: pick(50).map(hertz),
+    externalImpedance: arbitraryFact(double(0.05, 100).map(ohms), choices),
+    externalImpedanceConfirmed: maybe(arbitraryFact(fc.boolean(), choices)),
+    separateEarthConfirmed: maybe(arbitraryFact(fc.boolean(), choices)),
+    prospectiveCurrent: arbitraryFact(double(200, 16_000).map(amperes), choices),
+    cutOut: fc.record({
+      kind: arbitraryFact(pick({ standard: 'BS 88-3' }, { standard: 'BS 1361' }), choices),
+      rating: arbitraryFact(pick(60, 80, 100).map(amperes), choices),
+    }) as fc.Arbitrary<OvercurrentDevice>,
+    looped: arbitraryFact(fc.boolean(), choices),
+    tails: maybe(area),
+    tailsFaultProtected: maybe(arbitraryFact(fc.boolean(), choices)),
+    earthingConductor: maybe(area),
+    earthingConductorLaid: maybe(
+      arbitraryFact(pick('above-ground', 'above-ground-protected', 'buried', 'buried-protected'), choices),
+    ),
+    supplyNeutral: maybe(area),
+    noExtraneousParts: maybe(arbitraryFact(fc.boolean(), choices)),
+    bonding: maybe(fc.array(fc.record({ what: pick('water', 'gas'), area }), { maxLength: 2 })),
+    electrode: maybe(fc.record({ resistance: arbitraryFact(double(1, 500).map(ohms), choices) })),
+    specialLocation: maybe(pick('caravan-park', 'filling-station', 'none')),
+  });
 }
 
 /**

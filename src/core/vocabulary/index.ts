@@ -8,11 +8,11 @@ import { heatTerms } from './heat.js';
 import { powerTerms } from './power.js';
 import { siteTerms } from './site.js';
 import { supplyTerms } from './supply.js';
-import type { Quantities, Term } from './term.js';
+import type { Quantities, Roles, Term } from './term.js';
 
 export type { Term } from './term.js';
 
-type Terms = typeof supplyTerms &
+type Rows = typeof supplyTerms &
   typeof cableTerms &
   typeof faultTerms &
   typeof earthingTerms &
@@ -21,6 +21,7 @@ type Terms = typeof supplyTerms &
   typeof demandTerms &
   typeof chargingTerms &
   typeof siteTerms;
+type Terms = { [N in keyof Rows]: Term<Rows[N][1]> };
 
 /**
  * The trade's vocabulary: every role that a quantity plays, with its unit type. Formulas pick their inputs from it.
@@ -45,17 +46,23 @@ export interface Vocabulary extends Quantities<Terms> {}
 export type Name = keyof Vocabulary;
 
 /** Symbol, unit, range and words of each role; used by sheets, guards, proof and documents only. */
-export const vocabulary: { readonly [N in keyof Terms]: Term<Terms[N]['unit']> } = /* @__PURE__ */ (() => ({
-  ...supplyTerms,
-  ...cableTerms,
-  ...faultTerms,
-  ...earthingTerms,
-  ...heatTerms,
-  ...powerTerms,
-  ...demandTerms,
-  ...chargingTerms,
-  ...siteTerms,
-}))();
+export const vocabulary: { readonly [N in keyof Terms]: Term<Terms[N]['unit']> } = /* @__PURE__ */ (() => {
+  const topics: readonly Roles[] = [
+    supplyTerms,
+    cableTerms,
+    faultTerms,
+    earthingTerms,
+    heatTerms,
+    powerTerms,
+    demandTerms,
+    chargingTerms,
+    siteTerms,
+  ];
+  const roles = topics.flatMap((topic) => Object.entries(topic));
+  return Object.fromEntries(
+    roles.map(([name, [symbol, unit, range, words]]) => [name, { symbol, unit, ...range, words }]),
+  );
+})() as Terms;
 
 /** The same as a map, which is quicker to read by a name of run time; made when first asked. */
 let terms: ReadonlyMap<string, Term> | undefined;

@@ -10,8 +10,14 @@ export interface Term<U extends string = string> extends Bounds {
   readonly words: string;
 }
 
-/** Roles of one topic. The doc comment of each repeats its entry in words, since editors show it with every input. */
-export type Roles = Readonly<Record<string, Term<CanonicalUnit>>>;
+/** Roles of one topic, a row each. The doc comment repeats the row in words, since editors show it with every input. */
+export type Roles = Readonly<
+  Record<string, readonly [symbol: string, unit: CanonicalUnit, range: Bounds, words: string]>
+>;
 
-/** The type of each role's values, from the unit of its entry. */
-export type Quantities<R extends Roles> = { [N in keyof R]: Quantity<R[N]['unit']> };
+export const anyNumber: Bounds = {};
+export const fromZero: Bounds = { least: 0 };
+export const aboveZero: Bounds = { above: 0 };
+
+/** The type of each role's values, from the unit of its term. */
+export type Quantities<T extends Readonly<Record<keyof T, Term>>> = { [N in keyof T]: Quantity<T[N]['unit']> };
