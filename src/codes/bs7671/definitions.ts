@@ -43,6 +43,10 @@ export {
 } from './measured-loop.js';
 export * from './open-pen.js';
 export {
+  boardAboveDevices,
+  boardBehindDevice,
+  boardDeclared,
+  boardProtected,
   mainSwitchAboveDevices,
   mainSwitchBehindDevice,
   mainSwitchDeclared,
