@@ -20,7 +20,7 @@ export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-
 export { areaNotBelowMinimum } from './groups/minimum-size.js';
 export { directCurrentWithinSetting } from './groups/mode-four.js';
 export { socketBehindDevice, socketForHours } from './groups/mode-two.js';
-export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
+export { externalImpedanceCustomary, originReadingsAgree, suppliedLines } from './groups/origin-facts.js';
 export { outbuildingBonded } from './groups/outbuildings.js';
 export { cableForGround, cableForSun, depthInGround, jointAccessible } from './groups/placement.js';
 export {
