@@ -30,6 +30,7 @@ export {
   ownCircuitOfPoint,
   requiredWithInfeed,
 } from './groups/shared-circuit.js';
+export { specialPlaceMet } from './groups/special-place.js';
 export { surgeProtected } from './groups/surge-protection.js';
 export {
   designFromMeasured,
