@@ -21,6 +21,7 @@ export interface Contradiction {
     | 'drop-larger-than-calculated'
     | 'fall-beyond-supply'
     | 'rise-under-load'
+    | 'prospective-above-design'
     | 'prospective-and-loop'
     | 'prospective-beyond-loop';
   readonly readings: readonly string[];
@@ -267,6 +268,14 @@ function contradictions(
       true,
     );
   const current = read('prospective');
+  const reckoned = expected('prospective');
+  if (current !== undefined && reckoned !== undefined && current > reckoned * (1 + deviation))
+    say(
+      'prospective-above-design',
+      ['prospective'],
+      `I_pf reads ${current} A and the circuit is designed with ${Math.round(reckoned)} A: what its conductors have to bear until a device opens was worked out for less. Work the circuit out again with what was read.`,
+      true,
+    );
   if (current !== undefined && external !== undefined && external > 0) {
     const earth = basis.nominalVoltage / external;
     const gives = `Z_e of ${external} Ω gives ${Math.round(earth)} A to earth, and I_pf reads ${current} A`;

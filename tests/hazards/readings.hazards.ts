@@ -289,6 +289,22 @@ export const chapter: Chapter = {
       sound: { what: '1 kA.', told: () => ofPoint({ prospective: 1000 }) },
     },
     {
+      id: 'prospective-current-above-the-design',
+      title: 'A fault current five times that of the design',
+      harm: 'The distributor has put a transformer at the end of the garden. The protective conductor was reckoned with a fifth of what melts it now.',
+      clause: 'BS 7671, 643.7.3.201, 434.5.2, 543.1.1, from memory',
+      mustNotSay: 'That the circuit is as designed because its devices break the current.',
+      check: 'reading-prospective',
+      unsafe: {
+        what: 'I_pf of 4.5 kA and Z_e of 0.05 Ω where 0.86 kA and 0.28 Ω were designed with.',
+        told: () => ofPoint({ externalLoop: 0.051, loop: 0.26, prospective: 4500 }),
+      },
+      sound: {
+        what: 'I_pf of 0.95 kA and Z_e of 0.25 Ω.',
+        told: () => ofPoint({ externalLoop: 0.25, loop: 0.46, prospective: 950 }),
+      },
+    },
+    {
       id: 'prospective-current-below-the-earth-fault',
       title: 'A prospective current far below what the loop gives',
       harm: 'The smaller of two readings was written down: the devices are chosen for a fault that is not the worst.',
