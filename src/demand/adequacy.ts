@@ -31,7 +31,16 @@ import { type Demand, demandOfCase, governingOn, type LineDemand, soundCase } fr
 import { headroomForPoint, headroomOfLine, largestFittingSetting } from './formulas.js';
 import type { DemandCase, DemandPoint } from './loads.js';
 import type { DemandOptions } from './method.js';
-import { type Around, aheadAndBelow, aroundSwitch, endOf, lower, mainSwitchOf, switchOverload } from './overload.js';
+import {
+  type Around,
+  aheadAndBelow,
+  aroundSwitch,
+  boardOverload,
+  endOf,
+  lower,
+  mainSwitchOf,
+  switchOverload,
+} from './overload.js';
 import type { DemandRules, SupplyRules } from './rules.js';
 import { parallelUnits } from './transformer.js';
 import { demandWithinTransformer } from './transformer-check.js';
@@ -70,8 +79,8 @@ export interface Adequacy {
   /** What is left, line by line. */
   readonly lines: readonly LineHeadroom[];
   /**
-   * Line by line: demand against cut-out and main switch, then what protects main switch, residual current devices at the
-   * origin and tails against overload, and demand against a transformer; last, whether the service is shared.
+   * Line by line: demand against cut-out and main switch, then what protects main switch, board, residual current devices
+   * at the origin and tails against overload, and demand against a transformer; last, whether the service is shared.
    */
   readonly results: readonly CheckResult[];
   readonly overall: Overall;
@@ -138,6 +147,7 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
     ofSwitch,
     subject,
   );
+  const ofBoard = boardOverload(rules.boardOverload, around, sheet, subject);
   const residual = residualAtOrigin(board).map((device) => judgeResidual(rules, device, around, sheet, subject));
   const tailsCapacity = rules.tailsCapacity(supply, phases, sheet);
   const tails = judgeTails(rules, supply, tailsCapacity, tailsEnd, sheet.part('Overload of the tails'), subject);
@@ -152,6 +162,7 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
     cutOut,
     mainSwitch,
     switchProtected,
+    ...ofBoard,
     ...residual,
     tails,
     ...(transformer ? [transformer.result] : []),

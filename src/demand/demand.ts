@@ -1,12 +1,12 @@
-import { type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
+import { endsOf, type Gap, isMissing, type Known, missing, type Sheet, type Source, silent } from '../core/index.js';
 import { type Installation, isRecord, type Line, lineConductors, roleProblem } from '../installation/index.js';
-import { type Amperes, amperes, type Problem, shown, type VoltAmperes } from '../units/index.js';
+import { type Amperes, amperes, type Problem, ratio, shown, type VoltAmperes } from '../units/index.js';
 import { demandPowerOfLine } from './formulas.js';
 import { type DemandCase, type DemandControl, type DemandLoad, type DemandPoint, demandCase } from './loads.js';
 import type { Applicability, DemandMethod, DemandOptions } from './method.js';
 import { connectedLoad } from './methods/factors.js';
 import { generalMethods } from './methods/index.js';
-import { halfHourReadings } from './methods/measured.js';
+import { halfHourReadings, meteredPeak } from './methods/measured.js';
 import { daysCovered } from './methods/readings.js';
 import type { DemandRules } from './rules.js';
 
@@ -227,6 +227,27 @@ function governs(
   return { result, why };
 }
 
+/**
+ * What the meter has seen, where that is more than the governing method gives for what was there: no estimate makes a demand
+ * smaller than it was. Undefined where it is not more, or either is not known.
+ */
+function seenMore(
+  rules: DemandRules,
+  c: DemandCase,
+  { lines }: MethodResult,
+  options: DemandOptions,
+  sheet: Sheet,
+): MethodResult | undefined {
+  const seen = (on: Sheet) =>
+    ask(rules, meteredPeak, c, { ...options, meteredMargin: ratio(0), marginBy: 'none: what was seen' }, on);
+  const there = c.points.filter((p) => !p.isNew);
+  const charge = (line: Line) =>
+    pointsOn(there, line).reduce((sum, p) => sum + (endsOf(p.setting)?.[1] ?? Infinity), 0);
+  const estimate = lines.map((l) => (isMissing(l.existing) ? Infinity : l.existing + charge(l.line)));
+  const peak = seen(silent()).lines.map((l) => (isMissing(l.existing) ? 0 : l.existing));
+  return lines.length > 0 && Math.max(0, ...peak) > Math.max(...estimate) ? seen(sheet) : undefined;
+}
+
 /** What is said where the method that the user names gives less than the one that would govern. */
 function loweredBy(
   rules: DemandRules,
@@ -291,8 +312,12 @@ export const soundCase = (
 export function demandOfCase(rules: DemandRules, c: DemandCase, options: DemandOptions, sheet: Sheet): Demand {
   const asked = askedOf(rules, c, options);
   const methods = asked.map((m) => ask(rules, m, c, options, sheet));
-  const { result, why } = governs(rules, methods, options);
-  const governor = asked.find((m) => m.id === result.method) as DemandMethod;
+  const chosen = governs(rules, methods, options);
+  const seen = seenMore(rules, c, chosen.result, options, sheet);
+  const { result, why } = seen
+    ? { result: seen, why: `the meter has seen more than ${chosen.result.title} gives` }
+    : chosen;
+  const governor = methodsOf(rules).find((m) => m.id === result.method) as DemandMethod;
   const controls = c.controls.map((control) => {
     const hindrance = standsInTheWay(control, governor, c);
     return hindrance === undefined && control.limit.state === 'known'

@@ -17,7 +17,7 @@ import { type Amperes, amperes, CalculationError, type Metres } from '../units/i
 import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
 import { demandCase } from './loads.js';
 import type { DemandOptions } from './method.js';
-import { aroundSwitch, mainSwitchOf, switchOverload } from './overload.js';
+import { aroundSwitch, boardOverload, mainSwitchOf, switchOverload } from './overload.js';
 import type { DemandRules } from './rules.js';
 
 /** What a feeder has to carry, and whether the boards that it feeds are made for it. @inline */
@@ -49,7 +49,7 @@ export interface FeederDemand {
   readonly existing: Known<Amperes>;
   /** The rating of its device, or of the main switch of the one board that it feeds where that is smaller, A. */
   readonly limit: Known<Amperes>;
-  /** Demand against the main switch of each board that it feeds, and what protects that against overload, line by line. */
+  /** Demand against the main switch of each board that it feeds, and what protects that and the board against overload, line by line. */
   readonly results: readonly CheckResult[];
 }
 
@@ -238,6 +238,7 @@ function judgeSwitch(
       around,
       ofSwitch,
     ),
+    ...boardOverload(rules.supply.boardOverload, around, part),
   ];
 }
 

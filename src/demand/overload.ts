@@ -36,6 +36,9 @@ export function aroundSwitch(around: Around): Around {
   return fused?.state === 'known' ? { ...around, ahead: fused, aheadName: 'switch-fuse' } : around;
 }
 
+/** What carries several circuits and has a rated current of its own. */
+type Carries = 'mainSwitchRating' | 'boardRating' | 'residualRatedCurrent';
+
 /** What stands around a switch or a length of cable that carries several circuits, on one line. */
 export interface Around {
   readonly line: Line;
@@ -49,7 +52,7 @@ export interface Around {
 }
 
 /** A rated current against the device ahead, and against the devices below together, on a part of the sheet. */
-export function aheadAndBelow<L extends 'mainSwitchRating' | 'residualRatedCurrent' | 'tailsCapacity'>(
+export function aheadAndBelow<L extends Carries | 'tailsCapacity'>(
   rules: OverloadRules<L>,
   own: { readonly [K in L]: Known<Amperes> },
   { line, ahead, aheadName, board, serves = () => true }: Around,
@@ -79,10 +82,10 @@ const notListed = ({ id }: Board) =>
   });
 
 /**
- * Whether a switch, or a residual current device without overcurrent protection, is protected against overload by the
+ * Whether a switch, a board, or a residual current device without overcurrent protection, is protected against overload by the
  * devices around it. A load control that holds the board within its rating is for the maker to accept.
  */
-export function switchOverload<L extends 'mainSwitchRating' | 'residualRatedCurrent'>(
+export function switchOverload<L extends Carries>(
   rules: OverloadRules<L>,
   own: { readonly [K in L]: Known<Amperes> },
   declared: Fact<boolean> | undefined,
@@ -108,4 +111,21 @@ export function switchOverload<L extends 'mainSwitchRating' | 'residualRatedCurr
     because: says === true ? 'as the maker declares' : 'no declaration of the maker is named',
   });
   return sheet.check(rules.protected, { results: [ahead, below, byMaker] }, subject);
+}
+
+/**
+ * The same of a board whose rating is stated, or is said not to be known: its busbars carry what its main switch carries, and
+ * may be made for less. What is declared of the switch is declared by the maker of the board.
+ */
+export function boardOverload(
+  rules: OverloadRules<'boardRating'> | undefined,
+  around: Around,
+  sheet: Sheet,
+  subject?: string,
+): readonly CheckResult[] {
+  const { rating, mainSwitch } = around.board;
+  if (!rules || !rating) return [];
+  const part = sheet.part('Overload of the board');
+  const boardRating = part.given('boardRating', lower(rating, 'its rating plate'));
+  return [switchOverload(rules, { boardRating }, mainSwitch?.overloadDeclared, around, part, subject)];
 }

@@ -8,14 +8,16 @@ import type { DemandMethod } from './method.js';
  * devices below together, or what is declared besides.
  * @inline
  */
-export interface OverloadRules<L extends 'mainSwitchRating' | 'residualRatedCurrent' | 'tailsCapacity'> {
+export interface OverloadRules<
+  L extends 'mainSwitchRating' | 'boardRating' | 'residualRatedCurrent' | 'tailsCapacity',
+> {
   /** One of the three holds. */
   readonly protected: Alternatives;
   /** The rated current against the overcurrent device ahead. */
   readonly ahead: Comparison<L, 'aheadRating'>;
   /** The rated current against the overcurrent devices of the outgoing circuits, together. */
   readonly below: Comparison<L, 'servedRating'>;
-  /** Of a switch: its maker declares it protected. Of tails: behind the devices below, the fuse ahead protects them against fault. */
+  /** Of a switch or a board: its maker declares it protected. Of tails: behind the devices below, the fuse ahead protects them against fault. */
   readonly declared: Statement;
 }
 
@@ -27,6 +29,8 @@ export interface SupplyRules {
   readonly mainSwitch: Comparison<'demand', 'mainSwitchRating'>;
   /** What protects a main switch against overload. */
   readonly mainSwitchOverload: OverloadRules<'mainSwitchRating'>;
+  /** The same of a board whose rating is stated; not judged when absent. */
+  readonly boardOverload?: OverloadRules<'boardRating'>;
   /** The same of a residual current device at the origin of the installation. */
   readonly residualOverload: OverloadRules<'residualRatedCurrent'>;
   /** What protects the tails against overload. */

@@ -21,6 +21,7 @@ export interface Contradiction {
     | 'drop-larger-than-calculated'
     | 'fall-beyond-supply'
     | 'rise-under-load'
+    | 'prospective-above-design'
     | 'prospective-and-loop'
     | 'prospective-beyond-loop';
   readonly readings: readonly string[];
@@ -42,6 +43,8 @@ export interface Judgement {
 const supplyFall = 0.05;
 /** How much larger of two readings of one loop the other may be: instruments read a low loop badly. Common practice, no source. */
 const twice = 2;
+/** How much more than the cable gives a reading may be before it is of something else: the next smaller cable has as much. Common practice, no source. */
+const smallerCable = 1.5;
 const caution =
   'A reading that fails is not explained away: find the reason, mend it, and repeat every test that it may have influenced, before the circuit is put into use.';
 const said = ({ source }: TestSheet, id: string, what: string) =>
@@ -223,7 +226,7 @@ function contradictions(
         loop > twice * added,
       );
   }
-  for (const name of ['continuity', 'protectiveContinuity'] as const) {
+  for (const name of ['continuity', 'protectiveContinuity', 'ringLine', 'ringNeutral', 'ringProtective'] as const) {
     const [r, e] = [read(name), expected(name)];
     if (r === undefined || e === undefined) continue;
     if (r < e - slack(e))
@@ -237,7 +240,8 @@ function contradictions(
       say(
         'continuity-high',
         [name],
-        'Higher than the cable should be: a joint, a longer route, or a smaller cable than designed.',
+        `Higher than the cable should be, ${r} Ω where ${Number(e.toPrecision(2))} Ω is due: a joint, a longer route, or a smaller cable than designed.`,
+        r > smallerCable * e + ringDifference,
       );
   }
   ringContradictions(basis.ringDifference, read, say);
@@ -269,6 +273,14 @@ function contradictions(
       true,
     );
   const current = read('prospective');
+  const reckoned = expected('prospective');
+  if (current !== undefined && reckoned !== undefined && current > reckoned * (1 + deviation))
+    say(
+      'prospective-above-design',
+      ['prospective'],
+      `I_pf reads ${current} A and the circuit is designed with ${Math.round(reckoned)} A: what its conductors have to bear until a device opens was worked out for less. Work the circuit out again with what was read.`,
+      true,
+    );
   if (current !== undefined && external !== undefined && external > 0) {
     const earth = basis.nominalVoltage / external;
     const gives = `Z_e of ${external} Ω gives ${Math.round(earth)} A to earth, and I_pf reads ${current} A`;

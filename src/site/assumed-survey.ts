@@ -1,5 +1,7 @@
-import { type AssumptionSet, aroundOf, assume, assumeRun, isUnknown } from '../installation/index.js';
+import { mayFeedBack } from '../installation/feeds-back.js';
+import { type AssumptionSet, aroundOf, assume, assumeRun, everythingBelow, isUnknown } from '../installation/index.js';
 import { boardsOf } from './option-survey.js';
+import { withBoards } from './remedies/remedy.js';
 import type { Survey } from './survey.js';
 
 /**
@@ -23,9 +25,36 @@ export const controlsPause: AssumptionSet = {
   ],
 };
 
-/** A survey with what is assumed of it: by the set of whoever plans, where there is one, and of its load controls. */
+/** What a plan assumes of every board whose rating nobody read, as a condition: its value is that of its main switch. */
+export const boardsAsSwitches: AssumptionSet = {
+  format: 'assumptions/1',
+  id: 'board',
+  title: 'Boards',
+  by: 'the plan',
+  entries: [
+    {
+      id: 'rated-as-its-main-switch',
+      fact: 'board.rating',
+      source: { document: 'common practice of consumer units', provenance: 'common-practice' },
+      confirm: 'Read the rated current off the board; where it has no other marking, that of its main switch.',
+    },
+  ],
+};
+
+/** The same survey with the rating of such boards taken; not where a source feeds in, for which the board itself is asked. */
+function withBoardsAsSwitches(survey: Survey): Survey {
+  const below = [...everythingBelow(survey.installation.board), ...survey.wanted.flatMap((w) => w.run.feeds)];
+  if (below.some((o) => o.kind !== 'board' && mayFeedBack(o))) return survey;
+  return withBoards(survey, (board) => {
+    const rating = board.mainSwitch?.rating;
+    if (!isUnknown(board.rating) || rating === undefined || rating.state === 'unknown') return board;
+    return { ...board, rating: { ...rating, by: 'assumed', assumed: 'board/rated-as-its-main-switch' } };
+  });
+}
+
+/** A survey with what is assumed of it: by the set of whoever plans, where there is one, of its boards and its load controls. */
 export function asAssumed(survey: Survey, set: AssumptionSet | undefined): Survey {
-  const assumed = set ? assumeSurvey(survey, set) : survey;
+  const assumed = withBoardsAsSwitches(set ? assumeSurvey(survey, set) : survey);
   const open = boardsOf(assumed.installation.board).some((b) => b.control && isUnknown(b.control.fallback));
   return open ? assumeSurvey(assumed, controlsPause) : assumed;
 }

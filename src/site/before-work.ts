@@ -200,7 +200,7 @@ const keptCables = (runs: readonly string[]): readonly BeforeWork[] =>
     id: 'kept-cable',
     state: 'open',
     whom: 'site',
-    words: `Look at the cable that is kept for ${run} from end to end, and test it dead before anything is ordered: continuity of every conductor, insulation resistance between all of them; without both a new one is laid`,
+    words: `Look at the cable that is kept for ${run} from end to end, and test it dead before anything is ordered: continuity of every conductor, insulation resistance between all of them. A joint in it that nobody mentions has to be found, and to stay accessible; without all of that a new one is laid`,
   }));
 
 /** What an option brings along that has to be settled beside the facts about its work. */

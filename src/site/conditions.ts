@@ -11,7 +11,7 @@ import {
   withAssumption,
 } from '../installation/index.js';
 import { formatIn } from '../units/index.js';
-import { controlsPause } from './assumed-survey.js';
+import { boardsAsSwitches, controlsPause } from './assumed-survey.js';
 import type { OptionPlan } from './plan.js';
 import { designedFor } from './point-plan.js';
 import type { Survey } from './survey.js';
@@ -36,7 +36,7 @@ export function toConfirm(
   set: AssumptionSet | undefined,
 ): readonly ToConfirm[] {
   return conditionsOf(installation, results).map((condition) => {
-    const entry = [set, controlsPause]
+    const entry = [set, boardsAsSwitches, controlsPause]
       .flatMap((of) => of?.entries.filter((e) => `${of.id}/${e.id}` === condition.assumption) ?? [])
       .at(0);
     const { role, facts } = condition;

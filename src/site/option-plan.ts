@@ -165,7 +165,7 @@ export function optionPlan(
     conditions: toConfirm(built, results, options.assumptions),
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     beforeWork: beforeWorkOf(work, {
-      kept: points.flatMap((p) => (p.cableKept ? [p.run.id] : [])),
+      kept: points.flatMap((p) => (p.cableKept || p.run.stretches.some((s) => s.existing) ? [p.run.id] : [])),
       limiters: limitersAsked(options, built, supply),
       buildingRules: ['dwelling', 'flats'].includes(survey.about.premises) ? words.circuitInDwelling : undefined,
     }),

@@ -4,7 +4,7 @@ import { amperes, known, type Purpose, type Run, ratio } from '../../src/index.j
 import { readSurvey } from '../../src/io/index.js';
 import { circuit, house, load } from '../support/house.js';
 import { planInBritain } from '../support/plan.js';
-import { type Chapter, changedSurvey, type Told } from './hazard.js';
+import { type Chapter, changedSurvey, planned, type Told } from './hazard.js';
 import { breaker } from './residual-circuits.js';
 import { soundCircuit } from './sound.js';
 
@@ -67,6 +67,20 @@ const common = {
   mustNotSay: 'That the supply carries the point because the meter has seen little.',
 } as const;
 
+/** A house with so little on its list that the estimate is 26 A, behind 60 A. */
+const seen = (amps: number): Told => {
+  const installation = house(
+    [fixed('heaters', 32, 26, 'space-heating')],
+    {
+      cutOut: { kind: known({ standard: 'BS 88-3' }), rating: known(amperes(60)) },
+      meteredDemand: { current: known(amperes(amps)), about: 'half-hour readings of a year' },
+    },
+    { mainSwitch: { rating: known(amperes(100)) } },
+  );
+  const { overall, results } = adequacyOf(bs7671Demand, installation, { premises: 'dwelling' });
+  return { verdict: overall.verdict, results };
+};
+
 export const chapter: Chapter = {
   title: 'What the meter does not see',
   introduction: 'A meter at the origin knows what came through it, and nothing of what was fed in behind it.',
@@ -102,6 +116,31 @@ export const chapter: Chapter = {
         what: 'The photovoltaics come with the point: the meter has seen every load.',
         told: () => metered(fixed('roof', 16, 16, 'generation', false)),
       },
+    },
+    {
+      ...common,
+      id: 'metered-more-than-estimated',
+      title: 'A meter that has seen more than the guide gives',
+      harm: 'Somebody let out the annexe. The fuse has carried more than its rating every evening since, and now it gets a car.',
+      clause: 'BS 7671:2018+A2:2022 311.1, from memory; that a demand is no smaller than it was: logic',
+      mustNotSay: 'That the demand is what the guide gives, when the meter has seen more.',
+      check: 'demand-within-cut-out',
+      unsafe: { what: '26 A by the guide, 70 A metered, behind 60 A.', told: () => seen(70) },
+      sound: { what: '26 A by the guide, 50 A metered, behind 60 A.', told: () => seen(50) },
+    },
+    {
+      ...common,
+      id: 'plan-on-a-fuse-that-is-full',
+      title: 'A plan for a house whose meter has seen more than its fuse is made for',
+      harm: 'A limiter holds back the car and not the house. The fuse goes on being overloaded, warmer for the car.',
+      clause: 'BS 7671:2018+A2:2022 311.1, from memory; that a demand is no smaller than it was: logic',
+      mustNotSay: 'That a limiter makes room, when what is there fills the fuse.',
+      check: 'demand-within-cut-out',
+      unsafe: {
+        what: 'Larch Cottage behind 80 A, 100 A metered.',
+        told: () => planned('easy-home', [['supply.meteredDemand.current', { known: '100 A', by: 'smart meter' }]]),
+      },
+      sound: { what: '27.8 A metered.', told: () => planned('easy-home') },
     },
   ],
 };

@@ -55,14 +55,17 @@ const rccb = (ratedCurrent: number): ResidualDevice => ({
   ratedCurrent: A(ratedCurrent),
 });
 const limiter = { name: 'load limiter', limit: A(60), controls: [] };
-/** A garage behind a 50 A feeder, by the main switch of its board, and a switch-fuse ahead of it where there is one. */
-const garage = (rating: number, fuseAhead?: number): Told => {
+/** A board of this rating behind a main switch of 100 A. */
+const rated = (rating: Board['rating']): Partial<Board> => ({ ...switched(100), ...(rating ? { rating } : {}) });
+/** A garage behind a 50 A feeder, by the main switch of its board, a switch-fuse ahead of it where there is one, and its rating. */
+const garage = (rating: number, fuseAhead?: number, ofBoard?: number): Told => {
   const board: Board = {
     kind: 'board',
     noResidual: known(true, 'seen at the survey'),
     id: 'garage',
     complete: known(true, looked),
     mainSwitch: { rating: A(rating), ...(fuseAhead === undefined ? {} : { fuseAhead: A(fuseAhead) }) },
+    ...(ofBoard === undefined ? {} : { rating: A(ofBoard) }),
     runs: [of('garage heater', 32, 20), of('garage sockets', 20, 10)],
   };
   const feeder: Run = { ...of('garage feeder', 50, 0), feeds: [board] };
@@ -71,6 +74,13 @@ const garage = (rating: number, fuseAhead?: number): Told => {
 };
 /** One 40 A way in an enclosure of its own. */
 const oneWay = [of('ev enclosure', 40, 32, ['L1'], 'other')];
+
+const ofBoard = {
+  harm: 'The busbars behind the switch are made for less than the switch. Every charge anneals their clamps a little, until one of them glows.',
+  clause: 'BS 7671:2018+A2:2022, 512.1.2 and 536.4.3.2; BS EN 61439-1, 5.3.1: from memory',
+  mustNotSay: 'That a board carries what its main switch carries.',
+  check: 'board-overload',
+} as const;
 
 export const chapter: Chapter = {
   title: 'Main switch, tails and the list of circuits',
@@ -297,6 +307,79 @@ export const chapter: Chapter = {
         told: () => garage(40),
       },
       sound: { what: 'The same with a 63 A main switch.', told: () => garage(63) },
+    },
+    {
+      ...ofBoard,
+      id: 'board-made-for-less-than-its-switch',
+      title: 'A board of 63 A behind a fuse of 100 A and a switch of 100 A',
+      unsafe: {
+        what: '100 A fuse, 100 A main switch, a board marked 63 A, outgoing devices of 128 A.',
+        told: () => supplied(at(everyday, fuse(100), rated(A(63)))),
+      },
+      sound: {
+        what: 'The same behind a switch-fuse of 63 A.',
+        told: () =>
+          supplied(at(everyday, fuse(100), { ...rated(A(63)), mainSwitch: { rating: A(100), fuseAhead: A(63) } })),
+      },
+    },
+    {
+      ...ofBoard,
+      id: 'board-of-half-a-rating',
+      title: 'A board whose label is half torn off',
+      mustNotSay: 'That it is rated for the larger of what the rest of the label may say.',
+      unsafe: {
+        what: '80 A fuse, a board of 63 A to 100 A, outgoing devices of 128 A.',
+        told: () =>
+          supplied(
+            at(everyday, fuse(80), rated({ state: 'between', least: amperes(63), most: amperes(100), by: looked })),
+          ),
+      },
+      sound: {
+        what: 'The same with two circuits of 32 A: whatever it is, no more can flow.',
+        told: () =>
+          supplied(
+            at(
+              everyday.slice(1, 3),
+              fuse(80),
+              rated({ state: 'between', least: amperes(64), most: amperes(100), by: looked }),
+            ),
+          ),
+      },
+    },
+    {
+      ...ofBoard,
+      id: 'garage-board-behind-its-feeder',
+      title: 'A garage board of 40 A behind a feeder of 50 A, with a switch of 63 A',
+      unsafe: {
+        what: 'A garage board marked 40 A behind 50 A, devices of 52 A.',
+        told: () => garage(63, undefined, 40),
+      },
+      sound: { what: 'The same, marked 63 A.', told: () => garage(63, undefined, 63) },
+    },
+    {
+      ...ofBoard,
+      id: 'plan-on-a-board-made-for-less',
+      title: 'A plan on a board that is marked 63 A behind 80 A',
+      unsafe: {
+        what: 'Larch Cottage, its board marked 63 A.',
+        told: () => planned('easy-home', [['board.rating', { known: '63 A', by: 'marking' }]]),
+      },
+      sound: {
+        what: 'Marked 80 A.',
+        told: () => planned('easy-home', [['board.rating', { known: '80 A', by: 'marking' }]]),
+      },
+    },
+    {
+      harm: ofBoard.harm,
+      clause: ofBoard.clause,
+      id: 'board-that-nobody-read',
+      title: 'A board whose rating nobody has read',
+      mustNotSay: 'That it is as strong as its main switch, without a condition to read it.',
+      unsafe: {
+        what: 'Larch Cottage, the rating of its board left out.',
+        told: () => planned('easy-home', [['board.rating', undefined]]),
+      },
+      sound: { what: 'Read as 100 A.', told: () => planned('easy-home') },
     },
     {
       id: 'tails-by-demand',

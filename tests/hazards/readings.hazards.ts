@@ -218,6 +218,54 @@ export const chapter: Chapter = {
       sound: { what: '0.18 Ω.', told: () => ofPoint({ continuity: 0.18, loop: 0.46 }) },
     },
     {
+      id: 'continuity-of-twice',
+      title: 'R_1+R_2 of twice what is due',
+      harm: 'A clamp of the protective conductor holds by two strands. Every figure is within its limit, and the clamp burns off at the first earth fault.',
+      clause: `${clause}; that the next smaller cable has half as much again: physics`,
+      mustNotSay: 'That 0.42 Ω is in order because it is less than three times 0.21 Ω.',
+      check: 'reading-continuity',
+      unsafe: {
+        what: 'R_1+R_2 of 0.42 Ω where 0.21 Ω is due, Z_s as much more.',
+        told: () => ofPoint({ continuity: 0.42, loop: 0.7 }),
+      },
+      sound: {
+        what: 'R_1+R_2 of 0.28 Ω: the route is a little longer than it was paced.',
+        told: () => ofPoint({ continuity: 0.28, loop: 0.56 }),
+      },
+    },
+    {
+      id: 'protective-conductor-of-twice',
+      title: 'R_2 of twice what is due',
+      harm: 'Half of the wires of the armour are not under the gland. A fault finds the other half.',
+      clause: `${clause}; that the next smaller cable has half as much again: physics`,
+      mustNotSay: 'That the way to earth is as designed.',
+      check: 'reading-protectiveContinuity',
+      unsafe: {
+        what: 'R_2 of 0.29 Ω where 0.145 Ω is due.',
+        told: () => ofPoint({ continuity: undefined, protectiveContinuity: 0.29 }),
+      },
+      sound: {
+        what: 'R_2 of 0.16 Ω.',
+        told: () => ofPoint({ continuity: undefined, protectiveContinuity: 0.16 }),
+      },
+    },
+    {
+      id: 'ring-of-twice',
+      title: 'A ring whose ends read twice what is due',
+      harm: 'There are 80 m more of it than anybody knows: a spur was put into the ring, or it goes round an annexe that is on no plan.',
+      clause,
+      mustNotSay: 'That line and neutral agree, and all is well.',
+      check: 'reading-ringLine',
+      unsafe: {
+        what: 'Ends of 1.18 Ω where 0.58 Ω is due, line and neutral alike, crossed 0.59 Ω.',
+        told: () => ofRing({ ringLine: 1.18, ringNeutral: 1.18, crossLineNeutral: 0.59 }),
+      },
+      sound: {
+        what: 'Ends of 0.66 Ω, crossed 0.33 Ω.',
+        told: () => ofRing({ ringLine: 0.66, ringNeutral: 0.66, crossLineNeutral: 0.33 }),
+      },
+    },
+    {
       id: 'voltage-that-breaks-down-under-load',
       title: 'A voltage that falls by 40 V as the vehicle charges',
       harm: 'A terminal burns with a kilowatt behind the cover.',
@@ -239,6 +287,22 @@ export const chapter: Chapter = {
       check: 'reading-prospective',
       unsafe: { what: '5 kA on PME beside Z_e of 0.28 Ω.', told: () => ofPoint({ prospective: 5000 }) },
       sound: { what: '1 kA.', told: () => ofPoint({ prospective: 1000 }) },
+    },
+    {
+      id: 'prospective-current-above-the-design',
+      title: 'A fault current five times that of the design',
+      harm: 'The distributor has put a transformer at the end of the garden. The protective conductor was reckoned with a fifth of what melts it now.',
+      clause: 'BS 7671, 643.7.3.201, 434.5.2, 543.1.1, from memory',
+      mustNotSay: 'That the circuit is as designed because its devices break the current.',
+      check: 'reading-prospective',
+      unsafe: {
+        what: 'I_pf of 4.5 kA and Z_e of 0.05 Ω where 0.86 kA and 0.28 Ω were designed with.',
+        told: () => ofPoint({ externalLoop: 0.051, loop: 0.26, prospective: 4500 }),
+      },
+      sound: {
+        what: 'I_pf of 0.95 kA and Z_e of 0.25 Ω.',
+        told: () => ofPoint({ externalLoop: 0.25, loop: 0.46, prospective: 950 }),
+      },
     },
     {
       id: 'prospective-current-below-the-earth-fault',

@@ -45,6 +45,14 @@ const ofBaths = {
   mustNotSay: 'That what serves the bathroom needs no device of at most 30 mA, or has one.',
 } as const;
 
+const ofPlaces = {
+  check: 'special-place',
+  clause: 'BS 7671:2018+A2:2022, Part 7, from memory: none of its sections for such places is entered',
+  harm: 'Wet, barefoot, among metal that nobody bonded: what is safe in a house kills there.',
+  mustNotSay: 'That a circuit passes in a place whose rules nobody looked at.',
+} as const;
+const pump = soundCircuit({ feeds: [load(10, { id: 'pump', purpose: 'motor', residualType: known('A', looked) })] });
+
 export const chapter: Chapter = {
   title: 'Where people are easily hurt: sockets, lamps, bathrooms',
   introduction:
@@ -430,6 +438,46 @@ export const chapter: Chapter = {
         told: () => told(code, [pointAlone({ feeds: [bare] })]),
       },
       sound: { what: 'The same behind an RCBO of 30 mA.', told: () => told(code, [soundCircuit({ feeds: [bare] })]) },
+    },
+    {
+      ...ofPlaces,
+      id: 'pump-at-a-swimming-pool',
+      title: 'The pump of a swimming pool, judged as one in a cellar',
+      unsafe: {
+        what: 'A pump of 10 A behind 30 mA at a swimming pool, nothing said of zones and bonding.',
+        told: () => told(code, [pump], { specialLocation: 'swimming-pool' }),
+      },
+      sound: { what: 'The same pump in a house without a pool.', told: () => told(code, [pump]) },
+    },
+    {
+      ...ofPlaces,
+      id: 'sockets-on-a-jetty',
+      title: 'Socket-outlets of a marina, judged as those of a garage',
+      unsafe: {
+        what: 'A radial of socket-outlets behind one device of 30 mA in a marina.',
+        told: () => told(code, [socketCircuit()], { specialLocation: 'marina' }),
+      },
+      sound: { what: 'The same in a garage.', told: () => told(code, [socketCircuit()]) },
+    },
+    {
+      ...ofPlaces,
+      id: 'feeder-of-a-farm',
+      title: 'A distribution circuit of a farm, judged as that of a house',
+      unsafe: {
+        what: 'A feeder without a residual current device to the board of a cowshed.',
+        told: () => told(code, [garageFeeder()], { specialLocation: 'farm' }),
+      },
+      sound: { what: 'The same to the garage of a house.', told: () => told(code, [garageFeeder()]) },
+    },
+    {
+      ...ofPlaces,
+      id: 'heater-in-a-place-nobody-named',
+      title: 'A circuit of which nobody says what kind of place it is in',
+      unsafe: {
+        what: 'Socket-outlets behind 30 mA; the kind of place left out.',
+        told: () => told(code, [socketCircuit()], { specialLocation: undefined as never }),
+      },
+      sound: { what: 'Said to be none of those places.', told: () => told(code, [socketCircuit()]) },
     },
   ],
 };

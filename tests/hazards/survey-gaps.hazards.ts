@@ -1,7 +1,21 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { ordinaryHome } from '../../src/great-britain.js';
-import { amperes, assume, between, known, ohms, type Supply, squareMillimetres, unknown } from '../../src/index.js';
+import {
+  amperes,
+  assume,
+  type Board,
+  between,
+  celsius,
+  known,
+  type Line,
+  ohms,
+  type Supply,
+  squareMillimetres,
+  unknown,
+} from '../../src/index.js';
+import { load } from '../support/house.js';
 import { assessed, type Change, type Chapter, planned } from './hazard.js';
+import { armoured, breaker, dwelling, garageFeeder } from './residual-circuits.js';
 import { premises, soundCircuit, soundHouse } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -22,6 +36,35 @@ const assumedRod = (supply: Partial<Supply>) => {
   return assessed(code, assume(whole, ordinaryHome), 'ev', premises);
 };
 const three = (supply: Partial<Supply>) => at({ ...supply, phases: known(3, 'seen') });
+/** PME, the loop not read, and taken from the assumptions of an ordinary home. */
+const assumedLoop = (current: number) => {
+  const house = soundHouse([soundCircuit()], {
+    externalImpedance: unknown(),
+    prospectiveCurrent: known(amperes(current), read),
+  });
+  return assessed(code, assume(house, ordinaryHome), 'ev', premises);
+};
+const lines: readonly Line[] = ['L1', 'L2', 'L3'];
+/** A heater on three lines. */
+const threeLines = (phases: Supply['phases']) => {
+  const run = soundCircuit({
+    lines,
+    device: breaker(32),
+    residual: [],
+    cable: { ...armoured(6), cores: 4 },
+    terminalTemperature: known(celsius(70), 'instructions'),
+    feeds: [load(30, { id: 'heater', purpose: 'space-heating', lines })],
+  });
+  return assessed(code, soundHouse([run], { ...readings(0.25, 2000), phases }), run.id, dwelling);
+};
+/** A garage board in the house, and whether there is metal; the supply says that there is none. */
+const inOneBuilding = (metal: boolean) => {
+  const feeder = garageFeeder();
+  const [garage] = feeder.feeds;
+  const board = { ...garage, detached: known(false, 'seen'), extraneousParts: known(metal, 'seen') } as Board;
+  const none = { bonding: [], noExtraneousParts: known(true, 'seen') };
+  return assessed(code, soundHouse([{ ...feeder, feeds: [board] }], none), feeder.id, dwelling);
+};
 const agree = 'I_pf against U_0/Z_e; the room that is left is common practice, no source';
 
 /** The house by its metered peak, with storage heaters besides. */
@@ -233,6 +276,45 @@ export const chapter: Chapter = {
         told: () => planned('easy-home', [['supply.prospectiveCurrent', { known: '0.5 kA', by: 'measured' }]]),
       },
       sound: { what: 'Larch Cottage as surveyed.', told: () => planned('easy-home') },
+    },
+    {
+      id: 'assumed-loop-above-what-was-read',
+      title: 'A customary loop beside a current that was read, and is far less',
+      harm: 'The neutral of the service hangs by a strand. 200 A is what it lets through, and the breaker was reckoned with 650 A.',
+      clause: agree,
+      mustNotSay: 'That Z_e is the customary 0.35 Ω, even on condition, when only 200 A were read.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'PME, I_pf read as 0.2 kA, Z_e taken from the assumptions of an ordinary home.',
+        told: () => assumedLoop(200),
+      },
+      sound: { what: 'PME, I_pf read as 0.86 kA, Z_e as 0.28 Ω.', told: () => at(readings(0.28, 860)) },
+    },
+    {
+      id: 'three-lines-of-a-supply-nobody-looked-at',
+      title: 'A three-phase circuit on a supply of which nobody counted the lines',
+      harm: 'There is one line. The van comes with a board for three, and something is bridged before dark.',
+      clause: 'BS 7671:2018+A2:2022, 313.1, from memory',
+      mustNotSay: 'That there are three lines because the circuit has three.',
+      check: 'lines-of-supply',
+      unsafe: {
+        what: 'A three-phase heater; the phases of the supply not known.',
+        told: () => threeLines(unknown('photograph of the meter')),
+      },
+      sound: { what: 'The same on a supply of three lines, as seen.', told: () => threeLines(known(3, 'seen')) },
+    },
+    {
+      id: 'metal-found-and-denied',
+      title: 'Metal in the integral garage of a house that is said to have none',
+      harm: 'A steel pipe comes up through the floor of the garage. With the neutral of the street lost it is at earth, and the case of the point at 200 V.',
+      clause: 'Facts that contradict each other decide nothing: common practice, no source',
+      mustNotSay: 'That no bonding is due because one of two sentences says so.',
+      check: 'outbuilding-bonding',
+      unsafe: {
+        what: 'No metal and no bonding by one line of the survey; by another, metal at a board in the same building.',
+        told: () => inOneBuilding(true),
+      },
+      sound: { what: 'No metal at that board either.', told: () => inOneBuilding(false) },
     },
   ],
 };

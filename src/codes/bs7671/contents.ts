@@ -29,6 +29,7 @@ import { placement } from './groups/placement.js';
 import { protectiveConductor } from './groups/protective-conductor.js';
 import { residualCurrent } from './groups/residual-current.js';
 import { sharedCircuit } from './groups/shared-circuit.js';
+import { specialPlace } from './groups/special-place.js';
 import { surgeProtection } from './groups/surge-protection.js';
 import { terminals } from './groups/terminals.js';
 import { voltageDrop } from './groups/voltage-drop.js';
@@ -63,6 +64,7 @@ export const bs7671Contents = () => {
   const earth = earthingAndBonding();
   const others = outbuildings();
   const placed = placement();
+  const place = specialPlace();
   const surge = surgeProtection();
   const arc = arcDetection();
   return contents({
@@ -88,6 +90,7 @@ export const bs7671Contents = () => {
         withstand.circuit,
         size.circuit,
         points.circuit,
+        place.circuit,
         earth.circuit,
         surge.circuit,
         arc.circuit,
@@ -133,7 +136,7 @@ export const bs7671Contents = () => {
       'breaking-capacity': breaking.checks,
       'terminal-temperature': terminal.checks,
       'minimum-size': size.checks,
-      placement: placed.checks,
+      placement: [...placed.checks, ...place.checks],
       'charge-point-earthing': earthed.checks,
       'earthing-and-bonding': [...earth.checks, ...others.checks],
       'surge-protection': surge.checks,

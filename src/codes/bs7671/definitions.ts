@@ -20,7 +20,7 @@ export { earthingConductorLarge, mainBondingLarge } from './groups/earthing-and-
 export { areaNotBelowMinimum } from './groups/minimum-size.js';
 export { directCurrentWithinSetting } from './groups/mode-four.js';
 export { socketBehindDevice, socketForHours } from './groups/mode-two.js';
-export { externalImpedanceCustomary, originReadingsAgree } from './groups/origin-facts.js';
+export { externalImpedanceCustomary, originReadingsAgree, suppliedLines } from './groups/origin-facts.js';
 export { outbuildingBonded } from './groups/outbuildings.js';
 export { cableForGround, cableForSun, depthInGround, jointAccessible } from './groups/placement.js';
 export {
@@ -30,6 +30,7 @@ export {
   ownCircuitOfPoint,
   requiredWithInfeed,
 } from './groups/shared-circuit.js';
+export { specialPlaceMet } from './groups/special-place.js';
 export { surgeProtected } from './groups/surge-protection.js';
 export {
   designFromMeasured,
@@ -43,6 +44,10 @@ export {
 } from './measured-loop.js';
 export * from './open-pen.js';
 export {
+  boardAboveDevices,
+  boardBehindDevice,
+  boardDeclared,
+  boardProtected,
   mainSwitchAboveDevices,
   mainSwitchBehindDevice,
   mainSwitchDeclared,

@@ -14,7 +14,7 @@ import { serviceOfItsOwn } from '../../networks/gb-network/supply-checks.js';
 import { riserMethod } from '../../networks/nfc14100/riser-simultaneity.js';
 import { peakFromEnergy } from '../../networks/nordic-network/energy-to-peak.js';
 import type { Amperes } from '../../units/index.js';
-import { mainSwitchOverload, residualOverload, tailsOverload } from './overload-checks.js';
+import { boardOverload, mainSwitchOverload, residualOverload, tailsOverload } from './overload-checks.js';
 import { bs, entered } from './source.js';
 import { table4D1A } from './tables/4d1a.js';
 
@@ -129,6 +129,7 @@ export const bs7671Demand: DemandRules = {
     cutOut: demandWithinCutOut,
     mainSwitch: demandWithinMainSwitch,
     mainSwitchOverload,
+    boardOverload,
     residualOverload,
     tails: tailsOverload,
     ownService: serviceOfItsOwn,

@@ -1,6 +1,6 @@
 import { alternatives, comparison, statement } from '../../core/index.js';
 import type { OverloadRules } from '../../demand/rules.js';
-import { bs } from './source.js';
+import { bs, entered } from './source.js';
 
 /** The main switch is protected against overload, diversity not counted. BS 7671, 536.4.202, 536.4.3.2. */
 export const mainSwitchProtected = /* @__PURE__ */ alternatives({
@@ -39,6 +39,53 @@ export const mainSwitchDeclared = /* @__PURE__ */ statement({
   title: 'The maker declares the main switch protected against overload where it stands',
   weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
+});
+
+const board = {
+  document: 'BS 7671',
+  edition: entered,
+  clause: '512.1.2, 536.4.3.2',
+  provenance: 'memory',
+  note: 'the rated current of an assembly, and that its busbars may be made for less than its incoming switch: BS EN 61439-1, 5.3.1, from memory',
+} as const;
+
+/** The board is protected against overload, diversity not counted. BS 7671, 512.1.2, 536.4.3.2. */
+export const boardProtected = /* @__PURE__ */ alternatives({
+  id: 'board-overload',
+  title: 'The board is protected against overload, not by diversity alone',
+  weight: 'rule',
+  source: board,
+  caution: 'A circuit that is added later, on a spare way, counts in the sum of the outgoing devices.',
+});
+
+/** The board against the overcurrent device ahead. BS 7671, 512.1.2. */
+export const boardBehindDevice = /* @__PURE__ */ comparison({
+  id: 'board-behind-device',
+  title: 'The rated current of the board is at least that of the overcurrent device ahead',
+  kind: 'at-least',
+  value: 'boardRating',
+  limit: 'aheadRating',
+  weight: 'rule',
+  source: board,
+});
+
+/** The board against the devices of the outgoing circuits together. BS 7671, 512.1.2. */
+export const boardAboveDevices = /* @__PURE__ */ comparison({
+  id: 'board-above-devices',
+  title: 'The rated current of the board is at least the sum of the outgoing devices',
+  kind: 'at-least',
+  value: 'boardRating',
+  limit: 'servedRating',
+  weight: 'rule',
+  source: board,
+});
+
+/** What the maker of the board declares. BS 7671, 512.1.2. */
+export const boardDeclared = /* @__PURE__ */ statement({
+  id: 'board-declared',
+  title: 'The maker declares the board protected against overload where it stands',
+  weight: 'rule',
+  source: board,
 });
 
 /** A residual current device at the origin is protected against overload. BS 7671, 536.4.202, 536.4.3.2. */
@@ -125,6 +172,13 @@ export const mainSwitchOverload: OverloadRules<'mainSwitchRating'> = {
   ahead: mainSwitchBehindDevice,
   below: mainSwitchAboveDevices,
   declared: mainSwitchDeclared,
+};
+/** What protects a board. */
+export const boardOverload: OverloadRules<'boardRating'> = {
+  protected: boardProtected,
+  ahead: boardBehindDevice,
+  below: boardAboveDevices,
+  declared: boardDeclared,
 };
 /** What protects a residual current device at the origin. */
 export const residualOverload: OverloadRules<'residualRatedCurrent'> = {

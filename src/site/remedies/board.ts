@@ -57,7 +57,8 @@ function givenUp({ survey, result }: Situation): readonly Change[] {
 
 /** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection. */
 function newBoard({ survey, result }: Situation): readonly Change[] {
-  const asked = result.check === 'board-rating' ? (result.limit?.value ?? 0) : 0;
+  const aheadOf = result.alternatives?.find((r) => r.check === 'board-behind-device');
+  const asked = (result.check === 'board-rating' ? result : aheadOf)?.limit?.value ?? 0;
   const size = sizeFrom(boardRatings, asked);
   if (size === undefined) return [];
   const { board } = survey.installation;
@@ -249,6 +250,7 @@ export const boardRemedies: readonly SurveyRemedy[] = [
       'residual-current-device-overload',
       'smooth-current-upstream',
       'board-rating',
+      'board-overload',
       'breaking-capacity',
     ],
     ways: newBoard,

@@ -96,7 +96,10 @@ function tails({ survey, words }: Situation): readonly Change[] {
     });
 }
 
-/** A larger main switch where one is too small: at the origin, or at a board behind a feeder. */
+/**
+ * A larger main switch where one is too small: at the origin, or at a board behind a feeder. It is one that the maker of the
+ * board provides, who rates the board by it.
+ */
 function mainSwitch({ survey, result, plan }: Situation): readonly Change[] {
   const asked = result.limit?.name === 'mainSwitchRating' ? result.value?.value : largestAsked(result.alternatives);
   const rating = asked === undefined ? undefined : sizeFrom(switchRatings, asked);
@@ -109,7 +112,9 @@ function mainSwitch({ survey, result, plan }: Situation): readonly Change[] {
   const larger = (board: Board): Board => {
     if ((leastOf(board.mainSwitch?.rating) ?? 0) >= rating) return board;
     replaced.push(board.id);
-    return { ...board, mainSwitch: { ...board.mainSwitch, rating: known(amperes(rating), PUT_THERE) } };
+    const now = known(amperes(rating), PUT_THERE);
+    const rated = board.rating && (leastOf(board.rating) ?? 0) < rating ? { rating: now } : {};
+    return { ...board, ...rated, mainSwitch: { ...board.mainSwitch, rating: now } };
   };
   const then =
     feeder === undefined
@@ -162,7 +167,7 @@ export const originRemedies: readonly SurveyRemedy[] = [
   {
     id: 'main-switch',
     title: 'A larger main switch',
-    checks: ['main-switch-overload', 'demand-within-main-switch'],
+    checks: ['main-switch-overload', 'board-overload', 'demand-within-main-switch'],
     // where only the maker of the switch could still accept it
     whenOpen: true,
     ways: mainSwitch,

@@ -1,4 +1,4 @@
-import { holds, set } from '../../../calculation/index.js';
+import { chosen, holds, set } from '../../../calculation/index.js';
 import {
   endsOf,
   type Fact,
@@ -39,6 +39,14 @@ export const externalImpedanceCustomary = /* @__PURE__ */ statement({
   },
 });
 
+/** The supply has the lines of the circuit. */
+export const suppliedLines = /* @__PURE__ */ statement({
+  id: 'lines-of-supply',
+  title: 'The supply has the line conductors that the circuit is connected to',
+  weight: 'rule',
+  source: { document: 'BS 7671', clause: '313.1', provenance: 'memory' },
+});
+
 const isAssumed = (fact: Fact<number>): boolean => 'assumed' in fact && fact.assumed !== undefined;
 
 const unread = (fact: string, { obtain }: UnknownFact): Known<true> =>
@@ -75,7 +83,9 @@ function readingsAgree(supply: Supply): Known<true> {
       `Z_e of ${ohms} Ω gives ${Math.round(nominalVoltage / ohms)} A to earth, I_pf is said to be ${Math.round(amperes)} A`,
     );
   // what is assumed is the worst that may be, each for itself: it contradicts nothing
-  if (isAssumed(externalImpedance) || isAssumed(prospectiveCurrent)) return true;
+  if (isAssumed(prospectiveCurrent)) return true;
+  // but for an impedance that lets more flow than was read
+  if (isAssumed(externalImpedance)) return i[1] * z[1] < BELOW * nominalVoltage ? said(z[1], i[1]) : true;
   if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   const three = phases.state === 'known' && phases.value === 3;
@@ -122,10 +132,18 @@ function customary({ externalImpedance, system, externalImpedanceConfirmed, elec
 export const originFacts = () => ({
   circuit: {
     originAgrees: ofCircuit((c) => readingsAgree(c.installation.supply), { called: 'readings at the origin' }),
+    // a line of which nobody knows whether it is there
+    linesThere: ofCircuit<true>(({ installation: { supply } }) =>
+      supply.phases.state === 'known' ? true : unread('phases of the supply', supply.phases as UnknownFact),
+    ),
+    linesAsked: ofCircuit(
+      ({ run, installation: { supply } }) => supply.phases.state !== 'known' && run.lines.some((l) => l !== 'L1'),
+    ),
     impedanceCustomary: ofCircuit((c) => customary(c.installation.supply), { called: 'external impedance' }),
   },
   checks: [
     holds(originReadingsAgree, 'originAgrees', set('nothing that is known contradicts the rest')),
+    chosen('linesAsked', { true: [holds(suppliedLines, 'linesThere', set('they are there'))], false: [] }),
     holds(externalImpedanceCustomary, set(true), set('customary, or confirmed by the distributor'), {
       applies: 'impedanceCustomary',
     }),

@@ -1,5 +1,5 @@
 import { chosen, compare, derive, each, factOf, unjudged, weigh } from '../../../calculation/index.js';
-import { comparison, isMissing, type Known, missing, unknown } from '../../../core/index.js';
+import { comparison, type Gap, isMissing, type Known, missing, unknown } from '../../../core/index.js';
 import type { Board } from '../../../installation/index.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 import { shockCaution } from '../disconnection-checks.js';
@@ -30,6 +30,12 @@ export const outbuildingScope = {
     })),
   title: ({ board }: OutbuildingPlace) => `Building of ${board.id}`,
 } as const;
+const metalDenied: Gap = {
+  kind: 'fact',
+  fact: 'extraneous-conductive-parts of the building of the origin',
+  obtain: 'it is said that there are none, and of a board in the same building that there are: look for them again',
+  disagree: true,
+};
 const ofOutbuilding = /* @__PURE__ */ factOf<OutbuildingPlace>();
 
 /** Boards in other buildings: main bonding is due in each of them, whatever the system. BS 7671 411.3.1.2, 544.1.1. */
@@ -49,9 +55,11 @@ export const outbuildings = () => ({
       { called: ({ board }) => `bonding conductor to the building of ${board.id}` },
     ),
     outbuildingAsked: weigh(
-      ['system', 'detached', 'extraneousParts'],
-      ({ system, detached, extraneousParts }): Known<true | string> => {
+      ['system', 'detached', 'extraneousParts', 'bondsFound'],
+      ({ system, detached, extraneousParts, bondsFound }): Known<true | string> => {
         if (system === 'IT') return 'IT systems are judged by their own rules.';
+        // metal in the building of the origin, in which somebody is said to have found none
+        if (detached === false && extraneousParts === true && bondsFound === 'none') return missing(metalDenied);
         if (detached === false) return 'The board stands in the building of the origin.';
         if (extraneousParts === false) return 'No extraneous-conductive-part has been found there.';
         const gaps = [system, detached, extraneousParts].flatMap((f) => (isMissing(f) ? f.missing : []));
