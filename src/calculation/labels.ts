@@ -143,8 +143,10 @@ export interface Labels {
   listedMethod: ReferenceMethod;
   /** Whether a flexible cable is in the tables of cords. */
   cord: boolean;
-  /** Table of capacities for the cable. */
+  /** Table of capacities for the cable as it is laid. */
   capacityTable: string;
+  /** Table of capacities for the cable were it clipped. */
+  clippedTable: string;
   /** How single-core cables lie, as surveyed. */
   laid: NonNullable<Stretch['formation']> | 'not stated';
   /** How cables lie, as the tables of capacity have it. */

@@ -43,7 +43,8 @@ const roomOf = ({ measure = [] }: OptionPlan): number =>
   Math.min(Number.POSITIVE_INFINITY, ...measure.map((m) => m.mostRead));
 
 /** Whether a point gets less than was wanted. */
-const lowers = ({ id }: OptionPlan): number => Number(id.startsWith('lower-setting'));
+const lowers = ({ id, remedies = [] }: OptionPlan): number =>
+  Number(id.startsWith('lower-setting') || remedies.some((r) => r.id === 'lower-setting'));
 
 /** How much of the supply itself is asked for: a larger fuse, or three phases. */
 const changesSupply = ({ id, work: { supplyChange } }: OptionPlan): number =>

@@ -329,5 +329,16 @@ export const chapter: Chapter = {
         },
       ),
     },
+    {
+      id: 'flat-cable-in-trunking-by-the-figure-for-clipped-cable',
+      title: 'Twin and earth in mini trunking, sized as if it were clipped',
+      harm: 'The cable warms the still air around it every night, and its insulation hardens where nobody sees it.',
+      clause:
+        'BS 7671:2018+A2:2022, Table 4D2A, method B, from memory; that flat cable in trunking is read from it: common practice, in two threads of electricians',
+      mustNotSay: 'That it carries what it would on the wall: 30 A are less than 32 A.',
+      check: 'tabulated-capacity',
+      unsafe: told('4 mm² flat cable behind 32 A, method B.', { cable: flat(4) }, { method: known('B', seen) }),
+      sound: told('6 mm² behind 32 A, method B: 38 A.', {}, { method: known('B', seen) }),
+    },
   ],
 };

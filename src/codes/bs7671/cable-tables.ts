@@ -71,9 +71,18 @@ export const noTable = (cable: Cable): Missing =>
 /** @internal The letter under which BS 7671 lists an IEC method. */
 export const bsMethod = (method: ReferenceMethod) => method.replace(/^([ABD])[12]$/, '$1') as ReferenceMethod;
 
-/** @internal The table of capacities of a cable for a number of loaded conductors. */
-export const capacityTableFor = (cable: Cable, cord: boolean, loaded: '2' | '3') =>
-  tablesFor(cable, cord).find((t) => (t.loaded ?? loaded) === loaded)?.capacity;
+/** @internal The tables of capacities of a cable for a number of loaded conductors, its own first. */
+export const capacityTablesFor = (cable: Cable, cord: boolean, loaded: '2' | '3') =>
+  tablesFor(cable, cord).flatMap((t) => ((t.loaded ?? loaded) === loaded ? [t.capacity] : []));
+
+/** @internal Of these the first that has a column for the method; where none has, its own stands for them. */
+export function capacityTableFor(cable: Cable, cord: boolean, loaded: '2' | '3', method: ReferenceMethod) {
+  const tables = capacityTablesFor(cable, cord, loaded);
+  // a table without that axis is read whatever the method is
+  return (
+    tables.find((t) => !t.axes.some((a) => a.name === 'method') || t.offers('method').includes(method)) ?? tables[0]
+  );
+}
 
 /** @internal How each table of capacities is read: by those of the keys that it has axes for. */
 export const readCapacity = (method: 'listedMethod' | 'C' = 'listedMethod') => {

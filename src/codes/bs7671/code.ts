@@ -11,7 +11,7 @@ import { timeCurrentLimits } from '../iec-family/time-current-limits.js';
 import { notJudgedWords } from '../not-judged.js';
 import type { ConductorSize, WiringCode } from '../wiring-code.js';
 import { cableForRoute } from './cable-for-route.js';
-import { bsMethod, capacityTableFor, capacityTableOf } from './cable-tables.js';
+import { bsMethod, capacityTableOf, capacityTablesFor } from './cable-tables.js';
 import { calculatorBrought, calculatorOf, calculatorWith } from './calculators.js';
 import { earthingOptionsBy } from './earthing-options.js';
 import { type Edition, editionGap, editionInForce, editions, standingOf } from './editions.js';
@@ -93,10 +93,12 @@ function broughtEdition(edition: string, { editions: all = [] }: BroughtToCode) 
   return { differences, base };
 }
 
-/** Every spelling of the methods that the table of the cable has a column for. */
+/** Every spelling of the methods that the tables of the cable have a column for. */
 function methodsFor({ cable, lines }: Run): readonly ReferenceMethod[] | undefined {
-  const listed = capacityTableFor(cable, false, lines.length === 1 ? '2' : '3')?.offers('method');
-  return listed && labels.method.filter((m) => listed.includes(bsMethod(m)));
+  const tables = capacityTablesFor(cable, false, lines.length === 1 ? '2' : '3');
+  if (tables.length === 0) return undefined;
+  const listed = tables.flatMap((t) => t.offers('method'));
+  return labels.method.filter((m) => listed.includes(bsMethod(m)));
 }
 
 /**

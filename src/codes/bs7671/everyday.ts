@@ -189,7 +189,7 @@ export function cableCapacity(cable: CableKind, installed: Installed): Figure<'c
   const sheet = new FigureSheet('Current-carrying capacity as installed');
   const { method, loaded, formation } = installed;
   const cord = cable.construction === 'flexible' && cable.area < leastOfFlexible;
-  const table = capacityTableFor(asCable(cable), cord, loaded === 3 ? '3' : '2');
+  const table = capacityTableFor(asCable(cable), cord, loaded === 3 ? '3' : '2', bsMethod(method));
   if (!table) throw noTableOf(cable, 'the capacity');
   const keys = {
     method: bsMethod(method),

@@ -14,7 +14,9 @@ import {
   sizeFrom,
   withBoards,
   withFirstBoard,
+  withWantedRuns,
 } from './remedy.js';
+import { reliesNoMore } from './residual.js';
 import { limited } from './supply.js';
 
 /** Rated currents in which consumer units are commonly bought, A: common practice, no source. */
@@ -55,6 +57,12 @@ function givenUp({ survey, result }: Situation): readonly Change[] {
   }));
 }
 
+/** The type that a device has which takes the place of those that a circuit has: never a lower one. */
+function typeInstead({ residual = [] }: Run): 'A' | 'F' | 'B' {
+  const types = residual.flatMap(({ type }) => (type.state === 'known' ? [type.value] : []));
+  return types.includes('B') ? 'B' : types.includes('F') ? 'F' : 'A';
+}
+
 /** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection. */
 function newBoard({ survey, result }: Situation): readonly Change[] {
   const aheadOf = result.alternatives?.find((r) => r.check === 'board-behind-device');
@@ -65,7 +73,6 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   const { residual: _, ...rest } = board;
   const residual = {
     position: 'origin-of-circuit',
-    type: known('A', PUT_THERE),
     rating: known(amperes(0.03), PUT_THERE),
     delay: known('general', PUT_THERE),
     opensAllLive: known(true, PUT_THERE),
@@ -79,10 +86,14 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
       breakingCapacity: known(amperes(6000), PUT_THERE),
       energyClass: known(3 as const, PUT_THERE),
     },
-    residual: [residual, ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+    residual: [
+      { ...residual, type: known(typeInstead(run), PUT_THERE) },
+      ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment'),
+    ],
     noResidual: known(false, PUT_THERE),
   }));
   const rating = known(amperes(size), PUT_THERE);
+  const others = [...new Set(board.runs.map(typeInstead))].filter((type) => type !== 'A');
   const circuits = board.runs.length + survey.wanted.filter((w) => w.from === board.id).length;
   const then: Board = {
     ...rest,
@@ -94,14 +105,15 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
     noResidual: known(true, PUT_THERE),
     runs,
   };
+  const moved = withWantedRuns(survey, (run, w) => (w.from === board.id ? reliesNoMore(run) : run));
   return [
     {
       survey: {
-        ...survey,
+        ...moved,
         work: { ...survey.work, ...(survey.work.devicesToBeHad ? { devicesToBeHad: known(true, PUT_THERE) } : {}) },
         installation: { ...survey.installation, board: then },
       },
-      what: `new board of ${circuits} ways: main switch ${size} A, an RCBO 30 mA type A for each circuit, surge protection, 16 kA conditional`,
+      what: `new board of ${circuits} ways: main switch ${size} A, an RCBO 30 mA type A for each circuit${others.map((t) => `, type ${t} where there was one`).join('')}, surge protection, 16 kA conditional`,
       items: [
         item('board', `consumer unit of ${circuits} ways, main switch ${size} A, surge protection`, 1, 'set'),
         item('protective-device', 'RCBO curve B, 30 mA type A, double pole, rated as the circuit', board.runs.length),

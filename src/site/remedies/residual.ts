@@ -131,18 +131,23 @@ export const ownResidual = (rating: Amperes = milliamperes(30)): ResidualDevice 
   bidirectional: known(true, PUT_THERE),
 });
 
-/** The circuit gets an RCBO of its own; fuses of the board make way for it. */
+/** A circuit with an RCBO of its own; fuses of the board make way for it. */
+const withOwn = (run: Run): Run => ({
+  ...run,
+  device: { ...run.device, kind: known(RCBO_B, PUT_THERE) },
+  residual: [ownResidual(), ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+  noResidual: known(false, PUT_THERE),
+});
+
+/** A circuit that leaves the device of its board, on which it relied: it has one of its own then. */
+export const reliesNoMore = (run: Run): Run =>
+  run.residual?.length || run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? run : withOwn(run);
+
+/** The circuit gets an RCBO of its own. */
 function combined({ survey }: Situation): readonly Change[] {
-  const changed = withWantedRuns(survey, (run) => ({
-    ...run,
-    device: {
-      ...run.device,
-      kind: known(RCBO_B, PUT_THERE),
-    },
-    residual: [ownResidual(), ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
-    noResidual: known(false, PUT_THERE),
-  }));
-  return [{ survey: changed, what: 'RCBO of the circuit, 30 mA type A, opening all live conductors' }];
+  return [
+    { survey: withWantedRuns(survey, withOwn), what: 'RCBO of the circuit, 30 mA type A, opening all live conductors' },
+  ];
 }
 
 /** The devices of the circuits open every live conductor, or may be fed from both sides. */
@@ -169,11 +174,15 @@ const withMarking =
 /** Only the circuits that are there stay behind the devices of the board; the new ones leave it ahead of them. */
 function aheadOfDevices({ survey }: Situation): readonly Change[] {
   const { board } = survey.installation;
-  if (!board.residual?.some((d) => !d.serves) || survey.wanted.some((w) => w.from !== board.id)) return [];
-  const serves = board.runs.map((r) => r.id);
-  const apart = withFirstBoard(survey, {
-    residual: board.residual.map((d) => (d.serves ? d : { ...d, serves })),
+  const added = new Set(survey.wanted.map((w) => w.run.id));
+  const behind = board.residual?.some((d) => !d.serves || d.serves.some((id) => added.has(id)));
+  if (!board.residual || !behind || survey.wanted.some((w) => w.from !== board.id)) return [];
+  const there = board.runs.map((r) => r.id);
+  const residual = board.residual.flatMap((d) => {
+    const serves = (d.serves ?? there).filter((id) => !added.has(id));
+    return serves.length > 0 ? [{ ...d, serves }] : [];
   });
+  const apart = withFirstBoard(withWantedRuns(survey, reliesNoMore), { residual });
   return [
     {
       survey: { ...apart, work: { ...apart.work, newEnclosure: known(true, PUT_THERE) } },
@@ -182,11 +191,18 @@ function aheadOfDevices({ survey }: Situation): readonly Change[] {
   ];
 }
 
-/** Further rods, or a deeper one, until the electrode measures what lasts. */
-function electrode({ survey, result }: Situation): readonly Change[] {
+/** What an electrode may measure and still be taken to last, Ω, as the code advises for this one. */
+const lasting = ({ plan }: Situation): number | undefined =>
+  plan.points
+    .flatMap((p) => p.assessment.results)
+    .flatMap((r) => (r.check === 'electrode-stability' && r.verdict === 'fail' && r.limit ? [r.limit.value] : []))[0];
+
+/** Further rods, or a deeper one, until the electrode of the installation measures what lasts: that opens the devices, too. */
+function electrode(at: Situation): readonly Change[] {
+  const { survey } = at;
   const { electrode: old } = survey.installation.supply;
-  const most = result.limit?.value;
-  if (!old || most === undefined) return [];
+  const most = lasting(at);
+  if (!old || most === undefined || (leastOf(old.resistance) ?? 0) <= most) return [];
   const resistance = known(ohms(most), `${PUT_THERE}: further rods until it measures at most ${most} Ω`);
   const { externalImpedance: loop } = survey.installation.supply;
   const now = loop.state === 'known' && loop.value > most ? { externalImpedance: resistance } : {};
@@ -224,7 +240,12 @@ const onType = ['smooth-current-upstream', 'residual-current-type'];
 
 /** Remedies about residual current devices. */
 export const residualRemedies: readonly SurveyRemedy[] = [
-  { id: 'electrode', title: 'A better earth electrode', checks: ['electrode-stability'], ways: electrode },
+  {
+    id: 'electrode',
+    title: 'A better earth electrode',
+    checks: ['electrode-stability', 'automatic-disconnection'],
+    ways: electrode,
+  },
   {
     id: 'residual-selective',
     title: 'A device with time delay ahead of the circuit',

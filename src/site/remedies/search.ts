@@ -132,9 +132,15 @@ class OptionSearch {
     return found;
   }
 
-  private better({ worked: { plan } }: Found): boolean {
+  private better({ worked: { plan, survey } }: Found): boolean {
     const { overall } = this.of.plan;
     if (plan.overall.verdict === 'fail') return false;
+    // of another supply everything is read anew: what waits for that does not count against it
+    if (survey.work.supplyChange !== this.of.survey.work.supplyChange) {
+      const before = new Set(overall.undetermined.map((r) => r.check));
+      const left = new Set(plan.overall.undetermined.map((r) => r.check).filter((check) => before.has(check)));
+      if (left.size < before.size) return true;
+    }
     return passing(plan) || overall.failed.length > 0 || plan.overall.undetermined.length < overall.undetermined.length;
   }
 

@@ -99,13 +99,19 @@ describe('each figure', () => {
   });
 });
 
+it('flat cable where its own table has no column is read from that of multicore cable', () => {
+  const inTrunking = cableCapacity(twinAndEarth(6), { ...alone, method: 'B' });
+  expect(inTrunking.text).toBe('38 A');
+  expect(inTrunking.sources[0]).toContain('Table 4D2A');
+});
+
 describe('what is left open or cannot be is told by name', () => {
   it.each([
     ['a size that is not made', 'no-cell', () => cableCapacity(twinAndEarth(7), alone)],
     [
       'a method that the cable has no figures for',
       'no-cell',
-      () => cableCapacity(twinAndEarth(6), { ...alone, method: 'E' }),
+      () => cableCapacity(twinAndEarth(6), { ...alone, method: 'F' }),
     ],
     [
       'insulation that is not mentioned',

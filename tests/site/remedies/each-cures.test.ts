@@ -32,6 +32,31 @@ const heater = (line: string, current: string, device: string, area: string): Sh
   [line],
 ];
 
+/** The point on a spare way behind the device of the ring, without one of its own. */
+const shared: ShortSurvey = {
+  ...home,
+  board: {
+    residual: [
+      {
+        position: 'origin-of-installation',
+        serves: ['ring', 'point 1 circuit'],
+        type: 'A',
+        rating: '30 mA',
+        ratedCurrent: '80 A',
+        delay: 'general',
+        opensAllLive: true,
+      },
+    ],
+  },
+  points: [
+    {
+      device: { kind: { standard: 'EN 60898', type: 'B' } },
+      residual: [],
+      route: [['clipped outdoors', 10]],
+    },
+  ],
+};
+
 interface Case {
   readonly remedy: string;
   /** What is found, and what a competent person does: common practice, no source. */
@@ -39,7 +64,7 @@ interface Case {
   readonly survey: ShortSurvey;
   /** What fails, is open, or is advised against, without it. */
   readonly check: string;
-  readonly verdict?: 'pass' | 'conditional';
+  readonly verdict?: 'pass' | 'conditional' | 'not-determined';
 }
 
 const cases: readonly Case[] = [
@@ -208,6 +233,29 @@ const cases: readonly Case[] = [
     check: 'tt-out-of-reach',
   },
   {
+    remedy: 'electrode',
+    what: 'TT, and a rod of 1,900 Ω: 57 V at 30 mA; further rods until it lasts (BS 7671, 411.5.3)',
+    survey: {
+      ...home,
+      supply: { ...tt, externalImpedance: seen('1900 Ω'), electrode: { resistance: seen('1900 Ω') } },
+      points: [{ point: plain, route: [['clipped outdoors', 10]] }],
+    },
+    check: 'automatic-disconnection',
+  },
+  {
+    remedy: 'ahead-of-residual-device',
+    what: 'a way under the 30 mA device that serves the ring: an RCBO fed ahead of it, so that neither darkens the other',
+    survey: shared,
+    check: 'residual-current-one-per-point',
+  },
+  {
+    remedy: 'own-service',
+    what: 'a looped service that was measured: the new one is measured anew',
+    survey: { ...home, supply: { ...home.supply, looped: seen(true) } },
+    check: 'service-of-its-own',
+    verdict: 'not-determined',
+  },
+  {
     remedy: 'charge-point-earthing',
     what: 'a point without any measure on PME: one with open-PEN detection',
     survey: { ...home, points: [{ point: plain, route: [['clipped outdoors', 10]] }] },
@@ -255,6 +303,35 @@ it('takes no device of 30 mA from circuits that rely on it', () => {
   const board = JSON.parse(JSON.stringify(found.survey.board).replace('100 mA', '30 mA'));
   const { remedies } = wholePlanInBritain(readSurvey(surveyOf('30 mA ahead', { ...found.survey, board })), brief);
   expect(remedies.flatMap((o) => o.remedies.map((r) => r.id))).not.toContain('residual-selective');
+});
+
+it('puts no lower type in the place of a residual current device that a circuit has', () => {
+  const pump: ShortSurvey['circuits'][number] = [
+    'heat pump',
+    { purpose: 'heat-pump', current: '12 A', residualType: 'B' },
+    '20 A',
+    '4 mm²',
+    ['L1'],
+    { residual: [{ position: 'origin-of-circuit', type: 'B', rating: '30 mA', ratedCurrent: '40 A' }] },
+  ];
+  const full = { ...home, circuits: [...home.circuits, pump], board: { spareWays: seen(0) } };
+  const survey = readSurvey(surveyOf('a full board', full));
+  const offer = wholePlanInBritain(survey, brief).remedies.find((o) => o.remedies.some((r) => r.id === 'new-board'));
+  const then = withChanges(survey, offer?.changes ?? []).installation.board.runs;
+  const types = then.map(({ id, residual = [] }) => [id, ...residual.map((r) => 'value' in r.type && r.type.value)]);
+  expect(types).toContainEqual(['heat pump', 'B']);
+  expect(types).toContainEqual(['ring', 'A']);
+  expect(offer?.remedies[0]?.what).toContain('type B where there was one');
+});
+
+it('leads with what keeps the wanted setting; a lower one is offered beside it', () => {
+  const survey: ShortSurvey = {
+    ...home,
+    points: [{ cables: [['twin and earth', '2.5 mm²', 'marking']], route: [['clipped indoors', 14]] }],
+  };
+  const { options, remedies } = wholePlanInBritain(readSurvey(surveyOf('a cable that waits', survey)), brief);
+  expect(options[0]?.remedies?.map((r) => r.id)).toEqual(['new-cable']);
+  expect(remedies.flatMap((o) => o.remedies.map((r) => r.id))).toContain('lower-setting');
 });
 
 describe('drop-temperature', () => {

@@ -40,10 +40,17 @@ import * as appendix4 from '../tables/index.js';
 const notPrinted = ({ id, source }: Pick<Table, 'id' | 'source'>, explain: string) =>
   open({ kind: 'cell', table: id, explain, source });
 
+/** The table that is printed for the cable, and has it clipped. */
+const ownTable = () =>
+  derive(
+    ['cable', 'cord', 'loaded'],
+    ({ cable, cord, loaded }) => capacityTableFor(cable, cord, loaded, 'C')?.id ?? 'none',
+  );
+
 /** The table of capacities for the cable, and what it is read by. BS 7671 Appendix 4, Tables 4D to 4J. */
 const tabulatedCapacity = () => {
   const inTable = (method?: 'C') =>
-    choose('capacityTable', {
+    choose(method ? 'clippedTable' : 'capacityTable', {
       ...readCapacity(method),
       none: derive(['cable'], ({ cable }): Known<Amperes> => noTable(cable)),
     });
@@ -61,13 +68,18 @@ const tabulatedCapacity = () => {
         ),
         set(false),
       ),
-      capacityTable: derive(
-        ['cable', 'cord', 'loaded'],
-        ({ cable, cord, loaded }) => capacityTableFor(cable, cord, loaded)?.id ?? 'none',
-      ),
+      clippedTable: ownTable(),
     },
     sections: {
       listedMethod: derive(['method'], ({ method }) => bsMethod(method)),
+      capacityTable: orElse(
+        derive(
+          ['cable', 'cord', 'loaded', 'listedMethod'],
+          ({ cable, cord, loaded, listedMethod }) => capacityTableFor(cable, cord, loaded, listedMethod)?.id ?? 'none',
+        ),
+        // how it is laid nobody knows: its own table stands for the others
+        ownTable(),
+      ),
       laid: ofSection(({ section }) => section.formation ?? 'not stated'),
       formation: derive(['listedMethod', 'loaded', 'laid'], ({ listedMethod: method, loaded, laid }) => {
         if (method === 'A' || method === 'B') return 'enclosed';
