@@ -1,3 +1,4 @@
+export * from './arithmetic.js';
 export * from './attested.js';
 export * from './check.js';
 export * from './conditional.js';

@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { added, formula, multiplied } from '../core/index.js';
 
 /**
  * Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. IEC 60909-0,
@@ -34,26 +34,22 @@ export const temperatureFactorOfResistance = /* @__PURE__ */ formula({
 });
 
 /** Resistance of the conductors of a run that lie in parallel. */
-export const runResistance = /* @__PURE__ */ formula({
+export const runResistance = /* @__PURE__ */ multiplied({
   id: 'run-resistance',
   title: 'Resistance of a run',
-  inputs: ['resistancePerMetre', 'length', 'parallelConductors'],
+  times: ['resistancePerMetre', 'length'],
+  over: ['parallelConductors'],
   output: 'resistance',
-  expression: 'resistancePerMetre * length / parallelConductors',
-  direction: { resistancePerMetre: 1, length: 1, parallelConductors: -1 },
-  compute: ({ resistancePerMetre, length, parallelConductors }) => (resistancePerMetre * length) / parallelConductors,
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Reactance of a run from the reactance per metre of its loop. */
-export const runReactance = /* @__PURE__ */ formula({
+export const runReactance = /* @__PURE__ */ multiplied({
   id: 'run-reactance',
   title: 'Reactance of a run',
-  inputs: ['reactancePerMetre', 'length', 'parallelConductors'],
+  times: ['reactancePerMetre', 'length'],
+  over: ['parallelConductors'],
   output: 'reactance',
-  expression: 'reactancePerMetre * length / parallelConductors',
-  direction: { reactancePerMetre: 1, length: 1, parallelConductors: -1 },
-  compute: ({ reactancePerMetre, length, parallelConductors }) => (reactancePerMetre * length) / parallelConductors,
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -71,14 +67,11 @@ export const parallelProtectivePaths = /* @__PURE__ */ formula({
 });
 
 /** Sum of the resistances of the line and the protective conductor of a run. */
-export const sumOfLineAndProtective = /* @__PURE__ */ formula({
+export const sumOfLineAndProtective = /* @__PURE__ */ added({
   id: 'line-and-protective-resistance',
   title: 'R_1+R_2 of a run',
-  inputs: ['lineResistance', 'protectiveResistance'],
+  plus: ['lineResistance', 'protectiveResistance'],
   output: 'lineAndProtectiveResistance',
-  expression: 'lineResistance + protectiveResistance',
-  direction: { lineResistance: 1, protectiveResistance: 1 },
-  compute: ({ lineResistance, protectiveResistance }) => lineResistance + protectiveResistance,
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -98,14 +91,11 @@ export const segmentImpedanceOf = /* @__PURE__ */ formula({
  * Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. Impedances in
  * series.
  */
-export const loopImpedanceOf = /* @__PURE__ */ formula({
+export const loopImpedanceOf = /* @__PURE__ */ added({
   id: 'loop-impedance',
   title: 'Earth fault loop impedance Z_s = Z_e + (R_1+R_2)',
-  inputs: ['externalImpedance', 'circuitImpedance'],
+  plus: ['externalImpedance', 'circuitImpedance'],
   output: 'loopImpedance',
-  expression: 'externalImpedance + circuitImpedance',
-  direction: { externalImpedance: 1, circuitImpedance: 1 },
-  compute: ({ externalImpedance, circuitImpedance }) => externalImpedance + circuitImpedance,
   source: {
     document: 'Impedances in series',
     provenance: 'definition',
@@ -116,13 +106,10 @@ export const loopImpedanceOf = /* @__PURE__ */ formula({
 /**
  * Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. Impedances in series.
  */
-export const originImpedanceOf = /* @__PURE__ */ formula({
+export const originImpedanceOf = /* @__PURE__ */ added({
   id: 'origin-impedance',
   title: 'Earth fault loop impedance at the origin of the run',
-  inputs: ['externalImpedance', 'feederImpedance'],
+  plus: ['externalImpedance', 'feederImpedance'],
   output: 'originImpedance',
-  expression: 'externalImpedance + feederImpedance',
-  direction: { externalImpedance: 1, feederImpedance: 1 },
-  compute: ({ externalImpedance, feederImpedance }) => externalImpedance + feederImpedance,
   source: { document: 'Impedances in series', provenance: 'definition', note: 'sizes added, as in the loop impedance' },
 });

@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { added, formula, multiplied } from '../core/index.js';
 
 /** Vector sum of three line currents of unity power factor, the current of the neutral. Vectors at 120°. */
 export const vectorSum = /* @__PURE__ */ formula({
@@ -14,27 +14,21 @@ export const vectorSum = /* @__PURE__ */ formula({
 });
 
 /** Arithmetic sum of three line currents. */
-export const arithmeticSum = /* @__PURE__ */ formula({
+export const arithmeticSum = /* @__PURE__ */ added({
   id: 'arithmetic-sum-of-line-currents',
   title: 'Arithmetic sum of the line currents',
-  inputs: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
+  plus: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
   output: 'arithmeticSumCurrent',
-  expression: 'lineCurrent1 + lineCurrent2 + lineCurrent3',
-  compute: ({ lineCurrent1, lineCurrent2, lineCurrent3 }) => lineCurrent1 + lineCurrent2 + lineCurrent3,
-  direction: { lineCurrent1: 1, lineCurrent2: 1, lineCurrent3: 1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Touch voltage with the PEN conductor open and no electrode, resistive loads in star. */
-export const openPenFloating = /* @__PURE__ */ formula({
+export const openPenFloating = /* @__PURE__ */ multiplied({
   id: 'open-pen-voltage-without-electrode',
   title: 'Touch voltage with the PEN conductor open, no electrode, resistive loads',
-  inputs: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent', 'arithmeticSumCurrent'],
+  times: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent'],
+  over: ['arithmeticSumCurrent'],
   output: 'touchVoltage',
-  expression: 'sourceFactor * nominalVoltage * vectorSumCurrent / arithmeticSumCurrent',
-  compute: ({ sourceFactor, nominalVoltage, vectorSumCurrent, arithmeticSumCurrent }) =>
-    (sourceFactor * nominalVoltage * vectorSumCurrent) / arithmeticSumCurrent,
-  direction: { sourceFactor: 1, nominalVoltage: 1, vectorSumCurrent: 1, arithmeticSumCurrent: -1 },
   source: { document: 'physics', clause: 'star point of resistive loads', provenance: 'derived' },
 });
 
@@ -127,26 +121,21 @@ export const openPenElectrodeLimit = /* @__PURE__ */ formula({
 });
 
 /** Largest electrode resistance for a load that holds its current, as a charger does that is told a current. */
-export const heldCurrentElectrodeLimit = /* @__PURE__ */ formula({
+export const heldCurrentElectrodeLimit = /* @__PURE__ */ multiplied({
   id: 'open-pen-electrode-limit-held-current',
   title: 'Largest electrode resistance, load that holds its current',
-  inputs: ['touchVoltageLimit', 'installationCurrent'],
+  times: ['touchVoltageLimit'],
+  over: ['installationCurrent'],
   output: 'electrodeLimit',
-  expression: 'touchVoltageLimit / installationCurrent',
-  compute: ({ touchVoltageLimit, installationCurrent }) => touchVoltageLimit / installationCurrent,
-  direction: { touchVoltageLimit: 1, installationCurrent: -1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Power of a charge point alone at nominal voltage, which a charger that holds its power draws at any voltage. */
-export const heldPowerOf = /* @__PURE__ */ formula({
+export const heldPowerOf = /* @__PURE__ */ multiplied({
   id: 'held-power-at-nominal-voltage',
   title: 'Power that a charger holds, at nominal voltage',
-  inputs: ['chargeCurrent', 'nominalVoltage'],
+  times: ['chargeCurrent', 'nominalVoltage'],
   output: 'heldPower',
-  expression: 'chargeCurrent * nominalVoltage',
-  compute: ({ chargeCurrent, nominalVoltage }) => chargeCurrent * nominalVoltage,
-  direction: { chargeCurrent: 1, nominalVoltage: 1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -211,14 +200,12 @@ export const undetectedVoltageOf = /* @__PURE__ */ formula({
 });
 
 /** Voltage that may be lost in the installation before a line-neutral window trips at the lowest supply voltage. */
-export const windowMarginOf = /* @__PURE__ */ formula({
+export const windowMarginOf = /* @__PURE__ */ added({
   id: 'line-neutral-window-margin',
   title: 'Voltage that may be lost before the window trips',
-  inputs: ['minimumSupplyVoltage', 'windowLower'],
+  plus: ['minimumSupplyVoltage'],
+  minus: ['windowLower'],
   output: 'windowMargin',
   signed: true,
-  expression: 'minimumSupplyVoltage - windowLower',
-  compute: ({ minimumSupplyVoltage, windowLower }) => minimumSupplyVoltage - windowLower,
-  direction: { minimumSupplyVoltage: 1, windowLower: -1 },
   source: { document: 'physics', provenance: 'derived' },
 });

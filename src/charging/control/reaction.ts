@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../core/index.js';
-import { comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
+import { added, comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
 import type { CurvePoint } from '../../physics/time-current.js';
 import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
 import { inspection, isObject } from '../network/refuse.js';
@@ -8,14 +8,11 @@ import { inspection, isObject } from '../network/refuse.js';
  * Longest time for which a rise of the other load can show above the limit. Sum of the delays in a row. Delays in a
  * row.
  */
-export const excessTimeOf = /* @__PURE__ */ formula({
+export const excessTimeOf = /* @__PURE__ */ added({
   id: 'excess-time',
   title: 'Longest time from a rise of the other load until points and vehicles have made room',
-  inputs: ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'],
+  plus: ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'],
   output: 'excessTime',
-  expression: 'meterPeriod + controllerPeriod + pointReaction + vehicleReaction',
-  compute: ({ meterPeriod, controllerPeriod, pointReaction, vehicleReaction }) =>
-    meterPeriod + controllerPeriod + pointReaction + vehicleReaction,
   source: { document: 'Delays in a row', provenance: 'definition' },
 });
 

@@ -1,4 +1,4 @@
-import { comparison, formula } from '../../core/index.js';
+import { comparison, formula, multiplied } from '../../core/index.js';
 import { bs } from './source.js';
 
 /**
@@ -22,14 +22,12 @@ export const insulationBesideMethod = /* @__PURE__ */ formula({
 });
 
 /** Tabulated capacity required by the load of a grouped circuit that is not overloaded together with others, first condition. BS 7671 Appendix 4, 5.1.2. */
-export const requiredForLoad = /* @__PURE__ */ formula({
+export const requiredForLoad = /* @__PURE__ */ multiplied({
   id: 'required-capacity-load',
   title: 'Tabulated capacity required by the load',
-  inputs: ['designCurrent', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
+  times: ['designCurrent'],
+  over: ['ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
   output: 'requiredCapacity',
-  expression: 'designCurrent / (ambientFactor * groupFactor * insulationFactor * soilFactor)',
-  direction: { designCurrent: 1, ambientFactor: -1, groupFactor: -1, insulationFactor: -1, soilFactor: -1 },
-  compute: (v) => v.designCurrent / (v.ambientFactor * v.groupFactor * v.insulationFactor * v.soilFactor),
   source: /* @__PURE__ */ bs('Appendix 4, 5.1.2', 'one-source'),
 });
 
@@ -95,26 +93,20 @@ export const ringSectionLoad = /* @__PURE__ */ formula({
 });
 
 /** Largest rated current of the device that the capacity as installed allows. BS 7671 433.1. */
-export const deviceLimitOf = /* @__PURE__ */ formula({
+export const deviceLimitOf = /* @__PURE__ */ multiplied({
   id: 'device-limit',
   title: 'Largest rated current that the cable allows',
-  inputs: ['capacity', 'fuseFactor', 'deviceFactor'],
+  times: ['capacity', 'fuseFactor', 'deviceFactor'],
   output: 'deviceLimit',
-  expression: 'capacity * fuseFactor * deviceFactor',
-  direction: { capacity: 1, fuseFactor: 1, deviceFactor: 1 },
-  compute: ({ capacity, fuseFactor, deviceFactor }) => capacity * fuseFactor * deviceFactor,
   source: /* @__PURE__ */ bs('433.1.1, Appendix 4, 5.1', 'memory'),
 });
 
 /** Grouping factor together with the one for cable on a drum. BS 7671, Tables 4F, notes. */
-export const groupWithDrum = /* @__PURE__ */ formula({
+export const groupWithDrum = /* @__PURE__ */ multiplied({
   id: 'group-factor-with-drum',
   title: 'Grouping factor together with the one for a drum',
-  inputs: ['groupFactor', 'drumFactor'],
+  times: ['groupFactor', 'drumFactor'],
   output: 'groupFactor',
-  expression: 'groupFactor * drumFactor',
-  direction: { groupFactor: 1, drumFactor: 1 },
-  compute: ({ groupFactor, drumFactor }) => groupFactor * drumFactor,
   source: { document: 'BS 7671', edition: '2018+A2:2022', clause: 'Tables 4F, notes', provenance: 'one-source' },
 });
 
@@ -132,13 +124,10 @@ export const ringCarriesEnough = /* @__PURE__ */ comparison({
 });
 
 /** Drop per ampere and metre corrected for the temperature of the conductor, where reactance is neglected. BS 7671 Appendix 4, 6.1. */
-export const dropRateCorrected = /* @__PURE__ */ formula({
+export const dropRateCorrected = /* @__PURE__ */ multiplied({
   id: 'drop-rate-corrected',
   title: 'Drop per ampere and metre at the real conductor temperature',
-  inputs: ['resistiveRate', 'temperatureCorrection'],
+  times: ['resistiveRate', 'temperatureCorrection'],
   output: 'dropRate',
-  expression: 'resistiveRate * temperatureCorrection',
-  direction: { resistiveRate: 1, temperatureCorrection: 1 },
-  compute: ({ resistiveRate, temperatureCorrection }) => resistiveRate * temperatureCorrection,
   source: /* @__PURE__ */ bs('Appendix 4, 6.1', 'memory'),
 });

@@ -1,4 +1,13 @@
-import { comparison, factValue, formula, isMissing, type Known, type Sheet, type Source } from '../../core/index.js';
+import {
+  added,
+  comparison,
+  factValue,
+  formula,
+  isMissing,
+  type Known,
+  type Sheet,
+  type Source,
+} from '../../core/index.js';
 import { coincidenceByRoot } from '../../demand/many/dwellings.js';
 import { dwellingsByStage } from '../../demand/many/staged.js';
 import type { DemandRules } from '../../demand/rules.js';
@@ -49,13 +58,11 @@ export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
 });
 
 /** Demand with charge points at their full current. BS 7671, 722.311.201. */
-export const demandWithPoints = /* @__PURE__ */ formula({
+export const demandWithPoints = /* @__PURE__ */ added({
   id: 'demand-with-points',
   title: 'Demand with the charge points at 100 %',
-  inputs: ['existingDemand', 'chargeCurrent'],
+  plus: ['existingDemand', 'chargeCurrent'],
   output: 'demand',
-  expression: 'existingDemand + chargeCurrent',
-  compute: ({ existingDemand, chargeCurrent }) => existingDemand + chargeCurrent,
   source: /* @__PURE__ */ bs('722.311.201'),
 });
 

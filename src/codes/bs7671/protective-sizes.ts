@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 import { bs } from './source.js';
 
 /** Area of a protective conductor by the table, of the material of the line conductor. BS 7671, Table 54.7. */
@@ -15,14 +15,11 @@ export const tabulatedProtective = /* @__PURE__ */ formula({
 });
 
 /** Area of a protective conductor by the table, for another material or insulation. BS 7671, Table 54.7. */
-export const tabulatedProtectiveOther = /* @__PURE__ */ formula({
+export const tabulatedProtectiveOther = /* @__PURE__ */ multiplied({
   id: 'protective-conductor-by-table-other-material',
   title: 'Smallest protective conductor by the table, k_1/k_2 times',
-  inputs: ['tabulatedProtectiveArea', 'lineFactor', 'protectiveFactor'],
+  times: ['tabulatedProtectiveArea', 'lineFactor'],
+  over: ['protectiveFactor'],
   output: 'minimumProtectiveArea',
-  expression: 'tabulatedProtectiveArea * lineFactor / protectiveFactor',
-  direction: { tabulatedProtectiveArea: 1, lineFactor: 1, protectiveFactor: -1 },
-  compute: ({ tabulatedProtectiveArea, lineFactor, protectiveFactor }) =>
-    (tabulatedProtectiveArea * lineFactor) / protectiveFactor,
   source: /* @__PURE__ */ bs('Table 54.7', 'one-source'),
 });

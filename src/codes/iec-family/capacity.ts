@@ -1,58 +1,30 @@
-import { comparison, formula } from '../../core/index.js';
+import { comparison, formula, multiplied } from '../../core/index.js';
 
 /** Current-carrying capacity as installed, from the tabulated one and its factors. IEC 60364-5-52 Annex B. */
-export const capacityAsInstalled = /* @__PURE__ */ formula({
+export const capacityAsInstalled = /* @__PURE__ */ multiplied({
   id: 'capacity-as-installed',
   title: 'Current-carrying capacity as installed',
-  inputs: ['tabulatedCapacity', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
+  times: ['tabulatedCapacity', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
   output: 'capacity',
-  expression: 'tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor',
-  direction: { tabulatedCapacity: 1, ambientFactor: 1, groupFactor: 1, insulationFactor: 1, soilFactor: 1 },
-  compute: ({ tabulatedCapacity, ambientFactor, groupFactor, insulationFactor, soilFactor }) =>
-    tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex B', provenance: 'memory' },
 });
 
 /** Tabulated capacity of conductors in parallel that share the load equally. IEC 60364-5-52 523.7. */
-export const capacityInParallel = /* @__PURE__ */ formula({
+export const capacityInParallel = /* @__PURE__ */ multiplied({
   id: 'capacity-in-parallel',
   title: 'Tabulated capacity of conductors in parallel',
-  inputs: ['tabulatedCapacity', 'parallelConductors'],
+  times: ['tabulatedCapacity', 'parallelConductors'],
   output: 'tabulatedCapacity',
-  expression: 'tabulatedCapacity * parallelConductors',
-  direction: { tabulatedCapacity: 1, parallelConductors: 1 },
-  compute: ({ tabulatedCapacity, parallelConductors }) => tabulatedCapacity * parallelConductors,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: '523.7', provenance: 'memory' },
 });
 
 /** Tabulated capacity required behind a device that protects against overload, alone or overloaded together. IEC 60364-4-43 433.1. */
-export const requiredForOverload = /* @__PURE__ */ formula({
+export const requiredForOverload = /* @__PURE__ */ multiplied({
   id: 'required-capacity-overload',
   title: 'Tabulated capacity required for overload protection',
-  inputs: [
-    'deviceRating',
-    'ambientFactor',
-    'groupFactor',
-    'insulationFactor',
-    'soilFactor',
-    'fuseFactor',
-    'deviceFactor',
-  ],
+  times: ['deviceRating'],
+  over: ['ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor', 'fuseFactor', 'deviceFactor'],
   output: 'requiredCapacity',
-  expression:
-    'deviceRating / (ambientFactor * groupFactor * insulationFactor * soilFactor * fuseFactor * deviceFactor)',
-  direction: {
-    deviceRating: 1,
-    ambientFactor: -1,
-    groupFactor: -1,
-    insulationFactor: -1,
-    soilFactor: -1,
-    fuseFactor: -1,
-    deviceFactor: -1,
-  },
-  compute: (v) =>
-    v.deviceRating /
-    (v.ambientFactor * v.groupFactor * v.insulationFactor * v.soilFactor * v.fuseFactor * v.deviceFactor),
   source: {
     document: 'IEC 60364-4-43',
     edition: '2008',
@@ -63,26 +35,21 @@ export const requiredForOverload = /* @__PURE__ */ formula({
 });
 
 /** Share of the tabulated capacity that is required: where it is largest, a section governs. Definition. */
-export const capacityUseOf = /* @__PURE__ */ formula({
+export const capacityUseOf = /* @__PURE__ */ multiplied({
   id: 'capacity-use',
   title: 'Share of the capacity that is required',
-  inputs: ['requiredCapacity', 'tabulatedCapacity'],
+  times: ['requiredCapacity'],
+  over: ['tabulatedCapacity'],
   output: 'capacityUse',
-  expression: 'requiredCapacity / tabulatedCapacity',
-  direction: { requiredCapacity: 1, tabulatedCapacity: -1 },
-  compute: ({ requiredCapacity, tabulatedCapacity }) => requiredCapacity / tabulatedCapacity,
   source: { document: 'Definition', provenance: 'definition' },
 });
 
 /** Conventional operating current from the rated current. Product standards. */
-export const conventionalCurrentOf = /* @__PURE__ */ formula({
+export const conventionalCurrentOf = /* @__PURE__ */ multiplied({
   id: 'conventional-operating-current',
   title: 'Conventional operating current of the device',
-  inputs: ['deviceRating', 'conventionalMultiple'],
+  times: ['deviceRating', 'conventionalMultiple'],
   output: 'conventionalOperatingCurrent',
-  expression: 'deviceRating * conventionalMultiple',
-  direction: { deviceRating: 1, conventionalMultiple: 1 },
-  compute: ({ deviceRating, conventionalMultiple }) => deviceRating * conventionalMultiple,
   source: { document: 'Product standards', clause: 'conventional currents', provenance: 'two-sources' },
 });
 
@@ -99,14 +66,11 @@ export const overloadLimitOf = /* @__PURE__ */ formula({
 });
 
 /** Rated current that a grouped, continuously loaded device may carry, by its maker's factor. Maker's data. */
-export const deviceShareOf = /* @__PURE__ */ formula({
+export const deviceShareOf = /* @__PURE__ */ multiplied({
   id: 'grouped-device-rating',
   title: 'Rated current of a grouped, continuously loaded device',
-  inputs: ['deviceRating', 'deviceGroupFactor'],
+  times: ['deviceRating', 'deviceGroupFactor'],
   output: 'deviceShare',
-  expression: 'deviceRating * deviceGroupFactor',
-  direction: { deviceRating: 1, deviceGroupFactor: 1 },
-  compute: ({ deviceRating, deviceGroupFactor }) => deviceRating * deviceGroupFactor,
   source: { document: "Maker's data", provenance: 'definition', note: 'the factor is an input' },
 });
 
@@ -123,14 +87,11 @@ export const unequalGroupFactor = /* @__PURE__ */ formula({
 });
 
 /** Grouping factor together with the one for more than four loaded cores. IEC 60364-5-52 Annex B. */
-export const groupWithCores = /* @__PURE__ */ formula({
+export const groupWithCores = /* @__PURE__ */ multiplied({
   id: 'group-factor-with-cores',
   title: 'Grouping factor together with the one for loaded cores',
-  inputs: ['groupFactor', 'coresFactor'],
+  times: ['groupFactor', 'coresFactor'],
   output: 'groupFactor',
-  expression: 'groupFactor * coresFactor',
-  direction: { groupFactor: 1, coresFactor: 1 },
-  compute: ({ groupFactor, coresFactor }) => groupFactor * coresFactor,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex B', provenance: 'memory' },
 });
 
@@ -147,14 +108,12 @@ export const neutralOfThirdHarmonics = /* @__PURE__ */ formula({
 });
 
 /** Current from which a four-core cable is chosen where its lines decide. IEC 60364-5-52 Table E.52.1. */
-export const harmonicCurrentOfLine = /* @__PURE__ */ formula({
+export const harmonicCurrentOfLine = /* @__PURE__ */ multiplied({
   id: 'harmonic-current-line',
   title: 'Design current with third harmonics, by the line conductors',
-  inputs: ['designCurrent', 'harmonicFactor'],
+  times: ['designCurrent'],
+  over: ['harmonicFactor'],
   output: 'harmonicCurrent',
-  expression: 'designCurrent / harmonicFactor',
-  direction: { designCurrent: 1, harmonicFactor: -1 },
-  compute: ({ designCurrent, harmonicFactor }) => designCurrent / harmonicFactor,
   source: {
     document: 'IEC 60364-5-52',
     edition: '2009',
@@ -165,14 +124,12 @@ export const harmonicCurrentOfLine = /* @__PURE__ */ formula({
 });
 
 /** Current from which a four-core cable is chosen where its neutral decides. IEC 60364-5-52 Table E.52.1. */
-export const harmonicCurrentOfNeutral = /* @__PURE__ */ formula({
+export const harmonicCurrentOfNeutral = /* @__PURE__ */ multiplied({
   id: 'harmonic-current-neutral',
   title: 'Design current with third harmonics, by the neutral conductor',
-  inputs: ['harmonicNeutralCurrent', 'harmonicFactor'],
+  times: ['harmonicNeutralCurrent'],
+  over: ['harmonicFactor'],
   output: 'harmonicCurrent',
-  expression: 'harmonicNeutralCurrent / harmonicFactor',
-  direction: { harmonicNeutralCurrent: 1, harmonicFactor: -1 },
-  compute: ({ harmonicNeutralCurrent, harmonicFactor }) => harmonicNeutralCurrent / harmonicFactor,
   source: {
     document: 'IEC 60364-5-52',
     edition: '2009',

@@ -1,14 +1,11 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /** Voltage drop of a run from the tabulated drop per ampere and metre. Definition of the tabulated drop. */
-export const voltageDropTabulated = /* @__PURE__ */ formula({
+export const voltageDropTabulated = /* @__PURE__ */ multiplied({
   id: 'voltage-drop-tabulated',
   title: 'Voltage drop from the tabulated drop per ampere and metre',
-  inputs: ['dropRate', 'designCurrent', 'length'],
+  times: ['dropRate', 'designCurrent', 'length'],
   output: 'voltageDrop',
-  expression: 'dropRate * designCurrent * length',
-  direction: { dropRate: 1, designCurrent: 1, length: 1 },
-  compute: ({ dropRate, designCurrent, length }) => dropRate * designCurrent * length,
   source: { document: 'Definition of the tabulated drop', provenance: 'definition' },
 });
 
@@ -43,14 +40,12 @@ export const dropRateAtWorstAngle = /* @__PURE__ */ formula({
 });
 
 /** Drop per ampere and metre of conductors in parallel that share the load equally. Circuit theory. */
-export const dropRateInParallel = /* @__PURE__ */ formula({
+export const dropRateInParallel = /* @__PURE__ */ multiplied({
   id: 'drop-rate-in-parallel',
   title: 'Drop per ampere and metre of conductors in parallel',
-  inputs: ['dropRate', 'parallelConductors'],
+  times: ['dropRate'],
+  over: ['parallelConductors'],
   output: 'dropRate',
-  expression: 'dropRate / parallelConductors',
-  direction: { dropRate: 1, parallelConductors: -1 },
-  compute: ({ dropRate, parallelConductors }) => dropRate / parallelConductors,
   source: { document: 'Circuit theory', clause: 'equal impedances in parallel', provenance: 'derived' },
 });
 
@@ -84,13 +79,11 @@ export const dropToNeutral = /* @__PURE__ */ formula({
 });
 
 /** Voltage drop as a ratio of the nominal voltage. Definition. */
-export const dropRatioOf = /* @__PURE__ */ formula({
+export const dropRatioOf = /* @__PURE__ */ multiplied({
   id: 'drop-ratio',
   title: 'Voltage drop as a ratio of the nominal voltage',
-  inputs: ['totalDrop', 'nominalVoltage'],
+  times: ['totalDrop'],
+  over: ['nominalVoltage'],
   output: 'dropRatio',
-  expression: 'totalDrop / nominalVoltage',
-  direction: { totalDrop: 1, nominalVoltage: -1 },
-  compute: ({ totalDrop, nominalVoltage }) => totalDrop / nominalVoltage,
   source: { document: 'Definition', provenance: 'definition' },
 });

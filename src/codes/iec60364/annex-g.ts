@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /** Resistive part of the drop per ampere and metre from resistivity and area. IEC 60364-5-52 Annex G. */
 export const dropRateOfResistivity = /* @__PURE__ */ formula({
@@ -13,13 +13,10 @@ export const dropRateOfResistivity = /* @__PURE__ */ formula({
 });
 
 /** Reactive part of the drop per ampere and metre. IEC 60364-5-52 Annex G. */
-export const dropRateOfReactance = /* @__PURE__ */ formula({
+export const dropRateOfReactance = /* @__PURE__ */ multiplied({
   id: 'drop-rate-of-reactance',
   title: 'Reactive part of the drop per ampere and metre',
-  inputs: ['wayFactor', 'reactancePerMetre'],
+  times: ['wayFactor', 'reactancePerMetre'],
   output: 'dropRate',
-  expression: 'wayFactor * reactancePerMetre',
-  direction: { wayFactor: 1, reactancePerMetre: 1 },
-  compute: ({ wayFactor, reactancePerMetre }) => wayFactor * reactancePerMetre,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex G', provenance: 'two-sources' },
 });

@@ -1,4 +1,4 @@
-import { evaluate, formula, procedure } from '../../core/index.js';
+import { added, evaluate, formula, procedure } from '../../core/index.js';
 import {
   type Celsius,
   celsius,
@@ -47,15 +47,12 @@ export const hotSpotGradientOf = /* @__PURE__ */ formula({
 });
 
 /** Temperature of the hot spot of the winding. IEC 60076-7. */
-export const hotSpotTemperatureOf = /* @__PURE__ */ formula({
+export const hotSpotTemperatureOf = /* @__PURE__ */ added({
   id: 'transformer-hot-spot',
   title: 'Temperature of the hot spot of the winding',
-  inputs: ['ambientTemperature', 'oilRise', 'hotSpotGradient'],
+  plus: ['ambientTemperature', 'oilRise', 'hotSpotGradient'],
   output: 'hotSpotTemperature',
   signed: true,
-  expression: 'ambientTemperature + oilRise + hotSpotGradient',
-  direction: { ambientTemperature: 1, oilRise: 1, hotSpotGradient: 1 },
-  compute: ({ ambientTemperature, oilRise, hotSpotGradient }) => ambientTemperature + oilRise + hotSpotGradient,
   source: { document: 'IEC 60076-7', clause: 'hot-spot temperature', provenance: 'memory' },
 });
 

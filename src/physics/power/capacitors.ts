@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /** Reactive power of a lagging load from its power factor. Power triangle. */
 export const reactivePowerOf = /* @__PURE__ */ formula({
@@ -53,14 +53,12 @@ export const correctedPowerFactorOf = /* @__PURE__ */ formula({
 });
 
 /** Current ahead of capacitors over that without them. Power triangle. */
-export const currentReductionOf = /* @__PURE__ */ formula({
+export const currentReductionOf = /* @__PURE__ */ multiplied({
   id: 'current-reduction',
   title: 'Current with capacitors over that without',
-  inputs: ['powerFactor', 'correctedPowerFactor'],
+  times: ['powerFactor'],
+  over: ['correctedPowerFactor'],
   output: 'currentReduction',
-  expression: 'powerFactor / correctedPowerFactor',
-  direction: { powerFactor: 1, correctedPowerFactor: -1 },
-  compute: ({ powerFactor, correctedPowerFactor }) => powerFactor / correctedPowerFactor,
   valid: { correctedPowerFactor: { above: 0 } },
   source: { document: 'Power triangle', provenance: 'definition' },
 });

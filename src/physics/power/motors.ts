@@ -1,14 +1,12 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /** Rated apparent power of a motor. IEC 60909-0, asynchronous motors. */
-export const motorRatingOf = /* @__PURE__ */ formula({
+export const motorRatingOf = /* @__PURE__ */ multiplied({
   id: 'motor-rating',
   title: 'Rated apparent power of a motor',
-  inputs: ['motorPower', 'motorEfficiency', 'powerFactor'],
+  times: ['motorPower'],
+  over: ['motorEfficiency', 'powerFactor'],
   output: 'motorRating',
-  expression: 'motorPower / (motorEfficiency * powerFactor)',
-  direction: { motorPower: 1, motorEfficiency: -1, powerFactor: -1 },
-  compute: ({ motorPower, motorEfficiency, powerFactor }) => motorPower / (motorEfficiency * powerFactor),
   valid: { powerFactor: { above: 0 } },
   source: { document: 'IEC 60909-0', clause: 'asynchronous motors', provenance: 'one-source' },
 });
@@ -76,14 +74,11 @@ export const motorFaultCurrentOf = /* @__PURE__ */ formula({
 });
 
 /** Starting current of a motor with its starter. Rating plate. */
-export const startCurrentOf = /* @__PURE__ */ formula({
+export const startCurrentOf = /* @__PURE__ */ multiplied({
   id: 'start-current',
   title: 'Starting current of a motor with its starter',
-  inputs: ['motorCurrent', 'startMultiple', 'startReduction'],
+  times: ['motorCurrent', 'startMultiple', 'startReduction'],
   output: 'startCurrent',
-  expression: 'motorCurrent * startMultiple * startReduction',
-  direction: { motorCurrent: 1, startMultiple: 1, startReduction: 1 },
-  compute: ({ motorCurrent, startMultiple, startReduction }) => motorCurrent * startMultiple * startReduction,
   source: {
     document: 'Rating plate',
     provenance: 'derived',
@@ -156,14 +151,12 @@ export const dipByFaultLevel = /* @__PURE__ */ formula({
 });
 
 /** Share of the time that a spot welder works. Definition of the duty cycle. */
-export const workingShareOfWelds = /* @__PURE__ */ formula({
+export const workingShareOfWelds = /* @__PURE__ */ multiplied({
   id: 'working-share-of-welds',
   title: 'Share of the time that a spot welder works',
-  inputs: ['weldCycles', 'frequency', 'weldTime'],
+  times: ['weldCycles'],
+  over: ['frequency', 'weldTime'],
   output: 'workingShare',
-  expression: 'weldCycles / (frequency * weldTime)',
-  direction: { weldCycles: 1, frequency: -1, weldTime: -1 },
-  compute: ({ weldCycles, frequency, weldTime }) => weldCycles / (frequency * weldTime),
   source: { document: 'Definition of the duty cycle', provenance: 'definition' },
 });
 
@@ -196,14 +189,12 @@ export const startPowerByLetter = /* @__PURE__ */ formula({
 });
 
 /** Largest impedance of a supply for equipment whose voltage change was tested under another. IEC 61000-3-11. */
-export const largestImpedanceByDip = /* @__PURE__ */ formula({
+export const largestImpedanceByDip = /* @__PURE__ */ multiplied({
   id: 'largest-impedance-by-dip',
   title: 'Largest impedance of a supply by the voltage change as tested',
-  inputs: ['testImpedance', 'dipLimit', 'voltageDip'],
+  times: ['testImpedance', 'dipLimit'],
+  over: ['voltageDip'],
   output: 'largestImpedance',
-  expression: 'testImpedance * dipLimit / voltageDip',
-  direction: { testImpedance: 1, dipLimit: 1, voltageDip: -1 },
-  compute: ({ testImpedance, dipLimit, voltageDip }) => (testImpedance * dipLimit) / voltageDip,
   valid: { voltageDip: { above: 0 } },
   source: { document: 'IEC 61000-3-11', provenance: 'one-source' },
 });
@@ -221,14 +212,12 @@ export const largestImpedanceByFlicker = /* @__PURE__ */ formula({
 });
 
 /** Fault level of a supply over the power of equipment. IEC 61000-3-12. */
-export const shortCircuitRatioOf = /* @__PURE__ */ formula({
+export const shortCircuitRatioOf = /* @__PURE__ */ multiplied({
   id: 'short-circuit-ratio',
   title: 'Fault level of a supply over the power of equipment',
-  inputs: ['faultPower', 'equipmentRating'],
+  times: ['faultPower'],
+  over: ['equipmentRating'],
   output: 'shortCircuitRatio',
-  expression: 'faultPower / equipmentRating',
-  direction: { faultPower: 1, equipmentRating: -1 },
-  compute: ({ faultPower, equipmentRating }) => faultPower / equipmentRating,
   source: {
     document: 'IEC 61000-3-12',
     provenance: 'memory',

@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /** Rated current of a transformer on its low side. Three-phase power. */
 export const transformerCurrentOf = /* @__PURE__ */ formula({
@@ -13,14 +13,12 @@ export const transformerCurrentOf = /* @__PURE__ */ formula({
 });
 
 /** Rated current of a transformer for a load with harmonics. EN 50464-3. */
-export const transformerCurrentWithHarmonics = /* @__PURE__ */ formula({
+export const transformerCurrentWithHarmonics = /* @__PURE__ */ multiplied({
   id: 'transformer-current-harmonics',
   title: 'Rated current of a transformer for a load with harmonics',
-  inputs: ['transformerCurrent', 'harmonicLossFactor'],
+  times: ['transformerCurrent'],
+  over: ['harmonicLossFactor'],
   output: 'transformerCurrent',
-  expression: 'transformerCurrent / harmonicLossFactor',
-  direction: { transformerCurrent: 1, harmonicLossFactor: -1 },
-  compute: ({ transformerCurrent, harmonicLossFactor }) => transformerCurrent / harmonicLossFactor,
   valid: { harmonicLossFactor: { least: 1 } },
   source: { document: 'EN 50464-3', provenance: 'memory' },
 });
@@ -44,14 +42,12 @@ export const gridImpedanceByPower = /* @__PURE__ */ formula({
 });
 
 /** Resistive part of the impedance voltage, from the loss at rated current. IEC 60909-0, transformers. */
-export const resistiveVoltageOf = /* @__PURE__ */ formula({
+export const resistiveVoltageOf = /* @__PURE__ */ multiplied({
   id: 'transformer-resistive-voltage',
   title: 'Resistive part of the impedance voltage',
-  inputs: ['transformerLoss', 'transformerRating'],
+  times: ['transformerLoss'],
+  over: ['transformerRating'],
   output: 'resistiveVoltage',
-  expression: 'transformerLoss / transformerRating',
-  direction: { transformerLoss: 1, transformerRating: -1 },
-  compute: ({ transformerLoss, transformerRating }) => transformerLoss / transformerRating,
   source: { document: 'IEC 60909-0', clause: 'transformers', provenance: 'memory' },
 });
 

@@ -1,5 +1,5 @@
 import { by, chosen, compare, derive, each, holds } from '../../../calculation/index.js';
-import { comparison, formula, type Known, missing, statement, unknown, whenKnown } from '../../../core/index.js';
+import { added, comparison, type Known, missing, statement, unknown, whenKnown } from '../../../core/index.js';
 import { feedsBack } from '../../../installation/feeds-back.js';
 import {
   type ChargePoint,
@@ -39,14 +39,11 @@ const infeedCaution =
   'Source and supply both feed the cable, and the device sees only what comes from the supply. A circuit of its own for the source is preferred; photovoltaic generation belongs on the supply side of the devices (712); line and neutral are not earthed beyond the source.';
 
 /** Current that a cable has to carry which a device and a source feed together, I_n + I_g. BS 7671, 551.7.2. */
-export const requiredWithInfeed = /* @__PURE__ */ formula({
+export const requiredWithInfeed = /* @__PURE__ */ added({
   id: 'required-capacity-with-infeed',
   title: 'Capacity required of a circuit that supply and source feed together',
-  inputs: ['deviceRating', 'generationCurrent'],
+  plus: ['deviceRating', 'generationCurrent'],
   output: 'requiredCapacity',
-  expression: 'deviceRating + generationCurrent',
-  direction: { deviceRating: 1, generationCurrent: 1 },
-  compute: ({ deviceRating, generationCurrent }) => deviceRating + generationCurrent,
   source: infeed,
 });
 

@@ -1,4 +1,4 @@
-import { formula, procedure } from '../../../core/index.js';
+import { formula, multiplied, procedure } from '../../../core/index.js';
 import type { Problem } from '../../../units/index.js';
 import { type BuriedBody, bodyProblems, conductorAttained, refuse, soilAttained } from './buried-body.js';
 
@@ -125,14 +125,11 @@ export const superposedCyclicFactor = /* @__PURE__ */ procedure({
 });
 
 /** Peak current of a daily cycle that a buried cable carries. IEC 60853-1. */
-export const cyclicCapacityOf = /* @__PURE__ */ formula({
+export const cyclicCapacityOf = /* @__PURE__ */ multiplied({
   id: 'cyclic-capacity',
   title: 'Peak current of a daily cycle',
-  inputs: ['computedCapacity', 'cyclicFactor'],
+  times: ['computedCapacity', 'cyclicFactor'],
   output: 'cyclicCapacity',
-  expression: 'computedCapacity * cyclicFactor',
-  direction: { computedCapacity: 1, cyclicFactor: 1 },
-  compute: ({ computedCapacity, cyclicFactor }) => computedCapacity * cyclicFactor,
   source: { document: 'IEC 60853-1', provenance: 'memory' },
 });
 
