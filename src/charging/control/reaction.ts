@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../core/index.js';
-import { added, comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
+import { added, evaluate, formula, type Gap, judge, notDetermined, rule } from '../../core/index.js';
 import type { CurvePoint } from '../../physics/time-current.js';
 import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
 import { inspection, isObject } from '../network/refuse.js';
@@ -66,13 +66,10 @@ export const carriedHeatOf = /* @__PURE__ */ formula({
 });
 
 /** The main fuse carries what a load control lets through above its limit. Linear heating of a fuse. */
-export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
+export const mainFuseCarriesExcess = /* @__PURE__ */ rule({
   id: 'main-fuse-carries-excess',
   title: 'The main fuse carries the excess of a rising load',
-  weight: 'rule',
-  kind: 'at-most',
-  value: 'excessHeat',
-  limit: 'carriedHeat',
+  of: ['excessHeat', 'at-most', 'carriedHeat'],
   source: { document: 'linear heating of a fuse', provenance: 'derived' },
   caution:
     'For one rise; rises that follow one another before the fuse has cooled count together. The network operator decides on the fuse.',
@@ -82,10 +79,9 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
  * The device ahead of a load control carries what it lets through: by its maker, or by their figures. Common practice of
  * load control.
  */
-export const mainFuseExcessKnown = /* @__PURE__ */ statement({
+export const mainFuseExcessKnown = /* @__PURE__ */ rule({
   id: 'main-fuse-excess-known',
   title: 'It is known that the fuse carries what the load control lets through',
-  weight: 'rule',
   source: { document: 'common practice of load control', provenance: 'common-practice' },
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });
@@ -94,11 +90,10 @@ export const mainFuseExcessKnown = /* @__PURE__ */ statement({
  * What a load control lets through when it has lost its sensor is no more than the device ahead carries. Common practice of
  * load control, no source.
  */
-export const controlFailsSafe = /* @__PURE__ */ statement({
+export const controlFailsSafe = /* @__PURE__ */ rule({
   id: 'load-control-fails-safe',
   title:
     'Without its sensor the load control leaves the charge points no more than the device ahead carries beside the other load',
-  weight: 'rule',
   source: { document: 'common practice of load control', provenance: 'common-practice' },
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });

@@ -1,4 +1,4 @@
-import { comparison, formula, multiplied } from '../../core/index.js';
+import { formula, multiplied, rule } from '../../core/index.js';
 import { bs } from './source.js';
 
 /**
@@ -111,13 +111,10 @@ export const groupWithDrum = /* @__PURE__ */ multiplied({
 });
 
 /** I_z >= 20 A all along a ring final circuit. BS 7671, 433.1.204. */
-export const ringCarriesEnough = /* @__PURE__ */ comparison({
+export const ringCarriesEnough = /* @__PURE__ */ rule({
   id: 'ring-capacity',
   title: 'The capacity of a ring final circuit is not below the one that is asked of it',
-  kind: 'at-least',
-  value: 'capacity',
-  limit: 'ringCapacity',
-  weight: 'rule',
+  of: ['capacity', 'at-least', 'ringCapacity'],
   source: /* @__PURE__ */ bs('433.1.204', 'one-source'),
   caution:
     'Holds when the load in no part of the ring is likely to pass the capacity of the cable for long, and when unfused spurs are of the same cable.',

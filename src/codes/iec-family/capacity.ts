@@ -1,4 +1,4 @@
-import { comparison, formula, multiplied } from '../../core/index.js';
+import { formula, multiplied, rule } from '../../core/index.js';
 
 /** Current-carrying capacity as installed, from the tabulated one and its factors. IEC 60364-5-52 Annex B. */
 export const capacityAsInstalled = /* @__PURE__ */ multiplied({
@@ -140,12 +140,9 @@ export const harmonicCurrentOfNeutral = /* @__PURE__ */ multiplied({
 });
 
 /** I_b <= k I_n for grouped devices. Maker's data, factor for devices side by side. */
-export const groupedDevice = /* @__PURE__ */ comparison({
+export const groupedDevice = /* @__PURE__ */ rule({
   id: 'grouped-device',
   title: 'The device carries its load continuously beside its neighbours',
-  kind: 'at-least',
-  value: 'deviceShare',
-  limit: 'designCurrent',
-  weight: 'rule',
+  of: ['deviceShare', 'at-least', 'designCurrent'],
   source: { document: "Maker's data", clause: 'factor for devices side by side', provenance: 'definition' },
 });

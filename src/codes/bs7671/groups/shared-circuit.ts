@@ -1,5 +1,5 @@
 import { by, chosen, compare, derive, each, holds } from '../../../calculation/index.js';
-import { added, comparison, type Known, missing, statement, unknown, whenKnown } from '../../../core/index.js';
+import { added, type Known, missing, rule, unknown, whenKnown } from '../../../core/index.js';
 import { feedsBack } from '../../../installation/feeds-back.js';
 import {
   type ChargePoint,
@@ -16,10 +16,9 @@ import type { CircuitPlace } from '../../wiring-code.js';
 import { bs, entered } from '../source.js';
 
 /** A charge point has a final circuit of its own. BS 7671, 314.4, 722.533.101. */
-export const ownCircuitOfPoint = /* @__PURE__ */ statement({
+export const ownCircuitOfPoint = /* @__PURE__ */ rule({
   id: 'own-circuit',
   title: 'The charge point has a final circuit of its own',
-  weight: 'rule',
   source: /* @__PURE__ */ bs(
     '314.4, 722.533.101',
     'memory',
@@ -48,31 +47,26 @@ export const requiredWithInfeed = /* @__PURE__ */ added({
 });
 
 /** I_z >= I_n + I_g on a final circuit with loads. BS 7671, 551.7.2. */
-export const infeedWithinCapacity = /* @__PURE__ */ comparison({
+export const infeedWithinCapacity = /* @__PURE__ */ rule({
   id: 'infeed-within-capacity',
   title: 'The cable carries what the device and the source on its circuit can feed together',
-  kind: 'at-least',
-  value: 'capacity',
-  limit: 'requiredCapacity',
-  weight: 'rule',
+  of: ['capacity', 'at-least', 'requiredCapacity'],
   source: infeed,
   caution: infeedCaution,
 });
 
 /** A source among loads is not connected by plug and socket-outlet. BS 7671, 551.7.2. */
-export const infeedFixed = /* @__PURE__ */ statement({
+export const infeedFixed = /* @__PURE__ */ rule({
   id: 'infeed-fixed',
   title: 'The source on a circuit with loads is not connected by plug and socket-outlet',
-  weight: 'rule',
   source: infeed,
   caution: 'The pins of a plug that is pulled out may be live from the source.',
 });
 
 /** A residual current device ahead of a source among loads opens all live conductors. BS 7671, 551.7.2. */
-export const infeedOpensAllLive = /* @__PURE__ */ statement({
+export const infeedOpensAllLive = /* @__PURE__ */ rule({
   id: 'infeed-opens-all-live',
   title: 'The residual current device of a circuit that a source feeds opens all live conductors',
-  weight: 'rule',
   source: infeed,
 });
 
