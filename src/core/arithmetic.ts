@@ -1,26 +1,25 @@
 import { type Formula, type FormulaDefinition, formula } from './formula.js';
-import type { Name } from './vocabulary/index.js';
+import type { Name, Vocabulary } from './vocabulary/index.js';
 
-type Own<I extends Name, O extends Name> = Pick<
-  FormulaDefinition<I, O>,
-  'id' | 'title' | 'output' | 'valid' | 'signed' | 'source'
->;
+/** What a formula says of itself beside its inputs and its code. */
+type Own<I extends Name, O extends Name> = Omit<FormulaDefinition<I, O>, 'inputs' | 'direction' | 'expression'>;
+/** The inputs, and which way the result moves with each. */
+type Moves<I extends Name> = { readonly [N in I]: 1 | -1 | 'either' };
 
-/** A formula of two lists of inputs: the result moves up with each of the first, down with each of the second. */
-const arithmetic = <I extends Name, O extends Name>(
-  own: Own<I, O>,
-  up: readonly I[],
-  down: readonly I[],
-  expression: string,
-  compute: (values: Readonly<Record<I, number>>) => number,
-): Formula<I, O> =>
-  formula({
-    ...own,
-    inputs: [...up, ...down],
-    expression,
-    direction: Object.fromEntries([...up.map((name) => [name, 1]), ...down.map((name) => [name, -1])]),
-    compute,
-  });
+/** A formula of which it is known for every input which way the result moves with it. */
+export function moving<const I extends Name, O extends Name>({
+  moves,
+  ...own
+}: Own<I, O> & {
+  readonly moves: Moves<I>;
+  readonly expression: string;
+  readonly compute: (values: Pick<Vocabulary, I>) => number;
+}): Formula<I, O> {
+  return formula({ ...own, inputs: Object.keys(moves) as I[], direction: moves });
+}
+
+const each = <I extends Name, D extends 1 | -1>(names: readonly I[], way: D): Moves<I> =>
+  Object.fromEntries(names.map((name) => [name, way])) as never;
 
 /** A formula that multiplies some inputs, and divides by the product of others. */
 export function multiplied<const I extends Name, O extends Name, const J extends Name = never>({
@@ -29,11 +28,17 @@ export function multiplied<const I extends Name, O extends Name, const J extends
   ...own
 }: Own<I | J, O> & { readonly times: readonly I[]; readonly over?: readonly J[] }): Formula<I | J, O> {
   const divisor = over.length > 1 ? ` / (${over.join(' * ')})` : over.map((name) => ` / ${name}`).join('');
-  return arithmetic<I | J, O>(own, times, over, times.join(' * ') + divisor, (v) => {
-    let [above, below] = [1, 1];
-    for (const name of times) above *= v[name];
-    for (const name of over) below *= v[name];
-    return above / below;
+  return moving<I | J, O>({
+    ...own,
+    moves: { ...each<I | J, 1>(times, 1), ...each(over, -1) },
+    expression: times.join(' * ') + divisor,
+    compute: (values) => {
+      const v: Readonly<Record<I | J, number>> = values;
+      let [above, below] = [1, 1];
+      for (const name of times) above *= v[name];
+      for (const name of over) below *= v[name];
+      return above / below;
+    },
   });
 }
 
@@ -43,10 +48,16 @@ export function added<const I extends Name, O extends Name, const J extends Name
   minus = [],
   ...own
 }: Own<I | J, O> & { readonly plus: readonly I[]; readonly minus?: readonly J[] }): Formula<I | J, O> {
-  return arithmetic<I | J, O>(own, plus, minus, [plus.join(' + '), ...minus].join(' - '), (v) => {
-    let result = 0;
-    for (const name of plus) result += v[name];
-    for (const name of minus) result -= v[name];
-    return result;
+  return moving<I | J, O>({
+    ...own,
+    moves: { ...each<I | J, 1>(plus, 1), ...each(minus, -1) },
+    expression: [plus.join(' + '), ...minus].join(' - '),
+    compute: (values) => {
+      const v: Readonly<Record<I | J, number>> = values;
+      let result = 0;
+      for (const name of plus) result += v[name];
+      for (const name of minus) result -= v[name];
+      return result;
+    },
   });
 }

@@ -1,4 +1,4 @@
-import { added, formula, multiplied } from '../core/index.js';
+import { added, formula, moving, multiplied } from '../core/index.js';
 
 /**
  * Largest earth fault loop impedance from the voltage and the current that operates the device in time. Ohm's
@@ -75,13 +75,12 @@ export const residualLoopVoltage = /* @__PURE__ */ multiplied({
 });
 
 /** Earth fault current over the rated residual operating current of a device. */
-export const residualMultipleOf = /* @__PURE__ */ formula({
+export const residualMultipleOf = /* @__PURE__ */ moving({
   id: 'residual-multiple',
   title: 'Earth fault current over the rated residual operating current',
-  inputs: ['nominalVoltage', 'loopImpedance', 'residualOperatingCurrent'],
+  moves: { nominalVoltage: 1, loopImpedance: -1, residualOperatingCurrent: -1 },
   output: 'residualMultiple',
   expression: 'nominalVoltage / loopImpedance / residualOperatingCurrent',
-  direction: { nominalVoltage: 1, loopImpedance: -1, residualOperatingCurrent: -1 },
   compute: ({ nominalVoltage, loopImpedance, residualOperatingCurrent }) =>
     nominalVoltage / loopImpedance / residualOperatingCurrent,
   valid: { loopImpedance: { above: 0 } },
@@ -98,13 +97,12 @@ export const operatingCurrentFromMultiple = /* @__PURE__ */ multiplied({
 });
 
 /** Least impedance of the earth fault loop at the origin of a run: sizes at right angles, so that no current is missed. */
-export const leastOriginImpedance = /* @__PURE__ */ formula({
+export const leastOriginImpedance = /* @__PURE__ */ moving({
   id: 'least-origin-impedance',
   title: 'Least earth fault loop impedance at the origin of the run',
-  inputs: ['externalImpedance', 'feederImpedance'],
+  moves: { externalImpedance: 1, feederImpedance: 1 },
   output: 'originImpedance',
   expression: 'sqrt(externalImpedance^2 + feederImpedance^2)',
-  direction: { externalImpedance: 1, feederImpedance: 1 },
   compute: ({ externalImpedance: a, feederImpedance: b }) => (b === 0 ? a : Math.sqrt(a * a + b * b)),
   source: {
     document: 'physics',
@@ -114,13 +112,12 @@ export const leastOriginImpedance = /* @__PURE__ */ formula({
 });
 
 /** Largest prospective current behind feeders, from that at the origin and the resistance of the feeders. */
-export const prospectiveBehindFeeders = /* @__PURE__ */ formula({
+export const prospectiveBehindFeeders = /* @__PURE__ */ moving({
   id: 'prospective-behind-feeders',
   title: 'Largest prospective current at the origin of the run',
-  inputs: ['nominalVoltage', 'prospectiveCurrent', 'feederImpedance'],
+  moves: { nominalVoltage: 1, prospectiveCurrent: 1, feederImpedance: -1 },
   output: 'maximumFaultCurrent',
   expression: 'nominalVoltage / sqrt((nominalVoltage / prospectiveCurrent)^2 + feederImpedance^2)',
-  direction: { nominalVoltage: 1, prospectiveCurrent: 1, feederImpedance: -1 },
   compute: ({ nominalVoltage: u, prospectiveCurrent, feederImpedance: z }) =>
     z === 0 ? prospectiveCurrent : u / Math.sqrt((u / prospectiveCurrent) ** 2 + z * z),
   valid: { prospectiveCurrent: { above: 0 } },
@@ -191,13 +188,12 @@ export const doubledReading = /* @__PURE__ */ formula({
 });
 
 /** The larger of a fault current and the prospective current, where the impedance may be less than declared. */
-export const largerFaultCurrent = /* @__PURE__ */ formula({
+export const largerFaultCurrent = /* @__PURE__ */ moving({
   id: 'larger-fault-current',
   title: 'Fault current, or the prospective current where that is larger',
-  inputs: ['faultCurrent', 'maximumFaultCurrent'],
+  moves: { faultCurrent: 1, maximumFaultCurrent: 1 },
   output: 'guardedCurrent',
   expression: 'max(faultCurrent, maximumFaultCurrent)',
-  direction: { faultCurrent: 1, maximumFaultCurrent: 1 },
   compute: ({ faultCurrent, maximumFaultCurrent }) => Math.max(faultCurrent, maximumFaultCurrent),
   source: {
     document: 'physics',

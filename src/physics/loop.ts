@@ -1,4 +1,4 @@
-import { added, formula, multiplied } from '../core/index.js';
+import { added, formula, moving, multiplied } from '../core/index.js';
 
 /**
  * Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. IEC 60909-0,
@@ -54,13 +54,12 @@ export const runReactance = /* @__PURE__ */ multiplied({
 });
 
 /** Resistance of the armour (or conduit) and a protective conductor beside it, in parallel. */
-export const parallelProtectivePaths = /* @__PURE__ */ formula({
+export const parallelProtectivePaths = /* @__PURE__ */ moving({
   id: 'parallel-protective-paths',
   title: 'Protective paths in parallel',
-  inputs: ['armourResistance', 'separateResistance'],
+  moves: { armourResistance: 1, separateResistance: 1 },
   output: 'protectiveResistance',
   expression: 'armourResistance * separateResistance / (armourResistance + separateResistance)',
-  direction: { armourResistance: 1, separateResistance: 1 },
   compute: ({ armourResistance, separateResistance }) =>
     (armourResistance * separateResistance) / (armourResistance + separateResistance),
   source: { document: 'physics', provenance: 'definition' },
@@ -76,13 +75,12 @@ export const sumOfLineAndProtective = /* @__PURE__ */ added({
 });
 
 /** Impedance of one run from the resistance of line and protective conductor and the reactance of their loop. */
-export const segmentImpedanceOf = /* @__PURE__ */ formula({
+export const segmentImpedanceOf = /* @__PURE__ */ moving({
   id: 'segment-impedance',
   title: 'Impedance of a run',
-  inputs: ['lineAndProtectiveResistance', 'reactance'],
+  moves: { lineAndProtectiveResistance: 1, reactance: 1 },
   output: 'segmentImpedance',
   expression: 'sqrt(lineAndProtectiveResistance^2 + reactance^2)',
-  direction: { lineAndProtectiveResistance: 1, reactance: 1 },
   compute: ({ lineAndProtectiveResistance: r, reactance: x }) => (x === 0 ? r : Math.sqrt(r * r + x * x)),
   source: { document: 'physics', provenance: 'definition' },
 });

@@ -1,17 +1,16 @@
-import { formula, multiplied, rule } from '../../core/index.js';
+import { moving, multiplied, rule } from '../../core/index.js';
 import { bs } from './source.js';
 
 /**
  * Rating factor for thermal insulation around a cable whose reference method has insulation beside it: it carries no more
  * than clipped direct and surrounded, and no more than the method says. BS 7671 523.9.
  */
-export const insulationBesideMethod = /* @__PURE__ */ formula({
+export const insulationBesideMethod = /* @__PURE__ */ moving({
   id: 'insulation-beside-method',
   title: 'Rating factor for insulation around a cable that has insulation beside it',
-  inputs: ['surroundFactor', 'clippedCapacity', 'tabulatedCapacity'],
+  moves: { surroundFactor: 1, clippedCapacity: 1, tabulatedCapacity: -1 },
   output: 'insulationFactor',
   expression: 'min(1, surroundFactor * clippedCapacity / tabulatedCapacity)',
-  direction: { surroundFactor: 1, clippedCapacity: 1, tabulatedCapacity: -1 },
   compute: ({ surroundFactor, clippedCapacity, tabulatedCapacity }) =>
     Math.min(1, (surroundFactor * clippedCapacity) / tabulatedCapacity),
   source: /* @__PURE__ */ bs(
@@ -32,23 +31,10 @@ export const requiredForLoad = /* @__PURE__ */ multiplied({
 });
 
 /** Tabulated capacity required when not more than one circuit of a group is overloaded at a time, second condition. BS 7671 Appendix 4, 5.1.2. */
-export const requiredNotTogether = /* @__PURE__ */ formula({
+export const requiredNotTogether = /* @__PURE__ */ moving({
   id: 'required-capacity-not-simultaneous',
   title: 'Tabulated capacity required when the group is not overloaded together',
-  inputs: [
-    'deviceRating',
-    'designCurrent',
-    'ambientFactor',
-    'groupFactor',
-    'insulationFactor',
-    'soilFactor',
-    'fuseFactor',
-    'deviceFactor',
-  ],
-  output: 'requiredCapacity',
-  expression:
-    'sqrt((deviceRating / (fuseFactor * deviceFactor))^2 + 0.48 * designCurrent^2 * (1 - groupFactor^2) / groupFactor^2) / (ambientFactor * insulationFactor * soilFactor)',
-  direction: {
+  moves: {
     deviceRating: 1,
     designCurrent: 1,
     ambientFactor: -1,
@@ -58,6 +44,9 @@ export const requiredNotTogether = /* @__PURE__ */ formula({
     fuseFactor: -1,
     deviceFactor: -1,
   },
+  output: 'requiredCapacity',
+  expression:
+    'sqrt((deviceRating / (fuseFactor * deviceFactor))^2 + 0.48 * designCurrent^2 * (1 - groupFactor^2) / groupFactor^2) / (ambientFactor * insulationFactor * soilFactor)',
   compute: (v) =>
     Math.sqrt(
       (v.deviceRating / (v.fuseFactor * v.deviceFactor)) ** 2 +
@@ -69,25 +58,23 @@ export const requiredNotTogether = /* @__PURE__ */ formula({
 });
 
 /** The larger of two capacities that a grouped circuit requires when the group is not overloaded together. BS 7671 Appendix 4, 5.1.2. */
-export const largerRequirement = /* @__PURE__ */ formula({
+export const largerRequirement = /* @__PURE__ */ moving({
   id: 'required-capacity-larger',
   title: 'The larger of the capacities that the load and one circuit in overload require',
-  inputs: ['requiredByLoad', 'requiredByOverload'],
+  moves: { requiredByLoad: 1, requiredByOverload: 1 },
   output: 'requiredCapacity',
   expression: 'max(requiredByLoad, requiredByOverload)',
-  direction: { requiredByLoad: 1, requiredByOverload: 1 },
   compute: ({ requiredByLoad, requiredByOverload }) => Math.max(requiredByLoad, requiredByOverload),
   source: /* @__PURE__ */ bs('Appendix 4, 5.1.2', 'one-source'),
 });
 
 /** Current that a section of a ring final circuit carries for long: not more than its capacity. BS 7671 433.1.204. */
-export const ringSectionLoad = /* @__PURE__ */ formula({
+export const ringSectionLoad = /* @__PURE__ */ moving({
   id: 'ring-section-load',
   title: 'Current that a section of a ring carries for long',
-  inputs: ['designCurrent', 'capacity'],
+  moves: { designCurrent: 1, capacity: 1 },
   output: 'designCurrent',
   expression: 'min(designCurrent, capacity)',
-  direction: { designCurrent: 1, capacity: 1 },
   compute: ({ designCurrent, capacity }) => Math.min(designCurrent, capacity),
   source: /* @__PURE__ */ bs('433.1.204', 'one-source'),
 });

@@ -1,4 +1,4 @@
-import { advice, alternatives, formula, rule, type Source } from '../../core/index.js';
+import { advice, alternatives, moving, rule, type Source } from '../../core/index.js';
 import { shockCaution } from './disconnection-checks.js';
 
 const clause = (where: string, provenance: Source['provenance'] = 'two-sources', note?: string): Source => ({
@@ -210,15 +210,14 @@ export const oneVehicleSeparated = /* @__PURE__ */ rule({
 });
 
 /** Lowest voltage of a supply in Great Britain. Electricity Safety, Quality and Continuity Regulations 2002. */
-export const lowestSupplyVoltage = /* @__PURE__ */ formula({
+export const lowestSupplyVoltage = /* @__PURE__ */ moving({
   id: 'lowest-supply-voltage',
   title: 'Lowest voltage of a public supply in Great Britain',
-  inputs: ['nominalVoltage'],
+  moves: { nominalVoltage: 1 },
   output: 'minimumSupplyVoltage',
   expression: 'permitted * nominalVoltage',
   constants: { permitted: [0.94, '1'] },
   compute: ({ nominalVoltage }) => 0.94 * nominalVoltage,
-  direction: { nominalVoltage: 1 },
   source: {
     document: 'Electricity Safety, Quality and Continuity Regulations 2002',
     clause: 'regulation 27: 230 V -6 % +10 %',

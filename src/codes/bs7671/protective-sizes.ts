@@ -1,15 +1,14 @@
-import { formula, multiplied } from '../../core/index.js';
+import { moving, multiplied } from '../../core/index.js';
 import { bs } from './source.js';
 
 /** Area of a protective conductor by the table, of the material of the line conductor. BS 7671, Table 54.7. */
-export const tabulatedProtective = /* @__PURE__ */ formula({
+export const tabulatedProtective = /* @__PURE__ */ moving({
   id: 'protective-conductor-by-table',
   title: 'Smallest protective conductor by the table, same material',
-  inputs: ['conductorArea'],
+  moves: { conductorArea: 1 },
   output: 'tabulatedProtectiveArea',
   expression: 'conductorArea <= first ? conductorArea : conductorArea <= second ? first : conductorArea / 2',
   constants: { first: [16, 'mm²'], second: [35, 'mm²'] },
-  direction: { conductorArea: 1 },
   compute: ({ conductorArea: s }) => (s <= 16 ? s : s <= 35 ? 16 : s / 2),
   source: /* @__PURE__ */ bs('Table 54.7'),
 });

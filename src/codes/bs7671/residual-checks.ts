@@ -1,4 +1,4 @@
-import { advice, formula, rule } from '../../core/index.js';
+import { advice, moving, rule } from '../../core/index.js';
 import { shockCaution } from './disconnection-checks.js';
 import { bs } from './source.js';
 
@@ -145,14 +145,13 @@ export const boardCarriesInfeed = /* @__PURE__ */ rule({
 });
 
 /** Largest standing protective-conductor current through a residual current device. BS 7671, 531.3.2. */
-export const standingCurrentLimitOf = /* @__PURE__ */ formula({
+export const standingCurrentLimitOf = /* @__PURE__ */ moving({
   id: 'standing-current-limit',
   title: 'Largest standing protective-conductor current: 30 % of the rated residual current',
-  inputs: ['residualOperatingCurrent'],
+  moves: { residualOperatingCurrent: 1 },
   output: 'standingCurrentLimit',
   expression: 'share * residualOperatingCurrent',
   constants: { share: [0.3, '1'] },
-  direction: { residualOperatingCurrent: 1 },
   compute: ({ residualOperatingCurrent }) => 0.3 * residualOperatingCurrent,
   source: /* @__PURE__ */ bs('531.3.2', 'memory'),
 });
@@ -161,13 +160,12 @@ export const standingCurrentLimitOf = /* @__PURE__ */ formula({
  * Largest current through a residual current device: what the device ahead lets through, or the devices below together,
  * diversity not counted. BS 7671, 536.4.
  */
-export const residualLoadOf = /* @__PURE__ */ formula({
+export const residualLoadOf = /* @__PURE__ */ moving({
   id: 'residual-current-device-load',
   title: 'Current that the overcurrent devices let through a residual current device',
-  inputs: ['aheadRating', 'servedRating'],
+  moves: { aheadRating: 1, servedRating: 1 },
   output: 'residualLoad',
   expression: 'min(aheadRating, servedRating)',
-  direction: { aheadRating: 1, servedRating: 1 },
   compute: ({ aheadRating, servedRating }) => Math.min(aheadRating, servedRating),
   source: /* @__PURE__ */ bs('536.4', 'one-source'),
 });

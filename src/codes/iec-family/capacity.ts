@@ -1,4 +1,4 @@
-import { formula, multiplied, rule } from '../../core/index.js';
+import { moving, multiplied, rule } from '../../core/index.js';
 
 /** Current-carrying capacity as installed, from the tabulated one and its factors. IEC 60364-5-52 Annex B. */
 export const capacityAsInstalled = /* @__PURE__ */ multiplied({
@@ -54,13 +54,12 @@ export const conventionalCurrentOf = /* @__PURE__ */ multiplied({
 });
 
 /** Largest conventional operating current that the cable allows. IEC 60364-4-43 433.1. */
-export const overloadLimitOf = /* @__PURE__ */ formula({
+export const overloadLimitOf = /* @__PURE__ */ moving({
   id: 'overload-limit',
   title: 'Largest conventional operating current that the cable allows',
-  inputs: ['capacity'],
+  moves: { capacity: 1 },
   output: 'overloadLimit',
   expression: '1.45 * capacity',
-  direction: { capacity: 1 },
   compute: ({ capacity }) => 1.45 * capacity,
   source: { document: 'IEC 60364-4-43', edition: '2008', clause: '433.1', provenance: 'memory' },
 });
@@ -75,13 +74,12 @@ export const deviceShareOf = /* @__PURE__ */ multiplied({
 });
 
 /** Factor for a bunch of circuits of unequal size. IEC 60364-5-52 B.52.5. */
-export const unequalGroupFactor = /* @__PURE__ */ formula({
+export const unequalGroupFactor = /* @__PURE__ */ moving({
   id: 'unequal-group-factor',
   title: 'Grouping factor for circuits of unequal size',
-  inputs: ['groupedCircuits'],
+  moves: { groupedCircuits: -1 },
   output: 'groupFactor',
   expression: '1 / sqrt(groupedCircuits)',
-  direction: { groupedCircuits: -1 },
   compute: ({ groupedCircuits }) => 1 / Math.sqrt(groupedCircuits),
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'B.52.5', provenance: 'one-source' },
 });
@@ -96,13 +94,12 @@ export const groupWithCores = /* @__PURE__ */ multiplied({
 });
 
 /** Current of the neutral due to third harmonics, which add up in it. IEC 60364-5-52 Annex E. */
-export const neutralOfThirdHarmonics = /* @__PURE__ */ formula({
+export const neutralOfThirdHarmonics = /* @__PURE__ */ moving({
   id: 'neutral-of-third-harmonics',
   title: 'Current of the neutral due to third harmonics of balanced lines',
-  inputs: ['designCurrent', 'thirdHarmonic'],
+  moves: { designCurrent: 1, thirdHarmonic: 1 },
   output: 'harmonicNeutralCurrent',
   expression: '3 * thirdHarmonic * designCurrent',
-  direction: { designCurrent: 1, thirdHarmonic: 1 },
   compute: ({ designCurrent, thirdHarmonic }) => 3 * thirdHarmonic * designCurrent,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex E', provenance: 'memory' },
 });

@@ -1,13 +1,12 @@
-import { formula, multiplied } from '../../core/index.js';
+import { moving, multiplied } from '../../core/index.js';
 
 /** Resistive part of the drop per ampere and metre from resistivity and area. IEC 60364-5-52 Annex G. */
-export const dropRateOfResistivity = /* @__PURE__ */ formula({
+export const dropRateOfResistivity = /* @__PURE__ */ moving({
   id: 'drop-rate-of-resistivity',
   title: 'Resistive part of the drop per ampere and metre',
-  inputs: ['wayFactor', 'serviceResistivity', 'conductorArea'],
+  moves: { wayFactor: 1, serviceResistivity: 1, conductorArea: -1 },
   output: 'dropRate',
   expression: 'wayFactor * serviceResistivity / conductorArea',
-  direction: { wayFactor: 1, serviceResistivity: 1, conductorArea: -1 },
   compute: (v) => (1000 * v.wayFactor * v.serviceResistivity) / v.conductorArea,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex G', provenance: 'two-sources' },
 });

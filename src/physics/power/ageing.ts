@@ -1,4 +1,4 @@
-import { added, evaluate, formula, procedure } from '../../core/index.js';
+import { added, evaluate, formula, moving, procedure } from '../../core/index.js';
 import {
   type Celsius,
   celsius,
@@ -57,14 +57,13 @@ export const hotSpotTemperatureOf = /* @__PURE__ */ added({
 });
 
 /** Rate of ageing of paper that is not thermally upgraded: twice for each 6 K, 1 at 98 °C. IEC 60076-7. */
-export const ageingRateOfPlainPaper = /* @__PURE__ */ formula({
+export const ageingRateOfPlainPaper = /* @__PURE__ */ moving({
   id: 'ageing-rate-plain-paper',
   title: 'Rate of ageing of paper that is not thermally upgraded',
-  inputs: ['hotSpotTemperature'],
+  moves: { hotSpotTemperature: 1 },
   output: 'ageingRate',
   expression: '2^((hotSpotTemperature / kelvin - 98) / 6)',
   constants: { kelvin: [1, 'K'] },
-  direction: { hotSpotTemperature: 1 },
   compute: ({ hotSpotTemperature }) => 2 ** ((hotSpotTemperature - 98) / 6),
   valid: { hotSpotTemperature: { least: -50, most: 180 } },
   source: {
@@ -76,14 +75,13 @@ export const ageingRateOfPlainPaper = /* @__PURE__ */ formula({
 });
 
 /** Rate of ageing of thermally upgraded paper: 1 at 110 °C. IEC 60076-7. */
-export const ageingRateOfUpgradedPaper = /* @__PURE__ */ formula({
+export const ageingRateOfUpgradedPaper = /* @__PURE__ */ moving({
   id: 'ageing-rate-upgraded-paper',
   title: 'Rate of ageing of thermally upgraded paper',
-  inputs: ['hotSpotTemperature'],
+  moves: { hotSpotTemperature: 1 },
   output: 'ageingRate',
   expression: 'exp(15000 / (110 + 273) - 15000 / (hotSpotTemperature / kelvin + 273))',
   constants: { kelvin: [1, 'K'] },
-  direction: { hotSpotTemperature: 1 },
   compute: ({ hotSpotTemperature }) => Math.exp(15000 / (110 + 273) - 15000 / (hotSpotTemperature + 273)),
   valid: { hotSpotTemperature: { least: -50, most: 180 } },
   source: {
