@@ -20,7 +20,9 @@ export interface CheckBasis {
 }
 
 /** Roles of one unit. */
-type SameUnit<N extends Name> = { [M in Name]: UnitOf<Vocabulary[M]> extends UnitOf<Vocabulary[N]> ? M : never }[Name];
+export type SameUnit<N extends Name> = {
+  [M in Name]: UnitOf<Vocabulary[M]> extends UnitOf<Vocabulary[N]> ? M : never;
+}[Name];
 
 /** A check that compares a value with a limit. */
 export interface Comparison<V extends Name = Name, L extends Name = Name> extends CheckBasis {

@@ -1,5 +1,7 @@
+export * from './arithmetic.js';
 export * from './attested.js';
 export * from './check.js';
+export * from './check-forms.js';
 export * from './conditional.js';
 export { evaluate } from './evaluate.js';
 export * from './fact.js';

@@ -1,24 +1,20 @@
-import { formula, procedure } from '../core/index.js';
+import { added, formula, multiplied, procedure } from '../core/index.js';
 
 /** Current of a load after its share is taken. Definition of a demand factor. */
-export const shareOfCurrent = /* @__PURE__ */ formula({
+export const shareOfCurrent = /* @__PURE__ */ multiplied({
   id: 'share-of-current',
   title: 'Share of a connected current',
-  inputs: ['connectedCurrent', 'demandFactor'],
+  times: ['connectedCurrent', 'demandFactor'],
   output: 'demand',
-  expression: 'connectedCurrent * demandFactor',
-  compute: ({ connectedCurrent, demandFactor }) => connectedCurrent * demandFactor,
   source: { document: 'definition of a demand factor', provenance: 'definition' },
 });
 
 /** Apparent power of one line at the nominal voltage. Definition of apparent power. */
-export const demandPowerOfLine = /* @__PURE__ */ formula({
+export const demandPowerOfLine = /* @__PURE__ */ multiplied({
   id: 'demand-power-of-line',
   title: 'Apparent power of one line',
-  inputs: ['demand', 'nominalVoltage'],
+  times: ['demand', 'nominalVoltage'],
   output: 'demandPower',
-  expression: 'demand * nominalVoltage',
-  compute: ({ demand, nominalVoltage }) => demand * nominalVoltage,
   source: { document: 'definition of apparent power', provenance: 'definition' },
 });
 
@@ -34,13 +30,12 @@ export const meteredPowerOfInterval = /* @__PURE__ */ formula({
 });
 
 /** Current of a metered power at a power factor of 1, on one line. Definition of power. */
-export const meteredCurrentOfLine = /* @__PURE__ */ formula({
+export const meteredCurrentOfLine = /* @__PURE__ */ multiplied({
   id: 'metered-current-of-line',
   title: 'Current of a metered power, power factor 1, one line',
-  inputs: ['meteredPower', 'nominalVoltage'],
+  times: ['meteredPower'],
+  over: ['nominalVoltage'],
   output: 'meteredCurrent',
-  expression: 'meteredPower / nominalVoltage',
-  compute: ({ meteredPower, nominalVoltage }) => meteredPower / nominalVoltage,
   source: { document: 'definition of power', provenance: 'definition' },
 });
 
@@ -62,38 +57,33 @@ export const meteredDemandWithMargin = /* @__PURE__ */ formula({
  * Demand of a load through the utilisation and simultaneity factors between it and the origin. IEC 60364 practice,
  * factors k_u and k_s.
  */
-export const factorChain = /* @__PURE__ */ formula({
+export const factorChain = /* @__PURE__ */ multiplied({
   id: 'factor-chain',
   title: 'Load times utilisation and simultaneity factors',
-  inputs: ['connectedCurrent', 'utilisationFactor', 'simultaneityFactor'],
+  times: ['connectedCurrent', 'utilisationFactor', 'simultaneityFactor'],
   output: 'existingDemand',
-  expression: 'connectedCurrent * utilisationFactor * simultaneityFactor',
-  compute: ({ connectedCurrent, utilisationFactor, simultaneityFactor }) =>
-    connectedCurrent * utilisationFactor * simultaneityFactor,
   source: { document: 'IEC 60364 practice', clause: 'factors k_u and k_s', provenance: 'one-source' },
 });
 
 /** Current that is left up to the rating of the cut-out. Difference. */
-export const headroomOfLine = /* @__PURE__ */ formula({
+export const headroomOfLine = /* @__PURE__ */ added({
   id: 'headroom-of-line',
   title: 'Headroom up to the cut-out',
-  inputs: ['cutOutRating', 'demand'],
+  plus: ['cutOutRating'],
+  minus: ['demand'],
   output: 'headroom',
   signed: true,
-  expression: 'cutOutRating - demand',
-  compute: ({ cutOutRating, demand }) => cutOutRating - demand,
   source: { document: 'difference', provenance: 'definition' },
 });
 
 /** Current that is left for one charge point on a line. Definition. Difference. */
-export const headroomForPoint = /* @__PURE__ */ formula({
+export const headroomForPoint = /* @__PURE__ */ added({
   id: 'headroom-for-point',
   title: 'Current that is left for one charge point',
-  inputs: ['controlLimit', 'existingDemand', 'chargeCurrent'],
+  plus: ['controlLimit'],
+  minus: ['existingDemand', 'chargeCurrent'],
   output: 'headroom',
   signed: true,
-  expression: 'controlLimit - existingDemand - chargeCurrent',
-  compute: ({ controlLimit, existingDemand, chargeCurrent }) => controlLimit - existingDemand - chargeCurrent,
   source: { document: 'difference', provenance: 'definition' },
 });
 

@@ -1,4 +1,4 @@
-import { type CheckResult, comparison, type Fact, notRequired, type Sheet, type Span, silent } from '../core/index.js';
+import { advice, type CheckResult, type Fact, notRequired, type Sheet, type Span, silent } from '../core/index.js';
 import { type Millimetres, millimetres } from '../units/index.js';
 
 /** Heights and distances of a charge point as planned or measured. */
@@ -25,13 +25,10 @@ export interface HeightRules {
 }
 
 /** The point is clear of a gas meter. Zone about gas meters, 150 mm. */
-export const clearOfGasMeter = /* @__PURE__ */ comparison({
+export const clearOfGasMeter = /* @__PURE__ */ advice({
   id: 'clear-of-gas-meter',
   title: 'The charge point is at least 150 mm from the gas meter',
-  kind: 'at-least',
-  value: 'gasMeterDistance',
-  limit: 'gasMeterClearance',
-  weight: 'advice',
+  of: ['gasMeterDistance', 'at-least', 'gasMeterClearance'],
   source: { document: 'zone about gas meters', clause: '150 mm', provenance: 'memory' },
   caution: 'The gas operator’s own rule goes before it.',
 });

@@ -1,4 +1,4 @@
-import { type CheckResult, type Gap, judge, notDetermined, statement } from '../core/index.js';
+import { type CheckResult, type Gap, judge, notDetermined, rule } from '../core/index.js';
 import { ringLineNeutral } from '../physics/index.js';
 import { invalidInput, ohms, shown } from '../units/index.js';
 import type { PlannedReading } from './planned-reading.js';
@@ -48,7 +48,12 @@ const smallerCable = 1.5;
 const caution =
   'A reading that fails is not explained away: find the reason, mend it, and repeat every test that it may have influenced, before the circuit is put into use.';
 const said = ({ source }: TestSheet, id: string, what: string) =>
-  statement({ id: `reading-${id}`, title: what, weight: 'rule', source, caution });
+  rule({
+    id: `reading-${id}`,
+    title: what,
+    source,
+    caution,
+  });
 
 /** Whether a reading is a yes or a no, not a number. */
 const yesOrNo = (r: PlannedReading): boolean =>

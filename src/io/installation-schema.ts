@@ -1,10 +1,12 @@
 import * as z from 'zod';
 import { type Name, termOf } from '../core/index.js';
 import { own } from '../core/own.js';
+import { around } from '../installation/facts/survey-shapes.js';
 import {
   type Board,
   type Cable,
   type ChargePoint,
+  choicesOf,
   counts,
   dwellingsAtOnce,
   type Load,
@@ -15,7 +17,6 @@ import {
   overcurrentTypes,
   type ResidualDevice,
   type Run,
-  type Field as ShapeField,
   type Stretch,
   type Supply,
   shapes,
@@ -44,7 +45,6 @@ export const count = ({ least, above, most, broken }: Bounds & { readonly broken
   if (above !== undefined) n = n.gt(above);
   return most === undefined ? n : n.max(most);
 };
-export const COUNT = count(counts.pieces);
 
 const standards = Object.entries(overcurrentTypes) as unknown as [standard: string, types: readonly string[]][];
 const standard = (names: readonly string[]) =>
@@ -63,23 +63,22 @@ const OVERCURRENT = named(
 const NAMED: readonly string[] = ['device', 'residual', 'cable', 'stretch', 'dwellingGroup'];
 /** Fields that a document does not say, or not everywhere. */
 const NOT_READ: readonly string[] = ['cable.sizeName', 'residual.serves'];
-/** How many a list may hold. */
+/** How many a list may hold, where it is less than others. */
 const MOST: Readonly<Record<string, number>> = {
   residual: 10,
   beside: 9,
   stretches: 100,
-  controls: 200,
   bonding: 20,
 };
 
-type Shape = keyof typeof shapes;
+type Shape = Readonly<Record<string, readonly [how: string, what: string]>>;
 type Fields = Readonly<Record<string, Field<unknown>>>;
 
-const recordOf = <T>(of: string, fields: Fields): z.ZodType<T> => record(of, fields) as unknown as z.ZodType<T>;
+export const recordOf = <T>(of: string, fields: Fields): z.ZodType<T> => record(of, fields) as unknown as z.ZodType<T>;
 
 const shaped = new Map<string, z.ZodType>();
 /** The record of a shape, made once. */
-function shapeOf<T>(shape: Shape): z.ZodType<T> {
+export function shapeOf<T>(shape: string): z.ZodType<T> {
   const made = shaped.get(shape) ?? recordOf<T>(shape, fieldsOf(shape));
   shaped.set(shape, made);
   return (NAMED.includes(shape) ? named(shape, made) : made) as z.ZodType<T>;
@@ -88,7 +87,8 @@ function shapeOf<T>(shape: Shape): z.ZodType<T> {
 function schemaOf(what: string, text: z.ZodType): z.ZodType {
   if (own(labels, what)) return oneOf<string | number>(labels[what as keyof typeof labels]);
   if (own(counts, what)) return count(counts[what as keyof typeof counts]);
-  if (own(shapes, what)) return shapeOf(what as Shape);
+  if (own(shapes, what) ?? own(around, what)) return shapeOf(what);
+  if (what.includes('.')) return z.enum(choicesOf(what)?.map(({ value }) => String(value)) ?? []);
   if (what === 'overcurrentKind') return OVERCURRENT;
   return what === 'yes' ? z.boolean() : text;
 }
@@ -98,14 +98,14 @@ function readBy(key: string, how: string, what: string): z.ZodType | Omit<Field<
   if (termOf(what)) return isFact ? factField(what as Name) : quantityField(what as Name);
   if (isFact) return what === 'yes' ? yes : fact(schemaOf(what, TEXT));
   // a list of texts is one of names
-  if (how.startsWith('list')) return z.array(schemaOf(what, NAME)).max(MOST[key] as number);
+  if (how.startsWith('list')) return z.array(schemaOf(what, NAME)).max(MOST[key] ?? 200);
   return schemaOf(what, key === 'id' ? NAME : TEXT.min(1));
 }
 
-/** The fields of a record of the installation as a document has them: those of its shape, but for some. */
-export const fieldsOf = (shape: Shape, ...but: readonly string[]): Fields =>
+/** The fields of a record of a survey as a document has them: those of its shape, but for some. */
+export const fieldsOf = (shape: string, ...but: readonly string[]): Fields =>
   Object.fromEntries(
-    Object.entries<ShapeField>(shapes[shape]).flatMap(([key, [how, what]]) => {
+    Object.entries(own<Shape>(shapes, shape) ?? own(around, shape) ?? {}).flatMap(([key, [how, what]]) => {
       if (but.includes(key) || NOT_READ.includes(`${shape}.${key}`)) return [];
       const field = readBy(key, how, what);
       return [[key, how.endsWith('?') ? may(field) : must(field)]];

@@ -2,17 +2,18 @@ import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
 import { counts, purposes } from '../installation/index.js';
 import { energyOfBattery } from '../site/energy-needed.js';
-import { mountings, premisesKinds, supplyChanges, type VehicleNeed, workLabels } from '../site/survey.js';
-import { ratio } from '../units/index.js';
+import { premisesKinds, type Survey, type VehicleNeed, type WorkFacts } from '../site/survey.js';
+import { type Ratio, ratio } from '../units/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
   board,
-  COUNT,
   cableToDesign,
   count,
   deviceToDesign,
+  fieldsOf,
   LINES,
   NAME,
+  recordOf,
   residual,
   stretch,
   supply,
@@ -25,21 +26,23 @@ const DATE = z.iso.date('must be a day as yyyy-mm-dd');
 const FACTOR = z.number().min(0).max(1).transform(ratio);
 const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
 
-const vehicleRecord = record('vehicle', {
-  energy: may(factField('energyNeeded')),
-  battery: may(
-    record('battery', {
-      holds: must(factField('batteryEnergy')),
-      onArrival: must(factField('stateOfCharge')),
-      onDeparture: must(factField('stateOfCharge')),
-    }),
-  ),
-  onBoardCurrent: must(factField('chargeCurrent')),
-  onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
-  arrives: must(CLOCK),
-  leaves: must(CLOCK),
-  efficiency: must(factField('chargeEfficiency')),
-});
+type Battery = Parameters<typeof energyOfBattery>[0];
+interface HalfHours {
+  readonly from: string;
+  readonly wattHours: readonly number[];
+  readonly season: string;
+  readonly margin?: Ratio;
+}
+
+const vehicleRecord = recordOf<Omit<VehicleNeed, 'energy'> & { energy?: VehicleNeed['energy']; battery?: Battery }>(
+  'vehicle',
+  {
+    ...fieldsOf('vehicle'),
+    onBoardPhases: must(fact(z.union([z.literal(1), z.literal(2), z.literal(3)]))),
+    arrives: must(CLOCK),
+    leaves: must(CLOCK),
+  },
+);
 /** The energy of a night is said, or follows from the battery as it comes and leaves. */
 const vehicle = vehicleRecord.transform(({ energy, ...read }, ctx): VehicleNeed => {
   if (energy !== undefined && !read.battery) return { energy, ...read } as VehicleNeed;
@@ -87,39 +90,14 @@ export const surveySchema = record('survey', {
   board: must(board),
   wanted: must(z.array(wanted).min(1).max(200)),
   options: may(
-    record('options', {
-      dropLimit: may(quantityField('dropLimit')),
-      testTemperature: may(quantityField('ambientTemperature')),
-      acceptMemoryFigures: may(z.boolean()),
+    recordOf<Survey['options']>('options', {
+      ...fieldsOf('options'),
       makersLetThrough: may(z.number().gt(0).min(1e-3).max(1e12)),
-      fuseEdition: may(z.enum(['2008', '2011'])),
-      initialTemperature: may(quantityField('initialTemperature')),
-      dropTemperature: may(z.enum(['neighbours-at-full-load', 'group-at-same-load'])),
-      premises: may(
-        record('premises', {
-          kind: must(
-            fact(
-              z.enum([
-                'dwelling',
-                'multiple-occupation',
-                'student-accommodation',
-                'care-home',
-                'higher-risk-residential',
-                'other',
-              ]),
-            ),
-          ),
-          overvoltageSerious: may(yes),
-          surgeProtectionDeclined: may(yes),
-          arcDetection: may(yes),
-        }),
-      ),
     }),
   ),
   demand: may(
-    record('demand', {
-      meteredMargin: may(quantityField('demandMargin')),
-      governing: may(TEXT.min(1)),
+    recordOf<Omit<NonNullable<Survey['demand']>, 'readings'> & { readonly halfHours?: HalfHours }>('demand', {
+      ...fieldsOf('demand', 'halfHours', 'factors'),
       halfHours: may(
         record('halfHours', {
           from: must(
@@ -130,31 +108,6 @@ export const surveySchema = record('survey', {
           margin: may(quantityField('demandMargin')),
         }),
       ),
-      dwellings: may(
-        record('dwellingConstants', {
-          afterDiversity: may(
-            record('afterDiversity', {
-              demand: must(quantityField('afterDiversityDemand')),
-              constant: must(quantityField('groupConstant')),
-              unbalance: must(quantityField('unbalanceAllowance')),
-            }),
-          ),
-          coincidence: may(
-            record('coincidence', {
-              largest: must(quantityField('largestPower')),
-              limit: must(quantityField('coincidenceLimit')),
-            }),
-          ),
-          energy: may(
-            record('dwellingEnergy', {
-              each: must(quantityField('annualEnergy')),
-              linear: must(quantityField('linearCoefficient')),
-              root: must(quantityField('rootCoefficient')),
-            }),
-          ),
-        }),
-      ),
-      assembly: may(z.enum(['IEC 61439-2', 'IEC 61439-3'])),
       factors: may(
         record('demandFactors', {
           utilisation: must(z.partialRecord(z.enum(purposes), FACTOR)),
@@ -163,33 +116,7 @@ export const surveySchema = record('survey', {
       ),
     }),
   ),
-  work: may(
-    record('work', {
-      mounting: may(z.enum(mountings)),
-      wallsToDrill: may(fact(COUNT)),
-      newEnclosure: may(yes),
-      electrode: may(z.boolean()),
-      replaceTails: may(z.boolean()),
-      digging: may(fact(z.enum(workLabels.digging))),
-      surface: may(fact(z.enum(workLabels.surface))),
-      sensorCable: may(factField('length')),
-      sensorPossible: may(yes),
-      limiterReaction: may(factField('excessTime')),
-      limiterKeepsFuse: may(yes),
-      limiterFallback: may(factField('chargeCurrent')),
-      supplyChange: may(z.enum(supplyChanges)),
-      travelMinutes: may(z.number().min(0).max(1440)),
-      outletHeight: may(factField('length')),
-      tenure: may(fact(z.enum(workLabels.tenure))),
-      ownerAgrees: may(yes),
-      isolation: may(fact(z.enum(workLabels.isolation))),
-      lead: may(factField('length')),
-      toInlet: may(factField('length')),
-      dataConnection: may(fact(z.enum(workLabels.dataConnection))),
-      devicesToBeHad: may(yes),
-      model: may(TEXT.min(1)),
-    }),
-  ),
+  work: may(recordOf<WorkFacts>('work', { ...fieldsOf('work'), travelMinutes: may(z.number().min(0).max(1440)) })),
 });
 
 /** What the schema reads, before it is arranged as a survey. */

@@ -1,45 +1,36 @@
-import { formula } from '../core/index.js';
+import { added, formula, moving, multiplied } from '../core/index.js';
 
 /**
  * Largest earth fault loop impedance from the voltage and the current that operates the device in time. Ohm's
  * law.
  */
-export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
+export const loopImpedanceLimitOf = /* @__PURE__ */ multiplied({
   id: 'loop-impedance-limit',
   title: 'Largest earth fault loop impedance Z_s,max = U_0 C_min / I_a',
-  inputs: ['nominalVoltage', 'minimumVoltageFactor', 'operatingCurrent'],
+  times: ['nominalVoltage', 'minimumVoltageFactor'],
+  over: ['operatingCurrent'],
   output: 'loopImpedanceLimit',
-  expression: 'nominalVoltage * minimumVoltageFactor / operatingCurrent',
-  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, operatingCurrent: -1 },
-  compute: ({ nominalVoltage, minimumVoltageFactor, operatingCurrent }) =>
-    (nominalVoltage * minimumVoltageFactor) / operatingCurrent,
   source: { document: "Ohm's law", provenance: 'definition' },
 });
 
 /** Smallest earth fault current at the end of a run, with the conductors hot. IEC 60909-0, smallest current. */
-export const earthFaultCurrentOf = /* @__PURE__ */ formula({
+export const earthFaultCurrentOf = /* @__PURE__ */ multiplied({
   id: 'earth-fault-current',
   title: 'Earth fault current',
-  inputs: ['nominalVoltage', 'minimumVoltageFactor', 'loopImpedance'],
+  times: ['nominalVoltage', 'minimumVoltageFactor'],
+  over: ['loopImpedance'],
   output: 'earthFaultCurrent',
-  expression: 'nominalVoltage * minimumVoltageFactor / loopImpedance',
-  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, loopImpedance: -1 },
-  compute: ({ nominalVoltage, minimumVoltageFactor, loopImpedance }) =>
-    (nominalVoltage * minimumVoltageFactor) / loopImpedance,
   valid: { loopImpedance: { above: 0 } },
   source: { document: 'IEC 60909-0', clause: 'smallest current', provenance: 'one-source' },
 });
 
 /** Largest earth fault current at the origin of a run, with the conductors cold. IEC 60909-0, largest current. */
-export const largestEarthFault = /* @__PURE__ */ formula({
+export const largestEarthFault = /* @__PURE__ */ multiplied({
   id: 'largest-earth-fault-current',
   title: 'Largest earth fault current at the origin of the run',
-  inputs: ['nominalVoltage', 'maximumVoltageFactor', 'originImpedance'],
+  times: ['nominalVoltage', 'maximumVoltageFactor'],
+  over: ['originImpedance'],
   output: 'maximumFaultCurrent',
-  expression: 'nominalVoltage * maximumVoltageFactor / originImpedance',
-  direction: { nominalVoltage: 1, maximumVoltageFactor: 1, originImpedance: -1 },
-  compute: ({ nominalVoltage, maximumVoltageFactor, originImpedance }) =>
-    (nominalVoltage * maximumVoltageFactor) / originImpedance,
   valid: { originImpedance: { above: 0 } },
   source: { document: 'IEC 60909-0', clause: 'largest current', provenance: 'one-source' },
 });
@@ -48,61 +39,48 @@ export const largestEarthFault = /* @__PURE__ */ formula({
  * Largest impedance from the earth fault path: electrode of the installation and the path of the network. ENA ER
  * P23/1, Table 1.
  */
-export const externalImpedanceOfElectrode = /* @__PURE__ */ formula({
+export const externalImpedanceOfElectrode = /* @__PURE__ */ added({
   id: 'external-impedance-of-electrode',
   title: 'External earth fault loop impedance with an electrode',
-  inputs: ['earthElectrode', 'networkEarth'],
+  plus: ['earthElectrode', 'networkEarth'],
   output: 'externalImpedance',
-  expression: 'earthElectrode + networkEarth',
-  direction: { earthElectrode: 1, networkEarth: 1 },
-  compute: ({ earthElectrode, networkEarth }) => earthElectrode + networkEarth,
   source: { document: 'ENA ER P23/1', edition: '1991', clause: 'Table 1', provenance: 'one-source' },
 });
 
 /** Resistance R_A of the electrode and the protective conductors that lead to it. Resistances in series. */
-export const electrodeAndProtective = /* @__PURE__ */ formula({
+export const electrodeAndProtective = /* @__PURE__ */ added({
   id: 'electrode-and-protective-resistance',
   title: 'Resistance of the electrode and the protective conductors R_A',
-  inputs: ['earthElectrode', 'circuitProtectiveResistance'],
+  plus: ['earthElectrode', 'circuitProtectiveResistance'],
   output: 'electrodeResistance',
-  expression: 'earthElectrode + circuitProtectiveResistance',
-  direction: { earthElectrode: 1, circuitProtectiveResistance: 1 },
-  compute: ({ earthElectrode, circuitProtectiveResistance }) => earthElectrode + circuitProtectiveResistance,
   source: { document: 'Resistances in series', provenance: 'definition' },
 });
 
 /** Voltage that the rated residual operating current raises on the electrode. Ohm's law. */
-export const residualTouchVoltage = /* @__PURE__ */ formula({
+export const residualTouchVoltage = /* @__PURE__ */ multiplied({
   id: 'residual-touch-voltage',
   title: 'Voltage at the rated residual operating current, R_A I_Δn',
-  inputs: ['electrodeResistance', 'residualOperatingCurrent'],
+  times: ['electrodeResistance', 'residualOperatingCurrent'],
   output: 'touchVoltage',
-  expression: 'electrodeResistance * residualOperatingCurrent',
-  direction: { electrodeResistance: 1, residualOperatingCurrent: 1 },
-  compute: ({ electrodeResistance, residualOperatingCurrent }) => electrodeResistance * residualOperatingCurrent,
   source: { document: "Ohm's law", provenance: 'definition' },
 });
 
 /** Voltage that the rated residual operating current raises in an earth fault loop. Ohm's law. */
-export const residualLoopVoltage = /* @__PURE__ */ formula({
+export const residualLoopVoltage = /* @__PURE__ */ multiplied({
   id: 'residual-loop-voltage',
   title: 'Voltage at the rated residual operating current, Z_s I_Δn',
-  inputs: ['loopImpedance', 'residualOperatingCurrent'],
+  times: ['loopImpedance', 'residualOperatingCurrent'],
   output: 'touchVoltage',
-  expression: 'loopImpedance * residualOperatingCurrent',
-  direction: { loopImpedance: 1, residualOperatingCurrent: 1 },
-  compute: ({ loopImpedance, residualOperatingCurrent }) => loopImpedance * residualOperatingCurrent,
   source: { document: "Ohm's law", provenance: 'definition' },
 });
 
 /** Earth fault current over the rated residual operating current of a device. */
-export const residualMultipleOf = /* @__PURE__ */ formula({
+export const residualMultipleOf = /* @__PURE__ */ moving({
   id: 'residual-multiple',
   title: 'Earth fault current over the rated residual operating current',
-  inputs: ['nominalVoltage', 'loopImpedance', 'residualOperatingCurrent'],
+  moves: { nominalVoltage: 1, loopImpedance: -1, residualOperatingCurrent: -1 },
   output: 'residualMultiple',
   expression: 'nominalVoltage / loopImpedance / residualOperatingCurrent',
-  direction: { nominalVoltage: 1, loopImpedance: -1, residualOperatingCurrent: -1 },
   compute: ({ nominalVoltage, loopImpedance, residualOperatingCurrent }) =>
     nominalVoltage / loopImpedance / residualOperatingCurrent,
   valid: { loopImpedance: { above: 0 } },
@@ -110,25 +88,21 @@ export const residualMultipleOf = /* @__PURE__ */ formula({
 });
 
 /** Current of a device from its multiple of the rated current. EN 60898-1, Table 7. */
-export const operatingCurrentFromMultiple = /* @__PURE__ */ formula({
+export const operatingCurrentFromMultiple = /* @__PURE__ */ multiplied({
   id: 'operating-current-from-multiple',
   title: 'Current that operates the device at once',
-  inputs: ['deviceMultiple', 'deviceRating'],
+  times: ['deviceMultiple', 'deviceRating'],
   output: 'operatingCurrent',
-  expression: 'deviceMultiple * deviceRating',
-  direction: { deviceMultiple: 1, deviceRating: 1 },
-  compute: ({ deviceMultiple, deviceRating }) => deviceMultiple * deviceRating,
   source: { document: 'EN 60898-1', clause: 'Table 7', provenance: 'two-sources' },
 });
 
 /** Least impedance of the earth fault loop at the origin of a run: sizes at right angles, so that no current is missed. */
-export const leastOriginImpedance = /* @__PURE__ */ formula({
+export const leastOriginImpedance = /* @__PURE__ */ moving({
   id: 'least-origin-impedance',
   title: 'Least earth fault loop impedance at the origin of the run',
-  inputs: ['externalImpedance', 'feederImpedance'],
+  moves: { externalImpedance: 1, feederImpedance: 1 },
   output: 'originImpedance',
   expression: 'sqrt(externalImpedance^2 + feederImpedance^2)',
-  direction: { externalImpedance: 1, feederImpedance: 1 },
   compute: ({ externalImpedance: a, feederImpedance: b }) => (b === 0 ? a : Math.sqrt(a * a + b * b)),
   source: {
     document: 'physics',
@@ -138,13 +112,12 @@ export const leastOriginImpedance = /* @__PURE__ */ formula({
 });
 
 /** Largest prospective current behind feeders, from that at the origin and the resistance of the feeders. */
-export const prospectiveBehindFeeders = /* @__PURE__ */ formula({
+export const prospectiveBehindFeeders = /* @__PURE__ */ moving({
   id: 'prospective-behind-feeders',
   title: 'Largest prospective current at the origin of the run',
-  inputs: ['nominalVoltage', 'prospectiveCurrent', 'feederImpedance'],
+  moves: { nominalVoltage: 1, prospectiveCurrent: 1, feederImpedance: -1 },
   output: 'maximumFaultCurrent',
   expression: 'nominalVoltage / sqrt((nominalVoltage / prospectiveCurrent)^2 + feederImpedance^2)',
-  direction: { nominalVoltage: 1, prospectiveCurrent: 1, feederImpedance: -1 },
   compute: ({ nominalVoltage: u, prospectiveCurrent, feederImpedance: z }) =>
     z === 0 ? prospectiveCurrent : u / Math.sqrt((u / prospectiveCurrent) ** 2 + z * z),
   valid: { prospectiveCurrent: { above: 0 } },
@@ -156,52 +129,41 @@ export const prospectiveBehindFeeders = /* @__PURE__ */ formula({
 });
 
 /** Impedance of the source from the prospective current at the origin. Guidance Note 3, prospective fault current. */
-export const sourceImpedanceOf = /* @__PURE__ */ formula({
+export const sourceImpedanceOf = /* @__PURE__ */ multiplied({
   id: 'source-impedance',
   title: 'Impedance of the source from the prospective current',
-  inputs: ['nominalVoltage', 'prospectiveCurrent'],
+  times: ['nominalVoltage'],
+  over: ['prospectiveCurrent'],
   output: 'sourceImpedance',
-  expression: 'nominalVoltage / prospectiveCurrent',
-  direction: { nominalVoltage: 1, prospectiveCurrent: -1 },
-  compute: ({ nominalVoltage, prospectiveCurrent }) => nominalVoltage / prospectiveCurrent,
   valid: { prospectiveCurrent: { above: 0 } },
   source: { document: 'Guidance Note 3', clause: 'prospective fault current', provenance: 'two-sources' },
 });
 
 /** Impedance of the line-neutral loop: source and circuit. */
-export const lineNeutralLoop = /* @__PURE__ */ formula({
+export const lineNeutralLoop = /* @__PURE__ */ added({
   id: 'line-neutral-loop',
   title: 'Impedance of the line-neutral loop',
-  inputs: ['sourceImpedance', 'circuitImpedance'],
+  plus: ['sourceImpedance', 'circuitImpedance'],
   output: 'lineNeutralImpedance',
-  expression: 'sourceImpedance + circuitImpedance',
-  direction: { sourceImpedance: 1, circuitImpedance: 1 },
-  compute: ({ sourceImpedance, circuitImpedance }) => sourceImpedance + circuitImpedance,
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Sum of the resistances of the line and the neutral conductor of a run. */
-export const sumOfLineAndNeutral = /* @__PURE__ */ formula({
+export const sumOfLineAndNeutral = /* @__PURE__ */ added({
   id: 'line-and-neutral-resistance',
   title: 'Resistance of line and neutral conductor of a run',
-  inputs: ['lineResistance', 'neutralResistance'],
+  plus: ['lineResistance', 'neutralResistance'],
   output: 'segmentImpedance',
-  expression: 'lineResistance + neutralResistance',
-  direction: { lineResistance: 1, neutralResistance: 1 },
-  compute: ({ lineResistance, neutralResistance }) => lineResistance + neutralResistance,
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Smallest line-neutral fault current at the far end, with the conductors hot. IEC 60909-0, smallest current. */
-export const smallestLineNeutralFault = /* @__PURE__ */ formula({
+export const smallestLineNeutralFault = /* @__PURE__ */ multiplied({
   id: 'smallest-line-neutral-fault-current',
   title: 'Smallest line-neutral fault current at the far end',
-  inputs: ['nominalVoltage', 'minimumVoltageFactor', 'lineNeutralImpedance'],
+  times: ['nominalVoltage', 'minimumVoltageFactor'],
+  over: ['lineNeutralImpedance'],
   output: 'minimumFaultCurrent',
-  expression: 'nominalVoltage * minimumVoltageFactor / lineNeutralImpedance',
-  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, lineNeutralImpedance: -1 },
-  compute: ({ nominalVoltage, minimumVoltageFactor, lineNeutralImpedance }) =>
-    (nominalVoltage * minimumVoltageFactor) / lineNeutralImpedance,
   valid: { lineNeutralImpedance: { above: 0 } },
   source: { document: 'IEC 60909-0', clause: 'smallest current', provenance: 'one-source' },
 });
@@ -226,13 +188,12 @@ export const doubledReading = /* @__PURE__ */ formula({
 });
 
 /** The larger of a fault current and the prospective current, where the impedance may be less than declared. */
-export const largerFaultCurrent = /* @__PURE__ */ formula({
+export const largerFaultCurrent = /* @__PURE__ */ moving({
   id: 'larger-fault-current',
   title: 'Fault current, or the prospective current where that is larger',
-  inputs: ['faultCurrent', 'maximumFaultCurrent'],
+  moves: { faultCurrent: 1, maximumFaultCurrent: 1 },
   output: 'guardedCurrent',
   expression: 'max(faultCurrent, maximumFaultCurrent)',
-  direction: { faultCurrent: 1, maximumFaultCurrent: 1 },
   compute: ({ faultCurrent, maximumFaultCurrent }) => Math.max(faultCurrent, maximumFaultCurrent),
   source: {
     document: 'physics',

@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { added, formula, moving, multiplied } from '../core/index.js';
 
 /**
  * Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. IEC 60909-0,
@@ -34,62 +34,53 @@ export const temperatureFactorOfResistance = /* @__PURE__ */ formula({
 });
 
 /** Resistance of the conductors of a run that lie in parallel. */
-export const runResistance = /* @__PURE__ */ formula({
+export const runResistance = /* @__PURE__ */ multiplied({
   id: 'run-resistance',
   title: 'Resistance of a run',
-  inputs: ['resistancePerMetre', 'length', 'parallelConductors'],
+  times: ['resistancePerMetre', 'length'],
+  over: ['parallelConductors'],
   output: 'resistance',
-  expression: 'resistancePerMetre * length / parallelConductors',
-  direction: { resistancePerMetre: 1, length: 1, parallelConductors: -1 },
-  compute: ({ resistancePerMetre, length, parallelConductors }) => (resistancePerMetre * length) / parallelConductors,
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Reactance of a run from the reactance per metre of its loop. */
-export const runReactance = /* @__PURE__ */ formula({
+export const runReactance = /* @__PURE__ */ multiplied({
   id: 'run-reactance',
   title: 'Reactance of a run',
-  inputs: ['reactancePerMetre', 'length', 'parallelConductors'],
+  times: ['reactancePerMetre', 'length'],
+  over: ['parallelConductors'],
   output: 'reactance',
-  expression: 'reactancePerMetre * length / parallelConductors',
-  direction: { reactancePerMetre: 1, length: 1, parallelConductors: -1 },
-  compute: ({ reactancePerMetre, length, parallelConductors }) => (reactancePerMetre * length) / parallelConductors,
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Resistance of the armour (or conduit) and a protective conductor beside it, in parallel. */
-export const parallelProtectivePaths = /* @__PURE__ */ formula({
+export const parallelProtectivePaths = /* @__PURE__ */ moving({
   id: 'parallel-protective-paths',
   title: 'Protective paths in parallel',
-  inputs: ['armourResistance', 'separateResistance'],
+  moves: { armourResistance: 1, separateResistance: 1 },
   output: 'protectiveResistance',
   expression: 'armourResistance * separateResistance / (armourResistance + separateResistance)',
-  direction: { armourResistance: 1, separateResistance: 1 },
   compute: ({ armourResistance, separateResistance }) =>
     (armourResistance * separateResistance) / (armourResistance + separateResistance),
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Sum of the resistances of the line and the protective conductor of a run. */
-export const sumOfLineAndProtective = /* @__PURE__ */ formula({
+export const sumOfLineAndProtective = /* @__PURE__ */ added({
   id: 'line-and-protective-resistance',
   title: 'R_1+R_2 of a run',
-  inputs: ['lineResistance', 'protectiveResistance'],
+  plus: ['lineResistance', 'protectiveResistance'],
   output: 'lineAndProtectiveResistance',
-  expression: 'lineResistance + protectiveResistance',
-  direction: { lineResistance: 1, protectiveResistance: 1 },
-  compute: ({ lineResistance, protectiveResistance }) => lineResistance + protectiveResistance,
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Impedance of one run from the resistance of line and protective conductor and the reactance of their loop. */
-export const segmentImpedanceOf = /* @__PURE__ */ formula({
+export const segmentImpedanceOf = /* @__PURE__ */ moving({
   id: 'segment-impedance',
   title: 'Impedance of a run',
-  inputs: ['lineAndProtectiveResistance', 'reactance'],
+  moves: { lineAndProtectiveResistance: 1, reactance: 1 },
   output: 'segmentImpedance',
   expression: 'sqrt(lineAndProtectiveResistance^2 + reactance^2)',
-  direction: { lineAndProtectiveResistance: 1, reactance: 1 },
   compute: ({ lineAndProtectiveResistance: r, reactance: x }) => (x === 0 ? r : Math.sqrt(r * r + x * x)),
   source: { document: 'physics', provenance: 'definition' },
 });
@@ -98,14 +89,11 @@ export const segmentImpedanceOf = /* @__PURE__ */ formula({
  * Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. Impedances in
  * series.
  */
-export const loopImpedanceOf = /* @__PURE__ */ formula({
+export const loopImpedanceOf = /* @__PURE__ */ added({
   id: 'loop-impedance',
   title: 'Earth fault loop impedance Z_s = Z_e + (R_1+R_2)',
-  inputs: ['externalImpedance', 'circuitImpedance'],
+  plus: ['externalImpedance', 'circuitImpedance'],
   output: 'loopImpedance',
-  expression: 'externalImpedance + circuitImpedance',
-  direction: { externalImpedance: 1, circuitImpedance: 1 },
-  compute: ({ externalImpedance, circuitImpedance }) => externalImpedance + circuitImpedance,
   source: {
     document: 'Impedances in series',
     provenance: 'definition',
@@ -116,13 +104,10 @@ export const loopImpedanceOf = /* @__PURE__ */ formula({
 /**
  * Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. Impedances in series.
  */
-export const originImpedanceOf = /* @__PURE__ */ formula({
+export const originImpedanceOf = /* @__PURE__ */ added({
   id: 'origin-impedance',
   title: 'Earth fault loop impedance at the origin of the run',
-  inputs: ['externalImpedance', 'feederImpedance'],
+  plus: ['externalImpedance', 'feederImpedance'],
   output: 'originImpedance',
-  expression: 'externalImpedance + feederImpedance',
-  direction: { externalImpedance: 1, feederImpedance: 1 },
-  compute: ({ externalImpedance, feederImpedance }) => externalImpedance + feederImpedance,
   source: { document: 'Impedances in series', provenance: 'definition', note: 'sizes added, as in the loop impedance' },
 });

@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { added, formula, moving, multiplied } from '../core/index.js';
 
 /** Vector sum of three line currents of unity power factor, the current of the neutral. Vectors at 120°. */
 export const vectorSum = /* @__PURE__ */ formula({
@@ -14,27 +14,21 @@ export const vectorSum = /* @__PURE__ */ formula({
 });
 
 /** Arithmetic sum of three line currents. */
-export const arithmeticSum = /* @__PURE__ */ formula({
+export const arithmeticSum = /* @__PURE__ */ added({
   id: 'arithmetic-sum-of-line-currents',
   title: 'Arithmetic sum of the line currents',
-  inputs: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
+  plus: ['lineCurrent1', 'lineCurrent2', 'lineCurrent3'],
   output: 'arithmeticSumCurrent',
-  expression: 'lineCurrent1 + lineCurrent2 + lineCurrent3',
-  compute: ({ lineCurrent1, lineCurrent2, lineCurrent3 }) => lineCurrent1 + lineCurrent2 + lineCurrent3,
-  direction: { lineCurrent1: 1, lineCurrent2: 1, lineCurrent3: 1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Touch voltage with the PEN conductor open and no electrode, resistive loads in star. */
-export const openPenFloating = /* @__PURE__ */ formula({
+export const openPenFloating = /* @__PURE__ */ multiplied({
   id: 'open-pen-voltage-without-electrode',
   title: 'Touch voltage with the PEN conductor open, no electrode, resistive loads',
-  inputs: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent', 'arithmeticSumCurrent'],
+  times: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent'],
+  over: ['arithmeticSumCurrent'],
   output: 'touchVoltage',
-  expression: 'sourceFactor * nominalVoltage * vectorSumCurrent / arithmeticSumCurrent',
-  compute: ({ sourceFactor, nominalVoltage, vectorSumCurrent, arithmeticSumCurrent }) =>
-    (sourceFactor * nominalVoltage * vectorSumCurrent) / arithmeticSumCurrent,
-  direction: { sourceFactor: 1, nominalVoltage: 1, vectorSumCurrent: 1, arithmeticSumCurrent: -1 },
   source: { document: 'physics', clause: 'star point of resistive loads', provenance: 'derived' },
 });
 
@@ -42,17 +36,17 @@ export const openPenFloating = /* @__PURE__ */ formula({
  * Touch voltage with the PEN conductor open, resistive loads: electrodes of both sides of the break in the circuit. The
  * single phase is the case of one line current.
  */
-export const openPenTouchVoltage = /* @__PURE__ */ formula({
+export const openPenTouchVoltage = /* @__PURE__ */ moving({
   id: 'open-pen-touch-voltage',
   title: 'Touch voltage with the PEN conductor open, resistive loads',
-  inputs: [
-    'sourceFactor',
-    'nominalVoltage',
-    'vectorSumCurrent',
-    'arithmeticSumCurrent',
-    'electrodeResistance',
-    'sourceElectrodeResistance',
-  ],
+  moves: {
+    sourceFactor: 1,
+    nominalVoltage: 1,
+    vectorSumCurrent: 1,
+    arithmeticSumCurrent: -1,
+    electrodeResistance: 1,
+    sourceElectrodeResistance: -1,
+  },
   output: 'touchVoltage',
   expression:
     'sourceFactor * vectorSumCurrent * electrodeResistance / (1 + arithmeticSumCurrent * (electrodeResistance + sourceElectrodeResistance) / nominalVoltage)',
@@ -64,28 +58,19 @@ export const openPenTouchVoltage = /* @__PURE__ */ formula({
     electrodeResistance: ra,
     sourceElectrodeResistance: rb,
   }) => (c * vectorSumCurrent * ra) / (1 + (arithmeticSumCurrent * (ra + rb)) / nominalVoltage),
-  direction: {
-    sourceFactor: 1,
-    nominalVoltage: 1,
-    vectorSumCurrent: 1,
-    arithmeticSumCurrent: -1,
-    electrodeResistance: 1,
-    sourceElectrodeResistance: -1,
-  },
   source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
 });
 
 /** Voltage of the source neutral to earth with the PEN conductor open: what electrodes of the network cost others. */
-export const openPenSourceVoltage = /* @__PURE__ */ formula({
+export const openPenSourceVoltage = /* @__PURE__ */ moving({
   id: 'open-pen-source-neutral-voltage',
   title: 'Voltage of the source neutral with the PEN conductor open',
-  inputs: ['touchVoltage', 'electrodeResistance', 'sourceElectrodeResistance'],
+  moves: { touchVoltage: 1, electrodeResistance: -1, sourceElectrodeResistance: 1 },
   output: 'sourceNeutralVoltage',
   expression: 'touchVoltage * sourceElectrodeResistance / electrodeResistance',
   compute: ({ touchVoltage, electrodeResistance, sourceElectrodeResistance }) =>
     (touchVoltage * sourceElectrodeResistance) / electrodeResistance,
   valid: { electrodeResistance: { above: 0 } },
-  direction: { touchVoltage: 1, electrodeResistance: -1, sourceElectrodeResistance: 1 },
   source: { document: 'physics', provenance: 'derived' },
 });
 
@@ -93,17 +78,17 @@ export const openPenSourceVoltage = /* @__PURE__ */ formula({
  * Largest electrode resistance that keeps a touch voltage with the PEN conductor open, resistive loads. Where the star
  * point stays below the limit by itself there is no such resistance, and no electrode is needed.
  */
-export const openPenElectrodeLimit = /* @__PURE__ */ formula({
+export const openPenElectrodeLimit = /* @__PURE__ */ moving({
   id: 'open-pen-electrode-limit',
   title: 'Largest electrode resistance with the PEN conductor open, resistive loads',
-  inputs: [
-    'touchVoltageLimit',
-    'sourceFactor',
-    'nominalVoltage',
-    'vectorSumCurrent',
-    'arithmeticSumCurrent',
-    'sourceElectrodeResistance',
-  ],
+  moves: {
+    touchVoltageLimit: 1,
+    sourceFactor: -1,
+    nominalVoltage: -1,
+    vectorSumCurrent: -1,
+    arithmeticSumCurrent: 1,
+    sourceElectrodeResistance: 1,
+  },
   output: 'electrodeLimit',
   expression:
     'touchVoltageLimit * (1 + arithmeticSumCurrent * sourceElectrodeResistance / nominalVoltage) / (sourceFactor * vectorSumCurrent - touchVoltageLimit * arithmeticSumCurrent / nominalVoltage)',
@@ -115,38 +100,25 @@ export const openPenElectrodeLimit = /* @__PURE__ */ formula({
     arithmeticSumCurrent: sum,
     sourceElectrodeResistance: rb,
   }) => (u * (1 + (sum * rb) / u0)) / (c * vectorSumCurrent - (u * sum) / u0),
-  direction: {
-    touchVoltageLimit: 1,
-    sourceFactor: -1,
-    nominalVoltage: -1,
-    vectorSumCurrent: -1,
-    arithmeticSumCurrent: 1,
-    sourceElectrodeResistance: 1,
-  },
   source: { document: 'physics', clause: 'one node, resistive loads in star', provenance: 'derived' },
 });
 
 /** Largest electrode resistance for a load that holds its current, as a charger does that is told a current. */
-export const heldCurrentElectrodeLimit = /* @__PURE__ */ formula({
+export const heldCurrentElectrodeLimit = /* @__PURE__ */ multiplied({
   id: 'open-pen-electrode-limit-held-current',
   title: 'Largest electrode resistance, load that holds its current',
-  inputs: ['touchVoltageLimit', 'installationCurrent'],
+  times: ['touchVoltageLimit'],
+  over: ['installationCurrent'],
   output: 'electrodeLimit',
-  expression: 'touchVoltageLimit / installationCurrent',
-  compute: ({ touchVoltageLimit, installationCurrent }) => touchVoltageLimit / installationCurrent,
-  direction: { touchVoltageLimit: 1, installationCurrent: -1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
 /** Power of a charge point alone at nominal voltage, which a charger that holds its power draws at any voltage. */
-export const heldPowerOf = /* @__PURE__ */ formula({
+export const heldPowerOf = /* @__PURE__ */ multiplied({
   id: 'held-power-at-nominal-voltage',
   title: 'Power that a charger holds, at nominal voltage',
-  inputs: ['chargeCurrent', 'nominalVoltage'],
+  times: ['chargeCurrent', 'nominalVoltage'],
   output: 'heldPower',
-  expression: 'chargeCurrent * nominalVoltage',
-  compute: ({ chargeCurrent, nominalVoltage }) => chargeCurrent * nominalVoltage,
-  direction: { chargeCurrent: 1, nominalVoltage: 1 },
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -168,27 +140,25 @@ export const heldPowerElectrodeLimit = /* @__PURE__ */ formula({
 });
 
 /** Electrode resistance above which a load that holds its power has no operating point: there metal stands at U/2. */
-export const heldPowerCollapse = /* @__PURE__ */ formula({
+export const heldPowerCollapse = /* @__PURE__ */ moving({
   id: 'open-pen-collapse-resistance',
   title: 'Electrode resistance above which a held power collapses',
-  inputs: ['supplyVoltage', 'heldPower'],
+  moves: { supplyVoltage: 1, heldPower: -1 },
   output: 'collapseResistance',
   expression: 'supplyVoltage^2 / (4 * heldPower)',
   compute: ({ supplyVoltage, heldPower }) => supplyVoltage ** 2 / (4 * heldPower),
-  direction: { supplyVoltage: 1, heldPower: -1 },
   source: { document: 'physics', provenance: 'derived' },
 });
 
 /** Touch voltage with a load that holds its power, on the branch of the higher load voltage. */
-export const heldPowerTouchVoltage = /* @__PURE__ */ formula({
+export const heldPowerTouchVoltage = /* @__PURE__ */ moving({
   id: 'open-pen-touch-voltage-held-power',
   title: 'Touch voltage with the PEN conductor open, load that holds its power',
-  inputs: ['supplyVoltage', 'heldPower', 'electrodeResistance'],
+  moves: { supplyVoltage: -1, heldPower: 1, electrodeResistance: 1 },
   output: 'touchVoltage',
   expression: '(supplyVoltage - sqrt(supplyVoltage^2 - 4 * heldPower * electrodeResistance)) / 2',
   compute: ({ supplyVoltage: u, heldPower, electrodeResistance }) =>
     (2 * heldPower * electrodeResistance) / (u + Math.sqrt(u * u - 4 * heldPower * electrodeResistance)),
-  direction: { supplyVoltage: -1, heldPower: 1, electrodeResistance: 1 },
   source: { document: 'physics', provenance: 'derived' },
 });
 
@@ -211,14 +181,12 @@ export const undetectedVoltageOf = /* @__PURE__ */ formula({
 });
 
 /** Voltage that may be lost in the installation before a line-neutral window trips at the lowest supply voltage. */
-export const windowMarginOf = /* @__PURE__ */ formula({
+export const windowMarginOf = /* @__PURE__ */ added({
   id: 'line-neutral-window-margin',
   title: 'Voltage that may be lost before the window trips',
-  inputs: ['minimumSupplyVoltage', 'windowLower'],
+  plus: ['minimumSupplyVoltage'],
+  minus: ['windowLower'],
   output: 'windowMargin',
   signed: true,
-  expression: 'minimumSupplyVoltage - windowLower',
-  compute: ({ minimumSupplyVoltage, windowLower }) => minimumSupplyVoltage - windowLower,
-  direction: { minimumSupplyVoltage: 1, windowLower: -1 },
   source: { document: 'physics', provenance: 'derived' },
 });

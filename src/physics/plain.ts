@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { moving, multiplied } from '../core/index.js';
 import { type OhmMillimetres, ohmMillimetres } from '../units/index.js';
 
 const definition = { document: 'Definition', provenance: 'definition' } as const;
@@ -18,26 +18,23 @@ const definition = { document: 'Definition', provenance: 'definition' } as const
 export const ohmSquareMillimetresPerMetre = (value: number): OhmMillimetres => ohmMillimetres(value / 1000);
 
 /** Current that a power takes on one phase, I = P / (U_0 cos φ). Physics: definition of active power. */
-export const currentFromPower = /* @__PURE__ */ formula({
+export const currentFromPower = /* @__PURE__ */ multiplied({
   id: 'current-from-power',
   title: 'Current of a single-phase load from its power',
-  inputs: ['activePower', 'nominalVoltage', 'powerFactor'],
+  times: ['activePower'],
+  over: ['nominalVoltage', 'powerFactor'],
   output: 'designCurrent',
-  expression: 'activePower / (nominalVoltage * powerFactor)',
-  direction: { activePower: 1, nominalVoltage: -1, powerFactor: -1 },
-  compute: ({ activePower, nominalVoltage, powerFactor }) => activePower / (nominalVoltage * powerFactor),
   valid: { activePower: { least: 0 }, powerFactor: { above: 0 } },
   source: definition,
 });
 
 /** Current that a balanced three-phase power takes in each line, I = P / (√3 U cos φ). Physics: definition of active power. */
-export const currentFromThreePhasePower = /* @__PURE__ */ formula({
+export const currentFromThreePhasePower = /* @__PURE__ */ moving({
   id: 'current-from-three-phase-power',
   title: 'Current of a balanced three-phase load from its power',
-  inputs: ['activePower', 'lineVoltage', 'powerFactor'],
+  moves: { activePower: 1, lineVoltage: -1, powerFactor: -1 },
   output: 'designCurrent',
   expression: 'activePower / (sqrt(3) * lineVoltage * powerFactor)',
-  direction: { activePower: 1, lineVoltage: -1, powerFactor: -1 },
   compute: ({ activePower, lineVoltage, powerFactor }) => activePower / (Math.sqrt(3) * lineVoltage * powerFactor),
   valid: { activePower: { least: 0 }, powerFactor: { above: 0 } },
   source: definition,
@@ -47,13 +44,12 @@ export const currentFromThreePhasePower = /* @__PURE__ */ formula({
  * Resistance of a conductor of a length at 20 °C, R = ρL/S. Physics: definition of resistivity. The trade writes ρ in
  * Ω·mm²/m: `ohmSquareMillimetresPerMetre` takes it so.
  */
-export const resistanceOfConductor = /* @__PURE__ */ formula({
+export const resistanceOfConductor = /* @__PURE__ */ moving({
   id: 'resistance-of-conductor',
   title: 'Resistance of a conductor from resistivity, length and area',
-  inputs: ['conductorResistivity', 'length', 'conductorArea'],
+  moves: { conductorResistivity: 1, length: 1, conductorArea: -1 },
   output: 'resistance',
   expression: 'conductorResistivity * length / conductorArea',
-  direction: { conductorResistivity: 1, length: 1, conductorArea: -1 },
   compute: ({ conductorResistivity, length, conductorArea }) => (1000 * conductorResistivity * length) / conductorArea,
   source: definition,
 });
@@ -62,13 +58,12 @@ export const resistanceOfConductor = /* @__PURE__ */ formula({
  * Three-phase fault current at the terminals of a transformer from its plate, I_k = S / (√3 U u_k), with no impedance
  * before it. Physics: definition of the impedance voltage.
  */
-export const transformerFaultCurrent = /* @__PURE__ */ formula({
+export const transformerFaultCurrent = /* @__PURE__ */ moving({
   id: 'transformer-fault-current',
   title: 'Fault current at the terminals of a transformer, from its plate',
-  inputs: ['transformerRating', 'transformerVoltage', 'transformerImpedanceVoltage'],
+  moves: { transformerRating: 1, transformerVoltage: -1, transformerImpedanceVoltage: -1 },
   output: 'faultCurrent',
   expression: 'transformerRating / (sqrt(3) * transformerVoltage * transformerImpedanceVoltage)',
-  direction: { transformerRating: 1, transformerVoltage: -1, transformerImpedanceVoltage: -1 },
   compute: ({ transformerRating, transformerVoltage, transformerImpedanceVoltage }) =>
     transformerRating / (Math.sqrt(3) * transformerVoltage * transformerImpedanceVoltage),
   source: definition,

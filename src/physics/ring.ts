@@ -1,4 +1,4 @@
-import { formula } from '../core/index.js';
+import { formula, multiplied } from '../core/index.js';
 
 /**
  * Reading between line and neutral at any point of a ring whose ends are cross-connected. Guidance Note 3, ring final
@@ -32,14 +32,12 @@ export const ringLineProtective = /* @__PURE__ */ formula({
  * End-to-end resistance of the protective conductor of a ring from that of the line, by nominal areas. Guidance Note
  * 3, ring final circuits.
  */
-export const ringProtectiveByArea = /* @__PURE__ */ formula({
+export const ringProtectiveByArea = /* @__PURE__ */ multiplied({
   id: 'ring-protective-by-area',
   title: 'End-to-end resistance of the protective conductor by nominal areas',
-  inputs: ['ringLineResistance', 'conductorArea', 'protectiveArea'],
+  times: ['ringLineResistance', 'conductorArea'],
+  over: ['protectiveArea'],
   output: 'ringProtectiveResistance',
-  expression: 'ringLineResistance * conductorArea / protectiveArea',
-  compute: ({ ringLineResistance, conductorArea, protectiveArea }) =>
-    (ringLineResistance * conductorArea) / protectiveArea,
   source: {
     document: 'Guidance Note 3',
     clause: 'ring final circuits',

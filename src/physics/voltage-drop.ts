@@ -1,4 +1,4 @@
-import { formula, relation } from '../core/index.js';
+import { added, formula, relation } from '../core/index.js';
 import { CalculationError } from '../units/index.js';
 
 /** Voltage at a load that holds its current, power factor referred to its own voltage. Circuit theory. */
@@ -62,13 +62,12 @@ export const voltageAtConstantPower = /* @__PURE__ */ relation({
 });
 
 /** Voltage drop from the voltages at both ends. Definition. Definition of voltage drop. */
-export const dropBetween = /* @__PURE__ */ formula({
+export const dropBetween = /* @__PURE__ */ added({
   id: 'drop-between-voltages',
   title: 'Voltage drop from the voltages at both ends',
-  inputs: ['supplyVoltage', 'pointVoltage'],
+  plus: ['supplyVoltage'],
+  minus: ['pointVoltage'],
   output: 'totalDrop',
-  expression: 'supplyVoltage - pointVoltage',
-  compute: ({ supplyVoltage, pointVoltage }) => supplyVoltage - pointVoltage,
   source: { document: 'Definition of voltage drop', provenance: 'definition' },
 });
 

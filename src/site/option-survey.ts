@@ -9,16 +9,15 @@ import { withAllWanted } from './installed.js';
 import type { BaseOptionId } from './option-id.js';
 import type { Survey, WantedPoint } from './survey.js';
 
-/** A survey changed to what an option describes, or why the option is not offered. */
-export type OptionSurvey =
-  | { readonly id: BaseOptionId; readonly title: string; readonly changes: readonly string[]; readonly survey: Survey }
+type Way =
+  | { readonly changes: readonly string[]; readonly survey: Survey }
   | {
-      readonly id: BaseOptionId;
-      readonly title: string;
       readonly discarded: string;
       /** Whether only a fact that is not known stands in its way. */
       readonly subjectTo?: boolean;
     };
+/** A survey changed to what an option describes, or why the option is not offered. */
+export type OptionSurvey = { readonly id: BaseOptionId; readonly title: string } & Way;
 
 const pointsOf = (survey: Survey): readonly string[] => survey.wanted.flatMap((w) => w.run.feeds.map((o) => o.id));
 
@@ -138,12 +137,10 @@ function withLimiter(
   feeders: readonly FeederDemand[],
   { tails }: TradeWords,
   { estimated, noticeUpTo }: OptionRules,
-): OptionSurvey {
-  const id = 'with-limiter';
-  const title = 'As wanted, with a load limiter that holds the charge points back';
+): Way {
   const { board } = survey.installation;
   const named = boardsOf(board).find((b) => b.control)?.control;
-  if (named) return { id, title, discarded: `the survey already names a load control: ${named.name}` };
+  if (named) return { discarded: `the survey already names a load control: ${named.name}` };
   const { limiter } = supply;
   const blind = noSensor(survey);
   const crowded = feeders.filter((f) => feederAdvice(f) !== 'carries');
@@ -155,11 +152,9 @@ function withLimiter(
   const helps =
     forNotice !== undefined || limiter.verdict === 'helps' || (limiter.verdict === 'cannot-help' && estimated);
   if (helps && blind && crowded.length === 0)
-    return { id, title, discarded: `no current sensor can be fitted on the ${tails} and joined to the charge points` };
+    return { discarded: `no current sensor can be fitted on the ${tails} and joined to the charge points` };
   if (!helps && !forFeeder)
     return {
-      id,
-      title,
       discarded: limiter.because,
       ...(limiter.verdict === 'not-determined' ? { subjectTo: true } : {}),
     };
@@ -168,18 +163,14 @@ function withLimiter(
   let changed = board;
   for (const feeder of crowded) {
     if (isMissing(feeder.limit) || isMissing(feeder.existing) || feederAdvice(feeder) !== 'limiter-helps')
-      return {
-        id,
-        title,
-        ...(isMissing(feeder.limit) || isMissing(feeder.existing)
-          ? {
-              discarded: `what ${feeder.run} carries, or what it feeds without the charge points, is not known`,
-              subjectTo: true,
-            }
-          : {
-              discarded: `${feeder.run} carries too little already without the charge points: holding back vehicles does not cure that`,
-            }),
-      };
+      return isMissing(feeder.limit) || isMissing(feeder.existing)
+        ? {
+            discarded: `what ${feeder.run} carries, or what it feeds without the charge points, is not known`,
+            subjectTo: true,
+          }
+        : {
+            discarded: `${feeder.run} carries too little already without the charge points: holding back vehicles does not cure that`,
+          };
     changed = withControlBelow(changed, feeder.run, feeder.limit, pointsBelow(survey, feeder.run), makers);
     changes.push(`load limiter with current sensors on ${feeder.run}, set to ${feeder.limit} A`);
   }
@@ -191,7 +182,7 @@ function withLimiter(
       `${name}, set to ${to} A${forNotice === undefined ? '' : ', so that the network operator is told after the work'}`,
     );
   }
-  return { id, title, changes, survey: withBoard(survey, changed) };
+  return { changes, survey: withBoard(survey, changed) };
 }
 
 function lowerSetting(
@@ -199,20 +190,16 @@ function lowerSetting(
   supply: Adequacy,
   feeders: readonly FeederDemand[],
   { noticeUpTo }: OptionRules,
-): OptionSurvey {
-  const id = 'lower-setting';
-  const title = 'A lower setting, without a limiter';
+): Way {
   const wanted = pointsOf(survey);
   if (carriesDemand(supply) && feeders.every((f) => feederAdvice(f) === 'carries')) {
     const value = settingForNotice(survey, supply, noticeUpTo);
-    if (value === undefined) return { id, title, discarded: 'supply and feeders carry the settings that are wanted' };
+    if (value === undefined) return { discarded: 'supply and feeders carry the settings that are wanted' };
     const what = `setting of charge point ‘${wanted[0]}’ lowered to ${value} A, so that the network operator is told after the work`;
-    return { id, title, changes: [what], survey: withSettings(survey, () => value) };
+    return { changes: [what], survey: withSettings(survey, () => value) };
   }
   if (wanted.length > 1)
     return {
-      id,
-      title,
       discarded:
         'for several points a shared control is the better way: each fitting setting is worked out with the others at full',
     };
@@ -222,51 +209,37 @@ function lowerSetting(
   );
   if (typeof fitting !== 'number' || rooms.some((r) => r === undefined))
     return {
-      id,
-      title,
       discarded: 'the setting that fits is not known: facts of the supply or of a feeder are missing',
       subjectTo: true,
     };
   const value = amperes(Math.min(fitting, ...(rooms as readonly number[])));
   if (value < LEAST_CURRENT)
     return {
-      id,
-      title,
       discarded: `not even ${LEAST_CURRENT} A fits, the smallest current that a charge point can offer`,
     };
   const [now] = survey.wanted.flatMap((w) =>
     w.run.feeds.flatMap((o) => (o.kind === 'charge-point' ? [o.setting] : [])),
   );
   if (now?.state === 'known' && now.value <= value)
-    return { id, title, discarded: `the setting of ${whole(now.value)} A is not what stands in the way` };
+    return { discarded: `the setting of ${whole(now.value)} A is not what stands in the way` };
   return {
-    id,
-    title,
     changes: [`setting of charge point ‘${wanted[0]}’ lowered to ${value} A`],
     survey: withSettings(survey, () => value),
   };
 }
 
-function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
-  const id = 'larger-supply-fuse';
-  const title = 'As wanted, with a larger fuse of the network operator';
-  if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
+function largerFuse(survey: Survey, supply: Adequacy): Way {
+  if (carriesDemand(supply)) return { discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'larger-fuse' && c.fits);
   if (!change)
-    return {
-      id,
-      title,
-      ...(survey.installation.supply.cutOut.rating.state === 'unknown'
-        ? { discarded: 'the rating of the present fuse is not known', subjectTo: true }
-        : { discarded: 'no larger fuse of a single service is known to carry it' }),
-    };
+    return survey.installation.supply.cutOut.rating.state === 'unknown'
+      ? { discarded: 'the rating of the present fuse is not known', subjectTo: true }
+      : { discarded: 'no larger fuse of a single service is known to carry it' };
   const cutOut = {
     ...survey.installation.supply.cutOut,
     rating: known(change.cutOutRating, 'to be agreed with the network operator'),
   };
   return {
-    id,
-    title,
     changes: [`cut-out fuse of ${change.cutOutRating} A, to be agreed with the network operator`],
     survey: {
       ...survey,
@@ -276,24 +249,18 @@ function largerFuse(survey: Survey, supply: Adequacy): OptionSurvey {
   };
 }
 
-function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
-  const id = 'three-phase-supply';
-  const title = 'As wanted, on a new three-phase supply';
+function threePhase(survey: Survey, supply: Adequacy): Way {
   const { phases } = survey.installation.supply;
   if (phases.state !== 'known' || phases.value === 3)
-    return {
-      id,
-      title,
-      ...(phases.state === 'known'
-        ? { discarded: 'the supply has three phases' }
-        : { discarded: 'the phases of the supply are not known', subjectTo: true }),
-    };
-  if (carriesDemand(supply)) return { id, title, discarded: 'the supply carries what is wanted' };
+    return phases.state === 'known'
+      ? { discarded: 'the supply has three phases' }
+      : { discarded: 'the phases of the supply are not known', subjectTo: true };
+  if (carriesDemand(supply)) return { discarded: 'the supply carries what is wanted' };
   const change = supply.changes.find((c) => c.change === 'three-phase' && c.fits);
   if (!change)
     return supply.changes.length === 0
-      ? { id, title, discarded: 'the demand, or the rating of the present fuse, is not known', subjectTo: true }
-      : { id, title, discarded: 'three phases alone would not carry it either' };
+      ? { discarded: 'the demand, or the rating of the present fuse, is not known', subjectTo: true }
+      : { discarded: 'three phases alone would not carry it either' };
   const old = survey.installation.supply;
   const [first, second] = lineConductors;
   const moved = survey.wanted.map((w): WantedPoint => {
@@ -306,8 +273,6 @@ function threePhase(survey: Survey, supply: Adequacy): OptionSurvey {
   });
   const unknownYet = { state: 'unknown' as const, obtain: 'after the new supply is connected, by measurement' };
   return {
-    id,
-    title,
     changes: [
       'three-phase supply, to be applied for',
       'new tails, and an enclosure with a main switch for three phases',
@@ -350,9 +315,21 @@ export function optionSurveys(
 ): readonly OptionSurvey[] {
   return [
     { id: 'as-wanted', title: 'As wanted', changes: [], survey },
-    withLimiter(survey, supply, feeders, words, rules),
-    lowerSetting(survey, supply, feeders, rules),
-    largerFuse(survey, supply),
-    threePhase(survey, supply),
+    {
+      id: 'with-limiter',
+      title: 'As wanted, with a load limiter that holds the charge points back',
+      ...withLimiter(survey, supply, feeders, words, rules),
+    },
+    {
+      id: 'lower-setting',
+      title: 'A lower setting, without a limiter',
+      ...lowerSetting(survey, supply, feeders, rules),
+    },
+    {
+      id: 'larger-supply-fuse',
+      title: 'As wanted, with a larger fuse of the network operator',
+      ...largerFuse(survey, supply),
+    },
+    { id: 'three-phase-supply', title: 'As wanted, on a new three-phase supply', ...threePhase(survey, supply) },
   ];
 }

@@ -19,14 +19,15 @@ const inUnit = (value: number, unit: string): string => (unit === '' ? `${value}
 
 /** Whether a figure, or an end of its range, is outside. */
 function outside(of: string, fact: Asked, c: Customary): readonly SanityQuestion[] {
+  const [least, most] = c.range;
   const ends = fact?.state === 'known' ? [fact.value] : fact?.state === 'between' ? [fact.least, fact.most] : [];
-  const odd = ends.find((v): v is number => typeof v === 'number' && (v < c.least || v > c.most));
+  const odd = ends.find((v): v is number => typeof v === 'number' && (v < least || v > most));
   if (odd === undefined) return [];
   return [
     {
       of,
-      question: `Is ${inUnit(odd, c.unit)} right for ${of}? Customary for the ${c.words} is ${inUnit(c.least, c.unit)} to ${inUnit(c.most, c.unit)}. Often it is ${c.slip}.`,
-      provenance: c.provenance,
+      question: `Is ${inUnit(odd, c.unit)} right for ${of}? Customary for the ${c.words} is ${inUnit(least, c.unit)} to ${inUnit(most, c.unit)}. Often it is ${c.slip}.`,
+      provenance: 'common-practice',
     },
   ];
 }

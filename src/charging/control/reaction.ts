@@ -1,5 +1,5 @@
 import type { CheckResult } from '../../core/index.js';
-import { comparison, evaluate, formula, type Gap, judge, notDetermined, statement } from '../../core/index.js';
+import { added, evaluate, formula, type Gap, judge, notDetermined, rule } from '../../core/index.js';
 import type { CurvePoint } from '../../physics/time-current.js';
 import { type Amperes, amperes, invalidInput, type Seconds, seconds } from '../../units/index.js';
 import { inspection, isObject } from '../network/refuse.js';
@@ -8,14 +8,11 @@ import { inspection, isObject } from '../network/refuse.js';
  * Longest time for which a rise of the other load can show above the limit. Sum of the delays in a row. Delays in a
  * row.
  */
-export const excessTimeOf = /* @__PURE__ */ formula({
+export const excessTimeOf = /* @__PURE__ */ added({
   id: 'excess-time',
   title: 'Longest time from a rise of the other load until points and vehicles have made room',
-  inputs: ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'],
+  plus: ['meterPeriod', 'controllerPeriod', 'pointReaction', 'vehicleReaction'],
   output: 'excessTime',
-  expression: 'meterPeriod + controllerPeriod + pointReaction + vehicleReaction',
-  compute: ({ meterPeriod, controllerPeriod, pointReaction, vehicleReaction }) =>
-    meterPeriod + controllerPeriod + pointReaction + vehicleReaction,
   source: { document: 'Delays in a row', provenance: 'definition' },
 });
 
@@ -69,13 +66,10 @@ export const carriedHeatOf = /* @__PURE__ */ formula({
 });
 
 /** The main fuse carries what a load control lets through above its limit. Linear heating of a fuse. */
-export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
+export const mainFuseCarriesExcess = /* @__PURE__ */ rule({
   id: 'main-fuse-carries-excess',
   title: 'The main fuse carries the excess of a rising load',
-  weight: 'rule',
-  kind: 'at-most',
-  value: 'excessHeat',
-  limit: 'carriedHeat',
+  of: ['excessHeat', 'at-most', 'carriedHeat'],
   source: { document: 'linear heating of a fuse', provenance: 'derived' },
   caution:
     'For one rise; rises that follow one another before the fuse has cooled count together. The network operator decides on the fuse.',
@@ -85,10 +79,9 @@ export const mainFuseCarriesExcess = /* @__PURE__ */ comparison({
  * The device ahead of a load control carries what it lets through: by its maker, or by their figures. Common practice of
  * load control.
  */
-export const mainFuseExcessKnown = /* @__PURE__ */ statement({
+export const mainFuseExcessKnown = /* @__PURE__ */ rule({
   id: 'main-fuse-excess-known',
   title: 'It is known that the fuse carries what the load control lets through',
-  weight: 'rule',
   source: { document: 'common practice of load control', provenance: 'common-practice' },
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });
@@ -97,11 +90,10 @@ export const mainFuseExcessKnown = /* @__PURE__ */ statement({
  * What a load control lets through when it has lost its sensor is no more than the device ahead carries. Common practice of
  * load control, no source.
  */
-export const controlFailsSafe = /* @__PURE__ */ statement({
+export const controlFailsSafe = /* @__PURE__ */ rule({
   id: 'load-control-fails-safe',
   title:
     'Without its sensor the load control leaves the charge points no more than the device ahead carries beside the other load',
-  weight: 'rule',
   source: { document: 'common practice of load control', provenance: 'common-practice' },
   caution: 'A main fuse that operates leaves the premises without supply until the network operator comes.',
 });

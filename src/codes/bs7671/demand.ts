@@ -1,4 +1,4 @@
-import { comparison, factValue, formula, isMissing, type Known, type Sheet, type Source } from '../../core/index.js';
+import { added, factValue, formula, isMissing, type Known, rule, type Sheet, type Source } from '../../core/index.js';
 import { coincidenceByRoot } from '../../demand/many/dwellings.js';
 import { dwellingsByStage } from '../../demand/many/staged.js';
 import type { DemandRules } from '../../demand/rules.js';
@@ -26,36 +26,28 @@ const assessment: Source = {
 };
 
 /** The demand on a line is within the rating of the service cut-out. BS 7671, 311.1, 313.1. */
-export const demandWithinCutOut = /* @__PURE__ */ comparison({
+export const demandWithinCutOut = /* @__PURE__ */ rule({
   id: 'demand-within-cut-out',
   title: 'Maximum demand is at most the rating of the cut-out fuse',
-  kind: 'at-most',
-  value: 'demand',
-  limit: 'cutOutRating',
-  weight: 'rule',
+  of: ['demand', 'at-most', 'cutOutRating'],
   source: assessment,
   caution: 'The rating is that of the fuse, not of its carrier. Only the distributor may open the cut-out.',
 });
 
 /** The demand on a line is within the rating of the main switch. BS 7671, 512.1.2. */
-export const demandWithinMainSwitch = /* @__PURE__ */ comparison({
+export const demandWithinMainSwitch = /* @__PURE__ */ rule({
   id: 'demand-within-main-switch',
   title: 'Maximum demand is at most the rated current of the main switch',
-  kind: 'at-most',
-  value: 'demand',
-  limit: 'mainSwitchRating',
-  weight: 'rule',
+  of: ['demand', 'at-most', 'mainSwitchRating'],
   source: /* @__PURE__ */ bs('512.1.2', 'memory'),
 });
 
 /** Demand with charge points at their full current. BS 7671, 722.311.201. */
-export const demandWithPoints = /* @__PURE__ */ formula({
+export const demandWithPoints = /* @__PURE__ */ added({
   id: 'demand-with-points',
   title: 'Demand with the charge points at 100 %',
-  inputs: ['existingDemand', 'chargeCurrent'],
+  plus: ['existingDemand', 'chargeCurrent'],
   output: 'demand',
-  expression: 'existingDemand + chargeCurrent',
-  compute: ({ existingDemand, chargeCurrent }) => existingDemand + chargeCurrent,
   source: /* @__PURE__ */ bs('722.311.201'),
 });
 

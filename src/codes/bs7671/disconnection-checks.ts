@@ -1,4 +1,4 @@
-import { alternatives, comparison, type Known, statement } from '../../core/index.js';
+import { advice, alternatives, type Known, rule } from '../../core/index.js';
 import type { Ohms } from '../../units/index.js';
 import { bs } from './source.js';
 
@@ -10,37 +10,28 @@ export const shockCaution =
 const withShockCaution = (own: string): string => `${own} ${shockCaution}`;
 
 /** Z_s I_a <= U_0 C_min: the overcurrent device disconnects an earth fault in time. BS 7671, 411.4.4. */
-export const overcurrentDisconnects = /* @__PURE__ */ comparison({
+export const overcurrentDisconnects = /* @__PURE__ */ rule({
   id: 'disconnection-by-overcurrent-device',
   title: 'The earth fault loop impedance lets the overcurrent device disconnect within the required time',
-  kind: 'at-most',
-  value: 'loopImpedance',
-  limit: 'loopImpedanceLimit',
-  weight: 'rule',
+  of: ['loopImpedance', 'at-most', 'loopImpedanceLimit'],
   source: /* @__PURE__ */ bs('411.4.4'),
   caution: shockCaution,
 });
 
 /** The residual current device disconnects within the required time. BS 7671, 411.4.5, 411.5.3. */
-export const residualDisconnects = /* @__PURE__ */ comparison({
+export const residualDisconnects = /* @__PURE__ */ rule({
   id: 'disconnection-by-residual-current-device',
   title: 'The residual current device disconnects within the required time',
-  kind: 'at-most',
-  value: 'disconnectionTime',
-  limit: 'requiredTime',
-  weight: 'rule',
+  of: ['disconnectionTime', 'at-most', 'requiredTime'],
   source: /* @__PURE__ */ bs('411.4.5, 411.5.3'),
   caution: shockCaution,
 });
 
 /** R_A I_Δn <= 50 V (Z_s I_Δn in TN). BS 7671, 411.5.3, Table 41.5. */
-export const residualTouchLimit = /* @__PURE__ */ comparison({
+export const residualTouchLimit = /* @__PURE__ */ rule({
   id: 'touch-voltage-at-residual-current',
   title: 'The rated residual current raises at most 50 V on exposed metal',
-  kind: 'at-most',
-  value: 'touchVoltage',
-  limit: 'touchVoltageLimit',
-  weight: 'rule',
+  of: ['touchVoltage', 'at-most', 'touchVoltageLimit'],
   source: /* @__PURE__ */ bs('411.5.3, Table 41.5'),
   caution: shockCaution,
 });
@@ -57,10 +48,9 @@ export const automaticDisconnection = /* @__PURE__ */ alternatives({
 /**
  * A warning where a residual current device has to do what the overcurrent device cannot. BS 7671, 411.4.4, 411.4.5.
  */
-export const overcurrentPreferred = /* @__PURE__ */ statement({
+export const overcurrentPreferred = /* @__PURE__ */ advice({
   id: 'disconnection-without-residual-current-device',
   title: 'The overcurrent device alone disconnects an earth fault in time',
-  weight: 'advice',
   source: /* @__PURE__ */ bs('411.4.4, 411.4.5', 'one-source'),
   caution: /* @__PURE__ */ withShockCaution(
     'Protection rests on a mechanism that has to be tested regularly; the line-neutral fault current is as small and has to be judged against the overcurrent device and the withstand of the conductors.',
@@ -68,13 +58,10 @@ export const overcurrentPreferred = /* @__PURE__ */ statement({
 });
 
 /** R_A <= 200 Ω, for a resistance that lasts. BS 7671, 411.5.3, Table 41.5, note. */
-export const electrodeStable = /* @__PURE__ */ comparison({
+export const electrodeStable = /* @__PURE__ */ advice({
   id: 'electrode-stability',
   title: 'The resistance of the earth electrode is low enough to be stable',
-  kind: 'at-most',
-  value: 'electrodeResistance',
-  limit: 'electrodeStability',
-  weight: 'advice',
+  of: ['electrodeResistance', 'at-most', 'electrodeStability'],
   source: {
     document: 'BS 7671',
     edition: '2018+A2:2022',

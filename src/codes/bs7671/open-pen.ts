@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, moving } from '../../core/index.js';
 
 /** Vector sum of three line currents as printed, with 0.866 for √3/2. BS 7671 Annex A722. */
 export const vectorSumPrinted = /* @__PURE__ */ formula({
@@ -16,16 +16,15 @@ export const vectorSumPrinted = /* @__PURE__ */ formula({
  * Largest electrode resistance by the published equation for a single phase: load as a constant resistance. BS 7671,
  * Annex A722.
  */
-export const publishedElectrodeLimit = /* @__PURE__ */ formula({
+export const publishedElectrodeLimit = /* @__PURE__ */ moving({
   id: 'open-pen-electrode-limit-published',
   title: 'Largest electrode resistance, published equation for resistive load',
-  inputs: ['touchVoltageLimit', 'nominalVoltage', 'sourceFactor', 'installationCurrent'],
+  moves: { touchVoltageLimit: 1, nominalVoltage: -1, sourceFactor: -1, installationCurrent: -1 },
   output: 'electrodeLimit',
   expression:
     'touchVoltageLimit * nominalVoltage / (installationCurrent * (sourceFactor * nominalVoltage - touchVoltageLimit))',
   compute: ({ touchVoltageLimit, nominalVoltage, sourceFactor, installationCurrent }) =>
     (touchVoltageLimit * nominalVoltage) / (installationCurrent * (sourceFactor * nominalVoltage - touchVoltageLimit)),
-  direction: { touchVoltageLimit: 1, nominalVoltage: -1, sourceFactor: -1, installationCurrent: -1 },
   source: {
     document: 'BS 7671',
     clause: 'Annex A722',

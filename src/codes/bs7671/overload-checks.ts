@@ -1,4 +1,4 @@
-import { alternatives, comparison, statement } from '../../core/index.js';
+import { alternatives, rule } from '../../core/index.js';
 import type { OverloadRules } from '../../demand/rules.js';
 import { bs, entered } from './source.js';
 
@@ -12,32 +12,25 @@ export const mainSwitchProtected = /* @__PURE__ */ alternatives({
 });
 
 /** The main switch against the overcurrent device ahead. BS 7671, 536.4.202. */
-export const mainSwitchBehindDevice = /* @__PURE__ */ comparison({
+export const mainSwitchBehindDevice = /* @__PURE__ */ rule({
   id: 'main-switch-behind-device',
   title: 'The rated current of the main switch is at least that of the overcurrent device ahead',
-  kind: 'at-least',
-  value: 'mainSwitchRating',
-  limit: 'aheadRating',
-  weight: 'rule',
+  of: ['mainSwitchRating', 'at-least', 'aheadRating'],
   source: /* @__PURE__ */ bs('536.4.202'),
 });
 
 /** The main switch against the devices of the outgoing circuits together. BS 7671, 536.4.202. */
-export const mainSwitchAboveDevices = /* @__PURE__ */ comparison({
+export const mainSwitchAboveDevices = /* @__PURE__ */ rule({
   id: 'main-switch-above-devices',
   title: 'The rated current of the main switch is at least the sum of the outgoing devices',
-  kind: 'at-least',
-  value: 'mainSwitchRating',
-  limit: 'servedRating',
-  weight: 'rule',
+  of: ['mainSwitchRating', 'at-least', 'servedRating'],
   source: /* @__PURE__ */ bs('536.4.202'),
 });
 
 /** What the maker of the main switch declares. BS 7671, 536.4.202. */
-export const mainSwitchDeclared = /* @__PURE__ */ statement({
+export const mainSwitchDeclared = /* @__PURE__ */ rule({
   id: 'main-switch-declared',
   title: 'The maker declares the main switch protected against overload where it stands',
-  weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
 });
 
@@ -98,32 +91,25 @@ export const originResidualProtected = /* @__PURE__ */ alternatives({
 });
 
 /** It against the overcurrent device ahead. BS 7671, 536.4.202. */
-export const originResidualBehindDevice = /* @__PURE__ */ comparison({
+export const originResidualBehindDevice = /* @__PURE__ */ rule({
   id: 'residual-device-at-origin-behind-device',
   title: 'The rated current of the residual current device is at least that of the overcurrent device ahead',
-  kind: 'at-least',
-  value: 'residualRatedCurrent',
-  limit: 'aheadRating',
-  weight: 'rule',
+  of: ['residualRatedCurrent', 'at-least', 'aheadRating'],
   source: /* @__PURE__ */ bs('536.4.202'),
 });
 
 /** It against the devices that it serves together. BS 7671, 536.4.202. */
-export const originResidualAboveDevices = /* @__PURE__ */ comparison({
+export const originResidualAboveDevices = /* @__PURE__ */ rule({
   id: 'residual-device-at-origin-above-devices',
   title: 'The rated current of the residual current device is at least the sum of the devices that it serves',
-  kind: 'at-least',
-  value: 'residualRatedCurrent',
-  limit: 'servedRating',
-  weight: 'rule',
+  of: ['residualRatedCurrent', 'at-least', 'servedRating'],
   source: /* @__PURE__ */ bs('536.4.202'),
 });
 
 /** What the maker of that device declares. BS 7671, 536.4.202. */
-export const originResidualDeclared = /* @__PURE__ */ statement({
+export const originResidualDeclared = /* @__PURE__ */ rule({
   id: 'residual-device-at-origin-declared',
   title: 'The maker declares the residual current device protected against overload where it stands',
-  weight: 'rule',
   source: /* @__PURE__ */ bs('536.4.202'),
 });
 
@@ -137,32 +123,25 @@ export const tailsProtected = /* @__PURE__ */ alternatives({
 });
 
 /** The tails behind the fuse ahead. BS 7671, 433.1.1. */
-export const tailsBehindFuse = /* @__PURE__ */ comparison({
+export const tailsBehindFuse = /* @__PURE__ */ rule({
   id: 'tails-behind-fuse',
   title: 'The tails carry at least the rated current of the fuse ahead',
-  kind: 'at-least',
-  value: 'tailsCapacity',
-  limit: 'aheadRating',
-  weight: 'rule',
+  of: ['tailsCapacity', 'at-least', 'aheadRating'],
   source: /* @__PURE__ */ bs('433.1.1'),
 });
 
 /** The tails ahead of the devices at their load end. BS 7671, 433.2.2. */
-export const tailsAboveDevices = /* @__PURE__ */ comparison({
+export const tailsAboveDevices = /* @__PURE__ */ rule({
   id: 'tails-above-devices',
   title: 'The tails carry at least the sum of the outgoing devices at their load end',
-  kind: 'at-least',
-  value: 'tailsCapacity',
-  limit: 'servedRating',
-  weight: 'rule',
+  of: ['tailsCapacity', 'at-least', 'servedRating'],
   source: /* @__PURE__ */ bs('433.2.2'),
 });
 
 /** The fuse ahead protects the tails against fault current. BS 7671, 434.5.2. */
-export const tailsFaultProtected = /* @__PURE__ */ statement({
+export const tailsFaultProtected = /* @__PURE__ */ rule({
   id: 'tails-fault-protection',
   title: 'The fuse ahead protects the tails against fault current, and the distributor lets it be relied on',
-  weight: 'rule',
   source: /* @__PURE__ */ bs('434.5.2'),
 });
 

@@ -1,11 +1,10 @@
-import { statement } from '../../core/index.js';
+import { rule } from '../../core/index.js';
 import { bs } from './source.js';
 
 /** Each new circuit has a way of its own. BS 7671, 314.4. */
-export const wayOfItsOwn = /* @__PURE__ */ statement({
+export const wayOfItsOwn = /* @__PURE__ */ rule({
   id: 'way-of-its-own',
   title: 'Each new circuit has a way of its own in a board',
-  weight: 'rule',
   source: /* @__PURE__ */ bs('314.4'),
   caution: 'Two circuits are not put on one device to make room.',
 });

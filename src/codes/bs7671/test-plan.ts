@@ -14,57 +14,26 @@ import { eightTenthsRule, measuredLimitByRatio } from './measured-loop.js';
 import { insulationResistanceLimits, insulationTestVoltages } from './tables/64.js';
 
 // the clauses of 2008 and the sub-clauses of 2018 are recalled; the order stood in two texts
-const clauses = {
-  '2008': [
-    '612.2.1',
-    '612.2.2',
-    '612.3',
-    '612.6',
-    '612.7',
-    '612.9',
-    '612.11',
-    '612.10',
-    '612.10',
-    '612.12',
-    '612.13',
-    '612.14',
-  ],
-  '2018': [
-    '643.2',
-    '643.2',
-    '643.3',
-    '643.6',
-    '643.7.2',
-    '643.7',
-    '643.7.3',
-    '643.8',
-    '643.8',
-    '643.9',
-    '643.10',
-    '643.11',
-  ],
-} as const;
-
-const kinds = [
-  'continuity',
-  'ring-continuity',
-  'insulation',
-  'polarity',
-  'electrode',
-  'loop-impedance',
-  'prospective-current',
-  'residual-current-device',
-  'direct-current-detection',
-  'phase-sequence',
-  'functional',
-  'voltage-under-load',
+const tests = [
+  ['continuity', '612.2.1', '643.2'],
+  ['ring-continuity', '612.2.2', '643.2'],
+  ['insulation', '612.3', '643.3'],
+  ['polarity', '612.6', '643.6'],
+  ['electrode', '612.7', '643.7.2'],
+  ['loop-impedance', '612.9', '643.7'],
+  ['prospective-current', '612.11', '643.7.3'],
+  ['residual-current-device', '612.10', '643.8'],
+  ['direct-current-detection', '612.10', '643.8'],
+  ['phase-sequence', '612.12', '643.9'],
+  ['functional', '612.13', '643.10'],
+  ['voltage-under-load', '612.14', '643.11'],
 ] as const;
 
-const order = (edition: keyof typeof clauses): readonly PlannedKind[] =>
-  kinds.map((kind, i) => ({
+const order = (edition: '2008' | '2018'): readonly PlannedKind[] =>
+  tests.map(([kind, of2008, of2018], i) => ({
     kind,
-    state: i < kinds.indexOf('loop-impedance') ? 'dead' : 'live',
-    clause: clauses[edition][i] as string,
+    state: i < tests.findIndex(([name]) => name === 'loop-impedance') ? 'dead' : 'live',
+    clause: edition === '2008' ? of2008 : of2018,
   }));
 
 const general = { multiple: 1, delay: 'general', most: /* @__PURE__ */ milliseconds(300) } as const;

@@ -1,22 +1,21 @@
-import { formula } from '../../core/index.js';
+import { formula, moving } from '../../core/index.js';
 
 /** Conductor temperature at partial load, resistance taken as constant. Heat balance of the capacity tables. */
-export const temperatureAtPartialLoad = /* @__PURE__ */ formula({
+export const temperatureAtPartialLoad = /* @__PURE__ */ moving({
   id: 'temperature-at-partial-load',
   title: 'Conductor temperature at partial load, the whole group at the same share',
-  inputs: ['designCurrent', 'tabulatedCapacity', 'groupFactor', 'ambientTemperature', 'operatingTemperature'],
-  output: 'conductorTemperature',
-  signed: true,
-  expression:
-    'ambientTemperature + (designCurrent / (tabulatedCapacity * groupFactor))^2 * (operatingTemperature - reference)',
-  constants: { reference: [30, '°C'] },
-  direction: {
+  moves: {
     designCurrent: 1,
     tabulatedCapacity: -1,
     groupFactor: -1,
     ambientTemperature: 1,
     operatingTemperature: 1,
   },
+  output: 'conductorTemperature',
+  signed: true,
+  expression:
+    'ambientTemperature + (designCurrent / (tabulatedCapacity * groupFactor))^2 * (operatingTemperature - reference)',
+  constants: { reference: [30, '°C'] },
   compute: (v) =>
     v.ambientTemperature +
     (v.designCurrent / (v.tabulatedCapacity * v.groupFactor)) ** 2 * (v.operatingTemperature - 30),
@@ -31,14 +30,13 @@ export const temperatureAtPartialLoad = /* @__PURE__ */ formula({
  * Conductor temperature at a share of the capacity as installed, resistance taken as constant. Heat balance of the
  * capacity tables.
  */
-export const temperatureAtShareOfCapacity = /* @__PURE__ */ formula({
+export const temperatureAtShareOfCapacity = /* @__PURE__ */ moving({
   id: 'temperature-at-share-of-capacity',
   title: 'Conductor temperature at a share of the capacity as installed',
-  inputs: ['designCurrent', 'capacity', 'ambientTemperature', 'operatingTemperature'],
+  moves: { designCurrent: 'either', capacity: 'either', ambientTemperature: 'either', operatingTemperature: 1 },
   output: 'conductorTemperature',
   signed: true,
   expression: 'ambientTemperature + (designCurrent / capacity)^2 * (operatingTemperature - ambientTemperature)',
-  direction: { designCurrent: 'either', capacity: 'either', ambientTemperature: 'either', operatingTemperature: 1 },
   compute: (v) =>
     v.ambientTemperature + (v.designCurrent / v.capacity) ** 2 * (v.operatingTemperature - v.ambientTemperature),
   valid: { capacity: { above: 0 } },
@@ -73,21 +71,20 @@ export const temperatureAtPartialLoadExact = /* @__PURE__ */ formula({
 });
 
 /** Correction C_t of the tabulated drop that keeps the neighbours of a group at full load. Heat balance of the capacity tables. */
-export const dropCorrectionGroupFull = /* @__PURE__ */ formula({
+export const dropCorrectionGroupFull = /* @__PURE__ */ moving({
   id: 'drop-correction-group-full',
   title: 'Correction C_t of the tabulated drop, neighbours at full load',
-  inputs: ['ambientFactor', 'groupFactor', 'designCurrent', 'tabulatedCapacity', 'operatingTemperature'],
-  output: 'temperatureCorrection',
-  expression:
-    '(beta + operatingTemperature - (ambientFactor^2 * groupFactor^2 - designCurrent^2 / tabulatedCapacity^2) * (operatingTemperature - reference)) / (beta + operatingTemperature)',
-  constants: { beta: [230, 'K'], reference: [30, '°C'] },
-  direction: {
+  moves: {
     ambientFactor: -1,
     groupFactor: -1,
     designCurrent: 1,
     tabulatedCapacity: -1,
     operatingTemperature: 'either',
   },
+  output: 'temperatureCorrection',
+  expression:
+    '(beta + operatingTemperature - (ambientFactor^2 * groupFactor^2 - designCurrent^2 / tabulatedCapacity^2) * (operatingTemperature - reference)) / (beta + operatingTemperature)',
+  constants: { beta: [230, 'K'], reference: [30, '°C'] },
   compute: (v) =>
     (230 +
       v.operatingTemperature -
@@ -105,14 +102,13 @@ export const dropCorrectionGroupFull = /* @__PURE__ */ formula({
  * Correction C_t of the tabulated drop from the temperature of the conductor, the whole group at the same share of
  * load. Physics. Resistance and temperature, simplified coefficient 0.004 per kelvin at 20 °C.
  */
-export const dropCorrectionAtTemperature = /* @__PURE__ */ formula({
+export const dropCorrectionAtTemperature = /* @__PURE__ */ moving({
   id: 'drop-correction-at-temperature',
   title: 'Correction C_t of the tabulated drop at a conductor temperature',
-  inputs: ['conductorTemperature', 'operatingTemperature'],
+  moves: { conductorTemperature: 1, operatingTemperature: -1 },
   output: 'temperatureCorrection',
   expression: '(beta + conductorTemperature) / (beta + operatingTemperature)',
   constants: { beta: [230, 'K'] },
-  direction: { conductorTemperature: 1, operatingTemperature: -1 },
   compute: ({ conductorTemperature, operatingTemperature }) =>
     (230 + conductorTemperature) / (230 + operatingTemperature),
   source: {

@@ -1,14 +1,11 @@
-import { formula } from '../../core/index.js';
+import { formula, moving, multiplied } from '../../core/index.js';
 
 /** Voltage drop of a run from the tabulated drop per ampere and metre. Definition of the tabulated drop. */
-export const voltageDropTabulated = /* @__PURE__ */ formula({
+export const voltageDropTabulated = /* @__PURE__ */ multiplied({
   id: 'voltage-drop-tabulated',
   title: 'Voltage drop from the tabulated drop per ampere and metre',
-  inputs: ['dropRate', 'designCurrent', 'length'],
+  times: ['dropRate', 'designCurrent', 'length'],
   output: 'voltageDrop',
-  expression: 'dropRate * designCurrent * length',
-  direction: { dropRate: 1, designCurrent: 1, length: 1 },
-  compute: ({ dropRate, designCurrent, length }) => dropRate * designCurrent * length,
   source: { document: 'Definition of the tabulated drop', provenance: 'definition' },
 });
 
@@ -31,37 +28,33 @@ export const dropRateAtPowerFactor = /* @__PURE__ */ formula({
 });
 
 /** Drop per ampere and metre with the resistive part at the real conductor temperature, at the worst phase angle. Impedance. */
-export const dropRateAtWorstAngle = /* @__PURE__ */ formula({
+export const dropRateAtWorstAngle = /* @__PURE__ */ moving({
   id: 'drop-rate-at-worst-angle',
   title: 'Drop per ampere and metre at the real conductor temperature, whatever the power factor',
-  inputs: ['resistiveRate', 'reactiveRate', 'temperatureCorrection'],
+  moves: { resistiveRate: 1, reactiveRate: 1, temperatureCorrection: 1 },
   output: 'dropRate',
   expression: 'sqrt((temperatureCorrection * resistiveRate)^2 + reactiveRate^2)',
-  direction: { resistiveRate: 1, reactiveRate: 1, temperatureCorrection: 1 },
   compute: (v) => Math.hypot(v.temperatureCorrection * v.resistiveRate, v.reactiveRate),
   source: { document: 'Impedance', provenance: 'derived', note: 'only the resistance changes with temperature' },
 });
 
 /** Drop per ampere and metre of conductors in parallel that share the load equally. Circuit theory. */
-export const dropRateInParallel = /* @__PURE__ */ formula({
+export const dropRateInParallel = /* @__PURE__ */ multiplied({
   id: 'drop-rate-in-parallel',
   title: 'Drop per ampere and metre of conductors in parallel',
-  inputs: ['dropRate', 'parallelConductors'],
+  times: ['dropRate'],
+  over: ['parallelConductors'],
   output: 'dropRate',
-  expression: 'dropRate / parallelConductors',
-  direction: { dropRate: 1, parallelConductors: -1 },
-  compute: ({ dropRate, parallelConductors }) => dropRate / parallelConductors,
   source: { document: 'Circuit theory', clause: 'equal impedances in parallel', provenance: 'derived' },
 });
 
 /** Balanced current that gives the drop of an unbalanced four-wire load: the line and what is left for the neutral. Circuit theory. */
-export const balancedEquivalent = /* @__PURE__ */ formula({
+export const balancedEquivalent = /* @__PURE__ */ moving({
   id: 'balanced-equivalent-current',
   title: 'Balanced current with the same drop, line and neutral together',
-  inputs: ['ownLineCurrent', 'otherLineCurrents'],
+  moves: { ownLineCurrent: 1, otherLineCurrents: -1 },
   output: 'designCurrent',
   expression: 'max(2 * ownLineCurrent - otherLineCurrents / 2, 0 * ownLineCurrent)',
-  direction: { ownLineCurrent: 1, otherLineCurrents: -1 },
   compute: ({ ownLineCurrent, otherLineCurrents }) => Math.max(2 * ownLineCurrent - otherLineCurrents / 2, 0),
   source: {
     document: 'Circuit theory',
@@ -72,25 +65,22 @@ export const balancedEquivalent = /* @__PURE__ */ formula({
 });
 
 /** Drop line to neutral from the drop between lines. Symmetrical three-phase system. */
-export const dropToNeutral = /* @__PURE__ */ formula({
+export const dropToNeutral = /* @__PURE__ */ moving({
   id: 'drop-to-neutral',
   title: 'Voltage drop line to neutral from the drop between lines',
-  inputs: ['voltageDrop'],
+  moves: { voltageDrop: 1 },
   output: 'phaseDrop',
   expression: 'voltageDrop / sqrt(3)',
-  direction: { voltageDrop: 1 },
   compute: ({ voltageDrop }) => voltageDrop / Math.sqrt(3),
   source: { document: 'Symmetrical three-phase system', provenance: 'definition' },
 });
 
 /** Voltage drop as a ratio of the nominal voltage. Definition. */
-export const dropRatioOf = /* @__PURE__ */ formula({
+export const dropRatioOf = /* @__PURE__ */ multiplied({
   id: 'drop-ratio',
   title: 'Voltage drop as a ratio of the nominal voltage',
-  inputs: ['totalDrop', 'nominalVoltage'],
+  times: ['totalDrop'],
+  over: ['nominalVoltage'],
   output: 'dropRatio',
-  expression: 'totalDrop / nominalVoltage',
-  direction: { totalDrop: 1, nominalVoltage: -1 },
-  compute: ({ totalDrop, nominalVoltage }) => totalDrop / nominalVoltage,
   source: { document: 'Definition', provenance: 'definition' },
 });

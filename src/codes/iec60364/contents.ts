@@ -1,7 +1,8 @@
-import { Calculator, contents, together } from '../../calculation/index.js';
+import { Calculator, contents } from '../../calculation/index.js';
 import type { Gap, Source } from '../../core/index.js';
 import { conductors } from '../iec-family/conductors.js';
 import { sharedFacts } from '../iec-family/facts.js';
+import { figuresOf } from '../iec-family/figures-of.js';
 import { notEnteredGroups } from '../iec-family/not-entered.js';
 import { circuitScopes } from '../iec-family/scopes.js';
 import { coordination } from './groups/coordination.js';
@@ -25,21 +26,7 @@ const list = () => {
   const drop = voltageDrop();
   return contents({
     scopes: circuitScopes,
-    figures: {
-      circuit: together(facts.circuit, rating.circuit, drop.circuit, terminal.circuit),
-      cables: together(facts.cables, rating.cables),
-      sections: together(facts.sections, rating.sections),
-      runs: together(facts.runs, way.runs, drop.runs),
-      runSections: way.runSections,
-      rates: drop.rates,
-      runLines: drop.runLines,
-      pieces: drop.pieces,
-      lines: drop.lines,
-      sequences: drop.sequences,
-      temperatures: way.temperatures,
-      conductors: way.conductors,
-      returns: way.returns,
-    },
+    figures: figuresOf(facts, rating, way, drop, terminal),
     checks: {
       ...notEnteredGroups(source, gap),
       coordination: rating.checks,

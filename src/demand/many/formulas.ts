@@ -1,26 +1,23 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /**
  * Demand of like dwellings on one riser by a simultaneity factor. Definition of a simultaneity factor.
  */
-export const riserDemand = /* @__PURE__ */ formula({
+export const riserDemand = /* @__PURE__ */ multiplied({
   id: 'riser-demand',
   title: 'Demand of dwellings on one riser',
-  inputs: ['dwellings', 'dwellingPower', 'simultaneityFactor'],
+  times: ['dwellings', 'dwellingPower', 'simultaneityFactor'],
   output: 'groupPower',
-  expression: 'dwellings * dwellingPower * simultaneityFactor',
-  compute: ({ dwellings, dwellingPower, simultaneityFactor }) => dwellings * dwellingPower * simultaneityFactor,
   source: { document: 'definition of a simultaneity factor', provenance: 'definition' },
 });
 
 /** Current of a group of consumers on one line, from its apparent power. Definition of apparent power. */
-export const groupCurrentOfLine = /* @__PURE__ */ formula({
+export const groupCurrentOfLine = /* @__PURE__ */ multiplied({
   id: 'group-current-of-line',
   title: 'Current of a group of consumers on one line',
-  inputs: ['groupPower', 'groupLineShare', 'nominalVoltage'],
+  times: ['groupPower', 'groupLineShare'],
+  over: ['nominalVoltage'],
   output: 'existingDemand',
-  expression: 'groupPower * groupLineShare / nominalVoltage',
-  compute: ({ groupPower, groupLineShare, nominalVoltage }) => (groupPower * groupLineShare) / nominalVoltage,
   source: { document: 'definition of apparent power', provenance: 'definition' },
 });
 

@@ -1,4 +1,4 @@
-import { termOf } from '../../core/index.js';
+import { stated, termOf } from '../../core/index.js';
 import { own } from '../../core/own.js';
 import { labels } from '../labels.js';
 import { choiceWords, otherChoiceWords } from './choice-words.js';
@@ -71,11 +71,7 @@ function read(): ReadonlyMap<string, FactEntry> {
       title,
       whom: whom as Whom,
       question,
-      ...(photo === undefined ? {} : { photo }),
-      ...(example === undefined ? {} : { example }),
-      ...(note === undefined ? {} : { note }),
-      ...(unit === undefined ? {} : { unit }),
-      ...(choices === undefined ? {} : { choices }),
+      ...stated({ photo, example, note, unit, choices }),
       mayBeUnknown: how.startsWith('fact') || how.endsWith('?'),
     });
   }

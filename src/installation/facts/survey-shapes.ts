@@ -4,7 +4,7 @@ import { shapes } from '../shapes.js';
 type AnyField = readonly [how: string, what: string];
 
 /** The records of a survey around the installation, and what runs, boards and outlets hold of each other. */
-const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
+export const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>> = {
   survey: {
     format: ['plain', 'text'],
     about: ['plain', 'about'],

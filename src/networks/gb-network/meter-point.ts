@@ -1,4 +1,4 @@
-import { type CheckResult, judge, type Source, statement } from '../../core/index.js';
+import { advice, type CheckResult, judge, type Source } from '../../core/index.js';
 import { invalidInput } from '../../units/index.js';
 import { distributionAreas } from './distributors.js';
 
@@ -13,10 +13,9 @@ const source: Source = {
  * The number is built like a meter-point number and its check digit agrees. Industry data, check digit of the meter-
  * point administration number.
  */
-export const meterPointPlausible = /* @__PURE__ */ statement({
+export const meterPointPlausible = /* @__PURE__ */ advice({
   id: 'meter-point-plausible',
   title: 'The meter-point number is plausible',
-  weight: 'advice',
   source,
   caution:
     'Plausible, not proven: the digit lets about one slip in sixty through, and never sees a swap of the 3rd and 8th or the 6th and 11th digit.',

@@ -1,10 +1,9 @@
-import { statement } from '../../core/index.js';
+import { rule } from '../../core/index.js';
 
 /** The service feeds this installation alone. ENA process for charge points and heat pumps, looped supplies. */
-export const serviceOfItsOwn = /* @__PURE__ */ statement({
+export const serviceOfItsOwn = /* @__PURE__ */ rule({
   id: 'service-of-its-own',
   title: 'The service feeds this installation alone',
-  weight: 'rule',
   source: {
     document: 'ENA process for charge points and heat pumps',
     clause: 'looped supplies',

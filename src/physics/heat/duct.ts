@@ -1,4 +1,4 @@
-import { formula, relation } from '../../core/index.js';
+import { added, formula, relation } from '../../core/index.js';
 
 /** Thermal resistance of the gap between a cable and its duct. IEC 60287-2-1. */
 export const ductGapResistance = /* @__PURE__ */ formula({
@@ -21,13 +21,11 @@ export const ductGapResistance = /* @__PURE__ */ formula({
 });
 
 /** Thermal resistance between the inside of a duct and the surface of the ground. IEC 60287-2-1. */
-export const ductResistance = /* @__PURE__ */ formula({
+export const ductResistance = /* @__PURE__ */ added({
   id: 'duct-thermal-resistance',
   title: 'Thermal resistance between the inside of a duct and the surface of the ground',
-  inputs: ['wallThermalResistance', 'soilThermalResistance', 'neighboursThermalResistance'],
+  plus: ['wallThermalResistance', 'soilThermalResistance', 'neighboursThermalResistance'],
   output: 'ductThermalResistance',
-  expression: 'wallThermalResistance + soilThermalResistance + neighboursThermalResistance',
-  compute: (v) => v.wallThermalResistance + v.soilThermalResistance + v.neighboursThermalResistance,
   source: {
     document: 'IEC 60287-2-1',
     clause: 'cables in ducts',
@@ -90,13 +88,11 @@ export const mediumTemperatureOf = /* @__PURE__ */ relation({
 });
 
 /** Thermal resistance outside a cable in a duct. IEC 60287-2-1. */
-export const ductedResistance = /* @__PURE__ */ formula({
+export const ductedResistance = /* @__PURE__ */ added({
   id: 'ducted-thermal-resistance',
   title: 'Thermal resistance outside a cable in a duct',
-  inputs: ['gapThermalResistance', 'ductThermalResistance'],
+  plus: ['gapThermalResistance', 'ductThermalResistance'],
   output: 'externalThermalResistance',
-  expression: 'gapThermalResistance + ductThermalResistance',
-  compute: ({ gapThermalResistance, ductThermalResistance }) => gapThermalResistance + ductThermalResistance,
   source: {
     document: 'IEC 60287-2-1',
     clause: 'cables in ducts',

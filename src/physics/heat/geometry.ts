@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, multiplied } from '../../core/index.js';
 
 /** Distance between the axes of touching cores. Geometry. */
 export const coreSpacing = /* @__PURE__ */ formula({
@@ -12,13 +12,12 @@ export const coreSpacing = /* @__PURE__ */ formula({
 });
 
 /** Thickness of the insulation over the diameter of the conductor. Geometry. */
-export const insulationRatioOf = /* @__PURE__ */ formula({
+export const insulationRatioOf = /* @__PURE__ */ multiplied({
   id: 'insulation-ratio',
   title: 'Thickness of the insulation over the diameter of the conductor',
-  inputs: ['insulationThickness', 'conductorDiameter'],
+  times: ['insulationThickness'],
+  over: ['conductorDiameter'],
   output: 'insulationRatio',
-  expression: 'insulationThickness / conductorDiameter',
-  compute: ({ insulationThickness, conductorDiameter }) => insulationThickness / conductorDiameter,
   source: { document: 'Geometry', provenance: 'definition' },
 });
 

@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { added, formula } from '../../core/index.js';
 
 /** Thermal resistance of the soil around one buried cable or duct. IEC 60287-2-1. */
 export const buriedResistance = /* @__PURE__ */ formula({
@@ -49,13 +49,10 @@ export const neighbourResistance = /* @__PURE__ */ formula({
 });
 
 /** Thermal resistance outside a cable that lies in the ground with others. IEC 60287-2-1. */
-export const groundResistance = /* @__PURE__ */ formula({
+export const groundResistance = /* @__PURE__ */ added({
   id: 'ground-thermal-resistance',
   title: 'Thermal resistance outside a buried cable',
-  inputs: ['soilThermalResistance', 'neighboursThermalResistance'],
+  plus: ['soilThermalResistance', 'neighboursThermalResistance'],
   output: 'externalThermalResistance',
-  expression: 'soilThermalResistance + neighboursThermalResistance',
-  compute: ({ soilThermalResistance, neighboursThermalResistance }) =>
-    soilThermalResistance + neighboursThermalResistance,
   source: { document: 'IEC 60287-2-1', clause: 'groups of buried cables', provenance: 'memory' },
 });

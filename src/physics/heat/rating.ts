@@ -1,24 +1,22 @@
-import { formula } from '../../core/index.js';
+import { added, formula } from '../../core/index.js';
 
 /** Rise of the conductor that is permitted above the air. Heat balance. */
-export const riseAboveAir = /* @__PURE__ */ formula({
+export const riseAboveAir = /* @__PURE__ */ added({
   id: 'permissible-rise-in-air',
   title: 'Permitted rise of the conductor above the air',
-  inputs: ['operatingTemperature', 'ambientTemperature'],
+  plus: ['operatingTemperature'],
+  minus: ['ambientTemperature'],
   output: 'permissibleRise',
-  expression: 'operatingTemperature - ambientTemperature',
-  compute: ({ operatingTemperature, ambientTemperature }) => operatingTemperature - ambientTemperature,
   source: { document: 'Heat balance', provenance: 'definition' },
 });
 
 /** Rise of the conductor that is permitted above the ground. Heat balance. */
-export const riseAboveGround = /* @__PURE__ */ formula({
+export const riseAboveGround = /* @__PURE__ */ added({
   id: 'permissible-rise-in-ground',
   title: 'Permitted rise of the conductor above the ground',
-  inputs: ['operatingTemperature', 'groundTemperature'],
+  plus: ['operatingTemperature'],
+  minus: ['groundTemperature'],
   output: 'permissibleRise',
-  expression: 'operatingTemperature - groundTemperature',
-  compute: ({ operatingTemperature, groundTemperature }) => operatingTemperature - groundTemperature,
   source: { document: 'Heat balance', provenance: 'definition' },
 });
 

@@ -1,22 +1,10 @@
-import { formula } from '../../core/index.js';
+import { formula, moving } from '../../core/index.js';
 
 /** Dielectric loss of one phase: of cables of high voltage. IEC 60287-1-1. */
-export const dielectricLossOf = /* @__PURE__ */ formula({
+export const dielectricLossOf = /* @__PURE__ */ moving({
   id: 'dielectric-loss',
   title: 'Dielectric loss of one phase',
-  inputs: [
-    'frequency',
-    'permittivity',
-    'dielectricLossFactor',
-    'nominalVoltage',
-    'insulationDiameter',
-    'innerInsulationDiameter',
-  ],
-  output: 'dielectricLoss',
-  expression:
-    '2 * 3.141592653589793 * frequency * second * permittivity / (18e9 * log(insulationDiameter / innerInsulationDiameter)) * nominalVoltage^2 * dielectricLossFactor / ohmMetre',
-  constants: { second: [1, 's'], ohmMetre: [1, 'Ω·m'] },
-  direction: {
+  moves: {
     frequency: 1,
     permittivity: 1,
     dielectricLossFactor: 1,
@@ -24,6 +12,10 @@ export const dielectricLossOf = /* @__PURE__ */ formula({
     insulationDiameter: -1,
     innerInsulationDiameter: 1,
   },
+  output: 'dielectricLoss',
+  expression:
+    '2 * 3.141592653589793 * frequency * second * permittivity / (18e9 * log(insulationDiameter / innerInsulationDiameter)) * nominalVoltage^2 * dielectricLossFactor / ohmMetre',
+  constants: { second: [1, 's'], ohmMetre: [1, 'Ω·m'] },
   compute: (v) =>
     ((2 * Math.PI * v.frequency * v.permittivity) /
       (18e9 * Math.log(v.insulationDiameter / v.innerInsulationDiameter))) *
@@ -33,15 +25,14 @@ export const dielectricLossOf = /* @__PURE__ */ formula({
 });
 
 /** Reactance of the metal sheath of one of three single-core cables in trefoil. IEC 60287-1-1. */
-export const sheathReactanceOf = /* @__PURE__ */ formula({
+export const sheathReactanceOf = /* @__PURE__ */ moving({
   id: 'sheath-reactance',
   title: 'Reactance of the metal sheath of single-core cables in trefoil',
-  inputs: ['frequency', 'cableSpacing', 'sheathMeanDiameter'],
+  moves: { frequency: 1, cableSpacing: 1, sheathMeanDiameter: -1 },
   output: 'sheathReactance',
   expression:
     '4e-7 * 3.141592653589793 * ohmPerMetre * frequency * second * log(2 * cableSpacing / sheathMeanDiameter)',
   constants: { ohmPerMetre: [1, 'Ω/m'], second: [1, 's'] },
-  direction: { frequency: 1, cableSpacing: 1, sheathMeanDiameter: -1 },
   compute: ({ frequency, cableSpacing, sheathMeanDiameter }) =>
     4e-7 * Math.PI * frequency * Math.log((2 * cableSpacing) / sheathMeanDiameter),
   source: { document: 'IEC 60287-1-1', clause: 'sheaths of single-core cables in trefoil', provenance: 'memory' },
@@ -60,13 +51,12 @@ export const sheathLossFactorOf = /* @__PURE__ */ formula({
 });
 
 /** Thermal resistance outside cables with metal sheaths that touch in trefoil in the ground. IEC 60287-2-1. */
-export const trefoilSheathedResistance = /* @__PURE__ */ formula({
+export const trefoilSheathedResistance = /* @__PURE__ */ moving({
   id: 'trefoil-sheathed-thermal-resistance',
   title: 'Thermal resistance outside cables with metal sheaths in trefoil in the ground',
-  inputs: ['soilResistivity', 'burialDepth', 'cableDiameter'],
+  moves: { soilResistivity: 1, burialDepth: 1, cableDiameter: -1 },
   output: 'externalThermalResistance',
   expression: '1.5 / 3.141592653589793 * soilResistivity * (log(4 * burialDepth / cableDiameter) - 0.63)',
-  direction: { soilResistivity: 1, burialDepth: 1, cableDiameter: -1 },
   compute: ({ soilResistivity, burialDepth, cableDiameter }) =>
     (1.5 / Math.PI) * soilResistivity * (Math.log((4000 * burialDepth) / cableDiameter) - 0.63),
   valid: { burialDepth: { least: 0.2, most: 20 }, cableDiameter: { above: 0, most: 300 } },
@@ -74,14 +64,13 @@ export const trefoilSheathedResistance = /* @__PURE__ */ formula({
 });
 
 /** Thermal resistance of the soil around ducts, or cables without metal sheath, that touch in trefoil. IEC 60287-2-1. */
-export const trefoilResistance = /* @__PURE__ */ formula({
+export const trefoilResistance = /* @__PURE__ */ moving({
   id: 'trefoil-thermal-resistance',
   title: 'Thermal resistance of the soil around ducts or cables without metal sheath in trefoil',
-  inputs: ['soilResistivity', 'burialDepth', 'cableDiameter'],
+  moves: { soilResistivity: 1, burialDepth: 1, cableDiameter: -1 },
   output: 'soilThermalResistance',
   expression:
     'soilResistivity / (2 * 3.141592653589793) * (log(4 * burialDepth / cableDiameter) + 2 * log(2 * burialDepth / cableDiameter))',
-  direction: { soilResistivity: 1, burialDepth: 1, cableDiameter: -1 },
   compute: ({ soilResistivity, burialDepth, cableDiameter }) =>
     (soilResistivity / (2 * Math.PI)) *
     (Math.log((4000 * burialDepth) / cableDiameter) + 2 * Math.log((2000 * burialDepth) / cableDiameter)),

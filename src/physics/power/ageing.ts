@@ -1,4 +1,4 @@
-import { evaluate, formula, procedure } from '../../core/index.js';
+import { added, evaluate, formula, moving, procedure } from '../../core/index.js';
 import {
   type Celsius,
   celsius,
@@ -47,27 +47,23 @@ export const hotSpotGradientOf = /* @__PURE__ */ formula({
 });
 
 /** Temperature of the hot spot of the winding. IEC 60076-7. */
-export const hotSpotTemperatureOf = /* @__PURE__ */ formula({
+export const hotSpotTemperatureOf = /* @__PURE__ */ added({
   id: 'transformer-hot-spot',
   title: 'Temperature of the hot spot of the winding',
-  inputs: ['ambientTemperature', 'oilRise', 'hotSpotGradient'],
+  plus: ['ambientTemperature', 'oilRise', 'hotSpotGradient'],
   output: 'hotSpotTemperature',
   signed: true,
-  expression: 'ambientTemperature + oilRise + hotSpotGradient',
-  direction: { ambientTemperature: 1, oilRise: 1, hotSpotGradient: 1 },
-  compute: ({ ambientTemperature, oilRise, hotSpotGradient }) => ambientTemperature + oilRise + hotSpotGradient,
   source: { document: 'IEC 60076-7', clause: 'hot-spot temperature', provenance: 'memory' },
 });
 
 /** Rate of ageing of paper that is not thermally upgraded: twice for each 6 K, 1 at 98 °C. IEC 60076-7. */
-export const ageingRateOfPlainPaper = /* @__PURE__ */ formula({
+export const ageingRateOfPlainPaper = /* @__PURE__ */ moving({
   id: 'ageing-rate-plain-paper',
   title: 'Rate of ageing of paper that is not thermally upgraded',
-  inputs: ['hotSpotTemperature'],
+  moves: { hotSpotTemperature: 1 },
   output: 'ageingRate',
   expression: '2^((hotSpotTemperature / kelvin - 98) / 6)',
   constants: { kelvin: [1, 'K'] },
-  direction: { hotSpotTemperature: 1 },
   compute: ({ hotSpotTemperature }) => 2 ** ((hotSpotTemperature - 98) / 6),
   valid: { hotSpotTemperature: { least: -50, most: 180 } },
   source: {
@@ -79,14 +75,13 @@ export const ageingRateOfPlainPaper = /* @__PURE__ */ formula({
 });
 
 /** Rate of ageing of thermally upgraded paper: 1 at 110 °C. IEC 60076-7. */
-export const ageingRateOfUpgradedPaper = /* @__PURE__ */ formula({
+export const ageingRateOfUpgradedPaper = /* @__PURE__ */ moving({
   id: 'ageing-rate-upgraded-paper',
   title: 'Rate of ageing of thermally upgraded paper',
-  inputs: ['hotSpotTemperature'],
+  moves: { hotSpotTemperature: 1 },
   output: 'ageingRate',
   expression: 'exp(15000 / (110 + 273) - 15000 / (hotSpotTemperature / kelvin + 273))',
   constants: { kelvin: [1, 'K'] },
-  direction: { hotSpotTemperature: 1 },
   compute: ({ hotSpotTemperature }) => Math.exp(15000 / (110 + 273) - 15000 / (hotSpotTemperature + 273)),
   valid: { hotSpotTemperature: { least: -50, most: 180 } },
   source: {

@@ -1,4 +1,4 @@
-import { formula } from '../../core/index.js';
+import { formula, moving, multiplied } from '../../core/index.js';
 
 /** Reactive power of a lagging load from its power factor. Power triangle. */
 export const reactivePowerOf = /* @__PURE__ */ formula({
@@ -53,63 +53,57 @@ export const correctedPowerFactorOf = /* @__PURE__ */ formula({
 });
 
 /** Current ahead of capacitors over that without them. Power triangle. */
-export const currentReductionOf = /* @__PURE__ */ formula({
+export const currentReductionOf = /* @__PURE__ */ multiplied({
   id: 'current-reduction',
   title: 'Current with capacitors over that without',
-  inputs: ['powerFactor', 'correctedPowerFactor'],
+  times: ['powerFactor'],
+  over: ['correctedPowerFactor'],
   output: 'currentReduction',
-  expression: 'powerFactor / correctedPowerFactor',
-  direction: { powerFactor: 1, correctedPowerFactor: -1 },
-  compute: ({ powerFactor, correctedPowerFactor }) => powerFactor / correctedPowerFactor,
   valid: { correctedPowerFactor: { above: 0 } },
   source: { document: 'Power triangle', provenance: 'definition' },
 });
 
 /** Rise of the voltage where capacitors are connected: what they take off the drop ahead of them. Circuit theory. */
-export const capacitorRiseOf = /* @__PURE__ */ formula({
+export const capacitorRiseOf = /* @__PURE__ */ moving({
   id: 'capacitor-rise',
   title: 'Rise of the voltage by capacitors',
-  inputs: ['capacitorPower', 'reactance', 'lineVoltage'],
+  moves: { capacitorPower: 1, reactance: 1, lineVoltage: -1 },
   output: 'capacitorRise',
   expression: 'capacitorPower * reactance / lineVoltage^2',
-  direction: { capacitorPower: 1, reactance: 1, lineVoltage: -1 },
   compute: ({ capacitorPower, reactance, lineVoltage }) => (capacitorPower * reactance) / (lineVoltage * lineVoltage),
   source: { document: 'Circuit theory', clause: 'drop in phase with the voltage', provenance: 'derived' },
 });
 
 /** Current of three-phase capacitors at a voltage. Three-phase power. */
-export const capacitorCurrentOf = /* @__PURE__ */ formula({
+export const capacitorCurrentOf = /* @__PURE__ */ moving({
   id: 'capacitor-current',
   title: 'Current of three-phase capacitors',
-  inputs: ['capacitorPower', 'lineVoltage'],
+  moves: { capacitorPower: 1, lineVoltage: -1 },
   output: 'capacitorCurrent',
   expression: 'capacitorPower / (sqrt(3) * lineVoltage)',
-  direction: { capacitorPower: 1, lineVoltage: -1 },
   compute: ({ capacitorPower, lineVoltage }) => capacitorPower / (Math.sqrt(3) * lineVoltage),
   source: { document: 'Three-phase power', provenance: 'definition' },
 });
 
 /** Order of the harmonic at which capacitors resonate with a supply of a fault level. Resonance of capacitors and supply. */
-export const resonanceOrderOf = /* @__PURE__ */ formula({
+export const resonanceOrderOf = /* @__PURE__ */ moving({
   id: 'resonance-order',
   title: 'Order of the harmonic at which capacitors and supply resonate',
-  inputs: ['faultPower', 'capacitorPower'],
+  moves: { faultPower: 1, capacitorPower: -1 },
   output: 'resonanceOrder',
   expression: 'sqrt(faultPower / capacitorPower)',
-  direction: { faultPower: 1, capacitorPower: -1 },
   compute: ({ faultPower, capacitorPower }) => Math.sqrt(faultPower / capacitorPower),
   valid: { capacitorPower: { above: 0 } },
   source: { document: 'Resonance of capacitors and supply', provenance: 'one-source' },
 });
 
 /** Order of the harmonic at which capacitors resonate with a transformer alone. Resonance of capacitors and supply. */
-export const resonanceOrderOfTransformer = /* @__PURE__ */ formula({
+export const resonanceOrderOfTransformer = /* @__PURE__ */ moving({
   id: 'resonance-order-transformer',
   title: 'Order of the harmonic at which capacitors and a transformer resonate',
-  inputs: ['transformerRating', 'transformerImpedanceVoltage', 'capacitorPower'],
+  moves: { transformerRating: 1, transformerImpedanceVoltage: -1, capacitorPower: -1 },
   output: 'resonanceOrder',
   expression: 'sqrt(transformerRating / (transformerImpedanceVoltage * capacitorPower))',
-  direction: { transformerRating: 1, transformerImpedanceVoltage: -1, capacitorPower: -1 },
   compute: ({ transformerRating, transformerImpedanceVoltage, capacitorPower }) =>
     Math.sqrt(transformerRating / (transformerImpedanceVoltage * capacitorPower)),
   valid: { capacitorPower: { above: 0 } },
@@ -117,25 +111,23 @@ export const resonanceOrderOfTransformer = /* @__PURE__ */ formula({
 });
 
 /** Order of the harmonic at which detuned capacitors resonate with their reactor. Resonance of capacitors and reactor. */
-export const detunedOrderOf = /* @__PURE__ */ formula({
+export const detunedOrderOf = /* @__PURE__ */ moving({
   id: 'detuned-order',
   title: 'Order of the harmonic at which detuned capacitors resonate with their reactor',
-  inputs: ['reactorShare'],
+  moves: { reactorShare: -1 },
   output: 'resonanceOrder',
   expression: '1 / sqrt(reactorShare)',
-  direction: { reactorShare: -1 },
   compute: ({ reactorShare }) => 1 / Math.sqrt(reactorShare),
   source: { document: 'Resonance of capacitors and reactor', provenance: 'derived' },
 });
 
 /** Voltage of capacitors behind a detuning reactor. Circuit theory. */
-export const detunedVoltageOf = /* @__PURE__ */ formula({
+export const detunedVoltageOf = /* @__PURE__ */ moving({
   id: 'detuned-voltage',
   title: 'Voltage of capacitors behind a detuning reactor',
-  inputs: ['lineVoltage', 'reactorShare'],
+  moves: { lineVoltage: 1, reactorShare: 1 },
   output: 'capacitorVoltage',
   expression: 'lineVoltage / (1 - reactorShare)',
-  direction: { lineVoltage: 1, reactorShare: 1 },
   compute: ({ lineVoltage, reactorShare }) => lineVoltage / (1 - reactorShare),
   source: { document: 'Circuit theory', provenance: 'derived' },
 });

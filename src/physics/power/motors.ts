@@ -1,89 +1,79 @@
-import { formula } from '../../core/index.js';
+import { formula, moving, multiplied } from '../../core/index.js';
 
 /** Rated apparent power of a motor. IEC 60909-0, asynchronous motors. */
-export const motorRatingOf = /* @__PURE__ */ formula({
+export const motorRatingOf = /* @__PURE__ */ multiplied({
   id: 'motor-rating',
   title: 'Rated apparent power of a motor',
-  inputs: ['motorPower', 'motorEfficiency', 'powerFactor'],
+  times: ['motorPower'],
+  over: ['motorEfficiency', 'powerFactor'],
   output: 'motorRating',
-  expression: 'motorPower / (motorEfficiency * powerFactor)',
-  direction: { motorPower: 1, motorEfficiency: -1, powerFactor: -1 },
-  compute: ({ motorPower, motorEfficiency, powerFactor }) => motorPower / (motorEfficiency * powerFactor),
   valid: { powerFactor: { above: 0 } },
   source: { document: 'IEC 60909-0', clause: 'asynchronous motors', provenance: 'one-source' },
 });
 
 /** Rated current of a motor. Three-phase power. */
-export const motorCurrentOf = /* @__PURE__ */ formula({
+export const motorCurrentOf = /* @__PURE__ */ moving({
   id: 'motor-current',
   title: 'Rated current of a motor',
-  inputs: ['motorRating', 'motorVoltage'],
+  moves: { motorRating: 1, motorVoltage: -1 },
   output: 'motorCurrent',
   expression: 'motorRating / (sqrt(3) * motorVoltage)',
-  direction: { motorRating: 1, motorVoltage: -1 },
   compute: ({ motorRating, motorVoltage }) => motorRating / (Math.sqrt(3) * motorVoltage),
   source: { document: 'Three-phase power', provenance: 'definition' },
 });
 
 /** Impedance of an asynchronous motor, or of a group, at a fault. IEC 60909-0, asynchronous motors. */
-export const motorImpedanceOf = /* @__PURE__ */ formula({
+export const motorImpedanceOf = /* @__PURE__ */ moving({
   id: 'motor-impedance',
   title: 'Impedance of a motor at a fault',
-  inputs: ['motorVoltage', 'motorRating', 'startMultiple'],
+  moves: { motorVoltage: 1, motorRating: -1, startMultiple: -1 },
   output: 'motorImpedance',
   expression: 'motorVoltage^2 / (startMultiple * motorRating)',
-  direction: { motorVoltage: 1, motorRating: -1, startMultiple: -1 },
   compute: ({ motorVoltage, motorRating, startMultiple }) =>
     (motorVoltage * motorVoltage) / (startMultiple * motorRating),
   source: { document: 'IEC 60909-0', clause: 'asynchronous motors', provenance: 'one-source' },
 });
 
 /** Reactance of a group of low-voltage motors with their cables: R/X is 0.42. IEC 60909-0, asynchronous motors. */
-export const motorGroupReactance = /* @__PURE__ */ formula({
+export const motorGroupReactance = /* @__PURE__ */ moving({
   id: 'motor-group-reactance',
   title: 'Reactance of a group of low-voltage motors with their cables',
-  inputs: ['motorImpedance'],
+  moves: { motorImpedance: 1 },
   output: 'reactance',
   expression: '0.922 * motorImpedance',
-  direction: { motorImpedance: 1 },
   compute: ({ motorImpedance }) => 0.922 * motorImpedance,
   source: { document: 'IEC 60909-0', clause: 'asynchronous motors', provenance: 'one-source' },
 });
 
 /** Resistance of a group of low-voltage motors with their cables: R/X is 0.42. IEC 60909-0, asynchronous motors. */
-export const motorGroupResistance = /* @__PURE__ */ formula({
+export const motorGroupResistance = /* @__PURE__ */ moving({
   id: 'motor-group-resistance',
   title: 'Resistance of a group of low-voltage motors with their cables',
-  inputs: ['motorImpedance'],
+  moves: { motorImpedance: 1 },
   output: 'resistance',
   expression: '0.42 * 0.922 * motorImpedance',
-  direction: { motorImpedance: 1 },
   compute: ({ motorImpedance }) => 0.42 * 0.922 * motorImpedance,
   source: { document: 'IEC 60909-0', clause: 'asynchronous motors', provenance: 'one-source' },
 });
 
 /** Current that a motor feeds into a three-phase fault at its terminals. IEC 60909-0, asynchronous motors. */
-export const motorFaultCurrentOf = /* @__PURE__ */ formula({
+export const motorFaultCurrentOf = /* @__PURE__ */ moving({
   id: 'motor-fault-current',
   title: 'Current that a motor feeds into a three-phase fault at its terminals',
-  inputs: ['voltageFactor', 'lineVoltage', 'motorImpedance'],
+  moves: { voltageFactor: 1, lineVoltage: 1, motorImpedance: -1 },
   output: 'motorFaultCurrent',
   expression: 'voltageFactor * lineVoltage / (sqrt(3) * motorImpedance)',
-  direction: { voltageFactor: 1, lineVoltage: 1, motorImpedance: -1 },
   compute: ({ voltageFactor, lineVoltage, motorImpedance }) =>
     (voltageFactor * lineVoltage) / (Math.sqrt(3) * motorImpedance),
   source: { document: 'IEC 60909-0', clause: 'asynchronous motors', provenance: 'memory' },
 });
 
 /** Starting current of a motor with its starter. Rating plate. */
-export const startCurrentOf = /* @__PURE__ */ formula({
+export const startCurrentOf = /* @__PURE__ */ multiplied({
   id: 'start-current',
   title: 'Starting current of a motor with its starter',
-  inputs: ['motorCurrent', 'startMultiple', 'startReduction'],
+  times: ['motorCurrent', 'startMultiple', 'startReduction'],
   output: 'startCurrent',
-  expression: 'motorCurrent * startMultiple * startReduction',
-  direction: { motorCurrent: 1, startMultiple: 1, startReduction: 1 },
-  compute: ({ motorCurrent, startMultiple, startReduction }) => motorCurrent * startMultiple * startReduction,
   source: {
     document: 'Rating plate',
     provenance: 'derived',
@@ -127,26 +117,24 @@ export const largestStartCurrentOf = /* @__PURE__ */ formula({
 });
 
 /** Largest current of a start whatever its power factor: the whole impedance counts. Circuit theory. */
-export const largestStartCurrentAnyAngle = /* @__PURE__ */ formula({
+export const largestStartCurrentAnyAngle = /* @__PURE__ */ moving({
   id: 'largest-start-current-any-angle',
   title: 'Largest starting current for a limit of the voltage change, whatever its power factor',
-  inputs: ['dipLimit', 'nominalVoltage', 'resistance', 'reactance'],
+  moves: { dipLimit: 1, nominalVoltage: 1, resistance: -1, reactance: -1 },
   output: 'largestStartCurrent',
   expression: 'dipLimit * nominalVoltage / sqrt(resistance^2 + reactance^2)',
-  direction: { dipLimit: 1, nominalVoltage: 1, resistance: -1, reactance: -1 },
   compute: ({ dipLimit, nominalVoltage, resistance, reactance }) =>
     (dipLimit * nominalVoltage) / Math.sqrt(resistance * resistance + reactance * reactance),
   source: { document: 'Circuit theory', provenance: 'derived' },
 });
 
 /** Change of the voltage by a start as a fixed impedance behind a fault level, angles alike. Circuit theory. */
-export const dipByFaultLevel = /* @__PURE__ */ formula({
+export const dipByFaultLevel = /* @__PURE__ */ moving({
   id: 'voltage-dip-by-fault-level',
   title: 'Change of the voltage by a start behind a fault level',
-  inputs: ['startPower', 'faultPower'],
+  moves: { startPower: 1, faultPower: -1 },
   output: 'voltageDip',
   expression: 'startPower / (startPower + faultPower)',
-  direction: { startPower: 1, faultPower: -1 },
   compute: ({ startPower, faultPower }) => startPower / (startPower + faultPower),
   source: {
     document: 'Circuit theory',
@@ -156,25 +144,22 @@ export const dipByFaultLevel = /* @__PURE__ */ formula({
 });
 
 /** Share of the time that a spot welder works. Definition of the duty cycle. */
-export const workingShareOfWelds = /* @__PURE__ */ formula({
+export const workingShareOfWelds = /* @__PURE__ */ multiplied({
   id: 'working-share-of-welds',
   title: 'Share of the time that a spot welder works',
-  inputs: ['weldCycles', 'frequency', 'weldTime'],
+  times: ['weldCycles'],
+  over: ['frequency', 'weldTime'],
   output: 'workingShare',
-  expression: 'weldCycles / (frequency * weldTime)',
-  direction: { weldCycles: 1, frequency: -1, weldTime: -1 },
-  compute: ({ weldCycles, frequency, weldTime }) => weldCycles / (frequency * weldTime),
   source: { document: 'Definition of the duty cycle', provenance: 'definition' },
 });
 
 /** Steady current of the same heat as an intermittent load, such as a welder. Heat by the square of the current. */
-export const equivalentCurrentOf = /* @__PURE__ */ formula({
+export const equivalentCurrentOf = /* @__PURE__ */ moving({
   id: 'equivalent-current',
   title: 'Steady current of the same heat as an intermittent load',
-  inputs: ['workingCurrent', 'workingShare'],
+  moves: { workingCurrent: 1, workingShare: 1 },
   output: 'equivalentCurrent',
   expression: 'workingCurrent * sqrt(workingShare)',
-  direction: { workingCurrent: 1, workingShare: 1 },
   compute: ({ workingCurrent, workingShare }) => workingCurrent * Math.sqrt(workingShare),
   source: {
     document: 'Heat by the square of the current',
@@ -184,51 +169,45 @@ export const equivalentCurrentOf = /* @__PURE__ */ formula({
 });
 
 /** Apparent power of a motor at standstill from its code letter. NEMA MG 1. */
-export const startPowerByLetter = /* @__PURE__ */ formula({
+export const startPowerByLetter = /* @__PURE__ */ moving({
   id: 'start-power-by-letter',
   title: 'Apparent power of a motor at standstill from its code letter',
-  inputs: ['letterFactor', 'motorPower'],
+  moves: { letterFactor: 1, motorPower: 1 },
   output: 'startPower',
   expression: 'letterFactor * motorPower / 0.745699872',
-  direction: { letterFactor: 1, motorPower: 1 },
   compute: ({ letterFactor, motorPower }) => (letterFactor * motorPower) / 0.745699872,
   source: { document: 'NEMA MG 1', clause: 'code letters', provenance: 'memory' },
 });
 
 /** Largest impedance of a supply for equipment whose voltage change was tested under another. IEC 61000-3-11. */
-export const largestImpedanceByDip = /* @__PURE__ */ formula({
+export const largestImpedanceByDip = /* @__PURE__ */ multiplied({
   id: 'largest-impedance-by-dip',
   title: 'Largest impedance of a supply by the voltage change as tested',
-  inputs: ['testImpedance', 'dipLimit', 'voltageDip'],
+  times: ['testImpedance', 'dipLimit'],
+  over: ['voltageDip'],
   output: 'largestImpedance',
-  expression: 'testImpedance * dipLimit / voltageDip',
-  direction: { testImpedance: 1, dipLimit: 1, voltageDip: -1 },
-  compute: ({ testImpedance, dipLimit, voltageDip }) => (testImpedance * dipLimit) / voltageDip,
   valid: { voltageDip: { above: 0 } },
   source: { document: 'IEC 61000-3-11', provenance: 'one-source' },
 });
 
 /** Largest impedance of a supply for equipment whose flicker was tested under another; the limit is 1. IEC 61000-3-11. */
-export const largestImpedanceByFlicker = /* @__PURE__ */ formula({
+export const largestImpedanceByFlicker = /* @__PURE__ */ moving({
   id: 'largest-impedance-by-flicker',
   title: 'Largest impedance of a supply by the flicker as tested',
-  inputs: ['testImpedance', 'flicker'],
+  moves: { testImpedance: 1, flicker: -1 },
   output: 'largestImpedance',
   expression: 'testImpedance / flicker^1.5',
-  direction: { testImpedance: 1, flicker: -1 },
   compute: ({ testImpedance, flicker }) => testImpedance / flicker ** 1.5,
   source: { document: 'IEC 61000-3-11', provenance: 'memory' },
 });
 
 /** Fault level of a supply over the power of equipment. IEC 61000-3-12. */
-export const shortCircuitRatioOf = /* @__PURE__ */ formula({
+export const shortCircuitRatioOf = /* @__PURE__ */ multiplied({
   id: 'short-circuit-ratio',
   title: 'Fault level of a supply over the power of equipment',
-  inputs: ['faultPower', 'equipmentRating'],
+  times: ['faultPower'],
+  over: ['equipmentRating'],
   output: 'shortCircuitRatio',
-  expression: 'faultPower / equipmentRating',
-  direction: { faultPower: 1, equipmentRating: -1 },
-  compute: ({ faultPower, equipmentRating }) => faultPower / equipmentRating,
   source: {
     document: 'IEC 61000-3-12',
     provenance: 'memory',

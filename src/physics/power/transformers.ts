@@ -1,38 +1,34 @@
-import { formula } from '../../core/index.js';
+import { formula, moving, multiplied } from '../../core/index.js';
 
 /** Rated current of a transformer on its low side. Three-phase power. */
-export const transformerCurrentOf = /* @__PURE__ */ formula({
+export const transformerCurrentOf = /* @__PURE__ */ moving({
   id: 'transformer-current',
   title: 'Rated current of a transformer on its low side',
-  inputs: ['transformerRating', 'transformerVoltage'],
+  moves: { transformerRating: 1, transformerVoltage: -1 },
   output: 'transformerCurrent',
   expression: 'transformerRating / (sqrt(3) * transformerVoltage)',
-  direction: { transformerRating: 1, transformerVoltage: -1 },
   compute: ({ transformerRating, transformerVoltage }) => transformerRating / (Math.sqrt(3) * transformerVoltage),
   source: { document: 'Three-phase power', provenance: 'definition' },
 });
 
 /** Rated current of a transformer for a load with harmonics. EN 50464-3. */
-export const transformerCurrentWithHarmonics = /* @__PURE__ */ formula({
+export const transformerCurrentWithHarmonics = /* @__PURE__ */ multiplied({
   id: 'transformer-current-harmonics',
   title: 'Rated current of a transformer for a load with harmonics',
-  inputs: ['transformerCurrent', 'harmonicLossFactor'],
+  times: ['transformerCurrent'],
+  over: ['harmonicLossFactor'],
   output: 'transformerCurrent',
-  expression: 'transformerCurrent / harmonicLossFactor',
-  direction: { transformerCurrent: 1, harmonicLossFactor: -1 },
-  compute: ({ transformerCurrent, harmonicLossFactor }) => transformerCurrent / harmonicLossFactor,
   valid: { harmonicLossFactor: { least: 1 } },
   source: { document: 'EN 50464-3', provenance: 'memory' },
 });
 
 /** Impedance of the grid by its fault level, referred to the low side of the transformer. IEC 60909-0, network feeders. */
-export const gridImpedanceByPower = /* @__PURE__ */ formula({
+export const gridImpedanceByPower = /* @__PURE__ */ moving({
   id: 'grid-impedance-by-power',
   title: 'Impedance of the grid by its fault level, referred to the low side',
-  inputs: ['voltageFactor', 'gridFaultPower', 'transformerVoltage'],
+  moves: { voltageFactor: 1, gridFaultPower: -1, transformerVoltage: 1 },
   output: 'gridImpedance',
   expression: 'voltageFactor * transformerVoltage^2 / gridFaultPower',
-  direction: { voltageFactor: 1, gridFaultPower: -1, transformerVoltage: 1 },
   compute: ({ voltageFactor, gridFaultPower, transformerVoltage }) =>
     (voltageFactor * transformerVoltage * transformerVoltage) / gridFaultPower,
   source: {
@@ -44,25 +40,22 @@ export const gridImpedanceByPower = /* @__PURE__ */ formula({
 });
 
 /** Resistive part of the impedance voltage, from the loss at rated current. IEC 60909-0, transformers. */
-export const resistiveVoltageOf = /* @__PURE__ */ formula({
+export const resistiveVoltageOf = /* @__PURE__ */ multiplied({
   id: 'transformer-resistive-voltage',
   title: 'Resistive part of the impedance voltage',
-  inputs: ['transformerLoss', 'transformerRating'],
+  times: ['transformerLoss'],
+  over: ['transformerRating'],
   output: 'resistiveVoltage',
-  expression: 'transformerLoss / transformerRating',
-  direction: { transformerLoss: 1, transformerRating: -1 },
-  compute: ({ transformerLoss, transformerRating }) => transformerLoss / transformerRating,
   source: { document: 'IEC 60909-0', clause: 'transformers', provenance: 'memory' },
 });
 
 /** Reactive part of the impedance voltage. IEC 60909-0, transformers. */
-export const reactiveVoltageOf = /* @__PURE__ */ formula({
+export const reactiveVoltageOf = /* @__PURE__ */ moving({
   id: 'transformer-reactive-voltage',
   title: 'Reactive part of the impedance voltage',
-  inputs: ['transformerImpedanceVoltage', 'resistiveVoltage'],
+  moves: { transformerImpedanceVoltage: 1, resistiveVoltage: -1 },
   output: 'reactiveVoltage',
   expression: 'sqrt(transformerImpedanceVoltage^2 - resistiveVoltage^2)',
-  direction: { transformerImpedanceVoltage: 1, resistiveVoltage: -1 },
   compute: ({ transformerImpedanceVoltage: u, resistiveVoltage: r }) => Math.sqrt(u ** 2 - r ** 2),
   source: { document: 'IEC 60909-0', clause: 'transformers', provenance: 'memory' },
 });
@@ -85,25 +78,23 @@ export const regulationOf = /* @__PURE__ */ formula({
 });
 
 /** Losses of a transformer at part load. IEC 60076-1. */
-export const transformerLossesOf = /* @__PURE__ */ formula({
+export const transformerLossesOf = /* @__PURE__ */ moving({
   id: 'transformer-losses',
   title: 'Losses of a transformer at its load',
-  inputs: ['noLoadLoss', 'transformerLoss', 'loadShare'],
+  moves: { noLoadLoss: 1, transformerLoss: 1, loadShare: 1 },
   output: 'transformerLosses',
   expression: 'noLoadLoss + loadShare^2 * transformerLoss',
-  direction: { noLoadLoss: 1, transformerLoss: 1, loadShare: 1 },
   compute: ({ noLoadLoss, transformerLoss, loadShare }) => noLoadLoss + loadShare * loadShare * transformerLoss,
   source: { document: 'IEC 60076-1', clause: 'losses', provenance: 'one-source' },
 });
 
 /** Load at which a transformer is most efficient. IEC 60076-1. */
-export const bestLoadShareOf = /* @__PURE__ */ formula({
+export const bestLoadShareOf = /* @__PURE__ */ moving({
   id: 'transformer-best-load',
   title: 'Load at which a transformer is most efficient',
-  inputs: ['noLoadLoss', 'transformerLoss'],
+  moves: { noLoadLoss: 1, transformerLoss: -1 },
   output: 'bestLoadShare',
   expression: 'sqrt(noLoadLoss / transformerLoss)',
-  direction: { noLoadLoss: 1, transformerLoss: -1 },
   compute: ({ noLoadLoss, transformerLoss }) => Math.sqrt(noLoadLoss / transformerLoss),
   valid: { transformerLoss: { above: 0 } },
   source: { document: 'IEC 60076-1', clause: 'losses', provenance: 'derived' },
@@ -125,13 +116,12 @@ export const transformerEfficiencyOf = /* @__PURE__ */ formula({
 });
 
 /** Current between two transformers in parallel whose voltages without load differ. Circuit theory. */
-export const circulatingCurrentOf = /* @__PURE__ */ formula({
+export const circulatingCurrentOf = /* @__PURE__ */ moving({
   id: 'circulating-current',
   title: 'Current between two transformers in parallel without load',
-  inputs: ['tapDifference', 'transformerVoltage', 'transformerImpedance', 'secondTransformerImpedance'],
+  moves: { tapDifference: 1, transformerVoltage: 1, transformerImpedance: -1, secondTransformerImpedance: -1 },
   output: 'circulatingCurrent',
   expression: 'tapDifference * transformerVoltage / (sqrt(3) * (transformerImpedance + secondTransformerImpedance))',
-  direction: { tapDifference: 1, transformerVoltage: 1, transformerImpedance: -1, secondTransformerImpedance: -1 },
   compute: ({ tapDifference, transformerVoltage, transformerImpedance, secondTransformerImpedance }) =>
     (tapDifference * transformerVoltage) / (Math.sqrt(3) * (transformerImpedance + secondTransformerImpedance)),
   source: {

@@ -1,4 +1,4 @@
-import { formula, procedure } from '../../core/index.js';
+import { multiplied, procedure } from '../../core/index.js';
 import { invalidInput, type Problem } from '../../units/index.js';
 import { add, type Complex, complex, magnitude, multiply, polar } from '../complex.js';
 
@@ -115,14 +115,12 @@ export const unbalanceOfPhasors = /* @__PURE__ */ procedure({
  * Unbalance of the voltage by a single-phase load behind a fault level, between two lines or from a line to neutral alike.
  * Symmetrical components.
  */
-export const unbalanceOfSingleLoad = /* @__PURE__ */ formula({
+export const unbalanceOfSingleLoad = /* @__PURE__ */ multiplied({
   id: 'unbalance-of-single-load',
   title: 'Unbalance of the voltage by a single-phase load behind a fault level',
-  inputs: ['singlePhaseLoad', 'faultPower'],
+  times: ['singlePhaseLoad'],
+  over: ['faultPower'],
   output: 'voltageUnbalance',
-  expression: 'singlePhaseLoad / faultPower',
-  direction: { singlePhaseLoad: 1, faultPower: -1 },
-  compute: ({ singlePhaseLoad, faultPower }) => singlePhaseLoad / faultPower,
   source: {
     document: 'Symmetrical components',
     provenance: 'derived',

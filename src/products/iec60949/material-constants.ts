@@ -1,13 +1,26 @@
-import { table } from '../../core/index.js';
+import { type Name, type PrintedTable, table } from '../../core/index.js';
+
+/** A constant of the metals of conductors. */
+const ofMetals = <O extends Name>(own: Pick<PrintedTable<readonly [], O>, 'id' | 'title' | 'rows' | 'cell' | 'unit'>) =>
+  table({
+    ...own,
+    axes: [
+      { name: 'property', labels: ['value'] },
+      { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
+    ],
+    source: {
+      document: 'IEC 60364-5-54',
+      clause: 'Annex A, Table A.54.1',
+      provenance: 'memory',
+      note: 'copper seen in one text',
+    },
+    provenanceOf: { copper: 'one-source' },
+  });
 
 /** Reciprocal of the temperature coefficient at 0 °C. IEC 60949; IEC 60364-5-54 Table A.54.1. */
-export const reciprocalCoefficients = /* @__PURE__ */ table({
+export const reciprocalCoefficients = /* @__PURE__ */ ofMetals({
   id: 'iec60949/reciprocal-coefficient',
   title: 'Reciprocal of the temperature coefficient at 0 °C',
-  axes: [
-    { name: 'property', labels: ['value'] },
-    { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
-  ],
   rows: [
     ['copper', 234.5],
     ['aluminium', 228],
@@ -16,23 +29,12 @@ export const reciprocalCoefficients = /* @__PURE__ */ table({
   ],
   cell: 'reciprocalCoefficient',
   unit: 'K',
-  source: {
-    document: 'IEC 60364-5-54',
-    clause: 'Annex A, Table A.54.1',
-    provenance: 'memory',
-    note: 'copper seen in one text',
-  },
-  provenanceOf: { copper: 'one-source' },
 });
 
 /** Volumetric heat capacity of conductors. IEC 60949; IEC 60364-5-54 Table A.54.1. */
-export const heatCapacities = /* @__PURE__ */ table({
+export const heatCapacities = /* @__PURE__ */ ofMetals({
   id: 'iec60949/heat-capacity',
   title: 'Volumetric heat capacity of conductors',
-  axes: [
-    { name: 'property', labels: ['value'] },
-    { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
-  ],
   rows: [
     ['copper', 0.00345],
     ['aluminium', 0.0025],
@@ -41,23 +43,12 @@ export const heatCapacities = /* @__PURE__ */ table({
   ],
   cell: 'conductorHeatCapacity',
   unit: 'J/(K·mm³)',
-  source: {
-    document: 'IEC 60364-5-54',
-    clause: 'Annex A, Table A.54.1',
-    provenance: 'memory',
-    note: 'copper seen in one text',
-  },
-  provenanceOf: { copper: 'one-source' },
 });
 
 /** Resistivity of conductors at 20 °C. IEC 60949; IEC 60364-5-54 Table A.54.1. */
-export const conductorResistivities = /* @__PURE__ */ table({
+export const conductorResistivities = /* @__PURE__ */ ofMetals({
   id: 'iec60949/resistivity',
   title: 'Resistivity of conductors at 20 °C',
-  axes: [
-    { name: 'property', labels: ['value'] },
-    { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
-  ],
   rows: [
     ['copper', 1.7241e-5],
     ['aluminium', 2.8264e-5],
@@ -66,23 +57,12 @@ export const conductorResistivities = /* @__PURE__ */ table({
   ],
   cell: 'conductorResistivity',
   unit: 'Ω·mm',
-  source: {
-    document: 'IEC 60364-5-54',
-    clause: 'Annex A, Table A.54.1',
-    provenance: 'memory',
-    note: 'copper seen in one text',
-  },
-  provenanceOf: { copper: 'one-source' },
 });
 
 /** Material constant K of the adiabatic equation as printed. IEC 60949; IEC 60364-5-54 Table A.54.1. */
-export const materialFactors = /* @__PURE__ */ table({
+export const materialFactors = /* @__PURE__ */ ofMetals({
   id: 'iec60949/material-factor',
   title: 'Material constant K of the adiabatic equation as printed',
-  axes: [
-    { name: 'property', labels: ['value'] },
-    { name: 'metal', labels: ['copper', 'aluminium', 'lead', 'steel'] },
-  ],
   rows: [
     ['copper', 226],
     ['aluminium', 148],
@@ -91,11 +71,4 @@ export const materialFactors = /* @__PURE__ */ table({
   ],
   cell: 'materialFactor',
   unit: 'A·√s/mm²',
-  source: {
-    document: 'IEC 60364-5-54',
-    clause: 'Annex A, Table A.54.1',
-    provenance: 'memory',
-    note: 'copper seen in one text',
-  },
-  provenanceOf: { copper: 'one-source' },
 });

@@ -1,5 +1,5 @@
 import { chosen, holds, missingOf, set, weigh } from '../../../calculation/index.js';
-import { isMissing, statement, unknown } from '../../../core/index.js';
+import { advice, isMissing, rule, unknown } from '../../../core/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 
 const source = {
@@ -11,13 +11,16 @@ const source = {
 const title = 'An arc fault detection device to EN 62606 stands at the origin of the circuit';
 
 /** Arc detection in premises where it is required. BS 7671:2018+A2:2022, 421.1.7. */
-export const arcDetectionRequired = /* @__PURE__ */ statement({ id: 'arc-detection', title, weight: 'rule', source });
+export const arcDetectionRequired = /* @__PURE__ */ rule({
+  id: 'arc-detection',
+  title,
+  source,
+});
 
 /** Arc detection elsewhere, and by the editions that recommend it alone. BS 7671, 421.1.7. */
-export const arcDetectionAdvised = /* @__PURE__ */ statement({
+export const arcDetectionAdvised = /* @__PURE__ */ advice({
   id: 'arc-detection-advised',
   title,
-  weight: 'advice',
   source,
 });
 

@@ -16,7 +16,7 @@ import {
   weigh,
   when,
 } from '../../../calculation/index.js';
-import { comparison, type Gap, isMissing, type Known, known, missing, unknown } from '../../../core/index.js';
+import { type Gap, isMissing, type Known, known, missing, rule, unknown } from '../../../core/index.js';
 import { squareMillimetres as mm2, seconds } from '../../../units/index.js';
 import { ofBond, ofCircuit } from '../../iec-family/places.js';
 import type { CircuitPlace } from '../../wiring-code.js';
@@ -31,25 +31,19 @@ import { fuseOperatingCurrents } from '../tables/fuse-operating-currents.js';
  * The earthing conductor against the table and, under PME, against the bonding conductor. BS 7671, 542.3, 543.1,
  * 544.1.1.
  */
-export const earthingConductorLarge = /* @__PURE__ */ comparison({
+export const earthingConductorLarge = /* @__PURE__ */ rule({
   id: 'earthing-conductor',
   title: 'The earthing conductor is large enough',
-  kind: 'at-least',
-  value: 'earthingConductorArea',
-  limit: 'minimumEarthingArea',
-  weight: 'rule',
+  of: ['earthingConductorArea', 'at-least', 'minimumEarthingArea'],
   source: /* @__PURE__ */ bs('542.3, 543.1, 544.1.1'),
   caution: shockCaution,
 });
 
 /** A main protective bonding conductor against its smallest size. BS 7671, 544.1.1, Table 54.8. */
-export const mainBondingLarge = /* @__PURE__ */ comparison({
+export const mainBondingLarge = /* @__PURE__ */ rule({
   id: 'main-bonding-conductor',
   title: 'The main protective bonding conductor is large enough',
-  kind: 'at-least',
-  value: 'bondingArea',
-  limit: 'minimumBondingArea',
-  weight: 'rule',
+  of: ['bondingArea', 'at-least', 'minimumBondingArea'],
   source: /* @__PURE__ */ bs('544.1.1, Table 54.8'),
   caution: shockCaution,
 });

@@ -1,17 +1,14 @@
 import { choose, compare, derive, each, set } from '../../../calculation/index.js';
-import { comparison } from '../../../core/index.js';
+import { rule } from '../../../core/index.js';
 import { squareMillimetres } from '../../../units/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import { bs } from '../source.js';
 
 /** S >= S_min. BS 7671, 524.1, Table 52.3. */
-export const areaNotBelowMinimum = /* @__PURE__ */ comparison({
+export const areaNotBelowMinimum = /* @__PURE__ */ rule({
   id: 'minimum-size',
   title: 'The conductor is not smaller than the smallest size for its use',
-  kind: 'at-least',
-  value: 'conductorArea',
-  limit: 'minimumArea',
-  weight: 'rule',
+  of: ['conductorArea', 'at-least', 'minimumArea'],
   source: /* @__PURE__ */ bs('524.1, Table 52.3', 'memory'),
 });
 

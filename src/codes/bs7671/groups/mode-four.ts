@@ -1,18 +1,15 @@
 import { by, chosen, compare, derive, each } from '../../../calculation/index.js';
-import { comparison, unknown } from '../../../core/index.js';
+import { rule, unknown } from '../../../core/index.js';
 import { rectifierCurrentOf } from '../../../physics/power/rectifier.js';
 import { ratio } from '../../../units/index.js';
 import { ofPoint } from '../../iec-family/places.js';
 import { bs } from '../source.js';
 
 /** What a charge point of mode 4 takes at its largest power is within its setting. BS 7671, 311.1, 722.311. */
-export const directCurrentWithinSetting = /* @__PURE__ */ comparison({
+export const directCurrentWithinSetting = /* @__PURE__ */ rule({
   id: 'direct-current-within-setting',
   title: 'The setting covers what the unit takes at its largest direct-current power',
-  kind: 'at-most',
-  value: 'rectifierCurrent',
-  limit: 'chargeCurrent',
-  weight: 'rule',
+  of: ['rectifierCurrent', 'at-most', 'chargeCurrent'],
   source: /* @__PURE__ */ bs('311.1, 722.311', 'memory'),
   caution:
     'The circuit is designed for the setting: a unit that takes more for hours heats its cable and device, and no diversity is left to hide it.',

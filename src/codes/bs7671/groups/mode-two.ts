@@ -1,14 +1,13 @@
 import { chosen, derive, each, holds } from '../../../calculation/index.js';
-import { endsOf, type Known, missing, statement } from '../../../core/index.js';
+import { endsOf, type Known, missing, rule } from '../../../core/index.js';
 import { type ChargePoint, isPlugged, type OvercurrentDevice } from '../../../installation/index.js';
 import { ofPoint } from '../../iec-family/places.js';
 import { bs } from '../source.js';
 
 /** A socket-outlet from which a vehicle is charged carries the current for hours. BS 7671, 722.55.101; custom. */
-export const socketForHours = /* @__PURE__ */ statement({
+export const socketForHours = /* @__PURE__ */ rule({
   id: 'socket-outlet-for-hours',
   title: 'The socket-outlet is made for the charging current over hours',
-  weight: 'rule',
   source: /* @__PURE__ */ bs(
     '722.55.101',
     'common-practice',
@@ -19,10 +18,9 @@ export const socketForHours = /* @__PURE__ */ statement({
 });
 
 /** An industrial socket-outlet has no fuse in its plug: the device of its circuit protects it. BS 7671, 512.1.2; practice. */
-export const socketBehindDevice = /* @__PURE__ */ statement({
+export const socketBehindDevice = /* @__PURE__ */ rule({
   id: 'socket-outlet-behind-its-device',
   title: 'The device protects the socket-outlet from overload',
-  weight: 'rule',
   source: /* @__PURE__ */ bs(
     '512.1.2',
     'common-practice',

@@ -4,9 +4,9 @@ import {
   type Fact,
   type Known,
   missing,
+  rule,
   type Source,
   stated,
-  statement,
   type UnknownFact,
 } from '../../../core/index.js';
 import type { Supply } from '../../../installation/index.js';
@@ -16,20 +16,18 @@ import { ofCircuit } from '../../iec-family/places.js';
 const practice = (clause: string): Source => ({ document: 'physics', clause, provenance: 'common-practice' });
 
 /** External impedance and prospective current at the origin can both be right. */
-export const originReadingsAgree = /* @__PURE__ */ statement({
+export const originReadingsAgree = /* @__PURE__ */ rule({
   id: 'origin-readings-agree',
   title: 'External impedance and prospective fault current agree with each other and with the system',
-  weight: 'rule',
   source: /* @__PURE__ */ practice('I_pf against U_0/Z_e, with room for instruments and parallel metal'),
   caution:
     'Readings that contradict each other decide nothing: every figure that rests on them is open until they are repeated.',
 });
 
 /** The external impedance is what such a supply customarily has: on TN at most the customary figure, on TT what a rod can give. ENA ER P23/1, Table 1. */
-export const externalImpedanceCustomary = /* @__PURE__ */ statement({
+export const externalImpedanceCustomary = /* @__PURE__ */ rule({
   id: 'external-impedance-customary',
   title: 'The external impedance is what such a supply customarily has, or is confirmed',
-  weight: 'rule',
   source: {
     document: 'ENA ER P23/1',
     edition: '1991',

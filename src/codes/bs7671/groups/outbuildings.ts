@@ -1,17 +1,14 @@
 import { chosen, compare, derive, each, factOf, unjudged, weigh } from '../../../calculation/index.js';
-import { comparison, type Gap, isMissing, type Known, missing, unknown } from '../../../core/index.js';
+import { type Gap, isMissing, type Known, missing, rule, unknown } from '../../../core/index.js';
 import type { Board } from '../../../installation/index.js';
 import type { CircuitPlace } from '../../wiring-code.js';
 import { shockCaution } from '../disconnection-checks.js';
 
 /** The bonding of another building that takes its earth from the origin. BS 7671, 411.3.1.2, 544.1.1, Table 54.8. */
-export const outbuildingBonded = /* @__PURE__ */ comparison({
+export const outbuildingBonded = /* @__PURE__ */ rule({
   id: 'outbuilding-bonding',
   title: 'Extraneous metal of another building is bonded by a conductor that is large enough',
-  kind: 'at-least',
-  value: 'bondingArea',
-  limit: 'minimumBondingArea',
-  weight: 'rule',
+  of: ['bondingArea', 'at-least', 'minimumBondingArea'],
   source: { document: 'BS 7671', clause: '411.3.1.2, 544.1.1, Table 54.8', provenance: 'one-source' },
   caution: shockCaution,
 });

@@ -1,22 +1,20 @@
 import { chosen, each, holds, set, weigh } from '../../../calculation/index.js';
-import { endsOf, isMissing, type Known, missing, statement, unknown } from '../../../core/index.js';
+import { advice, endsOf, isMissing, type Known, missing, rule, unknown } from '../../../core/index.js';
 import type { Stretch } from '../../../installation/index.js';
 import { type CablePlace, nameOfLength, ofCable, ofSection } from '../../iec-family/places.js';
 
 /** A cable in the ground is armoured, or lies in a duct. BS 7671, 522.8.10. */
-export const cableForGround = /* @__PURE__ */ statement({
+export const cableForGround = /* @__PURE__ */ rule({
   id: 'cable-for-the-ground',
   title: 'A cable in the ground has an earthed armour or metal sheath, or lies in a duct of equal protection',
-  weight: 'rule',
   source: { document: 'BS 7671', clause: '522.8.10', provenance: 'two-sources' },
   caution: 'A spade through a cable without armour makes the spade live before anything disconnects.',
 });
 
 /** A cable in the ground lies deep enough. BS 7671, 522.8.10: no depth in figures. */
-export const depthInGround = /* @__PURE__ */ statement({
+export const depthInGround = /* @__PURE__ */ advice({
   id: 'depth-in-the-ground',
   title: 'A cable in the ground lies at least 0.45 m deep, where custom has it',
-  weight: 'advice',
   source: {
     document: 'BS 7671',
     clause: '522.8.10',
@@ -26,10 +24,9 @@ export const depthInGround = /* @__PURE__ */ statement({
 });
 
 /** A cable in the sun suits it. BS 7671, 522.11. */
-export const cableForSun = /* @__PURE__ */ statement({
+export const cableForSun = /* @__PURE__ */ advice({
   id: 'cable-for-the-sun',
   title: 'A cable outdoors suits the sun, or is shielded from it',
-  weight: 'advice',
   source: {
     document: 'BS 7671',
     clause: '522.11',
@@ -67,10 +64,9 @@ function deepEnough({ name, depth, containment }: Stretch): Known<boolean> {
 }
 
 /** A joint can be got at. BS 7671, 526.3. */
-export const jointAccessible = /* @__PURE__ */ statement({
+export const jointAccessible = /* @__PURE__ */ rule({
   id: 'joint-accessible',
   title: 'A joint in the route stays accessible, or is of a kind that need not be',
-  weight: 'rule',
   source: {
     document: 'BS 7671',
     clause: '526.3',

@@ -1,5 +1,5 @@
 import { by, chosen, compare, derive, each, holds } from '../../../calculation/index.js';
-import { comparison, formula, type Known, missing, statement, unknown, whenKnown } from '../../../core/index.js';
+import { added, type Known, missing, rule, unknown, whenKnown } from '../../../core/index.js';
 import { feedsBack } from '../../../installation/feeds-back.js';
 import {
   type ChargePoint,
@@ -16,10 +16,9 @@ import type { CircuitPlace } from '../../wiring-code.js';
 import { bs, entered } from '../source.js';
 
 /** A charge point has a final circuit of its own. BS 7671, 314.4, 722.533.101. */
-export const ownCircuitOfPoint = /* @__PURE__ */ statement({
+export const ownCircuitOfPoint = /* @__PURE__ */ rule({
   id: 'own-circuit',
   title: 'The charge point has a final circuit of its own',
-  weight: 'rule',
   source: /* @__PURE__ */ bs(
     '314.4, 722.533.101',
     'memory',
@@ -39,43 +38,35 @@ const infeedCaution =
   'Source and supply both feed the cable, and the device sees only what comes from the supply. A circuit of its own for the source is preferred; photovoltaic generation belongs on the supply side of the devices (712); line and neutral are not earthed beyond the source.';
 
 /** Current that a cable has to carry which a device and a source feed together, I_n + I_g. BS 7671, 551.7.2. */
-export const requiredWithInfeed = /* @__PURE__ */ formula({
+export const requiredWithInfeed = /* @__PURE__ */ added({
   id: 'required-capacity-with-infeed',
   title: 'Capacity required of a circuit that supply and source feed together',
-  inputs: ['deviceRating', 'generationCurrent'],
+  plus: ['deviceRating', 'generationCurrent'],
   output: 'requiredCapacity',
-  expression: 'deviceRating + generationCurrent',
-  direction: { deviceRating: 1, generationCurrent: 1 },
-  compute: ({ deviceRating, generationCurrent }) => deviceRating + generationCurrent,
   source: infeed,
 });
 
 /** I_z >= I_n + I_g on a final circuit with loads. BS 7671, 551.7.2. */
-export const infeedWithinCapacity = /* @__PURE__ */ comparison({
+export const infeedWithinCapacity = /* @__PURE__ */ rule({
   id: 'infeed-within-capacity',
   title: 'The cable carries what the device and the source on its circuit can feed together',
-  kind: 'at-least',
-  value: 'capacity',
-  limit: 'requiredCapacity',
-  weight: 'rule',
+  of: ['capacity', 'at-least', 'requiredCapacity'],
   source: infeed,
   caution: infeedCaution,
 });
 
 /** A source among loads is not connected by plug and socket-outlet. BS 7671, 551.7.2. */
-export const infeedFixed = /* @__PURE__ */ statement({
+export const infeedFixed = /* @__PURE__ */ rule({
   id: 'infeed-fixed',
   title: 'The source on a circuit with loads is not connected by plug and socket-outlet',
-  weight: 'rule',
   source: infeed,
   caution: 'The pins of a plug that is pulled out may be live from the source.',
 });
 
 /** A residual current device ahead of a source among loads opens all live conductors. BS 7671, 551.7.2. */
-export const infeedOpensAllLive = /* @__PURE__ */ statement({
+export const infeedOpensAllLive = /* @__PURE__ */ rule({
   id: 'infeed-opens-all-live',
   title: 'The residual current device of a circuit that a source feeds opens all live conductors',
-  weight: 'rule',
   source: infeed,
 });
 

@@ -1,13 +1,12 @@
 import { holds, weigh } from '../../../calculation/index.js';
-import { isMissing, known, statement, unknown } from '../../../core/index.js';
+import { isMissing, known, rule, unknown } from '../../../core/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import { bs } from '../source.js';
 
 /** Surge protection where overvoltage would be serious, or where the owner has not declined it. BS 7671, 443.4. */
-export const surgeProtected = /* @__PURE__ */ statement({
+export const surgeProtected = /* @__PURE__ */ rule({
   id: 'surge-protection',
   title: 'Surge protection stands at the board, or it is not asked for',
-  weight: 'rule',
   source: /* @__PURE__ */ bs('443.4', 'one-source'),
 });
 

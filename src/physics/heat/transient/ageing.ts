@@ -1,18 +1,17 @@
-import { evaluate, formula, procedure } from '../../../core/index.js';
+import { evaluate, formula, moving, procedure } from '../../../core/index.js';
 import { type Amperes, celsius, type Kelvins } from '../../../units/index.js';
 import { conductorAttained, refuse } from './buried-body.js';
 import { ALL_HOURS, loadProblems, lossOrdinates, risesOf } from './cyclic.js';
 import { type BuriedCable, cableProblems, temperatureAt } from './load.js';
 
 /** Rate at which the insulation of a cable ages, over that at its operating temperature: twice for each 10 K. Common practice. */
-export const ageingByTenKelvin = /* @__PURE__ */ formula({
+export const ageingByTenKelvin = /* @__PURE__ */ moving({
   id: 'cable-ageing-ten-kelvin',
   title: 'Rate of ageing of the insulation of a cable, by the rule of ten kelvins',
-  inputs: ['conductorTemperature', 'operatingTemperature'],
+  moves: { conductorTemperature: 1, operatingTemperature: -1 },
   output: 'ageingRate',
   expression: '2^((conductorTemperature - operatingTemperature) / ten)',
   constants: { ten: [10, 'K'] },
-  direction: { conductorTemperature: 1, operatingTemperature: -1 },
   compute: ({ conductorTemperature, operatingTemperature }) =>
     2 ** ((conductorTemperature - operatingTemperature) / 10),
   valid: { conductorTemperature: { least: -20, most: 150 } },

@@ -1,4 +1,4 @@
-import { formula, procedure } from '../../../core/index.js';
+import { formula, moving, multiplied, procedure } from '../../../core/index.js';
 import type { Problem } from '../../../units/index.js';
 import { type BuriedBody, bodyProblems, conductorAttained, refuse, soilAttained } from './buried-body.js';
 
@@ -73,13 +73,12 @@ export const lossLoadFactorOf = /* @__PURE__ */ procedure({
 });
 
 /** Loss-load factor by a rule from the load factor, where the course of the load is not known. Practice of network planning. */
-export const lossLoadFactorByRule = /* @__PURE__ */ formula({
+export const lossLoadFactorByRule = /* @__PURE__ */ moving({
   id: 'loss-load-factor-by-rule',
   title: 'Loss-load factor by a rule from the load factor',
-  inputs: ['loadFactor', 'loadFactorWeight'],
+  moves: { loadFactor: 1, loadFactorWeight: 1 },
   output: 'lossLoadFactor',
   expression: 'loadFactorWeight * loadFactor + (1 - loadFactorWeight) * loadFactor^2',
-  direction: { loadFactor: 1, loadFactorWeight: 1 },
   compute: ({ loadFactor, loadFactorWeight: w }) => w * loadFactor + (1 - w) * loadFactor * loadFactor,
   source: {
     document: 'Practice of network planning',
@@ -125,14 +124,11 @@ export const superposedCyclicFactor = /* @__PURE__ */ procedure({
 });
 
 /** Peak current of a daily cycle that a buried cable carries. IEC 60853-1. */
-export const cyclicCapacityOf = /* @__PURE__ */ formula({
+export const cyclicCapacityOf = /* @__PURE__ */ multiplied({
   id: 'cyclic-capacity',
   title: 'Peak current of a daily cycle',
-  inputs: ['computedCapacity', 'cyclicFactor'],
+  times: ['computedCapacity', 'cyclicFactor'],
   output: 'cyclicCapacity',
-  expression: 'computedCapacity * cyclicFactor',
-  direction: { computedCapacity: 1, cyclicFactor: 1 },
-  compute: ({ computedCapacity, cyclicFactor }) => computedCapacity * cyclicFactor,
   source: { document: 'IEC 60853-1', provenance: 'memory' },
 });
 
@@ -150,26 +146,24 @@ export const groupDiameterOf = /* @__PURE__ */ formula({
 });
 
 /** Heat capacity of a volume of soil from its density and moisture. IEC 60853-1. */
-export const soilHeatCapacityOf = /* @__PURE__ */ formula({
+export const soilHeatCapacityOf = /* @__PURE__ */ moving({
   id: 'soil-heat-capacity',
   title: 'Heat capacity of a volume of soil',
-  inputs: ['dryDensity', 'soilMoisture'],
+  moves: { dryDensity: 1, soilMoisture: 1 },
   output: 'soilHeatCapacity',
   expression: 'one * dryDensity * (0.82 + 4.2 * soilMoisture)',
   constants: { one: [0.001, 'J/(K·mm³)'] },
-  direction: { dryDensity: 1, soilMoisture: 1 },
   compute: ({ dryDensity, soilMoisture }) => 0.001 * dryDensity * (0.82 + 4.2 * soilMoisture),
   source: { document: 'IEC 60853-1', clause: 'estimate of the diffusivity', provenance: 'memory' },
 });
 
 /** Thermal diffusivity of the soil from its resistivity and heat capacity. Heat conduction. */
-export const soilDiffusivityOf = /* @__PURE__ */ formula({
+export const soilDiffusivityOf = /* @__PURE__ */ moving({
   id: 'soil-diffusivity',
   title: 'Thermal diffusivity of the soil',
-  inputs: ['soilResistivity', 'soilHeatCapacity'],
+  moves: { soilResistivity: -1, soilHeatCapacity: -1 },
   output: 'soilDiffusivity',
   expression: '1 / (soilResistivity * soilHeatCapacity)',
-  direction: { soilResistivity: -1, soilHeatCapacity: -1 },
   compute: ({ soilResistivity, soilHeatCapacity }) => 1e-9 / (soilResistivity * soilHeatCapacity),
   source: { document: 'Heat conduction', provenance: 'definition' },
 });
