@@ -20,6 +20,8 @@ import { Span } from './value.js';
 
 /** A check made ready, and the entries that it draws on itself. */
 interface Ready {
+  /** Its place among the checks of the list. */
+  readonly place: number;
   readonly judge: Judge;
   readonly draws: ReadonlySet<Placed>;
 }
@@ -79,12 +81,13 @@ export class Calculator<G extends Groups = Groups> {
         this.code,
         this.tables,
       );
+      let place = 0;
       for (const [group, of] of Object.entries(checks)) {
         this.ready.set(
           group,
           judgementsOf(group, of, this.code).map((j) => {
             const draws = compiled.drawn();
-            return { judge: compileJudgement(compiled, compiled.root, j), draws };
+            return { place: place++, judge: compileJudgement(compiled, compiled.root, j), draws };
           }),
         );
       }
@@ -129,7 +132,8 @@ export class Calculator<G extends Groups = Groups> {
 
 /** The figures and results of one circuit, worked out when asked for and kept. */
 export class Calculation {
-  private readonly judged = new Map<Ready, readonly CheckResult[]>();
+  /** Results by the places of the checks. */
+  private readonly judged: (readonly CheckResult[] | undefined)[] = [];
 
   constructor(
     private readonly by: Calculator,
@@ -166,14 +170,13 @@ export class Calculation {
   results(group: string, note?: Note): readonly CheckResult[] {
     const results: CheckResult[] = [];
     for (const check of this.by.checksOf(group)) {
-      let own = note ? undefined : this.judged.get(check);
-      if (!own) {
-        const found: CheckResult[] = [];
-        check.judge(this.circuit, found, note);
-        this.judged.set(check, found);
-        own = found;
+      const kept = note ? undefined : this.judged[check.place];
+      if (kept) for (const r of kept) results.push(r);
+      else {
+        const begin = results.length;
+        check.judge(this.circuit, results, note);
+        this.judged[check.place] = results.slice(begin);
       }
-      for (const r of own) results.push(r);
     }
     return results;
   }
@@ -188,7 +191,7 @@ export class Calculation {
     const waysAmongFacts: [Thing, Placed][] = [];
     if (!refresh(this.circuit, place, changed, waysAmongFacts, lengths)) {
       this.circuit = new Thing(this.by.lists.root, place);
-      this.judged.clear();
+      this.judged.length = 0;
       return;
     }
     this.forget(changed, false);
@@ -210,7 +213,7 @@ export class Calculation {
     if (changed.size === 0) return;
     const { stale, checks } = this.by.staleBy(changed, themselves);
     forget(this.circuit, stale);
-    for (const check of checks) this.judged.delete(check);
+    for (const check of checks) this.judged[check.place] = undefined;
   }
 }
 
