@@ -98,8 +98,11 @@ export class Calculator<G extends Groups = Groups> {
 
   /** The calculation of one circuit. */
   of(place: unknown): Calculation {
-    return new Calculation(this, new Thing(this.lists.root, place));
+    return new Calculation(this, new Thing(this.lists.root, this.placeOf(place)));
   }
+
+  /** @internal */
+  placeOf = (circuit: unknown): unknown => this.lists.root.scope.place?.(circuit as never) ?? circuit;
 
   /** What no longer holds when some lines change, and the checks that draw on it: a search changes the same ones again and again.
    * @internal */
@@ -189,8 +192,9 @@ export class Calculation {
   change(place: unknown, lengths = false): void {
     const changed = new Set<Placed>();
     const waysAmongFacts: [Thing, Placed][] = [];
-    if (!refresh(this.circuit, place, changed, waysAmongFacts, lengths)) {
-      this.circuit = new Thing(this.by.lists.root, place);
+    const own = this.by.placeOf(place);
+    if (!refresh(this.circuit, own, changed, waysAmongFacts, lengths)) {
+      this.circuit = new Thing(this.by.lists.root, own);
       this.judged.length = 0;
       return;
     }

@@ -7,6 +7,8 @@ export interface Scope<P = never, T = unknown> {
   readonly within?: string;
   /** The things of one thing above, in order. */
   things(above: P): readonly T[];
+  /** Of the circuit: what its lines are read from, made once of what is handed in. */
+  place?(circuit: never): unknown;
   /** Set where the length of a route is among what their facts are read from; of no other things it is. */
   readonly alongRoute?: true;
   /** Heading of a thing on a sheet. */
