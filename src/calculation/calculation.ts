@@ -20,6 +20,8 @@ import { Span } from './value.js';
 
 /** A check made ready, and the entries that it draws on itself. */
 interface Ready {
+  /** Its place among the checks of the list. */
+  readonly place: number;
   readonly judge: Judge;
   readonly draws: ReadonlySet<Placed>;
 }
@@ -79,12 +81,13 @@ export class Calculator<G extends Groups = Groups> {
         this.code,
         this.tables,
       );
+      let place = 0;
       for (const [group, of] of Object.entries(checks)) {
         this.ready.set(
           group,
           judgementsOf(group, of, this.code).map((j) => {
             const draws = compiled.drawn();
-            return { judge: compileJudgement(compiled, compiled.root, j), draws };
+            return { place: place++, judge: compileJudgement(compiled, compiled.root, j), draws };
           }),
         );
       }
@@ -95,8 +98,11 @@ export class Calculator<G extends Groups = Groups> {
 
   /** The calculation of one circuit. */
   of(place: unknown): Calculation {
-    return new Calculation(this, new Thing(this.lists.root, place));
+    return new Calculation(this, new Thing(this.lists.root, this.placeOf(place)));
   }
+
+  /** @internal */
+  placeOf = (circuit: unknown): unknown => this.lists.root.scope.place?.(circuit as never) ?? circuit;
 
   /** What no longer holds when some lines change, and the checks that draw on it: a search changes the same ones again and again.
    * @internal */
@@ -129,7 +135,8 @@ export class Calculator<G extends Groups = Groups> {
 
 /** The figures and results of one circuit, worked out when asked for and kept. */
 export class Calculation {
-  private readonly judged = new Map<Ready, readonly CheckResult[]>();
+  /** Results by the places of the checks. */
+  private readonly judged: (readonly CheckResult[] | undefined)[] = [];
 
   constructor(
     private readonly by: Calculator,
@@ -166,14 +173,13 @@ export class Calculation {
   results(group: string, note?: Note): readonly CheckResult[] {
     const results: CheckResult[] = [];
     for (const check of this.by.checksOf(group)) {
-      let own = note ? undefined : this.judged.get(check);
-      if (!own) {
-        const found: CheckResult[] = [];
-        check.judge(this.circuit, found, note);
-        this.judged.set(check, found);
-        own = found;
+      const kept = note ? undefined : this.judged[check.place];
+      if (kept) for (const r of kept) results.push(r);
+      else {
+        const begin = results.length;
+        check.judge(this.circuit, results, note);
+        this.judged[check.place] = results.slice(begin);
       }
-      for (const r of own) results.push(r);
     }
     return results;
   }
@@ -186,9 +192,10 @@ export class Calculation {
   change(place: unknown, lengths = false): void {
     const changed = new Set<Placed>();
     const waysAmongFacts: [Thing, Placed][] = [];
-    if (!refresh(this.circuit, place, changed, waysAmongFacts, lengths)) {
-      this.circuit = new Thing(this.by.lists.root, place);
-      this.judged.clear();
+    const own = this.by.placeOf(place);
+    if (!refresh(this.circuit, own, changed, waysAmongFacts, lengths)) {
+      this.circuit = new Thing(this.by.lists.root, own);
+      this.judged.length = 0;
       return;
     }
     this.forget(changed, false);
@@ -210,7 +217,7 @@ export class Calculation {
     if (changed.size === 0) return;
     const { stale, checks } = this.by.staleBy(changed, themselves);
     forget(this.circuit, stale);
-    for (const check of checks) this.judged.delete(check);
+    for (const check of checks) this.judged[check.place] = undefined;
   }
 }
 

@@ -2,7 +2,17 @@ import { type CheckResult, type Source as Cited, isMissing, type Table } from '.
 import { apply, derived, type Evaluate, factReader, getter, inputsOf, ran, type Source } from './evaluate.js';
 import { atWhich, endsAndSteps, gathering, onDemand } from './gather.js';
 import type { Line, Part } from './line.js';
-import { type Judge, type Lines, List, type Node, Placed, type Scopes, type Stale, type Thing } from './lists.js';
+import {
+  type Judge,
+  type Lines,
+  List,
+  labelled,
+  type Node,
+  Placed,
+  type Scopes,
+  type Stale,
+  type Thing,
+} from './lists.js';
 import { isEitherWay, isWideMissing, joined, plain, Span } from './value.js';
 
 /** Where checks find what they draw on. */
@@ -59,10 +69,10 @@ export class Compiled {
   }
 
   cited = <T extends { readonly source: Cited }>(of: T): T => {
-    const { document, edition, ...rest } = of.source;
-    return edition === undefined && document === this.code?.document
-      ? { ...of, source: { document, edition: this.code.edition, ...rest } }
-      : of;
+    const { code } = this;
+    if (of.source.edition !== undefined || of.source.document !== code?.document) return of;
+    const { document, edition: _, ...rest } = of.source;
+    return { ...of, source: { document, edition: code.edition, ...rest } };
   };
 
   /** Begins a new account of the entries that are asked for from outside the lines, by checks. */
@@ -167,13 +177,14 @@ export class Compiled {
       }
       case 'choose': {
         const on = this.part(list, how.on, 'choice', path);
-        const ways = new Map(
+        const ways = new Map<unknown, Node>(
           Object.entries(how.of).map(([label, l]) => [label, this.node(list, name, l, path)] as const),
         );
         const taken = (t: Thing): Node | undefined => {
-          const label = plain(on.name, on.get(t));
-          const way = ways.get(String(label));
-          if (!way && !isMissing(label)) throw new Error(`${name} has no way for ${on.name} ${String(label)}`);
+          const label = on.get(t);
+          const way = ways.get(labelled(label));
+          if (!way && !isMissing(plain(on.name, label)))
+            throw new Error(`${name} has no way for ${on.name} ${String(label)}`);
           return way;
         };
         const from = [on.placed, ...[...ways.values()].flatMap((w) => w.from)];

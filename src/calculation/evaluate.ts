@@ -30,7 +30,7 @@ export interface Source {
 }
 
 /** What a pure function sees of the figures: one object that is filled anew for each call. */
-function viewOf(names: readonly string[]): Record<string, unknown> {
+export function viewOf(names: readonly string[]): Record<string, unknown> {
   const view: Record<string, unknown> = {};
   for (const name of names) view[name] = undefined;
   return view;
@@ -262,10 +262,12 @@ export function derived(name: string, how: Extract<How, { kind: 'derive' }>, fro
 }
 
 export function ran(how: Extract<How, { kind: 'run' }>, from: readonly Source[]): Evaluate {
+  const view = viewOf(how.needs);
   return (t) => {
     const all = from.map((s) => plain(s.name, s.get(t)));
     if (all.some(isMissing)) return missingOf(all);
-    const input = how.input(Object.fromEntries(from.map((s, i) => [s.name, all[i]])) as never);
+    fill(view, how.needs, all);
+    const input = how.input(view as never);
     return isMissing(input) ? input : procedureResult(how.procedure, input);
   };
 }

@@ -26,8 +26,8 @@ export function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed):
       const all = counted(t, entry.list, how.among).map((x) => plain(entry.name, valueAt(x, entry)));
       return all.some(isMissing) ? missingOf(all) : all;
     };
-  const put = how.how === 'sum' ? (a: number, b: number) => a + b : how.how === 'smallest' ? Math.min : Math.max;
-  const begin = how.how === 'sum' ? 0 : how.how === 'smallest' ? Infinity : -Infinity;
+  const { how: put } = how;
+  const begin = put === 'sum' ? 0 : put === 'smallest' ? Infinity : -Infinity;
   return (t) => {
     const things = counted(t, entry.list, how.among);
     let least = begin;
@@ -40,8 +40,9 @@ export function gathering(how: Extract<How, { kind: 'gather' }>, entry: Placed):
       count++;
       if (!isNumeric(v)) gone = true;
       else {
-        least = put(least, leastOf(v));
-        most = put(most, mostOf(v));
+        const [low, high] = [leastOf(v), mostOf(v)];
+        least = put === 'sum' ? least + low : put === 'smallest' ? Math.min(least, low) : Math.max(least, low);
+        most = put === 'sum' ? most + high : put === 'smallest' ? Math.min(most, high) : Math.max(most, high);
       }
     }
     if (count === 0)

@@ -1,11 +1,11 @@
 import { stands } from '../core/check.js';
 import { type Check, type CheckResult, compared, isMissing, judge, notDetermined, notRequired } from '../core/index.js';
 import type { Sources } from './compile.js';
-import type { Source } from './evaluate.js';
+import { type Source, viewOf } from './evaluate.js';
 import { checksOf, type Judgement } from './judgement.js';
 import { fact, type Part } from './line.js';
-import { type Judge, type List, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
-import { onlyWithin, plain, Span } from './value.js';
+import { type Judge, type List, labelled, type Note, type Thing, thingOf, thingsBelow } from './lists.js';
+import { plain } from './value.js';
 import { isWide, judgeWide, marked, markedAnew } from './wide.js';
 
 /** Checks made ready for the things of a list, each in turn. */
@@ -24,13 +24,11 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
   const inner = (of: readonly Judgement[], at = list) => compileJudgements(all, at, of);
   const seen = (needs: readonly string[]) => {
     const sources = needs.map((n) => all.source(list, n));
-    return (t: Thing, rests: unknown[]) => {
-      const values: Record<string, unknown> = {};
-      for (const { name, get } of sources) {
-        const value = plain(name, get(t));
-        values[name] = value;
-        rests.push(value);
-      }
+    const values = viewOf(needs);
+    return (t: Thing): never => {
+      // worked out first: what that asks for may fill the same view
+      for (const { get } of sources) get(t);
+      for (const { name, get } of sources) values[name] = plain(name, get(t));
       return values as never;
     };
   };
@@ -78,18 +76,18 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
     case 'deciding': {
       const of = inner(how.of);
       return (t, into, note) => {
-        const own: CheckResult[] = [];
-        of(t, own, note);
-        into.push(decidingResult(own));
+        const begin = into.length;
+        of(t, into, note);
+        if (into.length !== begin + 1) into.push(decidingResult(into.splice(begin)));
       };
     }
     case 'unless-failed': {
       const [first, then] = [inner(how.first), inner(how.then)];
       return (t, into, note) => {
-        const own: CheckResult[] = [];
-        first(t, own, note);
-        for (const r of own) into.push(r);
-        if (!own.some((r) => r.weight === 'rule' && r.verdict === 'fail')) then(t, into, note);
+        const begin = into.length;
+        first(t, into, note);
+        for (let i = begin; i < into.length; i++) if (isFailedRule(into[i] as CheckResult)) return;
+        then(t, into, note);
       };
     }
     case 'each': {
@@ -103,13 +101,15 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
     }
     case 'choose': {
       const on = source(how.on, 'choice');
-      const ways = new Map(Object.entries(how.of).map(([label, of]) => [label, inner(of)] as const));
+      const ways = new Map<unknown, Judge>(Object.entries(how.of).map(([label, of]) => [label, inner(of)] as const));
       const [first] = ways.values();
       // what passes carries no caution, and what is open does
       const cautions = new Map(checksOf(Object.values(how.of)[0] ?? []).map((c) => [c.id, c.caution] as const));
       return (t, into, note) => {
-        const label = plain(on.name, on.get(t));
-        if (!isMissing(label)) return ways.get(String(label))?.(t, into, note);
+        const found = on.get(t);
+        const way = ways.get(labelled(found));
+        const label = way ? found : plain(on.name, found);
+        if (!isMissing(label)) return way?.(t, into, note);
         // which of the ways holds is not known: the checks of the first stay open
         const own: CheckResult[] = [];
         first?.(t, own);
@@ -125,14 +125,14 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
       const of = compileJudgement(all, list, how.of);
       const values = seen(how.needs);
       return (t, into, note) => {
-        const own: CheckResult[] = [];
-        of(t, own, note);
+        const begin = into.length;
+        of(t, into, note);
+        const own = into.splice(begin);
         for (const r of own) {
-          const rests: unknown[] = [];
-          const found = how.change(r, values(t, rests));
-          if (isWide(r)) rests.push(onlyWithin('', new Span(0, 1)));
+          const seenHere = values(t);
+          const found = how.change(r, seenHere);
           for (const f of Array.isArray(found) ? (found as readonly CheckResult[]) : [found as CheckResult]) {
-            const changed = markedAnew(all.cited(f), rests);
+            const changed = markedAnew(all.cited(f), seenHere, isWide(r));
             if (changed !== r) note?.(changed, []);
             into.push(changed);
           }
@@ -142,9 +142,9 @@ export function compileJudgement(all: Sources, list: List, judgement: Judgement)
     case 'results': {
       const values = seen(how.needs);
       return (t, into, note) => {
-        const rests: unknown[] = [];
-        for (const found of how.judge(values(t, rests))) {
-          const r = markedAnew(all.cited(found), rests);
+        const seenHere = values(t);
+        for (const found of how.judge(seenHere)) {
+          const r = markedAnew(all.cited(found), seenHere);
           note?.(r, []);
           into.push(r);
         }
@@ -191,6 +191,8 @@ function framed(
     into.push(result);
   };
 }
+
+const isFailedRule = (r: CheckResult): boolean => r.weight === 'rule' && r.verdict === 'fail';
 
 /** Of several results the one that decides; of those that hold the one with the least margin, else the last. */
 export const decidingResult = (of: readonly CheckResult[]): CheckResult => {

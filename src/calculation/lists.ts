@@ -7,6 +7,8 @@ export interface Scope<P = never, T = unknown> {
   readonly within?: string;
   /** The things of one thing above, in order. */
   things(above: P): readonly T[];
+  /** Of the circuit: what its lines are read from, made once of what is handed in. */
+  place?(circuit: never): unknown;
   /** Set where the length of a route is among what their facts are read from; of no other things it is. */
   readonly alongRoute?: true;
   /** Heading of a thing on a sheet. */
@@ -101,10 +103,10 @@ export class List {
 export class Thing {
   readonly values: unknown[];
   /** Facts as they were read last, by their lines, once they have been read a second time. */
-  said?: unknown[];
-  readonly below: (readonly Thing[] | undefined)[] = [];
+  said: unknown[] | undefined;
+  readonly below: (readonly Thing[] | undefined)[];
   /** Things further down, by list, once they have been asked for. */
-  deep?: Map<List, readonly Thing[]>;
+  deep: Map<List, readonly Thing[]> | undefined;
 
   constructor(
     readonly list: List,
@@ -114,6 +116,9 @@ export class Thing {
   ) {
     // filled at once, so that it holds figures and all else alike from the start
     this.values = new Array(list.lines.length).fill(undefined);
+    this.below = new Array(list.below.length).fill(undefined);
+    this.said = undefined;
+    this.deep = undefined;
   }
 
   /** The same thing with one figure given: what draws on it is worked out anew. */
@@ -127,12 +132,19 @@ export class Thing {
   children(list: List): readonly Thing[] {
     let found = this.below[list.order];
     if (!found) {
-      found = list.scope.things(this.place as never).map((place, i) => new Thing(list, place, this, i));
+      const places = list.scope.things(this.place as never);
+      const things = new Array<Thing>(places.length);
+      for (let i = 0; i < places.length; i++) things[i] = new Thing(list, places[i], this, i);
+      found = things;
       this.below[list.order] = found;
     }
     return found;
   }
 }
+
+/** How the lines and checks that a label chooses between are called by it. */
+export const labelled = (label: unknown): unknown =>
+  typeof label === 'boolean' || typeof label === 'number' ? String(label) : label;
 
 /** The value of a line for a thing. */
 export function valueAt(thing: Thing, placed: Placed): unknown {
@@ -153,13 +165,16 @@ export function effective(thing: Thing, node: Node): Node {
 /** Things of a list anywhere below a thing, in order. */
 export function thingsBelow(thing: Thing, list: List): readonly Thing[] {
   if (list.above === thing.list) return thing.children(list);
-  let found = thing.deep?.get(list);
-  if (!found) {
-    found = thingsBelow(thing, list.above as List).flatMap((t) => t.children(list));
-    thing.deep ??= new Map();
-    thing.deep.set(list, found);
-  }
-  return found;
+  const found = thing.deep?.get(list);
+  if (found) return found;
+  const above = thingsBelow(thing, list.above as List);
+  const [only] = above;
+  if (only && above.length === 1) return only.children(list);
+  const all: Thing[] = [];
+  for (const t of above) for (const x of t.children(list)) all.push(x);
+  thing.deep ??= new Map();
+  thing.deep.set(list, all);
+  return all;
 }
 
 /** The thing that an entry of a list above belongs to. */

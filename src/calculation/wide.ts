@@ -30,12 +30,11 @@ export const marked = (result: CheckResult, rests: readonly unknown[]): CheckRes
     ? ({ ...result, depends: rests.some(isBlind) ? 'blind' : 'lacking' } as WideResult)
     : result;
 /** The same of a result that is made of another: what its function could not see is not what keeps it open. */
-export const markedAnew = (result: CheckResult, rests: readonly unknown[]): CheckResult =>
-  'depends' in result && (result as WideResult).depends === 'blind'
-    ? result
-    : result.verdict === 'not-determined' && rests.some(isWideMissing)
-      ? ({ ...result, depends: 'lacking' } as WideResult)
-      : result;
+export function markedAnew(result: CheckResult, seen: Readonly<Record<string, unknown>>, ofWide = false): CheckResult {
+  if (result.verdict !== 'not-determined' || (result as Partial<WideResult>).depends === 'blind') return result;
+  const wide = ofWide || Object.values(seen).some(isWideMissing);
+  return wide ? ({ ...result, depends: 'lacking' } as WideResult) : result;
+}
 
 /** A check of figures that may be spans: what holds at the worse ends holds everywhere, what fails at the better ends fails everywhere. */
 export function judgeWide(

@@ -81,7 +81,7 @@ test.each(Object.entries(codes))('%s reads no length of things that are not alon
     for (const run of runNames(installation)) {
       const place = caseOf(traps, run);
       if (!place) continue;
-      const circuit = new Thing(root, place);
+      const circuit = new Thing(root, calculator.placeOf(place));
       for (const list of lists.values()) {
         const above = list.above && (list.above === root ? [circuit] : thingsBelow(circuit, list.above));
         if (!list.hasLengths && above?.some((t) => touches(() => list.scope.things(t.place as never))))

@@ -42,7 +42,6 @@ import { currentOn, placeOf, powerFactorOf } from './drop-loads.js';
 import { dropVerdict, statedDeparture, unknownBehindFeeders, windowVerdict } from './drop-verdict.js';
 import { drawsOf, networkOf, type RunDraw, reversed, sectionFigures } from './exact-drop.js';
 import {
-  followedLines,
   type LinePlace,
   ofCircuit,
   ofLineFollowed,
@@ -51,6 +50,7 @@ import {
   ofRun,
   ofRunLine,
   ofSequence,
+  ofWholeCircuit,
   type RunLinePlace,
   type RunPlace,
   type SectionPlace,
@@ -314,7 +314,7 @@ export const voltageDropOf = (rules: DropRules) => {
         ),
         'the user': ofCircuit((c) => ratio(c.options.dropLimit ?? 0), { by: 'set by the user' }),
       }),
-      severalLines: ofCircuit((c) => followedLines(c).length > 1),
+      severalLines: ofWholeCircuit((c) => c.followed().length > 1),
       lowestLine: whereSmallest('lines/voltageAtLowestSupply', 'lineName'),
       highestLine: whereLargest('lines/voltageAtHighestSupply', 'lineName'),
       lowestSupply: set(rules.supply.least, rules.supply.by),

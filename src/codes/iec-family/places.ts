@@ -11,8 +11,12 @@ import type {
 } from '../../installation/index.js';
 import type { Amperes, SquareMillimetres } from '../../units/index.js';
 import type { CircuitPlace, LoadState } from '../wiring-code.js';
-import { type DropSection, type FollowedLine, linesFollowed, type RunLoad } from './drop-loads.js';
+import type { DropSection, FollowedLine, RunLoad } from './drop-loads.js';
 
+/** The circuit itself, with its line conductors that are followed: each of its runs asks for them. */
+export interface WholeCircuit extends CircuitPlace {
+  followed(): readonly FollowedLine[];
+}
 /** The circuit over the length of one of its cables: its run is that length. */
 export interface CablePlace extends CircuitPlace {
   /** Its place among them, from 0. */
@@ -27,7 +31,7 @@ export interface SectionPlace {
 }
 /** A run of the way from the origin: the distribution circuits ahead, the circuit itself last; each as often as it changes its cable. */
 export interface RunPlace {
-  readonly circuit: CircuitPlace;
+  readonly circuit: WholeCircuit;
   /** The run, over the length of one of its cables. */
   readonly run: Run;
   /** The run with all of its cables. */
@@ -134,12 +138,6 @@ export interface LoadStatePlace extends PointPlace {
 export const declaredStates = ({ circuit }: PointPlace): readonly LoadState[] =>
   (circuit.options.loadStates ?? []).filter(({ currents }) => currents.some((i) => i > 0));
 
-/** The lines of a circuit that are followed: each of its runs asks for them in turn, so that those of the last are kept. */
-let last: { readonly of: CircuitPlace; readonly lines: readonly FollowedLine[] } | undefined;
-export function followedLines(circuit: CircuitPlace): readonly FollowedLine[] {
-  if (last?.of !== circuit) last = { of: circuit, lines: linesFollowed(circuit) };
-  return last.lines;
-}
 /** Residual current devices along a circuit, such as in an enclosure beside what it feeds. */
 export const residualAlong = (run: Run): readonly ResidualDevice[] =>
   (run.residual ?? []).filter(({ position }) => position === 'along-circuit');
@@ -153,6 +151,8 @@ export const aheadOfCable = ({ own, cableNumber }: RunPlace, here: CablePlace): 
 
 /** A fact of the circuit. */
 export const ofCircuit = /* @__PURE__ */ factOf<CircuitPlace>();
+/** A fact of the circuit with its line conductors. */
+export const ofWholeCircuit = /* @__PURE__ */ factOf<WholeCircuit>();
 /** A fact of the length of one of its cables. */
 export const ofCable = /* @__PURE__ */ factOf<CablePlace>();
 /** A fact of a section of its route. */

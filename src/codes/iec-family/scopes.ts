@@ -1,4 +1,5 @@
 import { isMissing, type Known } from '../../core/index.js';
+import { once } from '../../core/once.js';
 import {
   byCable,
   type Cable,
@@ -9,7 +10,7 @@ import {
   residualUpstream,
 } from '../../installation/index.js';
 import type { CircuitPlace } from '../wiring-code.js';
-import type { DropSection, RunLoad } from './drop-loads.js';
+import { type DropSection, linesFollowed, type RunLoad } from './drop-loads.js';
 import { mostLengthOf } from './loop-impedance.js';
 
 import {
@@ -20,7 +21,6 @@ import {
   type ConductorPlace,
   declaredStates,
   type FaultPlace,
-  followedLines,
   type LinePlace,
   type LoadStatePlace,
   nameOfLength,
@@ -36,6 +36,7 @@ import {
   type SectionPlace,
   type SequencePlace,
   type TemperaturePlace,
+  type WholeCircuit,
 } from './places.js';
 
 function conditionalRatingsOf(circuit: CircuitPlace): readonly ConditionalRatingPlace[] {
@@ -86,7 +87,10 @@ const missingPiece = (sections: RunLoad['sections']): Known<DropSection> =>
 
 /** What a circuit has several of. */
 export const circuitScopes = {
-  circuit: { things: (): readonly unknown[] => [] },
+  circuit: {
+    things: (): readonly unknown[] => [],
+    place: (circuit: CircuitPlace): WholeCircuit => ({ ...circuit, followed: once(() => linesFollowed(circuit)) }),
+  },
   cables: {
     within: 'circuit',
     things: (circuit: CircuitPlace): readonly CablePlace[] =>
@@ -107,7 +111,7 @@ export const circuitScopes = {
   },
   runs: {
     within: 'circuit',
-    things: (circuit: CircuitPlace): readonly RunPlace[] =>
+    things: (circuit: WholeCircuit): readonly RunPlace[] =>
       [...circuit.path.feeders, circuit.run].flatMap((wholeRun) =>
         byCable(wholeRun).map((run, cableNumber) => ({
           circuit,
@@ -141,7 +145,7 @@ export const circuitScopes = {
     within: 'runs',
     alongRoute: true,
     things: (place: RunPlace): readonly RunLinePlace[] =>
-      followedLines(place.circuit).flatMap((of) => {
+      place.circuit.followed().flatMap((of) => {
         const load = of.loads.find((l) => l.run === place.wholeRun);
         return load ? [{ ...place, of, load }] : [];
       }),
@@ -163,7 +167,7 @@ export const circuitScopes = {
   lines: {
     within: 'circuit',
     alongRoute: true,
-    things: (circuit: CircuitPlace): readonly LinePlace[] => followedLines(circuit).map((of) => ({ circuit, of })),
+    things: (circuit: WholeCircuit): readonly LinePlace[] => circuit.followed().map((of) => ({ circuit, of })),
     title: ({ of }: LinePlace) => of.name,
   },
   sequences: {
