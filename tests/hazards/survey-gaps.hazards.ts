@@ -316,5 +316,18 @@ export const chapter: Chapter = {
       },
       sound: { what: 'No metal at that board either.', told: () => inOneBuilding(false) },
     },
+    {
+      id: 'current-that-suits-one-line-alone',
+      title: 'Two readings that agree on one line, on a supply of which nobody counted the lines',
+      harm: 'There are three, and between them flows twice what was written down. The devices are chosen for half of the fault.',
+      clause: agree,
+      mustNotSay: 'That the readings agree, before anybody knows on how many lines.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'PME, Z_e 0.2 Ω beside I_pf 1 kA; the phases of the supply not known.',
+        told: () => at({ ...readings(0.2, 1000), phases: unknown('photograph of the meter') }),
+      },
+      sound: { what: 'The same on one line, as seen.', told: () => at(readings(0.2, 1000)) },
+    },
   ],
 };

@@ -90,7 +90,9 @@ function readingsAgree(supply: Supply): Known<true> {
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   const three = phases.state === 'known' && phases.value === 3;
   if (system.value === 'TT') return true;
-  if (three && i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage)
+  const lessThanThree = i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage;
+  if (lessThanThree && phases.state !== 'known') return unread('phases of the supply', phases as UnknownFact);
+  if (three && lessThanThree)
     return again(
       `I_pf of ${Math.round(i[0])} A is less than the ${Math.round(nominalVoltage / z[0])} A to earth that Z_e of ${z[0]} Ω gives: between three lines more flows, about twice as much`,
     );
