@@ -2,6 +2,7 @@ import { chosen, holds, set } from '../../../calculation/index.js';
 import {
   endsOf,
   type Fact,
+  isMissing,
   type Known,
   missing,
   type Source,
@@ -9,6 +10,7 @@ import {
   statement,
   type UnknownFact,
 } from '../../../core/index.js';
+import { type ByTransformer, byTransformer } from '../../../demand/transformer.js';
 import type { Supply } from '../../../installation/index.js';
 import { customaryImpedances } from '../../../networks/gb-network/external-impedance.js';
 import { ofCircuit } from '../../iec-family/places.js';
@@ -67,11 +69,40 @@ const [BELOW, BELOW_THREE_LINES, ABOVE] = [0.8, 1, 2];
 /** No electrode of a home or small site has less, Ω. Common practice, no source. */
 const LEAST_OF_ELECTRODE = 1;
 
+/** How many times more or less than its plate gives a reading at a transformer may be. Common practice, no source. */
+const OF_PLATE = 2;
+
+/** A reading that does not go with the transformer that stands there: one of the two is of another place. */
+function besideTransformer(supply: Supply): Known<true> {
+  const found = byTransformer(supply);
+  if (!found) return true;
+  const readings: readonly (readonly [
+    unit: string,
+    name: string,
+    Fact<number>,
+    ByTransformer['prospectiveCurrent'],
+  ])[] = [
+    ['Ω', 'Z_e', supply.externalImpedance, found.externalImpedance],
+    ['A', 'I_pf', supply.prospectiveCurrent, found.prospectiveCurrent],
+  ];
+  for (const [unit, name, fact, span] of readings) {
+    const ends = endsOf(fact);
+    if (!ends || isMissing(span) || isAssumed(fact)) continue;
+    if (ends[1] * OF_PLATE < span.least || ends[0] > span.most * OF_PLATE)
+      return again(
+        `${name} is said to be ${+ends[0].toPrecision(3)} ${unit}, and by the plate of the transformer ${+span.least.toPrecision(3)} ${unit} to ${+span.most.toPrecision(3)} ${unit} are due`,
+      );
+  }
+  return true;
+}
+
 /**
  * I_pf is the larger of line-neutral and line-earth, so never much below U_0/Z_e; where neutral and earth are one conductor
  * as far as the origin, never far above it either.
  */
 function readingsAgree(supply: Supply): Known<true> {
+  const plate = besideTransformer(supply);
+  if (isMissing(plate)) return plate;
   const { externalImpedance, prospectiveCurrent, nominalVoltage, system, phases, electrode } = supply;
   const [z, i] = [endsOf(externalImpedance), endsOf(prospectiveCurrent)];
   // on TT a loop that was not measured is taken from the electrode
