@@ -1,5 +1,5 @@
 import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, stated } from '../core/index.js';
-import type { Board, Line, Run } from '../installation/index.js';
+import { type Board, type Line, leavesTails, type Run } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
 import type { OverloadRules } from './rules.js';
 
@@ -30,10 +30,17 @@ export function mainSwitchOf({ mainSwitch }: Board): {
   return { own, least: fused.state === 'known' && own.value <= fused.value ? own : fused };
 }
 
-/** What stands around the main switch of a board: a switch-fuse that is known stands between it and the device ahead. */
+/**
+ * What stands around the main switch of a board: a switch-fuse that is known stands between it and the device ahead, and what
+ * leaves the tails ahead of the board does not pass it.
+ */
 export function aroundSwitch(around: Around): Around {
   const fused = around.board.mainSwitch?.fuseAhead;
-  return fused?.state === 'known' ? { ...around, ahead: fused, aheadName: 'switch-fuse' } : around;
+  return {
+    ...around,
+    ...(fused?.state === 'known' ? { ahead: fused, aheadName: 'switch-fuse' } : {}),
+    serves: (run) => !leavesTails(run),
+  };
 }
 
 /** What carries several circuits and has a rated current of its own. */

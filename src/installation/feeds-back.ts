@@ -1,6 +1,6 @@
 import { endsOf, type Fact } from '../core/index.js';
 import type { ChargePoint, Load } from './load.js';
-import { type Board, outletsBelow, type Run } from './tree.js';
+import { type Board, leavesTails, outletsBelow, type Run } from './tree.js';
 
 /** Whether an outlet can feed back. */
 export const feedsBack = (o: Load | ChargePoint): boolean =>
@@ -16,8 +16,9 @@ const largest = (fact: Fact<number>): number => endsOf(fact)?.[1] ?? Number.POSI
  * Whether a run leaves the tails ahead of the board that lists it, and feeds boards which carry its device and all their
  * sources together: what feeds in behind it does not pass that board.
  */
-function feedsPast({ fromTails, device, feeds }: Run): boolean {
-  if (fromTails?.state !== 'known' || !fromTails.value || feeds.length === 0) return false;
+function feedsPast(run: Run): boolean {
+  const { device, feeds } = run;
+  if (!leavesTails(run) || feeds.length === 0) return false;
   return feeds.every((o) => {
     if (o.kind !== 'board') return false;
     const sources = o.runs.filter((r) => outletsBelow(r).some(mayFeedBack));

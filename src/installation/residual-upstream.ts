@@ -2,7 +2,7 @@ import { type Fact, unknown } from '../core/index.js';
 import type { ResidualDevice } from './device.js';
 import type { ChargePoint } from './load.js';
 import { hasResidual } from './marking.js';
-import type { Board, Path, Run } from './tree.js';
+import { type Board, leavesTails, type Path, type Run } from './tree.js';
 
 /** Whether somebody looked and found no residual current device. */
 const foundNone = ({ noResidual: none }: { readonly noResidual?: Fact<boolean> }): boolean =>
@@ -17,9 +17,14 @@ export const insideOpen = (point: ChargePoint): boolean => point.residual === un
 
 const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.position === 'origin-of-installation';
 
-/** Whether a device of a board serves the run that leaves it on the way. */
-const onWayTo = ({ serves }: { readonly serves?: readonly string[] }, leaving: Run | undefined): boolean =>
-  serves === undefined || (leaving !== undefined && serves.includes(leaving.id));
+/** Whether a device of a board serves the run that leaves it on the way: one that leaves the tails ahead of it only where it is named. */
+export const onWayTo = (
+  { serves }: ResidualDevice & { readonly serves?: readonly string[] },
+  leaving: Run | undefined,
+): boolean =>
+  serves === undefined
+    ? leaving === undefined || !leavesTails(leaving)
+    : leaving !== undefined && serves.includes(leaving.id);
 
 /**
  * Residual current devices that stand upstream of the whole cable of a run: at its origin, on a feeder ahead of it, or
@@ -85,7 +90,9 @@ export function residualUnlisted({ boards, feeders, run }: Path): readonly Unlis
   const way = [...feeders, run];
   return boards.flatMap((board, i) => {
     const leaving = way[i];
-    const apart = described(board) && leaving !== undefined && !(board.residual ?? []).some((r) => onWayTo(r, leaving));
+    const apart =
+      leaving !== undefined &&
+      (leavesTails(leaving) || (described(board) && !(board.residual ?? []).some((r) => onWayTo(r, leaving))));
     const [ofBoard, ofRun] = [apart ? undefined : unsaid(board), leaving && unsaid(leaving)];
     const asked = leaving && (leaving.existing || leaving.noResidual !== undefined);
     const ofBreaker = leaving && (asked && ofRun !== undefined ? ofRun : undescribedBreaker(leaving));

@@ -96,6 +96,9 @@ export interface Run {
   readonly feeds: readonly Outlet[];
 }
 
+/** Whether a run leaves the tails ahead of the board that lists it: what stands on that board, or is declared of it, is none of its. */
+export const leavesTails = ({ fromTails }: Run): boolean => fromTails?.state === 'known' && fromTails.value;
+
 /** One installation: everything that is rated, drawn, counted or controlled is a projection of this tree. */
 export interface Installation {
   readonly supply: Supply;

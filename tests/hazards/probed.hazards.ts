@@ -1,6 +1,7 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import {
   amperes,
+  type Board,
   type Cable,
   type ChargePoint,
   celsius,
@@ -16,7 +17,7 @@ import {
   unknown,
 } from '../../src/index.js';
 import type { Chapter } from './hazard.js';
-import { armoured, breaker, garageFeeder, pointAlone, told } from './residual-circuits.js';
+import { armoured, breaker, garageFeeder, pointAlone, rcd, slow, told, tt } from './residual-circuits.js';
 import { metresOf, soundCircuit, soundPoint, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -101,6 +102,20 @@ const garage = (count: number): readonly Run[] => [
     ],
   }),
 ];
+
+/** The circuit of a point that leaves the tails behind a switch-fuse of its own, ahead of the board. */
+const fromTails = (change: Partial<Run> = {}): Run => pointAlone({ fromTails: known(true, looked), ...change });
+const strong = {
+  externalImpedance: known(ohms(0.025), 'measured'),
+  prospectiveCurrent: known(amperes(12_000), 'measured'),
+};
+const hidden = fromTails({ stretches: [soundStretch({ concealedShallow: known(true, looked) })] });
+const withDevice = (serves?: readonly string[]): Partial<Board> => ({
+  residual: [{ ...rcd(30, { position: 'origin-of-installation' }), ...(serves ? { serves } : {}) }],
+});
+const withSlow = (serves?: readonly string[]): Partial<Board> => ({
+  residual: [{ ...slow({ rating: known(amperes(0.1), looked) }), ...(serves ? { serves } : {}) }],
+});
 
 export const chapter: Chapter = {
   title: 'What an inspector tried',
@@ -222,6 +237,59 @@ export const chapter: Chapter = {
       sound: {
         what: 'Half a metre: the point hangs beside the board.',
         told: () => told(code, [soundCircuit({ stretches: [soundStretch({ length: metresOf(0.5) })] })]),
+      },
+    },
+    {
+      id: 'tails-ahead-of-a-marked-board',
+      title: 'A switch-fuse in the tails, and a mark on the board behind it',
+      harm: 'The board is made for 16 kA, the box beside the meter is not. Its device bursts in the first fault.',
+      clause: 'BS 7671:2018+A2:2022, 434.5.1 and 536.5, two sources',
+      mustNotSay: 'That the rating of the board holds for an enclosure of its own ahead of it.',
+      check: 'breaking-capacity',
+      unsafe: {
+        what: '12 kA, a device of 6 kA in an enclosure of its own in the tails, the board marked 16 kA.',
+        told: () => told(code, [fromTails()], strong),
+      },
+      sound: {
+        what: 'The same, its maker declaring 16 kA for that enclosure with its device.',
+        told: () =>
+          told(
+            code,
+            [fromTails({ device: { ...breaker(32), conditionalRating: known(amperes(16_000), 'its label') } })],
+            strong,
+          ),
+      },
+    },
+    {
+      id: 'tails-ahead-of-the-device-of-the-board',
+      title: 'A circuit from the tails, and a residual current device on the board behind them',
+      harm: 'The device sits in the board, and the cable in the plaster does not pass it. The nail for a picture finds 230 V.',
+      clause: 'BS 7671:2018+A2:2022, 522.6.202, two sources',
+      mustNotSay: 'That a device on the board protects what leaves the tails ahead of it.',
+      check: 'residual-current-position',
+      unsafe: {
+        what: 'From the tails, flat cable in the plaster, 30 mA on the board, 30 mA inside the point.',
+        told: () => told(code, [hidden], {}, withDevice()),
+      },
+      sound: {
+        what: 'The same, the device standing ahead of both: the survey names the circuits that it serves.',
+        told: () => told(code, [hidden], {}, withDevice(['ev'])),
+      },
+    },
+    {
+      id: 'tt-tails-ahead-of-the-slow-device',
+      title: 'TT, a circuit from the tails, and the slow device on the board',
+      harm: 'On a rod of 40 Ω nothing opens. Whatever is earthed in the house is live until somebody draws the fuse.',
+      clause: 'BS 7671:2018+A2:2022, 411.5.2, two sources',
+      mustNotSay: 'That a fault in the new cable is cleared by a device that it does not pass.',
+      check: 'automatic-disconnection',
+      unsafe: {
+        what: 'TT, from the tails, 100 mA, type S, on the board.',
+        told: () => told(code, [fromTails()], tt, withSlow()),
+      },
+      sound: {
+        what: 'The same device in the tails ahead of both, as the survey names.',
+        told: () => told(code, [fromTails()], tt, withSlow(['ev'])),
       },
     },
   ],

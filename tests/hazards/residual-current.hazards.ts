@@ -315,6 +315,28 @@ export const chapter: Chapter = {
     },
     {
       ...ofType,
+      id: 'sockets-said-to-suit-type-ac',
+      title: 'Socket-outlets of which somebody wrote that type AC will do',
+      clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources',
+      mustNotSay: 'That anybody can say of a socket-outlet what will be plugged into it.',
+      unsafe: {
+        what: 'A radial of sockets behind type AC; “AC” noted as the least type.',
+        told: () =>
+          told(code, [
+            socketCircuit({
+              residual: [rcd(30, { type: known('AC', 'marking') })],
+              feeds: [sockets({ residualType: known('AC', 'note on the schedule') })],
+            }),
+          ]),
+      },
+      sound: {
+        what: 'The same note, behind type A.',
+        told: () =>
+          told(code, [socketCircuit({ feeds: [sockets({ residualType: known('AC', 'note on the schedule') })] })]),
+      },
+    },
+    {
+      ...ofType,
       id: 'heat-pump-on-type-ac-in-2018',
       title: 'A heat pump behind type AC, by the edition of 2018',
       clause: 'BS 7671:2018, 531.3.3 (type AC for general purposes, where the load allows it), two sources',

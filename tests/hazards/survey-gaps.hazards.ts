@@ -9,9 +9,13 @@ import {
   known,
   type Line,
   ohms,
+  ratio,
   type Supply,
   squareMillimetres,
   unknown,
+  voltAmperes,
+  volts,
+  watts,
 } from '../../src/index.js';
 import { load } from '../support/house.js';
 import { assessed, type Change, type Chapter, planned } from './hazard.js';
@@ -36,6 +40,16 @@ const assumedRod = (supply: Partial<Supply>) => {
   return assessed(code, assume(whole, ordinaryHome), 'ev', premises);
 };
 const three = (supply: Partial<Supply>) => at({ ...supply, phases: known(3, 'seen') });
+/** A transformer at whose terminals the origin stands, kVA. */
+const atOrigin = (kVA: number): NonNullable<Supply['transformer']> => ({
+  rating: known(voltAmperes(kVA * 1e3), 'plate'),
+  voltage: known(volts(433), 'plate'),
+  impedanceVoltage: known(ratio(0.045), 'plate'),
+  loss: known(watts(kVA * 15), 'plate'),
+  gridFaultPower: known(voltAmperes(100e6), 'letter of the distributor'),
+  owner: 'customer',
+  atOrigin: known(true, 'seen'),
+});
 /** PME, the loop not read, and taken from the assumptions of an ordinary home. */
 const assumedLoop = (current: number) => {
   const house = soundHouse([soundCircuit()], {
@@ -315,6 +329,35 @@ export const chapter: Chapter = {
         told: () => inOneBuilding(true),
       },
       sound: { what: 'No metal at that board either.', told: () => inOneBuilding(false) },
+    },
+    {
+      id: 'current-that-suits-one-line-alone',
+      title: 'Two readings that agree on one line, on a supply of which nobody counted the lines',
+      harm: 'There are three, and between them flows twice what was written down. The devices are chosen for half of the fault.',
+      clause: agree,
+      mustNotSay: 'That the readings agree, before anybody knows on how many lines.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'PME, Z_e 0.2 Ω beside I_pf 1 kA; the phases of the supply not known.',
+        told: () => at({ ...readings(0.2, 1000), phases: unknown('photograph of the meter') }),
+      },
+      sound: { what: 'The same on one line, as seen.', told: () => at(readings(0.2, 1000)) },
+    },
+    {
+      id: 'reading-beside-a-transformer',
+      title: 'A fault current that the transformer beside it laughs at',
+      harm: 'The reading is of the hut at the gate. At the switchboard flows fifteen times as much, and the first fault takes the devices apart.',
+      clause: 'Plate of the transformer and IEC 60909-0; how far a reading may be off is common practice, no source',
+      mustNotSay: 'That 0.9 kA are right at the terminals of 500 kVA.',
+      check: 'origin-readings-agree',
+      unsafe: {
+        what: 'A transformer of 500 kVA at the origin, I_pf 0.9 kA and Z_e 0.28 Ω by the survey.',
+        told: () => three({ ...readings(0.28, 900), transformer: atOrigin(500) }),
+      },
+      sound: {
+        what: 'The same readings behind 25 kVA.',
+        told: () => three({ ...readings(0.28, 900), transformer: atOrigin(25) }),
+      },
     },
   ],
 };

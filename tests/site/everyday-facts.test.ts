@@ -37,7 +37,7 @@ describe('what would fail by an assumption alone', () => {
     const short = solar({ unknown: 'label inside the cover' });
     const found = option(planned(short), 'as-wanted');
     expect(found?.overall.verdict).toBe('not-determined');
-    expect(found?.overall.undetermined.map((r) => r.check)).toEqual(['board-rating']);
+    expect(found?.overall.undetermined.map((r) => r.check)).toEqual(['board-overload', 'board-rating']);
     expect(found?.conditions.map((c) => c.assumption)).not.toContain('ordinary-home/board-100');
     if (!found) return;
     const [question] = nextQuestions(surveyed(short), found, inGreatBritain('2018+A2:2022'));

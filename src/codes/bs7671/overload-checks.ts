@@ -52,32 +52,25 @@ export const boardProtected = /* @__PURE__ */ alternatives({
 });
 
 /** The board against the overcurrent device ahead. BS 7671, 512.1.2. */
-export const boardBehindDevice = /* @__PURE__ */ comparison({
+export const boardBehindDevice = /* @__PURE__ */ rule({
   id: 'board-behind-device',
   title: 'The rated current of the board is at least that of the overcurrent device ahead',
-  kind: 'at-least',
-  value: 'boardRating',
-  limit: 'aheadRating',
-  weight: 'rule',
+  of: ['boardRating', 'at-least', 'aheadRating'],
   source: board,
 });
 
 /** The board against the devices of the outgoing circuits together. BS 7671, 512.1.2. */
-export const boardAboveDevices = /* @__PURE__ */ comparison({
+export const boardAboveDevices = /* @__PURE__ */ rule({
   id: 'board-above-devices',
   title: 'The rated current of the board is at least the sum of the outgoing devices',
-  kind: 'at-least',
-  value: 'boardRating',
-  limit: 'servedRating',
-  weight: 'rule',
+  of: ['boardRating', 'at-least', 'servedRating'],
   source: board,
 });
 
 /** What the maker of the board declares. BS 7671, 512.1.2. */
-export const boardDeclared = /* @__PURE__ */ statement({
+export const boardDeclared = /* @__PURE__ */ rule({
   id: 'board-declared',
   title: 'The maker declares the board protected against overload where it stands',
-  weight: 'rule',
   source: board,
 });
 

@@ -7,6 +7,7 @@ import {
   insideOpen,
   type Load,
   type OvercurrentDevice,
+  onWayTo,
   outletsBelow,
   type ResidualDevice,
   type Run,
@@ -65,10 +66,6 @@ function fusedAhead(circuit: CircuitPlace): OvercurrentDevice {
   return lower ? { ...device, rating: fuse } : device;
 }
 
-/** Whether a device on a board serves a run that leaves it. */
-const serves = ({ serves: named }: ResidualDevice & { readonly serves?: readonly string[] }, run: Run) =>
-  named === undefined || named.includes(run.id);
-
 /** A residual current device on the way to a circuit. */
 type OnTheWay = Pick<ResidualUpstreamPlace, 'circuit' | 'device' | 'unlisted'>;
 
@@ -84,7 +81,7 @@ export function outletsBehind(place: OnTheWay): readonly (Load | ChargePoint)[] 
   if (unlisted) return unlisted.behind.flatMap(outletsBelow);
   const own = runOf(place);
   const board = circuit.path.boards.find((b) => b.residual?.includes(device));
-  const behind = own ? [own] : (board?.runs.filter((r) => serves(device, r)) ?? []);
+  const behind = own ? [own] : (board?.runs.filter((r) => onWayTo(device, r)) ?? []);
   return behind.flatMap(outletsBelow);
 }
 
@@ -224,7 +221,7 @@ export const residualScopes = {
   servedRuns: {
     within: 'residualUpstream',
     things: (place: ResidualUpstreamPlace): readonly Run[] =>
-      limitsOf(place).boards.flatMap(({ runs }) => runs.filter((r) => serves(place.device, r))),
+      limitsOf(place).boards.flatMap(({ runs }) => runs.filter((r) => onWayTo(place.device, r))),
     title: ({ id }: Run) => id,
   },
   infeeds: {

@@ -5,6 +5,7 @@ import {
   type Cable,
   type ChargePoint,
   type Line as LineConductor,
+  leavesTails,
   type Run,
   residualUnlisted,
   residualUpstream,
@@ -41,7 +42,8 @@ import {
 
 function conditionalRatingsOf(circuit: CircuitPlace): readonly ConditionalRatingPlace[] {
   const { conditionalRating: device } = circuit.run.device;
-  const { conditionalRating: assembly } = circuit.board;
+  // a switch-fuse in the tails stands in an enclosure of its own
+  const assembly = leavesTails(circuit.run) ? undefined : circuit.board.conditionalRating;
   if (!device && !assembly) return [{ circuit, of: 'nobody' }];
   return [
     ...(device ? [{ circuit, of: 'device', rating: device } as const] : []),

@@ -2,6 +2,7 @@ import { chosen, holds, set } from '../../../calculation/index.js';
 import {
   endsOf,
   type Fact,
+  isMissing,
   type Known,
   missing,
   rule,
@@ -9,6 +10,7 @@ import {
   stated,
   type UnknownFact,
 } from '../../../core/index.js';
+import { type ByTransformer, byTransformer } from '../../../demand/transformer.js';
 import type { Supply } from '../../../installation/index.js';
 import { customaryImpedances } from '../../../networks/gb-network/external-impedance.js';
 import { ofCircuit } from '../../iec-family/places.js';
@@ -38,10 +40,9 @@ export const externalImpedanceCustomary = /* @__PURE__ */ rule({
 });
 
 /** The supply has the lines of the circuit. */
-export const suppliedLines = /* @__PURE__ */ statement({
+export const suppliedLines = /* @__PURE__ */ rule({
   id: 'lines-of-supply',
   title: 'The supply has the line conductors that the circuit is connected to',
-  weight: 'rule',
   source: { document: 'BS 7671', clause: '313.1', provenance: 'memory' },
 });
 
@@ -65,11 +66,40 @@ const [BELOW, BELOW_THREE_LINES, ABOVE] = [0.8, 1, 2];
 /** No electrode of a home or small site has less, Ω. Common practice, no source. */
 const LEAST_OF_ELECTRODE = 1;
 
+/** How many times more or less than its plate gives a reading at a transformer may be. Common practice, no source. */
+const OF_PLATE = 2;
+
+/** A reading that does not go with the transformer that stands there: one of the two is of another place. */
+function besideTransformer(supply: Supply): Known<true> {
+  const found = byTransformer(supply);
+  if (!found) return true;
+  const readings: readonly (readonly [
+    unit: string,
+    name: string,
+    Fact<number>,
+    ByTransformer['prospectiveCurrent'],
+  ])[] = [
+    ['Ω', 'Z_e', supply.externalImpedance, found.externalImpedance],
+    ['A', 'I_pf', supply.prospectiveCurrent, found.prospectiveCurrent],
+  ];
+  for (const [unit, name, fact, span] of readings) {
+    const ends = endsOf(fact);
+    if (!ends || isMissing(span) || isAssumed(fact)) continue;
+    if (ends[1] * OF_PLATE < span.least || ends[0] > span.most * OF_PLATE)
+      return again(
+        `${name} is said to be ${+ends[0].toPrecision(3)} ${unit}, and by the plate of the transformer ${+span.least.toPrecision(3)} ${unit} to ${+span.most.toPrecision(3)} ${unit} are due`,
+      );
+  }
+  return true;
+}
+
 /**
  * I_pf is the larger of line-neutral and line-earth, so never much below U_0/Z_e; where neutral and earth are one conductor
  * as far as the origin, never far above it either.
  */
 function readingsAgree(supply: Supply): Known<true> {
+  const plate = besideTransformer(supply);
+  if (isMissing(plate)) return plate;
   const { externalImpedance, prospectiveCurrent, nominalVoltage, system, phases, electrode } = supply;
   const [z, i] = [endsOf(externalImpedance), endsOf(prospectiveCurrent)];
   // on TT a loop that was not measured is taken from the electrode
@@ -88,7 +118,9 @@ function readingsAgree(supply: Supply): Known<true> {
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   const three = phases.state === 'known' && phases.value === 3;
   if (system.value === 'TT') return true;
-  if (three && i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage)
+  const lessThanThree = i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage;
+  if (lessThanThree && phases.state !== 'known') return unread('phases of the supply', phases as UnknownFact);
+  if (three && lessThanThree)
     return again(
       `I_pf of ${Math.round(i[0])} A is less than the ${Math.round(nominalVoltage / z[0])} A to earth that Z_e of ${z[0]} Ω gives: between three lines more flows, about twice as much`,
     );
