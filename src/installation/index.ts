@@ -12,6 +12,7 @@ export {
 export { byCable, cableOfSection, isJoined } from './by-cable.js';
 export * from './cable.js';
 export * from './device.js';
+export { aroundProblems } from './facts/around-problems.js';
 export { type FactId, factIdOf } from './facts/fact-ids.js';
 export * from './facts/questionnaire.js';
 export { type Choice, choicesOf, type FactEntry, factRegister, placeOf, type Whom } from './facts/register.js';

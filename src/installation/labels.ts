@@ -152,7 +152,6 @@ export const counts = {
   coresLoaded: { least: 1, most: 100 },
   circuits: { least: 1, most: 100 },
   lightlyLoaded: { least: 0, most: 100 },
-  chargerPhases: { least: 1, most: 3 },
   pieces: { least: 0, most: 10_000 },
   pointsServed: { least: 1, most: 10_000 },
   alikePoints: { least: 2, most: 500 },

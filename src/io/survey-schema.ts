@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
 import { counts, purposes } from '../installation/index.js';
 import { energyOfBattery } from '../site/energy-needed.js';
-import { premisesKinds, type Survey, type VehicleNeed, type WorkFacts } from '../site/survey.js';
+import type { Survey, VehicleNeed, WorkFacts } from '../site/survey.js';
 import { type Ratio, ratio } from '../units/index.js';
 import { fact, factField, may, must, quantityField, record } from './field.js';
 import {
@@ -81,7 +81,7 @@ export const surveySchema = record('survey', {
       invented: may(z.boolean()),
       date: must(DATE),
       country: must(z.literal('GB')),
-      premises: must(z.enum(premisesKinds)),
+      premises: must(z.enum(['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'])),
       dwellings: may(count({ least: 1, most: counts.pieces.most })),
     }),
   ),

@@ -39,7 +39,7 @@ export interface WantedPoint {
 
 /** Facts about the work that quantities and hours are taken from. */
 export interface WorkFacts {
-  readonly mounting?: (typeof mountings)[number];
+  readonly mounting?: 'wall' | 'post';
   /** Walls to drill for each point. */
   readonly wallsToDrill?: Fact<number>;
   /** Whether a new enclosure is needed, because the board has no way for the circuit. */
@@ -49,9 +49,9 @@ export interface WorkFacts {
   /** Whether the conductors between the meter and the installation are to be replaced. */
   readonly replaceTails?: boolean;
   /** How trenches are dug; hours span both when it is not known. */
-  readonly digging?: Fact<(typeof workLabels.digging)[number]>;
+  readonly digging?: Fact<'hand' | 'machine'>;
   /** What trenches are dug through and has to be made good; hours span all of them when it is not known. */
-  readonly surface?: Fact<(typeof workLabels.surface)[number]>;
+  readonly surface?: Fact<'turf-or-soil' | 'paving' | 'concrete-or-asphalt'>;
   /** Length of the cable from the current sensor of a load limiter to the limiter, m; along the circuit when absent. */
   readonly sensorCable?: Fact<Metres>;
   /** Whether a current sensor can be fitted on the tails and joined to the charge point; nobody has looked when absent. */
@@ -63,43 +63,28 @@ export interface WorkFacts {
   /** Current that each charge point still draws on a line when a load limiter that is offered has lost its sensor, A; not asked for when absent. */
   readonly limiterFallback?: Fact<Amperes>;
   /** What the network operator changes, so that somebody has to be there; three phases ask for an enclosure with a main switch. */
-  readonly supplyChange?: (typeof supplyChanges)[number];
+  readonly supplyChange?: 'larger-fuse' | 'three-phase' | 'own-service' | 'sound-cut-out';
   /** Travelling, there and back, in minutes. */
   readonly travelMinutes?: number;
   /** Height of the outlet above the ground, m. */
   readonly outletHeight?: Fact<Metres>;
   /** Who has a say in the building. */
-  readonly tenure?: Fact<(typeof workLabels.tenure)[number]>;
+  readonly tenure?: Fact<'owner-occupied' | 'rented' | 'shared-building'>;
   /** Whether the owner, or whoever manages a shared building, agrees in writing. */
   readonly ownerAgrees?: Fact<boolean>;
   /** By whom, or by what, the tails are made dead for work ahead of the main switch. */
-  readonly isolation?: Fact<(typeof workLabels.isolation)[number]>;
+  readonly isolation?: Fact<'isolator-fitted' | 'supplier' | 'network-operator'>;
   /** Length of the charging lead, m. */
   readonly lead?: Fact<Metres>;
   /** Way of the lead from the outlet to the inlet of the vehicle as it is parked, m. */
   readonly toInlet?: Fact<Metres>;
   /** How the charge point reaches its service. */
-  readonly dataConnection?: Fact<(typeof workLabels.dataConnection)[number]>;
+  readonly dataConnection?: Fact<'wired' | 'wireless' | 'mobile' | 'none'>;
   /** Whether the device that the circuit needs can still be had for the board, by its maker's list. */
   readonly devicesToBeHad?: Fact<boolean>;
   /** Make and model of the charge point, in the words of the firm. */
   readonly model?: string;
 }
-
-/** What a charge point is fixed to. */
-export const mountings = ['wall', 'post'] as const;
-/** What the network operator may change. */
-export const supplyChanges = ['larger-fuse', 'three-phase', 'own-service', 'sound-cut-out'] as const;
-/** What the premises may be. */
-export const premisesKinds = ['dwelling', 'small-shop', 'hotel', 'workplace', 'flats'] as const;
-/** What the labels among the facts about the work may be. */
-export const workLabels = {
-  digging: ['hand', 'machine'],
-  surface: ['turf-or-soil', 'paving', 'concrete-or-asphalt'],
-  tenure: ['owner-occupied', 'rented', 'shared-building'],
-  isolation: ['isolator-fitted', 'supplier', 'network-operator'],
-  dataConnection: ['wired', 'wireless', 'mobile', 'none'],
-} as const;
 
 /** When an enclosure is counted. */
 export const ENCLOSURE_RULE = 'where the board has no way for the circuit, or a single phase only';
@@ -121,7 +106,7 @@ export interface Survey {
     /** Country whose network rules apply, ISO 3166. */
     readonly country: string;
     /** Dwelling, small site, or flats. */
-    readonly premises: (typeof premisesKinds)[number];
+    readonly premises: 'dwelling' | 'small-shop' | 'hotel' | 'workplace' | 'flats';
     /** Number of dwellings on the supply, for flats. */
     readonly dwellings?: number;
   };
