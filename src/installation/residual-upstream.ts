@@ -35,7 +35,8 @@ export function residualUpstream({ boards, feeders, run }: Path): readonly Resid
   const way: readonly Run[] = [...feeders, run];
   return boards.flatMap((board, i) => {
     const leaving = way[i];
-    const onBoard = (board.residual ?? []).filter((r) => onWayTo(r, leaving));
+    // one that is said to be inside equipment, or along a circuit, is not on the board
+    const onBoard = (board.residual ?? []).filter((r) => opens(r) && onWayTo(r, leaving));
     return [...onBoard, ...(leaving?.residual ?? []).filter(opens)];
   });
 }
@@ -48,7 +49,7 @@ export interface Unlisted {
   readonly device: ResidualDevice;
 }
 
-const described = ({ residual }: Pick<Board | Run, 'residual'>): boolean => (residual ?? []).length > 0;
+const described = (at: Board | Run): boolean => (at.residual ?? []).some((r) => !('runs' in at) || opens(r));
 
 /** How a place is settled of which nobody says what stands there; undefined where somebody does. */
 function unsaid(at: Board | Run): string | undefined {

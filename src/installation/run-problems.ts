@@ -49,6 +49,12 @@ export function coresProblem(cable: Cable, { lines, feeds }: Run): string | unde
   return `is ${cores}; ${conductors}${bare ? '' : ' and neutral'}${own ? ', and a protective core,' : ''} need ${needed}`;
 }
 
+/** A protective conductor of steel that is neither armour nor conduit: nothing is entered for it, and copper is many times better. */
+const steelProblem = ({ protective, protectiveMaterial }: Cable): string | undefined =>
+  protectiveMaterial === 'steel' && ['core', 'bare-core', 'separate'].includes(protective)
+    ? `${NOT_COVERED}a protective conductor of steel that is neither armour nor conduit`
+    : undefined;
+
 /** Below it no load of an installation stays: common practice, no source. Nearly nought would take the drop of a cable away. */
 const LEAST_POWER_FACTOR = 0.1;
 
@@ -155,6 +161,8 @@ function problemsWithin(run: Run, of: readonly Line[], say: Say): undefined {
   if (whole) tapProblems(run, say);
   const cores = whole ? coresProblem(run.cable, run) : undefined;
   if (cores) say(['cable', 'cores'], cores);
+  const steel = whole ? steelProblem(run.cable) : undefined;
+  if (steel) say(['cable', 'protectiveMaterial'], steel, 'not-covered');
   return whole ? joinProblems(run, say) : undefined;
 }
 
@@ -164,6 +172,8 @@ function joinProblems(run: Run, say: Say): undefined {
   for (const [i, { cable, jointAccessible }] of stretches.entries()) {
     const cores = isRecord(cable) ? coresProblem(cable as unknown as Cable, run) : undefined;
     if (cores) say(['stretches', i, 'cable', 'cores'], cores);
+    const steel = isRecord(cable) ? steelProblem(cable as unknown as Cable) : undefined;
+    if (steel) say(['stretches', i, 'cable', 'protectiveMaterial'], steel, 'not-covered');
     if (i === 0 && jointAccessible !== undefined)
       say(
         ['stretches', i, 'jointAccessible'],

@@ -117,6 +117,23 @@ const withSlow = (serves?: readonly string[]): Partial<Board> => ({
   residual: [{ ...slow({ rating: known(amperes(0.1), looked) }), ...(serves ? { serves } : {}) }],
 });
 
+const plastered = pointAlone({ stretches: [soundStretch({ concealedShallow: known(true, looked) })] });
+/** Single cores in conduit that is no protective conductor. */
+const inConduit = (protectiveMaterial: 'copper' | 'steel'): Run =>
+  pointAlone({
+    cable: {
+      construction: 'single-core',
+      material: 'copper',
+      insulation: 'thermoplastic-70',
+      cores: 2,
+      area: known(squareMillimetres(6), looked),
+      protective: 'separate',
+      protectiveArea: known(squareMillimetres(2.5), looked),
+      protectiveMaterial,
+    },
+    stretches: [soundStretch({ method: known('B', looked), containment: 'conduit' })],
+  });
+
 export const chapter: Chapter = {
   title: 'What an inspector tried',
   introduction:
@@ -290,6 +307,34 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same device in the tails ahead of both, as the survey names.',
         told: () => told(code, [fromTails()], tt, withSlow(['ev'])),
+      },
+    },
+    {
+      id: 'protective-conductor-of-steel',
+      title: 'A steel wire as protective conductor, reckoned as copper',
+      harm: 'Steel resists eight times what copper does. The case stays live for as long as somebody holds it.',
+      clause: 'Physics: resistivity of steel; BS 7671:2018+A2:2022, 411.4.4, two sources',
+      mustNotSay: 'That 2.5 mm² of steel clear a fault like 2.5 mm² of copper.',
+      unsafe: {
+        what: 'Single cores of 6 mm² in plastic conduit, a steel wire of 2.5 mm² as protective conductor, 32 A type B.',
+        told: () => told(code, [inConduit('steel')]),
+      },
+      sound: { what: 'The same with copper.', told: () => told(code, [inConduit('copper')]) },
+    },
+    {
+      id: 'device-of-the-board-that-is-not-on-it',
+      title: 'A residual current device on the list of the board that sits in a point',
+      harm: 'The list was typed off a photograph of the point. The cable in the plaster has nothing ahead of it.',
+      clause: 'BS 7671:2018+A2:2022, 522.6.202, two sources',
+      mustNotSay: 'That a device inside equipment protects the cable that leads there.',
+      check: 'residual-current-position',
+      unsafe: {
+        what: 'Flat cable in the plaster; 30 mA on the list of the board, said to be inside equipment.',
+        told: () => told(code, [plastered], {}, { residual: [rcd(30, { position: 'inside-equipment' })] }),
+      },
+      sound: {
+        what: 'The same device on the board.',
+        told: () => told(code, [plastered], {}, { residual: [rcd(30, { position: 'origin-of-installation' })] }),
       },
     },
   ],
