@@ -125,7 +125,6 @@ export const ordinaryHome: AssumptionSet = {
     {
       id: 'service-neutral',
       fact: 'supply.supplyNeutral',
-      when: { 'supply.phases': 1 },
       value: 35,
       source: {
         document: 'physics',
@@ -296,6 +295,20 @@ export const ordinaryHome: AssumptionSet = {
         note: 'terminals of which the maker states nothing',
       },
       confirm: 'Read the makers’ instructions for the terminals at both ends.',
+    },
+    {
+      id: 'third-harmonics-15',
+      fact: 'run.thirdHarmonic',
+      when: { 'run.existing': false, 'supply.phases': 3 },
+      value: 0.15,
+      source: {
+        document: 'IEC 61000-3-2',
+        clause: 'Table 1',
+        provenance: 'one-source',
+        note: '2.3 A of equipment of 16 A a line, 14.4 %; that larger vehicles are found below 15 % is common practice, no source',
+      },
+      confirm:
+        'Ask the maker of the charge point, or of the car, for the third harmonic at full charge: at most 15 % of the line current.',
     },
     {
       id: 'new-device-6-ka',
