@@ -1,5 +1,5 @@
 import type { AssessmentOptions, WiringCode } from '../codes/wiring-code.js';
-import { type Fact, type Gap, isMissing, known, type Name } from '../core/index.js';
+import { type Fact, type Gap, isMissing, known, type Name, termOf } from '../core/index.js';
 import {
   type Board,
   byAssumption,
@@ -62,11 +62,12 @@ export type Question =
 
 const circuits = /* @__PURE__ */ Array.from({ length: 30 }, (_, i) => i + 1);
 
-/** What is examined around an assumed value: temperatures as such, all else a twentieth to twenty times of it. */
+/** What is examined around an assumed value: temperatures as such, all else a twentieth to twenty times of it, as far as it can be. */
 function examinedAround(role: string | undefined, value: number): readonly number[] {
   if (role === 'ambientTemperature' || role === 'groundTemperature') return [-20, value, 95];
   if (role === 'terminalTemperature') return [30, value, 120];
-  return value > 0 ? [value / 20, value, value * 20] : [0, 20];
+  const most = termOf(role as Name)?.most ?? Number.POSITIVE_INFINITY;
+  return value > 0 ? [...new Set([value / 20, value, Math.min(value * 20, most)])] : [0, Math.min(20, most)];
 }
 
 /** A question made ready: what to examine, and the case with a value. */

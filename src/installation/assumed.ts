@@ -42,10 +42,18 @@ export function conditionally<T>(
       ),
     ),
   );
-  return whole.map((r): CheckResult => {
-    if (r.verdict !== 'conditional') return r;
+  const now = whole.map((r): CheckResult => {
     const on = all.filter((_, i) => alone[i]?.some((c) => c.check === r.check));
-    // two assumptions may each stand in for the other: then it rests on both
-    return on.length > 0 ? { ...r, conditions: on } : r;
+    return r.verdict === 'conditional' && on.length > 0 ? { ...r, conditions: on } : r;
   });
+  // of assumptions that stand in for each other none is missed alone: by those that are left they pass without the others
+  const together = new Set(now.filter((r) => r.verdict === 'conditional' && r.conditions === all).map((r) => r.check));
+  if (together.size === 0) return now;
+  let left = all;
+  for (const id of all) {
+    const fewer = left.filter((a) => a !== id);
+    const bare = without((a) => !fewer.includes(a));
+    if (!conditionalIn(onConditions(said, bare, all)).some((r) => together.has(r.check))) left = fewer;
+  }
+  return now.map((r) => (r.conditions === all ? { ...r, conditions: left } : r));
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { inGreatBritain, ordinaryHome } from '../../src/great-britain.js';
 import { assess, hasCode } from '../../src/index.js';
 import { type AssumptionSet, assume, assumptionProblems, withAssumption } from '../../src/installation/index.js';
-import { readSurvey } from '../../src/io/index.js';
+import { readBrief, readSurvey, usualDefaults } from '../../src/io/index.js';
 import { customaryImpedances } from '../../src/networks/gb-network/external-impedance.js';
 import { greatBritain } from '../../src/networks/index.js';
 import { planBlocks, renderText } from '../../src/report/index.js';
@@ -50,6 +50,27 @@ describe('a home surveyed by photograph', () => {
     expect(option.overall.verdict).toBe('conditional');
     // 32 A over 18 m, method 100: 6 mm² flat cable carries 34 A (BS 7671, Table 4D5), 4 mm² only 27 A
     expect(option.points.map((p) => [p.design.chosen?.area, p.design.chosen?.rating])).toEqual([[6, 32]]);
+  });
+
+  it('names of assumptions that stand in for each other those by which it passes, and none that nothing rests on', () => {
+    // a limiter of 60 A behind a fuse of 100 A is safe by what it falls back to, and by the half hours as well
+    const home = readBrief(
+      {
+        format: 'brief/1',
+        reference: 'two answers for one question',
+        ...{ date: '2026-09-21', edition: '2018+A2:2022', premises: 'dwelling', specialLocation: 'none' },
+        ...{ earthing: 'PME', phases: 1, mainFuse: 100, cutOutSound: 'yes', looped: 'no', waterBond: 10, gasBond: 10 },
+        ...{ lightingCircuits: 1, ringCircuits: 2, cooker: 7, shower: 0, electricHeating: 0, allListed: 'yes' },
+        ...{ chargeCurrent: 32, outdoors: 'yes', bidirectional: 'no', indoors: 4, wallsOutside: 8, buried: 0 },
+      },
+      usualDefaults,
+    ).survey;
+    const [limited] = planOf(home, by).options;
+    expect(limited?.overall.conditional.map((r) => r.check)).toContain('load-control-fails-safe');
+    const named = limited?.conditions.map((c) => c.assumption);
+    expect(named).toContain('load-control/pauses-without-its-sensor');
+    // behind a device of 30 mA of its own nobody has to know whether it serves a bathroom
+    expect(named).not.toContain('ordinary-home/no-bath-or-shower');
   });
 
   it('says of each condition what to look at, what was assumed and what hangs on it', () => {
