@@ -4,22 +4,28 @@ import { added, formula, moving, multiplied } from '../core/index.js';
  * Largest earth fault loop impedance from the voltage and the current that operates the device in time. Ohm's
  * law.
  */
-export const loopImpedanceLimitOf = /* @__PURE__ */ multiplied({
+export const loopImpedanceLimitOf = /* @__PURE__ */ formula({
   id: 'loop-impedance-limit',
   title: 'Largest earth fault loop impedance Z_s,max = U_0 C_min / I_a',
-  times: ['nominalVoltage', 'minimumVoltageFactor'],
-  over: ['operatingCurrent'],
+  inputs: ['nominalVoltage', 'minimumVoltageFactor', 'operatingCurrent'],
   output: 'loopImpedanceLimit',
+  expression: 'nominalVoltage * minimumVoltageFactor / operatingCurrent',
+  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, operatingCurrent: -1 },
+  compute: ({ nominalVoltage, minimumVoltageFactor, operatingCurrent }) =>
+    (nominalVoltage * minimumVoltageFactor) / operatingCurrent,
   source: { document: "Ohm's law", provenance: 'definition' },
 });
 
 /** Smallest earth fault current at the end of a run, with the conductors hot. IEC 60909-0, smallest current. */
-export const earthFaultCurrentOf = /* @__PURE__ */ multiplied({
+export const earthFaultCurrentOf = /* @__PURE__ */ formula({
   id: 'earth-fault-current',
   title: 'Earth fault current',
-  times: ['nominalVoltage', 'minimumVoltageFactor'],
-  over: ['loopImpedance'],
+  inputs: ['nominalVoltage', 'minimumVoltageFactor', 'loopImpedance'],
   output: 'earthFaultCurrent',
+  expression: 'nominalVoltage * minimumVoltageFactor / loopImpedance',
+  direction: { nominalVoltage: 1, minimumVoltageFactor: 1, loopImpedance: -1 },
+  compute: ({ nominalVoltage, minimumVoltageFactor, loopImpedance }) =>
+    (nominalVoltage * minimumVoltageFactor) / loopImpedance,
   valid: { loopImpedance: { above: 0 } },
   source: { document: 'IEC 60909-0', clause: 'smallest current', provenance: 'one-source' },
 });

@@ -1,4 +1,4 @@
-import { added, formula, moving, multiplied } from '../core/index.js';
+import { formula, moving, multiplied } from '../core/index.js';
 
 /**
  * Resistance per length at a temperature from that at 20 °C, by a linear temperature coefficient. IEC 60909-0,
@@ -66,11 +66,14 @@ export const parallelProtectivePaths = /* @__PURE__ */ moving({
 });
 
 /** Sum of the resistances of the line and the protective conductor of a run. */
-export const sumOfLineAndProtective = /* @__PURE__ */ added({
+export const sumOfLineAndProtective = /* @__PURE__ */ formula({
   id: 'line-and-protective-resistance',
   title: 'R_1+R_2 of a run',
-  plus: ['lineResistance', 'protectiveResistance'],
+  inputs: ['lineResistance', 'protectiveResistance'],
   output: 'lineAndProtectiveResistance',
+  expression: 'lineResistance + protectiveResistance',
+  direction: { lineResistance: 1, protectiveResistance: 1 },
+  compute: ({ lineResistance, protectiveResistance }) => lineResistance + protectiveResistance,
   source: { document: 'physics', provenance: 'definition' },
 });
 
@@ -89,11 +92,14 @@ export const segmentImpedanceOf = /* @__PURE__ */ moving({
  * Earth fault loop impedance as the sum of the external impedance and that of the circuit from the origin. Impedances in
  * series.
  */
-export const loopImpedanceOf = /* @__PURE__ */ added({
+export const loopImpedanceOf = /* @__PURE__ */ formula({
   id: 'loop-impedance',
   title: 'Earth fault loop impedance Z_s = Z_e + (R_1+R_2)',
-  plus: ['externalImpedance', 'circuitImpedance'],
+  inputs: ['externalImpedance', 'circuitImpedance'],
   output: 'loopImpedance',
+  expression: 'externalImpedance + circuitImpedance',
+  direction: { externalImpedance: 1, circuitImpedance: 1 },
+  compute: ({ externalImpedance, circuitImpedance }) => externalImpedance + circuitImpedance,
   source: {
     document: 'Impedances in series',
     provenance: 'definition',
@@ -104,10 +110,13 @@ export const loopImpedanceOf = /* @__PURE__ */ added({
 /**
  * Earth fault loop impedance at the origin of a run: the external impedance and the feeders ahead. Impedances in series.
  */
-export const originImpedanceOf = /* @__PURE__ */ added({
+export const originImpedanceOf = /* @__PURE__ */ formula({
   id: 'origin-impedance',
   title: 'Earth fault loop impedance at the origin of the run',
-  plus: ['externalImpedance', 'feederImpedance'],
+  inputs: ['externalImpedance', 'feederImpedance'],
   output: 'originImpedance',
+  expression: 'externalImpedance + feederImpedance',
+  direction: { externalImpedance: 1, feederImpedance: 1 },
+  compute: ({ externalImpedance, feederImpedance }) => externalImpedance + feederImpedance,
   source: { document: 'Impedances in series', provenance: 'definition', note: 'sizes added, as in the loop impedance' },
 });

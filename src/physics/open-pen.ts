@@ -23,12 +23,15 @@ export const arithmeticSum = /* @__PURE__ */ added({
 });
 
 /** Touch voltage with the PEN conductor open and no electrode, resistive loads in star. */
-export const openPenFloating = /* @__PURE__ */ multiplied({
+export const openPenFloating = /* @__PURE__ */ formula({
   id: 'open-pen-voltage-without-electrode',
   title: 'Touch voltage with the PEN conductor open, no electrode, resistive loads',
-  times: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent'],
-  over: ['arithmeticSumCurrent'],
+  inputs: ['sourceFactor', 'nominalVoltage', 'vectorSumCurrent', 'arithmeticSumCurrent'],
   output: 'touchVoltage',
+  expression: 'sourceFactor * nominalVoltage * vectorSumCurrent / arithmeticSumCurrent',
+  compute: ({ sourceFactor, nominalVoltage, vectorSumCurrent, arithmeticSumCurrent }) =>
+    (sourceFactor * nominalVoltage * vectorSumCurrent) / arithmeticSumCurrent,
+  direction: { sourceFactor: 1, nominalVoltage: 1, vectorSumCurrent: 1, arithmeticSumCurrent: -1 },
   source: { document: 'physics', clause: 'star point of resistive loads', provenance: 'derived' },
 });
 

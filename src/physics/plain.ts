@@ -1,4 +1,4 @@
-import { moving, multiplied } from '../core/index.js';
+import { formula, moving } from '../core/index.js';
 import { type OhmMillimetres, ohmMillimetres } from '../units/index.js';
 
 const definition = { document: 'Definition', provenance: 'definition' } as const;
@@ -18,12 +18,14 @@ const definition = { document: 'Definition', provenance: 'definition' } as const
 export const ohmSquareMillimetresPerMetre = (value: number): OhmMillimetres => ohmMillimetres(value / 1000);
 
 /** Current that a power takes on one phase, I = P / (U_0 cos φ). Physics: definition of active power. */
-export const currentFromPower = /* @__PURE__ */ multiplied({
+export const currentFromPower = /* @__PURE__ */ formula({
   id: 'current-from-power',
   title: 'Current of a single-phase load from its power',
-  times: ['activePower'],
-  over: ['nominalVoltage', 'powerFactor'],
+  inputs: ['activePower', 'nominalVoltage', 'powerFactor'],
   output: 'designCurrent',
+  expression: 'activePower / (nominalVoltage * powerFactor)',
+  direction: { activePower: 1, nominalVoltage: -1, powerFactor: -1 },
+  compute: ({ activePower, nominalVoltage, powerFactor }) => activePower / (nominalVoltage * powerFactor),
   valid: { activePower: { least: 0 }, powerFactor: { above: 0 } },
   source: definition,
 });

@@ -1,4 +1,4 @@
-import { added, formula, relation } from '../core/index.js';
+import { formula, relation } from '../core/index.js';
 import { CalculationError } from '../units/index.js';
 
 /** Voltage at a load that holds its current, power factor referred to its own voltage. Circuit theory. */
@@ -62,12 +62,13 @@ export const voltageAtConstantPower = /* @__PURE__ */ relation({
 });
 
 /** Voltage drop from the voltages at both ends. Definition. Definition of voltage drop. */
-export const dropBetween = /* @__PURE__ */ added({
+export const dropBetween = /* @__PURE__ */ formula({
   id: 'drop-between-voltages',
   title: 'Voltage drop from the voltages at both ends',
-  plus: ['supplyVoltage'],
-  minus: ['pointVoltage'],
+  inputs: ['supplyVoltage', 'pointVoltage'],
   output: 'totalDrop',
+  expression: 'supplyVoltage - pointVoltage',
+  compute: ({ supplyVoltage, pointVoltage }) => supplyVoltage - pointVoltage,
   source: { document: 'Definition of voltage drop', provenance: 'definition' },
 });
 

@@ -1,11 +1,15 @@
-import { moving, multiplied, rule } from '../../core/index.js';
+import { formula, moving, multiplied, rule } from '../../core/index.js';
 
 /** Current-carrying capacity as installed, from the tabulated one and its factors. IEC 60364-5-52 Annex B. */
-export const capacityAsInstalled = /* @__PURE__ */ multiplied({
+export const capacityAsInstalled = /* @__PURE__ */ formula({
   id: 'capacity-as-installed',
   title: 'Current-carrying capacity as installed',
-  times: ['tabulatedCapacity', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
+  inputs: ['tabulatedCapacity', 'ambientFactor', 'groupFactor', 'insulationFactor', 'soilFactor'],
   output: 'capacity',
+  expression: 'tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor',
+  direction: { tabulatedCapacity: 1, ambientFactor: 1, groupFactor: 1, insulationFactor: 1, soilFactor: 1 },
+  compute: ({ tabulatedCapacity, ambientFactor, groupFactor, insulationFactor, soilFactor }) =>
+    tabulatedCapacity * ambientFactor * groupFactor * insulationFactor * soilFactor,
   source: { document: 'IEC 60364-5-52', edition: '2009', clause: 'Annex B', provenance: 'memory' },
 });
 

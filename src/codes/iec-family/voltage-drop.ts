@@ -1,11 +1,14 @@
 import { formula, moving, multiplied } from '../../core/index.js';
 
 /** Voltage drop of a run from the tabulated drop per ampere and metre. Definition of the tabulated drop. */
-export const voltageDropTabulated = /* @__PURE__ */ multiplied({
+export const voltageDropTabulated = /* @__PURE__ */ formula({
   id: 'voltage-drop-tabulated',
   title: 'Voltage drop from the tabulated drop per ampere and metre',
-  times: ['dropRate', 'designCurrent', 'length'],
+  inputs: ['dropRate', 'designCurrent', 'length'],
   output: 'voltageDrop',
+  expression: 'dropRate * designCurrent * length',
+  direction: { dropRate: 1, designCurrent: 1, length: 1 },
+  compute: ({ dropRate, designCurrent, length }) => dropRate * designCurrent * length,
   source: { document: 'Definition of the tabulated drop', provenance: 'definition' },
 });
 

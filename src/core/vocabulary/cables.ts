@@ -1,4 +1,4 @@
-import { aboveZero, anyNumber, fromZero, type Roles } from './term.js';
+import { aboveZero, anyNumber, fromZero, part, type Roles, share } from './term.js';
 
 /** Roles of cables: rating, factors, voltage drop. */
 export const cableTerms = {
@@ -25,20 +25,15 @@ export const cableTerms = {
   /** Rating factor for grouping C_g, 1, above 0. */
   groupFactor: ['C_g', '1', aboveZero, 'rating factor for grouping'],
   /** Rating factor for thermal insulation C_i, 1, above 0 to 1. */
-  insulationFactor: ['C_i', '1', { above: 0, most: 1 }, 'rating factor for thermal insulation'],
+  insulationFactor: ['C_i', '1', part, 'rating factor for thermal insulation'],
   /** Tabulated current-carrying capacity clipped direct I_t,C, A, above 0. */
   clippedCapacity: ['I_t,C', 'A', aboveZero, 'tabulated current-carrying capacity clipped direct'],
   /** Rating factor for thermal insulation on the capacity clipped direct C_i,C, 1, above 0 to 1. */
-  surroundFactor: [
-    'C_i,C',
-    '1',
-    { above: 0, most: 1 },
-    'rating factor for thermal insulation on the capacity clipped direct',
-  ],
+  surroundFactor: ['C_i,C', '1', part, 'rating factor for thermal insulation on the capacity clipped direct'],
   /** Rating factor for soil thermal resistivity C_s, 1, above 0. */
   soilFactor: ['C_s', '1', aboveZero, 'rating factor for soil thermal resistivity'],
   /** Rating factor for the kind of overload device and burial C_c, 1, above 0 to 1. */
-  deviceFactor: ['C_c', '1', { above: 0, most: 1 }, 'rating factor for the kind of overload device and burial'],
+  deviceFactor: ['C_c', '1', part, 'rating factor for the kind of overload device and burial'],
   /** Cross-sectional area of a conductor S, mm², above 0. */
   conductorArea: ['S', 'mm²', aboveZero, 'cross-sectional area of a conductor'],
   /** Length of route one way L, m, 0 and up. */
@@ -74,17 +69,17 @@ export const cableTerms = {
   /** Reactance per length x, Ω/m, 0 and up. */
   reactancePerMetre: ['x', 'Ω/m', fromZero, 'reactance per length'],
   /** Rating factor for a semi-enclosed fuse C_f, 1, above 0 to 1. */
-  fuseFactor: ['C_f', '1', { above: 0, most: 1 }, 'rating factor for a semi-enclosed fuse'],
+  fuseFactor: ['C_f', '1', part, 'rating factor for a semi-enclosed fuse'],
   /** Smallest capacity that a ring final circuit may have I_z,ring, A, above 0. */
   ringCapacity: ['I_z,ring', 'A', aboveZero, 'smallest capacity that a ring final circuit may have'],
   /** Number of loaded cores in one cable n_c, 1, 1 and up. */
   loadedCores: ['n_c', '1', { least: 1 }, 'number of loaded cores in one cable'],
   /** Rating factor for more than four loaded cores C_n, 1, above 0 to 1. */
-  coresFactor: ['C_n', '1', { above: 0, most: 1 }, 'rating factor for more than four loaded cores'],
+  coresFactor: ['C_n', '1', part, 'rating factor for more than four loaded cores'],
   /** Rating factor for cable on a drum C_d, 1, above 0 to 1. */
-  drumFactor: ['C_d', '1', { above: 0, most: 1 }, 'rating factor for cable on a drum'],
+  drumFactor: ['C_d', '1', part, 'rating factor for cable on a drum'],
   /** Rating factor for third harmonics F_h, 1, above 0 to 1. */
-  harmonicFactor: ['F_h', '1', { above: 0, most: 1 }, 'rating factor for third harmonics'],
+  harmonicFactor: ['F_h', '1', part, 'rating factor for third harmonics'],
   /** Current of the neutral conductor I_N, A, 0 and up. */
   harmonicNeutralCurrent: ['I_N', 'A', fromZero, 'current of the neutral conductor'],
   /** Line conductors in the way of a current: 2 for go and return, sqrt(3) between lines b, 1, above 0. */
@@ -109,7 +104,7 @@ export const cableTerms = {
   /** Rated current that a group of devices may carry continuously I_n,eff, A, above 0. */
   deviceShare: ['I_n,eff', 'A', aboveZero, 'rated current that a group of devices may carry continuously'],
   /** Rating factor of grouped, continuously loaded devices k_g, 1, above 0 to 1. */
-  deviceGroupFactor: ['k_g', '1', { above: 0, most: 1 }, 'rating factor of grouped, continuously loaded devices'],
+  deviceGroupFactor: ['k_g', '1', part, 'rating factor of grouped, continuously loaded devices'],
   /** Conventional operating current as a multiple of the rated current I_2/I_n, 1, above 0. */
   conventionalMultiple: [
     'I_2/I_n',
@@ -118,7 +113,7 @@ export const cableTerms = {
     'conventional operating current as a multiple of the rated current',
   ],
   /** Third-harmonic current as a ratio of the line current h_3, 1, 0 to 1. */
-  thirdHarmonic: ['h_3', '1', { least: 0, most: 1 }, 'third-harmonic current as a ratio of the line current'],
+  thirdHarmonic: ['h_3', '1', share, 'third-harmonic current as a ratio of the line current'],
   /** Current from which the cable is chosen with third harmonics I_h, A, 0 and up. */
   harmonicCurrent: ['I_h', 'A', fromZero, 'current from which the cable is chosen with third harmonics'],
   /** Number of circuits of unequal size in a bunch n_u, 1, 1 and up. */
@@ -162,7 +157,7 @@ export const cableTerms = {
   /** Number of equal loads spaced equally along a run N, 1, 1 and up. */
   tapCount: ['N', '1', { least: 1 }, 'number of equal loads spaced equally along a run'],
   /** Place of a load on a ring as a share of its length x, 1, 0 to 1. */
-  ringPosition: ['x', '1', { least: 0, most: 1 }, 'place of a load on a ring as a share of its length'],
+  ringPosition: ['x', '1', share, 'place of a load on a ring as a share of its length'],
   /** Largest conductor temperature that the terminals allow θ_term, °C, 30 to 250. */
   terminalTemperature: [
     'θ_term',

@@ -1,9 +1,9 @@
-import { aboveZero, anyNumber, fromZero, type Roles } from './term.js';
+import { aboveZero, anyNumber, fromZero, type Roles, share } from './term.js';
 
 /** Roles of charging. */
 export const chargingTerms = {
   /** Duty cycle of the pilot signal D, 1, 0 to 1. */
-  dutyCycle: ['D', '1', { least: 0, most: 1 }, 'duty cycle of the pilot signal'],
+  dutyCycle: ['D', '1', share, 'duty cycle of the pilot signal'],
   /** Current that the pilot signal offers I_cp, A, 0 and up. */
   pilotCurrent: ['I_cp', 'A', fromZero, 'current that the pilot signal offers'],
   /** Voltage of the pilot signal against protective conductor U_cp, V, any. */
@@ -59,7 +59,7 @@ export const chargingTerms = {
   /** Energy that is missing at departure W_short, Wh, 0 and up. */
   energyShortfall: ['W_short', 'Wh', fromZero, 'energy that is missing at departure'],
   /** Energy in a battery over what it holds s_B, 1, 0 to 1. */
-  stateOfCharge: ['s_B', '1', { least: 0, most: 1 }, 'energy in a battery over what it holds'],
+  stateOfCharge: ['s_B', '1', share, 'energy in a battery over what it holds'],
   /** Power that a vehicle takes over its own peak p_B, 1, 0 to 1. */
-  taperShare: ['p_B', '1', { least: 0, most: 1 }, 'power that a vehicle takes over its own peak'],
+  taperShare: ['p_B', '1', share, 'power that a vehicle takes over its own peak'],
 } satisfies Roles;

@@ -1,4 +1,4 @@
-import { aboveZero, anyNumber, fromZero, type Roles } from './term.js';
+import { aboveZero, anyNumber, fromZero, part, type Roles, share } from './term.js';
 
 /** Roles of demand, supply adequacy and notification. */
 export const demandTerms = {
@@ -15,7 +15,7 @@ export const demandTerms = {
   /** Power of the charge point P_ev, W, 0 and up. */
   chargePower: ['P_ev', 'W', fromZero, 'power of the charge point'],
   /** Demand factor k_d, 1, 0 to 1. */
-  demandFactor: ['k_d', '1', { least: 0, most: 1 }, 'demand factor'],
+  demandFactor: ['k_d', '1', share, 'demand factor'],
   /** Current limit of a load control I_lim, A, above 0. */
   controlLimit: ['I_lim', 'A', aboveZero, 'current limit of a load control'],
   /** Demand of what a load control does not see I_d,r, A, 0 and up. */
@@ -55,13 +55,13 @@ export const demandTerms = {
   /** Margin added to a metered demand m, 1, 0 to 2. */
   demandMargin: ['m', '1', { least: 0, most: 2 }, 'margin added to a metered demand'],
   /** Utilisation factor of a load k_u, 1, 0 to 1. */
-  utilisationFactor: ['k_u', '1', { least: 0, most: 1 }, 'utilisation factor of a load'],
+  utilisationFactor: ['k_u', '1', share, 'utilisation factor of a load'],
   /** Simultaneity factor of a board or a riser k_s, 1, 0 to 1. */
-  simultaneityFactor: ['k_s', '1', { least: 0, most: 1 }, 'simultaneity factor of a board or a riser'],
+  simultaneityFactor: ['k_s', '1', share, 'simultaneity factor of a board or a riser'],
   /** Number of dwellings N, 1, 1 and up. */
   dwellings: ['N', '1', { least: 1 }, 'number of dwellings'],
   /** Share of the demand of a group that the most loaded line takes a_L, 1, 0 to 1. */
-  groupLineShare: ['a_L', '1', { least: 0, most: 1 }, 'share of the demand of a group that the most loaded line takes'],
+  groupLineShare: ['a_L', '1', share, 'share of the demand of a group that the most loaded line takes'],
   /** Demand of a group of consumers as apparent power S_N, VA, 0 and up. */
   groupPower: ['S_N', 'VA', fromZero, 'demand of a group of consumers as apparent power'],
   /** Demand of one dwelling as apparent power S_1, VA, 0 and up. */
@@ -77,7 +77,7 @@ export const demandTerms = {
   /** Allowance for unbalance between lines a_u, 1, 1 to 3. */
   unbalanceAllowance: ['a_u', '1', { least: 1, most: 3 }, 'allowance for unbalance between lines'],
   /** Coincidence of very many consumers g_∞, 1, 0 to 1. */
-  coincidenceLimit: ['g_∞', '1', { least: 0, most: 1 }, 'coincidence of very many consumers'],
+  coincidenceLimit: ['g_∞', '1', share, 'coincidence of very many consumers'],
   /** Energy used in a year W_a, Wh, 0 and up. */
   annualEnergy: ['W_a', 'Wh', fromZero, 'energy used in a year'],
   /** Coefficient of the annual energy in kWh, giving kW k_1, 1, 0 and up. */
@@ -89,20 +89,15 @@ export const demandTerms = {
   /** Number of charge points that charge together k, 1, 0 and up. */
   coincidentPoints: ['k', '1', fromZero, 'number of charge points that charge together'],
   /** Probability that a charge point charges at the busiest instant p, 1, 0 to 1. */
-  chargeProbability: [
-    'p',
-    '1',
-    { least: 0, most: 1 },
-    'probability that a charge point charges at the busiest instant',
-  ],
+  chargeProbability: ['p', '1', share, 'probability that a charge point charges at the busiest instant'],
   /** Share of charge points that are used on the busiest evening p_0, 1, 0 to 1. */
-  participation: ['p_0', '1', { least: 0, most: 1 }, 'share of charge points that are used on the busiest evening'],
+  participation: ['p_0', '1', share, 'share of charge points that are used on the busiest evening'],
   /** Duration of a charging session t_s, s, 0 and up. */
   sessionDuration: ['t_s', 's', fromZero, 'duration of a charging session'],
   /** Window in which vehicles arrive t_w, s, above 0. */
   arrivalWindow: ['t_w', 's', aboveZero, 'window in which vehicles arrive'],
   /** Percentile that a demand is stated for q, 1, above 0 to 1. */
-  percentile: ['q', '1', { above: 0, most: 1 }, 'percentile that a demand is stated for'],
+  percentile: ['q', '1', part, 'percentile that a demand is stated for'],
   /** Power of the charge points that charge together P_k, W, 0 and up. */
   coincidentPower: ['P_k', 'W', fromZero, 'power of the charge points that charge together'],
   /** Current of all generation and storage, per line I_src, A, 0 and up. */

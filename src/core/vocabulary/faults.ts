@@ -1,4 +1,4 @@
-import { aboveZero, fromZero, type Roles } from './term.js';
+import { aboveZero, fromZero, part, type Roles, share } from './term.js';
 
 /** Roles of faults and protection against shock. */
 export const faultTerms = {
@@ -9,7 +9,7 @@ export const faultTerms = {
   /** Resistance of line and protective conductor of the circuit R_1+R_2, Ω, 0 and up. */
   lineAndProtectiveResistance: ['R_1+R_2', 'Ω', fromZero, 'resistance of line and protective conductor of the circuit'],
   /** Minimum voltage factor C_min, 1, above 0 to 1. */
-  minimumVoltageFactor: ['C_min', '1', { above: 0, most: 1 }, 'minimum voltage factor'],
+  minimumVoltageFactor: ['C_min', '1', part, 'minimum voltage factor'],
   /** Maximum voltage factor C_max, 1, 1 to 1.2. */
   maximumVoltageFactor: ['C_max', '1', { least: 1, most: 1.2 }, 'maximum voltage factor'],
   /** Current that operates the device in the required time I_a, A, above 0. */
@@ -163,7 +163,7 @@ export const faultTerms = {
   /** Rated voltage of the transformer on its low side, between lines U_rT, V, above 0. */
   transformerVoltage: ['U_rT', 'V', aboveZero, 'rated voltage of the transformer on its low side, between lines'],
   /** Impedance voltage of the transformer u_k, 1, above 0 to 1. */
-  transformerImpedanceVoltage: ['u_k', '1', { above: 0, most: 1 }, 'impedance voltage of the transformer'],
+  transformerImpedanceVoltage: ['u_k', '1', part, 'impedance voltage of the transformer'],
   /** Loss of the transformer at rated current P_kT, W, 0 and up. */
   transformerLoss: ['P_kT', 'W', fromZero, 'loss of the transformer at rated current'],
   /** Impedance of the transformer per line conductor Z_T, Ω, above 0. */
@@ -171,7 +171,7 @@ export const faultTerms = {
   /** Resistance of the transformer per line conductor R_T, Ω, 0 and up. */
   transformerResistance: ['R_T', 'Ω', fromZero, 'resistance of the transformer per line conductor'],
   /** Relative reactance of the transformer x_T, 1, 0 to 1. */
-  transformerReactanceRatio: ['x_T', '1', { least: 0, most: 1 }, 'relative reactance of the transformer'],
+  transformerReactanceRatio: ['x_T', '1', share, 'relative reactance of the transformer'],
   /** Correction factor of the transformer impedance K_T, 1, above 0 to 1.2. */
   transformerFactor: ['K_T', '1', { above: 0, most: 1.2 }, 'correction factor of the transformer impedance'],
   /** Voltage factor c, 1, above 0 to 1.2. */
@@ -207,7 +207,7 @@ export const faultTerms = {
   /** Resistance above which an electrode may not be stable R_A,st, Ω, above 0. */
   electrodeStability: ['R_A,st', 'Ω', aboveZero, 'resistance above which an electrode may not be stable'],
   /** Share of the fault current that a path takes p, 1, 0 to 1. */
-  pathShare: ['p', '1', { least: 0, most: 1 }, 'share of the fault current that a path takes'],
+  pathShare: ['p', '1', share, 'share of the fault current that a path takes'],
   /** Current at which the device ahead holds while the other clears I_hold, A, above 0. */
   fuseHoldCurrent: ['I_hold', 'A', aboveZero, 'current at which the device ahead holds while the other clears'],
   /** Resistance expected at the test R_exp, Ω, 0 and up. */

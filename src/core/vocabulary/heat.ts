@@ -1,4 +1,4 @@
-import { aboveZero, anyNumber, fromZero, type Roles } from './term.js';
+import { aboveZero, anyNumber, fromZero, part, type Roles, share } from './term.js';
 
 /** Roles of heat. */
 export const heatTerms = {
@@ -30,12 +30,7 @@ export const heatTerms = {
   /** Share that proximity effect adds to the resistance y_p, 1, 0 and up. */
   proximityFactor: ['y_p', '1', fromZero, 'share that proximity effect adds to the resistance'],
   /** Share of the proximity effect of round conductors that the shape leaves k_sh, 1, above 0 to 1. */
-  shapeShare: [
-    'k_sh',
-    '1',
-    { above: 0, most: 1 },
-    'share of the proximity effect of round conductors that the shape leaves',
-  ],
+  shapeShare: ['k_sh', '1', part, 'share of the proximity effect of round conductors that the shape leaves'],
   /** Resistance per length to alternating current R_ac, Ω/m, above 0. */
   acResistancePerMetre: ['R_ac', 'Ω/m', aboveZero, 'resistance per length to alternating current'],
   /** Diameter of a conductor d_c, mm, above 0. */
@@ -56,7 +51,7 @@ export const heatTerms = {
   hottestCoreShare: [
     'k_h',
     '1',
-    { above: 0, most: 1 },
+    part,
     'what the hottest core sees of the geometric factor when not all cores are loaded',
   ],
   /** Diameter over the laid-up cores D_l, mm, above 0. */
@@ -114,7 +109,7 @@ export const heatTerms = {
   /** Part of the dissipation that does not depend on the diameter E, 1, above 0. */
   dissipationBase: ['E', '1', aboveZero, 'part of the dissipation that does not depend on the diameter'],
   /** Exponent of the diameter in the dissipation g, 1, above 0 to 1. */
-  dissipationExponent: ['g', '1', { above: 0, most: 1 }, 'exponent of the diameter in the dissipation'],
+  dissipationExponent: ['g', '1', part, 'exponent of the diameter in the dissipation'],
   /** Ratio of the drop of temperature inside a cable to that outside it at a surface rise of 1 K K_A, 1, 0 and up. */
   surfaceShare: [
     'K_A',
@@ -160,24 +155,19 @@ export const heatTerms = {
   /** Density of the dry soil over that of water d_s, 1, above 0. */
   dryDensity: ['d_s', '1', aboveZero, 'density of the dry soil over that of water'],
   /** Water in the soil over the mass of the dry soil v, 1, 0 to 1. */
-  soilMoisture: ['v', '1', { least: 0, most: 1 }, 'water in the soil over the mass of the dry soil'],
+  soilMoisture: ['v', '1', share, 'water in the soil over the mass of the dry soil'],
   /** Heat capacity of a volume of a material of cables C_v, J/(K·mm³), above 0. */
   volumeHeatCapacity: ['C_v', 'J/(K·mm³)', aboveZero, 'heat capacity of a volume of a material of cables'],
   /** Share of its final rise that a temperature has reached R(t), 1, 0 and up. */
   attainment: ['R(t)', '1', fromZero, 'share of its final rise that a temperature has reached'],
   /** Share of the rise of the conductor that lies in the soil k, 1, 0 to 1. */
-  soilShare: ['k', '1', { least: 0, most: 1 }, 'share of the rise of the conductor that lies in the soil'],
+  soilShare: ['k', '1', share, 'share of the rise of the conductor that lies in the soil'],
   /** Mean load of a day over its peak LF, 1, 0 to 1. */
-  loadFactor: ['LF', '1', { least: 0, most: 1 }, 'mean load of a day over its peak'],
+  loadFactor: ['LF', '1', share, 'mean load of a day over its peak'],
   /** Mean square of the load of a day over the square of its peak μ, 1, 0 to 1. */
-  lossLoadFactor: ['μ', '1', { least: 0, most: 1 }, 'mean square of the load of a day over the square of its peak'],
+  lossLoadFactor: ['μ', '1', share, 'mean square of the load of a day over the square of its peak'],
   /** Weight of the load factor itself in a rule for the loss-load factor w_LF, 1, 0 to 1. */
-  loadFactorWeight: [
-    'w_LF',
-    '1',
-    { least: 0, most: 1 },
-    'weight of the load factor itself in a rule for the loss-load factor',
-  ],
+  loadFactorWeight: ['w_LF', '1', share, 'weight of the load factor itself in a rule for the loss-load factor'],
   /** Peak of a daily cycle over the current of a steady load M, 1, above 0. */
   cyclicFactor: ['M', '1', aboveZero, 'peak of a daily cycle over the current of a steady load'],
   /** Peak current of a daily cycle by computation, not from a table I_c,M, A, 0 and up. */
@@ -187,21 +177,21 @@ export const heatTerms = {
   /** Diameter that stands for the neighbours of a group d_f, m, above 0. */
   groupDiameter: ['d_f', 'm', aboveZero, 'diameter that stands for the neighbours of a group'],
   /** Steady load before an overload over the steady capacity h_1, 1, 0 to 1. */
-  startLoad: ['h_1', '1', { least: 0, most: 1 }, 'steady load before an overload over the steady capacity'],
+  startLoad: ['h_1', '1', share, 'steady load before an overload over the steady capacity'],
   /** Rise that is permitted for a limited time over that of a steady load r, 1, above 0. */
   riseRatio: ['r', '1', aboveZero, 'rise that is permitted for a limited time over that of a steady load'],
   /** Resistance at the temperature before an overload over that at its end R_1/R_max, 1, above 0 to 1. */
   startResistanceRatio: [
     'R_1/R_max',
     '1',
-    { above: 0, most: 1 },
+    part,
     'resistance at the temperature before an overload over that at its end',
   ],
   /** Resistance at the temperature of a steady load over that at the end of an overload R_R/R_max, 1, above 0 to 1. */
   ratedResistanceRatio: [
     'R_R/R_max',
     '1',
-    { above: 0, most: 1 },
+    part,
     'resistance at the temperature of a steady load over that at the end of an overload',
   ],
   /** Current for a limited time over the steady capacity I_2/I_R, 1, 0 and up. */

@@ -1,4 +1,4 @@
-import { aboveZero, anyNumber, fromZero, type Roles } from './term.js';
+import { aboveZero, anyNumber, fromZero, part, type Roles, share } from './term.js';
 
 /** Roles of transformers, motors, capacitors and harmonics. */
 export const powerTerms = {
@@ -13,16 +13,11 @@ export const powerTerms = {
   /** Load at which a transformer is most efficient, over its rated power x_b, 1, 0 and up. */
   bestLoadShare: ['x_b', '1', fromZero, 'load at which a transformer is most efficient, over its rated power'],
   /** Power that leaves the transformer over power that enters it η_T, 1, 0 to 1. */
-  transformerEfficiency: [
-    'η_T',
-    '1',
-    { least: 0, most: 1 },
-    'power that leaves the transformer over power that enters it',
-  ],
+  transformerEfficiency: ['η_T', '1', share, 'power that leaves the transformer over power that enters it'],
   /** Resistive part of the impedance voltage u_r, 1, 0 to 1. */
-  resistiveVoltage: ['u_r', '1', { least: 0, most: 1 }, 'resistive part of the impedance voltage'],
+  resistiveVoltage: ['u_r', '1', share, 'resistive part of the impedance voltage'],
   /** Reactive part of the impedance voltage u_x, 1, 0 to 1. */
-  reactiveVoltage: ['u_x', '1', { least: 0, most: 1 }, 'reactive part of the impedance voltage'],
+  reactiveVoltage: ['u_x', '1', share, 'reactive part of the impedance voltage'],
   /** Drop of the voltage of the transformer by its load, over its rated voltage Δu_T, 1, any. */
   regulation: ['Δu_T', '1', anyNumber, 'drop of the voltage of the transformer by its load, over its rated voltage'],
   /** Three-phase fault level of the grid at its connection point S_kQ, VA, above 0. */
@@ -33,7 +28,7 @@ export const powerTerms = {
   tapDifference: [
     'Δa',
     '1',
-    { least: 0, most: 1 },
+    share,
     'difference of the voltages of two transformers without load, over the rated voltage',
   ],
   /** Current between transformers without load I_circ, A, 0 and up. */
@@ -68,11 +63,11 @@ export const powerTerms = {
   /** Rated power of a motor at its shaft P_rM, W, above 0. */
   motorPower: ['P_rM', 'W', aboveZero, 'rated power of a motor at its shaft'],
   /** Efficiency of a motor at rated load η_M, 1, above 0 to 1. */
-  motorEfficiency: ['η_M', '1', { above: 0, most: 1 }, 'efficiency of a motor at rated load'],
+  motorEfficiency: ['η_M', '1', part, 'efficiency of a motor at rated load'],
   /** Largest direct-current power of a charge point P_dc, W, 0 and up. */
   directOutputPower: ['P_dc', 'W', fromZero, 'largest direct-current power of a charge point'],
   /** Efficiency of a rectifier at full load η_R, 1, above 0 to 1. */
-  rectifierEfficiency: ['η_R', '1', { above: 0, most: 1 }, 'efficiency of a rectifier at full load'],
+  rectifierEfficiency: ['η_R', '1', part, 'efficiency of a rectifier at full load'],
   /** Current that a rectifier takes on a line at its largest power I_R, A, 0 and up. */
   rectifierCurrent: ['I_R', 'A', fromZero, 'current that a rectifier takes on a line at its largest power'],
   /** Rated apparent power of a motor S_rM, VA, above 0. */
@@ -84,7 +79,7 @@ export const powerTerms = {
   /** Current of a motor at standstill over its rated current k_LR, 1, above 0. */
   startMultiple: ['k_LR', '1', aboveZero, 'current of a motor at standstill over its rated current'],
   /** Current that a starter leaves of the direct starting current k_st, 1, above 0 to 1. */
-  startReduction: ['k_st', '1', { above: 0, most: 1 }, 'current that a starter leaves of the direct starting current'],
+  startReduction: ['k_st', '1', part, 'current that a starter leaves of the direct starting current'],
   /** Starting current I_st, A, 0 and up. */
   startCurrent: ['I_st', 'A', fromZero, 'starting current'],
   /** Impedance of a motor at a fault, per line conductor Z_M, Ω, above 0. */
@@ -101,7 +96,7 @@ export const powerTerms = {
   dipLimit: [
     'd_max',
     '1',
-    { above: 0, most: 1 },
+    part,
     'largest change of the voltage by a start that is permitted, over the nominal voltage',
   ],
   /** Largest starting current that is permitted I_st,max, A, 0 and up. */
@@ -109,7 +104,7 @@ export const powerTerms = {
   /** Current while an intermittent load works I_w, A, 0 and up. */
   workingCurrent: ['I_w', 'A', fromZero, 'current while an intermittent load works'],
   /** Share of the time in which an intermittent load works D_w, 1, 0 to 1. */
-  workingShare: ['D_w', '1', { least: 0, most: 1 }, 'share of the time in which an intermittent load works'],
+  workingShare: ['D_w', '1', share, 'share of the time in which an intermittent load works'],
   /** Steady current of the same heat as an intermittent load I_eq, A, 0 and up. */
   equivalentCurrent: ['I_eq', 'A', fromZero, 'steady current of the same heat as an intermittent load'],
   /** Cycles of the supply that a weld lasts n_c, 1, above 0. */
@@ -117,13 +112,13 @@ export const powerTerms = {
   /** Time from a weld to the next t_w, s, above 0. */
   weldTime: ['t_w', 's', aboveZero, 'time from a weld to the next'],
   /** Power factor that is aimed at cos φ_2, 1, above 0 to 1. */
-  targetPowerFactor: ['cos φ_2', '1', { above: 0, most: 1 }, 'power factor that is aimed at'],
+  targetPowerFactor: ['cos φ_2', '1', part, 'power factor that is aimed at'],
   /** Reactive power of capacitors Q_c, var, 0 and up. */
   capacitorPower: ['Q_c', 'var', fromZero, 'reactive power of capacitors'],
   /** Apparent power with capacitors S_2, VA, 0 and up. */
   correctedPower: ['S_2', 'VA', fromZero, 'apparent power with capacitors'],
   /** Power factor with capacitors cos φ_c, 1, 0 to 1. */
-  correctedPowerFactor: ['cos φ_c', '1', { least: 0, most: 1 }, 'power factor with capacitors'],
+  correctedPowerFactor: ['cos φ_c', '1', share, 'power factor with capacitors'],
   /** Current with capacitors over that without I_2/I_1, 1, 0 and up. */
   currentReduction: ['I_2/I_1', '1', fromZero, 'current with capacitors over that without'],
   /** Rise of the voltage by capacitors, over the nominal voltage Δu_c, 1, 0 and up. */
@@ -139,7 +134,7 @@ export const powerTerms = {
   /** Factor of the eddy losses by harmonics K, 1, 0 and up. */
   harmonicLossFactor: ['K', '1', fromZero, 'factor of the eddy losses by harmonics'],
   /** Factor by which harmonics reduce the load of a transformer K_h, 1, 0 to 1. */
-  harmonicDerating: ['K_h', '1', { least: 0, most: 1 }, 'factor by which harmonics reduce the load of a transformer'],
+  harmonicDerating: ['K_h', '1', share, 'factor by which harmonics reduce the load of a transformer'],
   /** Root of the squares of all harmonics over the fundamental THD, 1, 0 and up. */
   distortion: ['THD', '1', fromZero, 'root of the squares of all harmonics over the fundamental'],
   /** Unbalance of three voltages u_2, 1, 0 and up. */

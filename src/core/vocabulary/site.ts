@@ -1,4 +1,4 @@
-import { aboveZero, fromZero, type Roles } from './term.js';
+import { aboveZero, fromZero, part, type Roles, share } from './term.js';
 
 /** Roles of the whole job: quantities, hours, the vehicle's need. */
 export const siteTerms = {
@@ -7,12 +7,7 @@ export const siteTerms = {
   /** Energy that a battery holds when full E_B, Wh, above 0. */
   batteryEnergy: ['E_B', 'Wh', aboveZero, 'energy that a battery holds when full'],
   /** Share of the energy taken from the supply that reaches the battery η, 1, above 0 to 1. */
-  chargeEfficiency: [
-    'η',
-    '1',
-    { above: 0, most: 1 },
-    'share of the energy taken from the supply that reaches the battery',
-  ],
+  chargeEfficiency: ['η', '1', part, 'share of the energy taken from the supply that reaches the battery'],
   /** Power available for charging P, W, 0 and up. */
   availablePower: ['P', 'W', fromZero, 'power available for charging'],
   /** Time to charge t_ch, s, 0 and up. */
@@ -20,7 +15,7 @@ export const siteTerms = {
   /** Length of cable to order L_q, m, 0 and up. */
   cableQuantity: ['L_q', 'm', fromZero, 'length of cable to order'],
   /** Share added to a length for waste w, 1, 0 to 1. */
-  wasteShare: ['w', '1', { least: 0, most: 1 }, 'share added to a length for waste'],
+  wasteShare: ['w', '1', share, 'share added to a length for waste'],
   /** Length added for terminations L_t, m, 0 and up. */
   terminationLength: ['L_t', 'm', fromZero, 'length added for terminations'],
   /** Labour of a task t_w, s, 0 and up. */

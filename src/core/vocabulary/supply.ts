@@ -1,4 +1,4 @@
-import { aboveZero, fromZero, type Roles } from './term.js';
+import { aboveZero, fromZero, type Roles, share } from './term.js';
 
 /** Roles of the supply. */
 export const supplyTerms = {
@@ -19,5 +19,5 @@ export const supplyTerms = {
   /** Rating of the service cut-out fuse I_co, A, above 0. */
   cutOutRating: ['I_co', 'A', aboveZero, 'rating of the service cut-out fuse'],
   /** Power factor cos φ, 1, 0 to 1. */
-  powerFactor: ['cos φ', '1', { least: 0, most: 1 }, 'power factor'],
+  powerFactor: ['cos φ', '1', share, 'power factor'],
 } satisfies Roles;

@@ -18,6 +18,10 @@ export type Roles = Readonly<
 export const anyNumber: Bounds = {};
 export const fromZero: Bounds = { least: 0 };
 export const aboveZero: Bounds = { above: 0 };
+/** From nothing to the whole. */
+export const share: Bounds = { least: 0, most: 1 };
+/** A share that is never nothing. */
+export const part: Bounds = { above: 0, most: 1 };
 
 /** The type of each role's values, from the unit of its term. */
 export type Quantities<T extends Readonly<Record<keyof T, Term>>> = { [N in keyof T]: Quantity<T[N]['unit']> };

@@ -69,11 +69,14 @@ export const motorFaultCurrentOf = /* @__PURE__ */ moving({
 });
 
 /** Starting current of a motor with its starter. Rating plate. */
-export const startCurrentOf = /* @__PURE__ */ multiplied({
+export const startCurrentOf = /* @__PURE__ */ formula({
   id: 'start-current',
   title: 'Starting current of a motor with its starter',
-  times: ['motorCurrent', 'startMultiple', 'startReduction'],
+  inputs: ['motorCurrent', 'startMultiple', 'startReduction'],
   output: 'startCurrent',
+  expression: 'motorCurrent * startMultiple * startReduction',
+  direction: { motorCurrent: 1, startMultiple: 1, startReduction: 1 },
+  compute: ({ motorCurrent, startMultiple, startReduction }) => motorCurrent * startMultiple * startReduction,
   source: {
     document: 'Rating plate',
     provenance: 'derived',
