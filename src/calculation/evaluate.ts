@@ -78,7 +78,8 @@ export function factReader(
     }
     return v;
   };
-  return { figure, evaluate: (t) => figure(how.read(t.place as never), t) };
+  const { read } = how;
+  return { figure, evaluate: (t) => figure(read(t.place as never), t) };
 }
 
 export const inputsOf = (d: Formula | Relation | Table): readonly string[] =>
@@ -221,7 +222,6 @@ function lifted(
 
 export function derived(name: string, how: Extract<How, { kind: 'derive' }>, from: readonly Source[]): Evaluate {
   const n = from.length;
-  const values: unknown[] = new Array(n).fill(undefined);
   const give = how.give as (v: object) => unknown;
   const names = how.needs;
   const view = viewOf(names);
@@ -253,10 +253,10 @@ export function derived(name: string, how: Extract<How, { kind: 'derive' }>, fro
     for (let i = 0; i < n; i++) {
       const v = valueAbove(t, ups[i] as number, placed[i] as Placed);
       if (typeof v === 'object' && (v instanceof Span || (strict && isMissing(v)))) return range(t);
-      values[i] = v;
+      view[names[i] as string] = v;
     }
-    if (runs !== own) for (let i = 0; i < n; i++) values[i] = valueAbove(t, ups[i] as number, placed[i] as Placed);
-    fill(view, names, values);
+    if (runs !== own)
+      for (let i = 0; i < n; i++) view[names[i] as string] = valueAbove(t, ups[i] as number, placed[i] as Placed);
     return give(view);
   };
 }

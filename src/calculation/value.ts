@@ -20,8 +20,9 @@ export const isNumeric = (v: unknown): v is number | Span => typeof v === 'numbe
 
 /** What a fact says: its value, the span that it lies in, or what is missing. */
 export function figureOfFact(name: string, fact: unknown): Figure {
-  if (typeof fact !== 'object' || fact === null || !('state' in fact)) return fact;
+  if (typeof fact !== 'object' || fact === null) return fact;
   const known = fact as Fact<unknown>;
+  if (known.state === undefined) return fact;
   if (known.state === 'between' && typeof known.least === 'number')
     return spanOf(known.least, known.most as unknown as number);
   return factValue(name, known);
@@ -34,7 +35,8 @@ export interface WideMissing extends Missing {
 }
 /** What is missing, as something that may be had with the spans narrowed. */
 export const widened = (gone: Missing, wide: WideMissing['wide'] = true): WideMissing => ({ ...gone, wide });
-export const isWideMissing = (v: unknown): v is WideMissing => isMissing(v) && 'wide' in v;
+export const isWideMissing = (v: unknown): v is WideMissing =>
+  isMissing(v) && (v as Partial<WideMissing>).wide !== undefined;
 export const isBlind = (v: unknown): boolean => isWideMissing(v) && v.wide === 'blind';
 
 /** Each gap once, in the order in which they were met. */

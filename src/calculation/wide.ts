@@ -15,7 +15,8 @@ export interface WideResult extends CheckResult {
   /** Whether its figures are bounded, or one is lacking because something behind it is known only within a span: `blind` where nothing takes the span. */
   readonly depends: 'bounded' | 'lacking' | 'blind';
 }
-export const isWide = (r: CheckResult): boolean => 'depends' in r || (r.alternatives?.some(isWide) ?? false);
+export const isWide = (r: CheckResult): boolean =>
+  (r as Partial<WideResult>).depends !== undefined || (r.alternatives?.some(isWide) ?? false);
 /** Whether the figures of such a result are bounded: with narrower spans it comes nearer to a verdict. */
 export const isBounded = (r: CheckResult): boolean =>
   'depends' in r ? (r as WideResult).depends === 'bounded' : (r.alternatives?.some(isBounded) ?? false);

@@ -433,12 +433,10 @@ export interface Overall {
  */
 export function overall(results: readonly CheckResult[]): Overall {
   dueResults('the list of results', results);
-  const [failed, undetermined, conditional, advice]: [CheckResult[], CheckResult[], CheckResult[], CheckResult[]] = [
-    [],
-    [],
-    [],
-    [],
-  ];
+  const failed: CheckResult[] = [];
+  const undetermined: CheckResult[] = [];
+  const conditional: CheckResult[] = [];
+  const advice: CheckResult[] = [];
   let rules = 0;
   for (const r of results) {
     if (r.weight === 'rule') {

@@ -131,7 +131,8 @@ export type Known<T> = T | Missing;
  * ```
  */
 export const isMissing = (value: unknown): value is Missing =>
-  typeof value === 'object' && value !== null && 'missing' in value;
+  // read, not looked for by `in`: it is asked of every figure, and objects of many shapes answer a read many times faster
+  typeof value === 'object' && value !== null && (value as Partial<Missing>).missing !== undefined;
 
 /**
  * The reasons of one or several gaps as a missing value.
@@ -190,6 +191,7 @@ export function whenKnown<const A extends readonly unknown[], R>(
   values: { readonly [K in keyof A]: Known<A[K]> },
   then: (...values: A) => R,
 ): R | Missing {
-  const gaps = values.flatMap((v) => (isMissing(v) ? v.missing : []));
+  const gaps: Gap[] = [];
+  for (const v of values) if (isMissing(v)) gaps.push(...v.missing);
   return gaps.length > 0 ? { missing: gaps } : then(...(values as unknown as A));
 }

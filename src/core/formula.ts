@@ -27,41 +27,6 @@ export interface FormulaDefinition<I extends Name = Name, O extends Name = Name>
   readonly source: Source;
 }
 
-/** What a definition says of itself to its guard. */
-interface Guarded {
-  readonly id: string;
-  readonly output: string;
-  readonly inputs?: readonly string[];
-  readonly signed?: true;
-}
-
-/**
- * A definition that is called: its computation, whose result is looked into where it is not plainly above zero. It is given
- * on where it may be so, else an error names the input that is no finite number, or the output. Every page that imports one
- * formula pays for these lines.
- */
-const called = <V, A extends Guarded, K extends string>(kind: K, compute: (values: V) => number, about: A) =>
-  Object.assign(
-    (values: V): never => {
-      const y = compute(values ?? ({} as V));
-      if (y > 0 && y < Infinity) return y as never;
-      const all = { ...values, [about.output]: y } as Readonly<Record<string, number>>;
-      const quantity = about.inputs?.find((name) => !Number.isFinite(all[name])) ?? about.output;
-      const value = all[quantity] as number;
-      if (!Number.isFinite(value) || (value < 0 && !about.signed))
-        throw new CalculationError('out-of-range', `${quantity} is ${value}, which ${about.id} forbids`, {
-          quantity,
-          value,
-          unit: '',
-          bounds: {},
-          source: about.id,
-        });
-      return y as never;
-    },
-    about,
-    { kind },
-  );
-
 /** A formula: call it with its inputs by name; its definition is on it. */
 export interface Formula<I extends Name = Name, O extends Name = Name> extends FormulaDefinition<I, O> {
   /**
@@ -97,10 +62,40 @@ export interface Formula<I extends Name = Name, O extends Name = Name> extends F
  */
 export function formula<const I extends Name, O extends Name>(
   definition: FormulaDefinition<I, O> & { readonly compute: (values: Pick<Vocabulary, I>) => number },
-): Formula<I, O> {
-  const { compute, ...about } = definition;
-  return called('formula', compute, about);
+): Formula<I, O>;
+// Every page that imports one formula pays for these lines; a relation and a procedure are made by them too.
+export function formula({ compute, ...about }: Guarded & { compute(values: unknown): number }): unknown {
+  return Object.assign(
+    (values: Readonly<Record<string, number>>): number => {
+      const y = compute(values ?? {});
+      if (y > 0 && y < Infinity) return y;
+      // it is given on where it may be zero or below, else an error names the input that is no finite number, or the output
+      const odd = about.inputs?.find((name) => !Number.isFinite(values?.[name]));
+      const value = (odd ? values?.[odd] : y) as number;
+      if (Number.isFinite(value) && (value >= 0 || about.signed)) return y;
+      const quantity = odd ?? about.output;
+      throw new CalculationError('out-of-range', `${quantity} is ${value}, which ${about.id} forbids`, {
+        quantity,
+        value,
+        unit: '',
+        bounds: {},
+        source: about.id,
+      });
+    },
+    about,
+    { kind: 'formula' },
+  );
 }
+
+/** What a definition says of itself to the guard of its results. */
+interface Guarded {
+  readonly id: string;
+  readonly output: string;
+  readonly inputs?: readonly string[];
+  readonly signed?: true;
+}
+const guarded = <K extends string>(kind: K, compute: (values: never) => number, about: Guarded) =>
+  Object.assign(formula({ ...about, compute } as never), { kind }) as never;
 
 /** What a relation is, apart from its solver. */
 export interface RelationDefinition<I extends Name = Name, O extends Name = Name>
@@ -144,7 +139,7 @@ export function relation<const I extends Name, O extends Name>(
   definition: RelationDefinition<I, O> & { readonly solve: (values: Pick<Vocabulary, I>) => number },
 ): Relation<I, O> {
   const { solve, ...about } = definition;
-  return called('relation', solve, about);
+  return guarded('relation', solve, about);
 }
 
 /** What a procedure is, apart from its code. */
@@ -202,5 +197,5 @@ export function procedure<In, O extends Name>(
       throw invalidInput(`the input of ${about.id}`, [{ path: [], message: `is not as it is due: ${error.message}` }]);
     }
   };
-  return called('procedure', read, about);
+  return guarded('procedure', read, about);
 }

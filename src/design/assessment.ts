@@ -105,9 +105,13 @@ export function assessmentOf(
   figures: () => CircuitFigures,
   besides: (results: readonly CheckResult[], overall: Overall) => Pick<Assessment, 'conditions' | 'ranges'>,
 ): Assessment {
-  const results = judged.flatMap((j) => j.results);
+  const results: CheckResult[] = [];
   const cautions = new Set<string>();
-  for (const { caution } of results) if (caution !== undefined) cautions.add(caution);
+  for (const j of judged)
+    for (const r of j.results) {
+      results.push(r);
+      if (r.caution !== undefined) cautions.add(r.caution);
+    }
   const whole = overall(results);
   return {
     run,

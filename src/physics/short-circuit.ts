@@ -52,7 +52,7 @@ export const gridImpedanceOf = /* @__PURE__ */ formula({
     document: iec60909,
     clause: 'network feeders',
     provenance: 'one-source',
-    note: 'for a transformer whose high side is rated at the nominal voltage of the grid; stands in the documentation of the open network library pandapower',
+    note: 'high side at gridVoltage; as in pandapower',
   },
 });
 

@@ -48,8 +48,9 @@ test('no definition in the source is missed', () => {
 });
 
 test('a definition that is made below the top of a module would be missed: there is none', () => {
-  // a table with corrections of a user is no definition of its own; a check that codes share is one where a code cites it
-  const open = ['design/judge-readings.ts', 'core/attested.ts', 'codes/iec-family/checks.ts'];
+  // a table with corrections of a user is no definition of its own; a check that codes share is one where a code cites it;
+  // relations and procedures are made by what makes formulas
+  const open = ['design/judge-readings.ts', 'core/attested.ts', 'codes/iec-family/checks.ts', 'core/formula.ts'];
   for (const path of paths) {
     if (open.includes(path)) continue;
     const text = readFileSync(root + path, 'utf8').replace(/^\s*(\*|\/\/).*$/gm, '');

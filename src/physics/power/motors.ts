@@ -97,7 +97,7 @@ export const voltageDipOf = /* @__PURE__ */ formula({
     document: 'Circuit theory',
     clause: 'drop in phase with the voltage',
     provenance: 'derived',
-    note: 'three-phase: impedance of one line; single-phase: of the loop; nominal voltage line to neutral',
+    note: 'of one line, single-phase of the loop; line to neutral',
   },
 });
 
