@@ -48,12 +48,7 @@ const smallerCable = 1.5;
 const caution =
   'A reading that fails is not explained away: find the reason, mend it, and repeat every test that it may have influenced, before the circuit is put into use.';
 const said = ({ source }: TestSheet, id: string, what: string) =>
-  rule({
-    id: `reading-${id}`,
-    title: what,
-    source,
-    caution,
-  });
+  rule({ id: `reading-${id}`, title: what, source, caution });
 
 /** Whether a reading is a yes or a no, not a number. */
 const yesOrNo = (r: PlannedReading): boolean =>

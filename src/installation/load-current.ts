@@ -87,12 +87,9 @@ function withControl(
 }
 
 /**
- * Current of one line conductor of a run by what it feeds, without diversity: consumers as far as load controls hold
- * them, or generation where that is the larger.
+ * Current of each of several line conductors of a run by what it feeds, without diversity: consumers as far as load
+ * controls hold them, or generation where that is the larger; none flows in one that the run does not have.
  */
-export const lineCurrentOf = (run: Run, line: Line): Known<number> => currentOver(run, everythingBelow(run), line);
-
-/** The same of each of several line conductors; none flows in one that the run does not have. */
 export function lineCurrentsOf(run: Run, of: readonly Line[]): readonly Known<number>[] {
   const below = everythingBelow(run);
   return of.map((line) => (run.lines.includes(line) ? currentOver(run, below, line) : 0));

@@ -1,11 +1,13 @@
-import { formula, multiplied } from '../core/index.js';
+import { formula } from '../core/index.js';
 
 /** Power of a charge point from its current per line and the nominal voltage, unity power factor. Definition of power. */
-export const chargePowerFromCurrent = /* @__PURE__ */ multiplied({
+export const chargePowerFromCurrent = /* @__PURE__ */ formula({
   id: 'charge-power-from-current',
   title: 'Charging power from current and voltage',
-  times: ['nominalVoltage', 'chargeCurrent', 'phases'],
+  inputs: ['nominalVoltage', 'chargeCurrent', 'phases'],
   output: 'availablePower',
+  expression: 'nominalVoltage * chargeCurrent * phases',
+  compute: ({ nominalVoltage, chargeCurrent, phases }) => nominalVoltage * chargeCurrent * phases,
   source: { document: 'Definition of power', provenance: 'definition', note: 'unity power factor, nominal voltage' },
 });
 

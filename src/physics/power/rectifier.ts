@@ -1,12 +1,15 @@
-import { multiplied } from '../../core/index.js';
+import { formula } from '../../core/index.js';
 
 /** Current that a rectifier takes on each line at its largest direct-current power, its lines loaded alike. Definition of power. */
-export const rectifierCurrentOf = /* @__PURE__ */ multiplied({
+export const rectifierCurrentOf = /* @__PURE__ */ formula({
   id: 'rectifier-current',
   title: 'Current of a rectifier from its direct-current power',
-  times: ['directOutputPower'],
-  over: ['rectifierEfficiency', 'powerFactor', 'nominalVoltage', 'phases'],
+  inputs: ['directOutputPower', 'rectifierEfficiency', 'powerFactor', 'nominalVoltage', 'phases'],
   output: 'rectifierCurrent',
+  expression: 'directOutputPower / (rectifierEfficiency * powerFactor * nominalVoltage * phases)',
+  direction: { directOutputPower: 1, rectifierEfficiency: -1, powerFactor: -1, nominalVoltage: -1, phases: -1 },
+  compute: ({ directOutputPower, rectifierEfficiency, powerFactor, nominalVoltage, phases }) =>
+    directOutputPower / (rectifierEfficiency * powerFactor * nominalVoltage * phases),
   valid: { powerFactor: { above: 0, most: 1 } },
   source: {
     document: 'Definition of power',
