@@ -15,7 +15,7 @@ export interface Board {
   readonly mainSwitch?: Switch;
   /** Conditional short-circuit rating of the assembly, A. */
   readonly conditionalRating?: Fact<Amperes>;
-  /** Rated current of the assembly, A. */
+  /** Rated current of the assembly, A; when absent a plan takes that of its main switch on condition, and nothing else judges it as a whole. */
   readonly rating?: Fact<Amperes>;
   /** Residual current device that serves the whole board, or a part of it that includes every run named. */
   readonly residual?: readonly (ResidualDevice & { readonly serves?: readonly string[] })[];

@@ -39,7 +39,7 @@ export const externalImpedanceCustomary = /* @__PURE__ */ rule({
   },
 });
 
-/** The supply has the lines of the circuit. */
+/** The supply has the lines of the circuit. BS 7671, 313.1. */
 export const suppliedLines = /* @__PURE__ */ rule({
   id: 'lines-of-supply',
   title: 'The supply has the line conductors that the circuit is connected to',
