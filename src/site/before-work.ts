@@ -15,7 +15,8 @@ export interface BeforeWork {
     | 'lead-reach'
     | 'data-connection'
     | 'devices-for-board'
-    | 'kept-cable';
+    | 'kept-cable'
+    | 'terminals';
   /** Whether it is open, or known to stand in the way. */
   readonly state: 'open' | 'in-the-way';
   /** Whom to ask. */
@@ -203,10 +204,32 @@ const keptCables = (runs: readonly string[]): readonly BeforeWork[] =>
     words: `Look at the cable that is kept for ${run} from end to end, and test it dead before anything is ordered: continuity of every conductor, insulation resistance between all of them. A joint in it that nobody mentions has to be found, and to stay accessible; without all of that a new one is laid`,
   }));
 
+/** Largest conductor that terminals of charge points and of devices for boards are mostly made for, mm²: common practice, no source. */
+const EASY_TERMINALS = 10;
+
+/** A cable that was chosen for its drop may be too thick for what it ends in. */
+const terminals = (ends: readonly CableEnd[]): readonly BeforeWork[] =>
+  ends
+    .filter(({ area }) => area > EASY_TERMINALS)
+    .map(({ run, area }) => ({
+      id: 'terminals',
+      state: 'open',
+      whom: 'maker',
+      words: `Read in the instructions whether device and charge point of ${run} take conductors of ${area} mm², and their entries the gland; where they do not, plan an enclosure with terminals beside it and the last metre in a smaller cable`,
+    }));
+
+/** A new circuit and the size of its line conductors, mm². */
+interface CableEnd {
+  readonly run: string;
+  readonly area: number;
+}
+
 /** What an option brings along that has to be settled beside the facts about its work. */
 export interface AlsoBefore {
   /** Circuits whose cable lies there already. */
   readonly kept?: readonly string[];
+  /** Circuits and the size of their conductors. */
+  readonly ends?: readonly CableEnd[];
   readonly limiters?: readonly LimiterAsked[];
   /** What the rules for buildings ask of whoever adds a circuit here, as a sentence without its stop. */
   readonly buildingRules?: string | undefined;
@@ -219,10 +242,11 @@ export interface AlsoBefore {
  */
 export function beforeWorkOf(
   work: WorkFacts,
-  { kept = [], limiters = [], buildingRules }: AlsoBefore = {},
+  { kept = [], ends = [], limiters = [], buildingRules }: AlsoBefore = {},
 ): readonly BeforeWork[] {
   const all: readonly BeforeWork[] = [
     ...keptCables(kept),
+    ...terminals(ends),
     ...limiters.flatMap(roomLeft),
     ...fallbackAsked(limiters),
     ...ownerConsent(work),

@@ -15,7 +15,7 @@ import type { Applicable } from './applicable.js';
 import { judgedAgain, judgedAgainAsSaid } from './judged.js';
 import type { OptionPlan } from './plan.js';
 import { withChanges } from './remedies/changes.js';
-import type { Survey } from './survey.js';
+import { type Survey, TO_BE_DESIGNED } from './survey.js';
 import { valuesOf } from './tried-values.js';
 import { unknownFacts } from './unknown-facts.js';
 
@@ -63,6 +63,9 @@ interface Open {
   readonly value: unknown;
 }
 type IsOpen = (fact: unknown) => boolean;
+
+/** Whether nobody looked at a fact; a size that is yet to be designed is none to look at. */
+const isAsked: IsOpen = (fact) => isUnknown(fact) && !(isRecord(fact) && fact.obtain === TO_BE_DESIGNED);
 
 const assumptionOf = (fact: unknown): string | undefined =>
   isRecord(fact) && typeof fact.assumed === 'string' ? fact.assumed : undefined;
@@ -216,7 +219,7 @@ function ofOpen(
   const runs = points.map((p) => p.run.id);
   const before = overall(now).undetermined.length;
   const lacked = lackedBy(now);
-  return openFacts(installation, runs, isUnknown).flatMap((open): readonly NextQuestion[] => {
+  return openFacts(installation, runs, isAsked).flatMap((open): readonly NextQuestion[] => {
     let leadsOn = false;
     const answers = tryEach(valuesOf(open.what), (value) => {
       const said = { path: open.path, value: { state: 'known', value, by: 'tried' } };

@@ -166,6 +166,10 @@ export function optionPlan(
     unknown: unknownFacts([...new Set([...results, ...notification.decision.results])]),
     beforeWork: beforeWorkOf(work, {
       kept: points.flatMap((p) => (p.cableKept || p.run.stretches.some((s) => s.existing) ? [p.run.id] : [])),
+      ends: points.flatMap(({ run }) => {
+        const area = endsOf(run.cable.area)?.[1];
+        return area === undefined ? [] : [{ run: run.id, area }];
+      }),
       limiters: limitersAsked(options, built, supply),
       buildingRules: ['dwelling', 'flats'].includes(survey.about.premises) ? words.circuitInDwelling : undefined,
     }),

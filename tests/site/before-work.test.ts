@@ -23,6 +23,13 @@ describe('what to settle before the day of the work', () => {
     expect(beforeWorkOf(settled)).toEqual([]);
   });
 
+  it('is whether terminals take the cable, where it is thicker than most are made for', () => {
+    const of = (area: number) => beforeWorkOf(settled, { ends: [{ run: 'drive', area }] });
+    expect(of(10)).toEqual([]);
+    expect(of(16).map((b) => [b.id, b.state, b.whom])).toEqual([['terminals', 'open', 'maker']]);
+    expect(of(16)[0]?.words).toContain('drive take conductors of 16 mm²');
+  });
+
   it('is all of it where nobody asked', () => {
     expect(states({})).toEqual([
       ['owner-consent', 'open'],

@@ -231,6 +231,13 @@ const entries = (): Readonly<Record<string, Omit<Assumption, 'id' | 'source'> & 
     confirm:
       'Ask the maker of the charge point, or of the car, for the third harmonic at full charge: at most 15 % of the line current.',
   },
+  'selective-without-set-delay': {
+    fact: 'residual.delayTime',
+    when: { 'residual.delay': 'selective' },
+    value: 0,
+    source: { document: 'physics', provenance: 'common-practice', note: 'what is sold for consumer units' },
+    confirm: 'Look whether a delay can be set on the residual current device; on one for a consumer unit none can.',
+  },
   'new-device-6-ka': {
     fact: 'device.breakingCapacity',
     when: { 'run.existing': false },
