@@ -41,6 +41,7 @@ limit of … | control.limit
 line conductors of the supply | supply.phases
 main protective bonding conductors | supply.bonding
 mainSwitchRating | board.mainSwitch.rating
+boardRating | board.rating
 measured demand of the premises | supply.meteredDemand.current
 measured demand of the premises on … | supply.meteredDemand.current
 method of … | stretch.method
