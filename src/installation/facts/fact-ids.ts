@@ -41,11 +41,13 @@ limit of … | control.limit
 line conductors of the supply | supply.phases
 main protective bonding conductors | supply.bonding
 mainSwitchRating | board.mainSwitch.rating
+boardRating | board.rating
 measured demand of the premises | supply.meteredDemand.current
 measured demand of the premises on … | supply.meteredDemand.current
 method of … | stretch.method
 metered demand of the supply | supply.meteredDemand.current
 neutral of the supply | supply.supplyNeutral
+phases of the supply | supply.phases
 place of the installation | supply.specialLocation
 power factor of … | chargePoint.powerFactor
 rated current of the assembly | board.rating
