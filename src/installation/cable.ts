@@ -139,7 +139,7 @@ export interface Stretch {
   readonly formation?: 'flat-touching' | 'trefoil' | 'spaced-horizontal' | 'spaced-vertical';
   /** Soil thermal resistivity, K·m/W, for buried stretches. */
   readonly soilResistivity?: Fact<KelvinMetresPerWatt>;
-  /** Depth below the surface, m: of the ground, or of the wall that conceals it. */
+  /** Depth below the surface, m: of the ground, or of the wall that conceals it; not known when absent. */
   readonly depth?: Fact<Metres>;
   /**
    * Whether it is concealed in a wall or partition less than 50 mm deep without earthed metal or other protection that

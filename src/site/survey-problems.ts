@@ -38,7 +38,7 @@ function settingProblem({ id, setting, minimum }: ChargePoint): string | undefin
 function workProblems(work: WorkFacts, say: Say): undefined {
   aroundProblems('work', work, say);
   const { travelMinutes } = work;
-  if (typeof travelMinutes === 'number' && !(travelMinutes >= 0 && travelMinutes <= 1440))
+  if (typeof travelMinutes === 'number' && (travelMinutes < 0 || travelMinutes > 1440))
     say(['travelMinutes'], `is ${shown(travelMinutes)}; it is a number of minutes from 0 to 1440`, 'out-of-range');
 }
 

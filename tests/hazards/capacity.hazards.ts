@@ -282,6 +282,24 @@ export const chapter: Chapter = {
       ),
     },
     {
+      id: 'depth-that-nobody-measured',
+      title: 'A cable in the ground of which nobody says how deep it lies',
+      harm: 'Each half metre of soil above it keeps its heat in. Under a raised bed of two metres it runs hotter than its insulation bears, and nobody can see it.',
+      clause: 'BS 7671:2018+A2:2022, Appendix 4; that the figures hold down to 0.8 m, from memory',
+      mustNotSay: 'That it lies as deep as the tables take it.',
+      check: 'tabulated-capacity',
+      unsafe: told(
+        '10 mm² armoured in the soil behind 50 A, the depth left out.',
+        { cable: armoured(10), rating: 50, setting: 32 },
+        inSoil({ method: known('D2'), containment: 'buried', depth: undefined as never }),
+      ),
+      sound: told(
+        'The same, 0.6 m deep.',
+        { cable: armoured(10), rating: 50, setting: 32 },
+        inSoil({ method: known('D2'), containment: 'buried' }),
+      ),
+    },
+    {
       id: 'lightly-loaded-more-than-there-are',
       title: 'More lightly loaded circuits than the bunch has',
       harm: 'Five warm neighbours are counted as none, and the whole bunch runs hotter than its insulation bears.',

@@ -22,7 +22,7 @@ const usual: Readonly<Record<string, readonly number[]>> = {
   ambientTemperature: [10, 30, 50, 65],
   soilResistivity: [0.7, 1, 2.5, 3],
   earthResistivity: [20, 100, 1000],
-  depth: [0.02, 0.1, 0.5, 0.8],
+  depth: [0.02, 0.1, 0.5, 0.8, 2],
   deviceRating: [6, 20, 32, 63, 100],
   breakingCapacity: [3000, 6000, 10_000, 16_000],
   conductorArea: [1.5, 2.5, 6, 16],

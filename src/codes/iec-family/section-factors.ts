@@ -17,11 +17,9 @@ export const soilFactor = <N extends string>(
   table: Table<(typeof soilFactors)['axes'], 'soilFactor'>,
   laying: Line<N, 'ducts' | 'direct'>,
 ) => ({
-  depth: when(
-    ofSection(({ section }) => section.depth !== undefined),
-    ofSection(({ section }) => section.depth ?? unknown(), { called: ({ section }) => `depth of ${section.name}` }),
-    set(metres(deepest), 'not stated; the figures hold down to it'),
-  ),
+  depth: ofSection(({ section }) => section.depth ?? unknown('measure it, before the trench is filled'), {
+    called: ({ section }) => `depth of ${section.name}`,
+  }),
   soilResistivity: ofSection(
     ({ section }) => section.soilResistivity ?? unknown('assume 2.5 K·m/W by stating it, or have the soil measured'),
   ),

@@ -180,6 +180,12 @@ const entries = (): Readonly<Record<string, Omit<Assumption, 'id' | 'source'> & 
     source: { document: 'BS 7671', clause: 'Appendix 4, Table 4B2', provenance: 'two-sources' },
     confirm: 'Check that no heat pipe or other cable warms the ground beside the trench.',
   },
+  'depth-in-the-ground': {
+    fact: 'stretch.depth',
+    when: { 'stretch.method': inGround },
+    value: 0.6,
+    confirm: 'Measure the depth before the trench is filled: 0.45 m to 0.8 m.',
+  },
   'soil-resistivity': {
     fact: 'stretch.soilResistivity',
     when: { 'stretch.method': inGround },

@@ -79,7 +79,11 @@ test('a ring is of 2.5 mm² at least, else it is a circuit like any other, BS 76
 });
 
 test('a cable is rated in a duct or in the soil as method and containment agree, BS 7671 Table 4B3', () => {
-  const soil = { ambient: known(celsius(20)), soilResistivity: known(kelvinMetresPerWatt(1.5)) };
+  const soil = {
+    ambient: known(celsius(20)),
+    depth: known(metres(0.6)),
+    soilResistivity: known(kelvinMetresPerWatt(1.5)),
+  };
   const armoured = { construction: 'armoured', insulation: 'thermosetting-90', protective: 'armour' } as const;
   const at = (change: Partial<Stretch>) =>
     found(

@@ -91,7 +91,11 @@ describe('IEC 60364 as a wiring code', () => {
   });
 
   it('tells ducts from cables direct in the ground', () => {
-    const soil = { ambient: known(celsius(15)), soilResistivity: known(kelvinMetresPerWatt(1)) };
+    const soil = {
+      ambient: known(celsius(15)),
+      depth: known(metres(0.6)),
+      soilResistivity: known(kelvinMetresPerWatt(1)),
+    };
     expect(capacity({ method: known('D'), containment: 'duct', ...soil })).toBeCloseTo(46 * 1.05 * 1.18, 10);
     expect(capacity({ method: known('D'), containment: 'buried', ...soil })).toBeCloseTo(48 * 1.05 * 1.5, 10);
     expect(capacity({ method: known('D2'), ...soil })).toBeCloseTo(48 * 1.05 * 1.5, 10);
@@ -116,7 +120,11 @@ describe('IEC 60364 as a wiring code', () => {
     expect(capacity({ group: group(3) })).toBeCloseTo(46 * 0.7, 10);
     // one cable under a ceiling already has a factor
     expect(capacity({ group: group(1, { arrangement: 'single-layer-ceiling' }) })).toBeCloseTo(46 * 0.95, 10);
-    const ground = { method: known('D2' as const), soilResistivity: known(kelvinMetresPerWatt(2.5)) };
+    const ground = {
+      method: known('D2' as const),
+      depth: known(metres(0.6)),
+      soilResistivity: known(kelvinMetresPerWatt(2.5)),
+    };
     // in the ground it goes on to twenty
     expect(
       capacity({ ...ground, ambient: known(celsius(20)), group: group(12, { arrangement: 'direct-in-ground' }) }),
