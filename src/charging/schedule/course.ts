@@ -9,8 +9,6 @@ import type { ScheduleInput } from './input.js';
 /** A vehicle that is scheduled. */
 export interface Vehicle {
   readonly session: ChargingSession;
-  /** Place in the input. */
-  readonly input: number;
   /** Place of its point. */
   readonly point: number;
   /** Node of its point. */
@@ -125,7 +123,6 @@ function vehiclesOf(
     const lines = session.vehicleLines ?? at.vehicleLines ?? at.lines.length;
     return {
       session,
-      input: k,
       point,
       node: order.node[point]!,
       most: Math.min(at.most, session.most ?? at.most),

@@ -50,10 +50,9 @@ export interface ScheduledNode {
   readonly overloaded?: Seconds;
 }
 
-/** Sessions in the order of the input. */
+/** Sessions in the order of the vehicles, by name: summed in that of the input they would round by it. */
 export function sessionsOf({ vehicles }: Course, pieces: readonly Piece[], priced: boolean): ScheduledSession[] {
-  const sessions: ScheduledSession[] = new Array(vehicles.length);
-  vehicles.forEach(({ session, input, perAmpere, need }, j) => {
+  return vehicles.map(({ session, perAmpere, need }, j) => {
     const stretches: { from: Seconds; to: Seconds; current: Amperes }[] = [];
     let [delivered, cost, fullAt] = [0, 0, need === 0 ? (session.arrives as number) : Number.NaN];
     for (const piece of pieces) {
@@ -70,7 +69,7 @@ export function sessionsOf({ vehicles }: Course, pieces: readonly Piece[], price
     // rounding alone never makes a vehicle lack energy or get more than it needs
     const full = !Number.isNaN(fullAt);
     delivered = full ? session.energy : Math.min(1000 * delivered, session.energy);
-    sessions[input] = {
+    return {
       id: session.id,
       point: session.point,
       stretches,
@@ -80,7 +79,6 @@ export function sessionsOf({ vehicles }: Course, pieces: readonly Piece[], price
       ...(priced ? { cost } : {}),
     };
   });
-  return sessions;
 }
 
 /** Nodes, each before those that it feeds. */

@@ -92,8 +92,9 @@ export function schedule(input: ScheduleInput, work: LongWork = {}): Schedule {
   const sessions = sessionsOf(course, pieces, input.prices !== undefined);
   const sum = (of: (s: ScheduledSession) => number) => sessions.reduce((total, s) => total + of(s), 0);
   const shortfall = sum((s) => s.shortfall);
+  const byName = new Map(sessions.map((s) => [s.id, s]));
   return {
-    sessions,
+    sessions: input.sessions.map(({ id }) => byName.get(id)!),
     nodes: nodesOf(course, pieces),
     delivered: wattHours(sum((s) => s.delivered)),
     shortfall: wattHours(shortfall),
