@@ -1,4 +1,4 @@
-import { moving } from '../core/index.js';
+import { formula, moving } from '../core/index.js';
 
 /** Material constant K of the adiabatic equation from heat capacity, resistivity and temperature coefficient. */
 export const materialFactorOf = /* @__PURE__ */ moving({
@@ -17,10 +17,11 @@ export const materialFactorOf = /* @__PURE__ */ moving({
  * Factor k from the material constant and the temperatures before and at the end of the fault. IEC 60364-5-54, Annex
  * A.
  */
-export const adiabaticFactorOf = /* @__PURE__ */ moving({
+export const adiabaticFactorOf = /* @__PURE__ */ formula({
   id: 'adiabatic-factor',
   title: 'Factor k of the adiabatic equation',
-  moves: { materialFactor: 1, reciprocalCoefficient: -1, initialTemperature: -1, finalTemperature: 1 },
+  inputs: ['materialFactor', 'reciprocalCoefficient', 'initialTemperature', 'finalTemperature'],
+  direction: { materialFactor: 1, reciprocalCoefficient: -1, initialTemperature: -1, finalTemperature: 1 },
   output: 'adiabaticFactor',
   expression:
     'materialFactor * sqrt(log((reciprocalCoefficient + finalTemperature) / (reciprocalCoefficient + initialTemperature)))',

@@ -31,10 +31,11 @@ export const currentFromPower = /* @__PURE__ */ formula({
 });
 
 /** Current that a balanced three-phase power takes in each line, I = P / (√3 U cos φ). Physics: definition of active power. */
-export const currentFromThreePhasePower = /* @__PURE__ */ moving({
+export const currentFromThreePhasePower = /* @__PURE__ */ formula({
   id: 'current-from-three-phase-power',
   title: 'Current of a balanced three-phase load from its power',
-  moves: { activePower: 1, lineVoltage: -1, powerFactor: -1 },
+  inputs: ['activePower', 'lineVoltage', 'powerFactor'],
+  direction: { activePower: 1, lineVoltage: -1, powerFactor: -1 },
   output: 'designCurrent',
   expression: 'activePower / (sqrt(3) * lineVoltage * powerFactor)',
   compute: ({ activePower, lineVoltage, powerFactor }) => activePower / (Math.sqrt(3) * lineVoltage * powerFactor),
