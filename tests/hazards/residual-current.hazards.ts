@@ -337,6 +337,21 @@ export const chapter: Chapter = {
     },
     {
       ...ofType,
+      id: 'cooker-unit-type-ac-socket-unsaid',
+      title: 'A cooker behind type AC, and nobody says whether its unit has a socket-outlet',
+      clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources',
+      mustNotSay: 'That nothing else is ever plugged in there.',
+      unsafe: {
+        what: 'A cooker of which somebody wrote that type AC will do, behind type AC; its unit not described.',
+        told: () => told(code, [feeding('cooking', 'AC', says('AC'))]),
+      },
+      sound: {
+        what: 'The same, the unit without a socket-outlet.',
+        told: () => told(code, [feeding('cooking', 'AC', { ...says('AC'), withSocket: false })]),
+      },
+    },
+    {
+      ...ofType,
       id: 'heat-pump-on-type-ac-in-2018',
       title: 'A heat pump behind type AC, by the edition of 2018',
       clause: 'BS 7671:2018, 531.3.3 (type AC for general purposes, where the load allows it), two sources',

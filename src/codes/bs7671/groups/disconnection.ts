@@ -6,7 +6,6 @@ import {
   chosen,
   compare,
   derive,
-  isWide,
   largest,
   open,
   set,
@@ -86,11 +85,11 @@ function withPreference(result: CheckResult, { earthing }: { readonly earthing: 
   if (earthing !== 'TN' || !overcurrent) return [result];
   const passes = overcurrent.verdict === 'pass';
   const relies = !passes && residual.some((r) => r.verdict === 'pass');
-  // within a range it may do for some values and not for others
-  if (overcurrent.verdict === 'not-determined' && (!relies || isWide(overcurrent)))
+  // what cannot be judged may do, for some values of a range or for all
+  if (overcurrent.verdict === 'not-determined')
     return [result, notDetermined(overcurrentPreferred, ...(overcurrent.gaps ?? []))];
   const because = relies
-    ? 'Disconnection rests on a residual current device because the overcurrent device is too slow or cannot be judged.'
+    ? 'Disconnection rests on a residual current device because the overcurrent device is too slow.'
     : passes
       ? 'Disconnection does not rest on a residual current device.'
       : 'The overcurrent device is too slow.';

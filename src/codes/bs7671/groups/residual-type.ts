@@ -28,9 +28,9 @@ const typeAskedBy = (o: Load | ChargePoint, generalPurposes: boolean): TypeFact 
   if (o.kind === 'charge-point') return known('A');
   if (generalPurposes && o.residualType?.state !== 'known' && !byMaker.includes(o.purpose)) return known('AC');
   // what is plugged in later has no instructions here: type AC is left for fixed equipment
-  const plugs = o.purpose === 'socket-outlets' || o.withSocket === true;
-  if (plugs && !generalPurposes && o.residualType?.state === 'known' && o.residualType.value === 'AC')
-    return known('A');
+  const socket = o.purpose === 'cooking' ? o.withSocket : o.purpose === 'socket-outlets';
+  if (socket !== false && !generalPurposes && o.residualType?.state === 'known' && o.residualType.value === 'AC')
+    return socket ? known('A') : unknown(`look whether the unit of ${o.id} has a socket-outlet`);
   if (o.residualType) return o.residualType;
   return unknown(
     `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,
