@@ -215,7 +215,7 @@ const terminals = (ends: readonly CableEnd[]): readonly BeforeWork[] =>
       id: 'terminals',
       state: 'open',
       whom: 'maker',
-      words: `Read in the instructions whether device and charge point of ${run} take conductors of ${area} mm², and their entries the gland; where they do not, plan an enclosure with terminals beside it and the last metre in a smaller cable`,
+      words: `Read in the instructions whether device and charge point of ${run} take conductors of ${area} mm², and their entries the gland; where they do not, plan an enclosure with terminals beside it and the last metre in a smaller cable that the device still protects`,
     }));
 
 /** A new circuit and the size of its line conductors, mm². */
