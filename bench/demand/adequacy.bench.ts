@@ -61,6 +61,7 @@ const house = (call: number): Installation => ({
     kind: 'board',
     id: 'consumer unit',
     mainSwitch: { rating: known(amperes(100)) },
+    rating: known(amperes(100)),
     runs: [
       load('lights', 'lighting', 6),
       load('ring-1', 'socket-outlets', 20),

@@ -121,8 +121,8 @@ export function switchOverload<L extends Carries>(
 }
 
 /**
- * The same of a board whose rating is stated, or is said not to be known: its busbars carry what its main switch carries, and
- * may be made for less. What is declared of the switch is declared by the maker of the board.
+ * The same of the board itself, whose busbars carry what its main switch carries, and may be made for less: a rating that nobody
+ * states is not known. What is declared of the switch is declared by the maker of the board.
  */
 export function boardOverload(
   rules: OverloadRules<'boardRating'> | undefined,
@@ -131,7 +131,7 @@ export function boardOverload(
   subject?: string,
 ): readonly CheckResult[] {
   const { rating, mainSwitch } = around.board;
-  if (!rules || !rating) return [];
+  if (!rules) return [];
   const part = sheet.part('Overload of the board');
   const boardRating = part.given('boardRating', lower(rating, 'its rating plate'));
   return [switchOverload(rules, { boardRating }, mainSwitch?.overloadDeclared, around, part, subject)];

@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { allocate, networkOf } from '../../src/charging/index.js';
 import { amperes, isMissing, known, metres, ratio, unknown } from '../../src/index.js';
-import { chargePoint, circuit, house, stretch } from '../support/house.js';
+import { chargePoint, circuit, house as homeOf, stretch } from '../support/house.js';
 import { perLine, problemsOf } from './networks.js';
 
-const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, runs });
+const read = { mainSwitch: { rating: known(amperes(100)) }, rating: known(amperes(100)) };
+const house = (...[runs, supply, board]: Parameters<typeof homeOf>) => homeOf(runs, supply, { ...read, ...board });
+const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, ...read, runs });
 /** Four cores and a protective one, for three lines and neutral. */
 const cable = { ...circuit().cable, construction: 'multicore', cores: 5, protective: 'core' } as const;
 const garage = circuit({
@@ -54,7 +56,7 @@ test('on a single-phase supply only L1 carries', () => {
   const network = networkOf(house([circuit()]));
   expect(isMissing(network) ? [] : network.nodes.map((n) => n.limit)).toEqual([
     perLine(100, 0, 0),
-    undefined,
+    perLine(100, 0, 0),
     perLine(32, 0, 0),
   ]);
 });
@@ -70,6 +72,17 @@ test('facts that are not known are named, all of them', () => {
     'point.setting',
   ]);
 });
+
+test.each(['mainSwitch', 'rating'] as const)(
+  'a board of whose %s nobody says anything bounds what nobody knows',
+  (left) => {
+    const { [left]: _, ...board } = house([circuit()]).board;
+    const network = networkOf({ ...house([circuit()]), board });
+    expect(isMissing(network) ? network.missing.map((gap) => gap.kind === 'fact' && gap.fact) : []).toEqual([
+      left === 'rating' ? 'db.rating' : 'db.mainSwitch.rating',
+    ]);
+  },
+);
 
 test('the neutral of a feeder is a limit of its own', () => {
   const options = { neutral: { garage: { limit: amperes(10), thirdHarmonic: ratio(0.1) } } };

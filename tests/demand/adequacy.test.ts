@@ -29,6 +29,7 @@ describe('adequacy of a supply', () => {
       ['demand-within-cut-out', 'pass'],
       ['demand-within-main-switch', 'pass'],
       ['main-switch-overload', 'pass'],
+      ['board-overload', 'pass'],
       ['tails-overload', 'pass'],
       ['service-of-its-own', 'pass'],
     ]);

@@ -116,6 +116,7 @@ export function premises(
       kind: 'board',
       id: 'db',
       mainSwitch: { rating: known(amperes(100)) },
+      rating: known(amperes(100)),
       complete: known(true),
       runs,
       ...board,

@@ -46,7 +46,7 @@ const everyday: readonly Run[] = [
   of('pump', 32, 6, ['L1'], 'heat-pump'),
 ];
 const at = (runs: readonly Run[], supply: Partial<Supply>, board: Partial<Board>): Installation =>
-  house(runs, supply, { mainSwitch: { rating: A(100) }, ...board });
+  house(runs, supply, { mainSwitch: { rating: A(100) }, rating: A(100), ...board });
 const switched = (rating: number): Partial<Board> => ({ mainSwitch: { rating: A(rating) } });
 const rccb = (ratedCurrent: number): ResidualDevice => ({
   position: 'origin-of-installation',
@@ -56,16 +56,16 @@ const rccb = (ratedCurrent: number): ResidualDevice => ({
 });
 const limiter = { name: 'load limiter', limit: A(60), controls: [] };
 /** A board of this rating behind a main switch of 100 A. */
-const rated = (rating: Board['rating']): Partial<Board> => ({ ...switched(100), ...(rating ? { rating } : {}) });
+const rated = (rating: NonNullable<Board['rating']>): Partial<Board> => ({ ...switched(100), rating });
 /** A garage behind a 50 A feeder, by the main switch of its board, a switch-fuse ahead of it where there is one, and its rating. */
-const garage = (rating: number, fuseAhead?: number, ofBoard?: number): Told => {
+const garage = (rating: number, fuseAhead?: number, ofBoard = 100): Told => {
   const board: Board = {
     kind: 'board',
     noResidual: known(true, 'seen at the survey'),
     id: 'garage',
     complete: known(true, looked),
     mainSwitch: { rating: A(rating), ...(fuseAhead === undefined ? {} : { fuseAhead: A(fuseAhead) }) },
-    ...(ofBoard === undefined ? {} : { rating: A(ofBoard) }),
+    rating: A(ofBoard),
     runs: [of('garage heater', 32, 20), of('garage sockets', 20, 10)],
   };
   const feeder: Run = { ...of('garage feeder', 50, 0), feeds: [board] };
@@ -368,6 +368,20 @@ export const chapter: Chapter = {
         what: 'Marked 80 A.',
         told: () => planned('easy-home', [['board.rating', { known: '80 A', by: 'marking' }]]),
       },
+    },
+    {
+      ...ofBoard,
+      id: 'board-of-which-nothing-is-said',
+      title: 'A board of whose rating nothing is said',
+      mustNotSay: 'That the supply is adequate because nobody mentioned what the board is made for.',
+      unsafe: {
+        what: '100 A fuse, 100 A main switch, outgoing devices of 128 A, not a word of the rating of the board.',
+        told: () => {
+          const { rating: _, ...board } = at(everyday, fuse(100), {}).board;
+          return supplied({ ...at(everyday, fuse(100), {}), board });
+        },
+      },
+      sound: { what: 'The same, marked 100 A.', told: () => supplied(at(everyday, fuse(100), rated(A(100)))) },
     },
     {
       harm: ofBoard.harm,

@@ -53,7 +53,7 @@ const block = (of: Load, change: Partial<Supply> = {}): Installation =>
       tails: known(squareMillimetres(35), looked),
       ...change,
     },
-    { mainSwitch: { rating: A(100) } },
+    { mainSwitch: { rating: A(100) }, rating: A(100) },
   );
 const told = (of: Load, change: Partial<Supply> = {}): Told => supplied(block(of, change), { premises: 'other' });
 /** A floor of flats behind a main switch of its own, on a riser that carries it. */
@@ -64,6 +64,7 @@ const floor = (count: number): Told => {
     complete: known(true, looked),
     noResidual: known(true, looked),
     mainSwitch: { rating: A(100) },
+    rating: A(100),
     runs: [behind('meters', 100, [flats(count)])],
   };
   const building = house([behind('riser', 100, [board])], { phases: known(3) });

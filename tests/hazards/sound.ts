@@ -88,6 +88,7 @@ export const soundHouse = (
     },
     {
       mainSwitch: { rating: known(amperes(100), looked) },
+      rating: known(amperes(100), looked),
       conditionalRating: known(amperes(16000), looked),
       ...board,
     },

@@ -111,6 +111,7 @@ const deck = (id: string, count: number, limit?: number): Board => ({
   complete: known(true, seen),
   noResidual: known(true, seen),
   mainSwitch: { rating: known(amperes(400), seen), overloadDeclared: known(true, seen) },
+  rating: known(amperes(400), seen),
   ...(limit === undefined
     ? {}
     : {
@@ -171,6 +172,7 @@ describe('a car park of 60 points on two boards behind a transformer of 500 kVA'
           atOrigin: known(true, seen),
         },
       },
+      { mainSwitch: { rating: known(amperes(800), seen) }, rating: known(amperes(800), seen) },
     );
   const ofTransformer = (limit?: number) => {
     const options = { premises: 'other', governing: 'connected-load' } as const;

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
-import { bs7671 } from '../../src/codes/bs7671/index.js';
-import type { Verdict } from '../../src/core/index.js';
-import { assess, hasCode, type Installation, known, squareMillimetres } from '../../src/index.js';
+import { bs7671, bs7671Demand } from '../../src/codes/bs7671/index.js';
+import type { CheckResult, Verdict } from '../../src/core/index.js';
+import { feederDemandOf } from '../../src/demand/feeder.js';
+import { adequacyOf } from '../../src/demand/index.js';
+import { assess, hasCode, type Installation, known, overall, squareMillimetres } from '../../src/index.js';
 import { byCable, labels, pathsOf, type Run } from '../../src/installation/index.js';
 import { readSurvey } from '../../src/io/index.js';
 import { withAllWanted } from '../../src/site/index.js';
@@ -12,14 +14,24 @@ import { asHeld, changedAt, type Found, factsOf } from './facts.js';
 
 const code = bs7671('2018+A2:2022');
 
+/** What is judged of an installation: a circuit, its supply, or what a feeder has to carry. */
+type Subject = readonly ['circuit' | 'feeder', run: string] | readonly ['supply'];
+
 /** The worst verdict by check, and that of the whole; undefined where the installation is refused. */
 type Verdicts = ReadonlyMap<string, Verdict>;
 const worst: readonly Verdict[] = ['fail', 'not-determined', 'pass', 'not-required'];
+const dwelling = { premises: 'dwelling' } as const;
 
-function judge(installation: Installation, run: string): Verdicts | undefined {
+function judged(installation: Installation, [of, run]: Subject): readonly CheckResult[] {
+  if (of === 'supply') return adequacyOf(bs7671Demand, installation, dwelling).results;
+  if (of === 'feeder') return feederDemandOf(bs7671Demand, installation, run, dwelling).results;
+  return assess(code, installation, run, premises).results;
+}
+
+function judge(installation: Installation, subject: Subject): Verdicts | undefined {
   try {
-    const { results, overall } = assess(code, installation, run, premises);
-    const found = new Map<string, Verdict>([['the circuit', overall.verdict]]);
+    const results = judged(installation, subject);
+    const found = new Map<string, Verdict>([['the whole', overall(results).verdict]]);
     for (const { check, verdict, weight } of results) {
       if (weight !== 'rule') continue;
       const before = found.get(check);
@@ -42,8 +54,8 @@ function better(silent: Verdicts, said: Verdicts): readonly string[] {
   const asksElsewhere = [...silent].some(([c, v]) => blocks(v) && !blocks(said.get(c)));
   if ([...silent].some(([c, v]) => v === 'fail' && said.get(c) !== 'fail')) return [];
   // where all of it fails, or the fact is asked for by a check that fails with it, checks that rest on it are not asked
-  const asks = [...silent].some(([c, v]) => v === 'not-determined' && said.get(c) === 'fail' && c !== 'the circuit');
-  const elsewhere = asksElsewhere || asks || silent.get('the circuit') === 'fail';
+  const asks = [...silent].some(([c, v]) => v === 'not-determined' && said.get(c) === 'fail' && c !== 'the whole');
+  const elsewhere = asksElsewhere || asks || silent.get('the whole') === 'fail';
   return [...said].flatMap(([check, verdict]) => {
     const before = silent.get(check) ?? (elsewhere ? 'not-determined' : 'not-required');
     return verdict === 'fail' && !blocks(before) ? [check] : [];
@@ -105,15 +117,22 @@ const chosen = (house: Installation, { name, path }: Found): boolean => {
 
 interface Home {
   readonly house: Installation;
-  readonly runs: readonly string[];
+  readonly subjects: readonly Subject[];
   readonly facts: readonly Found[];
+}
+/** The circuits of charge points, which were added last, and the boards that they leave; the supply; every feeder of a board. */
+function subjectsOf(house: Installation): readonly Subject[] {
+  const runs = pathsOf(house).map((p) => p.run);
+  const feeders = runs.filter((run) => run.feeds.some((o) => o.kind === 'board'));
+  return [
+    ...runs.slice(-2).map((run) => ['circuit', run.id] as const),
+    ['supply'],
+    ...feeders.map((run) => ['feeder', run.id] as const),
+  ];
 }
 const homes: readonly Home[] = houses.map((house) => ({
   house,
-  // the circuits of charge points, which were added last, and the boards that they leave
-  runs: pathsOf(house)
-    .map((p) => p.run.id)
-    .slice(-2),
+  subjects: subjectsOf(house),
   facts: factsOf(house).filter((f) => f.choices.length > 0 && !chosen(house, f)),
 }));
 
@@ -176,10 +195,10 @@ const eased: Readonly<Record<string, readonly string[]>> = { 'stretch.length': [
 export const kinds = ['one fact', 'two facts', 'a worse value'] as const;
 export type Kind = (typeof kinds)[number];
 
-/** A case: a house, its circuit, facts, and what they may turn out to be, in two ways. */
+/** A case: a house, what is judged of it, facts, and what they may turn out to be, in two ways. */
 const drawn = (kind: Kind) =>
   fc.nat(homes.length - 1).chain((h) => {
-    const { house, runs, facts: all } = homes[h] as Home;
+    const { house, subjects, facts: all } = homes[h] as Home;
     const open = kind === 'a worse value' ? all.filter((f) => f.name in worse) : all.filter(may);
     // facts of the house at large count as often as those of one of its many circuits
     const names = [...new Set(open.map((f) => f.name))];
@@ -198,7 +217,7 @@ const drawn = (kind: Kind) =>
     return fc.record({
       number: fc.constant(h),
       house: fc.constant(house),
-      run: fc.constantFrom(...runs),
+      subject: fc.constantFrom(...subjects),
       facts: fc.array(fact, { minLength: count, maxLength: count }),
     });
   });
@@ -217,16 +236,16 @@ export interface Tried {
 export function tried(kind: Kind, count: number, seed: number): Tried {
   const found = new Set<string>();
   let compared = 0;
-  for (const { number, house, run, facts: of } of fc.sample(drawn(kind), { numRuns: count, seed })) {
-    const where = `house ${number}, circuit ${run}`;
+  for (const { number, house, subject, facts: of } of fc.sample(drawn(kind), { numRuns: count, seed })) {
+    const where = `house ${number}, ${subject.join(' ')}`;
     const shown = () => of.map(({ fact, value }) => `${fact.path.join('.')} = ${JSON.stringify(value)}`).join(', ');
     if (kind === 'a worse value') {
       const [{ fact, value, other }] = of as [(typeof of)[0]];
       const [low, high] = [value, other].sort((a, b) => (a as number) - (b as number));
       if (low === high) continue;
       const [good, bad] = worse[fact.name] === 'up' ? [low, high] : [high, low];
-      const better = judge(said(house, fact, good), run);
-      const bare = judge(said(house, fact, bad), run);
+      const better = judge(said(house, fact, good), subject);
+      const bare = judge(said(house, fact, bad), subject);
       if (!better || !bare) continue;
       compared++;
       for (const [check, verdict] of better)
@@ -236,13 +255,13 @@ export function tried(kind: Kind, count: number, seed: number): Tried {
     }
     const known = judge(
       of.reduce((h, { fact, value }) => said(h, fact, value), house),
-      run,
+      subject,
     );
     if (!known || ![...known.values()].includes('fail')) continue;
     const bare = of.reduce((h, { fact, left }) => without(h, fact, left), house);
     // of two facts the one may have made of a circuit that was there one that is new
     if (of.some(({ fact }) => chosen(bare, fact))) continue;
-    const silent = judge(bare, run);
+    const silent = judge(bare, subject);
     if (!silent) continue;
     compared++;
     for (const check of better(silent, known)) found.add(`${where}: ${shown()}: ${check}`);
@@ -252,7 +271,7 @@ export function tried(kind: Kind, count: number, seed: number): Tried {
 
 /** Charge points whose arrangement is left out, and the same with what is taken for it: that of the device built in. */
 export const openArrangements = (): readonly (readonly [left: Verdicts | undefined, stated: Verdicts | undefined])[] =>
-  homes.flatMap(({ house, runs, facts }) =>
+  homes.flatMap(({ house, subjects, facts }) =>
     factsOf(house)
       .filter(({ name }) => name === 'chargePoint.earthing')
       .flatMap(({ path }) =>
@@ -263,7 +282,9 @@ export const openArrangements = (): readonly (readonly [left: Verdicts | undefin
             const left = changedAt(built, path, undefined);
             return facts.length === 0
               ? []
-              : runs.map((run) => [judge(left, run), judge(changedAt(built, path, device), run)] as const);
+              : subjects
+                  .filter(([what]) => what === 'circuit')
+                  .map((subject) => [judge(left, subject), judge(changedAt(built, path, device), subject)] as const);
           }),
       )
       .slice(0, 9),

@@ -68,6 +68,9 @@ function optionProblems(options: NetworkOptions): readonly Problem[] {
   return found.problems;
 }
 
+/** What nobody says of a board bounds its current all the same. */
+const unread = { state: 'unknown' } as const;
+
 /** Name of the node of the service cut-out. */
 export const INTAKE = 'intake';
 
@@ -143,8 +146,8 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
   const addBoard = (board: Board, parent: string, lines: readonly Line[], run?: Run, feeder?: Amperes): void => {
     const limit = limitOn(lines, [
       feeder,
-      board.mainSwitch && read(`${board.id}.mainSwitch.rating`, board.mainSwitch.rating),
-      board.rating && read(`${board.id}.rating`, board.rating),
+      read(`${board.id}.mainSwitch.rating`, board.mainSwitch?.rating ?? unread),
+      read(`${board.id}.rating`, board.rating ?? unread),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
     ]);
     nodes.push(
