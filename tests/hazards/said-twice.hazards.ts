@@ -1,5 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { known, type Run } from '../../src/index.js';
+import { known, type Run, squareMillimetres } from '../../src/index.js';
 import type { Chapter } from './hazard.js';
 import { breaker, pointAlone, rcd, slow, socketCircuit, told, tt } from './residual-circuits.js';
 import { soundCircuit, soundPoint } from './sound.js';
@@ -10,6 +10,11 @@ const none = { noResidual: known(true, seen) };
 const some = { noResidual: known(false, seen) };
 /** A circuit-breaker ahead of a point in which there is no residual current device. */
 const bare = { device: breaker(32), residual: [] };
+/** A cable of 6 mm² with a protective core of this size. */
+const cored = (area: number, change: Partial<Run['cable']> = {}): Run => {
+  const { cable } = soundCircuit();
+  return soundCircuit({ cable: { ...cable, ...change, protectiveArea: known(squareMillimetres(area), seen) } });
+};
 const { residual: _inside, ...point } = soundPoint();
 const withoutInside: Partial<Run> = { feeds: [{ ...point, ...none }] };
 
@@ -105,6 +110,31 @@ export const chapter: Chapter = {
         told: () => told(code, [socketCircuit(none)]),
       },
       sound: { what: 'The same, described alone.', told: () => told(code, [socketCircuit()]) },
+    },
+    {
+      ...common,
+      id: 'protective-core-larger-than-its-line',
+      title: 'Twin and earth whose bare core is said to be 10 mm²',
+      harm: 'Somebody wrote down the size of the next cable on the drum. The core is one of 2.5 mm², and its loop four times what was reckoned with.',
+      unsafe: {
+        what: 'Twin and earth of 6 mm², its bare core stated as 10 mm².',
+        told: () => told(code, [cored(10)]),
+      },
+      sound: { what: 'The same, stated as 2.5 mm².', told: () => told(code, [cored(2.5)]) },
+    },
+    {
+      ...common,
+      id: 'protective-core-as-large-as-its-line',
+      title: 'Twin and earth whose bare core is said to be as large as its lines',
+      harm: 'A reading of the loop that is too high is put down to the street.',
+      unsafe: {
+        what: 'Twin and earth of 6 mm², its bare core stated as 6 mm².',
+        told: () => told(code, [cored(6)]),
+      },
+      sound: {
+        what: 'A cable of three like cores, the protective one stated as 6 mm².',
+        told: () => told(code, [cored(6, { construction: 'multicore', cores: 3, protective: 'core' })]),
+      },
     },
   ],
 };

@@ -151,8 +151,12 @@ function alone(house: Installation, { path, name }: Found): Installation {
   return other ? changedAt(house, [...path.slice(0, -1), other], undefined) : house;
 }
 
-/** A joint within one cable that nobody describes is no joint that is not known, but none; where the cable changes there is one. */
-function joinsOneCable(house: Installation, { name, path }: Found): boolean {
+/**
+ * What nobody describes is no thing that is not known, but none: a joint within one cable (where the cable changes there is
+ * one), and a switch-fuse beside a main switch that was looked at. Said to be unknown, they are open like any other.
+ */
+function nothingThere(house: Installation, { name, path }: Found): boolean {
+  if (name === 'mainSwitch.fuseAhead') return true;
   if (name !== 'stretch.jointAccessible') return false;
   const run = path.slice(0, -3).reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house) as Run;
   const here = path.at(-2) as number;
@@ -163,7 +167,7 @@ function joinsOneCable(house: Installation, { name, path }: Found): boolean {
 /** The house without a fact: left out, or with a fact that says that nobody knows. */
 function without(house: Installation, fact: Found, left: boolean): Installation {
   const [how] = fact.field;
-  const mayBe = how.endsWith('?') && !joinsOneCable(house, fact);
+  const mayBe = how.endsWith('?') && !nothingThere(house, fact);
   const out = mayBe && (left || !how.startsWith('fact'));
   return alone(changedAt(house, fact.path, out ? undefined : { state: 'unknown' }), fact);
 }

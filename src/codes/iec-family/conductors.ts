@@ -1,5 +1,6 @@
 import { by, choose, derive, open, orElse, same, set, smallest, sum, when } from '../../calculation/index.js';
-import { type Gap, missing } from '../../core/index.js';
+import { contradicted } from '../../core/contradicted.js';
+import { endsOf, type Fact, type Gap, type Missing, missing } from '../../core/index.js';
 import type { Cable } from '../../installation/index.js';
 import {
   parallelProtectivePaths,
@@ -12,7 +13,7 @@ import { resistanceAtTemperature, sumOfLineAndProtective } from '../../physics/i
 import { armourResistances } from '../../products/bs5467/armour.js';
 import { flatCableProtective } from '../../products/bs6004/protective-conductors.js';
 import { conductorResistance } from '../../products/iec60228/conductor-resistance.js';
-import { celsius, ohms, ohmsPerMetre, perKelvin, ratio } from '../../units/index.js';
+import { celsius, ohms, ohmsPerMetre, perKelvin, ratio, type SquareMillimetres } from '../../units/index.js';
 import {
   acceptArmour,
   armourFromMemory,
@@ -30,7 +31,15 @@ import {
   steelCoefficientBy,
   steelTemperatureOf,
 } from './conductor-constants.js';
-import { type ConductorPlace, ofConductor, ofReturn, ofRun, ofRunSection, ofTemperature } from './places.js';
+import {
+  type ConductorPlace,
+  ofConductor,
+  ofReturn,
+  ofRun,
+  ofRunSection,
+  ofTemperature,
+  type RunPlace,
+} from './places.js';
 
 const noConduit: Gap = {
   kind: 'fact',
@@ -43,6 +52,19 @@ const noProtective: Gap = {
   obtain: 'the run has no protective conductor',
 };
 const readItOff: Gap = { kind: 'fact', fact: 'area of the protective conductor', obtain: 'read it off the cable' };
+const largerThanMade = /* @__PURE__ */ contradicted(
+  'read the marking again: no cable is made with a protective core larger than its line conductor, and twin and earth has a smaller one from 1.5 mm² up',
+);
+/** A protective core as surveyed; one that is larger than it is made in its cable contradicts what is said of the lines. */
+function protectiveAsSurveyed({ run: { cable } }: RunPlace): Fact<SquareMillimetres> | Missing {
+  const { area, protective, protectiveArea } = cable;
+  const [, line] = endsOf(area) ?? [];
+  const [own] = (protectiveArea && endsOf(protectiveArea)) ?? [];
+  if (line === undefined || own === undefined || !['core', 'bare-core'].includes(protective))
+    return protectiveArea ?? missing(readItOff);
+  const flat = protective === 'bare-core' && line > 1 ? own >= line : own > line;
+  return flat ? largerThanMade : (protectiveArea as Fact<SquareMillimetres>);
+}
 
 /** What serves as protective conductor, by the way in which its resistance is found. */
 const protectivePathOf = ({ protective, protectiveImpedance }: Cable) => {
@@ -100,9 +122,7 @@ export const conductors = () => ({
     protectivePath: ofRun((r) => protectivePathOf(r.run.cable)),
     protectiveAreaFrom: ofRun((r) => protectiveAreaFromOf(r.run.cable)),
     protectiveArea: choose('protectiveAreaFrom', {
-      survey: ofRun((r) => r.run.cable.protectiveArea ?? missing(readItOff), {
-        called: 'area of the protective conductor',
-      }),
+      survey: ofRun(protectiveAsSurveyed, { called: 'area of the protective conductor' }),
       line: same('conductorArea'),
       'flat cable': by(flatCableProtective, undefined, { construction: set('flat-twin-and-earth') }),
     }),

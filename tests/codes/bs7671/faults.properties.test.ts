@@ -126,7 +126,8 @@ describe('directions', () => {
   });
   test('a larger let-through or a smaller protective conductor never helps', () => {
     const margin = (energy: number, size: number) => {
-      const r = circuit({ cable: { ...circuit().cable, protectiveArea: known(squareMillimetres(size)) } });
+      const beside = { protective: 'separate', protectiveArea: known(squareMillimetres(size)) } as const;
+      const r = circuit({ cable: { ...circuit().cable, ...beside } });
       return judgedAll(house([r]), { makersLetThrough: energy }).of('protective-conductor').alternatives?.[0]
         ?.margin as number;
     };
