@@ -321,6 +321,8 @@ function earthingOfPoints({ installation, points }: Circuit, totalDrop: number, 
     else if (arrangement === undefined) results.push(holds(check, false));
     else if (!devices.includes(arrangement)) throw new Error('by hand, devices only');
     else if (barred) results.push(holds('combined-earth-allowed', false));
+    else if (arrangement === 'open-pen-detection-other' && fitted === arrangement && !point.openPenEqualSafety)
+      results.push(open(arrangement));
     else results.push(holds(arrangement, fitted === arrangement));
     if (windowed)
       results.push(atMost('line-neutral-window-margin', totalDrop, 0.94 * supply.nominalVoltage - 207, 'advice'));

@@ -144,6 +144,7 @@ export function drawnHouse(seed: number): Installation {
         'none',
       ) as 'open-pen-detection-other',
     ),
+    openPenEqualSafety: known(true),
     standingLeakage: known(milliamperes(pick(1, 3.5, 12))),
     bidirectional: pick(true, false),
     ...(pick(true, false, false)

@@ -105,6 +105,8 @@ export interface Labels {
   notEarthed: string;
   /** The arrangement that it is judged by. */
   earthingJudged: ChargePointEarthing | 'none';
+  /** Whether the maker of open-PEN detection of another kind shows safety equal to the others. */
+  openPenEqualSafety: boolean;
   /** Whether armour and protective conductor of the feed are separated from the earth of the point. */
   feedSeparated: boolean;
   /** Vehicles that the isolating transformer of a point supplies. */

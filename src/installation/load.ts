@@ -131,6 +131,8 @@ export interface ChargePoint {
   readonly noResidual?: Fact<boolean>;
   /** Open-PEN detection built in. */
   readonly openPenDevice?: Fact<'none' | OpenPenDetection>;
+  /** Of open-PEN detection of another kind: whether its maker shows safety equal to the others; not known when absent. */
+  readonly openPenEqualSafety?: Fact<boolean>;
   /** Arrangement that has been chosen, if any. */
   readonly earthing?: ChargePointEarthing;
   /** Electrode of its own, where it has TT earthing. */

@@ -146,6 +146,7 @@ export const shapes = {
     residual: ['plain?', 'residual'],
     noResidual: ['fact?', 'yes'],
     openPenDevice: ['fact?', 'openPenDevice'],
+    openPenEqualSafety: ['fact?', 'yes'],
     earthing: ['plain?', 'earthing'],
     electrode: ['plain?', 'electrode'],
     feedSeparated: ['fact?', 'yes'],

@@ -99,6 +99,10 @@ const onThree = (
   });
 const rod = (value: number): Partial<Supply> => ({ electrode: { resistance: known(ohms(value), 'measured') } });
 const byDevice = { openPenDevice: known('open-pen-detection-touch-voltage' as const, looked) };
+const otherKind = (point: Partial<ChargePoint>) => {
+  const circuit = soundCircuit({}, { openPenDevice: known('open-pen-detection-other', looked), ...point });
+  return assessed(a2, soundHouse([circuit]), 'ev', premises);
+};
 const balanced = { earthing: 'balanced-three-phase', openPenDevice: known('none', looked) } as const;
 const lowRod = { earthing: 'low-electrode', openPenDevice: known('none', looked) } as const;
 
@@ -206,6 +210,22 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same with an earth of 1 Ω.',
         told: () => onThree(a2, lowRod, { loadStates: [state(16, 16, 16)] }, rod(1)),
+      },
+    },
+    {
+      id: 'other-detection-without-a-declaration',
+      title: 'Open-PEN detection of a kind that nobody vouches for',
+      harm: 'The leaflet says that it guards against the loss of the neutral. It watches a quantity that stays usual while the body of the vehicle is at 150 V.',
+      clause: 'BS 7671:2018+A1:2020, 722.411.4.1 (v), two texts',
+      mustNotSay: 'That a device of another kind gives equal safety because it calls itself open-PEN detection.',
+      check: 'open-pen-detection-other',
+      unsafe: {
+        what: 'A point with open-PEN detection of another kind, of which no declaration was seen.',
+        told: () => otherKind({}),
+      },
+      sound: {
+        what: 'The same, its maker showing in writing safety equal to the others.',
+        told: () => otherKind({ openPenEqualSafety: known(true, 'declaration of the maker') }),
       },
     },
     {

@@ -47,6 +47,7 @@ measured demand of the premises on … | supply.meteredDemand.current
 method of … | stretch.method
 metered demand of the supply | supply.meteredDemand.current
 neutral of the supply | supply.supplyNeutral
+open-PEN detection of equal safety | chargePoint.openPenEqualSafety
 phases of the supply | supply.phases
 place of the installation | supply.specialLocation
 power factor of … | chargePoint.powerFactor

@@ -230,6 +230,7 @@ directCurrentDetection | Detection of 6 mA direct current | maker | Does the cha
 residual | Residual current device inside it | maker | Is a residual current device built into the charge point? | the data sheet | - | -
 noResidual | No residual current device inside it | maker | Does the maker say that no residual current device is built in? | the data sheet | true | -
 openPenDevice | Open-PEN detection built in | maker | Does the charge point detect an open PEN conductor, and by what? | the data sheet | open-pen-detection-window | -
+openPenEqualSafety | Equal safety of open-PEN detection of another kind | maker | Does its maker show in writing that it gives safety equal to the other kinds, and does not close again on the fault? | the declaration of the maker | true | -
 earthing | Earthing arrangement chosen | firm | How is the charge point to be earthed? | - | tt-earthing | The permitted ways are worked out when this is left out.
 electrode | Electrode of its own | site | Where can an earth rod be driven for the charge point? | the ground near the place | - | -
 feedSeparated | Feed separated from its earth | firm | Are armour and protective conductor of the feed kept apart from the earth of the charge point? | - | true | -

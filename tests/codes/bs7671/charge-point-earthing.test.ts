@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import type { AssessmentOptions, LoadState } from '../../../src/codes/wiring-code.js';
+import { stated } from '../../../src/core/index.js';
 import {
   amperes,
   type ChargePoint,
@@ -204,6 +205,30 @@ describe('the rule', () => {
       ['open-pen-detection-touch-voltage', 'fail'],
     ]);
     expect(judge({ earthing: 'open-pen-detection-other' })).toEqual([['open-pen-detection-other', 'not-determined']]);
+  });
+  test.each([
+    [undefined, 'not-determined'],
+    [unknown('ask the maker'), 'not-determined'],
+    [known(false), 'fail'],
+    [known(true), 'pass'],
+  ] as const)(
+    'a device of another kind of which the maker shows equal safety %j: %s',
+    (openPenEqualSafety, verdict) => {
+      const openPenDevice = known('open-pen-detection-other' as const);
+      expect(judge({ openPenDevice, ...stated({ openPenEqualSafety }) })).toEqual([
+        ['open-pen-detection-other', verdict],
+      ]);
+      // without such a device a declaration is none
+      expect(
+        judge({
+          earthing: 'open-pen-detection-other',
+          openPenDevice: known('none'),
+          ...stated({ openPenEqualSafety }),
+        }),
+      ).toEqual([['open-pen-detection-other', 'fail']]);
+    },
+  );
+  test('a device that watches one of three lines', () => {
     expect(judge({ openPenDevice: known('open-pen-detection-window') }, three)).toEqual([
       ['single-phase-installation', 'fail'],
       ['line-neutral-window-margin', 'pass'],

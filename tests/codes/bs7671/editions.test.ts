@@ -70,7 +70,10 @@ test('results cite the edition that they are judged by', () => {
 describe('arrangements that earth a charge point, 722.411.4.1', () => {
   // A1:2020 brought (iv) and (v): training provider's summary of Section 722 as amended, January 2021, and a trade article
   test.each(['open-pen-detection-window', 'open-pen-detection-other'] as const)('%s came with A1', (device) => {
-    const found = byEdition('charge-point-earthing', outdoors({ openPenDevice: known(device) }));
+    const found = byEdition(
+      'charge-point-earthing',
+      outdoors({ openPenDevice: known(device), openPenEqualSafety: known(true) }),
+    );
     expect(found['2018']).toContain('charge-point-earthing: fail');
     for (const edition of ['2018+A1:2020', '2018+A2:2022', '2018+A3:2024'] as const) {
       expect(found[edition]).toContain(`${device}: pass`);

@@ -248,6 +248,11 @@ export const chargePointEarthing = () => ({
     openPenDevice: ofPoint(({ point }) => point.openPenDevice ?? unknown('the charge point’s instructions'), {
       called: 'open-PEN detection of the charge point',
     }),
+    openPenEqualSafety: ofPoint(
+      ({ point }) =>
+        point.openPenEqualSafety ?? unknown('the declaration of its maker: safety equal, no closing on the fault'),
+      { called: 'open-PEN detection of equal safety' },
+    ),
 
     // an electrode of its own, or an isolating transformer
     pointElectrodeResistance: ofPoint(

@@ -9,6 +9,7 @@ import {
   holds,
   type Judgement,
   judged,
+  type Line,
   open,
   set,
   unlessFailed,
@@ -57,7 +58,11 @@ const device = <const J extends readonly Judgement[]>(
   check: Statement,
   kind: string,
   otherwise: string,
-  around: (device: Judgement<'openPenDevice'>) => J,
+  around: (device: Judgement<'openPenDevice' | 'openPenEqualSafety'>) => J,
+  fitted: Line<'openPenDevice' | 'openPenEqualSafety', boolean> = derive(
+    ['openPenDevice'],
+    ({ openPenDevice }) => openPenDevice === kind,
+  ),
 ) => ({
   offered: onSupplyEarth(
     around(
@@ -74,7 +79,7 @@ const device = <const J extends readonly Judgement[]>(
     around(
       holds(
         check,
-        derive(['openPenDevice'], ({ openPenDevice }) => openPenDevice === kind),
+        fitted,
         weigh(['openPenDevice'], ({ openPenDevice }) =>
           isMissing(openPenDevice)
             ? 'not known'
@@ -230,6 +235,10 @@ export const openPenDetectionOther = () =>
     'open-pen-detection-other',
     'such a device has to be fitted, its maker showing equal safety',
     (fitted) => [fitted],
+    weigh(['openPenDevice', 'openPenEqualSafety'], ({ openPenDevice, openPenEqualSafety }) => {
+      if (isMissing(openPenDevice)) return openPenDevice;
+      return openPenDevice === 'open-pen-detection-other' && openPenEqualSafety;
+    }),
   );
 
 /** TT earthing for the charge point: separated from everything on the earth of the supply. */
