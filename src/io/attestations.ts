@@ -4,7 +4,7 @@ import { invalidInput, type Problem } from '../units/index.js';
 import { readBy } from './read-by.js';
 
 const text = (most: number) => z.string().min(1).max(most);
-const day = z.string().regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'must be a day as yyyy-mm-dd');
+const day = z.iso.date('must be a day as yyyy-mm-dd');
 const key = z.union([z.number(), z.string().max(200)]);
 const column = z.string().max(300);
 const correction = z.strictObject({

@@ -5,7 +5,7 @@ import { termOf } from '../core/index.js';
 import { readBy } from './read-by.js';
 
 const text = (most: number) => z.string().min(1).max(most);
-const day = z.string().regex(/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'must be a day as yyyy-mm-dd');
+const day = z.iso.date('must be a day as yyyy-mm-dd');
 const clause = text(100);
 const check = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'must be small letters, digits and hyphens');
 const role = text(100).refine((name) => termOf(name) !== undefined, 'is no role of the vocabulary');

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { editions } from '../codes/bs7671/editions.js';
+import { timeOfDay } from '../core/calendar.js';
 import { counts, purposes } from '../installation/index.js';
 import { energyOfBattery } from '../site/energy-needed.js';
 import type { Survey, VehicleNeed, WorkFacts } from '../site/survey.js';
@@ -24,7 +25,7 @@ import {
 
 const DATE = z.iso.date('must be a day as yyyy-mm-dd');
 const FACTOR = z.number().min(0).max(1).transform(ratio);
-const CLOCK = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'must be a time of day as hh:mm');
+const CLOCK = z.string().regex(timeOfDay, 'must be a time of day as hh:mm');
 
 type Battery = Parameters<typeof energyOfBattery>[0];
 interface HalfHours {

@@ -1,3 +1,4 @@
+import { isCalendarDay } from '../../core/calendar.js';
 import type { Gap, Provenance } from '../../core/index.js';
 import { writtenDay } from '../../units/text.js';
 
@@ -101,7 +102,7 @@ export function datesOf(edition: Edition): EditionDates {
  * ```
  */
 export function editionInForce(edition: Edition, date: string): 'in-force' | 'withdrawn' | 'not-yet' | 'unknown' {
-  if (typeof date !== 'string' || !/^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/.test(date)) return 'unknown';
+  if (!isCalendarDay(date)) return 'unknown';
   const { published, withdrawn } = datesOf(edition);
   if (date < published) return 'not-yet';
   return withdrawn !== undefined && date >= withdrawn ? 'withdrawn' : 'in-force';

@@ -1,3 +1,4 @@
+import { isCalendarDay, timeOfDay } from '../../core/calendar.js';
 import { own } from '../../core/own.js';
 import { shown } from '../../units/index.js';
 import { factProblems, type Say } from '../record-problems.js';
@@ -5,17 +6,18 @@ import { isRecord, valueProblem, valueProblemId } from '../values.js';
 import { choicesOf } from './register.js';
 import { around } from './survey-shapes.js';
 
-const forms: Readonly<Record<string, readonly [form: RegExp, due: string, id: 'not-a-day' | 'not-a-time']>> = {
-  date: [/^\d{4}-\d\d-\d\d$/, 'it is a day as yyyy-mm-dd', 'not-a-day'],
-  clock: [/^([01]\d|2[0-3]):[0-5]\d$/, 'it is a time of day as hh:mm', 'not-a-time'],
+const forms: Readonly<
+  Record<string, readonly [is: (value: unknown) => boolean, due: string, id: 'not-a-day' | 'not-a-time']>
+> = {
+  date: [isCalendarDay, 'it is a day as yyyy-mm-dd', 'not-a-day'],
+  clock: [(value) => typeof value === 'string' && timeOfDay.test(value), 'it is a time of day as hh:mm', 'not-a-time'],
 };
 
 /** What is wrong with a plain value of a survey: one of its choices, a text of a form, a number, or what stands in an installation too. */
 function plainProblem(what: string, value: unknown, say: Say): undefined {
   const form = own(forms, what);
   const choices = what.includes('.') ? choicesOf(what) : undefined;
-  if (form && !(typeof value === 'string' && form[0].test(value)))
-    return say([], `is ${shown(value)}; ${form[1]}`, form[2]);
+  if (form && !form[0](value)) return say([], `is ${shown(value)}; ${form[1]}`, form[2]);
   if (choices && !choices.some((c) => c.value === value))
     return say([], `is ${shown(value)}; known are ${choices.map((c) => c.value).join(', ')}`, 'not-allowed');
   if (what === 'number' && !Number.isFinite(value)) return say([], `is ${shown(value)}; a number is due`, 'wrong-kind');
