@@ -222,8 +222,14 @@ export interface Labels {
   dropCorrection: 'none' | 'neighbours-at-full-load' | 'group-at-same-load';
   /** Whether several conductors in parallel make each conductor of a run. */
   inParallel: boolean;
+  /** Whether a cable is laid twice, in parallel. */
+  pairInParallel: boolean;
+  /** Whether it is laid more often than that. */
+  manyInParallel: boolean;
   /** Whether that is so of any of the cables of a circuit. */
   anyInParallel: boolean;
+  /** Whether what a fault in one of several protective conductors does is not worked out. */
+  protectiveNotWorkedOut: boolean;
   /** Whether the current of the line alone gives the drop of a run: one line, or all loaded alike. */
   lineAlone: boolean;
   /** Whether loads are tapped along a run. */

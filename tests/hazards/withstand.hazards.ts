@@ -10,6 +10,7 @@ import {
   type OvercurrentDevice,
   ohms,
   type Run,
+  type Stretch,
   squareMillimetres,
   unknown,
 } from '../../src/index.js';
@@ -104,7 +105,13 @@ const hot = (
   });
 
 /** A feeder of single-core cables in conduit with one protective conductor. */
-const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
+const feeder = (
+  what: string,
+  cable: Partial<Cable>,
+  length = 210,
+  rating = 100,
+  route: Partial<Stretch> = { method: known('B', seen), containment: 'trunking' },
+): Case => {
   const lines: readonly Line[] = ['L1'];
   return told(
     what,
@@ -117,7 +124,7 @@ const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
             residual: [],
             device: {
               kind: known({ standard: 'BS 88-2' }, 'marking'),
-              rating: known(amperes(100), 'marking'),
+              rating: known(amperes(rating), 'marking'),
               breakingCapacity: known(amperes(50_000), 'marking'),
             },
             cable: {
@@ -133,8 +140,7 @@ const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
             stretches: [
               soundStretch({
                 length: metresOf(length),
-                method: known('B', seen),
-                containment: 'trunking',
+                ...route,
                 group: { arrangement: 'bunched', circuits: known(1, seen) },
               }),
             ],
@@ -157,6 +163,21 @@ const feeder = (what: string, cable: Partial<Cable>, length = 210): Case => {
     'feeder',
   );
 };
+
+const clipped = {
+  method: known('E' as const, seen),
+  containment: 'clipped',
+  concealedShallow: known(false, seen),
+} as const;
+/** Two cables in parallel, each with its protective core. */
+const pair = (size: number): Partial<Cable> => ({
+  construction: 'multicore',
+  cores: 3,
+  protective: 'core',
+  area: area(size),
+  protectiveArea: area(size),
+  parallel: 2,
+});
 
 export const chapter: Chapter = {
   title: 'Conductors and terminals that do not survive',
@@ -298,6 +319,23 @@ export const chapter: Chapter = {
         parallel: 2,
       }),
       sound: feeder('One 70 mm² cable with an earth of 35 mm².', { area: area(70), protectiveArea: area(35) }),
+    },
+    {
+      ...energy,
+      id: 'pair-of-cables-one-of-which-is-hurt',
+      title: 'Two thin cables in parallel behind one large fuse',
+      check: 'line-withstand',
+      harm: 'A spade goes through one of the two. All that the fuse lets through flows in it, from both of its ends; the other one looks sound and is put back into service.',
+      clause: 'BS 7671 434.4, from memory; what a fault in one of two like conductors draws: circuit theory',
+      mustNotSay: 'That two conductors withstand together what one of them has to carry alone.',
+      unsafe: feeder(
+        'Two cables of 10 mm² in parallel, 70 A each, behind a fuse of 125 A.',
+        pair(10),
+        40,
+        125,
+        clipped,
+      ),
+      sound: feeder('Two of 16 mm²: one alone withstands what the fuse lets through.', pair(16), 40, 125, clipped),
     },
     {
       ...energy,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { bs7671 } from '../../../src/codes/bs7671/index.js';
 import { aspects } from '../../../src/codes/wiring-code.js';
 import { assess } from '../../../src/design/index.js';
+import { amperes, known, squareMillimetres } from '../../../src/index.js';
 import { circuit, house } from '../../support/house.js';
 
 describe('BS 7671 as a wiring code', () => {
@@ -30,12 +31,35 @@ describe('BS 7671 as a wiring code', () => {
     expect(assessment.gaps).toEqual([expect.objectContaining({ kind: 'edition', edition: 'BS 7671:2018+A4:2026' })]);
   });
 
-  it('judges no withstand of conductors in parallel, and does not let them pass', () => {
+  it('judges no withstand of three conductors in parallel, and does not let them pass', () => {
     const { cable } = circuit();
-    const found = assess(bs7671('2018+A2:2022'), house([circuit({ cable: { ...cable, parallel: 2 } })]), 'ev');
+    const found = assess(bs7671('2018+A2:2022'), house([circuit({ cable: { ...cable, parallel: 3 } })]), 'ev');
     for (const aspect of ['line-withstand', 'protective-conductor'] as const)
       expect(found.aspects.find((a) => a.aspect === aspect)?.verdict).toBe('not-determined');
     expect(found.overall.verdict).not.toBe('pass');
     expect(found.results.filter((r) => r.check === 'parallel-conductors-under-fault')).toHaveLength(2);
+  });
+
+  it.each([
+    // B32 of class 3 at 6 kA: 45,000 A²s; (115 x 1.5)² = 29,756 A²s, (115 x 2.5)² = 82,656 A²s: one alone has to withstand it
+    [1.5, 'not-determined'],
+    [2.5, 'pass'],
+  ] as const)('of two conductors of %f mm² in parallel either has to withstand a fault alone: %s', (size, verdict) => {
+    const cable = { ...circuit().cable, area: known(squareMillimetres(size)), parallel: 2 };
+    const found = assess(
+      bs7671('2018+A2:2022'),
+      house([circuit({ cable })], { prospectiveCurrent: known(amperes(5900)) }),
+      'ev',
+    );
+    expect(found.results.find((r) => r.check === 'line-withstand')?.verdict).toBe(verdict);
+  });
+
+  it('a fault in one of two like conductors draws at least what one at the far end draws', () => {
+    // along the conductor from the supply, or by the other one and back from the far end
+    const seen = (x: number) => 1 / (1 / x + 1 / (2 - x));
+    for (let x = 0.01; x < 1; x += 0.01) {
+      expect(seen(x)).toBeCloseTo((x * (2 - x)) / 2, 12);
+      expect(seen(x)).toBeLessThan(seen(1));
+    }
   });
 });

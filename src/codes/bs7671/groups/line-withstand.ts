@@ -15,14 +15,15 @@ import {
   set,
   weigh,
 } from '../../../calculation/index.js';
-import { type Gap, isMissing, missing } from '../../../core/index.js';
+import { type CheckResult, type Gap, isMissing, missing } from '../../../core/index.js';
 import { byCable } from '../../../installation/index.js';
 import { withstandEnergyOf } from '../../../physics/definitions.js';
 import { ratio } from '../../../units/index.js';
 import { faultCurrents } from '../../iec-family/fault-currents.js';
 import { acquitOnly, letThrough } from '../../iec-family/let-through.js';
+import { opened } from '../../iec-family/opened.js';
 import { familyOf } from '../../iec-family/overcurrent-device.js';
-import { type FaultPlace, ofCable, ofCircuit } from '../../iec-family/places.js';
+import { type CablePlace, type FaultPlace, ofCable, ofCircuit } from '../../iec-family/places.js';
 import {
   lineNeutralClears,
   lineProtectedByOverload,
@@ -35,10 +36,21 @@ import { cooler, factorsK } from './factor-k.js';
 const noParallelRule: Gap = {
   kind: 'fact',
   fact: 'energy in one of several conductors in parallel',
-  obtain: 'there is no rule for it here: have it worked out, each conductor fed from both of its ends',
+  obtain: 'have it worked out, each conductor fed from both of its ends: one alone does not withstand all of it',
 };
-/** How a fault in one of several conductors in parallel is fed is not worked out: nothing is judged. */
+/** How a fault in one of more than two conductors in parallel is fed is not worked out: nothing is judged. */
 export const notJudgedInParallel = () => [holds(parallelConductorsWithstand, open(noParallelRule), set(''))];
+
+/** How many conductors of a cable are in parallel. */
+export const parallelOf = ({ run }: CablePlace): number => run.cable.parallel ?? 1;
+
+/**
+ * A fault in one of two like conductors in parallel, at a share x of their length: its impedance is x (2 - x) / 2 of that of
+ * one, at most what it is at the far end, so that the device sees a current between those of both ends. Either conductor
+ * carries part of it: what withstands all of it alone is safe, and of what does not nothing is said.
+ */
+export const alone = (result: CheckResult, { pairInParallel }: { readonly pairInParallel: unknown }): CheckResult =>
+  pairInParallel === false || result.verdict !== 'fail' ? result : opened(result, [noParallelRule]);
 
 /** Line conductors against fault current. BS 7671 434.5, 435.1. */
 export const lineWithstand = () => {
@@ -50,7 +62,7 @@ export const lineWithstand = () => {
       ...energy.circuit,
       quickOperatingCurrent: largest('fuses/quickOperatingCurrent'),
       slowOperatingCurrent: largest('fuses/slowOperatingCurrent'),
-      anyInParallel: ofCircuit((c) => byCable(c.run).some(({ cable }) => (cable.parallel ?? 1) > 1)),
+      anyInParallel: ofCircuit((c) => byCable(c.run).some(({ cable }) => (cable.parallel ?? 1) > 2)),
       // 435.1 counts a device that breaks the fault and limits its energy
       overloadSuffices: weigh(
         ['ownBreaks', 'conditionalBreaks', 'deviceKind', 'energyClass'],
@@ -75,20 +87,25 @@ export const lineWithstand = () => {
     cables: {
       ...current.cables,
       ...factorsK(),
-      inParallel: ofCable((c) => (c.run.cable.parallel ?? 1) > 1),
+      pairInParallel: ofCable((c) => parallelOf(c) === 2),
+      manyInParallel: ofCable((c) => parallelOf(c) > 2),
       withstandEnergy: by(withstandEnergyOf, '434.5.2', { adiabaticFactor: 'lineFactor' }),
     },
     faults: { ...current.faults, ...energy.faults },
     checks: [
       each('cables', [
-        chosen('inParallel', {
+        chosen('manyInParallel', {
           true: notJudgedInParallel(),
           false: [
             anyOf(
               lineWithstandCheck,
               [
                 compare(lineProtectedByOverload, {
-                  applies: 'overloadSuffices',
+                  applies: weigh(['pairInParallel', 'overloadSuffices'], ({ pairInParallel, overloadSuffices }) =>
+                    pairInParallel === false
+                      ? overloadSuffices
+                      : 'Of conductors in parallel this has to be checked: the adiabatic equation judges.',
+                  ),
                   because: set(
                     'Protected against overload by a device that breaks the fault current: no further calculation is asked for.',
                   ),
@@ -99,12 +116,16 @@ export const lineWithstand = () => {
                     [
                       adjusted(
                         adjusted(
-                          compare(lineWithstands, { because: 'energyRests' }),
-                          ['energyIsBound', 'energyRests'],
-                          acquitOnly,
+                          adjusted(
+                            compare(lineWithstands, { because: 'energyRests' }),
+                            ['energyIsBound', 'energyRests'],
+                            acquitOnly,
+                          ),
+                          ['realLoad'],
+                          cooler,
                         ),
-                        ['realLoad'],
-                        cooler,
+                        ['pairInParallel'],
+                        alone,
                       ),
                     ],
                     ({ conductor }: FaultPlace) => conductor === 'line',

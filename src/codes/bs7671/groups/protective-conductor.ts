@@ -6,6 +6,7 @@ import {
   chosen,
   compare,
   deciding,
+  derive,
   each,
   open,
   same,
@@ -36,7 +37,7 @@ import {
   separateProtectiveLarge,
 } from '../withstand-checks.js';
 import { cooler } from './factor-k.js';
-import { notJudgedInParallel } from './line-withstand.js';
+import { alone, notJudgedInParallel, parallelOf } from './line-withstand.js';
 
 const noProtective: Gap = {
   kind: 'fact',
@@ -91,20 +92,27 @@ const largeEnough = (
           [
             adjusted(
               adjusted(
-                compare(protectiveWithstands, {
-                  as: {
-                    protectiveArea,
-                    minimumProtectiveArea: share
-                      ? by(adiabaticAreaOfShare, '543.1.3', { adiabaticFactor: protectiveFactor, pathShare: by(share) })
-                      : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
-                  },
-                  because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
-                }),
-                ['energyIsBound', 'energyRests'],
-                acquitOnly,
+                adjusted(
+                  compare(protectiveWithstands, {
+                    as: {
+                      protectiveArea,
+                      minimumProtectiveArea: share
+                        ? by(adiabaticAreaOfShare, '543.1.3', {
+                            adiabaticFactor: protectiveFactor,
+                            pathShare: by(share),
+                          })
+                        : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
+                    },
+                    because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
+                  }),
+                  ['energyIsBound', 'energyRests'],
+                  acquitOnly,
+                ),
+                ['realLoad'],
+                cooler,
               ),
-              ['realLoad'],
-              cooler,
+              ['pairInParallel'],
+              alone,
             ),
           ],
           ({ conductor }: FaultPlace) => conductor === 'protective',
@@ -112,6 +120,9 @@ const largeEnough = (
       ]),
       adjusted(
         compare(protectiveByTable, {
+          applies: derive(['pairInParallel'], ({ pairInParallel }) =>
+            pairInParallel ? 'Either of two conductors in parallel is judged alone, by the adiabatic equation.' : true,
+          ),
           as: {
             protectiveArea,
             minimumProtectiveArea: by(tabulatedProtectiveOther, 'Table 54.7', {
@@ -144,6 +155,9 @@ const lasting = () =>
 export const protectiveConductor = () => ({
   cables: {
     protectiveKind: ofCable((c) => c.run.cable.protective),
+    protectiveNotWorkedOut: ofCable(
+      (c) => parallelOf(c) > 2 || (parallelOf(c) === 2 && c.run.cable.protective === 'armour-and-separate'),
+    ),
     armourAreaFrom: ofCable(armourAreaFromOf),
     armourArea: choose('armourAreaFrom', {
       survey: ofCable((c) => c.run.cable.protectiveArea ?? missing(ofArmour), {
@@ -180,7 +194,7 @@ export const protectiveConductor = () => ({
   },
   checks: [
     each('cables', [
-      chosen('inParallel', {
+      chosen('protectiveNotWorkedOut', {
         true: notJudgedInParallel(),
         false: [
           chosen('protectiveKind', {
