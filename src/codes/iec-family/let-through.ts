@@ -1,16 +1,4 @@
-import {
-  betweenSteps,
-  by,
-  choose,
-  derive,
-  open,
-  orElse,
-  run,
-  same,
-  set,
-  weigh,
-  when,
-} from '../../calculation/index.js';
+import { betweenSteps, by, choose, derive, open, run, same, set, weigh, when } from '../../calculation/index.js';
 import { type CheckResult, type Gap, isMissing, type Known, missing } from '../../core/index.js';
 import {
   boundedFaultEnergy,
@@ -135,8 +123,8 @@ export const letThrough = (clause: string, byFaultLevel: string) => ({
       'guarded',
       when(
         ofFault(({ circuit }) => circuit.cableNumber === 0),
-        orElse(by(largerFaultCurrent), same('faultCurrent')),
-        orElse(by(largerFaultCurrent, undefined, { maximumFaultCurrent: 'currentAtChange' }), same('faultCurrent')),
+        by(largerFaultCurrent),
+        by(largerFaultCurrent, undefined, { maximumFaultCurrent: 'currentAtChange' }),
       ),
       same('faultCurrent'),
     ),
