@@ -82,11 +82,13 @@ const earthReturnOf = ({ construction, protective }: Cable) => {
   if (construction !== 'armoured' && !protective.startsWith('armour')) return 'protective conductor';
   return protective === 'none' || protective === 'armour' ? 'armour' : 'armour and conductor';
 };
-const metalOf = ({ material, protective, protectiveMaterial }: Cable, conductor: ConductorPlace['conductor']) => {
-  if (conductor === 'line') return material;
+/** Metal of a protective conductor that is no steel: as stated, that of twin and earth copper, else that of the lines. */
+export function protectiveMetalOf({ material, protective, protectiveMaterial }: Cable): 'copper' | 'aluminium' {
   if (protectiveMaterial === 'aluminium' || protectiveMaterial === 'copper') return protectiveMaterial;
-  return protective === 'core' ? material : 'copper';
-};
+  return protective === 'bare-core' ? 'copper' : material;
+}
+const metalOf = (cable: Cable, conductor: ConductorPlace['conductor']) =>
+  conductor === 'line' ? cable.material : protectiveMetalOf(cable);
 /** The figures of most armour are recalled: they are accepted by option, and where a larger current is the safer one. */
 const steelFigureOf = ({ run: { cable }, conductor, circuit }: ConductorPlace) => {
   if (cable.protectiveImpedance) return 'maker';

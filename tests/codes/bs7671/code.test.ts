@@ -54,6 +54,32 @@ describe('BS 7671 as a wiring code', () => {
     expect(found.results.find((r) => r.check === 'line-withstand')?.verdict).toBe(verdict);
   });
 
+  it.each([
+    // √45,000 A²s = 212; k of Table 54.3: 115 of copper and 76 of aluminium, in cable of 70 °C: 1.84 mm² and 2.79 mm²
+    ['core', undefined, 'not-determined'],
+    ['separate', undefined, 'not-determined'],
+    ['separate', 'aluminium', 'not-determined'],
+    ['separate', 'copper', 'pass'],
+  ] as const)('beside lines of aluminium a protective conductor (%s) of %s metal: %s', (protective, metal, verdict) => {
+    const cable = {
+      ...circuit().cable,
+      construction: 'multicore',
+      cores: 3,
+      material: 'aluminium',
+      area: known(squareMillimetres(16)),
+      protective,
+      protectiveArea: known(squareMillimetres(2.5)),
+      ...(metal ? { protectiveMaterial: metal } : {}),
+    } as const;
+    const found = assess(
+      bs7671('2018+A2:2022'),
+      house([circuit({ cable })], { prospectiveCurrent: known(amperes(5900)) }),
+      'ev',
+    );
+    const [adiabatic] = found.results.find((r) => r.check === 'protective-conductor')?.alternatives ?? [];
+    expect([adiabatic?.check, adiabatic?.verdict]).toEqual(['protective-conductor-adiabatic', verdict]);
+  });
+
   it('a fault in one of two like conductors draws at least what one at the far end draws', () => {
     // along the conductor from the supply, or by the other one and back from the far end
     const seen = (x: number) => 1 / (1 / x + 1 / (2 - x));

@@ -4,6 +4,7 @@ import type { Cable } from '../../../installation/index.js';
 import { adiabaticFactorOf } from '../../../physics/index.js';
 import { materialFactors, reciprocalCoefficients } from '../../../products/iec60949/material-constants.js';
 import { type Celsius, celsius } from '../../../units/index.js';
+import { protectiveMetalOf } from '../../iec-family/conductors.js';
 import { opened } from '../../iec-family/opened.js';
 import { ofCable } from '../../iec-family/places.js';
 import { table431Final, table431Initial } from '../tables/43-1.js';
@@ -47,7 +48,7 @@ export function cooler(result: CheckResult, { realLoad }: { readonly realLoad: u
 /** Factor k of the line conductors, of a protective conductor in the cable, and of the armour. BS 7671 Tables 43.1, 54.3, 54.4. */
 export const factorsK = () => {
   const line = ofCable((c) => (c.run.cable.material === 'aluminium' ? 'aluminium' : 'copper'));
-  const protective = ofCable((c) => (c.run.cable.protectiveMaterial === 'aluminium' ? 'aluminium' : 'copper'));
+  const protective = ofCable((c) => protectiveMetalOf(c.run.cable));
   const steel = set('steel');
   const ofLine = { metal: line, insulation: 'lineInsulation' } as const;
   const ofProtective = { metal: protective, insulation: 'protectiveInsulation' } as const;
