@@ -403,6 +403,10 @@ export interface Labels {
   delaySet: 'set' | 'none' | 'not known';
   /** Whether a maker's figure is given for the let-through energy. */
   makersGiven: boolean;
+  /** Whether it serves for a fault: at the device, or where a circuit-breaker meets less than there. */
+  makersServes: boolean;
+  /** Whether a fault is at the device itself. */
+  atDevice: boolean;
   /** Energy limiting class by which a circuit-breaker is judged. */
   energyClass: '1' | '2' | '3';
   /** Which fault it is: conductor and end. */

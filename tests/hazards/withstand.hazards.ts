@@ -1,4 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
+import type { AssessmentOptions } from '../../src/codes/wiring-code.js';
 import {
   amperes,
   type Cable,
@@ -21,9 +22,9 @@ import { metresOf, premises, soundCircuit, soundHouse, soundStretch } from './so
 const code = bs7671('2018+A2:2022');
 const seen = 'seen at the survey';
 const { energyClass: _marked, ...unmarked } = soundCircuit().device;
-const told = (what: string, installation: () => Installation, run = 'ev'): Case => ({
+const told = (what: string, installation: () => Installation, run = 'ev', options: AssessmentOptions = {}): Case => ({
   what,
-  told: () => assessed(code, installation(), run, premises),
+  told: () => assessed(code, installation(), run, { ...premises, ...options }),
 });
 const breaker = (type: 'B' | 'C' | 'D', rating: number, energyClass?: OvercurrentDevice['energyClass']) => ({
   ...unmarked,
@@ -111,6 +112,7 @@ const feeder = (
   length = 210,
   rating = 100,
   route: Partial<Stretch> = { method: known('B', seen), containment: 'trunking' },
+  options: AssessmentOptions = {},
 ): Case => {
   const lines: readonly Line[] = ['L1'];
   return told(
@@ -161,9 +163,13 @@ const feeder = (
         { externalImpedance: known(ohms(0.1), 'measured'), prospectiveCurrent: known(amperes(2400), 'measured') },
       ),
     'feeder',
+    options,
   );
 };
 
+/** 25 mm² over 40 m behind a fuse of which the maker states what it lets through at the prospective current. */
+const byMaker = (what: string, earth: number): Case =>
+  feeder(what, { protectiveArea: area(earth) }, 40, 100, undefined, { makersLetThrough: 30_000 });
 const clipped = {
   method: known('E' as const, seen),
   containment: 'clipped',
@@ -336,6 +342,17 @@ export const chapter: Chapter = {
         clipped,
       ),
       sound: feeder('Two of 16 mm²: one alone withstands what the fuse lets through.', pair(16), 40, 125, clipped),
+    },
+    {
+      ...energy,
+      id: 'makers-figure-at-the-far-end',
+      title: 'The let-through energy of a fuse at its full fault current, taken for a fault far away',
+      check: 'protective-conductor',
+      harm: 'Close by, the fuse opens in a few milliseconds. At the end of the cable it takes a second, and the earth wire glows in the loft.',
+      clause: 'BS 7671:2018+A2:2022, 434.5.2, 543.1.3, two texts; a fuse lets through more the less flows: its curve',
+      mustNotSay: 'That what a maker states at the prospective current holds for every fault.',
+      unsafe: byMaker('A fuse of 100 A that lets through 30,000 A²s at 2.4 kA, 40 m with an earth of 6 mm².', 6),
+      sound: byMaker('The same with an earth of 10 mm².', 10),
     },
     {
       ...energy,

@@ -116,6 +116,7 @@ export const letThrough = (clause: string, byFaultLevel: string) => ({
       },
       { direction: { faultCurrent: 1, instantaneousTrip: -1, residualClearing: -1 } },
     ),
+    atDevice: ofFault(({ circuit, end }) => end === 'near' && circuit.cableNumber === 0),
     ofProtective: ofFault(({ conductor }) => conductor === 'protective'),
     // a declared impedance may be higher than the real one: the prospective current guards the bound
     guarded: ofFault(({ conductor, end }) => conductor === 'protective' && end === 'near'),
@@ -186,11 +187,19 @@ export const letThrough = (clause: string, byFaultLevel: string) => ({
       },
       { direction: { faultCurrent: 1, slowOperatingCurrent: -1, quickOperatingCurrent: -1 } },
     ),
+    // at the device it is that of the prospective current; farther away a circuit-breaker lets through less, a fuse more
+    makersServes: weigh(
+      ['makersGiven', 'atDevice', 'deviceFamily', 'breakerClears'],
+      ({ makersGiven, atDevice, deviceFamily, breakerClears }) =>
+        makersGiven === true &&
+        (atDevice === true || (!isMissing(deviceFamily) && deviceFamily !== 'fuse' && breakerClears === 'at once')),
+      { direction: { breakerClears: 1 } },
+    ),
     letThrough: betweenSteps(
       'faultCurrent',
       ['instantaneousTrip', 'residualClearing', 'breakingCapacity', 'slowOperatingCurrent', 'quickOperatingCurrent'],
       when(
-        'makersGiven',
+        'makersServes',
         ofFault(({ circuit: { options } }) => ampereSquaredSeconds(options.makersLetThrough ?? 0), {
           by: "the maker's figure",
         }),
@@ -221,7 +230,7 @@ export const letThrough = (clause: string, byFaultLevel: string) => ({
       ),
     ),
     energyIsBound: when(
-      'makersGiven',
+      'makersServes',
       set(false),
       choose('deviceFamily', {
         'circuit-breaker': set(true),
@@ -230,7 +239,7 @@ export const letThrough = (clause: string, byFaultLevel: string) => ({
       }),
     ),
     energyRests: when(
-      'makersGiven',
+      'makersServes',
       set("Rests on the maker's let-through energy."),
       choose('deviceFamily', {
         'circuit-breaker': breakerRests(byFaultLevel),
