@@ -37,6 +37,9 @@ class Maybe {
   constructor(readonly part: fc.Arbitrary<unknown>) {}
 }
 const maybe = (part: fc.Arbitrary<unknown>) => new Maybe(part);
+/** What one cable in ten has. */
+const rarely = <T>(part: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
+  fc.oneof({ weight: 9, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: part });
 /** A record of these parts. */
 function some<T>(parts: Readonly<Record<string, fc.Arbitrary<unknown> | Maybe>>): fc.Arbitrary<T> {
   const each = Object.entries(parts);
@@ -113,8 +116,8 @@ function arbitraryCable(three: boolean, choices: FactChoices = {}): fc.Arbitrary
     kind: pick(...cables.filter((c) => c.cores >= needed(c))),
     material: fc.oneof({ weight: 6, arbitrary: pick('copper' as const) }, pick('aluminium' as const)),
     area: arbitraryFact(pick(1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 95).map(squareMillimetres), choices),
-    parallel: fc.option(pick(2), { nil: undefined, freq: 9 }),
-    loadedCores: fc.option(arbitraryFact(pick(3, 6, 12), choices), { nil: undefined, freq: 9 }),
+    parallel: rarely(pick(2)),
+    loadedCores: rarely(arbitraryFact(pick(3, 6, 12), choices)),
     protectiveArea: fc.option(arbitraryFact(pick(1.5, 4, 10, 16).map(squareMillimetres), choices), { nil: undefined }),
   });
   return parts.map(({ kind, material, area, parallel, loadedCores, protectiveArea }) => ({
