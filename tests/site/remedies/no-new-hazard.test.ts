@@ -132,8 +132,29 @@ const cases: readonly Case[] = [
     },
     check: 'cable-for-the-ground',
   },
+  {
+    remedy: 'mode-3-point',
+    what: 'a 13 A socket for a vehicle in a house in multiple occupation, without arc detection (BS 7671, 421.1.7): a fixed point',
+    survey: {
+      ...home,
+      options: { premises: { kind: seen('multiple-occupation'), arcDetection: seen(false) } },
+      points: [
+        {
+          point: { mode: 2, setting: seen('10 A'), socket: seen('BS 1363'), outdoors: seen(false) },
+          route: [['clipped indoors', 10]],
+        },
+      ],
+    },
+    check: 'arc-detection',
+  },
 ];
 cure(cases);
+
+it('puts in an earthing conductor that holds with a larger fuse too', () => {
+  const thin = { ...home, supply: { ...home.supply, earthingConductor: seen('6 mm²') } };
+  const { done } = applied('6 mm²', thin, 'earthing-conductor');
+  expect(done.installation.supply.earthingConductor).toMatchObject({ value: 16 });
+});
 
 /** The survey with the first offer of a remedy applied. */
 function applied(what: string, short: ShortSurvey, remedy: string) {
