@@ -74,6 +74,8 @@ function outbuildingBonding({ survey, result }: Situation): readonly Change[] {
 /** The size that is asked for; where that is not known, the next ones above what is there. */
 function earthingConductor({ survey, result }: Situation): readonly Change[] {
   const now = leastOf(survey.installation.supply.earthingConductor);
+  // what is open on one of the usual size is found out, not replaced
+  if (result.verdict !== 'fail' && (now ?? 0) >= USUAL_EARTHING) return [];
   const least = result.limit?.value ?? Number.NaN;
   const asked = sizeFrom(conductorSizes, least > 6 ? Math.max(least, USUAL_EARTHING) : least);
   const larger = conductorSizes.filter((size) => now !== undefined && size > now && size <= LARGEST_EARTHING);

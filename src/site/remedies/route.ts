@@ -7,6 +7,7 @@ import {
   type Group,
   type Line,
   lineConductors,
+  type OvercurrentKind,
   pathTo,
   type Run,
   type Stretch,
@@ -243,28 +244,36 @@ function largerFeeder(at: Situation): readonly Change[] {
   ];
 }
 
-/** A smaller device ahead of a feeder that carries what is asked of it, and is not protected by the one that is there. */
-function smallerDevice({ survey, plan, code }: Situation): readonly Change[] {
+/** Ways of another device that are tried for one feeder. */
+const DEVICES = 3;
+
+/** Another device ahead of a feeder that the one that is there does not protect: smaller, or of curve B, for what it has to carry. */
+function otherDevice({ survey, plan, code, result }: Situation): readonly Change[] {
   const failing = eachFeeder(plan.feeders).filter((f) => f.overall.verdict === 'fail');
   const [found] = feedersTo(survey).flatMap((run) => {
     const demand = failing.find((f) => f.run === run.id)?.demand.worst;
     const now = leastOf(run.device.rating);
-    return demand === undefined || isMissing(demand) || now === undefined ? [] : [{ run, demand, now }];
+    return demand === undefined || isMissing(demand) || now === undefined || run.device.kind.state !== 'known'
+      ? []
+      : [{ run, demand, now, kind: run.device.kind.value }];
   });
   if (!found) return [];
-  const { run, demand, now } = found;
+  const { run, demand, now, kind } = found;
+  // a circuit-breaker of a slower curve that does not open in time gives way to one of curve B first
+  const slow = result.check === 'automatic-disconnection' && 'type' in kind && (kind.type === 'C' || kind.type === 'D');
+  const then = slow ? ({ ...kind, type: 'B' } as OvercurrentKind) : kind;
   return code
     .ratingsFor(run)
-    .filter((rating) => rating < now && rating >= demand)
+    .filter((rating) => rating >= demand && (slow ? rating <= now : rating < now))
     .reverse()
-    .slice(0, 3)
+    .slice(0, DEVICES)
     .map((rating) => ({
       survey: withExistingRun(survey, run.id, (r) => ({
         ...r,
-        device: { ...r.device, rating: known(rating, PUT_THERE) },
+        device: { ...r.device, kind: known(then, PUT_THERE), rating: known(rating, PUT_THERE) },
       })),
-      what: `device of ${rating} A ahead of ${run.id} in place of ${now} A`,
-      items: [item('protective-device', `fuse or circuit-breaker ${rating} A, of the kind that is there`)],
+      what: `device of ${rating} A${slow ? ', curve B,' : ''} ahead of ${run.id} in place of ${now} A`,
+      items: [item('protective-device', `fuse or circuit-breaker ${rating} A${slow ? ', curve B' : ''}`)],
     }));
 }
 
@@ -409,9 +418,9 @@ export const routeRemedies: readonly SurveyRemedy[] = [
     ways: largerFeeder,
   },
   {
-    id: 'smaller-feeder-device',
-    title: 'A smaller device ahead of a feeder',
+    id: 'feeder-device',
+    title: 'Another device ahead of a feeder',
     checks: ofItsDevice,
-    ways: smallerDevice,
+    ways: otherDevice,
   },
 ];

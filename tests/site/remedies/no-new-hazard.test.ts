@@ -4,6 +4,7 @@ import { readSurvey } from '../../../src/io/index.js';
 import { withChanges } from '../../../src/site/index.js';
 import { type ShortSurvey, surveyOf } from '../../jobs/base.js';
 import { wholePlanInBritain } from '../../support/plan.js';
+import type { Json } from '../../support/surveys.js';
 import { asWanted, brief, type Case, cure, home, seen, tt } from './cures.js';
 
 const soil = { soilResistivity: '2.5 K·m/W' };
@@ -18,12 +19,17 @@ const ofBoard = (change: object) => ({
   ...change,
 });
 /** A garage with lights, behind a cable of 15 m in the ground. */
-const garage = (device: string, area: string, cable = 'armoured 3-core'): Partial<ShortSurvey> => ({
+const garage = (
+  device: string,
+  area: string,
+  cable = 'armoured 3-core',
+  kind: Json = { standard: 'BS 88-2' },
+): Partial<ShortSurvey> => ({
   boards: [
     {
       id: 'garage',
       circuits: ['lights'],
-      feeder: { device, area, cable, kind: { standard: 'BS 88-2' }, route: [['buried', 15, soil]] },
+      feeder: { device, area, cable, kind, route: [['buried', 15, soil]] },
       change: { detached: seen(true), extraneousParts: seen(false) },
     },
   ],
@@ -90,10 +96,16 @@ const cases: readonly Case[] = [
     check: 'residual-current-device-overload',
   },
   {
-    remedy: 'smaller-feeder-device',
+    remedy: 'feeder-device',
     what: '63 A ahead of 6 mm² to the garage, 53 A in the ground (BS 7671, Table 4E4A): 50 A',
     survey: { ...home, ...garage('63 A', '6 mm²') },
     check: 'tabulated-capacity',
+  },
+  {
+    remedy: 'feeder-device',
+    what: 'a circuit-breaker D 63 A ahead of the garage, Z_s of 0.17 Ω at most (BS 7671, Table 41.3): curve B',
+    survey: { ...home, ...garage('63 A', '16 mm²', 'armoured 3-core', { standard: 'EN 60898', type: 'D' }) },
+    check: 'automatic-disconnection',
   },
   {
     remedy: 'larger-feeder',
