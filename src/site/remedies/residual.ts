@@ -7,7 +7,7 @@ import {
   type ResidualDevice,
   type Run,
 } from '../../installation/index.js';
-import { type Amperes, amperes, milliamperes, ohms } from '../../units/index.js';
+import { type Amperes, amperes, milliamperes, ohms, seconds } from '../../units/index.js';
 import type { Survey } from '../survey.js';
 import {
   boardsTo,
@@ -20,6 +20,7 @@ import {
   type Situation,
   type SurveyRemedy,
   sizeFrom,
+  withExistingRun,
   withFirstBoard,
   withSupply,
   withWantedRuns,
@@ -304,6 +305,37 @@ function delayed({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** A device with time delay ahead of feeders that have none, where a fuse alone does not open in time. */
+function aheadOfFeeder({ survey }: Situation): readonly Change[] {
+  const { board } = survey.installation;
+  const bare = feedersTo(survey).filter(
+    (f) => board.runs.some((r) => r.id === f.id) && !f.residual?.length && aheadOn(board, f).length === 0,
+  );
+  const sizes = bare.map((f) => sizeFrom(ratedCurrents, leastOf(f.device.rating) ?? Number.NaN));
+  if (bare.length === 0 || sizes.some((size) => size === undefined)) return [];
+  return (['A', 'B'] as const).map((type) => {
+    const put = (run: Run): Run => ({
+      ...run,
+      residual: [
+        {
+          ...ownResidual(milliamperes(100), type),
+          ratedCurrent: known(amperes(sizes[bare.findIndex((f) => f.id === run.id)] as number), PUT_THERE),
+          delay: known('selective', PUT_THERE),
+          delayTime: known(seconds(0), PUT_THERE),
+        },
+      ],
+      noResidual: known(false, PUT_THERE),
+    });
+    const words = bare.map((f, i) => `RCD ${sizes[i]} A, 100 mA type ${type} with time delay, ahead of ${f.id}`);
+    return {
+      survey: bare.reduce((then, f) => withExistingRun(then, f.id, put), survey),
+      what: words.join('; '),
+      items: words.map((w) => item('residual-device', w)),
+      tasks: [['residual current device, replaced', bare.length]] as const,
+    };
+  });
+}
+
 const onType = ['smooth-current-upstream', 'residual-current-type'];
 
 /** Remedies about residual current devices. */
@@ -357,6 +389,12 @@ export const residualRemedies: readonly SurveyRemedy[] = [
     // on a new circuit it costs less to choose one than to find out
     whenOpen: true,
     ways: combined,
+  },
+  {
+    id: 'feeder-residual-device',
+    title: 'A residual current device ahead of a feeder',
+    checks: ['automatic-disconnection', 'residual-current-position'],
+    ways: aheadOfFeeder,
   },
   {
     id: 'residual-type-a',

@@ -35,6 +35,12 @@ const garage = (
   ],
   points: [{ from: 'garage', route: [['clipped indoors', 4]] }],
 });
+const [inGarage] = garage('63 A', '16 mm²').points ?? [];
+const onTt: Partial<ShortSurvey> = {
+  ...garage('63 A', '16 mm²'),
+  supply: tt,
+  points: inGarage ? [{ ...inGarage, point: { openPenDevice: seen('none') } }] : [],
+};
 const insideOnly = (change: object): ShortSurvey['points'] => [
   {
     point: { residual: { ...ofBoard(change), position: 'inside-equipment', pointsServed: 1 } },
@@ -105,6 +111,12 @@ const cases: readonly Case[] = [
     remedy: 'feeder-device',
     what: 'a circuit-breaker D 63 A ahead of the garage, Z_s of 0.17 Ω at most (BS 7671, Table 41.3): curve B',
     survey: { ...home, ...garage('63 A', '16 mm²', 'armoured 3-core', { standard: 'EN 60898', type: 'D' }) },
+    check: 'automatic-disconnection',
+  },
+  {
+    remedy: 'feeder-residual-device',
+    what: 'TT, and a fuse alone ahead of the cable to the garage: 100 mA with time delay (BS 7671, 411.5.2)',
+    survey: { ...home, ...onTt },
     check: 'automatic-disconnection',
   },
   {
