@@ -238,7 +238,10 @@ const withMarking =
   };
 
 /** Only the circuits that are there stay behind the devices of the board; the new ones leave it ahead of them. */
-function aheadOfDevices({ survey }: Situation): readonly Change[] {
+function aheadOfDevices(at: Situation): readonly Change[] {
+  const { survey, result } = at;
+  // where a device with time delay does, the circuits stay behind it
+  if (result.check === 'residual-current-selectivity' && delayed(at).length > 0) return [];
   const { board } = survey.installation;
   const added = new Set(survey.wanted.map((w) => w.run.id));
   const behind = board.residual?.some((d) => !d.serves || d.serves.some((id) => added.has(id)));
@@ -411,6 +414,7 @@ export const residualRemedies: readonly SurveyRemedy[] = [
       'residual-current-one-per-point',
       'residual-current-device-overload',
       'residual-device-at-origin-overload',
+      'residual-current-selectivity',
     ),
     ways: aheadOfDevices,
   },

@@ -120,6 +120,12 @@ const cases: readonly Case[] = [
     check: 'automatic-disconnection',
   },
   {
+    remedy: 'ahead-of-residual-device',
+    what: '30 mA without delay ahead of a whole house, on which its circuits rely: the point is fed ahead of it',
+    survey: { ...home, board: { residual: [ofBoard({})] as never } },
+    check: 'residual-current-selectivity',
+  },
+  {
     remedy: 'larger-feeder',
     what: 'twin and earth in the ground to the garage: an armoured cable',
     survey: { ...home, ...garage('40 A', '10 mm²', 'twin and earth') },
