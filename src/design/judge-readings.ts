@@ -70,6 +70,15 @@ function kindProblem(planned: PlannedReading | undefined, name: string, value: n
 const replaced = ({ alternative }: PlannedReading, readings: Readings): boolean =>
   alternative !== undefined && readings[alternative] !== undefined;
 
+/**
+ * The reading that is never less than this one. Far below what is expected of this one it is of something else: bonds that
+ * were still connected.
+ */
+function standIn({ boundedBy, expected }: PlannedReading, readings: Readings): number | undefined {
+  const value = boundedBy === undefined ? undefined : readings[boundedBy];
+  return typeof value === 'number' && expected !== undefined && value * twice >= expected.value ? value : undefined;
+}
+
 /** The result of one limit; the limit's own role says what unit it is in. */
 function judgeLimit(sheet: TestSheet, reading: PlannedReading, value: number | boolean, at: number): CheckResult {
   const limit = reading.limits[at] as PlannedReading['limits'][number];
@@ -141,8 +150,9 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
     );
     return [notDetermined(said(sheet, id, what), ...gaps)];
   };
+  const read = (of: PlannedReading) => readings[of.id] ?? standIn(of, readings);
   const results = planned.flatMap((reading): CheckResult[] => {
-    const value = readings[reading.id];
+    const value = read(reading);
     if (value === undefined)
       return !replaced(reading, readings) &&
         (reading.limits.length > 0 || reading.limitGaps !== undefined || reading.expected === undefined)
@@ -171,7 +181,7 @@ export function judgeReadings(sheet: TestSheet, readings: Readings): Judgement {
   return {
     results: [...untested, ...results],
     contradictions: found,
-    owing: planned.filter((p) => readings[p.id] === undefined).map((p) => p.id),
+    owing: planned.filter((p) => read(p) === undefined && !replaced(p, readings)).map((p) => p.id),
   };
 }
 

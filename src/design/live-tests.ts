@@ -230,6 +230,10 @@ export function electrode(input: TestCase): readonly PlannedReading[] {
     what: `R_A: earth electrode${of}`,
     ...maybe(factValue(`resistance of the earth electrode${of}`, resistance), 'electrodeResistance', 'Ω'),
     ...onElectrode(input, 'electrodeResistance', 'R_A'),
+    // the loop from outside runs through the electrode of the installation
+    ...(id === 'electrode' && supply.system.state === 'known' && supply.system.value === 'TT'
+      ? { boundedBy: 'externalLoop' }
+      : {}),
     note: `Above ${input.plan.electrode.unstableAbove} Ω it may not be stable.`,
   }));
 }

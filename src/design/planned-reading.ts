@@ -29,6 +29,8 @@ export interface PlannedReading {
   readonly limitGaps?: readonly Gap[];
   /** Name of the reading that may stand for it: where that was taken, this one leaves nothing open. */
   readonly alternative?: string;
+  /** Name of a reading that is never less, and stands for this one where it was not taken. */
+  readonly boundedBy?: string;
   readonly note?: string;
 }
 

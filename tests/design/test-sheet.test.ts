@@ -207,6 +207,12 @@ describe('readings that come back', () => {
     expect(judged.owing).toEqual(['polarity']);
     expect(judged.results.find((r) => r.check === 'reading-polarity')?.verdict).toBe('not-determined');
   });
+  test('of two readings of which one is enough the other is not owing', () => {
+    const { protectiveContinuity: _, ...rest } = good as Record<string, number | boolean>;
+    expect(judgeReadings(sheet, rest).owing).toEqual([]);
+    const { continuity: _both, ...neither } = rest;
+    expect(judgeReadings(sheet, neither).owing).toEqual(['continuity', 'protectiveContinuity']);
+  });
   test('a yes in the place of a number, or a number in the place of a yes, is refused', () => {
     // true would count as 1 Ω and pass the limit of 1.16 Ω; 0 for the polarity would not count at all
     for (const wrong of [{ loop: true }, { polarity: 0 }, { continuity: true }, { insulationEarth: true }])

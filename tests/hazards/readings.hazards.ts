@@ -8,8 +8,7 @@ const code = bs7671('2018+A2:2022');
 type Changes = Readonly<Record<string, number | boolean | undefined>>;
 
 /** What the readings of a circuit are told; undefined leaves one out. */
-function read(run: Run, good: Changes, change: Changes): Told {
-  const house = soundHouse([run]);
+function read(run: Run, good: Changes, change: Changes, house = soundHouse([run])): Told {
   const sheet = testSheet({
     code,
     circuit: circuitCase(house, run.id, premises),
@@ -77,6 +76,33 @@ const ofRing = (change: Changes = {}): Told =>
     },
     change,
   );
+
+/** The same point on TT, its rod surveyed at 80 Ω and not read by itself. */
+const onRod = (externalLoop: number): Told => {
+  const run = soundCircuit({}, { openPenDevice: known('none', 'data sheet') });
+  const house = soundHouse([run], {
+    system: known('TT', 'seen at the survey'),
+    externalImpedance: known(80 as never, 'measured'),
+    electrode: { resistance: known(80 as never, 'measured') },
+  });
+  const good = {
+    continuity: 0.21,
+    insulationLive: 200e6,
+    insulationEarth: 200e6,
+    polarity: true,
+    externalLoop,
+    loop: externalLoop + 0.21,
+    prospective: 860,
+    residual1At1: 0.024,
+    residual2At1: 0.021,
+    'directTrip-point': 0.0045,
+    'directTime-point': 0.9,
+    functional: true,
+    voltage: 240,
+    loadedVoltage: 235.6,
+  };
+  return read(run, good, {}, house);
+};
 
 const clause = 'BS 7671, 643.2; how far a reading may lie off is common practice, no source';
 
@@ -360,6 +386,16 @@ export const chapter: Chapter = {
       check: 'reading-loadedVoltage',
       unsafe: { what: '240 V, and 250 V under load.', told: () => ofPoint({ loadedVoltage: 250 }) },
       sound: { what: '240 V, and 236 V under load.', told: () => ofPoint({ loadedVoltage: 236 }) },
+    },
+    {
+      id: 'loop-read-with-the-bonds-on',
+      title: 'A loop read from outside, with the bonds still on',
+      harm: 'The water main of iron gives 0.4 Ω today and is of plastic tomorrow. Then there is the rod alone, which nobody has read.',
+      clause: 'BS 7671:2018+A2:2022, 643.7.2 and its note: the loop may stand for the electrode, from memory',
+      mustNotSay: 'That a low loop proves a good electrode.',
+      check: 'reading-electrode',
+      unsafe: { what: 'TT, a rod of 80 Ω, Z_e of 0.4 Ω; the rod not read by itself.', told: () => onRod(0.4) },
+      sound: { what: 'The same, Z_e of 80 Ω: the rod is no more than that.', told: () => onRod(80) },
     },
   ],
 };

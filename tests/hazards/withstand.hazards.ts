@@ -105,6 +105,18 @@ const hot = (
     return soundHouse([{ ...run, ...(terminalTemperature ? { terminalTemperature } : {}) }]);
   });
 
+/** Steel conduit as the earth of a feeder, over 40 m: 20 mm of heavy gauge has about 59 mm². Common practice, no source. */
+const inConduit = (what: string, protectiveArea?: Cable['protectiveArea']): Case =>
+  feeder(
+    what,
+    {
+      protective: 'conduit',
+      protectiveMaterial: 'steel',
+      protectiveImpedance: known(4.7e-3 as never, "maker's data"),
+      protectiveArea: protectiveArea ?? unknown('ask its maker'),
+    },
+    40,
+  );
 /** A feeder of single-core cables in conduit with one protective conductor. */
 const feeder = (
   what: string,
@@ -370,6 +382,28 @@ export const chapter: Chapter = {
         protectiveImpedance: known(1.6e-3 as never, "maker's data"),
       }),
       sound: feeder('One 70 mm² cable with an earth of 35 mm².', { area: area(70), protectiveArea: area(35) }),
+    },
+    {
+      ...energy,
+      id: 'thin-tube-as-earth',
+      title: 'A thin steel tube as the earth of a 100 A feeder',
+      check: 'protective-conductor',
+      harm: 'Before the fuse clears, the tube is red hot along the hayloft.',
+      clause: 'BS 7671:2018+A2:2022, 543.1.3, Table 54.5: k of 47, one source',
+      mustNotSay: 'That whatever conducts is an earth.',
+      unsafe: inConduit('25 mm² singles behind 100 A in a tube with 8 mm² of steel.', area(8)),
+      sound: inConduit('The same in conduit of heavy gauge, 59 mm² of steel.', area(59)),
+    },
+    {
+      ...energy,
+      id: 'conduit-of-which-nobody-knows-the-wall',
+      title: 'A conduit as earth, of which nobody knows how thick its wall is',
+      check: 'protective-conductor',
+      harm: 'It is of light gauge, and half of it has rusted away.',
+      clause: 'BS 7671:2018+A2:2022, 543.1.3, Table 54.5: k of 47, one source',
+      mustNotSay: 'That conduit is thick enough because it is conduit.',
+      unsafe: inConduit('25 mm² singles behind 100 A in steel conduit of which nobody knows the cross-section.'),
+      sound: inConduit('The same, 59 mm² by its maker.', area(59)),
     },
   ],
 };

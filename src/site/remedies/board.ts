@@ -1,6 +1,6 @@
 import { endsOf, isMissing, known } from '../../core/index.js';
 import { feedingInto } from '../../installation/feeds-back.js';
-import { type Board, outletsBelow, RCBO_B, type Run } from '../../installation/index.js';
+import { type Board, isFeeder, leavesTails, outletsBelow, type Run } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
 import { boardsOf, noSensor } from '../option-survey.js';
 import {
@@ -16,19 +16,30 @@ import {
   withFirstBoard,
   withWantedRuns,
 } from './remedy.js';
-import { reliesNoMore } from './residual.js';
+import {
+  aheadOn,
+  asOnNewBoard,
+  combinedLike,
+  ownResidual,
+  reliesNoMore,
+  servingOthers,
+  typeInstead,
+} from './residual.js';
 import { limited } from './supply.js';
 
 /** Rated currents in which consumer units are commonly bought, A: common practice, no source. */
 const boardRatings = [100, 125];
 
-/** A board has no way left, or none for a device of today: a small board beside it. */
+/** A board has no way left, or none for a device of today: a small board beside it, not behind the devices of that one. */
 function anotherBoard({ survey }: Situation): readonly Change[] {
   if (isKnown(survey.work.newEnclosure, true)) return [];
+  const boards = new Map(boardsOf(survey.installation.board).map((b) => [b.id, b]));
+  const apart = withWantedRuns(survey, (run, { from }) => reliesNoMore(run, boards.get(from) as Board));
+  const relied = apart.wanted.some(({ run }, i) => run !== survey.wanted[i]?.run);
   return [
     {
-      survey: { ...survey, work: { ...survey.work, newEnclosure: known(true, PUT_THERE) } },
-      what: 'small board for the new circuit beside the one that has no way for it',
+      survey: { ...apart, work: { ...survey.work, newEnclosure: known(true, PUT_THERE) } },
+      what: `small board for the new circuit beside the one that has no way for it${relied ? ', with an RCBO of its own' : ''}`,
     },
   ];
 }
@@ -44,26 +55,23 @@ function givenUp({ survey, result }: Situation): readonly Change[] {
     survey: withBoards(survey, (board) => {
       if (!board.runs.includes(run)) return board;
       const spareWays = known((leastOf(board.spareWays) ?? 0) + 1, `the way of ${run.id}, taken over`);
-      // what stood ahead of it serves the others
-      const residual = board.residual?.flatMap((d) => {
-        const serves = d.serves?.filter((id) => id !== run.id);
-        return serves === undefined ? [d] : serves.length > 0 ? [{ ...d, serves }] : [];
-      });
       const runs = board.runs.filter((r) => r !== run);
-      return { ...board, spareWays, runs, ...(residual ? { residual } : {}) };
+      return { ...board, spareWays, runs, ...servingOthers(board, new Set([run.id])) };
     }),
     what: `the way of ${run.id}, which is out of use and is disconnected for good`,
     tasks: [['circuit disconnected for good', 1]] as const,
   }));
 }
 
-/** The type that a device has which takes the place of those that a circuit has: never a lower one. */
-function typeInstead({ residual = [] }: Run): 'A' | 'F' | 'B' {
-  const types = residual.flatMap(({ type }) => (type.state === 'known' ? [type.value] : []));
-  return types.includes('B') ? 'B' : types.includes('F') ? 'F' : 'A';
-}
+/** A feeder that is moved to another board: what stood ahead of it there goes with it. */
+const feederMoved = (run: Run, board: Board): Run => {
+  const ahead = run.residual?.length ? [] : aheadOn(board, run);
+  if (ahead.length === 0) return run;
+  const residual = ahead.map(({ serves: _, ...d }) => ({ ...d, position: 'origin-of-circuit' as const }));
+  return { ...run, residual, noResidual: known(false, PUT_THERE) };
+};
 
-/** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection. */
+/** A new board in place of the one at the origin: an RCBO for every circuit, main switch, surge protection; feeders as they are. */
 function newBoard({ survey, result }: Situation): readonly Change[] {
   const aheadOf = result.alternatives?.find((r) => r.check === 'board-behind-device');
   const asked = (result.check === 'board-rating' ? result : aheadOf)?.limit?.value ?? 0;
@@ -71,56 +79,57 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   if (size === undefined) return [];
   const { board } = survey.installation;
   const { residual: _, ...rest } = board;
-  const residual = {
-    position: 'origin-of-circuit',
-    rating: known(amperes(0.03), PUT_THERE),
-    delay: known('general', PUT_THERE),
-    opensAllLive: known(true, PUT_THERE),
-    bidirectional: known(true, PUT_THERE),
-  } as const;
-  const runs = board.runs.map((run) => ({
+  const onIt = board.runs.filter((run) => !leavesTails(run));
+  const circuits = onIt.filter((run) => !isFeeder(run));
+  const typeOf = (run: Run) => typeInstead(run, aheadOn(board, run));
+  const moved = (run: Run): Run => ({
     ...run,
     device: {
-      kind: known(RCBO_B, PUT_THERE),
+      kind: known(combinedLike(run.device), PUT_THERE),
       rating: run.device.rating,
       breakingCapacity: known(amperes(6000), PUT_THERE),
       energyClass: known(3 as const, PUT_THERE),
     },
     residual: [
-      { ...residual, type: known(typeInstead(run), PUT_THERE) },
+      ownResidual(undefined, typeOf(run)),
       ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment'),
     ],
     noResidual: known(false, PUT_THERE),
-  }));
+  });
+  const runs = board.runs.map((run) => {
+    if (!onIt.includes(run)) return run;
+    return isFeeder(run) ? feederMoved(run, board) : moved(run);
+  });
   const rating = known(amperes(size), PUT_THERE);
-  const others = [...new Set(board.runs.map(typeInstead))].filter((type) => type !== 'A');
-  const circuits = board.runs.length + survey.wanted.filter((w) => w.from === board.id).length;
+  const others = [...new Set(circuits.map(typeOf))].filter((type) => type !== 'A');
+  const added = survey.wanted.filter((w) => w.from === board.id).length;
+  const ways = onIt.length + added;
   const then: Board = {
     ...rest,
     mainSwitch: { rating },
     rating,
     conditionalRating: known(amperes(16000), PUT_THERE),
     surgeProtection: known(true, PUT_THERE),
-    spareWays: known(circuits - board.runs.length, PUT_THERE),
+    spareWays: known(added, PUT_THERE),
     noResidual: known(true, PUT_THERE),
     runs,
   };
-  const moved = withWantedRuns(survey, (run, w) => (w.from === board.id ? reliesNoMore(run) : run));
+  const wanted = withWantedRuns(survey, (run, w) => (w.from === board.id ? asOnNewBoard(run, board) : run));
   return [
     {
       survey: {
-        ...moved,
+        ...wanted,
         work: { ...survey.work, ...(survey.work.devicesToBeHad ? { devicesToBeHad: known(true, PUT_THERE) } : {}) },
         installation: { ...survey.installation, board: then },
       },
-      what: `new board of ${circuits} ways: main switch ${size} A, an RCBO 30 mA type A for each circuit${others.map((t) => `, type ${t} where there was one`).join('')}, surge protection, 16 kA conditional`,
+      what: `new board of ${ways} ways: main switch ${size} A, an RCBO 30 mA type A for each circuit${others.map((t) => `, type ${t} where there was one or is asked for`).join('')}, surge protection, 16 kA conditional`,
       items: [
-        item('board', `consumer unit of ${circuits} ways, main switch ${size} A, surge protection`, 1, 'set'),
-        item('protective-device', 'RCBO curve B, 30 mA type A, double pole, rated as the circuit', board.runs.length),
+        item('board', `consumer unit of ${ways} ways, main switch ${size} A, surge protection`, 1, 'set'),
+        item('protective-device', 'RCBO 30 mA type A, double pole, rated as the circuit', circuits.length),
       ],
       tasks: [
         ['new board with its circuits moved over', 1],
-        ['dead and live tests', board.runs.length],
+        ['dead and live tests', onIt.length],
       ],
     },
   ];
@@ -210,13 +219,16 @@ function ownBoardForSources({ survey }: Situation): readonly Change[] {
         rating,
         complete: known(true, PUT_THERE),
         noResidual: known(true, PUT_THERE),
-        runs: sources,
+        runs: sources.map((run) => reliesNoMore(run, board)),
       },
     ],
   };
   return [
     {
-      survey: withFirstBoard(survey, { runs: [...board.runs.filter((r) => !sources.includes(r)), feeder] }),
+      survey: withFirstBoard(survey, {
+        runs: [...board.runs.filter((r) => !sources.includes(r)), feeder],
+        ...servingOthers(board, new Set(sources.map((r) => r.id))),
+      }),
       what: `board of their own for ${sources.map((r) => r.id).join(' and ')}, behind a switch-fuse of ${fuse} A in the tails`,
       items: [
         item('switch-fuse', `switch-fuse ${fuse} A in an enclosure`, 1, 'set'),

@@ -23,6 +23,8 @@ import { largestAsked } from './residual.js';
 const conductorSizes = [2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
 /** Largest earthing conductor that is put in unasked, mm²: half of tails of 50 mm². */
 const LARGEST_EARTHING = 25;
+/** What is put in where more than 6 mm² is asked for, mm²: it holds with a larger fuse too. Common practice, no source. */
+const USUAL_EARTHING = 16;
 /** Ratings in which main switches are commonly bought, A: common practice, no source. */
 const switchRatings = [63, 80, 100, 125];
 
@@ -72,7 +74,10 @@ function outbuildingBonding({ survey, result }: Situation): readonly Change[] {
 /** The size that is asked for; where that is not known, the next ones above what is there. */
 function earthingConductor({ survey, result }: Situation): readonly Change[] {
   const now = leastOf(survey.installation.supply.earthingConductor);
-  const asked = result.limit && sizeFrom(conductorSizes, result.limit.value);
+  // what is open on one of the usual size is found out, not replaced
+  if (result.verdict !== 'fail' && (now ?? 0) >= USUAL_EARTHING) return [];
+  const least = result.limit?.value ?? Number.NaN;
+  const asked = sizeFrom(conductorSizes, least > 6 ? Math.max(least, USUAL_EARTHING) : least);
   const larger = conductorSizes.filter((size) => now !== undefined && size > now && size <= LARGEST_EARTHING);
   return (asked === undefined ? larger : [asked]).map((size) => ({
     survey: withSupply(survey, { earthingConductor: known(squareMillimetres(size), PUT_THERE) }),

@@ -45,9 +45,10 @@ function detection({ survey }: Situation): readonly Change[] {
 const socketsOf = (survey: Survey): readonly ChargePoint[] => pointsOf(survey).filter((p) => p.mode === 2);
 
 /** A fixed charge point in the place of a socket-outlet, with what such a point has inside. */
-function fixedPoint({ survey }: Situation): readonly Change[] {
+function fixedPoint({ survey, result }: Situation): readonly Change[] {
   const sockets = socketsOf(survey);
-  if (sockets.length === 0) return [];
+  // what the premises are is asked before a socket-outlet is given up for it
+  if (sockets.length === 0 || (result.check === 'arc-detection' && result.verdict !== 'fail')) return [];
   const device = isKnown(survey.installation.supply.phases, 1)
     ? ('open-pen-detection-window' as const)
     : ('open-pen-detection-touch-voltage' as const);
@@ -218,6 +219,8 @@ export const pointRemedies: readonly SurveyRemedy[] = [
       'socket-outlet-for-hours',
       'socket-outlet-behind-its-device',
       'residual-current-type',
+      // asked of socket-outlets alone
+      'arc-detection',
     ],
     whenOpen: true,
     ways: fixedPoint,

@@ -1,6 +1,13 @@
 import { known } from '../../core/index.js';
-import { type Board, RCBO_B, type ResidualDevice, type Run } from '../../installation/index.js';
-import { type Amperes, amperes, milliamperes, ohms } from '../../units/index.js';
+import {
+  type Board,
+  type OvercurrentKind,
+  outletsBelow,
+  RCBO_B,
+  type ResidualDevice,
+  type Run,
+} from '../../installation/index.js';
+import { type Amperes, amperes, milliamperes, ohms, seconds } from '../../units/index.js';
 import type { Survey } from '../survey.js';
 import {
   boardsTo,
@@ -13,6 +20,7 @@ import {
   type Situation,
   type SurveyRemedy,
   sizeFrom,
+  withExistingRun,
   withFirstBoard,
   withSupply,
   withWantedRuns,
@@ -103,14 +111,18 @@ function larger({ survey, result }: Situation): readonly Change[] {
     const now = leastOf(d.ratedCurrent);
     return now !== undefined && now < rating ? { ...d, ratedCurrent: known(amperes(rating), PUT_THERE) } : d;
   });
-  if (found.changed.length === 0) return [];
+  const own = JSON.stringify(found.survey.wanted) !== JSON.stringify(survey.wanted);
+  if (found.changed.length === 0 && !own) return [];
   const words = found.changed.map((d) => `RCD ${ratedWords(d)}type ${typeOf(d)}`);
   return [
     {
       survey: found.survey,
-      what: words.map((w) => `${w}, in place of the one that is there`).join('; '),
+      what: [
+        ...words.map((w) => `${w}, in place of the one that is there`),
+        ...(own ? [`residual current device of the circuit of ${rating} A`] : []),
+      ].join('; '),
       items: words.map((w) => item('residual-device', w)),
-      tasks: [['residual current device, replaced', found.changed.length]],
+      tasks: found.changed.length > 0 ? [['residual current device, replaced', found.changed.length]] : [],
     },
   ];
 }
@@ -122,31 +134,85 @@ export function largestAsked(alternatives: Situation['result']['alternatives']):
 }
 
 /** What the circuit of a point is given as a device of its own: combined, double pole, of both directions. */
-export const ownResidual = (rating: Amperes = milliamperes(30)): ResidualDevice => ({
+export const ownResidual = (rating: Amperes = milliamperes(30), type: Type = 'A'): ResidualDevice => ({
   position: 'origin-of-circuit',
-  type: known('A', PUT_THERE),
+  type: known(type, PUT_THERE),
   rating: known(rating, PUT_THERE),
   delay: known('general', PUT_THERE),
   opensAllLive: known(true, PUT_THERE),
   bidirectional: known(true, PUT_THERE),
 });
 
+/** The device ahead of a circuit with a residual current part: of the curve that it has, B where it is a fuse. */
+export const combinedLike = (device: Run['device']): OvercurrentKind => {
+  const now = device.kind.state === 'known' ? device.kind.value : RCBO_B;
+  return now.standard === 'EN 60898' || now.standard === 'EN 61009' ? { ...now, standard: 'EN 61009' } : RCBO_B;
+};
+
+/** The devices of a board that stand ahead of a circuit on it. */
+export const aheadOn = ({ residual = [] }: Board, { id }: Run): readonly Device[] =>
+  residual.filter((d: Device) => !d.serves || d.serves.includes(id));
+
+/** What stands on a board without the circuits that leave it: it serves the others, or goes with them. */
+export const servingOthers = ({ residual }: Board, gone: ReadonlySet<string>): Pick<Board, 'residual'> =>
+  residual
+    ? {
+        residual: residual.flatMap((d) => {
+          const serves = d.serves?.filter((id) => !gone.has(id));
+          return serves === undefined ? [d] : serves.length > 0 ? [{ ...d, serves }] : [];
+        }),
+      }
+    : {};
+
+/** The type of a device that takes the place of those: no lower than theirs, nor than what the maker of a load asks for. */
+export function typeInstead(run: Run, ahead: readonly Device[] = []): Type {
+  const asked = outletsBelow(run).flatMap((o) => (o.kind === 'load' && o.residualType ? [o.residualType] : []));
+  const all = [...(run.residual ?? []), ...ahead].map((d) => d.type).concat(asked);
+  const order = all.map((t) => (t.state === 'known' ? types.indexOf(t.value) : 0));
+  return types[Math.max(1, ...order)] as Type;
+}
+
+/** Whether a circuit has a residual current device of its own, or its point one inside. */
+const hasOwn = (run: Run): boolean =>
+  (run.residual ?? []).length > 0 || run.feeds.some((o) => o.kind === 'charge-point' && o.residual);
+
 /** A circuit with an RCBO of its own; fuses of the board make way for it. */
-const withOwn = (run: Run): Run => ({
+const withOwn = (run: Run, ahead: readonly Device[] = []): Run => ({
   ...run,
-  device: { ...run.device, kind: known(RCBO_B, PUT_THERE) },
-  residual: [ownResidual(), ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment')],
+  device: { ...run.device, kind: known(combinedLike(run.device), PUT_THERE) },
+  residual: [
+    ownResidual(milliamperes(30), ahead.length > 0 ? typeInstead(run, ahead) : 'A'),
+    ...(run.residual ?? []).filter((r) => r.position === 'inside-equipment'),
+  ],
   noResidual: known(false, PUT_THERE),
 });
 
-/** A circuit that leaves the device of its board, on which it relied: it has one of its own then. */
-export const reliesNoMore = (run: Run): Run =>
-  run.residual?.length || run.feeds.some((o) => o.kind === 'charge-point' && o.residual) ? run : withOwn(run);
+/** A circuit as it stands on a board where each has an RCBO. */
+export const asOnNewBoard = (run: Run, before: Board): Run => (hasOwn(run) ? run : withOwn(run, aheadOn(before, run)));
 
-/** The circuit gets an RCBO of its own. */
-function combined({ survey }: Situation): readonly Change[] {
+/** A circuit that leaves the devices of its board, on which it relied: it has one of its own then. */
+export const reliesNoMore = (run: Run, board: Board): Run =>
+  aheadOn(board, run).length > 0 ? asOnNewBoard(run, board) : run;
+
+/** Whether a circuit has a device of its own of which everything is said that one for a charge point needs. */
+const isFit = ({ residual = [] }: Run): boolean =>
+  residual.some(
+    (d) =>
+      d.position === 'origin-of-circuit' &&
+      d.type.state === 'known' &&
+      (leastOf(d.rating) ?? 1) <= 0.03 &&
+      !isKnown(d.delay, 'selective'),
+  );
+
+/** The circuit gets an RCBO of its own; where something is only open, one that has none, or none that is known to do. */
+function combined({ survey, result }: Situation): readonly Change[] {
+  const lacks = (run: Run) => result.verdict === 'fail' || !isFit(run);
+  if (!survey.wanted.some(({ run }) => lacks(run))) return [];
   return [
-    { survey: withWantedRuns(survey, withOwn), what: 'RCBO of the circuit, 30 mA type A, opening all live conductors' },
+    {
+      survey: withWantedRuns(survey, (run) => (lacks(run) ? withOwn(run) : run)),
+      what: 'RCBO of the circuit, 30 mA type A, opening all live conductors',
+    },
   ];
 }
 
@@ -172,7 +238,10 @@ const withMarking =
   };
 
 /** Only the circuits that are there stay behind the devices of the board; the new ones leave it ahead of them. */
-function aheadOfDevices({ survey }: Situation): readonly Change[] {
+function aheadOfDevices(at: Situation): readonly Change[] {
+  const { survey, result } = at;
+  // where a device with time delay does, the circuits stay behind it
+  if (result.check === 'residual-current-selectivity' && delayed(at).length > 0) return [];
   const { board } = survey.installation;
   const added = new Set(survey.wanted.map((w) => w.run.id));
   const behind = board.residual?.some((d) => !d.serves || d.serves.some((id) => added.has(id)));
@@ -182,7 +251,10 @@ function aheadOfDevices({ survey }: Situation): readonly Change[] {
     const serves = (d.serves ?? there).filter((id) => !added.has(id));
     return serves.length > 0 ? [{ ...d, serves }] : [];
   });
-  const apart = withFirstBoard(withWantedRuns(survey, reliesNoMore), { residual });
+  const apart = withFirstBoard(
+    withWantedRuns(survey, (run) => reliesNoMore(run, board)),
+    { residual },
+  );
   return [
     {
       survey: { ...apart, work: { ...apart.work, newEnclosure: known(true, PUT_THERE) } },
@@ -236,6 +308,37 @@ function delayed({ survey }: Situation): readonly Change[] {
   ];
 }
 
+/** A device with time delay ahead of feeders that have none, where a fuse alone does not open in time. */
+function aheadOfFeeder({ survey }: Situation): readonly Change[] {
+  const { board } = survey.installation;
+  const bare = feedersTo(survey).filter(
+    (f) => board.runs.some((r) => r.id === f.id) && !f.residual?.length && aheadOn(board, f).length === 0,
+  );
+  const sizes = bare.map((f) => sizeFrom(ratedCurrents, leastOf(f.device.rating) ?? Number.NaN));
+  if (bare.length === 0 || sizes.some((size) => size === undefined)) return [];
+  return (['A', 'B'] as const).map((type) => {
+    const put = (run: Run): Run => ({
+      ...run,
+      residual: [
+        {
+          ...ownResidual(milliamperes(100), type),
+          ratedCurrent: known(amperes(sizes[bare.findIndex((f) => f.id === run.id)] as number), PUT_THERE),
+          delay: known('selective', PUT_THERE),
+          delayTime: known(seconds(0), PUT_THERE),
+        },
+      ],
+      noResidual: known(false, PUT_THERE),
+    });
+    const words = bare.map((f, i) => `RCD ${sizes[i]} A, 100 mA type ${type} with time delay, ahead of ${f.id}`);
+    return {
+      survey: bare.reduce((then, f) => withExistingRun(then, f.id, put), survey),
+      what: words.join('; '),
+      items: words.map((w) => item('residual-device', w)),
+      tasks: [['residual current device, replaced', bare.length]] as const,
+    };
+  });
+}
+
 const onType = ['smooth-current-upstream', 'residual-current-type'];
 
 /** Remedies about residual current devices. */
@@ -282,9 +385,19 @@ export const residualRemedies: readonly SurveyRemedy[] = [
       'residual-current-position',
       'residual-current-concealed-cable',
       'residual-current-type',
+      'residual-current-poles',
+      'residual-current-bath-or-shower',
       'automatic-disconnection',
     ],
+    // on a new circuit it costs less to choose one than to find out
+    whenOpen: true,
     ways: combined,
+  },
+  {
+    id: 'feeder-residual-device',
+    title: 'A residual current device ahead of a feeder',
+    checks: ['automatic-disconnection', 'residual-current-position'],
+    ways: aheadOfFeeder,
   },
   {
     id: 'residual-type-a',
@@ -301,6 +414,7 @@ export const residualRemedies: readonly SurveyRemedy[] = [
       'residual-current-one-per-point',
       'residual-current-device-overload',
       'residual-device-at-origin-overload',
+      'residual-current-selectivity',
     ),
     ways: aheadOfDevices,
   },

@@ -7,6 +7,7 @@ import {
   type Group,
   type Line,
   lineConductors,
+  type OvercurrentKind,
   pathTo,
   type Run,
   type Stretch,
@@ -15,6 +16,7 @@ import { amperes, metres, squareMillimetres } from '../../units/index.js';
 import { eachFeeder } from '../alike-plans.js';
 import { atItsDemand } from '../at-its-demand.js';
 import { withAllWanted } from '../installed.js';
+import { boardsOf } from '../option-survey.js';
 import { placeOnLines } from '../place-on-lines.js';
 import { type Survey, TO_BE_DESIGNED, type WantedPoint } from '../survey.js';
 import { inGround } from '../trench.js';
@@ -22,6 +24,8 @@ import {
   type Change,
   feedersTo,
   isKnown,
+  item,
+  leastOf,
   PUT_THERE,
   type Situation,
   type SurveyRemedy,
@@ -30,6 +34,7 @@ import {
   withExistingRun,
   withWantedRuns,
 } from './remedy.js';
+import { reliesNoMore, servingOthers } from './residual.js';
 
 /** The drop at the temperature that the conductors really have, which is lower than the one of the tables. */
 function dropTemperature({ survey }: Situation): readonly Change[] {
@@ -42,6 +47,16 @@ function dropTemperature({ survey }: Situation): readonly Change[] {
     },
   ];
 }
+
+/** Flat twin and earth, as it is commonly bought. */
+export const flatCable: Cable = {
+  construction: 'flat-twin-and-earth',
+  material: 'copper',
+  insulation: 'thermoplastic-70',
+  cores: 2,
+  area: /* @__PURE__ */ unknown(TO_BE_DESIGNED),
+  protective: 'bare-core',
+};
 
 /** Armoured cable as it is commonly bought for a charge point. */
 export const armoured = (lines: number): Cable => ({
@@ -136,9 +151,13 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
   const origin = survey.installation.board.id;
   const moved = survey.wanted.filter((w) => w.from !== origin);
   if (moved.length === 0) return [];
+  const ids = new Set(moved.map((w) => w.run.id));
   const released = withoutControls(survey, new Set(moved.flatMap((w) => w.run.feeds.map((o) => o.id))));
-  const then = withEachWanted(released, (w) => {
-    if (w.from === origin) return w;
+  const boards = new Map(boardsOf(survey.installation.board).map((b) => [b.id, b]));
+  const parted = withBoards(released, (board) => (board.residual ? { ...board, ...servingOthers(board, ids) } : board));
+  const then = withEachWanted(parted, (wanted) => {
+    if (wanted.from === origin) return wanted;
+    const w = { ...wanted, run: reliesNoMore(wanted.run, boards.get(wanted.from) as Board) };
     const feeders = pathTo(installation, w.run.id)?.feeders ?? [];
     const along = feeders.flatMap((f) =>
       f.stretches.map((s) => besideOneMore({ ...s, name: `way of ${f.id}: ${s.name}` })),
@@ -225,6 +244,39 @@ function largerFeeder(at: Situation): readonly Change[] {
   ];
 }
 
+/** Ways of another device that are tried for one feeder. */
+const DEVICES = 3;
+
+/** Another device ahead of a feeder that the one that is there does not protect: smaller, or of curve B, for what it has to carry. */
+function otherDevice({ survey, plan, code, result }: Situation): readonly Change[] {
+  const failing = eachFeeder(plan.feeders).filter((f) => f.overall.verdict === 'fail');
+  const [found] = feedersTo(survey).flatMap((run) => {
+    const demand = failing.find((f) => f.run === run.id)?.demand.worst;
+    const now = leastOf(run.device.rating);
+    return demand === undefined || isMissing(demand) || now === undefined || run.device.kind.state !== 'known'
+      ? []
+      : [{ run, demand, now, kind: run.device.kind.value }];
+  });
+  if (!found) return [];
+  const { run, demand, now, kind } = found;
+  // a circuit-breaker of a slower curve that does not open in time gives way to one of curve B first
+  const slow = result.check === 'automatic-disconnection' && 'type' in kind && (kind.type === 'C' || kind.type === 'D');
+  const then = slow ? ({ ...kind, type: 'B' } as OvercurrentKind) : kind;
+  return code
+    .ratingsFor(run)
+    .filter((rating) => rating >= demand && (slow ? rating <= now : rating < now))
+    .reverse()
+    .slice(0, DEVICES)
+    .map((rating) => ({
+      survey: withExistingRun(survey, run.id, (r) => ({
+        ...r,
+        device: { ...r.device, kind: known(then, PUT_THERE), rating: known(rating, PUT_THERE) },
+      })),
+      what: `device of ${rating} A${slow ? ', curve B,' : ''} ahead of ${run.id} in place of ${now} A`,
+      items: [item('protective-device', `fuse or circuit-breaker ${rating} A${slow ? ', curve B' : ''}`)],
+    }));
+}
+
 /** Single-phase points go where the most loaded line is lowest. */
 function otherLines({ survey, plan }: Situation): readonly Change[] {
   const { phases } = survey.installation.supply;
@@ -272,12 +324,17 @@ const insulatedIn = ({ insulated, method }: Stretch): boolean =>
   (insulated !== undefined && !isKnown<number>(insulated, 0)) ||
   (method.state === 'known' && insulatedMethods.includes(method.value));
 const insulatedMethods: readonly string[] = ['100', '101', '102', '103'];
+/** The same, as the survey says by its method. */
+const isKnownIn = ({ method }: Stretch): boolean => method.state === 'known' && insulatedMethods.includes(method.value);
 
 /** The cable of a new circuit is clipped where the insulation does not cover it. */
-function clearOfInsulation({ survey }: Situation): readonly Change[] {
+function clearOfInsulation({ survey, result }: Situation): readonly Change[] {
+  // of what is open only that no cable is rated for the way is cured by another one
+  const forNone = result.check === 'cable-for-the-route';
+  if (result.verdict !== 'fail' && !forNone) return [];
   const names = new Set<string>();
   const clear = (stretch: Stretch): Stretch => {
-    if (!insulatedIn(stretch)) return stretch;
+    if (!(forNone ? isKnownIn(stretch) : insulatedIn(stretch))) return stretch;
     names.add(stretch.name);
     return {
       ...stretch,
@@ -302,6 +359,9 @@ const ofFeeder = [
   'demand-within-main-switch',
 ];
 
+/** What a feeder may fail by behind a device that is too large for it. */
+const ofItsDevice = ['tabulated-capacity', 'conventional-overload', 'automatic-disconnection', 'line-withstand'];
+
 /** Remedies about cables, feeders and lines. */
 export const routeRemedies: readonly SurveyRemedy[] = [
   {
@@ -320,7 +380,8 @@ export const routeRemedies: readonly SurveyRemedy[] = [
   {
     id: 'clear-of-insulation',
     title: 'Another way for the cable, clear of the insulation',
-    checks: ['tabulated-capacity', 'load-within-capacity', 'overload-limit'],
+    checks: ['tabulated-capacity', 'load-within-capacity', 'overload-limit', 'cable-for-the-route'],
+    whenOpen: true,
     ways: clearOfInsulation,
   },
   {
@@ -350,5 +411,16 @@ export const routeRemedies: readonly SurveyRemedy[] = [
     ways: otherLines,
   },
   { id: 'own-circuit', title: 'A circuit of its own from the origin', checks: ofFeeder, ways: fromOrigin },
-  { id: 'larger-feeder', title: 'A larger feeder', checks: ofFeeder, ways: largerFeeder },
+  {
+    id: 'larger-feeder',
+    title: 'A larger feeder',
+    checks: /* @__PURE__ */ ofFeeder.concat(ofItsDevice, 'cable-for-the-ground'),
+    ways: largerFeeder,
+  },
+  {
+    id: 'feeder-device',
+    title: 'Another device ahead of a feeder',
+    checks: ofItsDevice,
+    ways: otherDevice,
+  },
 ];

@@ -58,7 +58,6 @@ const drawn = [
   'main-bonding',
   'main-switch',
   'residual-rated-current',
-  'residual-selective',
   'residual-type-a',
   'second-board',
   'sound-cut-out',

@@ -10,6 +10,7 @@ import { ofCable } from '../../iec-family/places.js';
 import { table431Final, table431Initial } from '../tables/43-1.js';
 import { table543Final, table543Initial } from '../tables/54-3.js';
 import { table544Final, table544Initial } from '../tables/54-4.js';
+import { table545Final, table545Initial } from '../tables/54-5.js';
 
 const thermoplastic = (upTo300: boolean) => `70 °C thermoplastic, ${upTo300 ? 'up to' : 'above'} 300 mm²`;
 const lineInsulationOf = ({ insulation }: Cable, upTo300: boolean) => {
@@ -45,7 +46,7 @@ export function cooler(result: CheckResult, { realLoad }: { readonly realLoad: u
   ]);
 }
 
-/** Factor k of the line conductors, of a protective conductor in the cable, and of the armour. BS 7671 Tables 43.1, 54.3, 54.4. */
+/** Factor k of the line conductors, of a protective conductor in the cable, of the armour, and of conduit. BS 7671 Tables 43.1, 54.3 to 54.5. */
 export const factorsK = () => {
   const line = ofCable((c) => (c.run.cable.material === 'aluminium' ? 'aluminium' : 'copper'));
   const protective = ofCable((c) => protectiveMetalOf(c.run.cable));
@@ -71,11 +72,15 @@ export const factorsK = () => {
       by(table431Initial, 'Table 43.1', ofLine),
       by(table431Final, 'Table 43.1', ofLine),
     ),
-    protectiveFactor: factor(
-      '543.1.3',
-      protective,
-      by(table543Initial, 'Table 54.3', ofProtective),
-      by(table543Final, 'Table 54.3', ofProtective),
+    protectiveFactor: when(
+      ofCable((c) => c.run.cable.protective !== 'conduit'),
+      factor(
+        '543.1.3',
+        protective,
+        by(table543Initial, 'Table 54.3', ofProtective),
+        by(table543Final, 'Table 54.3', ofProtective),
+      ),
+      factor('543.1.3', steel, by(table545Initial, 'Table 54.5', ofArmour), by(table545Final, 'Table 54.5', ofArmour)),
     ),
     armourFactor: factor(
       '543.1.3',
