@@ -1,6 +1,6 @@
 import { contradicted } from '../../core/contradicted.js';
 import { type Fact, known, unknown } from '../../core/index.js';
-import { isPlugged, type Outlet, type Run, type Stretch } from '../../installation/index.js';
+import { isPlugged, type Outlet, onSocket, type Run, type Stretch } from '../../installation/index.js';
 import type { Amperes } from '../../units/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
 import { nameOfLength, ofCable, ofCircuit, ofRun, ofSection } from './places.js';
@@ -16,7 +16,8 @@ function hasSockets(o: Outlet): boolean | undefined {
   const { purpose, withSocket, socketRating: rated, accessories } = o;
   // a socket-outlet at something else than a cooker is looked at
   const fixed = purpose === 'cooking' ? withSocket : withSocket === true ? undefined : false;
-  const there = purpose === 'socket-outlets' || fixed;
+  const [one, other] = [onSocket(o), fixed];
+  const there = one === true || other === true || (one === undefined ? one : other);
   const household = accessories?.state === 'known' && accessories.value === 'BS 1363';
   return there === false || rated === undefined || household ? there : upTo32(rated) && there;
 }
