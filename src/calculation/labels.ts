@@ -520,7 +520,7 @@ export interface Labels {
   directCurrentDetection: boolean;
   /** Whether smooth direct current through a charge point is detected, by its device or beside it. */
   smoothDetected: boolean;
-  /** Number of charge points behind a residual current device. */
+  /** Number of charge points, and of what else can pass smooth direct current, behind a residual current device. */
   pointsBehind: number;
   /** Whether a residual current device serves one outlet alone. */
   alone: boolean;

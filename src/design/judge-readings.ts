@@ -12,6 +12,7 @@ export interface Contradiction {
   readonly id:
     | 'external-above-design'
     | 'loop-below-external'
+    | 'loop-below-electrode'
     | 'parallel-path'
     | 'high-joint'
     | 'continuity-low'
@@ -217,6 +218,19 @@ function contradictions(
       'loop-below-external',
       ['externalLoop', 'loop'],
       'Z_s at the point is below Z_e at the origin: bonding or another path was in parallel at the point, or Z_e was read with a higher supply impedance. Neither reading can be relied on before that is cleared.',
+      true,
+    );
+  const electrode = read('electrode');
+  if (
+    basis.byElectrode === true &&
+    external !== undefined &&
+    electrode !== undefined &&
+    external < electrode - slack(electrode)
+  )
+    say(
+      'loop-below-electrode',
+      ['electrode', 'externalLoop'],
+      `The electrode reads ${electrode} Ω, and the loop through it ${external} Ω: bonding or another earth was in parallel while the loop was read, or the electrode was read badly. Read both with the earthing conductor disconnected from everything else.`,
       true,
     );
   if (external !== undefined && loop !== undefined && both !== undefined) {

@@ -39,6 +39,8 @@ export interface TestSheet {
     readonly supplyPhases?: 1 | 3;
     /** Set where neutral and earth of the supply are one conductor. */
     readonly combined?: true;
+    /** Set where an earth fault returns by the electrode of the installation alone. */
+    readonly byElectrode?: true;
     /** Set where the circuit leaves a board behind a distribution circuit. */
     readonly behindFeeder?: true;
   };
@@ -122,6 +124,7 @@ export function testSheet(input: TestSheetInput): TestSheet {
       phases: circuit.phases,
       ...(phases.state === 'known' && phases.value === 1 ? {} : { supplyPhases: 3 as const }),
       ...(system.state === 'known' && system.value === 'TN-C-S' ? { combined: true as const } : {}),
+      ...(system.state === 'known' && system.value === 'TT' ? { byElectrode: true as const } : {}),
       ...(circuit.path.feeders.length > 0 ? { behindFeeder: true as const } : {}),
     },
     tests,

@@ -1,4 +1,14 @@
-import { type Fact, factValue, type Gap, isMissing, type Known, known, missing, whenKnown } from '../core/index.js';
+import {
+  endsOf,
+  type Fact,
+  factValue,
+  type Gap,
+  isMissing,
+  type Known,
+  known,
+  missing,
+  whenKnown,
+} from '../core/index.js';
 import { type Amperes, amperes } from '../units/index.js';
 import type { ChargePoint, Dwellings, Line, Load } from './load.js';
 import { type Board, everythingBelow, type Outlet, outletsBelow, type Run } from './tree.js';
@@ -139,20 +149,39 @@ function currentOver(run: Run, below: readonly Outlet[], line: Line): Known<numb
 
 /**
  * What a run carries on a line at least, whatever demand is declared of it: charge points together, to which no diversity
- * is applied, or the largest of all that it feeds; of what is known, and apart from what a load control may hold back.
+ * is applied, as far as load controls let them, or the largest of all else that it feeds; of what is known.
  */
 export function leastCurrentOf(run: Run, line: Line): number {
   const below = everythingBelow(run);
-  const held = new Set(below.flatMap((o) => (o.kind === 'board' ? (o.control?.controls ?? []) : [])));
-  const counted = below.flatMap((o) => {
-    // of many dwellings on one entry no one is the whole of it
-    if (o.kind === 'board' || held.has(o.id) || !o.lines.includes(line) || (o.kind === 'load' && o.dwellings))
-      return [];
-    const current = currentOfOutlet(o);
-    return isMissing(current) ? [] : [{ point: o.kind === 'charge-point', current: Number(current) }];
+  const knownOf = (o: Load | ChargePoint): number => {
+    const current = o.lines.includes(line) ? currentOfOutlet(o) : 0;
+    return isMissing(current) ? 0 : current;
+  };
+  // one that several hold counts behind the first of them, seen from the origin
+  const held = new Set<string>();
+  const together = below.flatMap((board) => {
+    if (board.kind !== 'board' || !board.control) return [];
+    const { controls, limit } = board.control;
+    const own = outletsBelow(board).filter((o) => controls.includes(o.id) && !held.has(o.id));
+    for (const { id } of own) held.add(id);
+    const most = endsOf(limit)?.[1] ?? Number.POSITIVE_INFINITY;
+    return [
+      Math.min(
+        most,
+        own.reduce((sum, o) => sum + knownOf(o), 0),
+      ),
+    ];
   });
-  const points = counted.reduce((sum, { point, current }) => sum + (point ? current : 0), 0);
-  return Math.max(points, ...counted.map(({ current }) => current));
+  const others: number[] = [0];
+  for (const o of below) {
+    // of many dwellings on one entry no one is the whole of it
+    if (o.kind === 'board' || held.has(o.id) || (o.kind === 'load' && o.dwellings)) continue;
+    (o.kind === 'charge-point' ? together : others).push(knownOf(o));
+  }
+  return Math.max(
+    together.reduce((a, b) => a + b, 0),
+    ...others,
+  );
 }
 
 /**

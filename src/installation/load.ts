@@ -61,7 +61,7 @@ export interface Load {
   readonly withSocket?: boolean;
   /** Standard of the socket-outlets, or of the accessory that connects it; not known when absent. */
   readonly accessories?: Fact<'BS 1363' | 'other'>;
-  /** Whether a source is connected by plug and socket-outlet; not known when absent. */
+  /** Whether it is connected by plug and socket-outlet; of a source not known when absent, of a load not said. */
   readonly plugged?: Fact<boolean>;
   /** Rated current of its socket-outlets, A; taken for at most 32 A when absent, for which more is asked. */
   readonly socketRating?: Fact<Amperes>;
@@ -153,6 +153,16 @@ export interface ChargePoint {
   readonly efficiency?: Fact<Ratio>;
   /** Of mode 4: its power factor at that power; not known when absent. */
   readonly powerFactor?: Fact<Ratio>;
+}
+
+/** Whether a load is, or is plugged into, a socket-outlet that is no part of a cooker unit; undefined where that is not known. */
+export function onSocket({ purpose, plugged, socketRating, accessories }: Load): boolean | undefined {
+  if (purpose === 'socket-outlets') return true;
+  if (purpose === 'cooking') return false;
+  if (plugged?.state === 'known') return plugged.value;
+  // an accessory to BS 1363 may be a fused connection unit as well
+  const household = accessories?.state === 'known' && accessories.value === 'BS 1363';
+  return socketRating !== undefined || (plugged !== undefined || household ? undefined : false);
 }
 
 /** Whether a point is plugged into a socket-outlet: a cable of mode 2, or a movable unit of mode 4 whose socket-outlet is described. */

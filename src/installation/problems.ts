@@ -140,14 +140,16 @@ export function installationProblems(
 }
 
 /**
- * What is wrong with names in an installation that is in order otherwise: what a load control holds stands below it, and
- * what a residual current device of a board serves leaves the board.
+ * What is wrong between the parts of an installation that are in order otherwise: what a load control holds stands below it,
+ * what a residual current device of a board serves leaves the board, and what leaves a board is on lines of its feeder: a
+ * current on another line would flow through no conductor.
  */
-export function nameProblems({ board }: Installation): readonly Problem[] {
+export function partsProblems({ board }: Installation): readonly Problem[] {
   const problems: Problem[] = [];
-  const open: Met[] = [{ board, at: ['board'], behind: 0 }];
+  const open: (Met & { readonly feeder?: Run })[] = [{ board, at: ['board'], behind: 0 }];
   for (let met = open.pop(); met; met = open.pop()) {
     const here = met;
+    const { feeder } = here;
     const { control, runs } = here.board;
     const below = control ? outletsBelow(here.board) : [];
     const held = new Set(below.flatMap((o) => (o.kind === 'charge-point' || o.purpose === 'charge-point' ? o.id : [])));
@@ -167,10 +169,18 @@ export function nameProblems({ board }: Installation): readonly Problem[] {
             id: 'does-not-fit',
             message: `${id} is no circuit of this board`,
           });
-    for (const [i, run] of runs.entries())
+    for (const [i, run] of runs.entries()) {
+      for (const [k, line] of feeder ? run.lines.entries() : [])
+        if (!feeder?.lines.includes(line))
+          problems.push({
+            path: [...pathOf(here), 'runs', i, 'lines', k],
+            id: 'does-not-fit',
+            message: `is ${line}, and ${feeder?.id}, which feeds ${here.board.id}, has ${feeder?.lines.join(', ')}`,
+          });
       for (const [j, o] of run.feeds.entries())
         if (o.kind === 'board')
-          open.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here });
+          open.push({ board: o, at: ['runs', i, 'feeds', j], behind: here.behind + 1, above: here, feeder: run });
+    }
   }
   return problems;
 }
@@ -187,7 +197,7 @@ const inOrder = /* @__PURE__ */ new WeakSet<object>();
 export function refuseUnsound(installation: Installation, besides: readonly Problem[] = []): void {
   const seen = isRecord(installation) && inOrder.has(installation);
   const found = seen ? [] : installationProblems(installation);
-  const own = seen || found.length > 0 ? found : nameProblems(installation);
+  const own = seen || found.length > 0 ? found : partsProblems(installation);
   const problems = [...own, ...besides];
   if (problems.length > 0) throw invalidInput(own.length > 0 ? 'the installation' : 'the input', problems);
   inOrder.add(installation);

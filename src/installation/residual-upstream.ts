@@ -2,7 +2,7 @@ import { type Fact, unknown } from '../core/index.js';
 import type { ResidualDevice } from './device.js';
 import type { ChargePoint } from './load.js';
 import { hasResidual } from './marking.js';
-import { type Board, leavesTails, type Path, type Run } from './tree.js';
+import { type Board, leavesTails, mayLeaveTails, type Path, type Run } from './tree.js';
 
 /** Whether somebody looked and found no residual current device. */
 const foundNone = ({ noResidual: none }: { readonly noResidual?: Fact<boolean> }): boolean =>
@@ -23,7 +23,7 @@ export const onWayTo = (
   leaving: Run | undefined,
 ): boolean =>
   serves === undefined
-    ? leaving === undefined || !leavesTails(leaving)
+    ? leaving === undefined || !(leavesTails(leaving) || mayLeaveTails(leaving))
     : leaving !== undefined && serves.includes(leaving.id);
 
 /**
@@ -94,7 +94,11 @@ export function residualUnlisted({ boards, feeders, run }: Path): readonly Unlis
     const apart =
       leaving !== undefined &&
       (leavesTails(leaving) || (described(board) && !(board.residual ?? []).some((r) => onWayTo(r, leaving))));
-    const [ofBoard, ofRun] = [apart ? undefined : unsaid(board), leaving && unsaid(leaving)];
+    const either = leaving && mayLeaveTails(leaving) && (board.residual ?? []).some((r) => opens(r) && !r.serves);
+    const [ofBoard, ofRun] = [
+      either ? `see whether ${leaving.id} leaves the tails ahead of ${board.id}` : apart ? undefined : unsaid(board),
+      leaving && unsaid(leaving),
+    ];
     const asked = leaving && (leaving.existing || leaving.noResidual !== undefined);
     const ofBreaker = leaving && (asked && ofRun !== undefined ? ofRun : undescribedBreaker(leaving));
     return [

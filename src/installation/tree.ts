@@ -98,6 +98,8 @@ export interface Run {
 
 /** Whether a run leaves the tails ahead of the board that lists it: what stands on that board, or is declared of it, is none of its. */
 export const leavesTails = ({ fromTails }: Run): boolean => fromTails?.state === 'known' && fromTails.value;
+/** Whether nobody knows if a run leaves the tails ahead of that board: what stands on it, or is declared of it, may be none of its. */
+export const mayLeaveTails = ({ fromTails }: Run): boolean => fromTails?.state === 'unknown';
 
 /** One installation: everything that is rated, drawn, counted or controlled is a projection of this tree. */
 export interface Installation {

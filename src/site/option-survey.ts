@@ -249,6 +249,15 @@ function largerFuse(survey: Survey, supply: Adequacy): Way {
   };
 }
 
+/** A run with all that it feeds, on one line of a new supply. */
+const onLine = (line: Line, run: Run): Run => ({
+  ...run,
+  lines: [line],
+  feeds: run.feeds.map((o) =>
+    o.kind === 'board' ? { ...o, runs: o.runs.map((r) => onLine(line, r)) } : { ...o, lines: [line] },
+  ),
+});
+
 function threePhase(survey: Survey, supply: Adequacy): Way {
   const { phases } = survey.installation.supply;
   if (phases.state !== 'known' || phases.value === 3)
@@ -261,29 +270,27 @@ function threePhase(survey: Survey, supply: Adequacy): Way {
     return supply.changes.length === 0
       ? { discarded: 'the demand, or the rating of the present fuse, is not known', subjectTo: true }
       : { discarded: 'three phases alone would not carry it either' };
-  const old = survey.installation.supply;
+  const { supply: old, board } = survey.installation;
   const [first, second] = lineConductors;
-  const moved = survey.wanted.map((w): WantedPoint => {
-    const run: Run = {
-      ...w.run,
-      lines: [second],
-      feeds: w.run.feeds.map((o) => (o.kind === 'charge-point' ? { ...o, lines: [second] } : o)),
-    };
-    return { ...w, run };
-  });
+  const moved = survey.wanted.map((w): WantedPoint => ({ ...w, run: onLine(second, w.run) }));
+  // a board behind a feeder has the line of its feeder
+  const from = new Set(survey.wanted.map((w) => w.from));
+  const withPoints = new Set(
+    board.runs.filter((r) => everythingBelow(r).some((o) => o.kind === 'board' && from.has(o.id))),
+  );
+  const feedersToo = [...withPoints].map(({ id }) => `, with ${id} and all that it feeds`).join('');
   const unknownYet = { state: 'unknown' as const, obtain: 'after the new supply is connected, by measurement' };
   return {
     changes: [
       'three-phase supply, to be applied for',
       'new tails, and an enclosure with a main switch for three phases',
-      `the charge points go on ${second}, the house stays on ${first}`,
+      `the charge points go on ${second}${feedersToo}, the house stays on ${first}`,
       'impedance and fault current have to be measured anew',
     ],
     survey: {
       ...survey,
       work: { ...survey.work, supplyChange: 'three-phase', replaceTails: true },
       installation: {
-        ...survey.installation,
         supply: {
           ...old,
           phases: known(3, 'new supply'),
@@ -291,6 +298,7 @@ function threePhase(survey: Survey, supply: Adequacy): Way {
           externalImpedance: unknownYet,
           prospectiveCurrent: unknownYet,
         },
+        board: { ...board, runs: board.runs.map((r) => (withPoints.has(r) ? onLine(second, r) : r)) },
       },
       wanted: moved,
     },

@@ -9,7 +9,7 @@ import {
   type Line,
   linesOfSupply,
   Names,
-  nameProblems,
+  partsProblems,
   problemAt,
   recordProblems,
   runProblems,
@@ -109,5 +109,5 @@ export function surveyProblems(survey: Survey): readonly Problem[] {
       );
   if (problems.length > 0) return problems;
   const whole = withAllWanted(survey);
-  return [...nameProblems(whole).map(inInstallation), ...feederProblems(whole, survey.options)];
+  return [...partsProblems(whole).map(inInstallation), ...feederProblems(whole, survey.options)];
 }

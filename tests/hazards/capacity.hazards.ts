@@ -5,6 +5,7 @@ import {
   type Cable,
   celsius,
   type Fact,
+  type Group,
   kelvinMetresPerWatt,
   known,
   type Metres,
@@ -56,6 +57,16 @@ const beside = (method: 'A' | '100' | '101' | '102', insulated?: Fact<Metres>): 
   ({ method: known(method, seen), insulated }) as Partial<Stretch>;
 const none = known(metres(0), seen);
 const over = (length: number) => known(metres(length), 'tape');
+
+/** In trunking, by a method. */
+const enclosed = (method: 'B' | 'C'): Partial<Stretch> => ({ method: known(method, seen), containment: 'trunking' });
+/** Four circuits of about one size. */
+const four = (arrangement: Group['arrangement']): Group => ({
+  arrangement,
+  circuits: known(4, seen),
+  unequal: known(false, seen),
+});
+const enclosedClause = 'BS 7671:2018+A2:2022, Appendix 4, Table 4A2, from memory';
 
 const surrounded: Pick<Hazard, 'harm' | 'clause' | 'mustNotSay' | 'check'> = {
   harm: 'Heat cannot leave the cable. Its insulation ages and softens in the loft or the wall, and the house burns from a place that nobody sees.',
@@ -357,6 +368,74 @@ export const chapter: Chapter = {
       check: 'tabulated-capacity',
       unsafe: told('4 mm² flat cable behind 32 A, method B.', { cable: flat(4) }, { method: known('B', seen) }),
       sound: told('6 mm² behind 32 A, method B: 38 A.', {}, { method: known('B', seen) }),
+    },
+    {
+      id: 'clipped-by-the-method-and-in-trunking-by-the-survey',
+      title: 'Twin and earth in trunking, by the method of clipped cable',
+      harm: 'The cable warms the still air around it every night, and its insulation hardens where nobody sees it.',
+      clause: enclosedClause,
+      mustNotSay: 'That a cable which is seen in trunking has the capacity of one on the wall.',
+      check: 'tabulated-capacity',
+      unsafe: told('4 mm² flat cable behind 32 A, method C, containment: trunking.', { cable: flat(4) }, enclosed('C')),
+      sound: told('6 mm² behind 32 A, the same: 38 A by method B.', {}, enclosed('C')),
+    },
+    {
+      id: 'free-air-by-the-method-and-clipped-by-the-survey',
+      title: 'A clipped cable, by the method of free air',
+      harm: 'The wall keeps what the free air would have carried off: the cable ages at the heart of every bend.',
+      clause: enclosedClause,
+      mustNotSay: 'That a cable on a wall has the air all around it.',
+      check: 'tabulated-capacity',
+      unsafe: told(
+        '6 mm² multicore for 70 °C behind 45 A, method E, clipped, 35 °C.',
+        { cable: multicore(6), rating: 45 },
+        { method: known('E', seen), ambient: known(celsius(35), seen) },
+      ),
+      sound: told(
+        '10 mm², the same.',
+        { cable: multicore(10), rating: 45 },
+        { method: known('E', seen), ambient: known(celsius(35), seen) },
+      ),
+    },
+    {
+      id: 'single-layer-within-trunking',
+      title: 'Four circuits in one trunking, said to lie in a single layer',
+      harm: 'They lie on one another and warm one another; the factor for a wall has each with air on one side.',
+      clause: 'BS 7671:2018+A2:2022, Appendix 4, Table 4C1, from memory',
+      mustNotSay: 'That circuits within a trunking lie beside one another on a wall.',
+      check: 'tabulated-capacity',
+      unsafe: told(
+        '16 mm² flat cable behind 50 A in trunking, four circuits in a single layer: 0.65 of 69 A, not 0.75.',
+        { cable: flat(16), rating: 50 },
+        { ...enclosed('B'), group: four('single-layer-wall') },
+      ),
+      sound: told(
+        '16 mm² flat cable behind 40 A, the same.',
+        { cable: flat(16), rating: 40 },
+        { ...enclosed('B'), group: four('single-layer-wall') },
+      ),
+    },
+    {
+      id: 'ground-group-above-ground',
+      title: 'A clipped cable whose neighbours are said to lie in the ground, apart',
+      harm: 'The factor of spaced cables in soil is taken for a bunch on a wall.',
+      clause: 'BS 7671:2018+A2:2022, Appendix 4, Tables 4C1 and 4C2, from memory',
+      mustNotSay: 'That circuits in the ground run beside a cable on the wall.',
+      check: 'tabulated-capacity',
+      unsafe: told(
+        '6 mm² clipped behind 32 A, four circuits direct in the ground, half a metre apart.',
+        {},
+        {
+          group: { ...four('direct-in-ground'), spacing: metres(0.5) },
+        },
+      ),
+      sound: told(
+        '6 mm² clipped behind 32 A, two circuits bunched.',
+        {},
+        {
+          group: { ...four('bunched'), circuits: known(2, seen) },
+        },
+      ),
     },
   ],
 };

@@ -83,6 +83,28 @@ export const chapter: Chapter = {
       }),
     },
     {
+      id: 'declared-demand-below-what-a-control-lets-through',
+      title: 'A demand of 10 A declared for a cable to a board that is held at 45 A',
+      harm: 'The control lets the vehicle have all that it asks for while nothing else runs, and the voltage at the point falls further than anyone worked out.',
+      clause: 'BS 7671:2018+A2:2022 722.311.201, two sources: curtailed load counts as curtailed; 525, Appendix 4, 6.4',
+      mustNotSay: 'That a control that may pause a vehicle keeps it from charging.',
+      check: 'voltage-drop',
+      unsafe: told('6 mm² over 45 m, 10 A declared, the board held at 45 A.', {
+        run: 'ev',
+        area: 6,
+        length: 45,
+        control: limiter(45),
+        options: { feederDemand: { 'garage feeder': amperes(10) } },
+      }),
+      sound: told('The same, held at 10 A.', {
+        run: 'ev',
+        area: 6,
+        length: 45,
+        control: limiter(10),
+        options: { feederDemand: { 'garage feeder': amperes(10) } },
+      }),
+    },
+    {
       id: 'control-with-a-limit-above-the-device',
       title: 'A load control at the garage that is set above the device ahead',
       harm: 'The device of the cable is overloaded every evening, opens in the night, or ages until it does not.',

@@ -1,8 +1,8 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { amperes, type Cable, known, type Line, type Run, type Supply } from '../../src/index.js';
+import { amperes, type Cable, known, type Line, ohms, type Run, type Supply } from '../../src/index.js';
 import { load } from '../support/house.js';
 import type { Case, Chapter } from './hazard.js';
-import { armoured, breaker, told } from './residual-circuits.js';
+import { armoured, breaker, garageFeeder, pointAlone, told } from './residual-circuits.js';
 import { soundCircuit, soundPoint } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -27,6 +27,16 @@ const motor: Run = soundCircuit({
   residual: [],
   cable: cores(4),
   feeds: [load(10, { id: 'lift motor', purpose: 'motor', lines: three, residualType: known('AC', 'its maker') })],
+});
+
+/** A point in the garage on this line, behind a distribution circuit on L1 of a three-phase supply. */
+const inGarage = (what: string, line: Line): Case => ({
+  what,
+  told: () =>
+    told(code, [garageFeeder({}, [pointAlone({ lines: [line] }, { lines: [line] })])], {
+      ...threePhase,
+      externalImpedance: known(ohms(0.28), 'measured'),
+    }),
 });
 
 export const chapter: Chapter = {
@@ -63,6 +73,15 @@ export const chapter: Chapter = {
         told: () => told(code, [{ ...motor, cable: cores(3) }], threePhase),
       },
       sound: { what: 'Four: a motor has no neutral.', told: () => told(code, [motor], threePhase) },
+    },
+    {
+      id: 'line-that-the-feeder-does-not-have',
+      title: 'A point in the garage on a line that does not come to the garage',
+      harm: 'What the vehicle draws is counted on no conductor: the cable to the garage is judged without it, and carries it.',
+      clause: 'Circuit theory: a current flows in a conductor',
+      mustNotSay: 'that a distribution circuit on L1 carries nothing of what hangs on L2 behind it',
+      unsafe: inGarage('A distribution circuit on L1, the point behind it on L2.', 'L2'),
+      sound: inGarage('Both on L1.', 'L1'),
     },
   ],
 };

@@ -171,5 +171,17 @@ export const chapter: Chapter = {
       ]),
       sound: threePhase('One three-phase point of 16 A.', [point('point', 16, { lines: three })]),
     },
+    {
+      ...common,
+      id: 'point-listed-as-a-load-alone',
+      title: 'A point that is listed as a load, alone on its circuit',
+      harm: 'Nothing is asked of its earth, its direct current and its residual current device: the vehicle outdoors is live when the neutral of the street is lost.',
+      clause: 'BS 7671:2018+A2:2022, Section 722: what it asks is asked of charge points',
+      mustNotSay: 'That a circuit passes which feeds a charge point of which nothing is known.',
+      unsafe: feeding('A load for charging of 32 A behind an RCBO of 30 mA, type A.', [
+        load(32, { id: 'charging', purpose: 'charge-point', residualType: known('A', 'its maker') }),
+      ]),
+      sound: alone('The same, described as a charge point.'),
+    },
   ],
 };

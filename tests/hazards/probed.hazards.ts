@@ -337,5 +337,37 @@ export const chapter: Chapter = {
         told: () => told(code, [plastered], {}, { residual: [rcd(30, { position: 'origin-of-installation' })] }),
       },
     },
+    {
+      id: 'tails-or-board-residual-device',
+      title: 'A circuit from the tails, or from a way of the board that has the residual current device',
+      harm: 'It leaves the tails. The device that was counted on sits on a board that its current never sees.',
+      clause: 'BS 7671:2018+A2:2022, 522.6.202, 415.1.1, two sources; physics: a device sees what flows through it',
+      mustNotSay: 'That a circuit of which nobody has seen where it leaves is behind the devices of the board.',
+      check: 'residual-current-concealed-cable',
+      unsafe: {
+        what: 'Flat cable in the plaster, 30 mA on the board; whether it leaves the tails is not known.',
+        told: () => told(code, [{ ...hidden, fromTails: unknown('follow it to where it leaves') }], {}, withDevice()),
+      },
+      sound: {
+        what: 'The same, seen to leave a way of the board.',
+        told: () => told(code, [{ ...hidden, fromTails: known(false, looked) }], {}, withDevice()),
+      },
+    },
+    {
+      id: 'tails-or-board-fault-rating',
+      title: 'A circuit from the tails, or from a way of the board that is marked 16 kA',
+      harm: 'The switch-fuse in the tails has a circuit-breaker of 6 kA in a box of which nobody declared anything. At 12 kA it bursts.',
+      clause: 'BS 7671:2018+A2:2022, 434.5.1, two sources; 536.5, from memory',
+      mustNotSay: 'That what is declared of the board holds for a device that may stand elsewhere.',
+      check: 'breaking-capacity',
+      unsafe: {
+        what: '12 kA, a device of 6 kA, the board marked 16 kA; whether the circuit leaves the tails is not known.',
+        told: () => told(code, [pointAlone({ fromTails: unknown('follow it to where it leaves') })], strong),
+      },
+      sound: {
+        what: 'The same, seen to leave a way of the board.',
+        told: () => told(code, [pointAlone({ fromTails: known(false, looked) })], strong),
+      },
+    },
   ],
 };

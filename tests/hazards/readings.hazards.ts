@@ -1,7 +1,18 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { celsius, circuitCase, judgeReadings, known, overall, type Run, testSheet } from '../../src/index.js';
+import {
+  type Board,
+  celsius,
+  circuitCase,
+  judgeReadings,
+  known,
+  milliamperes,
+  overall,
+  type Run,
+  testSheet,
+} from '../../src/index.js';
 import { load } from '../support/house.js';
 import type { Chapter, Told } from './hazard.js';
+import { slow, tt } from './residual-circuits.js';
 import { metresOf, premises, soundCircuit, soundHouse, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -23,27 +34,23 @@ function read(run: Run, good: Changes, change: Changes, house = soundHouse([run]
 }
 
 /** The circuit of the point: 20 m of 6/2.5 mm², R_1+R_2 about 0.21 Ω. */
-const ofPoint = (change: Changes = {}): Told =>
-  read(
-    soundCircuit(),
-    {
-      continuity: 0.21,
-      insulationLive: 200e6,
-      insulationEarth: 200e6,
-      polarity: true,
-      externalLoop: 0.28,
-      loop: 0.49,
-      prospective: 860,
-      residual1At1: 0.024,
-      residual2At1: 0.021,
-      'directTrip-point': 0.0045,
-      'directTime-point': 0.9,
-      functional: true,
-      voltage: 240,
-      loadedVoltage: 235.6,
-    },
-    change,
-  );
+const good: Changes = {
+  continuity: 0.21,
+  insulationLive: 200e6,
+  insulationEarth: 200e6,
+  polarity: true,
+  externalLoop: 0.28,
+  loop: 0.49,
+  prospective: 860,
+  residual1At1: 0.024,
+  residual2At1: 0.021,
+  'directTrip-point': 0.0045,
+  'directTime-point': 0.9,
+  functional: true,
+  voltage: 240,
+  loadedVoltage: 235.6,
+};
+const ofPoint = (change: Changes = {}): Told => read(soundCircuit(), good, change);
 
 /** A ring of 2.5/1.5 mm² sockets, 80 m from end to end: ends of about 0.6 Ω and 1.0 Ω. */
 const ring = soundCircuit({
@@ -103,6 +110,22 @@ const onRod = (externalLoop: number): Told => {
   };
   return read(run, good, {}, house);
 };
+/** The same on TT behind 100 mA of the house, the rod of 40 Ω. */
+const behindRod = (change: Changes = {}): Told =>
+  read(
+    soundCircuit(),
+    {
+      ...good,
+      electrode: 40,
+      externalLoop: 41,
+      loop: 41.2,
+      residual1At1: 0.2,
+      residual2At1: 0.024,
+      residual3At1: 0.021,
+    },
+    change,
+    soundHouse([soundCircuit()], tt, { residual: [slow({ rating: known(milliamperes(100), 'marking') })] }),
+  );
 
 const clause = 'BS 7671, 643.2; how far a reading may lie off is common practice, no source';
 
@@ -396,6 +419,16 @@ export const chapter: Chapter = {
       check: 'reading-electrode',
       unsafe: { what: 'TT, a rod of 80 Ω, Z_e of 0.4 Ω; the rod not read by itself.', told: () => onRod(0.4) },
       sound: { what: 'The same, Z_e of 80 Ω: the rod is no more than that.', told: () => onRod(80) },
+    },
+    {
+      id: 'loop-through-the-rod-below-the-rod',
+      title: 'A loop through the rod that is less than the rod',
+      harm: 'The pipes carried the test current, and they are plastic from the next repair on: what is left is a rod that nobody measured.',
+      clause,
+      mustNotSay: 'That 5 Ω and 40 Ω are both in order.',
+      check: 'reading-electrode',
+      unsafe: { what: 'TT: R_A of 40 Ω beside Z_e of 5 Ω.', told: () => behindRod({ externalLoop: 5, loop: 5.2 }) },
+      sound: { what: 'TT: R_A of 40 Ω beside Z_e of 41 Ω.', told: () => behindRod() },
     },
   ],
 };

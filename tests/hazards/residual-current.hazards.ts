@@ -1,5 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { amperes, known, type Load, unknown } from '../../src/index.js';
+import { amperes, known, type Load, milliamperes, unknown } from '../../src/index.js';
 import { load } from '../support/house.js';
 import type { Chapter } from './hazard.js';
 import {
@@ -46,6 +46,24 @@ const heatPump = load(12, { purpose: 'heat-pump', id: 'heat pump' });
 const says = (type: 'AC' | 'A' | 'F' | 'B') => ({ residualType: known(type, 'instructions of the maker') });
 /** A board that carries what feeds back. */
 const board = { rating: known(amperes(125), 'marking') };
+
+const ofShared = {
+  check: 'smooth-current-upstream',
+  clause: 'BS 7671:2018+A2:2022, 531.3.3, two sources',
+  harm: 'Smooth direct current of a neighbour blinds the device that the whole house relies on: it does not open for a fault at the new point either.',
+  mustNotSay: 'That what stands on the other circuits of the board is no matter to the device ahead of them all.',
+} as const;
+/** A new point on TT behind 100 mA, type A, of the board, which serves this load too. */
+const behindOne = (other: Load) =>
+  told(
+    code,
+    [
+      pointAlone(),
+      socketCircuit({ id: 'neighbour', existing: true, residual: [], noResidual: known(true, looked), feeds: [other] }),
+    ],
+    tt,
+    { residual: [slow({ rating: known(milliamperes(100), looked) })] },
+  );
 
 export const chapter: Chapter = {
   title: 'Residual current devices that do not do what they are there for',
@@ -419,6 +437,32 @@ export const chapter: Chapter = {
             {},
             { residual: [rcd(30)] },
           ),
+      },
+    },
+    {
+      ...ofShared,
+      id: 'point-listed-as-a-load-behind-the-shared-device',
+      title: 'An older point behind the device of the house, listed as a load',
+      unsafe: {
+        what: 'TT: 100 mA, type A, on the board, ahead of the new point and of one that is listed as a load of 16 A.',
+        told: () =>
+          behindOne(load(16, { id: 'older point', purpose: 'charge-point', residualType: known('A', 'its maker') })),
+      },
+      sound: { what: 'The same beside a heater.', told: () => behindOne(load(16, { id: 'heater' })) },
+    },
+    {
+      ...ofShared,
+      id: 'inverter-that-asks-for-type-b-behind-the-shared-device',
+      title: 'A heat pump that asks for type B, behind the type A of the house',
+      unsafe: {
+        what: 'TT: 100 mA, type A, on the board, ahead of the new point and of a heat pump whose maker asks for type B.',
+        told: () =>
+          behindOne(load(12, { id: 'heat pump', purpose: 'heat-pump', residualType: known('B', 'its maker') })),
+      },
+      sound: {
+        what: 'The same beside one whose maker is content with type A.',
+        told: () =>
+          behindOne(load(12, { id: 'heat pump', purpose: 'heat-pump', residualType: known('A', 'its maker') })),
       },
     },
   ],

@@ -1,5 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { amperes, known, unknown } from '../../src/index.js';
+import { amperes, known, type Load, type ResidualDevice, unknown } from '../../src/index.js';
 import { load } from '../support/house.js';
 import type { Chapter } from './hazard.js';
 import {
@@ -52,6 +52,32 @@ const ofPlaces = {
   mustNotSay: 'That a circuit passes in a place whose rules nobody looked at.',
 } as const;
 const pump = soundCircuit({ feeds: [load(10, { id: 'pump', purpose: 'motor', residualType: known('A', looked) })] });
+
+const plugged = (plug: Load['plugged']) =>
+  socketCircuit({
+    device: breaker(16),
+    residual: [],
+    feeds: [load(8, { id: 'pump', purpose: 'other', ...(plug ? { plugged: plug } : {}) })],
+  });
+const compressor = (residual: readonly ResidualDevice[]) =>
+  socketCircuit({
+    device: breaker(16),
+    residual,
+    feeds: [
+      load(12, {
+        id: 'compressor',
+        purpose: 'motor',
+        socketRating: known(amperes(16), looked),
+        residualType: known('A', 'its maker'),
+      }),
+    ],
+  });
+const onAccessory = (change: Partial<Load> = {}) =>
+  socketCircuit({
+    device: breaker(16),
+    residual: [],
+    feeds: [load(10, { id: 'heater', purpose: 'space-heating', accessories: known('BS 1363', looked), ...change })],
+  });
 
 export const chapter: Chapter = {
   title: 'Where people are easily hurt: sockets, lamps, bathrooms',
@@ -151,6 +177,39 @@ export const chapter: Chapter = {
         told: () => told(code, [socketCircuit({ residual: [rcd(100)] })]),
       },
       sound: { what: 'Behind 30 mA.', told: () => told(code, [socketCircuit()]) },
+    },
+    {
+      ...ofSockets,
+      id: 'plugged-load-without-device',
+      title: 'A pump for the pond that is plugged in, entered as a load',
+      unsafe: {
+        what: 'A pump of 8 A behind a circuit-breaker of 16 A, said to be plugged in; no residual current device.',
+        told: () => told(code, [plugged(known(true, looked))]),
+      },
+      sound: { what: 'The same pump, wired in.', told: () => told(code, [plugged(known(false, looked))]) },
+    },
+    {
+      ...ofSockets,
+      id: 'rated-socket-entered-as-a-motor',
+      title: 'A compressor of which the rating of its socket-outlet was read',
+      unsafe: {
+        what: 'A motor of 12 A with a socket-outlet of 16 A behind a circuit-breaker, no residual current device.',
+        told: () => told(code, [compressor([])]),
+      },
+      sound: { what: 'The same behind 30 mA.', told: () => told(code, [compressor([rcd(30)])]) },
+    },
+    {
+      ...ofSockets,
+      id: 'accessory-that-may-be-a-socket',
+      title: 'A heater on an accessory to BS 1363, a socket-outlet or a fused connection unit',
+      unsafe: {
+        what: 'A heater of 10 A on an accessory to BS 1363, no residual current device; how it is connected is not said.',
+        told: () => told(code, [onAccessory()]),
+      },
+      sound: {
+        what: 'The same, seen to be wired to a fused connection unit.',
+        told: () => told(code, [onAccessory({ plugged: known(false, looked) })]),
+      },
     },
     {
       ...ofSockets,

@@ -33,6 +33,11 @@ const rod: Partial<Supply> = {
   system: known('TT', 'rod seen'),
   earthingConductorLaid: known('above-ground-protected', 'seen'),
 };
+/** The loop that was read, and the rod. */
+const onRod = (loop: number, electrode: number): Partial<Supply> => ({
+  externalImpedance: known(ohms(loop), read),
+  electrode: { resistance: known(ohms(electrode), read) },
+});
 /** The rod of a house, as an ordinary home is assumed to be where nobody looked. */
 const assumedRod = (supply: Partial<Supply>) => {
   const { earthingConductor: _size, ...house } = soundHouse([soundCircuit()], rod).supply;
@@ -358,6 +363,16 @@ export const chapter: Chapter = {
         what: 'The same readings behind 25 kVA.',
         told: () => three({ ...readings(0.28, 900), transformer: atOrigin(25) }),
       },
+    },
+    {
+      id: 'loop-below-the-rod-that-it-holds',
+      title: 'A loop of 30 Ω through a rod of 100 Ω',
+      harm: 'The water pipe carried the test current. The day it is replaced by plastic, the rod stands alone.',
+      clause: 'physics: the loop holds the electrode; what instruments differ by is common practice, no source',
+      mustNotSay: 'That both readings are right.',
+      check: 'origin-readings-agree',
+      unsafe: { what: 'TT, Z_e 30 Ω beside R_A of 100 Ω.', told: () => at({ ...rod, ...onRod(30, 100) }) },
+      sound: { what: 'TT, Z_e 101 Ω beside R_A of 100 Ω.', told: () => at({ ...rod, ...onRod(101, 100) }) },
     },
   ],
 };

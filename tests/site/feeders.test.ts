@@ -53,6 +53,24 @@ describe('feeders on the way to a point', () => {
     expect(worst((document) => delete (document.board as Tree).complete)).toBeCloseTo(0.66 * 2 + 20 + 32, 9);
   });
 
+  it('go with the points that they feed where a new supply has three lines', () => {
+    const { document } = garage();
+    const { supply } = document as { supply: Tree };
+    supply.cutOut = { kind: { standard: 'BS 1361' }, rating: '60 A' };
+    supply.meteredDemand = { current: '55 A', about: 'half hours of a year' };
+    const option = planned(document).options.find((o) => o.id === 'three-phase-supply');
+    expect(option?.changes.join()).toContain('on L2, with garage submain and all that it feeds, the house stays on L1');
+    const { runs = [] } = option?.installation.board ?? {};
+    const [submain] = runs.filter((r) => r.id === 'garage submain');
+    expect(submain?.lines).toEqual(['L2']);
+    expect(submain?.feeds.flatMap((o) => (o.kind === 'board' ? o.runs.map((r) => r.lines.join()) : []))).toEqual([
+      'L2',
+      'L2',
+      'L2',
+    ]);
+    expect(runs.filter((r) => r !== submain).every((r) => r.lines.join() === 'L1')).toBe(true);
+  });
+
   it('count a switch-fuse ahead of their board: the switch behind it is protected by it, and the demand stays within it', () => {
     const of = (fuseAhead?: string) => {
       const { document, submain } = garage();

@@ -1,9 +1,16 @@
 import { contradicted } from '../../core/contradicted.js';
 import { type Fact, known, unknown } from '../../core/index.js';
-import { isPlugged, type Outlet, type Run, type Stretch } from '../../installation/index.js';
+import {
+  isPlugged,
+  type Outlet,
+  onSocket,
+  type ReferenceMethod,
+  type Run,
+  type Stretch,
+} from '../../installation/index.js';
 import type { Amperes } from '../../units/index.js';
 import { operatingTemperatureOf } from './conductor-constants.js';
-import { nameOfLength, ofCable, ofCircuit, ofRun, ofSection } from './places.js';
+import { nameOfLength, ofCable, ofCircuit, ofRun, ofSection, type SectionPlace } from './places.js';
 
 /** Whether an outlet is, or has, a socket-outlet of up to 32 A; undefined where that is not known. */
 function hasSockets(o: Outlet): boolean | undefined {
@@ -16,7 +23,8 @@ function hasSockets(o: Outlet): boolean | undefined {
   const { purpose, withSocket, socketRating: rated, accessories } = o;
   // a socket-outlet at something else than a cooker is looked at
   const fixed = purpose === 'cooking' ? withSocket : withSocket === true ? undefined : false;
-  const there = purpose === 'socket-outlets' || fixed;
+  const [one, other] = [onSocket(o), fixed];
+  const there = one === true || other === true || (one === undefined ? one : other);
   const household = accessories?.state === 'known' && accessories.value === 'BS 1363';
   return there === false || rated === undefined || household ? there : upTo32(rated) && there;
 }
@@ -34,14 +42,37 @@ function feedsSockets({ feeds }: Run) {
   return found.includes(undefined) ? unknown('look at the socket-outlets and the cooker unit') : known(false);
 }
 
+/** Whether a cable lies in something that holds its heat. */
+export const isEnclosed = (containment: Stretch['containment']): boolean =>
+  containment === 'conduit' || containment === 'trunking' || containment === 'duct';
 /** Whether a section is in the ground: its reference method is known and one of the ground. */
 export const isBuried = ({ method }: Stretch): boolean => method.state === 'known' && /^D/.test(method.value);
 
+/** The method of a cable that is seen to lie closer than the method that is said: what is seen counts. */
+const closer: Readonly<Partial<Record<ReferenceMethod, 'C' | 'B' | 'A'>>> = {
+  C: 'B',
+  E: 'B',
+  F: 'B',
+  G: 'B',
+  '100': 'A',
+  '102': 'A',
+};
 /** Method of a section, unless how it lies contradicts it. */
-const methodOf = (section: Stretch) =>
-  section.containment === 'buried' && section.method.state === 'known' && !isBuried(section)
-    ? contradicted('it is said to be buried, with a method for cables above ground: see which of the two is right')
-    : section.method;
+function methodOf({ circuit, section: { method, containment, name } }: SectionPlace): Stretch['method'] {
+  if (method.state !== 'known') return method;
+  if (containment === 'buried' && !method.value.startsWith('D'))
+    return contradicted(
+      'it is said to be buried, with a method for cables above ground: see which of the two is right',
+    );
+  const enclosed = isEnclosed(containment) ? closer[method.value] : undefined;
+  if (enclosed) {
+    const seen = `${enclosed}${circuit.run.cable.construction === 'single-core' ? 1 : 2}` as ReferenceMethod;
+    return known(seen, `${name} lies in ${containment}: method ${method.value} is for cables that are not enclosed`);
+  }
+  return containment === 'clipped' && /^[EFG]$/.test(method.value)
+    ? known('C', `${name} is clipped: method ${method.value} is for cables in free air`)
+    : method;
+}
 
 /** Facts of a circuit that the groups of checks share, by list. */
 export const sharedFacts = () => ({
@@ -67,7 +98,7 @@ export const sharedFacts = () => ({
   },
   sections: {
     sectionName: ofSection((s) => s.section.name),
-    method: ofSection((s) => methodOf(s.section), { called: (s) => `method of ${s.section.name}` }),
+    method: ofSection(methodOf, { called: (s) => `method of ${s.section.name}` }),
     buried: ofSection((s) => isBuried(s.section)),
     ambientTemperature: ofSection((s) => s.section.ambient),
     groundTemperature: ofSection((s) => s.section.ambient, { by: 'temperature of the ground' }),

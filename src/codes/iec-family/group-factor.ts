@@ -1,11 +1,12 @@
 import { by, choose, derive, type Line, open, orElse, set, when } from '../../calculation/index.js';
 import { contradicted } from '../../core/contradicted.js';
 import { type Fact, type Known, known, missing, type Table, unknown } from '../../core/index.js';
-import type { Cable, Group, Run } from '../../installation/index.js';
+import type { Cable, Group, Run, Stretch } from '../../installation/index.js';
 import { manyCoresFactors } from '../../products/vde0298/tables/4-many-cores.js';
 import { type Ratio, ratio } from '../../units/index.js';
 import { unequalGroupFactor } from './capacity.js';
 import type { directFactors, ductFactors, singleCoreTrayFactors, trayFactors } from './factor-forms.js';
+import { isEnclosed } from './facts.js';
 import { ofCable, ofSection, type SectionPlace } from './places.js';
 
 type Factors<F extends { readonly axes: readonly unknown[] }> = Table<
@@ -33,8 +34,30 @@ export interface GroupTables<T extends string, C extends string> {
   readonly lightClause: string;
 }
 
+/** The circuits beside a section, as they lie where its own cable is seen to lie closer than what is said of them. */
+function groupOf({ method, containment, group }: Stretch): Group | undefined {
+  if (!group) return undefined;
+  const { tray: _, ...rest } = group;
+  const { arrangement } = group;
+  const said = method.state === 'known' ? method.value : '';
+  const layer = arrangement.startsWith('single-layer');
+  if ((containment === 'buried' || said === 'D2') && ['ducts-in-ground', 'bunched'].includes(arrangement))
+    return { ...rest, arrangement: 'direct-in-ground' };
+  if (layer && (isEnclosed(containment) || /^[AB]/.test(said))) return { ...rest, arrangement: 'bunched' };
+  return containment === 'clipped' && /tray|ladder/.test(arrangement)
+    ? { ...rest, arrangement: 'single-layer-wall' }
+    : group;
+}
+/** Whether circuits are said to lie above ground beside a section below it, or the other way round. */
+const isElsewhere = ({ method, group }: Stretch): boolean =>
+  method.state === 'known' &&
+  (method.value.startsWith('D')
+    ? group?.arrangement.startsWith('single-layer') === true
+    : group?.arrangement.endsWith('-in-ground') === true);
+
 /** What is said of the circuits beside a section. */
-function groupingOf({ circuit, section: { group } }: SectionPlace) {
+function groupingOf({ circuit, section }: SectionPlace) {
+  const group = groupOf(section);
   if (!group) return (circuit.run.cable.parallel ?? 1) > 1 ? 'sets in parallel' : 'not stated';
   // under a ceiling and on some trays one cable alone has a factor already
   return group.tray || group.arrangement === 'single-layer-ceiling' ? 'tray or ceiling' : 'side by side';
@@ -45,7 +68,8 @@ const sizesAsked = /* @__PURE__ */ unknown(
 );
 
 /** How they lie, as the tables have it. */
-function layOf({ circuit, section: { group } }: SectionPlace) {
+function layOf({ circuit, section }: SectionPlace) {
+  const group = groupOf(section);
   const single = circuit.run.cable.construction === 'single-core';
   const three = circuit.phases === 3;
   switch (group?.arrangement) {
@@ -65,6 +89,9 @@ function layOf({ circuit, section: { group } }: SectionPlace) {
   }
 }
 
+/** Whether nothing runs beside a section: how it would lie is no matter then. */
+const isAlone = (circuits: Fact<Ratio> | Known<Ratio>): boolean =>
+  typeof circuits === 'object' && 'state' in circuits && circuits.state === 'known' && circuits.value === 1;
 const oneCircuit = /* @__PURE__ */ known(/* @__PURE__ */ ratio(1));
 /** Circuits that count: without those that carry too little. */
 function counted(name: string, group: Group, clause: string): Fact<Ratio> | Known<Ratio> {
@@ -197,9 +224,18 @@ export const groupFactor = <T extends string, C extends string>(tables: GroupTab
         called: ({ section }) => `whether the circuits beside ${section.name} are of very unequal size`,
       }),
       lay: ofSection(layOf),
-      arrangement: ofSection(({ section }) => section.group?.arrangement ?? missing()),
+      arrangement: ofSection(({ section }) => groupOf(section)?.arrangement ?? missing()),
       circuitsInGroup: ofSection(
-        ({ section: { name, group } }) => (group ? counted(name, group, tables.lightClause) : oneCircuit),
+        ({ section }) => {
+          const { name, group } = section;
+          if (!group) return oneCircuit;
+          const circuits = counted(name, group, tables.lightClause);
+          return isElsewhere(section) && !isAlone(circuits)
+            ? contradicted(
+                'they are said to lie above ground, and it lies below, or the other way round: see which is right',
+              )
+            : circuits;
+        },
         { called: ({ section }) => `circuits beside ${section.name}` },
       ),
       coresFactor: when(

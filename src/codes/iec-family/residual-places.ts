@@ -117,9 +117,14 @@ export function isPartOfBreaker(place: OnTheWay): boolean {
   const first = own?.residual?.find(({ position }) => position === 'origin-of-circuit');
   return place.unlisted !== undefined || place.device === first;
 }
-/** Charge points among it. */
-export const pointsBehind = (place: OnTheWay): readonly ChargePoint[] =>
-  outletsBehind(place).filter((o) => o.kind === 'charge-point');
+/** Whether an outlet is a charge point, described as one or listed as a load. */
+export const isChargePoint = (o: Load | ChargePoint): boolean =>
+  o.kind === 'charge-point' || o.purpose === 'charge-point';
+/** What among it can pass smooth direct current: charge points, and what its maker asks type B for. */
+export const pointsBehind = (place: OnTheWay): readonly (Load | ChargePoint)[] =>
+  outletsBehind(place).filter(
+    (o) => isChargePoint(o) || (o.kind === 'load' && o.residualType?.state === 'known' && o.residualType.value === 'B'),
+  );
 
 /**
  * Devices along a circuit that stand ahead of all that it feeds: of one charge point or one cooker unit. Where there are
@@ -200,7 +205,7 @@ export const residualScopes = {
   pointsBehind: {
     within: 'residualUpstream',
     things: pointsBehind,
-    title: ({ id }: ChargePoint) => id,
+    title: ({ id }: Load | ChargePoint) => id,
   },
   residualInside: {
     within: 'points',
@@ -241,8 +246,8 @@ export const ofProtecting = <V>(
   read: (device: ResidualDevice, place: ProtectingPlace) => Fact<V> | Known<V>,
   words?: FactWords<ProtectingPlace>,
 ): Line<never, V> => fact((place: ProtectingPlace) => read(place.device, place), words);
-/** A fact of a charge point behind a residual current device. */
-export const ofPointBehind = /* @__PURE__ */ factOf<ChargePoint>();
+/** A fact of a charge point, or of what else can pass smooth direct current, behind a residual current device. */
+export const ofPointBehind = /* @__PURE__ */ factOf<Load | ChargePoint>();
 /** A fact of a residual current device inside a charge point. */
 export const ofResidualInside = /* @__PURE__ */ factOf<ResidualInsidePlace>();
 /** A fact of two residual current devices that follow one another. */

@@ -6,6 +6,7 @@ import {
   type ChargePoint,
   type Line as LineConductor,
   leavesTails,
+  mayLeaveTails,
   type Run,
   residualUnlisted,
   residualUpstream,
@@ -43,7 +44,8 @@ import {
 function conditionalRatingsOf(circuit: CircuitPlace): readonly ConditionalRatingPlace[] {
   const { conditionalRating: device } = circuit.run.device;
   // a switch-fuse in the tails stands in an enclosure of its own
-  const assembly = leavesTails(circuit.run) ? undefined : circuit.board.conditionalRating;
+  const elsewhere = leavesTails(circuit.run) || mayLeaveTails(circuit.run);
+  const assembly = elsewhere ? undefined : circuit.board.conditionalRating;
   if (!device && !assembly) return [{ circuit, of: 'nobody' }];
   return [
     ...(device ? [{ circuit, of: 'device', rating: device } as const] : []),

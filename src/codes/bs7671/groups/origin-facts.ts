@@ -93,6 +93,15 @@ function besideTransformer(supply: Supply): Known<true> {
   return true;
 }
 
+/** On TT the loop holds the electrode, so that it is never much below it. */
+function throughElectrode([, most]: readonly [number, number], electrode: Supply['electrode']): Known<true> {
+  const ends = endsOf(electrode?.resistance);
+  if (!electrode || !ends || isAssumed(electrode.resistance) || most >= BELOW * ends[0]) return true;
+  return again(
+    `the loop is said to be ${most} Ω, and the electrode that it holds ${ends[0]} Ω: with the earthing conductor disconnected from all other metal`,
+  );
+}
+
 /**
  * I_pf is the larger of line-neutral and line-earth, so never much below U_0/Z_e; where neutral and earth are one conductor
  * as far as the origin, never far above it either.
@@ -117,7 +126,7 @@ function readingsAgree(supply: Supply): Known<true> {
   if (i[0] * z[0] < BELOW * nominalVoltage) return said(z[0], i[0]);
   if (system.state !== 'known') return unread('earthing system of the supply', system as UnknownFact);
   const three = phases.state === 'known' && phases.value === 3;
-  if (system.value === 'TT') return true;
+  if (system.value === 'TT') return throughElectrode(z, electrode);
   const lessThanThree = i[0] * z[0] < BELOW_THREE_LINES * nominalVoltage;
   if (lessThanThree && phases.state !== 'known') return unread('phases of the supply', phases as UnknownFact);
   if (three && lessThanThree)

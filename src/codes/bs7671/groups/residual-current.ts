@@ -21,13 +21,14 @@ import { type Gap, isMissing, type Known, known, missing, reaches, unknown } fro
 import { feedingInto } from '../../../installation/feeds-back.js';
 import {
   type ChargePoint,
+  type Load,
   outletsBelow,
   type Path,
   residualUnlisted,
   residualUpstream,
 } from '../../../installation/index.js';
 import { smoothCurrentWithstand } from '../../../products/en61008/smooth-current.js';
-import { type Amperes, milliamperes } from '../../../units/index.js';
+import { type Amperes, amperes, milliamperes } from '../../../units/index.js';
 import { opened } from '../../iec-family/opened.js';
 import {
   ofCircuit,
@@ -42,6 +43,7 @@ import {
   aheadOfEnd,
   feedingBack,
   insideUnsaid,
+  isChargePoint,
   ofAdditional,
   ofInfeed,
   ofPointBehind,
@@ -161,9 +163,19 @@ const fedFromBothSides = (bothWays: typeof c.residualBothWays) =>
     no: [],
   });
 
-const standingOf = (p: ChargePoint) => p.standingLeakage ?? unknown('the data sheet');
-const standingWords = (p: ChargePoint) => `standing current of ${p.id}`;
-const withPoints = (place: ResidualUpstreamPlace) => pointsBehind(place).length > 0;
+const standingOf = (o: Load | ChargePoint) => {
+  if (!isChargePoint(o)) return known(amperes(0), 'of charge points alone it is asked');
+  return (o.kind === 'charge-point' && o.standingLeakage) || unknown('the data sheet');
+};
+const standingWords = (o: Load | ChargePoint) => `standing current of ${o.id}`;
+const withPoints = (place: ResidualUpstreamPlace) => pointsBehind(place).some(isChargePoint);
+/** Whether an outlet lets no more than 6 mA of smooth direct current stand. */
+const detectionOf = (o: Load | ChargePoint) => {
+  if (o.kind === 'charge-point') return o.mode === 2 ? byCable : (o.directCurrentDetection ?? detectionAsked);
+  return o.purpose === 'charge-point'
+    ? unknown('describe it as a charge point: its instructions say it')
+    : unknown('its maker asks for type B: what smooth direct current it can pass');
+};
 
 /**
  * Residual current devices of a circuit. BS 7671 531.3, 722.531.3.101.
@@ -268,10 +280,7 @@ export const residualCurrent = ({
     ...residualLoad(),
   },
   pointsBehind: {
-    directCurrentDetection: ofPointBehind(
-      (p) => (p.mode === 2 ? byCable : (p.directCurrentDetection ?? detectionAsked)),
-      detectionWords,
-    ),
+    directCurrentDetection: ofPointBehind(detectionOf, detectionWords),
     smoothResidualCurrent: when(
       'directCurrentDetection',
       set(milliamperes(6), 'IEC 62955: a detector may let up to 6 mA stand'),

@@ -1,6 +1,6 @@
 import { choose, chosen, derive, each, holds, missingOf, same, set, weigh } from '../../../calculation/index.js';
 import { type Fact, factValue, isMissing, type Known, known, type Missing, unknown } from '../../../core/index.js';
-import { type ChargePoint, type Load, outletsBelow } from '../../../installation/index.js';
+import { type ChargePoint, type Load, onSocket, outletsBelow } from '../../../installation/index.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import * as c from '../residual-checks.js';
 
@@ -28,9 +28,13 @@ const typeAskedBy = (o: Load | ChargePoint, generalPurposes: boolean): TypeFact 
   if (o.kind === 'charge-point') return known('A');
   if (generalPurposes && o.residualType?.state !== 'known' && !byMaker.includes(o.purpose)) return known('AC');
   // what is plugged in later has no instructions here: type AC is left for fixed equipment
-  const socket = o.purpose === 'cooking' ? o.withSocket : o.purpose === 'socket-outlets';
+  const socket = o.purpose === 'cooking' ? o.withSocket : onSocket(o);
   if (socket !== false && !generalPurposes && o.residualType?.state === 'known' && o.residualType.value === 'AC')
-    return socket ? known('A') : unknown(`look whether the unit of ${o.id} has a socket-outlet`);
+    return socket
+      ? known('A')
+      : unknown(
+          `look whether ${o.purpose === 'cooking' ? `the unit of ${o.id} has` : `${o.id} is plugged into`} a socket-outlet`,
+        );
   if (o.residualType) return o.residualType;
   return unknown(
     `the instructions of ${o.id}: which type stands ahead of it; A for electronics of which they say nothing`,

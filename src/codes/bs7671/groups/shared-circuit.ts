@@ -75,6 +75,13 @@ const isSourceOf = (o: Outlet): o is Load | ChargePoint => o.kind !== 'board' &&
 
 /** Whether the charge point is alone on its circuit; what is declared of points that share it is for a person to judge. */
 function alone({ run: { feeds, pointsShare } }: CircuitPlace): Known<boolean> {
+  const [listed] = feeds.filter((o) => o.kind === 'load');
+  if (feeds.length === 1 && listed)
+    return missing({
+      kind: 'fact',
+      fact: `what charge point ${listed.id} is`,
+      obtain: 'describe it as a charge point: of a load nothing is judged that is asked of one',
+    });
   if (feeds.length === 1) return true;
   if (pointsShare === undefined || !feeds.every(isPoint)) return false;
   return missing({
