@@ -7,6 +7,7 @@ const shares: readonly (readonly [Of, number])[] = [
   ['what is permitted', 120],
   ['what charge points share', 4000],
   ['whom to tell', 1500],
+  ['the demand', 1500],
 ];
 
 it.each(shares)(

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { allocate, networkOf } from '../../src/charging/index.js';
 import { bs7671, bs7671Demand } from '../../src/codes/bs7671/index.js';
-import { notificationOf } from '../../src/demand/index.js';
+import { demandOf, notificationOf } from '../../src/demand/index.js';
 import { cheapestFirst, design } from '../../src/design/design.js';
 import { permitted } from '../../src/design/permitted.js';
-import { amperes, hasCode, type Installation, isMissing, known } from '../../src/index.js';
+import { amperes, hasCode, type Installation, isMissing, type Known, known } from '../../src/index.js';
 import { type Board, lineConductors, pathsOf } from '../../src/installation/index.js';
 import { greatBritain } from '../../src/networks/index.js';
 import { premises, soundCircuit, soundHouse } from '../hazards/sound.js';
@@ -42,6 +42,16 @@ function rated({ supply, board }: Installation): Installation {
   });
   return { supply, board: all(board) };
 }
+
+/** Every circuit is on the list. */
+const listed = ({ supply, board }: Installation): Installation => {
+  const all = (b: Board): Board => ({
+    ...b,
+    complete: known(true),
+    runs: b.runs.map((run) => ({ ...run, feeds: run.feeds.map((o) => (o.kind === 'board' ? all(o) : o)) })),
+  });
+  return { supply, board: all(board) };
+};
 
 /** A house on three lines with a point on all of them. */
 const threeLines = (): Installation => {
@@ -150,6 +160,23 @@ const questions = {
           worst(other, check) === 'fail' && !['fail', 'not-determined'].includes(worst(suspect, check) ?? ''),
       )?.check;
     },
+  }),
+  'the demand': question({
+    houses: houses.map(listed),
+    ask: (house) => demandOf(bs7671Demand, house, { premises: 'dwelling' }).governing,
+    better: (suspect, other) => {
+      if (suspect.verdict !== 'applicable' || suspect.method !== other.method) return undefined;
+      for (const { line, demand, existing } of other.lines) {
+        const mine = suspect.lines.find((l) => l.line === line);
+        const less = (a: Known<number> | undefined, b: Known<number>) =>
+          a !== undefined && !isMissing(a) && !isMissing(b) && a < b - 1e-9;
+        if (less(mine?.demand, demand) || less(mine?.existing, existing))
+          return `${line}: ${mine?.demand} A, ${demand} A`;
+      }
+      return undefined;
+    },
+    // that socket circuits are standard ones is what the guide's method takes, and says beside its figure
+    not: ['load.standardCircuit', 'supply.meteredDemand', 'meteredDemand.current'],
   }),
 } as const;
 
