@@ -57,7 +57,8 @@ test('an installation becomes fuse, boards, rows and points, each with its small
   );
   if (isMissing(network)) throw new Error('gaps');
   expect(network.nodes.map((n) => [n.id, n.parent, n.limit?.[1]])).toEqual([
-    ['intake', undefined, 95],
+    // all that passes the intake passes the board, whose load control keeps 60 A
+    ['intake', undefined, 60],
     ['db', 'intake', 60],
     ['garage', 'db', 40],
     ['ev-1', 'garage', 0],
@@ -180,7 +181,7 @@ test('what is said of a node that there is not is refused', () => {
   const said = { otherLoad: { Db: perLine(30, 0, 0) }, worst: { db: perLine(30, 0, 0), evs: perLine(1, 1, 1) } };
   const known = 'known are intake, db, ev';
   expect(problemsOf(() => networkOf(house([circuit()]), said))).toEqual([
-    "options.otherLoad.Db: there is no board 'Db'; known are db",
+    `options.otherLoad.Db: there is no node 'Db'; ${known}`,
     `options.worst.evs: there is no node 'evs'; ${known}`,
   ]);
   expect(problemsOf(() => networkOf(house([circuit()]), { neutral: { other: { limit: amperes(10) } } }))).toEqual([

@@ -56,7 +56,10 @@ export interface ControlMeasurement {
   readonly at: Seconds;
   /** Current by metered node on each line, A, in the direction that the meter counts. */
   readonly nodes: Readonly<Record<string, PerLine>>;
-  /** What each point says, by name. A point that says nothing keeps its command and the current for it is kept free. */
+  /**
+   * What each point says, by name. A point that says nothing keeps its command for the time of `staleAfter` and is told its safe
+   * current then; what it may draw is kept free.
+   */
   readonly points: Readonly<
     Record<
       string,

@@ -6,6 +6,7 @@ import {
   type ChargePoint,
   type Installation,
   type Line,
+  leavesTails,
   lineConductors,
   type ResidualDevice,
   type Run,
@@ -19,7 +20,10 @@ import { currentOfTransformer } from './transformer.js';
 
 /** What an installation does not say of its charging network. */
 export interface NetworkOptions {
-  /** Other load on each line by board, without what is behind boards further on, A; none when absent. */
+  /**
+   * Other load on each line by node, without what is at nodes behind it, A. Where a list of circuits is complete and has points
+   * alone it is none; else not stated when absent: a load control then wants a meter there.
+   */
   readonly otherLoad?: Readonly<Record<string, PerLine>>;
   /**
    * Largest other load by node, with what is behind it and without the points, A: the demand of the installation for the
@@ -78,20 +82,13 @@ const unread = { state: 'unknown' } as const;
 export const INTAKE = 'intake';
 
 /** Names under which something is said of a node that there is not: what is misspelt is not left out. */
-function refuseStrays({ otherLoad, worst, neutral }: NetworkOptions, nodes: readonly NetworkNode[], boards: string[]) {
+function refuseStrays({ otherLoad, worst, neutral }: NetworkOptions, nodes: readonly NetworkNode[]) {
   const ids = nodes.map((n) => n.id);
-  const strays = (key: string, by: object | undefined, known: readonly string[], what: string): readonly Problem[] =>
+  const strays = (key: string, by: object | undefined): readonly Problem[] =>
     Object.keys(by ?? {})
-      .filter((id) => !known.includes(id))
-      .map((id) => ({
-        path: ['options', key, id],
-        message: `there is no ${what} '${id}'; known are ${known.join(', ')}`,
-      }));
-  const problems = [
-    ...strays('otherLoad', otherLoad, boards, 'board'),
-    ...strays('worst', worst, ids, 'node'),
-    ...strays('neutral', neutral, ids, 'node'),
-  ];
+      .filter((id) => !ids.includes(id))
+      .map((id) => ({ path: ['options', key, id], message: `there is no node '${id}'; known are ${ids.join(', ')}` }));
+  const problems = [...strays('otherLoad', otherLoad), ...strays('worst', worst), ...strays('neutral', neutral)];
   if (problems.length > 0) throw invalidInput('The charging network', problems);
 }
 
@@ -137,7 +134,6 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
   const read = <T>(name: string, fact: Fact<T>): T | undefined => found(factValue(name, fact));
   const nodes: NetworkNode[] = [];
   const points: NetworkPoint[] = [];
-  const boards: string[] = [];
   const limitOn = (lines: readonly Line[], limits: readonly (Amperes | undefined)[]): PerLine | undefined => {
     const known = limits.filter((value) => value !== undefined);
     if (known.length === 0) return undefined;
@@ -179,7 +175,7 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     fuse === undefined ? undefined : amperes(Math.max(0, Math.min(fuse, rated ?? fuse) - (options.margin ?? 0)));
   nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance, ...ownOf(INTAKE) }));
 
-  const addBoard = (board: Board, parent: string, lines: readonly Line[], run?: Run, feeder?: Amperes): void => {
+  const addBoard = (board: Board, parent: string, lines: readonly Line[], run?: Run, feeder?: Amperes) => {
     const { mainSwitch, residual = [] } = board;
     seekResidual(board);
     const limit = limitOn(lines, [
@@ -190,27 +186,30 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
       board.control && read(`${board.id}.control.limit`, board.control.limit),
       ...residual.filter((r) => r.serves === undefined).map((r) => ratedOf(board.id, r)),
     ]);
-    boards.push(board.id);
-    nodes.push(
-      nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), ...ownOf(board.id, run, feeder) }),
-    );
+    const load = own(options.otherLoad, board.id) ?? (feedsNodesAlone(board, board.runs) ? NONE : undefined);
+    nodes.push(nodeOf(board.id, parent, limit, { load, ...ownOf(board.id, run, feeder) }));
     const behind = new Map<string, string>();
     for (const { runs, devices } of partsOf(board)) {
       const id = `${board.id}: ${runs.join(', ')}`;
-      nodes.push(
-        nodeOf(
-          id,
-          board.id,
-          limitOn(
-            lines,
-            devices.map((r) => ratedOf(board.id, r)),
-          ),
-          {},
-        ),
-      );
+      const rated = devices.map((r) => ratedOf(board.id, r));
+      const served = board.runs.filter((run) => runs.includes(run.id));
+      const load = own(options.otherLoad, id) ?? (feedsNodesAlone(board, served) ? NONE : undefined);
+      nodes.push(nodeOf(id, board.id, limitOn(lines, rated), { load, ...ownOf(id) }));
       for (const served of runs) behind.set(served, id);
     }
-    for (const run of board.runs) addRun(run, behind.get(run.id) ?? board.id, lines);
+    for (const run of board.runs) addRun(run, behind.get(run.id) ?? (leavesTails(run) ? parent : board.id), lines);
+    return limit;
+  };
+  /** Loads beside the points of a run, in full. */
+  const loadsOf = (run: Run): PerLine | undefined => {
+    const on = (line: Line) =>
+      run.feeds.reduce((sum, o) => {
+        if (o.kind !== 'load' || !o.lines.includes(line)) return sum;
+        return sum + (endsOf(o.current)?.[1] ?? read(`${o.id}.current`, o.current) ?? 0);
+      }, 0);
+    if (!run.feeds.some((o) => o.kind === 'load')) return undefined;
+    const [one, two, three] = lineConductors.map((line) => amperes(on(line)));
+    return [one!, two!, three!];
   };
   const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {
     const fed = run.feeds.filter((outlet): outlet is ChargePoint => outlet.kind === 'charge-point');
@@ -223,7 +222,8 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     const shared = fed.length > 0 || further.length > 1;
     const apart = residualApart(run).flatMap((r) => ratedOf(run.id, r) ?? []);
     const carried = rating && amperes(Math.min(rating, ...apart));
-    if (shared) nodes.push(nodeOf(run.id, parent, limitOn(used, [carried]), ownOf(run.id, run, carried)));
+    const load = own(options.otherLoad, run.id) ?? loadsOf(run);
+    if (shared) nodes.push(nodeOf(run.id, parent, limitOn(used, [carried]), { load, ...ownOf(run.id, run, carried) }));
     for (const board of further) addBoard(board, shared ? run.id : parent, used, run, carried);
     for (const point of fed) {
       const setting = read(`${point.id}.setting`, point.setting);
@@ -240,8 +240,14 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
       });
     }
   };
-  addBoard(installation.board, INTAKE, all);
-  refuseStrays(options, nodes, boards);
+  const ofBoard = addBoard(installation.board, INTAKE, all);
+  // where all that passes the intake passes the board, a meter there is one of the board
+  const [intake] = nodes;
+  if (intake?.limit && ofBoard && !installation.board.runs.some(leavesTails)) {
+    const [one, two, three] = intake.limit.map((a, k) => amperes(Math.min(a, ofBoard[k]!)));
+    nodes[0] = { ...intake, limit: [one!, two!, three!] };
+  }
+  refuseStrays(options, nodes);
   return gaps.length > 0 ? { missing: gaps } : { nodes, points };
 }
 
@@ -257,6 +263,12 @@ const nodeOf = (
     readonly thirdHarmonic?: Ratio | undefined;
   },
 ): NetworkNode => ({ id, ...stated({ parent, limit, ...more }) });
+
+const NONE: PerLine = /* @__PURE__ */ (() => [amperes(0), amperes(0), amperes(0)] as const)();
+
+/** Whether nothing but what is in the network leaves a board, or a part of it: points, and boards further on. */
+const feedsNodesAlone = ({ complete }: Board, runs: readonly Run[]): boolean =>
+  complete?.state === 'known' && complete.value && runs.every(({ feeds }) => feeds.some((o) => o.kind !== 'load'));
 
 /** Residual current devices of a run that are no part of its overcurrent device, which is rated for itself. */
 function residualApart({ residual = [], device: { kind } }: Run): readonly ResidualDevice[] {
