@@ -179,6 +179,11 @@ describe('what refuses to be made a text, a number or a table', () => {
   ])('%s', (_, network, path) => {
     expect(refused(() => allocate(network as never, { rule: 'max-min-amperes' }))).toContain(path);
   });
+  it('a period by which another setting is held', () => {
+    const network = { nodes, points: [point] };
+    const settings = { policy: { rule: 'max-min-amperes' }, meters: [], meterPeriod: bare, staleAfter: 10 };
+    expect(refused(() => controllerOf(network as never, settings as never))).toContain('meterPeriod');
+  });
   it('tables and briefs', () => {
     expect(refused(() => parseCsv(5 as never))).toEqual(['']);
     expect(refused(() => readBrief({ format: 'brief/1' }, none))).toEqual(['defaults']);

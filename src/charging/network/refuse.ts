@@ -37,7 +37,9 @@ export function inspection(): Inspection {
       if (value === undefined && optional) return true;
       const finite = typeof value === 'number' && Number.isFinite(value);
       if (!finite) problems.push({ path, message: 'must be a finite number' });
-      else if (least !== undefined && value < least) problems.push({ path, message: `must be at least ${least}` });
+      // an end that another setting gives may be no number itself
+      else if (typeof least === 'number' && value < least)
+        problems.push({ path, message: `must be at least ${least}` });
       else if (above !== undefined && value <= above) problems.push({ path, message: `must be above ${above}` });
       else return true;
       return false;
