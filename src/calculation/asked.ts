@@ -1,7 +1,7 @@
 import type { Source } from '../core/index.js';
 import { judgementsOf } from './calculation.js';
 import type { Contents } from './contents.js';
-import type { Judgement } from './judgement.js';
+import { checksOf, type Judgement } from './judgement.js';
 import type { Line } from './line.js';
 
 /** What a contents list asks of whoever judges by it. */
@@ -14,6 +14,8 @@ export interface Asked {
   readonly aside: ReadonlySet<string>;
   /** Checks with more results than count: of several one decides, or one is adjusted. */
   readonly repeated: ReadonlySet<string>;
+  /** Checks that may come as not required, by facts or as a function has it: of no other is that a result. */
+  readonly excused: ReadonlySet<string>;
   /** Where each check is asked for: a check that several codes share stands in a clause of each. */
   readonly cited: ReadonlyMap<string, readonly Source[]>;
 }
@@ -50,6 +52,14 @@ function within({ how }: Judgement): readonly Judgement[] {
     default:
       return [];
   }
+}
+
+/** The checks of a judgement that facts may excuse; what adjusts a result may excuse it too. */
+function excusedIn(judgement: Judgement): readonly string[] {
+  const { how } = judgement;
+  if (how.kind === 'adjust') return checksOf([how.of]).map((c) => c.id);
+  const own = how.kind === 'unjudged' || ('applies' in how && how.applies !== undefined) ? [how.check.id] : [];
+  return [...own, ...(how.kind === 'any-of' ? how.of : within(judgement)).flatMap(excusedIn)];
 }
 
 /** The checks that a judgement may give the results of; undefined where a function draws them up. */
@@ -97,5 +107,6 @@ export function askedBy({ checks, figures }: Contents): Asked {
   }
   for (const id of asFigures.flatMap((j) => possible(j) ?? [])) aside.add(id);
   for (const id of drawnUp) alternatives.delete(id);
-  return { always: new Set(groups.flatMap(always)), alternatives, aside, repeated, cited };
+  const excused = new Set([...groups, ...asFigures].flatMap(excusedIn));
+  return { always: new Set(groups.flatMap(always)), alternatives, aside, repeated, excused, cited };
 }

@@ -20,6 +20,7 @@ import {
   type Installation,
   type Line,
   type ResidualDevice,
+  residualUnsaid,
   type Supply,
   type SupplyTransformer,
 } from '../installation/index.js';
@@ -148,7 +149,10 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
     subject,
   );
   const ofBoard = boardOverload(rules.boardOverload, around, sheet, subject);
-  const residual = residualAtOrigin(board).map((device) => judgeResidual(rules, device, around, sheet, subject));
+  const unsaid = residualUnsaid(board);
+  const residual = [...residualAtOrigin(board), ...(unsaid ? [unsaid] : [])].map((device) =>
+    judgeResidual(rules, device, around, sheet, subject),
+  );
   const tailsCapacity = rules.tailsCapacity(supply, phases, sheet);
   const tails = judgeTails(rules, supply, tailsCapacity, tailsEnd, sheet.part('Overload of the tails'), subject);
   const transformer = supply.transformer && judgeTransformer(supply.transformer, found, sheet, subject);
@@ -210,12 +214,17 @@ const timesOf = (fact: Fact<VoltAmperes>, times: number): Fact<VoltAmperes> =>
 
 function judgeResidual(
   rules: SupplyRules,
-  device: ResidualDevice & { readonly serves?: readonly string[] },
+  device: (ResidualDevice & { readonly serves?: readonly string[] }) | Missing,
   around: Around,
   sheet: Sheet,
   subject: string | undefined,
 ): CheckResult {
   const part = sheet.part('Overload of the residual current device at the origin');
+  // one that nobody looked for may stand before all of it
+  if (isMissing(device)) {
+    const open = { residualRatedCurrent: part.given('residualRatedCurrent', device) };
+    return switchOverload(rules.residualOverload, open, undefined, around, part, subject);
+  }
   const rating = lower(device.ratedCurrent, 'rated current on the residual current device');
   const residualRatedCurrent = part.given('residualRatedCurrent', rating);
   const { serves } = device;

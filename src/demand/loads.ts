@@ -31,8 +31,10 @@ export interface DemandLoad {
   readonly withSocket: boolean;
   /** Whether its circuit is a standard final circuit, where the survey says so. */
   readonly standardCircuit: boolean | undefined;
-  /** Whether it is yet to be connected, so that no meter has seen it. */
+  /** Whether it is yet to be connected, or nobody says that it was there: no meter has seen it. */
   readonly isNew: boolean;
+  /** Whether it is said to be yet to be connected: what is not may have hidden something from a meter. */
+  readonly hidNothing: boolean;
   /** Where it stands for dwellings: how many, and of what kind. */
   readonly dwellings?: Dwellings;
 }
@@ -50,6 +52,7 @@ export interface DemandPoint {
   /** Whether it can feed back; not known when undefined. */
   readonly bidirectional: boolean | undefined;
   readonly isNew: boolean;
+  readonly hidNothing: boolean;
 }
 
 /** A load control that acts on a board. @inline */
@@ -90,11 +93,14 @@ interface Walk {
   readonly unlisted: Gap[];
 }
 
+/** What nobody says was there is part of the work; what nobody says is part of it may have been there. */
+const standing = ({ existing }: Run) => ({ isNew: existing !== true, hidNothing: existing === false });
+
 function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[]): void {
   const current = upper(load.current);
   const { id, purpose, lines } = load;
   if (purpose === 'charge-point') {
-    walk.points.push({ id, setting: current, lines, boards, bidirectional: undefined, isNew: run.existing !== true });
+    walk.points.push({ id, setting: current, lines, boards, bidirectional: undefined, ...standing(run) });
     return;
   }
   const found: DemandLoad = {
@@ -106,7 +112,7 @@ function addLoad(walk: Walk, load: Load, run: Run, boards: readonly string[]): v
     boards,
     withSocket: purpose === 'cooking' ? load.withSocket !== false : load.withSocket === true,
     standardCircuit: load.standardCircuit,
-    isNew: run.existing === false,
+    ...standing(run),
     ...(load.dwellings ? { dwellings: load.dwellings } : {}),
   };
   if (purpose !== 'generation') walk.loads.push(found);
@@ -127,7 +133,7 @@ function addPoint(walk: Walk, point: ChargePoint, run: Run, boards: readonly str
     lines: point.lines,
     boards,
     bidirectional: point.bidirectional,
-    isNew: run.existing !== true,
+    ...standing(run),
     ...(point.minimum === undefined ? {} : { minimum: point.minimum }),
   });
 }

@@ -1,4 +1,4 @@
-import { type Fact, unknown } from '../core/index.js';
+import { type Fact, type Missing, missing, unknown } from '../core/index.js';
 import type { ResidualDevice } from './device.js';
 import type { ChargePoint } from './load.js';
 import { hasResidual } from './marking.js';
@@ -80,6 +80,14 @@ function unlisted(at: string, behind: readonly Run[], obtain: string): Unlisted 
     bidirectional: open,
   };
   return { at, behind, device: { position: 'origin-of-circuit', ...marking } };
+}
+
+/** What is missing of a board of which nobody says what residual current devices it has; nothing where somebody does. */
+export function residualUnsaid(board: Board): Missing | undefined {
+  const obtain = unsaid(board);
+  return obtain === undefined
+    ? undefined
+    : missing({ kind: 'fact', fact: `residual current devices of ${board.id}`, obtain });
 }
 
 /**

@@ -76,6 +76,7 @@ export interface Run {
   readonly ring?: boolean;
   /** Of a feeder to one board: further ways to it in parallel, each with a device of its own; none when absent. */
   readonly beside?: readonly WayBeside[];
+  /** Whether it was there before; part of the work when absent. */
   readonly existing?: boolean;
   /** Whether it is out of use and may be disconnected for good, so that its way is free; it is in use when absent. */
   readonly outOfUse?: Fact<boolean>;

@@ -1,3 +1,5 @@
+import { invalidInput, shown } from '../units/index.js';
+
 /** What a spreadsheet may hold in a cell; nothing is an empty cell. @inline */
 export type Cell = string | number | undefined;
 
@@ -15,6 +17,7 @@ function separatorOf(text: string): string {
  * without, separated by commas, semicolons or tabs.
  * @param text the text of the file
  * @returns its rows, without those that are empty; cells without the spaces around them
+ * @throws CalculationError `invalid-input` for what is no text
  * @example
  * ```ts
  * import { parseCsv } from 'ohmwright/io';
@@ -23,6 +26,8 @@ function separatorOf(text: string): string {
  * ```
  */
 export function parseCsv(text: string): readonly (readonly string[])[] {
+  if (typeof text !== 'string')
+    throw invalidInput('the table', [{ path: [], message: `is ${shown(text)}; a text is due` }]);
   const body = text.replace(/^\uFEFF/, '');
   const separator = separatorOf(body);
   const rows: string[][] = [];

@@ -160,11 +160,12 @@ export const twoElectrodes = /* @__PURE__ */ formula({
   source: { document: 'physics', provenance: 'definition' },
 });
 
+const MOST_RODS = 1e6;
 /**
  * Factor λ of rods in a straight line when all take the same current, 2/n Σ (n-k)/k.
- * @param rods number of rods, a whole number from 2
+ * @param rods number of rods, a whole number from 2 to a million
  * @returns the factor; 0 below 2 rods
- * @throws CalculationError `out-of-range` for what is no finite number
+ * @throws CalculationError `out-of-range` for what is no finite number, and above a million
  * @example
  * ```ts
  * import { lineOfRodsFactor } from 'ohmwright/physics';
@@ -173,15 +174,15 @@ export const twoElectrodes = /* @__PURE__ */ formula({
  * ```
  */
 export function lineOfRodsFactor(rods: number): number {
-  let sum = 0;
-  for (let k = 1; k < rods; k++) sum += (rods - k) / k;
-  if (!Number.isFinite(rods))
+  if (!(Number.isFinite(rods) && rods <= MOST_RODS))
     throw new CalculationError('out-of-range', `rods is ${rods}; it is a number of rods`, {
       quantity: 'rods',
       value: rods,
       unit: '',
-      bounds: {},
+      bounds: { most: MOST_RODS },
       source: 'line-of-rods-factor',
     });
+  let sum = 0;
+  for (let k = 1; k < rods; k++) sum += (rods - k) / k;
   return rods < 2 ? 0 : (2 / rods) * sum;
 }

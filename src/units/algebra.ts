@@ -29,6 +29,7 @@ export interface Quotients {
  * @param a the first quantity
  * @param b the second, of the same unit
  * @returns the sum, in their unit
+ * @throws CalculationError `not-finite` when the result is no finite number
  * @example
  * ```ts
  * import { amperes, plus } from 'ohmwright';
@@ -36,12 +37,14 @@ export interface Quotients {
  * plus(amperes(32), amperes(16)); // => 48
  * ```
  */
-export const plus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a + b) as Quantity<U>;
+export const plus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> =>
+  quantity(a + b, '') as unknown as Quantity<U>;
 /**
  * Difference of two quantities of one unit.
  * @param a the first quantity
  * @param b what is taken from it, of the same unit
  * @returns the difference, in their unit
+ * @throws CalculationError `not-finite` when the result is no finite number
  * @example
  * ```ts
  * import { amperes, minus } from 'ohmwright';
@@ -49,12 +52,14 @@ export const plus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>):
  * minus(amperes(100), amperes(32)); // => 68
  * ```
  */
-export const minus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> => (a - b) as Quantity<U>;
+export const minus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>): Quantity<U> =>
+  quantity(a - b, '') as unknown as Quantity<U>;
 /**
  * A quantity multiplied by a plain number or a ratio.
  * @param a the quantity
  * @param by plain number, any finite one
  * @returns the product, in the unit of the quantity
+ * @throws CalculationError `not-finite` when the result is no finite number
  * @example
  * ```ts
  * import { amperes, scaled } from 'ohmwright';
@@ -62,7 +67,8 @@ export const minus = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>>)
  * scaled(amperes(40), 0.8); // => 32
  * ```
  */
-export const scaled = <U extends string>(a: Quantity<U>, by: number): Quantity<U> => (a * by) as Quantity<U>;
+export const scaled = <U extends string>(a: Quantity<U>, by: number): Quantity<U> =>
+  quantity(a * by, '') as unknown as Quantity<U>;
 /**
  * The ratio of two quantities of one unit.
  * @param a the first quantity
@@ -124,6 +130,7 @@ export const smaller = <U extends string>(a: Quantity<U>, b: NoInfer<Quantity<U>
  * @param a the first quantity
  * @param b the second, of a unit that `Products` lists beside the first
  * @returns the product, in the unit that `Products` names
+ * @throws CalculationError `not-finite` when the result is no finite number
  * @example
  * ```ts
  * import { amperes, ohms, times } from 'ohmwright';
@@ -135,7 +142,7 @@ export function times<U extends keyof Products, V extends keyof Products[U] & st
   a: Quantity<U>,
   b: Quantity<V>,
 ): Quantity<Products[U][V] & string> {
-  return (a * b) as Quantity<Products[U][V] & string>;
+  return quantity(a * b, '') as Quantity<Products[U][V] & string>;
 }
 
 /**

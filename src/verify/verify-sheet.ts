@@ -20,7 +20,9 @@ export interface Verification {
   readonly conclusions: readonly Conclusion[];
   /**
    * What no second calculation can confirm, each with its place: remarks, statements that somebody makes, limits that are
-   * stated and stand in no contents list or table, that no further check was due of those that some circuits need.
+   * stated and stand in no contents list or table, that a check is not required, that no further check was due of those that some
+   * circuits need, or none at all where no code is named. The facts that a sheet starts from, and which of them were assumed, are its
+   * givens and not among them: whether it is the sheet of this circuit the survey has to tell.
    */
   readonly takenAsStated: readonly SheetProblem[];
   /** Everything that was found, in the order of the sheet. */
@@ -108,14 +110,16 @@ class Reader extends FigureReader {
         this.stated(`that the result of ${r.check}, ${r.verdict}, stands aside`);
       else this.wrong(`the result of ${r.check} is none of those that are due`);
     }
-    const assumed = line.assumed ?? [];
+    const { assumed = [] } = line;
+    if (!Array.isArray(assumed)) this.wrong(`what is assumed is ${shown(assumed)}; a list is due`);
     for (const one of assumedBehindRules(this.document))
       if (!assumed.includes(one)) this.wrong(`a rule rests on ${one}, which is assumed and not among the conditions`);
     const whole = overall(counted).verdict;
     const due = whole === 'pass' && assumed.length > 0 ? 'conditional' : whole;
     if (line.verdict !== due) this.wrong(`the whole is ${due}, not ${line.verdict}`);
     const { code } = line;
-    if (code) {
+    if (!code) this.stated('that nothing else was due: no code is named whose checks have to be here');
+    else {
       const found = this.listed.asked.find(({ of }) => of?.document === code.document && of.edition === code.edition);
       if (!found) this.wrong(`no contents list is of ${code.document}:${code.edition}`);
       for (const id of found?.asked.always ?? [])
@@ -263,7 +267,16 @@ class Reader extends FigureReader {
       const { title, weight, source, caution } = check;
       const words = result.verdict === 'not-required' && result.caution === undefined ? undefined : caution;
       this.quoted({ ...result }, { title, weight, source, caution: words });
+      if (result.verdict === 'not-required') this.excused(result);
     } else if (!openAspect.test(result.check)) this.wrong(`there is no check ${result.check}`);
+  }
+
+  /** That a check is not required follows from facts; of a check that every circuit needs nothing excuses. */
+  private excused({ check, because }: CheckResult): undefined {
+    const asking = this.listed.asked.filter((a) => a.asked.cited.has(check));
+    if (asking.length > 0 && !asking.some((a) => a.asked.excused.has(check)))
+      this.wrong(`the check ${check} is required whatever the facts`);
+    else this.stated(`that ${check} is not required${because === undefined ? '' : `: ${because}`}`);
   }
 
   private part(line: Line<'part'>): undefined {

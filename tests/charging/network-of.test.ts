@@ -1,12 +1,31 @@
 import { expect, test } from 'vitest';
 import { allocate, networkOf } from '../../src/charging/index.js';
-import { amperes, isMissing, known, metres, ratio, unknown } from '../../src/index.js';
-import { chargePoint, circuit, house as homeOf, stretch } from '../support/house.js';
+import {
+  type Amperes,
+  amperes,
+  type Fact,
+  isMissing,
+  kilovoltAmperes,
+  known,
+  metres,
+  ratio,
+  type Supply,
+  unknown,
+  volts,
+  watts,
+} from '../../src/index.js';
+import { chargePoint, circuit, house as homeOf, plainBreaker, stretch } from '../support/house.js';
 import { perLine, problemsOf } from './networks.js';
 
 const read = { mainSwitch: { rating: known(amperes(100)) }, rating: known(amperes(100)) };
 const house = (...[runs, supply, board]: Parameters<typeof homeOf>) => homeOf(runs, supply, { ...read, ...board });
-const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({ kind: 'board' as const, id, ...read, runs });
+const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({
+  kind: 'board' as const,
+  id,
+  ...read,
+  noResidual: known(true),
+  runs,
+});
 /** Four cores and a protective one, for three lines and neutral. */
 const cable = { ...circuit().cable, construction: 'multicore', cores: 5, protective: 'core' } as const;
 const garage = circuit({
@@ -38,7 +57,8 @@ test('an installation becomes fuse, boards, rows and points, each with its small
   );
   if (isMissing(network)) throw new Error('gaps');
   expect(network.nodes.map((n) => [n.id, n.parent, n.limit?.[1]])).toEqual([
-    ['intake', undefined, 95],
+    // all that passes the intake passes the board, whose load control keeps 60 A
+    ['intake', undefined, 60],
     ['db', 'intake', 60],
     ['garage', 'db', 40],
     ['ev-1', 'garage', 0],
@@ -83,6 +103,91 @@ test.each(['mainSwitch', 'rating'] as const)(
     ]);
   },
 );
+
+/** The limit on L1 of a node, or what stands in the way. */
+const limitAt = (id: string, ...[runs, supply, board]: Parameters<typeof homeOf>) => {
+  const network = networkOf(house(runs, supply, board));
+  return isMissing(network)
+    ? network.missing.map((gap) => gap.kind === 'fact' && gap.fact)
+    : network.nodes.find((n) => n.id === id)?.limit?.[0];
+};
+const amps = (n: number) => known(amperes(n));
+const residual = {
+  position: 'origin-of-circuit',
+  type: known('A'),
+  rating: known(amperes(0.03)),
+} as const;
+
+test('a switch-fuse ahead of a board bounds what the board takes', () => {
+  const ahead = (fuseAhead: Fact<Amperes>) =>
+    limitAt('db', [circuit()], {}, { mainSwitch: { rating: amps(100), fuseAhead } });
+  expect(ahead(amps(63))).toBe(63);
+  expect(ahead(unknown())).toEqual(['db.mainSwitch.fuseAhead']);
+});
+
+test('a residual current device bounds the board or the part that it serves; of one that nobody looked for nothing is known', () => {
+  expect(limitAt('db', [circuit()], {}, { residual: [{ ...residual, ratedCurrent: amps(63) }] })).toBe(63);
+  expect(limitAt('db', [circuit()], {}, { residual: [residual] })).toEqual(['db.residual.ratedCurrent']);
+  expect(limitAt('db', [circuit()], {}, { noResidual: unknown() })).toEqual(['db.noResidual']);
+  expect(limitAt('db', [circuit()], {}, { noResidual: known(false) })).toEqual(['db.residual']);
+  expect(limitAt('ev', [circuit({ existing: true })])).toEqual(['ev.noResidual']);
+  // what is part of the device of the circuit is rated for it; what stands apart is not
+  const small = [{ ...residual, ratedCurrent: amps(25) }];
+  expect(limitAt('ev', [circuit({ residual: small })])).toBe(32);
+  expect(limitAt('ev', [circuit({ residual: small, device: plainBreaker })])).toBe(25);
+  expect(limitAt('ev', [circuit({ residual: [residual], device: plainBreaker })])).toEqual([
+    'ev.residual.ratedCurrent',
+  ]);
+  const [one, two, three] = ['one', 'two', 'three'].map((id) => circuit({ id, feeds: [{ ...chargePoint, id }] }));
+  const part = { ...residual, ratedCurrent: amps(40), serves: ['one', 'two'] };
+  const shares = (more: object[]) => {
+    const split = house([one!, two!, three!], {}, { residual: [part, ...more] as never });
+    const network = networkOf(split);
+    if (isMissing(network)) throw new Error('gaps');
+    return allocate(network, { rule: 'max-min-amperes' }).points.map((p) => p.current);
+  };
+  // 40 A for two; with one of 25 A that shares a circuit with it all three count together
+  expect(shares([])).toEqual([20, 20, 32]);
+  expect(shares([{ ...part, ratedCurrent: amps(25), serves: ['two', 'three'] }])).toEqual([9, 8, 8]);
+});
+
+test('a transformer of its own bounds the intake', () => {
+  const plate = {
+    rating: known(kilovoltAmperes(50)),
+    voltage: known(volts(410)),
+    impedanceVoltage: known(ratio(0.04)),
+    loss: known(watts(900)),
+    gridFaultPower: unknown(),
+    owner: 'customer',
+  } as const;
+  const intake = (transformer: NonNullable<Supply['transformer']>) =>
+    limitAt('intake', [circuit()], { phases: known(3), transformer });
+  // 50 kVA / (√3 · 410 V) = 70.4 A; two of them are more than the fuse of 100 A
+  expect(intake(plate)).toBeCloseTo(70.409, 3);
+  expect(intake({ ...plate, parallel: 2 })).toBe(100);
+  expect(intake({ ...plate, harmonicLossFactor: known(ratio(1.25)) })).toBeCloseTo(56.327, 3);
+  expect(intake({ ...plate, rating: unknown() })).toEqual(['rated power of the transformer']);
+  // one of 25 kVA beside it, of half its impedance voltage, takes as much as it: it is full at 50 kVA together
+  const half = { rating: known(kilovoltAmperes(25)), impedanceVoltage: known(ratio(0.02)), loss: known(watts(225)) };
+  expect(intake({ ...plate, beside: [half] })).toBeCloseTo(70.409, 3);
+});
+
+test('third harmonics of which nobody says anything may fill a neutral', () => {
+  const { thirdHarmonic: _, ...silent } = garage;
+  expect(limitAt('intake', [silent], { phases: known(3) })).toEqual(['feeder.thirdHarmonic']);
+});
+
+test('what is said of a node that there is not is refused', () => {
+  const said = { otherLoad: { Db: perLine(30, 0, 0) }, worst: { db: perLine(30, 0, 0), evs: perLine(1, 1, 1) } };
+  const known = 'known are intake, db, ev';
+  expect(problemsOf(() => networkOf(house([circuit()]), said))).toEqual([
+    `options.otherLoad.Db: there is no node 'Db'; ${known}`,
+    `options.worst.evs: there is no node 'evs'; ${known}`,
+  ]);
+  expect(problemsOf(() => networkOf(house([circuit()]), { neutral: { other: { limit: amperes(10) } } }))).toEqual([
+    `options.neutral.other: there is no node 'other'; ${known}`,
+  ]);
+});
 
 test('the neutral of a feeder is a limit of its own', () => {
   const options = { neutral: { garage: { limit: amperes(10), thirdHarmonic: ratio(0.1) } } };

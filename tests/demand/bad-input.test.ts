@@ -152,17 +152,17 @@ describe('half-hour readings', () => {
 
   it('new loads come on top, and a three-phase meter says nothing of a line', () => {
     const readings = meter([at('17:00')], 3220);
-    const found = demandOf(
-      bs7671Demand,
-      premises([spec({}), spec({ current: 10, existing: false })], [point('ev', 32)]),
-      {
+    const byReadings = (more: Partial<LoadSpec>) =>
+      demandOf(bs7671Demand, premises([spec({ existing: true }), spec({ current: 10, ...more })], [point('ev', 32)]), {
         premises: 'dwelling',
         readings,
         governing: 'half-hour-readings',
-      },
-    );
-    expect(found.governing.lines[0]?.existing).toBeCloseTo(28 * 1.2 + 10, 9);
-    expect(found.governing.lines[0]?.demand).toBeCloseTo(28 * 1.2 + 42, 9);
+      }).governing.lines[0];
+    expect(byReadings({ existing: false })?.existing).toBeCloseTo(28 * 1.2 + 10, 9);
+    expect(byReadings({ existing: false })?.demand).toBeCloseTo(28 * 1.2 + 42, 9);
+    // nobody says that it was there
+    expect(byReadings({})).toEqual(byReadings({ existing: false }));
+    expect(byReadings({ existing: true })?.existing).toBeCloseTo(28 * 1.2, 9);
     const three = demandOf(bs7671Demand, premises([spec({})], [], { phases: known(3) }), {
       premises: 'dwelling',
       readings,

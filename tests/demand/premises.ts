@@ -118,6 +118,7 @@ export function premises(
       mainSwitch: { rating: known(amperes(100)) },
       rating: known(amperes(100)),
       complete: known(true),
+      noResidual: known(true),
       runs,
       ...board,
     },

@@ -8,10 +8,16 @@ import { type Chapter, changedSurvey, planned, type Told } from './hazard.js';
 import { breaker } from './residual-circuits.js';
 import { soundCircuit } from './sound.js';
 
-const fixed = (id: string, rating: number, current: number, purpose: Purpose, existing = true): Run =>
+const fixed = (
+  id: string,
+  rating: number,
+  current: number,
+  purpose: Purpose,
+  existing: boolean | 'not said' = true,
+): Run =>
   circuit({
     id,
-    existing,
+    ...(existing === 'not said' ? {} : { existing }),
     device: breaker(rating),
     feeds: [load(current, { id: `load of ${id}`, purpose })],
   });
@@ -103,6 +109,22 @@ export const chapter: Chapter = {
         told: () => metered(fixed('battery', 16, 16, 'storage')),
       },
       sound: { what: '25 A metered, no battery.', told: () => metered() },
+    },
+    {
+      id: 'heater-that-nobody-says-was-there',
+      title: 'A heater of which nobody says that it was there when the meter looked',
+      harm: 'The heater in the new room was put in with the charge point. Both run on the first cold evening, and the service fuse blows.',
+      clause: 'BS 7671:2018+A2:2022 311.1, from memory; a meter knows nothing of what comes later: physics',
+      mustNotSay: 'That the metered peak has the heater in it.',
+      check: 'demand-within-cut-out',
+      unsafe: {
+        what: '25 A metered, a heater of 30 A on the list with nothing said of whether it is old or new.',
+        told: () => metered(fixed('new room', 32, 30, 'space-heating', 'not said')),
+      },
+      sound: {
+        what: 'The same heater, there when the meter looked.',
+        told: () => metered(fixed('new room', 32, 30, 'space-heating')),
+      },
     },
     {
       ...common,

@@ -278,6 +278,22 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'residual-device-at-origin-that-nobody-looked-for',
+      title: 'A board of which nobody says whether a residual current device stands in front of it',
+      harm: 'Behind the cover is a 63 A residual current device behind a 100 A fuse. It carries 90 A every winter evening, and nothing opens.',
+      clause: 'BS 7671:2018, 536.4.202 and 536.4.3.2, two texts',
+      mustNotSay: 'That the supply is adequate while nobody has looked.',
+      check: 'residual-device-at-origin-overload',
+      unsafe: {
+        what: '100 A fuse and main switch; nothing is said of residual current devices.',
+        told: () => supplied(at(everyday, fuse(100), { noResidual: unknown() })),
+      },
+      sound: {
+        what: 'The same, somebody looked and found none.',
+        told: () => supplied(at(everyday, fuse(100), {})),
+      },
+    },
+    {
       id: 'residual-device-at-origin-entered-at-a-circuit',
       title: 'The same device, written down at the circuit behind it',
       harm: 'Where it is written down does not cool it.',

@@ -1,6 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import {
-  type Board,
   celsius,
   circuitCase,
   judgeReadings,

@@ -78,6 +78,9 @@ describe('notify or apply in Great Britain', () => {
     const by = (current: number) => notificationOf(bs7671Demand, higher, house(current), gb).decision.route;
     expect(by(28)).toBe('apply-first');
     expect(by(25.5)).toBe('notify-after');
+    // so it does while nobody knows how many lines there are
+    const open = house(28, { phases: unknown() });
+    expect(notificationOf(bs7671Demand, higher, open, gb).decision.route).toBe('apply-first');
   });
 
   it('a nominal voltage that is not covered is refused, as in a survey', () => {

@@ -63,7 +63,7 @@ function better(silent: Verdicts, said: Verdicts): readonly string[] {
 }
 
 /** Circuits that were there before, so that what stands on them is surveyed and not chosen. */
-const standing = ({ board, ...rest }: Installation): Installation => {
+export const standing = ({ board, ...rest }: Installation): Installation => {
   const all = (b: Installation['board']): Installation['board'] => ({
     ...b,
     runs: b.runs.map((run) => ({
@@ -92,7 +92,7 @@ const joinedCircuit = soundCircuit({
     }),
   ],
 });
-const houses: readonly Installation[] = [
+export const houses: readonly Installation[] = [
   soundHouse(),
   standing(soundHouse()),
   ...Object.values(surveyDocuments).map((d) => withAllWanted(readSurvey(d))),
@@ -106,7 +106,7 @@ const houses: readonly Installation[] = [
  * What a designer chooses, which no survey finds: an arrangement of the point (of what is left out the test of choices
  * shows what is taken), and of a circuit that is new the devices and how many cables there are.
  */
-const chosen = (house: Installation, { name, path }: Found): boolean => {
+export const chosen = (house: Installation, { name, path }: Found): boolean => {
   if (name === 'chargePoint.earthing') return true;
   if (name !== 'run.residual' && name !== 'cable.parallel') return false;
   const run = path
@@ -165,18 +165,18 @@ function nothingThere(house: Installation, { name, path }: Found): boolean {
 }
 
 /** The house without a fact: left out, or with a fact that says that nobody knows. */
-function without(house: Installation, fact: Found, left: boolean): Installation {
+export function without(house: Installation, fact: Found, left: boolean): Installation {
   const [how] = fact.field;
   const mayBe = how.endsWith('?') && !nothingThere(house, fact);
   const out = mayBe && (left || !how.startsWith('fact'));
   return alone(changedAt(house, fact.path, out ? undefined : { state: 'unknown' }), fact);
 }
-const may = ({ field: [how] }: Found): boolean => how.endsWith('?') || how.startsWith('fact');
-const said = (house: Installation, fact: Found, value: unknown) =>
+export const may = ({ field: [how] }: Found): boolean => how.endsWith('?') || how.startsWith('fact');
+export const said = (house: Installation, fact: Found, value: unknown) =>
   alone(changedAt(house, fact.path, asHeld(fact.field, value)), fact);
 
 /** Facts that are worse the larger they are, or the smaller, whatever else is so. */
-const worse: Readonly<Record<string, 'up' | 'down'>> = {
+export const worse: Readonly<Record<string, 'up' | 'down'>> = {
   'stretch.length': 'up',
   'stretch.ambient': 'up',
   'stretch.insulated': 'up',

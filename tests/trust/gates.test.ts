@@ -3,10 +3,24 @@ import { allocate, controllerOf, judgeMainFuse, networkOf, schedule, simulate } 
 import { bs7671Demand } from '../../src/codes/bs7671/demand.js';
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { adequacyOf, demandOf, notificationOf } from '../../src/demand/index.js';
-import { amperes, assess, design, hasCode, known, permitted, seconds } from '../../src/index.js';
-import { readSurvey } from '../../src/io/index.js';
+import {
+  amperes,
+  assess,
+  design,
+  hasCode,
+  known,
+  minus,
+  ohms,
+  permitted,
+  plus,
+  scaled,
+  seconds,
+  times,
+} from '../../src/index.js';
+import { parseCsv, readBrief, readSurvey } from '../../src/io/index.js';
 import { greatBritain } from '../../src/networks/index.js';
 import * as physics from '../../src/physics/definitions.js';
+import { lineOfRodsFactor } from '../../src/physics/index.js';
 import { soundHouse } from '../hazards/sound.js';
 import { planInBritain } from '../support/plan.js';
 import { surveyDocument } from '../support/surveys.js';
@@ -151,4 +165,45 @@ test.each(called)('%s never returns what is no finite number, and says what is w
       expect((error as { code?: string }).code).toBeDefined();
     }
   }
+});
+
+describe('what refuses to be made a text, a number or a table', () => {
+  const bare = Object.create(null);
+  const nodes = [{ id: 'n', limit: [60, 60, 60] }];
+  const point = { id: 'p', node: 'n', lines: ['L1'], most: 32 };
+  it.each<[string, object, string]>([
+    ['the node of a point', { nodes, points: [{ ...point, node: bare }] }, 'points.0.node'],
+    ['a line of a point', { nodes, points: [{ ...point, lines: [bare] }] }, 'points.0.lines.0'],
+    ['what feeds a node', { nodes: [{ ...nodes[0], parent: bare }], points: [] }, 'nodes.0.parent'],
+    ['the name of a node', { nodes: [{ id: bare }, { id: bare }], points: [] }, 'nodes.0.id'],
+  ])('%s', (_, network, path) => {
+    expect(refused(() => allocate(network as never, { rule: 'max-min-amperes' }))).toContain(path);
+  });
+  it('a period by which another setting is held', () => {
+    const network = { nodes, points: [point] };
+    const settings = { policy: { rule: 'max-min-amperes' }, meters: [], meterPeriod: bare, staleAfter: 10 };
+    expect(refused(() => controllerOf(network as never, settings as never))).toContain('meterPeriod');
+  });
+  it('tables and briefs', () => {
+    expect(refused(() => parseCsv(5 as never))).toEqual(['']);
+    expect(refused(() => readBrief({ format: 'brief/1' }, none))).toEqual(['defaults']);
+  });
+  it('a sum or a product of what is no quantity, or beyond all numbers', () => {
+    const codeOf = (call: () => unknown) => {
+      try {
+        return call();
+      } catch (error) {
+        return (error as { code?: string }).code;
+      }
+    };
+    const a = amperes(1e308);
+    for (const call of [
+      () => plus(a, a),
+      () => minus(a, none),
+      () => scaled(a, Number.NaN),
+      () => times(a, ohms(1e308)),
+    ])
+      expect(codeOf(call)).toBe('not-finite');
+    expect(codeOf(() => lineOfRodsFactor(1e308))).toBe('out-of-range');
+  });
 });

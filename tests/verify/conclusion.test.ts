@@ -28,6 +28,9 @@ const cited = { document: code.name, edition: code.edition };
 const messages = (sheet: SheetDocument, extra?: Parameters<typeof verifySheet>[1]) =>
   verifySheet(sheet, extra).problems.map((p) => p.message);
 const honest = concluded(soundHouse());
+/** Whether it is said that a check is only stated not to be required. */
+const saysOf = (sheet: SheetDocument, check: string): boolean =>
+  verifySheet(sheet).takenAsStated.some((s) => s.message.startsWith(`that ${check} is not required`));
 
 describe('an honest sheet', () => {
   test('says what it amounts to, and by which code', () => {
@@ -111,6 +114,41 @@ describe('a forged conclusion', () => {
       { ...line, code: { document: 'BS 7671', edition: '1066' } },
     ]);
     expect(messages(forged)).toContain('no contents list is of BS 7671:1066');
+  });
+  test('a check that every circuit needs said to be none of this one; one that some need is taken as stated', () => {
+    const excusing = (id: string) =>
+      withLines(honest, (lines) => {
+        const of = (at: readonly SheetLine[]): readonly SheetLine[] =>
+          at.map((l) => {
+            if (l.kind === 'part') return { ...l, part: { ...l.part, lines: of(l.part.lines) } };
+            if ((l.kind !== 'check' && l.kind !== 'result') || l.result.check !== id) return l;
+            const { check, title, weight, source } = l.result;
+            const result = { check, title, weight, source, verdict: 'not-required', reason: 'not-applicable' } as const;
+            return { kind: 'result', result: { ...result, because: 'the cable is old' } };
+          });
+        const end = conclusionOf(honest);
+        const due = end.due.map((d) => (d.check === id ? { ...d, verdict: 'not-required' as const } : d));
+        return [...of(lines.slice(0, -1)), { ...end, due }];
+      });
+    expect(messages(excusing('load-within-capacity'))).toContain(
+      'the check load-within-capacity is required whatever the facts',
+    );
+    expect(saysOf(excusing('voltage-drop'), 'voltage-drop')).toBe(true);
+  });
+  test('no code that it was judged by: that nothing else was due is taken as stated', () => {
+    const { code: _, ...rest } = conclusionOf(honest);
+    const { ok, takenAsStated } = verifySheet(withLines(honest, (l) => [...l.slice(0, -1), rest]));
+    expect(ok).toBe(true);
+    expect(takenAsStated.map((s) => s.message)).toContain(
+      'that nothing else was due: no code is named whose checks have to be here',
+    );
+  });
+  test('a text in the place of what is assumed', () => {
+    const forged = withLines(honest, (l) => [
+      ...l.slice(0, -1),
+      { ...conclusionOf(honest), assumed: 'usual' as never },
+    ]);
+    expect(messages(forged)).toContain("what is assumed is 'usual'; a list is due");
   });
   const line = conclusionOf(honest);
   const changedAt = (at: number, how: 'drop' | 'repeat' | 'rename') => {
@@ -201,5 +239,5 @@ test('what nobody can work out a second time is said: remarks, statements, limit
 test('four hundred forgeries by number, single and several at once', () => {
   const { counts, found } = runSlice(seedOf(3), 0, 400);
   expect(found).toEqual([]);
-  expect(Object.keys(counts).length).toBe(8);
+  expect(Object.keys(counts).length).toBe(9);
 });

@@ -103,6 +103,37 @@ const ways: Readonly<Record<string, (sheet: SheetDocument, n: number) => SheetDo
     if (resultsIn(sheet).every((r) => r.verdict === 'pass' || r.verdict === 'not-required')) return undefined;
     return turned(sheet, (r) => (r.verdict === 'fail' || r.verdict === 'not-determined' ? passing(r) : r));
   },
+  'what fails made not required'(sheet, n) {
+    const counts = conclusionOf(sheet).due;
+    const bad = resultsIn(sheet).filter((r) => counts.some((d) => d.check === r.check && d.verdict === r.verdict));
+    const failing = bad.filter((r) => r.verdict === 'fail');
+    const one = failing[n % Math.max(1, failing.length)];
+    if (!one) return undefined;
+    const { check, title, weight, source } = one;
+    const excused = {
+      check,
+      title,
+      weight,
+      source,
+      verdict: 'not-required',
+      reason: 'not-applicable',
+      because: 'not here',
+    } as const;
+    const all = (lines: readonly SheetLine[]): readonly SheetLine[] =>
+      lines.map((l) => {
+        if (l.kind === 'part') return { ...l, part: { ...l.part, lines: all(l.part.lines) } };
+        return resultOf(l) === one ? { kind: 'result', result: excused } : l;
+      });
+    const changed = withLines(sheet, all);
+    const due = counts.map((d) =>
+      d.check === check && d.verdict === 'fail' ? { check, verdict: excused.verdict } : d,
+    );
+    const results = resultsIn(changed).filter((r) => due.some((d) => d.check === r.check && d.verdict === r.verdict));
+    return withLines(changed, (l) => [
+      ...l.slice(0, -1),
+      { ...conclusionOf(sheet), due, verdict: overall(results).verdict },
+    ]);
+  },
   'an alternative of another check'(sheet, n) {
     const all = resultsIn(sheet);
     const own = all.filter((r) => r.alternatives !== undefined);
@@ -190,5 +221,6 @@ function onlyAside(sheet: SheetDocument, forged: SheetDocument): boolean {
 /** Whether what was forged is something of which the verification says that it takes it as stated, and had not before. */
 function statedIn(sheet: SheetDocument, forged: SheetDocument): boolean {
   const [before, now] = [verifySheet(sheet).takenAsStated, verifySheet(forged).takenAsStated];
-  return now.length > before.length;
+  const known = new Set(before.map((s) => s.message));
+  return now.length > before.length || now.some((s) => !known.has(s.message));
 }

@@ -1,9 +1,10 @@
 import { stated } from '../../core/index.js';
-import { CalculationError, type Problem, type Seconds } from '../../units/index.js';
+import { own } from '../../core/own.js';
+import { type Problem, type Seconds, seconds } from '../../units/index.js';
 import { rulingOf } from '../allocation/allocate.js';
-import type { ChargingNetwork } from '../network/network.js';
+import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode } from '../network/network.js';
 import { neverServed } from '../network/never-served.js';
-import { type Inspection, inspection, inspectNetwork, isObject } from '../network/refuse.js';
+import { type Inspection, inspection, inspectNetwork } from '../network/refuse.js';
 import { orderOf } from '../network/tree-order.js';
 import { faultIn, stampOf } from './measurement.js';
 import {
@@ -26,6 +27,7 @@ import {
 } from './settings.js';
 import { type Engine, share } from './share.js';
 import { lookAt } from './stamps.js';
+import { isState } from './state.js';
 
 /** A controller for one network: two pure functions and the figures that go with them. */
 export interface Controller {
@@ -58,7 +60,8 @@ export interface Controller {
  * never delayed. A point that is metered with the rest and does not say what it draws gets its safe current and no more.
  *
  * Charging above what the limits leave beside the other load lasts no longer than `excessTime` after the other load rose,
- * as long as measurements come; with a load that goes on rising it is at no time more than the load has risen within that
+ * as long as measurements come and are true: a reading that stands still while its stamps go on is not told from a load that
+ * does; with a load that goes on rising it is at no time more than the load has risen within that
  * time. Other load is also what a vehicle draws above its command, or that nobody reports, as far as a
  * meter or its point sees it, and the safe current of a point that has lost its link.
  * @param network limits and points; other load that is not metered, and the worst of it where it is metered, A
@@ -116,24 +119,34 @@ export function controllerOf(network: ChargingNetwork, settings: ControlSettings
     excessTimeSilent: excessTimeOf({ ...delays, meterPeriod: settings.staleAfter }),
     step: (given, measurement, clock) => {
       // what is no state of a control is as if it had just begun, and nothing is known
-      const known = isObject(given) && isObject(given.stamps) && isObject(given.points);
-      const state = known ? given : { running: 0, missed: 0, stamps: { shift: 0 }, points };
-      if (!known) return hold(engine, state, 'safe', 'none');
+      if (!isState(given)) return hold(engine, { running: 0, missed: 0, stamps: { shift: 0 }, points }, 'safe', 'none');
+      const state = given;
       if (!Number.isFinite(clock)) return hold(engine, { ...state, missed: state.missed + 1 }, 'safe', 'clock');
-      const { now, back } = moved(engine, state, measurement, clock);
-      if (back) return hold(engine, now, 'safe', 'clock');
-      const { seen } = state.stamps;
-      const again = seen?.doubtful && seen.at === stampOf(measurement);
-      const fault = again ? 'not-new' : faultIn(measurement, settings, now, clock);
-      if (!measurement || fault !== undefined) return hold(engine, now, undefined, fault);
       try {
-        return share(engine, now, measurement, clock);
-      } catch (error) {
-        if (!(error instanceof CalculationError)) throw error;
-        return hold(engine, now, undefined, 'no-solution');
+        return stepOf(engine, state, measurement, clock);
+      } catch {
+        // whatever it was that could not be read or shared: points that nobody commands go on
+        return hold(engine, { ...state, clock, missed: state.missed + 1 }, undefined, 'no-solution');
       }
     },
   };
+}
+
+/** A step by a state that is one, at a clock value that is one. */
+function stepOf(
+  engine: Engine,
+  state: ControlState,
+  measurement: ControlMeasurement | undefined,
+  clock: number,
+): ControlStep {
+  const { settings } = engine;
+  const { now, back } = moved(engine, state, measurement, clock);
+  if (back) return hold(engine, now, 'safe', 'clock');
+  const { seen } = state.stamps;
+  const again = seen?.doubtful && seen.at === stampOf(measurement);
+  const fault = again ? 'not-new' : faultIn(measurement, settings, now, clock);
+  if (!measurement || fault !== undefined) return hold(engine, now, undefined, fault);
+  return share(engine, now, measurement, seconds(clock));
 }
 
 /**
@@ -149,9 +162,20 @@ function inspectHeld({ nodes, points }: ChargingNetwork, { meters }: ControlSett
       limited ||= at.node.limit !== undefined;
     found.when(!limited, ['points', i, 'node'], `no node on the way to '${id}' has a limit`);
   }
-  for (const { node, i } of byId.values())
-    if (node.parent === undefined && node.limit && node.load === undefined && !metered.has(node.id))
+  const parents = new Set(nodes.map((n) => n.parent));
+  const seen = ({ id, load }: NetworkNode) => load !== undefined || metered.has(id);
+  /** Whether a node ahead that is seen has no higher limit: all that flows here flows there. */
+  const heldAhead = ({ limit, parent }: NetworkNode): boolean => {
+    for (let at = byId.get(parent ?? '')?.node; at; at = byId.get(at.parent ?? '')?.node)
+      if (at.limit && seen(at) && at.limit.every((a, k) => a <= limit![k]! || limit![k]! === 0)) return true;
+    return false;
+  };
+  for (const { node, i } of byId.values()) {
+    // what feeds points alone has nothing else behind it
+    const row = node.parent !== undefined && !parents.has(node.id);
+    if (node.limit && !row && !seen(node) && !heldAhead(node))
       found.when(true, ['nodes', i, 'load'], `'${node.id}' has no meter: state what else flows through it, or 0 A`);
+  }
 }
 
 /** The state when the clock has gone on, the stamp of the measurement looked at; whether the clock has gone back. */
@@ -173,7 +197,7 @@ function moved(
 
 /** No measurement to act on: nothing rises, and when the last one is too old everything falls to its safe current. */
 function hold(
-  { settings, safe }: Engine,
+  { order: { network }, settings, safe }: Engine,
   state: ControlState,
   mode: 'safe' | undefined,
   fault: MeasurementFault | undefined,
@@ -183,8 +207,11 @@ function hold(
   const fresh = clock - measuredAt <= settings.staleAfter && missed * settings.controllerPeriod <= settings.staleAfter;
   const stale = mode === 'safe' || !fresh;
   const points: Record<string, PointMemory> = {};
-  for (const [id, memory] of Object.entries(state.points)) {
-    const command = stale ? Math.min(memory.command, safe[id] ?? 0) : memory.command;
+  // the points of this network, whatever others a state from before knows
+  for (const { id, most, least = LEAST_CURRENT } of network.points) {
+    const memory = own(state.points, id) ?? { command: 0, received: 0 };
+    const allowed = Math.min(most, stale ? (safe[id] ?? 0) : most);
+    const command = memory.command > allowed ? (allowed < least ? 0 : allowed) : memory.command;
     const lingers = lingering(memory, command, running, reactionOf(settings)) ?? memory.lingers;
     points[id] = {
       ...without(memory, 'lingers', ...(stale ? (['rises'] as const) : [])),

@@ -27,8 +27,9 @@ export function faultIn(
   const { nodes, points } = measurement;
   for (const { node } of settings.meters) {
     const reading = isObject(nodes) ? own(nodes, node) : undefined;
-    if (reading?.length !== 3) return 'incomplete';
-    if (!reading.every(good)) return 'not-a-number';
+    if (!Array.isArray(reading) || reading.length !== 3) return 'incomplete';
+    // a hole in a list is passed over by what goes through its members
+    if (![0, 1, 2].every((k) => good(reading[k]))) return 'not-a-number';
   }
   if (!isObject(points)) return 'incomplete';
   for (const word of Object.values(points)) {

@@ -15,6 +15,8 @@ export interface PointMemory {
   readonly paused?: 'want' | 'turn';
   /** Since when it waits: since a vehicle wants energy, or since the end of the last turn in which it had current. */
   readonly wantsSince?: number;
+  /** When it last said anything; nothing yet when absent. */
+  readonly heard?: number;
   /** Energy received when the order was last looked at, Wh. */
   readonly received: number;
 }

@@ -1,5 +1,5 @@
 import { own } from '../../core/own.js';
-import { type Amperes, type Seconds, seconds, type WattHours } from '../../units/index.js';
+import { type Amperes, type Seconds, seconds, shown, type WattHours } from '../../units/index.js';
 import { type AllocationPolicy, inspectPolicy } from '../allocation/policy.js';
 import { type ChargingNetwork, LEAST_CURRENT, type PerLine } from '../network/network.js';
 import { type Inspection, isObject } from '../network/refuse.js';
@@ -56,7 +56,10 @@ export interface ControlMeasurement {
   readonly at: Seconds;
   /** Current by metered node on each line, A, in the direction that the meter counts. */
   readonly nodes: Readonly<Record<string, PerLine>>;
-  /** What each point says, by name. A point that says nothing keeps its command and the current for it is kept free. */
+  /**
+   * What each point says, by name. A point that says nothing keeps its command for the time of `staleAfter` and is told its safe
+   * current then; what it may draw is kept free.
+   */
   readonly points: Readonly<
     Record<
       string,
@@ -124,8 +127,12 @@ export function inspectSettings(
   if (found.list(settings.meters, at('meters')))
     settings.meters.forEach((meter, k) => {
       const path = at('meters', k);
-      found.when(nodes !== undefined && !nodes.has(meter.node), [...path, 'node'], `there is no node '${meter.node}'`);
-      found.when(metered.has(meter.node), [...path, 'node'], `'${meter.node}' has another meter too`);
+      found.when(
+        nodes !== undefined && !nodes.has(meter.node),
+        [...path, 'node'],
+        `there is no node ${shown(meter.node)}`,
+      );
+      found.when(metered.has(meter.node), [...path, 'node'], `${shown(meter.node)} has another meter too`);
       metered.add(meter.node);
       found.label(meter.measures, [...path, 'measures'], ['everything', 'other-load']);
       found.label(meter.positive, [...path, 'positive'], ['import', 'export']);

@@ -120,7 +120,14 @@ export function share(
     const most = Math.min(moment.most[i]!, own(engine.safe, order.points[i]!.id) ?? 0);
     return most < moment.least[i]! ? 0 : most;
   };
-  const due = Float64Array.from(before, (m, i) => (said[i] ? target(i) : m.command));
+  /** What a point is told that says nothing: after a while its safe current, to which it falls by itself where it hears nothing. */
+  const unheard = (i: number): number => {
+    const { command, heard = Number.NEGATIVE_INFINITY } = before[i]!;
+    const most =
+      now - heard > settings.staleAfter ? (own(engine.safe, order.points[i]!.id) ?? 0) : order.points[i]!.most;
+    return Math.min(command, most);
+  };
+  const due = Float64Array.from(before, (_, i) => (said[i] ? target(i) : unheard(i)));
   const next = due.map((current, i) => Math.min(current, before[i]!.command));
   // who was told to make room counts with the old current until there was time for it; who is silent, does not say what it
   // draws or ignores what it is told is in the other load
@@ -132,6 +139,7 @@ export function share(
     if (!said[i]) return memory;
     return {
       ...without(memory, 'rises', 'wantsSince'),
+      heard: now,
       received: moment.received[i]!,
       ...(wanting[i] ? { wantsSince: waits[i]! } : {}),
     };

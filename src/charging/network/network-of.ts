@@ -6,17 +6,24 @@ import {
   type ChargePoint,
   type Installation,
   type Line,
+  leavesTails,
   lineConductors,
+  type ResidualDevice,
   type Run,
   refuseUnsound,
 } from '../../installation/index.js';
-import { type Amperes, amperes, type Problem, type Ratio } from '../../units/index.js';
+import { hasResidual } from '../../installation/marking.js';
+import { type Amperes, amperes, invalidInput, type Problem, type Ratio } from '../../units/index.js';
 import { type ChargingNetwork, LEAST_CURRENT, type NetworkNode, type NetworkPoint, type PerLine } from './network.js';
 import { inspection, inspectLines, isObject } from './refuse.js';
+import { currentOfTransformer } from './transformer.js';
 
 /** What an installation does not say of its charging network. */
 export interface NetworkOptions {
-  /** Other load on each line by board, without what is behind boards further on, A; none when absent. */
+  /**
+   * Other load on each line by node, without what is at nodes behind it, A. Where a list of circuits is complete and has points
+   * alone it is none; else not stated when absent: a load control then wants a meter there.
+   */
   readonly otherLoad?: Readonly<Record<string, PerLine>>;
   /**
    * Largest other load by node, with what is behind it and without the points, A: the demand of the installation for the
@@ -29,8 +36,8 @@ export interface NetworkOptions {
   readonly unbalance?: Amperes;
   /**
    * Neutrals by node, the intake, boards and runs: the largest current of each, A, and the third harmonic over the line
-   * current, which adds up in it. Of a run on three lines whose third harmonic is stated it is the rating of its device
-   * when absent: a neutral as large as the lines is overloaded by third harmonics alone.
+   * current, which adds up in it. Of a run on three lines with a neutral it is the rating of its device and the third
+   * harmonic of the run when absent: a neutral as large as the lines is overloaded by third harmonics alone.
    */
   readonly neutral?: Readonly<Record<string, { readonly limit: Amperes; readonly thirdHarmonic?: Ratio }>>;
 }
@@ -74,9 +81,22 @@ const unread = { state: 'unknown' } as const;
 /** Name of the node of the service cut-out. */
 export const INTAKE = 'intake';
 
+/** Names under which something is said of a node that there is not: what is misspelt is not left out. */
+function refuseStrays({ otherLoad, worst, neutral }: NetworkOptions, nodes: readonly NetworkNode[]) {
+  const ids = nodes.map((n) => n.id);
+  const strays = (key: string, by: object | undefined): readonly Problem[] =>
+    Object.keys(by ?? {})
+      .filter((id) => !ids.includes(id))
+      .map((id) => ({ path: ['options', key, id], message: `there is no node '${id}'; known are ${ids.join(', ')}` }));
+  const problems = [...strays('otherLoad', otherLoad), ...strays('worst', worst), ...strays('neutral', neutral)];
+  if (problems.length > 0) throw invalidInput('The charging network', problems);
+}
+
 /**
  * The charging network of an installation: a node for the service fuse, for each board and for each run with charge
- * points, each with the smallest of the ratings and settings that bound its current.
+ * points, and for each residual current device with a part of a board behind it, each with the smallest of the ratings
+ * and settings that bound its current: fuses, that of a switch-fuse among them, transformer, switches, busbars, residual
+ * current devices, load controls. Cables are not among them: the devices protect them.
  * @param installation the installation
  * @param options other load by board, its worst by node, and margin below the fuse, A
  * @returns the network, or every fact that is not known and stands in the way
@@ -106,12 +126,12 @@ export const INTAKE = 'intake';
 export function networkOf(installation: Installation, options: NetworkOptions = {}): Known<ChargingNetwork> {
   refuseUnsound(installation, optionProblems(options));
   const gaps: Missing['missing'][number][] = [];
-  const read = <T>(name: string, fact: Fact<T>): T | undefined => {
-    const value = factValue(name, fact);
+  const found = <T>(value: Known<T>): T | undefined => {
     if (!isMissing(value)) return value;
     gaps.push(...value.missing);
     return undefined;
   };
+  const read = <T>(name: string, fact: Fact<T>): T | undefined => found(factValue(name, fact));
   const nodes: NetworkNode[] = [];
   const points: NetworkPoint[] = [];
   const limitOn = (lines: readonly Line[], limits: readonly (Amperes | undefined)[]): PerLine | undefined => {
@@ -124,63 +144,110 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
 
   const worstOf = (id: string): PerLine | undefined => {
     const worst = own(options.worst, id);
-    if (worst === undefined || !isMissing(worst)) return worst;
-    gaps.push(...worst.missing);
-    return undefined;
+    return worst && found(worst);
   };
 
-  const ownOf = (id: string, through?: Run, rating?: Amperes) => {
-    const thirdHarmonic = through?.lines.length === 3 ? endsOf(through.thirdHarmonic)?.[1] : undefined;
+  const neutralOf = (id: string, through?: Run, rating?: Amperes) => {
+    const said = own(options.neutral, id);
+    if (said || !through || through.lines.length !== 3) return said;
+    const thirdHarmonic = endsOf(through.thirdHarmonic)?.[1];
+    if (thirdHarmonic === undefined) read(`${through.id}.thirdHarmonic`, through.thirdHarmonic ?? unread);
     const counts = thirdHarmonic !== undefined && thirdHarmonic > 0 && rating !== undefined;
-    const neutral = own(options.neutral, id) ?? (counts ? { limit: rating, thirdHarmonic } : undefined);
+    return counts ? { limit: rating, thirdHarmonic } : undefined;
+  };
+  const ownOf = (id: string, through?: Run, rating?: Amperes) => {
+    const neutral = neutralOf(id, through, rating);
     return { worst: worstOf(id), neutralLimit: neutral?.limit, thirdHarmonic: neutral?.thirdHarmonic };
   };
+  /** Where none is listed, one that nobody looked for may bound the current. */
+  const seekResidual = ({ id, residual = [], noResidual = unread }: Board | Run): void => {
+    if (residual.length === 0 && read(`${id}.noResidual`, noResidual) === false) read(`${id}.residual`, unread);
+  };
+  const ratedOf = (of: string, { ratedCurrent = unread }: ResidualDevice) =>
+    read(`${of}.residual.ratedCurrent`, ratedCurrent);
 
   const { supply } = installation;
   const phases = read('line conductors of the supply', supply.phases);
   const all: readonly Line[] = phases === 1 ? [lineConductors[0]] : lineConductors;
   const fuse = read('cutOutRating', supply.cutOut.rating);
-  const most = fuse === undefined ? undefined : amperes(Math.max(0, fuse - (options.margin ?? 0)));
+  const rated = supply.transformer && found(currentOfTransformer(supply.transformer));
+  const most =
+    fuse === undefined ? undefined : amperes(Math.max(0, Math.min(fuse, rated ?? fuse) - (options.margin ?? 0)));
   nodes.push(nodeOf(INTAKE, undefined, limitOn(all, [most]), { unbalance: options.unbalance, ...ownOf(INTAKE) }));
 
-  const addBoard = (board: Board, parent: string, lines: readonly Line[], run?: Run, feeder?: Amperes): void => {
+  const addBoard = (board: Board, parent: string, lines: readonly Line[], run?: Run, feeder?: Amperes) => {
+    const { mainSwitch, residual = [] } = board;
+    seekResidual(board);
     const limit = limitOn(lines, [
       feeder,
-      read(`${board.id}.mainSwitch.rating`, board.mainSwitch?.rating ?? unread),
+      read(`${board.id}.mainSwitch.rating`, mainSwitch?.rating ?? unread),
+      mainSwitch?.fuseAhead && read(`${board.id}.mainSwitch.fuseAhead`, mainSwitch.fuseAhead),
       read(`${board.id}.rating`, board.rating ?? unread),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
+      ...residual.filter((r) => r.serves === undefined).map((r) => ratedOf(board.id, r)),
     ]);
-    nodes.push(
-      nodeOf(board.id, parent, limit, { load: own(options.otherLoad, board.id), ...ownOf(board.id, run, feeder) }),
-    );
-    for (const run of board.runs) addRun(run, board.id, lines);
+    const load = own(options.otherLoad, board.id) ?? (feedsNodesAlone(board, board.runs) ? NONE : undefined);
+    nodes.push(nodeOf(board.id, parent, limit, { load, ...ownOf(board.id, run, feeder) }));
+    const behind = new Map<string, string>();
+    for (const { runs, devices } of partsOf(board)) {
+      const id = `${board.id}: ${runs.join(', ')}`;
+      const rated = devices.map((r) => ratedOf(board.id, r));
+      const served = board.runs.filter((run) => runs.includes(run.id));
+      const load = own(options.otherLoad, id) ?? (feedsNodesAlone(board, served) ? NONE : undefined);
+      nodes.push(nodeOf(id, board.id, limitOn(lines, rated), { load, ...ownOf(id) }));
+      for (const served of runs) behind.set(served, id);
+    }
+    for (const run of board.runs) addRun(run, behind.get(run.id) ?? (leavesTails(run) ? parent : board.id), lines);
+    return limit;
+  };
+  /** Loads beside the points of a run, in full. */
+  const loadsOf = (run: Run): PerLine | undefined => {
+    const on = (line: Line) =>
+      run.feeds.reduce((sum, o) => {
+        if (o.kind !== 'load' || !o.lines.includes(line)) return sum;
+        return sum + (endsOf(o.current)?.[1] ?? read(`${o.id}.current`, o.current) ?? 0);
+      }, 0);
+    if (!run.feeds.some((o) => o.kind === 'load')) return undefined;
+    const [one, two, three] = lineConductors.map((line) => amperes(on(line)));
+    return [one!, two!, three!];
   };
   const addRun = (run: Run, parent: string, lines: readonly Line[]): void => {
     const fed = run.feeds.filter((outlet): outlet is ChargePoint => outlet.kind === 'charge-point');
-    const boards = run.feeds.filter((outlet) => outlet.kind === 'board');
-    if (fed.length === 0 && boards.length === 0) return;
+    const further = run.feeds.filter((outlet) => outlet.kind === 'board');
+    if (fed.length === 0 && further.length === 0) return;
     const rating = read(`${run.id}.device.rating`, asOneWay(run).device.rating);
+    if (run.existing) seekResidual(run);
     const used = lines.filter((line) => run.lines.includes(line));
     // several boards along a run share what its device carries
-    const shared = fed.length > 0 || boards.length > 1;
-    if (shared) nodes.push(nodeOf(run.id, parent, limitOn(used, [rating]), ownOf(run.id, run, rating)));
-    for (const board of boards) addBoard(board, shared ? run.id : parent, used, run, rating);
+    const shared = fed.length > 0 || further.length > 1;
+    const apart = residualApart(run).flatMap((r) => ratedOf(run.id, r) ?? []);
+    const carried = rating && amperes(Math.min(rating, ...apart));
+    const load = own(options.otherLoad, run.id) ?? loadsOf(run);
+    if (shared) nodes.push(nodeOf(run.id, parent, limitOn(used, [carried]), { load, ...ownOf(run.id, run, carried) }));
+    for (const board of further) addBoard(board, shared ? run.id : parent, used, run, carried);
     for (const point of fed) {
       const setting = read(`${point.id}.setting`, point.setting);
-      if (setting === undefined || rating === undefined) continue;
+      if (setting === undefined || carried === undefined) continue;
       const least = point.minimum ?? LEAST_CURRENT;
       // a point that cannot run at all is left out of the network, not offered less than it can use
-      if (Math.min(setting, rating) < least) continue;
+      if (Math.min(setting, carried) < least) continue;
       points.push({
         id: point.id,
         node: run.id,
         lines: point.lines,
-        most: amperes(Math.min(setting, rating)),
+        most: amperes(Math.min(setting, carried)),
         ...stated({ least: point.minimum }),
       });
     }
   };
-  addBoard(installation.board, INTAKE, all);
+  const ofBoard = addBoard(installation.board, INTAKE, all);
+  // where all that passes the intake passes the board, a meter there is one of the board
+  const [intake] = nodes;
+  if (intake?.limit && ofBoard && !installation.board.runs.some(leavesTails)) {
+    const [one, two, three] = intake.limit.map((a, k) => amperes(Math.min(a, ofBoard[k]!)));
+    nodes[0] = { ...intake, limit: [one!, two!, three!] };
+  }
+  refuseStrays(options, nodes);
   return gaps.length > 0 ? { missing: gaps } : { nodes, points };
 }
 
@@ -196,3 +263,32 @@ const nodeOf = (
     readonly thirdHarmonic?: Ratio | undefined;
   },
 ): NetworkNode => ({ id, ...stated({ parent, limit, ...more }) });
+
+const NONE: PerLine = /* @__PURE__ */ (() => [amperes(0), amperes(0), amperes(0)] as const)();
+
+/** Whether nothing but what is in the network leaves a board, or a part of it: points, and boards further on. */
+const feedsNodesAlone = ({ complete }: Board, runs: readonly Run[]): boolean =>
+  complete?.state === 'known' && complete.value && runs.every(({ feeds }) => feeds.some((o) => o.kind !== 'load'));
+
+/** Residual current devices of a run that are no part of its overcurrent device, which is rated for itself. */
+function residualApart({ residual = [], device: { kind } }: Run): readonly ResidualDevice[] {
+  const part = kind.state === 'known' && hasResidual(kind.value);
+  const first = part && residual.find(({ position }) => position === 'origin-of-circuit');
+  return residual.filter((r) => r !== first && r.position !== 'inside-equipment');
+}
+
+/** Circuits of a board behind residual current devices that serve a part of it; those that share a circuit are taken together. */
+function partsOf({ residual = [] }: Board) {
+  let parts: { readonly runs: readonly string[]; readonly devices: readonly ResidualDevice[] }[] = [];
+  for (const device of residual) {
+    if (device.serves === undefined || device.serves.length === 0) continue;
+    const mine = new Set(device.serves);
+    const meets = parts.filter((part) => part.runs.some((id) => mine.has(id)));
+    const one = {
+      runs: [...new Set([...meets.flatMap((part) => part.runs), ...mine])],
+      devices: [...meets.flatMap((part) => part.devices), device],
+    };
+    parts = [...parts.filter((part) => !meets.includes(part)), one];
+  }
+  return parts;
+}

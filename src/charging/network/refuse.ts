@@ -37,7 +37,9 @@ export function inspection(): Inspection {
       if (value === undefined && optional) return true;
       const finite = typeof value === 'number' && Number.isFinite(value);
       if (!finite) problems.push({ path, message: 'must be a finite number' });
-      else if (least !== undefined && value < least) problems.push({ path, message: `must be at least ${least}` });
+      // an end that another setting gives may be no number itself
+      else if (typeof least === 'number' && value < least)
+        problems.push({ path, message: `must be at least ${least}` });
       else if (above !== undefined && value <= above) problems.push({ path, message: `must be above ${above}` });
       else return true;
       return false;
@@ -87,7 +89,7 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   const nodes = new Map<string, NetworkNode>();
   network.nodes.forEach((node, i) => {
     const path = [...root, 'nodes', i, 'id'];
-    if (nodes.has(node.id)) found.when(true, path, `'${node.id}' is the name of another node too`);
+    if (nodes.has(node.id)) found.when(true, path, `${shown(node.id)} is the name of another node too`);
     inspectName(node.id, path, found);
     nodes.set(node.id, node);
   });
@@ -100,11 +102,12 @@ export function inspectNetwork(network: ChargingNetwork, found: Inspection, root
   const path = () => [...root, 'points', at];
   network.points.forEach((point, i) => {
     at = i;
-    if (points.has(point.id)) found.when(true, [...path(), 'id'], `'${point.id}' is the name of another point too`);
+    if (points.has(point.id))
+      found.when(true, [...path(), 'id'], `${shown(point.id)} is the name of another point too`);
     if (typeof point.id !== 'string' || point.id === '' || point.id === '__proto__')
       inspectName(point.id, [...path(), 'id'], found);
     points.add(point.id);
-    if (!nodes.has(point.node)) found.when(true, [...path(), 'node'], `there is no node '${point.node}'`);
+    if (!nodes.has(point.node)) found.when(true, [...path(), 'node'], `there is no node ${shown(point.node)}`);
     inspectPoint(point, found, path);
   });
   return true;
@@ -135,12 +138,12 @@ function inspectNode(node: NetworkNode, nodes: Map<string, NetworkNode>, found: 
   if (node.thirdHarmonic !== undefined && found.number(node.thirdHarmonic, [...path, 'thirdHarmonic'], { least: 0 }))
     found.when(node.thirdHarmonic > 1, [...path, 'thirdHarmonic'], 'must be at most 1');
   if (node.parent === undefined) return;
-  if (!nodes.has(node.parent)) found.when(true, [...path, 'parent'], `there is no node '${node.parent}'`);
+  if (!nodes.has(node.parent)) found.when(true, [...path, 'parent'], `there is no node ${shown(node.parent)}`);
   // a cycle has no end: no walk to a root is longer than the number of nodes
   let above: NetworkNode | undefined = node;
   for (let steps = 0; above?.parent !== undefined; steps++) {
     if (steps > nodes.size) {
-      found.when(true, [...path, 'parent'], `'${node.id}' is fed through itself`);
+      found.when(true, [...path, 'parent'], `${shown(node.id)} is fed through itself`);
       return;
     }
     above = nodes.get(above.parent);
@@ -164,8 +167,8 @@ function inspectPoint(point: NetworkPoint, found: Inspection, path: () => Path):
   if (!good) {
     found.when(lines.length < 1 || lines.length > 3, [...path(), 'lines'], 'must name one to three lines');
     lines.forEach((line, k) => {
-      found.when(!lineConductors.includes(line), [...path(), 'lines', k], `there is no line '${line}'`);
-      found.when(lines.indexOf(line) !== k, [...path(), 'lines', k], `names '${line}' twice`);
+      found.when(!lineConductors.includes(line), [...path(), 'lines', k], `there is no line ${shown(line)}`);
+      found.when(lines.indexOf(line) !== k, [...path(), 'lines', k], `names ${shown(line)} twice`);
     });
     const numbers = [
       found.number(most, [...path(), 'most'], { least: 0 }),

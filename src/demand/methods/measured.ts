@@ -30,14 +30,14 @@ function storageBeyond(c: DemandCase, peak: Fact<Amperes>): boolean {
   return c.lines.some(
     (line) =>
       onLine(c.loads, line)
-        .filter((l) => l.purpose === 'storage-heating' && !l.isNew)
+        .filter((l) => l.purpose === 'storage-heating' && !l.hidNothing)
         .reduce((sum, l) => sum + (endsOf(l.current)?.[0] ?? 0), 0) > most,
   );
 }
 
 /** What feeds in behind the meter, which saw the difference alone; what is yet to be connected hid nothing. */
 const hidingIn = (c: DemandCase) =>
-  [...c.sources, ...c.points.filter((p) => p.bidirectional !== false)].filter((o) => !o.isNew);
+  [...c.sources, ...c.points.filter((p) => p.bidirectional !== false)].filter((o) => !o.hidNothing);
 
 /** Whether a meter of the supply saw no demand, because something feeds in behind it. */
 export const feedsInUnseen = (installation: Installation): boolean => hidingIn(demandCase(installation)).length > 0;

@@ -1,6 +1,6 @@
 import { isRecord, questionnaire, questionOf } from '../../installation/index.js';
 import type { Survey } from '../../site/survey.js';
-import { hasCode, invalidInput, type Problem, parseQuantity, pathText } from '../../units/index.js';
+import { hasCode, invalidInput, type Problem, parseQuantity, pathText, shown } from '../../units/index.js';
 import { readSurvey } from '../read-survey.js';
 import { scan } from '../scan.js';
 import { type Answer, type Answers, obtainOf, oddness, questionById, type Written } from './answers.js';
@@ -356,6 +356,10 @@ export function readBrief(document: unknown, defaults: FirmDefaults): BriefSurve
   if (found.length > 0) throw invalidInput('the brief survey', found);
   if (!isRecord(document))
     throw invalidInput('the brief survey', [{ path: [], id: 'wrong-kind', message: 'is no object in braces' }]);
+  if (!isRecord(defaults) || !isRecord(defaults.answers))
+    throw invalidInput('the brief survey', [
+      { path: ['defaults'], message: `is ${shown(defaults)}; defaults of a firm are due` },
+    ]);
   const { format, ...given } = document;
   const problems: Problem[] = [];
   if (format !== 'brief/1')

@@ -33,13 +33,14 @@ function demandResults(facts: ConnectionFacts, sheet: Sheet): CheckResult[] {
       part.check(c.demandForNotice, { demand, notifyThreshold }, subject),
       part.check(c.cutOutForNotice, { demand, cutOutRating }, subject),
     ];
-    if (!single) return results;
+    if (facts.phases === 3) return results;
+    // a number of phases that nobody knows may turn out to be one
     const power = whenKnown([found], (i) => voltAmperes(i * facts.nominalVoltage));
     const demandPower = part.given('demandPower', power, `demand at ${facts.nominalVoltage} V`);
     const notifyThresholdPower = part.given('notifyThresholdPower', kilovoltAmperes(13.8), 'ENA process: 13.8 kVA');
-    return [...results, part.check(c.powerForNotice, { demandPower, notifyThresholdPower })];
+    return [...results, part.check(c.powerForNotice, { demandPower, notifyThresholdPower }, subject)];
   });
-  if (single) return byLine;
+  if (facts.phases !== 3) return byLine;
   const other = notRequired(c.powerForNotice, 'not-applicable', 'the figure is for single-phase supplies');
   return [...byLine, sheet.result(other)];
 }
