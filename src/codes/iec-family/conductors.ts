@@ -58,8 +58,8 @@ const largerThanMade = /* @__PURE__ */ contradicted(
 /** A protective core as surveyed; one that is larger than it is made in its cable contradicts what is said of the lines. */
 function protectiveAsSurveyed({ run: { cable } }: RunPlace): Fact<SquareMillimetres> | Missing {
   const { area, protective, protectiveArea } = cable;
-  const [, line] = endsOf(area) ?? [];
-  const [own] = (protectiveArea && endsOf(protectiveArea)) ?? [];
+  const [line] = endsOf(area) ?? [];
+  const [, own] = (protectiveArea && endsOf(protectiveArea)) ?? [];
   if (line === undefined || own === undefined || !['core', 'bare-core'].includes(protective))
     return protectiveArea ?? missing(readItOff);
   const flat = protective === 'bare-core' && line > 1 ? own >= line : own > line;

@@ -94,11 +94,11 @@ function besideTransformer(supply: Supply): Known<true> {
 }
 
 /** On TT the loop holds the electrode, so that it is never much below it. */
-function throughElectrode([, most]: readonly [number, number], electrode: Supply['electrode']): Known<true> {
+function throughElectrode([least]: readonly [number, number], electrode: Supply['electrode']): Known<true> {
   const ends = endsOf(electrode?.resistance);
-  if (!electrode || !ends || isAssumed(electrode.resistance) || most >= BELOW * ends[0]) return true;
+  if (!electrode || !ends || isAssumed(electrode.resistance) || least >= BELOW * ends[1]) return true;
   return again(
-    `the loop is said to be ${most} Ω, and the electrode that it holds ${ends[0]} Ω: with the earthing conductor disconnected from all other metal`,
+    `the loop is said to be ${least} Ω, and the electrode that it holds ${ends[1]} Ω: with the earthing conductor disconnected from all other metal`,
   );
 }
 
