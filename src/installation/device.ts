@@ -10,6 +10,9 @@ export type OvercurrentKind =
 
 /** What an RCBO for a final circuit is called by its standard, curve B. */
 export const RCBO_B = { standard: 'EN 61009', type: 'B' } as const satisfies OvercurrentKind;
+/** A device with a residual current part in the place of another: of the curve that it has, B where it has none. */
+export const withResidualPart = (kind: OvercurrentKind): OvercurrentKind =>
+  kind.standard === 'EN 60898' || kind.standard === 'EN 61009' ? { ...kind, standard: 'EN 61009' } : RCBO_B;
 /** Standards of overcurrent devices, those that a fuse of the older of two prints is told by among them. */
 export type FuseTableStandard = OvercurrentKind['standard'] | 'BS 88-2.2';
 

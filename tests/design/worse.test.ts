@@ -221,10 +221,14 @@ describe('one fact made worse', () => {
 
 const rank = ['fail', 'not-determined', 'pass', 'not-required'];
 
-/** The worst verdict of every check: how many results it has may change with what is known. */
+/**
+ * The worst verdict of every check: how many results it has may change with what is known. What contradicts each other does
+ * so no longer where one of the two is not known.
+ */
 function worst(results: ReadonlyMap<string, CheckResult>): Map<string, string> {
   const found = new Map<string, string>();
-  for (const { check, verdict } of results.values()) {
+  for (const { check, verdict, gaps = [] } of results.values()) {
+    if (gaps.some((gap) => gap.kind === 'fact' && gap.disagree)) continue;
     const other = found.get(check);
     if (other === undefined || rank.indexOf(verdict) < rank.indexOf(other)) found.set(check, verdict);
   }

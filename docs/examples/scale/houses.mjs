@@ -65,6 +65,7 @@ export function house(n) {
       noResidual: known(true, 'seen at the survey'),
       id: 'consumer unit',
       mainSwitch: { rating: known(amperes(100)) },
+      rating: known(amperes(100)),
       runs,
     },
   };

@@ -6,6 +6,7 @@ import {
   RCBO_B,
   type ResidualDevice,
   type Run,
+  withResidualPart,
 } from '../../installation/index.js';
 import { type Amperes, amperes, milliamperes, ohms, seconds } from '../../units/index.js';
 import type { Survey } from '../survey.js';
@@ -144,10 +145,8 @@ export const ownResidual = (rating: Amperes = milliamperes(30), type: Type = 'A'
 });
 
 /** The device ahead of a circuit with a residual current part: of the curve that it has, B where it is a fuse. */
-export const combinedLike = (device: Run['device']): OvercurrentKind => {
-  const now = device.kind.state === 'known' ? device.kind.value : RCBO_B;
-  return now.standard === 'EN 60898' || now.standard === 'EN 61009' ? { ...now, standard: 'EN 61009' } : RCBO_B;
-};
+export const combinedLike = ({ kind }: Run['device']): OvercurrentKind =>
+  kind.state === 'known' ? withResidualPart(kind.value) : RCBO_B;
 
 /** The devices of a board that stand ahead of a circuit on it. */
 export const aheadOn = ({ residual = [] }: Board, { id }: Run): readonly Device[] =>
