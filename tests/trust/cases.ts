@@ -104,13 +104,13 @@ export const houses: readonly Installation[] = [
 
 /**
  * What a designer chooses, which no survey finds: an arrangement of the point (of what is left out the test of choices
- * shows what is taken), and of a circuit that is new the devices and how many cables there are.
+ * shows what is taken), and of a circuit that is new the devices, whether it is a ring, and how many cables there are.
  */
 export const chosen = (house: Installation, { name, path }: Found): boolean => {
   if (name === 'chargePoint.earthing') return true;
-  if (name !== 'run.residual' && name !== 'cable.parallel') return false;
+  if (!['run.residual', 'run.ring', 'cable.parallel'].includes(name)) return false;
   const run = path
-    .slice(0, name === 'run.residual' ? -1 : -2)
+    .slice(0, name === 'cable.parallel' ? -2 : -1)
     .reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house);
   return (run as { existing?: boolean }).existing !== true;
 };
@@ -153,10 +153,11 @@ function alone(house: Installation, { path, name }: Found): Installation {
 
 /**
  * What nobody describes is no thing that is not known, but none: a joint within one cable (where the cable changes there is
- * one), and a switch-fuse beside a main switch that was looked at. Said to be unknown, they are open like any other.
+ * one), and a switch-fuse beside a main switch that was looked at; and a circuit that is listed on a board leaves it. Said to
+ * be unknown, they are open like any other.
  */
 function nothingThere(house: Installation, { name, path }: Found): boolean {
-  if (name === 'mainSwitch.fuseAhead') return true;
+  if (name === 'mainSwitch.fuseAhead' || name === 'run.fromTails') return true;
   if (name !== 'stretch.jointAccessible') return false;
   const run = path.slice(0, -3).reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house) as Run;
   const here = path.at(-2) as number;

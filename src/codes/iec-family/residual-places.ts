@@ -135,7 +135,9 @@ export function aheadOfEnd(run: Run): readonly ResidualDevice[] {
   const [only] = feeds;
   const single =
     feeds.length === 1 && (only?.kind === 'charge-point' || (only?.kind === 'load' && only.purpose === 'cooking'));
-  return single && run.ring !== true ? residualAlong(run) : [];
+  // a circuit that is planned is no ring unless it is said to be one; of one that is there it has to be seen
+  const radial = run.ring === false || (run.ring === undefined && run.existing !== true);
+  return single && radial ? residualAlong(run) : [];
 }
 /** Whether a device may be inside a point of which nobody says so; the cable of a vehicle is no part of the installation. */
 export const insideUnsaid = (point: ChargePoint): boolean => point.mode !== 2 && insideOpen(point);
