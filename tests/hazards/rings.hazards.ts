@@ -59,6 +59,22 @@ const common: Pick<Hazard, 'harm' | 'clause' | 'mustNotSay' | 'check'> = {
   mustNotSay: 'That the cable may be smaller than the device asks because it is a ring.',
   check: 'tabulated-capacity',
 };
+/** A circuit of a cooker that was there, with a residual current device along it. */
+const cooker = (what: string, change: Partial<Run>): Case => ({
+  what,
+  told: () => {
+    const run = soundCircuit();
+    const own: Run = {
+      ...run,
+      existing: true,
+      device: { ...run.device, kind: known({ standard: 'EN 60898', type: 'B' }, 'marking') },
+      residual: (run.residual ?? []).map((r) => ({ ...r, position: 'along-circuit' as const })),
+      feeds: [load(30, { id: 'cooker', purpose: 'cooking', withSocket: true, residualType: known('A', 'its maker') })],
+      ...change,
+    };
+    return assessed(code, soundHouse([own]), 'ev', { ...premises, makersLetThrough: 12_000 });
+  },
+});
 const proper = ring('2.5 mm² ring of socket-outlets to BS 1363 behind 32 A.', [sockets()]);
 
 export const chapter: Chapter = {
@@ -196,6 +212,16 @@ export const chapter: Chapter = {
       sound: ring('The same by method 102: 21 A.', [sockets()], {
         stretch: { method: known('102', seen), insulated: known(metres(0), seen) },
       }),
+    },
+    {
+      id: 'device-in-one-leg-of-what-may-be-a-ring',
+      title: 'A residual current device in the cable of a cooker, of which nobody has seen whether it is a ring',
+      harm: 'The device stands in one leg. Whoever touches the live case of the cooker is fed by the other one.',
+      clause: 'Circuit theory: a ring is fed from both of its ends; BS 7671:2018+A2:2022, 411.3.3, two texts',
+      mustNotSay: 'That the device stands ahead of the cooker.',
+      check: 'residual-current-socket-outlets',
+      unsafe: cooker('A cooker unit with a socket-outlet, 30 mA along its cable, no word on whether it is a ring.', {}),
+      sound: cooker('The same, seen to be no ring.', { ring: false }),
     },
   ],
 };
