@@ -11,8 +11,9 @@ const cable = {
   area: unknown(),
   protective: 'bare-core',
 };
-const circuit = (id, outlet) => ({
+const circuit = (id, outlet, existing = true) => ({
   id,
+  existing,
   lines: ['L1'],
   device: { kind: known({ standard: 'EN 60898', type: 'B' }), rating: known(amperes(32)) },
   cable,
@@ -34,14 +35,18 @@ export function house(n) {
     load('cooker', 'cooking', pick([26, 31.3, 43.5], 5), { withSocket: pick([true, false], 6) }),
     ...(shower > 0 ? [load('shower', 'instantaneous-water-heating', shower)] : []),
     ...(pump > 0 ? [load('pump', 'heat-pump', pump)] : []),
-    circuit('ev', {
-      kind: 'charge-point',
-      id: 'point',
-      lines: ['L1'],
-      setting: known(amperes(pick([16, 32], 7))),
-      outdoors: known(true),
-      mode: 3,
-    }),
+    circuit(
+      'ev',
+      {
+        kind: 'charge-point',
+        id: 'point',
+        lines: ['L1'],
+        setting: known(amperes(pick([16, 32], 7))),
+        outdoors: known(true),
+        mode: 3,
+      },
+      false,
+    ),
   ];
   return {
     supply: {
