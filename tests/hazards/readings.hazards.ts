@@ -91,23 +91,7 @@ const onRod = (externalLoop: number): Told => {
     externalImpedance: known(80 as never, 'measured'),
     electrode: { resistance: known(80 as never, 'measured') },
   });
-  const good = {
-    continuity: 0.21,
-    insulationLive: 200e6,
-    insulationEarth: 200e6,
-    polarity: true,
-    externalLoop,
-    loop: externalLoop + 0.21,
-    prospective: 860,
-    residual1At1: 0.024,
-    residual2At1: 0.021,
-    'directTrip-point': 0.0045,
-    'directTime-point': 0.9,
-    functional: true,
-    voltage: 240,
-    loadedVoltage: 235.6,
-  };
-  return read(run, good, {}, house);
+  return read(run, { ...good, externalLoop, loop: externalLoop + 0.21 }, {}, house);
 };
 /** The same on TT behind 100 mA of the house, the rod of 40 Ω. */
 const behindRod = (change: Changes = {}): Told =>
