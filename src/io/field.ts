@@ -4,6 +4,21 @@ import { roleProblem } from '../installation/index.js';
 import { CalculationError, type CanonicalUnit, hasCode, type ProblemId, parseQuantity } from '../units/index.js';
 import { keyWords, noteQuantity } from './problems.js';
 
+/** The forms behind a fact's schema, for the generated JSON Schema. */
+export const factForms = new WeakMap<z.ZodType, readonly z.ZodType[]>();
+
+/** How the name of a schema begins whose values are choices of a list. */
+export const CHOICE = 'choice.';
+
+/** Names of schemas and what is said of them there, so that the JSON Schema says each once. */
+export const schemaNames = new WeakMap<z.ZodType, { readonly name: string; readonly description?: string }>();
+
+/** Gives a schema the name under which the JSON Schema defines it. */
+export function named<T>(name: string, schema: z.ZodType<T>, description?: string): z.ZodType<T> {
+  schemaNames.set(schema, { name, ...stated({ description }) });
+  return schema;
+}
+
 /** Suffixes of keys that name the unit of a bare number, by canonical unit: `length_m`. */
 const suffixes: { readonly [U in CanonicalUnit]?: Readonly<Record<string, number>> } = {
   A: { A: 1, mA: 1e-3, kA: 1e3 },
@@ -122,18 +137,14 @@ const textSchema = (name: Name): z.ZodType<number> =>
         return noteQuantity(ctx, name, text);
       }
     })
-    .meta({
-      type: termOf(name)?.unit === '1' ? ['string', 'number'] : 'string',
-      description: `${termOf(name)?.words}, with its unit (${termOf(name)?.unit})`,
-    }) as unknown as z.ZodType<number>;
+    .meta({ type: termOf(name)?.unit === '1' ? ['string', 'number'] : 'string' }) as unknown as z.ZodType<number>;
 
 // dividing by 1000 rounds correctly where multiplying by 0.001 does not
 const scale = (value: number, factor: number): number => (factor < 1 ? value / Math.round(1 / factor) : value * factor);
 const numberSchema = (name: Name, factor: number): z.ZodType<number> =>
   z
     .number({ error: () => 'must be a number; the key names its unit' })
-    .transform((value, ctx) => checked(name, scale(value, factor), ctx))
-    .meta({ description: `${termOf(name)?.words}, in the unit that the key names` }) as unknown as z.ZodType<number>;
+    .transform((value, ctx) => checked(name, scale(value, factor), ctx));
 
 /** A quantity of a role of the vocabulary: text with a unit, or a number under a key that names the unit. */
 export function quantityField<N extends Name>(name: N): Omit<Field<Vocabulary[N]>, 'required'> {
@@ -146,16 +157,25 @@ export function factField<N extends Name>(name: N): Omit<Field<Fact<Vocabulary[N
 }
 
 function spell<T>(name: Name, wrap: (schema: z.ZodType<number>) => z.ZodType<T>): Omit<Field<T>, 'required'> {
-  const listed = suffixes[termOf(name)?.unit as CanonicalUnit] ?? {};
+  const { words, unit } = termOf(name) ?? {};
+  const listed = suffixes[unit as CanonicalUnit] ?? {};
+  const keyed = Object.entries(listed).map(([suffix, factor]) => {
+    const schema = wrap(numberSchema(name, factor));
+    return [suffix, named(`${name}_${suffix}`, schema, `${words}, in the unit that the key names`)];
+  });
   return {
-    schema: named(name, wrap(textSchema(name))),
-    withSuffix: Object.fromEntries(
-      Object.entries(listed).map(([s, factor]) => [s, named(`${name}_${s}`, wrap(numberSchema(name, factor)))]),
-    ),
+    schema: named(name, wrap(textSchema(name)), `${words}, with its unit (${unit})`),
+    withSuffix: Object.fromEntries(keyed),
   };
 }
 
-const BY = z.string().min(1).max(300);
+const BY = named('fact.by', z.string().min(1).max(300));
+const unknown = named(
+  'fact.unknown',
+  z
+    .strictObject({ unknown: z.union([z.literal(true), BY]) })
+    .transform((f) => ({ state: 'unknown', ...(f.unknown === true ? {} : { obtain: f.unknown }) })),
+);
 
 /**
  * A fact: the bare value, `{ known, by }`, `{ between: [least, most], by }`, or `{ unknown: how to obtain it }`; `assumed`
@@ -176,12 +196,10 @@ export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
         if (least > most) return problem(ctx, 'the smaller value comes first', 'wrong-order');
         return { state: 'between', least, most, ...stated({ by: f.by, assumed: f.assumed }) };
       }),
-    unknown: z
-      .strictObject({ unknown: z.union([z.literal(true), BY]) })
-      .transform((f) => ({ state: 'unknown', ...(f.unknown === true ? {} : { obtain: f.unknown }) })),
+    unknown,
     bare: value.transform((v) => ({ state: 'known', value: v })),
   };
-  const choice = schemaNames.get(value);
+  const choice = schemaNames.get(value)?.name;
   // dispatch by shape, so that the problems are those of the form that was meant
   const read = z.unknown().transform((input, ctx): unknown => {
     const is = (key: string) => typeof input === 'object' && input !== null && Object.hasOwn(input, key);
@@ -195,19 +213,4 @@ export function fact<T>(value: z.ZodType<T>): z.ZodType<Fact<T>> {
   factForms.set(read, [value, forms.known, ...(isChoice ? [] : [forms.between]), forms.unknown]);
   if (isChoice) named(`fact.${choice?.slice(CHOICE.length)}`, read);
   return read as unknown as z.ZodType<Fact<T>>;
-}
-
-/** The forms behind a fact's schema, for the generated JSON Schema. */
-export const factForms = new WeakMap<z.ZodType, readonly z.ZodType[]>();
-
-/** How the name of a schema begins whose values are choices of a list. */
-export const CHOICE = 'choice.';
-
-/** Names of schemas, so that the JSON Schema says each once. */
-export const schemaNames = new WeakMap<z.ZodType, string>();
-
-/** Gives a schema the name under which the JSON Schema defines it. */
-export function named<T>(name: string, schema: z.ZodType<T>): z.ZodType<T> {
-  schemaNames.set(schema, name);
-  return schema;
 }

@@ -59,8 +59,6 @@ const OVERCURRENT = named(
   ]),
 ) as unknown as z.ZodType<OvercurrentKind>;
 
-/** Records that the JSON Schema says once. */
-const NAMED: readonly string[] = ['device', 'residual', 'cable', 'stretch', 'dwellingGroup'];
 /** Fields that a document does not say, or not everywhere. */
 const NOT_READ: readonly string[] = ['cable.sizeName', 'residual.serves'];
 /** How many a list may hold, where it is less than others. */
@@ -70,6 +68,9 @@ const MOST: Readonly<Record<string, number>> = {
   stretches: 100,
   bonding: 20,
 };
+
+/** Records that the JSON Schema says once. */
+const NAMED: readonly string[] = ['device', 'residual', 'cable', 'stretch', 'dwellingGroup'];
 
 type Shape = Readonly<Record<string, readonly [how: string, what: string]>>;
 type Fields = Readonly<Record<string, Field<unknown>>>;
@@ -206,12 +207,15 @@ const run = named(
     return { ...unsurveyed, ...read };
   }),
 ) as z.ZodType<Run>;
-export const board = recordOf<Board>('board', {
-  kind: must(z.literal('board')),
-  ...fieldsOf('board'),
-  residual: may(z.array(boardResidual).max(20)),
-  runs: must(z.array(run).max(200)),
-});
+export const board = named(
+  'board',
+  recordOf<Board>('board', {
+    kind: must(z.literal('board')),
+    ...fieldsOf('board'),
+    residual: may(z.array(boardResidual).max(20)),
+    runs: must(z.array(run).max(200)),
+  }),
+);
 // dispatch on `kind`, so that the problems are those of the kind that was meant
 const anOutlet = z.unknown().transform((input, ctx): Outlet => {
   const kind = (input as { kind?: unknown } | null)?.kind;

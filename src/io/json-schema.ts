@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { stated } from '../core/index.js';
 import { factForms, registerNames, schemaNames } from './field.js';
 import { outletKinds, outletSchema } from './installation-schema.js';
 import { RECORD, withWords } from './schema-words.js';
@@ -41,11 +42,11 @@ export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
   const replacement = (schema: z.ZodType, isRoot: boolean): Json | undefined => {
     if (schema === outletSchema) return { $ref: '#/$defs/outlet' };
     const forms = factForms.get(schema);
-    const name = schemaNames.get(schema);
+    const { name, description } = schemaNames.get(schema) ?? {};
     if (name !== undefined && !isRoot) {
       if (!defs[name]) {
         defs[name] = {}; // holds the place: schemas may refer to each other
-        defs[name] = convert(schema);
+        defs[name] = { ...stated({ description }), ...convert(schema) };
       }
       return { $ref: `#/$defs/${name}` };
     }
@@ -53,7 +54,7 @@ export function surveyJsonSchema(): Readonly<Record<string, unknown>> {
   };
   const survey = convert(surveySchema);
   defs.outlet = {};
-  defs.outlet = { oneOf: outletKinds.map(convert) };
+  defs.outlet = { oneOf: outletKinds.map((kind) => replacement(kind, false) ?? convert(kind)) };
   return withWords({
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     title: 'ohmwright survey/1',
