@@ -60,7 +60,7 @@ const house = (call: number): Installation => ({
   board: {
     kind: 'board',
     id: 'consumer unit',
-    mainSwitch: { rating: known(amperes(100)) },
+    mainSwitch: { rating: known(amperes(100)), noFuseAhead: known(true) },
     rating: known(amperes(100)),
     runs: [
       load('lights', 'lighting', 6),

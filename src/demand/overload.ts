@@ -1,5 +1,5 @@
 import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, stated } from '../core/index.js';
-import { type Board, type Line, leavesTails, type Run } from '../installation/index.js';
+import { type Board, foundNoFuseAhead, type Line, leavesTails, type Run } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
 import type { OverloadRules } from './rules.js';
 
@@ -25,8 +25,11 @@ export function mainSwitchOf({ mainSwitch }: Board): {
   readonly least: Fact<Amperes>;
 } {
   const own = lower(mainSwitch?.rating, 'label of the main switch');
-  const fused = mainSwitch?.fuseAhead && lower(mainSwitch.fuseAhead, 'its label');
-  if (!fused || own.state !== 'known') return { own, least: own };
+  if (own.state !== 'known' || foundNoFuseAhead(mainSwitch)) return { own, least: own };
+  const fused = lower(
+    mainSwitch?.fuseAhead,
+    'see whether a switch-fuse stands in the tails ahead of it, and read its fuse',
+  );
   return { own, least: fused.state === 'known' && own.value <= fused.value ? own : fused };
 }
 

@@ -1,7 +1,7 @@
 import type { Source } from '../core/index.js';
 import { own } from '../core/own.js';
 import { invalidInput, type Problem, type ProblemId } from '../units/index.js';
-import { deniesResidual } from './residual-upstream.js';
+import { deniedIn } from './denied.js';
 import { type Field, shapes } from './shapes.js';
 import type { Board, Installation, Outlet, Run } from './tree.js';
 import { isRecord, valueProblem, valueProblemId } from './values.js';
@@ -144,7 +144,7 @@ function filled<T>(set: AssumptionSet, shape: Shape, record: T, above: Around): 
       ? factFrom(entry, assumed)
       : recordFrom(what, entry.value as Readonly<Record<string, unknown>>, assumed);
     // what somebody described is there, whatever is usual
-    if (deniesResidual({ ...now, [key]: value })) continue;
+    if (deniedIn({ ...now, [key]: value })) continue;
     now[key] = value;
     changed = true;
     around = { ...above, [shape]: now };

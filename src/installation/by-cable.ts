@@ -2,6 +2,9 @@ import { same } from '../core/same.js';
 import type { Cable, Stretch } from './cable.js';
 import type { Run } from './tree.js';
 
+/** Whether a section was there before: by itself, or with all of its run. */
+export const wasThere = (run: Run, section: Stretch): boolean => run.existing === true || section.existing === true;
+
 /** The cable of a section: its own, or that of the run. */
 export const cableOfSection = ({ cable }: Run, section: Stretch): Cable => section.cable ?? cable;
 
@@ -9,16 +12,20 @@ const found = /* @__PURE__ */ new WeakMap<Run, readonly Run[]>();
 
 /**
  * A run as it changes its cable along the route: one for each length of a cable, with that cable and its sections; the run
- * itself where one cable lies all the way. A joint that is described begins another length, of the same cable too.
+ * itself where one cable lies all the way. A joint begins another length, of the same cable too: one that is described, or
+ * where what was there before meets what is new.
  */
 export function byCable(run: Run): readonly Run[] {
-  const before = found.get(run);
-  if (before) return before;
+  const already = found.get(run);
+  if (already) return already;
   const lengths: { readonly cable: Cable; readonly stretches: Stretch[] }[] = [];
   for (const section of run.stretches) {
     const cable = cableOfSection(run, section);
     const last = lengths.at(-1);
-    if (last && section.jointAccessible === undefined && same(last.cable, cable)) last.stretches.push(section);
+    const before = last?.stretches.at(-1);
+    const joined =
+      section.jointAccessible !== undefined || (before && wasThere(run, before) !== wasThere(run, section));
+    if (last && !joined && same(last.cable, cable)) last.stretches.push(section);
     else lengths.push({ cable, stretches: [section] });
   }
   const [only] = lengths;

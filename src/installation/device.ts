@@ -66,6 +66,12 @@ export interface Switch {
   readonly rating: Fact<Amperes>;
   /** Whether its maker declares it protected against overload by the devices around it; nobody says so when absent. */
   readonly overloadDeclared?: Fact<boolean>;
-  /** Fuse of a switch-fuse that stands in the tails ahead of it, A; none when absent. */
+  /** Fuse of a switch-fuse that stands in the tails ahead of it, A. */
   readonly fuseAhead?: Fact<Amperes>;
+  /** Whether somebody looked and found no such switch-fuse; not known when absent and none is described. */
+  readonly noFuseAhead?: Fact<boolean>;
 }
+
+/** Whether somebody looked and found no switch-fuse ahead of a main switch. */
+export const foundNoFuseAhead = (mainSwitch: Switch | undefined): boolean =>
+  mainSwitch?.noFuseAhead?.state === 'known' && mainSwitch.noFuseAhead.value;

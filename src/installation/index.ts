@@ -9,7 +9,7 @@ export {
   isUnknown,
   refuseAssumptions,
 } from './assumptions.js';
-export { byCable, cableOfSection, isJoined } from './by-cable.js';
+export { byCable, cableOfSection, isJoined, wasThere } from './by-cable.js';
 export * from './cable.js';
 export * from './device.js';
 export { aroundProblems } from './facts/around-problems.js';

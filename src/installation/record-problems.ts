@@ -1,7 +1,7 @@
 import { own } from '../core/own.js';
 import { type Problem, type ProblemId, shown } from '../units/index.js';
+import { deniedIn } from './denied.js';
 import { labels } from './labels.js';
-import { deniesResidual } from './residual-upstream.js';
 import { type Field, shapes } from './shapes.js';
 import { isRecord, valueProblem, valueProblemId } from './values.js';
 
@@ -82,11 +82,8 @@ function problemsOf(shape: Shape, value: Readonly<Record<string, unknown>>, note
     else if (!Array.isArray(item)) note([key], `is ${shown(item)}; a list is due`, 'wrong-kind');
     else for (let i = 0; i < item.length; i++) plain(what, item[i], [key, i]);
   }
-  if (deniesResidual(value))
-    note(
-      ['noResidual'],
-      'says that there is no residual current device, and one is described: one of the two is wrong',
-    );
+  const denied = deniedIn(value);
+  if (denied) note([denied[0]], `says that there is ${denied[1]}, and one is described: one of the two is wrong`);
 }
 
 /** How a problem begins that is none of the input: what it asks for is well said, and not covered. */

@@ -8,23 +8,23 @@ import { type Board, leavesTails, mayLeaveTails, type Path, type Run } from './t
 const foundNone = ({ noResidual: none }: { readonly noResidual?: Fact<boolean> }): boolean =>
   none?.state === 'known' && none.value === true;
 
-/** Whether of a board, a run or a charge point both is said: that it has none, and one is described. */
-export const deniesResidual = (of: Readonly<Record<string, unknown>>): boolean =>
-  foundNone(of) && (Array.isArray(of.residual) ? of.residual.length > 0 : of.residual !== undefined);
-
 /** Whether nobody says whether there is one inside a charge point. */
 export const insideOpen = (point: ChargePoint): boolean => point.residual === undefined && !foundNone(point);
 
 const opens = (r: ResidualDevice) => r.position === 'origin-of-circuit' || r.position === 'origin-of-installation';
 
+/** A device of a board, with the circuits that it serves where they are named. */
+type OnBoard = ResidualDevice & { readonly serves?: readonly string[] };
+
 /** Whether a device of a board serves the run that leaves it on the way: one that leaves the tails ahead of it only where it is named. */
-export const onWayTo = (
-  { serves }: ResidualDevice & { readonly serves?: readonly string[] },
-  leaving: Run | undefined,
-): boolean =>
+export const onWayTo = ({ serves }: OnBoard, leaving: Run | undefined): boolean =>
   serves === undefined
     ? leaving === undefined || !(leavesTails(leaving) || mayLeaveTails(leaving))
     : leaving !== undefined && serves.includes(leaving.id);
+
+/** Whether a device of a board may serve a run that leaves it: what may leave the tails may as well be behind the device. */
+export const mayServe = (device: OnBoard, leaving: Run): boolean =>
+  onWayTo(device, leaving) || (device.serves === undefined && mayLeaveTails(leaving));
 
 /**
  * Residual current devices that stand upstream of the whole cable of a run: at its origin, on a feeder ahead of it, or

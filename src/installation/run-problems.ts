@@ -1,14 +1,14 @@
 import { endsOf } from '../core/index.js';
 import { own } from '../core/own.js';
 import { shown } from '../units/index.js';
-import { cableOfSection } from './by-cable.js';
+import { cableOfSection, wasThere } from './by-cable.js';
 import type { Cable, Group, Stretch } from './cable.js';
 import { labels } from './labels.js';
 import type { Line } from './load.js';
 import { hasResidual } from './marking.js';
 import { cleanly, NOT_COVERED, recordProblems, type Say, type Where } from './record-problems.js';
 import type { Outlet, Run } from './tree.js';
-import { isRecord } from './values.js';
+import { isKnownAs, isRecord } from './values.js';
 
 /** Runs in which nothing was wrong, for the lines that their supply has. */
 const soundRuns = /* @__PURE__ */ new WeakMap<object, readonly Line[]>();
@@ -179,6 +179,10 @@ function joinProblems(run: Run, say: Say): undefined {
         ['stretches', i, 'jointAccessible'],
         'is of the first section, which begins at the device: there is no joint',
       );
+    const [earlier, here] = [stretches[i - 1], stretches[i]];
+    if (earlier && here && isKnownAs(jointAccessible, false) && isKnownAs(run.jointsAccessible, true))
+      if (wasThere(run, earlier) && wasThere(run, here))
+        say(['jointsAccessible'], `says that every joint can be got at, and that of ${here.name} cannot`);
   }
   // what is chosen, varied or read for the run would be none of any section
   if (stretches.length > 0 && stretches.every(({ cable }) => cable !== undefined))

@@ -93,6 +93,7 @@ export const shapes = {
     existing: ['plain?', 'yes'],
     outOfUse: ['fact?', 'yes'],
     fromTails: ['fact?', 'yes'],
+    jointsAccessible: ['fact?', 'yes'],
     cable: ['plain', 'cable'],
     stretches: ['list', 'stretch'],
     thirdHarmonic: ['fact?', 'thirdHarmonic'],
@@ -162,6 +163,7 @@ export const shapes = {
     rating: ['fact', 'deviceRating'],
     overloadDeclared: ['fact?', 'yes'],
     fuseAhead: ['fact?', 'deviceRating'],
+    noFuseAhead: ['fact?', 'yes'],
   },
   control: {
     name: ['plain', 'text'],

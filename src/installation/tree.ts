@@ -80,8 +80,13 @@ export interface Run {
   readonly existing?: boolean;
   /** Whether it is out of use and may be disconnected for good, so that its way is free; it is in use when absent. */
   readonly outOfUse?: Fact<boolean>;
-  /** Whether it leaves the tails behind a switch-fuse in an enclosure of its own, ahead of the board that lists it; on a way of that board when absent. */
+  /**
+   * Whether it leaves the tails behind a switch-fuse in an enclosure of its own, ahead of the board that lists it; when absent
+   * not known of an existing run, and a new one is on a way of that board.
+   */
   readonly fromTails?: Fact<boolean>;
+  /** Whether somebody followed what is there of it and found no joint out of reach; not known when absent. */
+  readonly jointsAccessible?: Fact<boolean>;
   /** Whether it serves a room with a bath or a shower, or passes through zone 1 or 2 of one; not known when absent. */
   readonly bathOrShower?: Fact<boolean>;
   readonly cable: Cable;
@@ -100,7 +105,8 @@ export interface Run {
 /** Whether a run leaves the tails ahead of the board that lists it: what stands on that board, or is declared of it, is none of its. */
 export const leavesTails = ({ fromTails }: Run): boolean => fromTails?.state === 'known' && fromTails.value;
 /** Whether nobody knows if a run leaves the tails ahead of that board: what stands on it, or is declared of it, may be none of its. */
-export const mayLeaveTails = ({ fromTails }: Run): boolean => fromTails?.state === 'unknown';
+export const mayLeaveTails = ({ fromTails, existing }: Run): boolean =>
+  fromTails ? fromTails.state === 'unknown' : existing === true;
 
 /** One installation: everything that is rated, drawn, counted or controlled is a projection of this tree. */
 export interface Installation {

@@ -11,6 +11,10 @@ const LARGEST = 1e9;
 export const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** Whether something is a fact that is known to have a value. */
+export const isKnownAs = (fact: unknown, value: unknown): boolean =>
+  isRecord(fact) && fact.state === 'known' && fact.value === value;
+
 const oneOf = (all: readonly (string | number)[], value: unknown): string | undefined =>
   all.includes(value as never) ? undefined : `is ${shown(value)}; known are ${all.join(', ')}`;
 

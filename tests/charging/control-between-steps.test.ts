@@ -44,7 +44,11 @@ const refusedAt = (network: ChargingNetwork) => {
   return [];
 };
 const boardRated = (rating: number, runs = [circuit()]) =>
-  house(runs, {}, { mainSwitch: { rating: known(amperes(rating)) }, rating: known(amperes(100)) });
+  house(
+    runs,
+    {},
+    { mainSwitch: { rating: known(amperes(rating)), noFuseAhead: known(true) }, rating: known(amperes(100)) },
+  );
 const made = (installation: ReturnType<typeof house>) => {
   const network = networkOf(installation, { worst: { [INTAKE]: one(60) } });
   if (isMissing(network)) throw new Error('gaps');
@@ -92,7 +96,7 @@ describe('a limit that no meter sees', () => {
             {
               kind: 'board',
               id: 'yard',
-              mainSwitch: { rating: known(amperes(40)) },
+              mainSwitch: { rating: known(amperes(40)), noFuseAhead: known(true) },
               rating: known(amperes(100)),
               noResidual: known(true),
               complete: known(true),

@@ -17,7 +17,7 @@ import {
 import { chargePoint, circuit, house as homeOf, plainBreaker, stretch } from '../support/house.js';
 import { perLine, problemsOf } from './networks.js';
 
-const read = { mainSwitch: { rating: known(amperes(100)) }, rating: known(amperes(100)) };
+const read = { mainSwitch: { rating: known(amperes(100)), noFuseAhead: known(true) }, rating: known(amperes(100)) };
 const house = (...[runs, supply, board]: Parameters<typeof homeOf>) => homeOf(runs, supply, { ...read, ...board });
 const boardOf = (id: string, runs: ReturnType<typeof circuit>[]) => ({
   kind: 'board' as const,
@@ -99,7 +99,7 @@ test.each(['mainSwitch', 'rating'] as const)(
     const { [left]: _, ...board } = house([circuit()]).board;
     const network = networkOf({ ...house([circuit()]), board });
     expect(isMissing(network) ? network.missing.map((gap) => gap.kind === 'fact' && gap.fact) : []).toEqual([
-      left === 'rating' ? 'db.rating' : 'db.mainSwitch.rating',
+      ...(left === 'rating' ? ['db.rating'] : ['db.mainSwitch.rating', 'db.mainSwitch.fuseAhead']),
     ]);
   },
 );

@@ -54,7 +54,7 @@ describe('adequacy of a supply', () => {
   });
 
   it.each([
-    ['main switch', premises(small, [], {}, { mainSwitch: { rating: unknown() } })],
+    ['main switch', premises(small, [], {}, { mainSwitch: { rating: unknown(), noFuseAhead: known(true) } })],
     ['tails', premises(small, [], { tails: unknown() })],
     ['tails of a size without a figure', premises(small, [], { tails: known(squareMillimetres(20)) })],
     ['loop', premises(small, [], { looped: unknown('ask the distributor') })],

@@ -186,7 +186,7 @@ describe('rules of an invented country', () => {
       kind: 'board',
       id: 'annexe',
       complete: known(true),
-      mainSwitch: { rating: known(amperes(20)) },
+      mainSwitch: { rating: known(amperes(20)), noFuseAhead: known(true) },
     } as const;
     const at = (current: number) => {
       const runs = [circuit('below', load('heater', { purpose: 'other', current }), ['L1'])];

@@ -53,7 +53,7 @@ describe('an installation that cannot be', () => {
     ],
     [
       'negative main switch',
-      premises([], [], {}, { mainSwitch: { rating: known(amperes(-100)) } }),
+      premises([], [], {}, { mainSwitch: { rating: known(amperes(-100)), noFuseAhead: known(true) } }),
       ['board.mainSwitch.rating.value'],
     ],
     ['two lines of supply', premises([], [], { phases: known(2 as never) }), ['supply.phases.value']],

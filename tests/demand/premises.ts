@@ -115,7 +115,7 @@ export function premises(
     board: {
       kind: 'board',
       id: 'db',
-      mainSwitch: { rating: known(amperes(100)) },
+      mainSwitch: { rating: known(amperes(100)), noFuseAhead: known(true) },
       rating: known(amperes(100)),
       complete: known(true),
       noResidual: known(true),

@@ -50,7 +50,7 @@ const board = (id: string, runs: readonly Run[], rating = 250): Board => ({
   kind: 'board',
   id,
   complete: known(true),
-  mainSwitch: { rating: known(amperes(rating)) },
+  mainSwitch: { rating: known(amperes(rating)), noFuseAhead: known(true) },
   runs,
 });
 const block = (...runs: readonly Run[]): Installation => ({

@@ -38,7 +38,11 @@ const cable: Run['cable'] = {
 const board = (current: number): Board => ({
   kind: 'board',
   id: 'far board',
-  mainSwitch: { rating: known(amperes(400), seen), overloadDeclared: known(true, seen) },
+  mainSwitch: {
+    rating: known(amperes(400), seen),
+    overloadDeclared: known(true, seen),
+    noFuseAhead: known(true, seen),
+  },
   complete: known(true, seen),
   noResidual: known(true, seen),
   runs: [

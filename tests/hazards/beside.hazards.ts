@@ -18,7 +18,11 @@ const route = (length: number) => [
 const workshop = (current: number): Board => ({
   kind: 'board',
   id: 'workshop board',
-  mainSwitch: { rating: known(amperes(400), seen), overloadDeclared: known(true, seen) },
+  mainSwitch: {
+    rating: known(amperes(400), seen),
+    overloadDeclared: known(true, seen),
+    noFuseAhead: known(true, seen),
+  },
   complete: known(true, seen),
   noResidual: known(true, seen),
   detached: known(false, seen),
@@ -26,6 +30,8 @@ const workshop = (current: number): Board => ({
     circuit({
       id: 'press',
       existing: true,
+      fromTails: known(false, seen),
+      jointsAccessible: known(true, seen),
       lines: all,
       device: fuse(current),
       cable: {

@@ -87,6 +87,7 @@ const apart = (what: string, fuse: number, boardRating: Board['rating'] = known(
       ...run,
       id: 'to the sources',
       existing: true,
+      jointsAccessible: known(true, 'followed'),
       residual: [],
       noResidual: known(true, seen),
       fromTails: known(true, seen),

@@ -32,6 +32,10 @@ const toTheDrive = (change: Partial<Stretch> = {}) =>
     jointAccessible: known(true, 'joint box on the wall of the garage'),
     ...change,
   });
+const thereBefore = inTheHouse({ existing: true });
+const { jointAccessible: _unsaid, ...goingOn } = toTheDrive();
+/** A circuit that was there, whose new point has a residual current device at its origin. */
+const oldCircuit: Partial<Run> = { existing: true, fromTails: known(false, looked), ring: false };
 const told = (run: Partial<Run>): Told => assessed(code, soundHouse([soundCircuit(run)]), 'ev', premises);
 const rated = (current: number): Run['device'] => ({
   ...soundCircuit().device,
@@ -112,6 +116,7 @@ export const chapter: Chapter = {
         told: () =>
           told({
             cable: armoured(10),
+            jointsAccessible: known(true, looked),
             stretches: [inTheHouse({ cable: flat(6), existing: true }), toTheDrive()],
           }),
       },
@@ -167,6 +172,38 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same, with the joint found in a box on the wall.',
         told: () => told({ cable: flat(10), stretches: [inTheHouse({}), toTheDrive({ cable: flat(6) })] }),
+      },
+    },
+    {
+      id: 'old-cable-goes-on-as-its-like',
+      title: 'An old cable that goes on as a new one of its kind',
+      harm: 'The two are of one size and one make, so the schedule shows one cable. Between them there is a joint, and nobody says where.',
+      clause: 'BS 7671 526.3 (from memory)',
+      mustNotSay: 'that there is no joint, because the cable is the same on both sides',
+      check: 'joint-accessible',
+      unsafe: {
+        what: '6 mm² flat cable that was there, and new 6 mm² flat cable onwards; nothing is said of where they meet.',
+        told: () => told({ jointsAccessible: known(true, looked), stretches: [thereBefore, goingOn] }),
+      },
+      sound: {
+        what: 'The same, joined in a box on the wall.',
+        told: () => told({ jointsAccessible: known(true, looked), stretches: [thereBefore, toTheDrive()] }),
+      },
+    },
+    {
+      id: 'old-cable-that-nobody-followed',
+      title: 'An old cable that nobody followed',
+      harm: 'It went to the old kitchen once and was joined on behind the new one. For the charge point it carries 32 A through that joint every night.',
+      clause: 'BS 7671 526.3 (from memory)',
+      mustNotSay: 'that it has no joint out of reach, because nobody mentions one',
+      check: 'joint-accessible',
+      unsafe: {
+        what: 'A circuit of 6 mm² flat cable that was there, taken for the charge point; nobody followed it.',
+        told: () => told(oldCircuit),
+      },
+      sound: {
+        what: 'The same, followed from the board to its end.',
+        told: () => told({ ...oldCircuit, jointsAccessible: known(true, 'followed') }),
       },
     },
     {

@@ -34,7 +34,7 @@ function metered(...besides: readonly Run[]): Told {
       cutOut: { kind: known({ standard: 'BS 88-3' }), rating: known(amperes(80)) },
       meteredDemand: { current: known(amperes(25)), about: 'half-hour readings of a year' },
     },
-    { mainSwitch: { rating: known(amperes(100)) }, rating: known(amperes(100)) },
+    { mainSwitch: { rating: known(amperes(100)), noFuseAhead: known(true) }, rating: known(amperes(100)) },
   );
   const { overall, results } = adequacyOf(bs7671Demand, installation, {
     premises: 'dwelling',
@@ -81,7 +81,7 @@ const seen = (amps: number): Told => {
       cutOut: { kind: known({ standard: 'BS 88-3' }), rating: known(amperes(60)) },
       meteredDemand: { current: known(amperes(amps)), about: 'half-hour readings of a year' },
     },
-    { mainSwitch: { rating: known(amperes(100)) }, rating: known(amperes(100)) },
+    { mainSwitch: { rating: known(amperes(100)), noFuseAhead: known(true) }, rating: known(amperes(100)) },
   );
   const { overall, results } = adequacyOf(bs7671Demand, installation, { premises: 'dwelling' });
   return { verdict: overall.verdict, results };

@@ -40,7 +40,7 @@ const kitchen = (change: Partial<Load>): Told =>
         soundCircuit(),
       ],
       { cutOut: { kind: known({ standard: 'BS 88-3' }), rating: A(100) } },
-      { mainSwitch: { rating: A(100) }, rating: A(100) },
+      { mainSwitch: { rating: A(100), noFuseAhead: known(true) }, rating: A(100) },
     ),
   );
 /** A cooker behind a fuse of 45 A at the end of a long cable: in time within 5 s, too late within 0.4 s. */

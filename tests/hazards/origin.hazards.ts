@@ -46,8 +46,8 @@ const everyday: readonly Run[] = [
   of('pump', 32, 6, ['L1'], 'heat-pump'),
 ];
 const at = (runs: readonly Run[], supply: Partial<Supply>, board: Partial<Board>): Installation =>
-  house(runs, supply, { mainSwitch: { rating: A(100) }, rating: A(100), ...board });
-const switched = (rating: number): Partial<Board> => ({ mainSwitch: { rating: A(rating) } });
+  house(runs, supply, { mainSwitch: { rating: A(100), noFuseAhead: known(true) }, rating: A(100), ...board });
+const switched = (rating: number): Partial<Board> => ({ mainSwitch: { rating: A(rating), noFuseAhead: known(true) } });
 const rccb = (ratedCurrent: number): ResidualDevice => ({
   position: 'origin-of-installation',
   type: known('A', looked),
@@ -64,7 +64,10 @@ const garage = (rating: number, fuseAhead?: number, ofBoard = 100): Told => {
     noResidual: known(true, 'seen at the survey'),
     id: 'garage',
     complete: known(true, looked),
-    mainSwitch: { rating: A(rating), ...(fuseAhead === undefined ? {} : { fuseAhead: A(fuseAhead) }) },
+    mainSwitch: {
+      rating: A(rating),
+      ...(fuseAhead === undefined ? { noFuseAhead: known(true, looked) } : { fuseAhead: A(fuseAhead) }),
+    },
     rating: A(ofBoard),
     runs: [of('garage heater', 32, 20), of('garage sockets', 20, 10)],
   };
@@ -184,7 +187,11 @@ export const chapter: Chapter = {
         told: () =>
           supplied(
             at(everyday, fuse(100), {
-              mainSwitch: { rating: A(63), overloadDeclared: known(true, 'letter of the maker') },
+              mainSwitch: {
+                rating: A(63),
+                overloadDeclared: known(true, 'letter of the maker'),
+                noFuseAhead: known(true, 'seen'),
+              },
               control: limiter,
             }),
           ),
@@ -201,14 +208,22 @@ export const chapter: Chapter = {
         what: '100 A fuse, 63 A main switch, the declaration of the maker still to be asked for.',
         told: () =>
           supplied(
-            at(everyday, fuse(100), { mainSwitch: { rating: A(63), overloadDeclared: unknown('ask the maker') } }),
+            at(everyday, fuse(100), {
+              mainSwitch: { rating: A(63), overloadDeclared: unknown('ask the maker'), noFuseAhead: known(true) },
+            }),
           ),
       },
       sound: {
         what: 'The same with the declaration.',
         told: () =>
           supplied(
-            at(everyday, fuse(100), { mainSwitch: { rating: A(63), overloadDeclared: known(true, 'instructions') } }),
+            at(everyday, fuse(100), {
+              mainSwitch: {
+                rating: A(63),
+                overloadDeclared: known(true, 'instructions'),
+                noFuseAhead: known(true, 'seen'),
+              },
+            }),
           ),
       },
     },
@@ -336,6 +351,23 @@ export const chapter: Chapter = {
         what: 'The same behind a switch-fuse of 63 A.',
         told: () =>
           supplied(at(everyday, fuse(100), { ...rated(A(63)), mainSwitch: { rating: A(100), fuseAhead: A(63) } })),
+      },
+    },
+    {
+      id: 'switch-fuse-that-nobody-mentions',
+      title: 'A switch-fuse in the tails that nobody looked for',
+      harm: 'In the meter box stands a fuse of 60 A that the cut-out of 100 A hides. It opens on the first cold night, with the car half charged and the heating off.',
+      clause: 'BS 7671:2018+A2:2022, 433.1.1, two sources',
+      mustNotSay: 'That the fuse of the cut-out and the main switch are all that the demand has to stay within.',
+      check: 'demand-within-main-switch',
+      unsafe: {
+        what: '100 A fuse, 100 A main switch; nothing is said of a switch-fuse between them.',
+        told: () => supplied(at(everyday, fuse(100), { mainSwitch: { rating: A(100) } })),
+      },
+      sound: {
+        what: 'The same, and somebody looked along the tails: there is none.',
+        told: () =>
+          supplied(at(everyday, fuse(100), { mainSwitch: { rating: A(100), noFuseAhead: known(true, looked) } })),
       },
     },
     {

@@ -1,5 +1,5 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { amperes, known, type Load, milliamperes, unknown } from '../../src/index.js';
+import { amperes, known, type Load, milliamperes, type Run, unknown } from '../../src/index.js';
 import { load } from '../support/house.js';
 import type { Chapter } from './hazard.js';
 import {
@@ -53,13 +53,29 @@ const ofShared = {
   harm: 'Smooth direct current of a neighbour blinds the device that the whole house relies on: it does not open for a fault at the new point either.',
   mustNotSay: 'That what stands on the other circuits of the board is no matter to the device ahead of them all.',
 } as const;
+/** A circuit of sockets that was there, followed to its end, without a device of its own. */
+const behindTheBoard = (change: Partial<Run>) =>
+  socketCircuit({
+    existing: true,
+    residual: [],
+    noResidual: known(true, looked),
+    jointsAccessible: known(true, looked),
+    ...change,
+  });
 /** A new point on TT behind 100 mA, type A, of the board, which serves this load too. */
 const behindOne = (other: Load) =>
   told(
     code,
     [
       pointAlone(),
-      socketCircuit({ id: 'neighbour', existing: true, residual: [], noResidual: known(true, looked), feeds: [other] }),
+      socketCircuit({
+        id: 'neighbour',
+        existing: true,
+        fromTails: known(false, looked),
+        residual: [],
+        noResidual: known(true, looked),
+        feeds: [other],
+      }),
     ],
     tt,
     { residual: [slow({ rating: known(milliamperes(100), looked) })] },
@@ -426,17 +442,54 @@ export const chapter: Chapter = {
       mustNotSay: 'That no residual current device stands at its origin.',
       unsafe: {
         what: 'An existing circuit of sockets with nothing said of residual current devices at its origin.',
-        told: () => told(code, [socketCircuit({ existing: true, residual: [] })], {}, { residual: [rcd(30)] }),
+        told: () =>
+          told(
+            code,
+            [
+              socketCircuit({
+                existing: true,
+                fromTails: known(false, looked),
+                jointsAccessible: known(true, looked),
+                residual: [],
+              }),
+            ],
+            {},
+            { residual: [rcd(30)] },
+          ),
       },
       sound: {
         what: 'The same, and somebody saw that there is none.',
         told: () =>
           told(
             code,
-            [socketCircuit({ existing: true, residual: [], noResidual: known(true, looked) })],
+            [
+              socketCircuit({
+                existing: true,
+                fromTails: known(false, looked),
+                jointsAccessible: known(true, looked),
+                residual: [],
+                noResidual: known(true, looked),
+              }),
+            ],
             {},
             { residual: [rcd(30)] },
           ),
+      },
+    },
+    {
+      id: 'sockets-that-may-leave-the-tails',
+      title: 'An old circuit of which nobody saw where it begins',
+      harm: 'The outbuilding was connected ahead of the board, behind a fuse of its own. The device on the board, which everybody tests, has nothing to do with it.',
+      clause: 'BS 7671:2018+A2:2022, 411.3.3, two sources',
+      mustNotSay: 'That it is behind the residual current device of the board that lists it.',
+      check: 'residual-current-socket-outlets',
+      unsafe: {
+        what: 'An existing circuit of sockets listed with a board that has a device of 30 mA; nobody saw whether it leaves that board.',
+        told: () => told(code, [behindTheBoard({})], {}, { residual: [rcd(30)] }),
+      },
+      sound: {
+        what: 'The same, seen to leave a way of that board.',
+        told: () => told(code, [behindTheBoard({ fromTails: known(false, looked) })], {}, { residual: [rcd(30)] }),
       },
     },
     {

@@ -67,6 +67,8 @@ const cooker = (what: string, change: Partial<Run>): Case => ({
     const own: Run = {
       ...run,
       existing: true,
+      fromTails: known(false, 'seen'),
+      jointsAccessible: known(true, 'followed'),
       device: { ...run.device, kind: known({ standard: 'EN 60898', type: 'B' }, 'marking') },
       residual: (run.residual ?? []).map((r) => ({ ...r, position: 'along-circuit' as const })),
       feeds: [load(30, { id: 'cooker', purpose: 'cooking', withSocket: true, residualType: known('A', 'its maker') })],

@@ -53,7 +53,7 @@ const block = (of: Load, change: Partial<Supply> = {}): Installation =>
       tails: known(squareMillimetres(35), looked),
       ...change,
     },
-    { mainSwitch: { rating: A(100) }, rating: A(100) },
+    { mainSwitch: { rating: A(100), noFuseAhead: known(true) }, rating: A(100) },
   );
 const told = (of: Load, change: Partial<Supply> = {}): Told => supplied(block(of, change), { premises: 'other' });
 /** A floor of flats behind a main switch of its own, on a riser that carries it. */
@@ -63,7 +63,7 @@ const floor = (count: number): Told => {
     id: 'floor board',
     complete: known(true, looked),
     noResidual: known(true, looked),
-    mainSwitch: { rating: A(100) },
+    mainSwitch: { rating: A(100), noFuseAhead: known(true) },
     rating: A(100),
     runs: [behind('meters', 100, [flats(count)])],
   };

@@ -87,7 +87,7 @@ export const soundHouse = (
       ...supply,
     },
     {
-      mainSwitch: { rating: known(amperes(100), looked) },
+      mainSwitch: { rating: known(amperes(100), looked), noFuseAhead: known(true, looked) },
       rating: known(amperes(100), looked),
       conditionalRating: known(amperes(16000), looked),
       ...board,

@@ -88,6 +88,8 @@ const feederOf = ({ id, feeder, circuits: its, change }: ShortBoard): Json => ({
   lines: feeder.lines ?? ['L1'],
   bathOrShower: { known: false, by: 'followed' },
   existing: true,
+  fromTails: { known: false, by: 'board with its cover open' },
+  jointsAccessible: { known: true, by: 'followed' },
   device: {
     kind: feeder.kind ?? { standard: 'EN 60898', type: 'B' },
     groupingFactor: 1,
@@ -104,7 +106,7 @@ const feederOf = ({ id, feeder, circuits: its, change }: ShortBoard): Json => ({
     {
       kind: 'board',
       id,
-      mainSwitch: { rating: { known: '63 A', by: 'marking' } },
+      mainSwitch: { rating: { known: '63 A', by: 'marking' }, noFuseAhead: true },
       conditionalRating: { known: '16 kA', by: 'label' },
       rating: { known: '63 A', by: 'marking' },
       spareWays: { known: 2, by: 'photograph' },
@@ -308,7 +310,7 @@ export function surveyOf(title: string, short: ShortSurvey): Json {
     board: {
       kind: 'board',
       id: 'consumer unit',
-      mainSwitch: { rating: { known: '100 A', by: 'marking' } },
+      mainSwitch: { rating: { known: '100 A', by: 'marking' }, noFuseAhead: true },
       conditionalRating:
         base === 'by photograph' ? { unknown: 'label inside the cover' } : { known: '16 kA', by: 'label' },
       rating: { known: '100 A', by: 'marking' },

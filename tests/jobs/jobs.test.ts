@@ -50,7 +50,10 @@ const leftOut: Readonly<Record<string, Partial<Record<'supply' | 'board' | 'work
   nothing: {},
   'the fuse': { supply: { cutOut: { kind: unseen, rating: unseen } } },
   'how it is earthed': { supply: { system: unseen, earthingConductorLaid: unseen } },
-  'tails and main switch': { supply: { tails: unseen }, board: { mainSwitch: { rating: unseen } } },
+  'tails and main switch': {
+    supply: { tails: unseen },
+    board: { mainSwitch: { rating: unseen, noFuseAhead: unseen } },
+  },
   'bonding and earthing conductor': {
     supply: { earthingConductor: unseen, bonding: [{ what: 'water', area: unseen }] },
   },

@@ -23,7 +23,7 @@ const faults: Readonly<
   bonding: { supply: { bonding: [{ what: 'water', area: seen('6 mm²') }] } },
   'thin earthing conductor': { supply: { earthingConductor: seen('4 mm²') } },
   'thin tails': { supply: { tails: seen('10 mm²') } },
-  'small main switch': { board: { mainSwitch: { rating: seen('40 A') } } },
+  'small main switch': { board: { mainSwitch: { rating: seen('40 A'), noFuseAhead: true } } },
   'no way': { board: { spareWays: seen(0) } },
   'no surge protection': { board: { surgeProtection: seen(false) } },
   'type AC upstream': { board: { residual: [device({ type: seen('AC') })] } },

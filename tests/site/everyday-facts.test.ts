@@ -64,7 +64,7 @@ describe('a switch-fuse ahead of a board that is fed from both sides', () => {
   ): ShortSurvey => ({
     base: 'measured',
     circuits: [...circuits, 'solar 16 A'],
-    board: { mainSwitch: { rating: seen('100 A'), ...mainSwitch } },
+    board: { mainSwitch: { rating: seen('100 A'), noFuseAhead: mainSwitch.fuseAhead === undefined, ...mainSwitch } },
     points: [{ route: [['clipped outdoors', 12]] }],
   });
   const failed = (short: ShortSurvey) => option(planned(short), 'as-wanted')?.overall.failed.map((r) => r.check);

@@ -75,7 +75,10 @@ describe('feeders on the way to a point', () => {
     const of = (fuseAhead?: string) => {
       const { document, submain } = garage();
       const [board] = submain.feeds as Tree[];
-      (board as Tree).mainSwitch = { rating: '32 A', ...(fuseAhead === undefined ? {} : { fuseAhead }) };
+      (board as Tree).mainSwitch = {
+        rating: '32 A',
+        ...(fuseAhead === undefined ? { noFuseAhead: true } : { fuseAhead }),
+      };
       (document.wanted as Tree[]).forEach((w) => {
         ((w as Tree).point as Tree).setting = '10 A';
       });

@@ -110,7 +110,11 @@ const deck = (id: string, count: number, limit?: number): Board => ({
   id,
   complete: known(true, seen),
   noResidual: known(true, seen),
-  mainSwitch: { rating: known(amperes(400), seen), overloadDeclared: known(true, seen) },
+  mainSwitch: {
+    rating: known(amperes(400), seen),
+    overloadDeclared: known(true, seen),
+    noFuseAhead: known(true, seen),
+  },
   rating: known(amperes(400), seen),
   ...(limit === undefined
     ? {}
@@ -172,7 +176,10 @@ describe('a car park of 60 points on two boards behind a transformer of 500 kVA'
           atOrigin: known(true, seen),
         },
       },
-      { mainSwitch: { rating: known(amperes(800), seen) }, rating: known(amperes(800), seen) },
+      {
+        mainSwitch: { rating: known(amperes(800), seen), noFuseAhead: known(true, seen) },
+        rating: known(amperes(800), seen),
+      },
     );
   const ofTransformer = (limit?: number) => {
     const options = { premises: 'other', governing: 'connected-load' } as const;

@@ -102,17 +102,32 @@ export const houses: readonly Installation[] = [
   ...fc.sample(arbitraryInstallation(), { numRuns: 90, seed: 7 }).map((h, i) => (i % 2 === 0 ? h : standing(h))),
 ];
 
+/** What is chosen of a new circuit. */
+const choices = ['run.residual', 'run.ring', 'run.fromTails', 'cable.parallel', 'stretch.jointAccessible'];
+/** The circuit that a fact is of, or of whose parts. */
+function runAround(house: Installation, path: Found['path']): Run {
+  let at: unknown = house;
+  let found: unknown;
+  for (const key of path) {
+    at = (at as Record<string, unknown>)[key];
+    if (typeof at === 'object' && at !== null && 'feeds' in at) found = at;
+  }
+  return found as Run;
+}
 /**
  * What a designer chooses, which no survey finds: an arrangement of the point (of what is left out the test of choices
- * shows what is taken), and of a circuit that is new the devices, whether it is a ring, and how many cables there are.
+ * shows what is taken), and of a circuit that is new the devices, whether it is a ring, where it leaves, how many cables
+ * there are, and a joint within one of them, new on both sides.
  */
 export const chosen = (house: Installation, { name, path }: Found): boolean => {
   if (name === 'chargePoint.earthing') return true;
-  if (!['run.residual', 'run.ring', 'cable.parallel'].includes(name)) return false;
-  const run = path
-    .slice(0, name === 'cable.parallel' ? -2 : -1)
-    .reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house);
-  return (run as { existing?: boolean }).existing !== true;
+  if (!choices.includes(name)) return false;
+  const run = runAround(house, path);
+  if (run.existing === true) return false;
+  if (name !== 'stretch.jointAccessible') return true;
+  const here = path.at(-2) as number;
+  const stretches = run.stretches.slice(here - 1, here + 1).map(({ jointAccessible: _, ...rest }) => rest);
+  return byCable({ ...run, stretches }).length === 1 && stretches.every((s) => s.existing !== true);
 };
 
 interface Home {
@@ -139,6 +154,8 @@ const homes: readonly Home[] = houses.map((house) => ({
 /** Facts of which one says that there is none of the other: where the one is said, or is open, the other is left out. */
 const besides: Readonly<Record<string, string>> = {
   'supply.bonding': 'noExtraneousParts',
+  'mainSwitch.fuseAhead': 'noFuseAhead',
+  'mainSwitch.noFuseAhead': 'fuseAhead',
   ...Object.fromEntries(
     ['board', 'run', 'chargePoint'].flatMap((of) => [
       [`${of}.residual`, 'noResidual'],
@@ -151,24 +168,10 @@ function alone(house: Installation, { path, name }: Found): Installation {
   return other ? changedAt(house, [...path.slice(0, -1), other], undefined) : house;
 }
 
-/**
- * What nobody describes is no thing that is not known, but none: a joint within one cable (where the cable changes there is
- * one), and a switch-fuse beside a main switch that was looked at; and a circuit that is listed on a board leaves it. Said to
- * be unknown, they are open like any other.
- */
-function nothingThere(house: Installation, { name, path }: Found): boolean {
-  if (name === 'mainSwitch.fuseAhead' || name === 'run.fromTails') return true;
-  if (name !== 'stretch.jointAccessible') return false;
-  const run = path.slice(0, -3).reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], house) as Run;
-  const here = path.at(-2) as number;
-  const stretches = run.stretches.slice(here - 1, here + 1).map(({ jointAccessible: _, ...rest }) => rest);
-  return byCable({ ...run, stretches }).length === 1;
-}
-
 /** The house without a fact: left out, or with a fact that says that nobody knows. */
 export function without(house: Installation, fact: Found, left: boolean): Installation {
   const [how] = fact.field;
-  const mayBe = how.endsWith('?') && !nothingThere(house, fact);
+  const mayBe = how.endsWith('?');
   const out = mayBe && (left || !how.startsWith('fact'));
   return alone(changedAt(house, fact.path, out ? undefined : { state: 'unknown' }), fact);
 }

@@ -69,7 +69,7 @@ export function house(n) {
       kind: 'board',
       noResidual: known(true, 'seen at the survey'),
       id: 'consumer unit',
-      mainSwitch: { rating: known(amperes(100)) },
+      mainSwitch: { rating: known(amperes(100)), noFuseAhead: known(true) },
       rating: known(amperes(100)),
       runs,
     },

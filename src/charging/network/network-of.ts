@@ -4,6 +4,7 @@ import { asOneWay } from '../../installation/beside.js';
 import {
   type Board,
   type ChargePoint,
+  foundNoFuseAhead,
   type Installation,
   type Line,
   leavesTails,
@@ -181,7 +182,9 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     const limit = limitOn(lines, [
       feeder,
       read(`${board.id}.mainSwitch.rating`, mainSwitch?.rating ?? unread),
-      mainSwitch?.fuseAhead && read(`${board.id}.mainSwitch.fuseAhead`, mainSwitch.fuseAhead),
+      foundNoFuseAhead(mainSwitch)
+        ? undefined
+        : read(`${board.id}.mainSwitch.fuseAhead`, mainSwitch?.fuseAhead ?? unread),
       read(`${board.id}.rating`, board.rating ?? unread),
       board.control && read(`${board.id}.control.limit`, board.control.limit),
       ...residual.filter((r) => r.serves === undefined).map((r) => ratedOf(board.id, r)),

@@ -6,8 +6,8 @@ import {
   type ChargePoint,
   insideOpen,
   type Load,
+  mayServe,
   type OvercurrentDevice,
-  onWayTo,
   outletsBelow,
   type ResidualDevice,
   type Run,
@@ -81,7 +81,7 @@ export function outletsBehind(place: OnTheWay): readonly (Load | ChargePoint)[] 
   if (unlisted) return unlisted.behind.flatMap(outletsBelow);
   const own = runOf(place);
   const board = circuit.path.boards.find((b) => b.residual?.includes(device));
-  const behind = own ? [own] : (board?.runs.filter((r) => onWayTo(device, r)) ?? []);
+  const behind = own ? [own] : (board?.runs.filter((r) => mayServe(device, r)) ?? []);
   return behind.flatMap(outletsBelow);
 }
 
@@ -228,7 +228,7 @@ export const residualScopes = {
   servedRuns: {
     within: 'residualUpstream',
     things: (place: ResidualUpstreamPlace): readonly Run[] =>
-      limitsOf(place).boards.flatMap(({ runs }) => runs.filter((r) => onWayTo(place.device, r))),
+      limitsOf(place).boards.flatMap(({ runs }) => runs.filter((r) => mayServe(place.device, r))),
     title: ({ id }: Run) => id,
   },
   infeeds: {

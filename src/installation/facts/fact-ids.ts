@@ -33,6 +33,7 @@ electrode of the charge point | electrode.resistance
 how the earthing conductor is laid | supply.earthingConductorLaid
 insulated length of … | stretch.insulated
 joint at the beginning of … | stretch.jointAccessible
+joints along what is there of … | run.jointsAccessible
 kind of the device ahead | supply.cutOut.kind
 length | stretch.length
 length of route one way | stretch.length
@@ -41,6 +42,7 @@ limit of … | control.limit
 line conductors of the supply | supply.phases
 main protective bonding conductors | supply.bonding
 mainSwitchRating | board.mainSwitch.rating
+switch-fuse ahead of … | board.mainSwitch.noFuseAhead
 boardRating | board.rating
 measured demand of the premises | supply.meteredDemand.current
 measured demand of the premises on … | supply.meteredDemand.current

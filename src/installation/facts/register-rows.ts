@@ -181,7 +181,8 @@ ring | Ring | site | Is it a ring final circuit? | - | false | -
 beside | Ways beside it | site | Which other cables run beside it to the same board, each from a device of its own? | the devices at both boards | - | Of like cable, each with its own length.
 existing | Existing | site | Is it there already? | - | true | Of an existing circuit that feeds no board, cable and sections may be left out.
 outOfUse | Out of use | customer | Is the circuit out of use, so that its cable or way may be used anew? | - | false | -
-fromTails | Ahead of the board | site | Does it leave the tails behind a switch-fuse in an enclosure of its own, ahead of the board? | meter, tails and board in one picture | false | -
+fromTails | Ahead of the board | site | Does it leave the tails behind a switch-fuse in an enclosure of its own, ahead of the board? | meter, tails and board in one picture | false | Of a circuit that is there already asked where it is left out.
+jointsAccessible | Joints along what is there | site | Has somebody followed what is there of the cable, and found no joint but such as can be got at or need not be: made for the ground, encapsulated, compressed, or maintenance-free? | its way from the board to its end | true | Of a circuit, or sections, that were there before.
 cable | Cable | site | Which cable is it? | the cable where it enters the board | - | -
 stretches | Sections of the route | site | Which way does it go, section by section? | each section | - | -
 thirdHarmonic | Third-harmonic content | site | What share of the line current is third harmonic? | - | 0 % | -
@@ -245,7 +246,8 @@ powerFactor | Power factor | maker | Of mode 4: what is its power factor at full
 = mainSwitch
 rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
 overloadDeclared | Overload protection declared | maker | Does the maker name the fuse that protects the main switch against overload? | - | true | -
-fuseAhead | Fuse ahead of the main switch | site | What is the fuse of a switch-fuse rated at that stands in the tails ahead of the board? | its label | 80 A | Not the fuse of the cut-out; left out where there is none.
+fuseAhead | Fuse ahead of the main switch | site | What is the fuse of a switch-fuse rated at that stands in the tails ahead of the board? | its label | 80 A | Not the fuse of the cut-out.
+noFuseAhead | No fuse ahead of the main switch | site | Has somebody looked and found no switch-fuse in the tails ahead of the board? | meter, tails and board in one picture | true | Beside the fuse of the cut-out.
 
 = control
 name | Name of the load control | firm | What is the load control called? | - | limiter at the origin | -

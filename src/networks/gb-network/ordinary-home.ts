@@ -134,6 +134,24 @@ const entries = (): Readonly<Record<string, Omit<Assumption, 'id' | 'source'> & 
     value: 100,
     confirm: 'Read the rated current on the main switch.',
   },
+  'no-fuse-ahead': {
+    fact: 'mainSwitch.noFuseAhead',
+    value: true,
+    confirm:
+      'Look along the tails from the meter to the board: no switch-fuse stands in them ahead of its main switch.',
+  },
+  'on-a-way-of-its-board': {
+    fact: 'run.fromTails',
+    when: { 'run.existing': true },
+    value: false,
+    confirm: 'Look whether each circuit that is there leaves a way of its board, and none the tails ahead of it.',
+  },
+  'joints-within-reach': {
+    fact: 'run.jointsAccessible',
+    when: { 'run.existing': true },
+    value: true,
+    confirm: 'Follow the cable that is there from the board to its end: no joint but such as can be got at.',
+  },
   'board-100': {
     fact: 'board.rating',
     value: 100,

@@ -106,7 +106,7 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   const ways = onIt.length + added;
   const then: Board = {
     ...rest,
-    mainSwitch: { rating },
+    mainSwitch: { rating, noFuseAhead: known(true, PUT_THERE) },
     rating,
     conditionalRating: known(amperes(16000), PUT_THERE),
     surgeProtection: known(true, PUT_THERE),
@@ -152,7 +152,7 @@ function fuseAhead({ survey, result, plan, words }: Situation): readonly Change[
   const fits = (d: number) => switchFuses.filter((r) => r < ahead && r <= room + 1e-9 && d <= r + 1e-9);
   const put = (rating: number): Change => ({
     survey: withFirstBoard(survey, {
-      mainSwitch: { ...mainSwitch, fuseAhead: known(amperes(rating), PUT_THERE) },
+      mainSwitch: { ...mainSwitch, fuseAhead: known(amperes(rating), PUT_THERE), noFuseAhead: known(false, PUT_THERE) },
     }),
     what: `switch-fuse of ${rating} A in the tails ahead of ${board.id}`,
     items: [item('switch-fuse', `switch-fuse ${rating} A in an enclosure`, 1, 'set')],
@@ -215,7 +215,7 @@ function ownBoardForSources({ survey }: Situation): readonly Change[] {
       {
         kind: 'board',
         id,
-        mainSwitch: { rating },
+        mainSwitch: { rating, noFuseAhead: known(true, PUT_THERE) },
         rating,
         complete: known(true, PUT_THERE),
         noResidual: known(true, PUT_THERE),

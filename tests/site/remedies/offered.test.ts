@@ -53,7 +53,7 @@ describe('what fails is offered what a competent person would do, and passes wit
       changes: [
         ...garage,
         ['board.runs.5.stretches.1.length', '30 m'],
-        ['board.runs.5.feeds.0.mainSwitch', { rating: '25 A' }],
+        ['board.runs.5.feeds.0.mainSwitch', { rating: '25 A', noFuseAhead: true }],
       ],
       remedy: /main switch of \d+ A at garage/,
       verdict: 'pass',

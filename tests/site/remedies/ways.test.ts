@@ -130,7 +130,7 @@ test('a feeder whose demand is not known is not designed anew', () => {
   expect(larger?.id).toBeDefined();
   const [way] = ways(larger?.id ?? '', garage, failed('x'), plan(amperes(70)));
   expect(way?.what).toMatch(new RegExp(`feeder ${feeder?.id} replaced: .*\\d+ mm² behind (80|100) A`));
-  const small = inGarage(garage, { mainSwitch: { rating: known(amperes(40)) } });
+  const small = inGarage(garage, { mainSwitch: { rating: known(amperes(40)), noFuseAhead: known(true) } });
   const [raised] = ways(larger?.id ?? '', small, failed('x'), plan(amperes(70)));
   const run = raised?.survey.installation.board.runs.find((r) => r.id === feeder?.id);
   const below = run?.feeds.find((o) => o.kind === 'board');

@@ -1,7 +1,7 @@
 import { chosen, each, holds, set, weigh } from '../../../calculation/index.js';
 import { advice, endsOf, isMissing, type Known, missing, rule, unknown } from '../../../core/index.js';
-import type { Stretch } from '../../../installation/index.js';
-import { type CablePlace, nameOfLength, ofCable, ofSection } from '../../iec-family/places.js';
+import { type Stretch, wasThere } from '../../../installation/index.js';
+import { type CablePlace, nameOfLength, ofCable, ofCircuit, ofSection } from '../../iec-family/places.js';
 
 /** A cable in the ground is armoured, or lies in a duct. BS 7671, 522.8.10. */
 export const cableForGround = /* @__PURE__ */ rule({
@@ -78,6 +78,13 @@ export const jointAccessible = /* @__PURE__ */ rule({
 
 /** Where cables lie: in the ground, and in the sun. BS 7671 522.8.10, 522.11. */
 export const placement = () => ({
+  circuit: {
+    partlyThere: ofCircuit(({ run }) => run.stretches.some((section) => wasThere(run, section))),
+    jointsThere: ofCircuit<boolean>(
+      ({ run }) => run.jointsAccessible ?? unknown('follow the cable from the board to its end'),
+      { called: ({ run }) => `joints along what is there of ${run.id}` },
+    ),
+  },
   cables: {
     armoured: ofCable((c) => c.run.cable.construction === 'armoured'),
     flatCable: ofCable((c) => c.run.cable.construction === 'flat-twin-and-earth'),
@@ -108,6 +115,10 @@ export const placement = () => ({
     }),
   },
   checks: [
+    chosen('partlyThere', {
+      true: [holds(jointAccessible, 'jointsThere', set('along what was there before'))],
+      false: [],
+    }),
     each(
       'cables',
       [
