@@ -62,13 +62,15 @@ function better(silent: Verdicts, said: Verdicts): readonly string[] {
   });
 }
 
-/** Circuits that were there before, so that what stands on them is surveyed and not chosen. */
+/** Circuits that were there before, followed from their boards, so that what stands on them is surveyed and not chosen. */
 export const standing = ({ board, ...rest }: Installation): Installation => {
   const all = (b: Installation['board']): Installation['board'] => ({
     ...b,
     runs: b.runs.map((run) => ({
       ...run,
       existing: true,
+      fromTails: known(false, 'seen'),
+      jointsAccessible: known(true, 'followed'),
       feeds: run.feeds.map((o) => (o.kind === 'board' ? all(o) : o)),
     })),
   });
