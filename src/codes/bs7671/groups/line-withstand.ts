@@ -8,6 +8,7 @@ import {
   deciding,
   each,
   holds,
+  type Judgement,
   largest,
   missingOf,
   open,
@@ -49,8 +50,16 @@ export const parallelOf = ({ run }: CablePlace): number => run.cable.parallel ??
  * one, at most what it is at the far end, so that the device sees a current between those of both ends. Either conductor
  * carries part of it: what withstands all of it alone is safe, and of what does not nothing is said.
  */
-export const alone = (result: CheckResult, { pairInParallel }: { readonly pairInParallel: unknown }): CheckResult =>
+const alone = (result: CheckResult, { pairInParallel }: { readonly pairInParallel: unknown }): CheckResult =>
   pairInParallel === false || result.verdict !== 'fail' ? result : opened(result, [noParallelRule]);
+
+/** What withstands a fault, of a bound on its energy, of the conductor as warm as its load makes it, and of one of a pair. */
+export const byBounds = <J extends Judgement>(of: J) =>
+  adjusted(
+    adjusted(adjusted(of, ['energyIsBound', 'energyRests'], acquitOnly), ['realLoad'], cooler),
+    ['pairInParallel'],
+    alone,
+  );
 
 /** Line conductors against fault current. BS 7671 434.5, 435.1. */
 export const lineWithstand = () => {
@@ -113,21 +122,7 @@ export const lineWithstand = () => {
                 deciding([
                   each(
                     'faults',
-                    [
-                      adjusted(
-                        adjusted(
-                          adjusted(
-                            compare(lineWithstands, { because: 'energyRests' }),
-                            ['energyIsBound', 'energyRests'],
-                            acquitOnly,
-                          ),
-                          ['realLoad'],
-                          cooler,
-                        ),
-                        ['pairInParallel'],
-                        alone,
-                      ),
-                    ],
+                    [byBounds(compare(lineWithstands, { because: 'energyRests' }))],
                     ({ conductor }: FaultPlace) => conductor === 'line',
                   ),
                 ]),

@@ -20,7 +20,6 @@ import { adiabaticAreaOfShare, armourShare, separateShare } from '../../../physi
 import { adiabaticArea } from '../../../physics/index.js';
 import { armourAreas } from '../../../products/bs5467/armour.js';
 import { ratio, squareMillimetres } from '../../../units/index.js';
-import { acquitOnly } from '../../iec-family/let-through.js';
 import {
   type CablePlace,
   type FaultPlace,
@@ -37,7 +36,7 @@ import {
   separateProtectiveLarge,
 } from '../withstand-checks.js';
 import { cooler } from './factor-k.js';
-import { alone, notJudgedInParallel, parallelOf } from './line-withstand.js';
+import { byBounds, notJudgedInParallel, parallelOf } from './line-withstand.js';
 
 const noProtective: Gap = {
   kind: 'fact',
@@ -90,29 +89,19 @@ const largeEnough = (
         each(
           'faults',
           [
-            adjusted(
-              adjusted(
-                adjusted(
-                  compare(protectiveWithstands, {
-                    as: {
-                      protectiveArea,
-                      minimumProtectiveArea: share
-                        ? by(adiabaticAreaOfShare, '543.1.3', {
-                            adiabaticFactor: protectiveFactor,
-                            pathShare: by(share),
-                          })
-                        : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
-                    },
-                    because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
-                  }),
-                  ['energyIsBound', 'energyRests'],
-                  acquitOnly,
-                ),
-                ['realLoad'],
-                cooler,
-              ),
-              ['pairInParallel'],
-              alone,
+            byBounds(
+              compare(protectiveWithstands, {
+                as: {
+                  protectiveArea,
+                  minimumProtectiveArea: share
+                    ? by(adiabaticAreaOfShare, '543.1.3', {
+                        adiabaticFactor: protectiveFactor,
+                        pathShare: by(share),
+                      })
+                    : by(adiabaticArea, '543.1.3', { adiabaticFactor: protectiveFactor }),
+                },
+                because: protectiveFactor === 'armourFactor' ? 'armourRests' : 'energyRests',
+              }),
             ),
           ],
           ({ conductor }: FaultPlace) => conductor === 'protective',
