@@ -17,6 +17,7 @@ import {
 import {
   type Board,
   conditionally,
+  foundNoFuseAhead,
   type Installation,
   type Line,
   type ResidualDevice,
@@ -142,7 +143,9 @@ function judgeLine(rules: SupplyRules, found: LineDemand, installation: Installa
   const ofSwitch = sheet.part('Overload of the main switch');
   const switchProtected = switchOverload(
     rules.mainSwitchOverload,
-    { mainSwitchRating: board.mainSwitch?.fuseAhead ? ofSwitch.given('mainSwitchRating', own) : mainSwitchRating },
+    {
+      mainSwitchRating: foundNoFuseAhead(board.mainSwitch) ? mainSwitchRating : ofSwitch.given('mainSwitchRating', own),
+    },
     board.mainSwitch?.overloadDeclared,
     around,
     ofSwitch,

@@ -11,7 +11,14 @@ import {
 } from '../core/index.js';
 import { asOneWay } from '../installation/beside.js';
 import type { Board, Installation, Run } from '../installation/index.js';
-import { conditionally, dwellingsBelow, outletsBelow, pathTo, refuseUnsound } from '../installation/index.js';
+import {
+  conditionally,
+  dwellingsBelow,
+  foundNoFuseAhead,
+  outletsBelow,
+  pathTo,
+  refuseUnsound,
+} from '../installation/index.js';
 import { stillSound } from '../installation/problems.js';
 import { type Amperes, amperes, CalculationError, type Metres } from '../units/index.js';
 import { type Demand, demandOfCase, demandProblems, governingOn, type LineDemand, methodsOf } from './demand.js';
@@ -102,7 +109,7 @@ const largest = (values: readonly Known<Amperes>[]): Known<Amperes> =>
 const switchRatings = (board: Board): Readonly<Record<'own' | 'least', Known<Amperes>>> => {
   const { own, least } = mainSwitchOf(board);
   const name = `main switch of ${board.id}`;
-  return { own: factValue(name, own), least: factValue(name, least) };
+  return { own: factValue(name, own), least: isMissing(least) ? least : factValue(name, least) };
 };
 
 /**
@@ -233,7 +240,11 @@ function judgeSwitch(
     part.check(mainSwitch, { demand, mainSwitchRating }),
     switchOverload(
       mainSwitchOverload,
-      { mainSwitchRating: board.mainSwitch?.fuseAhead ? ofSwitch.given('mainSwitchRating', own) : mainSwitchRating },
+      {
+        mainSwitchRating: foundNoFuseAhead(board.mainSwitch)
+          ? mainSwitchRating
+          : ofSwitch.given('mainSwitchRating', own),
+      },
       board.mainSwitch?.overloadDeclared,
       around,
       ofSwitch,

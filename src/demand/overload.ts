@@ -1,4 +1,14 @@
-import { type CheckResult, type Fact, factValue, type Known, missing, type Sheet, stated } from '../core/index.js';
+import {
+  type CheckResult,
+  endsOf,
+  type Fact,
+  factValue,
+  type Known,
+  type Missing,
+  missing,
+  type Sheet,
+  stated,
+} from '../core/index.js';
 import { type Board, foundNoFuseAhead, type Line, leavesTails, type Run } from '../installation/index.js';
 import type { Amperes } from '../units/index.js';
 import type { OverloadRules } from './rules.js';
@@ -20,28 +30,27 @@ export const lower = <T extends number>(fact: Fact<T> | undefined, obtain: strin
     : endOf(fact, 'least');
 
 /** The main switch of a board by itself, and what a demand has to stay within: the lesser of it and of a switch-fuse ahead. */
-export function mainSwitchOf({ mainSwitch }: Board): {
+export function mainSwitchOf({ id, mainSwitch }: Board): {
   readonly own: Fact<Amperes>;
-  readonly least: Fact<Amperes>;
+  readonly least: Fact<Amperes> | Missing;
 } {
   const own = lower(mainSwitch?.rating, 'label of the main switch');
   if (own.state !== 'known' || foundNoFuseAhead(mainSwitch)) return { own, least: own };
-  const fused = lower(
-    mainSwitch?.fuseAhead,
-    'see whether a switch-fuse stands in the tails ahead of it, and read its fuse',
-  );
-  return { own, least: fused.state === 'known' && own.value <= fused.value ? own : fused };
+  const fused = lower(mainSwitch?.fuseAhead, 'see whether one stands there, and read its fuse');
+  if (fused.state === 'known') return { own, least: own.value <= fused.value ? own : fused };
+  return { own, least: factValue(`switch-fuse ahead of ${id}`, fused) as Missing };
 }
 
 /**
- * What stands around the main switch of a board: a switch-fuse that is known stands between it and the device ahead, and what
- * leaves the tails ahead of the board does not pass it.
+ * What stands around the main switch of a board: a switch-fuse that is known stands between it and the device ahead, which
+ * protects it as before where that is smaller; and what leaves the tails ahead of the board does not pass it.
  */
 export function aroundSwitch(around: Around): Around {
   const fused = around.board.mainSwitch?.fuseAhead;
+  const most = endsOf(around.ahead)?.[1] ?? Number.POSITIVE_INFINITY;
   return {
     ...around,
-    ...(fused?.state === 'known' ? { ahead: fused, aheadName: 'switch-fuse' } : {}),
+    ...(fused?.state === 'known' && fused.value < most ? { ahead: fused, aheadName: 'switch-fuse' } : {}),
     serves: (run) => !leavesTails(run),
   };
 }

@@ -1,7 +1,7 @@
 import { isKnownAs } from './values.js';
 
 /** Facts that say that there is none of what another field describes. */
-const denials = [
+export const denials = [
   ['noResidual', 'residual', 'no residual current device'],
   ['noFuseAhead', 'fuseAhead', 'no switch-fuse ahead'],
 ] as const;

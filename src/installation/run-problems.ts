@@ -180,7 +180,9 @@ function joinProblems(run: Run, say: Say): undefined {
         'is of the first section, which begins at the device: there is no joint',
       );
     const [earlier, here] = [stretches[i - 1], stretches[i]];
-    if (earlier && here && isKnownAs(jointAccessible, false) && isKnownAs(run.jointsAccessible, true))
+    // what is only assumed gives way to what is said of one of them
+    const every = run.jointsAccessible as { assumed?: string } | undefined;
+    if (earlier && here && isKnownAs(jointAccessible, false) && isKnownAs(every, true) && every?.assumed === undefined)
       if (wasThere(run, earlier) && wasThere(run, here))
         say(['jointsAccessible'], `says that every joint can be got at, and that of ${here.name} cannot`);
   }

@@ -64,6 +64,7 @@ const wanted = record('wanted', {
   point: must(wantedPoint),
   device: must(deviceToDesign),
   residual: may(z.array(residual).max(10)),
+  jointsAccessible: may(yes),
   bathOrShower: may(yes),
   thirdHarmonic: may(factField('thirdHarmonic')),
   cables: must(z.array(cableToDesign).min(1).max(20)),

@@ -1,4 +1,5 @@
 import { type CheckResult, overall } from '../core/index.js';
+import { denials } from '../installation/denied.js';
 import {
   type Field,
   factRegister,
@@ -10,6 +11,7 @@ import {
   type Whom,
   withAssumption,
 } from '../installation/index.js';
+import { isKnownAs } from '../installation/values.js';
 import { hasCode } from '../units/index.js';
 import type { Applicable } from './applicable.js';
 import { judgedAgain, judgedAgainAsSaid } from './judged.js';
@@ -80,6 +82,9 @@ function openIn(isOpen: IsOpen, shape: keyof typeof shapes, node: unknown, path:
   return Object.entries<Field>(shapes[shape]).flatMap(([key, [how, what]]): readonly Open[] => {
     const value = record[key];
     const at = [...path, key];
+    // whether there is one is asked first
+    const [none] = denials.find(([, described]) => described === key) ?? [];
+    if (none && value === undefined && !isKnownAs(record[none], false)) return [];
     if (how.startsWith('fact'))
       return isOpen(value)
         ? [{ path: at, fact: `${shape}.${key}`, what, value, ...(own === undefined ? {} : { of: own }) }]

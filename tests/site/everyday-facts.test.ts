@@ -199,3 +199,105 @@ it('offers a limiter for the notice once', () => {
   expect(option(plan, 'with-limiter')?.changes.join()).toContain('60 A');
   expect(plan.remedies.flatMap((o) => o.remedies.map((r) => r.id))).not.toContain('limiter-for-notice');
 });
+
+describe('what was there of a route that goes on as something new', () => {
+  const twinAndEarth = {
+    construction: 'flat-twin-and-earth',
+    material: 'copper',
+    insulation: 'thermoplastic-70',
+    cores: 2,
+    protective: 'bare-core',
+    area: '6 mm²',
+  };
+  const goesOn = (base: ShortSurvey['base'], change: Record<string, Json> = {}): ShortSurvey => ({
+    ...(base === 'measured' ? home : { base, circuits: ['lights', 'ring'] }),
+    points: [
+      {
+        route: [
+          ['clipped indoors', 9, { existing: true, cable: twinAndEarth }],
+          ['clipped outdoors', 12, { jointAccessible: seen(true) }],
+        ],
+        change,
+      },
+    ],
+  });
+
+  it('is asked for its joints, and passes once somebody followed it', () => {
+    const found = option(planned(goesOn('measured')), 'as-wanted');
+    expect(found?.overall.undetermined.map((r) => r.check)).toEqual(['joint-accessible']);
+    if (!found) return;
+    const [question] = nextQuestions(surveyed(goesOn('measured')), found, inGreatBritain('2018+A2:2022'));
+    expect(question).toMatchObject({ fact: 'run.jointsAccessible', decides: true });
+    const followed = planned(goesOn('measured', { jointsAccessible: seen(true) }));
+    expect(option(followed, 'as-wanted')?.overall.verdict).toBe('pass');
+  });
+
+  it('passes on condition in an ordinary home, and fails with a joint that cannot be got at', () => {
+    const found = option(planned(goesOn('by photograph')), 'as-wanted');
+    expect(found?.overall.verdict).toBe('conditional');
+    expect(found?.conditions.map((c) => c.assumption)).toContain('ordinary-home/joints-within-reach');
+    const out = option(planned(goesOn('by photograph', { jointsAccessible: seen(false) })), 'as-wanted');
+    expect(out?.overall.failed.map((r) => r.check)).toEqual(['joint-accessible']);
+  });
+
+  it('has a joint that is known to be out of reach, whatever is usual', () => {
+    const short = goesOn('by photograph');
+    const [point] = short.points;
+    const [first] = point?.route ?? [];
+    const beyond = [
+      'clipped indoors',
+      3,
+      { name: 'beyond', existing: true, cable: twinAndEarth, jointAccessible: seen(false) },
+    ];
+    const plan = planned({
+      ...short,
+      points: [{ ...point, route: [first, beyond, ...(point?.route.slice(1) ?? [])] } as (typeof short.points)[number]],
+    });
+    expect(option(plan, 'as-wanted')?.overall.failed.map((r) => r.check)).toEqual(['joint-accessible']);
+  });
+});
+
+describe('a switch-fuse ahead of the board of which nobody says anything', () => {
+  const unsaid = (mainSwitch: Record<string, Json>): ShortSurvey => ({ ...home, board: { mainSwitch } });
+
+  it('leaves open what the demand has to stay within, not the overload of the switch; whether there is one is asked first', () => {
+    const short = unsaid({ rating: seen('100 A') });
+    const found = option(planned(short), 'as-wanted');
+    expect(found?.overall.undetermined.map((r) => r.check)).toEqual(['demand-within-main-switch']);
+    expect(found?.unknown.filter((u) => u.decides).map((u) => u.fact)).toEqual(['switch-fuse ahead of consumer unit']);
+    if (!found) return;
+    const questions = nextQuestions(surveyed(short), found, inGreatBritain('2018+A2:2022'));
+    expect(questions.map((q) => q.fact)).toEqual(['mainSwitch.noFuseAhead']);
+    // where there is one, its fuse is read
+    const there = unsaid({ rating: seen('100 A'), noFuseAhead: seen(false) });
+    const then = option(planned(there), 'as-wanted');
+    const [next] = then ? nextQuestions(surveyed(there), then, inGreatBritain('2018+A2:2022')) : [];
+    expect(next).toMatchObject({ fact: 'mainSwitch.fuseAhead', decides: true });
+  });
+
+  it('does not take away the protection of a smaller fuse ahead of it', () => {
+    // 80 A in the cut-out, a switch of 80 A: a switch-fuse of 100 A between them changes nothing; one of 80 A behind 100 A does not protect 63 A
+    const of = (rating: string, fuseAhead: string, cut: string) =>
+      option(
+        planned({
+          ...home,
+          supply: { cutOut: cutOut(cut) },
+          board: { rating: seen(rating), mainSwitch: { rating: seen(rating), fuseAhead: seen(fuseAhead) } },
+        }),
+        'as-wanted',
+      )?.overall.failed.map((r) => r.check);
+    expect(of('80 A', '100 A', '80 A')).toEqual([]);
+    expect(of('63 A', '80 A', '100 A')).toContain('main-switch-overload');
+  });
+
+  it('stays where a new board is put in place of the old one', () => {
+    const none = {
+      ...home,
+      board: { spareWays: seen(0), mainSwitch: { rating: seen('100 A'), fuseAhead: seen('63 A') } },
+    };
+    const survey = surveyed(none);
+    const offer = planned(none).remedies.find((o) => o.remedies.some((r) => r.id === 'new-board'));
+    const then = withChanges(survey, offer?.changes ?? []).installation.board.mainSwitch;
+    expect(then).toMatchObject({ rating: { value: 100 }, fuseAhead: { value: 63 } });
+  });
+});

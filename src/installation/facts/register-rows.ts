@@ -247,7 +247,7 @@ powerFactor | Power factor | maker | Of mode 4: what is its power factor at full
 rating | Rated current of the main switch | site | How many amperes are printed on the main switch? | the main switch with its marking | 100 A | -
 overloadDeclared | Overload protection declared | maker | Does the maker name the fuse that protects the main switch against overload? | - | true | -
 fuseAhead | Fuse ahead of the main switch | site | What is the fuse of a switch-fuse rated at that stands in the tails ahead of the board? | its label | 80 A | Not the fuse of the cut-out.
-noFuseAhead | No fuse ahead of the main switch | site | Has somebody looked and found no switch-fuse in the tails ahead of the board? | meter, tails and board in one picture | true | Beside the fuse of the cut-out.
+noFuseAhead | No fuse ahead of the main switch | site | Has somebody looked, and found no switch-fuse ahead of the board: none in the tails, nor at the end of its feeder? | meter, tails and board in one picture | true | Apart from the fuse of the cut-out.
 
 = control
 name | Name of the load control | firm | What is the load control called? | - | limiter at the origin | -
@@ -284,6 +284,7 @@ lines | Line conductors | firm | Which line conductors is it to use? | - | L1 | 
 point | Charge point | customer | Which charge point is it to be? | the place where it is to hang | - | -
 device | Fuse or circuit-breaker to use | firm | Which kind of fuse or circuit-breaker does the firm fit? | - | - | Its rating is designed.
 residual | Residual current devices to use | firm | Which residual current device does the firm fit? | - | - | -
+jointsAccessible | Joints along what is there | site | Has somebody followed what is there of the cable, and found no joint but such as can be got at or need not be: made for the ground, encapsulated, compressed, or maintenance-free? | its way from the board to where the new cable begins | true | Where sections of the route were there before.
 bathOrShower | Passes a room with bath or shower | site | Does the route pass through a room with a bath or shower? | - | false | -
 thirdHarmonic | Third-harmonic content | maker | What share of its current is third harmonic? | - | 0 % | -
 cables | Cables to choose from | firm | Which cables may be used, the best liked first? | - | - | Their size is designed.

@@ -40,6 +40,7 @@ export const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>
     point: ['plain', 'chargePoint'],
     device: ['plain', 'device'],
     residual: ['list?', 'residual'],
+    jointsAccessible: ['fact?', 'yes'],
     bathOrShower: ['fact?', 'yes'],
     thirdHarmonic: ['fact?', 'thirdHarmonic'],
     cables: ['list', 'cable'],

@@ -138,7 +138,7 @@ const entries = (): Readonly<Record<string, Omit<Assumption, 'id' | 'source'> & 
     fact: 'mainSwitch.noFuseAhead',
     value: true,
     confirm:
-      'Look along the tails from the meter to the board: no switch-fuse stands in them ahead of its main switch.',
+      'Look along the tails to the board, and where a feeder comes to a board: no switch-fuse stands ahead of its main switch.',
   },
   'on-a-way-of-its-board': {
     fact: 'run.fromTails',
@@ -148,7 +148,6 @@ const entries = (): Readonly<Record<string, Omit<Assumption, 'id' | 'source'> & 
   },
   'joints-within-reach': {
     fact: 'run.jointsAccessible',
-    when: { 'run.existing': true },
     value: true,
     confirm: 'Follow the cable that is there from the board to its end: no joint but such as can be got at.',
   },

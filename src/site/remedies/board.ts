@@ -1,4 +1,4 @@
-import { endsOf, isMissing, known } from '../../core/index.js';
+import { endsOf, isMissing, known, stated } from '../../core/index.js';
 import { feedingInto } from '../../installation/feeds-back.js';
 import { type Board, isFeeder, leavesTails, outletsBelow, type Run } from '../../installation/index.js';
 import { amperes, squareMillimetres } from '../../units/index.js';
@@ -26,6 +26,9 @@ import {
   typeInstead,
 } from './residual.js';
 import { limited } from './supply.js';
+
+/** On a way of a new board, wherever it left before. */
+const ON_A_WAY = { fromTails: /* @__PURE__ */ known(false, PUT_THERE) };
 
 /** Rated currents in which consumer units are commonly bought, A: common practice, no source. */
 const boardRatings = [100, 125];
@@ -79,6 +82,7 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   if (size === undefined) return [];
   const { board } = survey.installation;
   const { residual: _, ...rest } = board;
+  const { fuseAhead, noFuseAhead } = board.mainSwitch ?? {};
   const onIt = board.runs.filter((run) => !leavesTails(run));
   const circuits = onIt.filter((run) => !isFeeder(run));
   const typeOf = (run: Run) => typeInstead(run, aheadOn(board, run));
@@ -98,7 +102,7 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   });
   const runs = board.runs.map((run) => {
     if (!onIt.includes(run)) return run;
-    return isFeeder(run) ? feederMoved(run, board) : moved(run);
+    return { ...(isFeeder(run) ? feederMoved(run, board) : moved(run)), ...ON_A_WAY };
   });
   const rating = known(amperes(size), PUT_THERE);
   const others = [...new Set(circuits.map(typeOf))].filter((type) => type !== 'A');
@@ -106,7 +110,8 @@ function newBoard({ survey, result }: Situation): readonly Change[] {
   const ways = onIt.length + added;
   const then: Board = {
     ...rest,
-    mainSwitch: { rating, noFuseAhead: known(true, PUT_THERE) },
+    // what stands in the tails ahead of it stays there
+    mainSwitch: { ...stated({ fuseAhead, noFuseAhead }), rating },
     rating,
     conditionalRating: known(amperes(16000), PUT_THERE),
     surgeProtection: known(true, PUT_THERE),
@@ -219,7 +224,7 @@ function ownBoardForSources({ survey }: Situation): readonly Change[] {
         rating,
         complete: known(true, PUT_THERE),
         noResidual: known(true, PUT_THERE),
-        runs: sources.map((run) => reliesNoMore(run, board)),
+        runs: sources.map((run) => ({ ...reliesNoMore(run, board), ...ON_A_WAY })),
       },
     ],
   };

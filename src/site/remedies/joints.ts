@@ -3,21 +3,21 @@ import type { Cable, Stretch } from '../../installation/index.js';
 import { squareMillimetres } from '../../units/index.js';
 import type { WantedPoint } from '../survey.js';
 import { inGround } from '../trench.js';
-import { type Change, PUT_THERE, type Situation, type SurveyRemedy, withEachWanted } from './remedy.js';
+import { type Change, laidAnew, PUT_THERE, type Situation, type SurveyRemedy, withEachWanted } from './remedy.js';
 import { armoured, flatCable } from './route.js';
 
 /** Sections with a cable of their own, or a joint, get the cable of the circuit: it is laid anew all the way. */
 function oneCable({ survey }: Situation): readonly Change[] {
   const joined = (s: Stretch) => s.cable !== undefined || s.jointAccessible !== undefined || s.existing === true;
-  const anew = ({ cable: _cable, existing: _existing, jointAccessible: _joint, ...rest }: Stretch): Stretch => rest;
-  const changed = survey.wanted.filter((w) => w.run.stretches.some(joined));
+  // where the cable itself lies there already, it is another remedy that replaces it
+  const kept = ({ cables }: WantedPoint) => cables.every(({ area }) => area.state === 'known');
+  const changed = survey.wanted.filter((w) => w.run.stretches.some(joined) && !kept(w));
   if (changed.length === 0) return [];
   return [
     {
-      survey: withEachWanted(survey, (w) => ({
-        ...w,
-        run: { ...w.run, stretches: w.run.stretches.map((s) => (joined(s) ? anew(s) : s)) },
-      })),
+      survey: withEachWanted(survey, (w) =>
+        changed.includes(w) ? { ...w, run: { ...w.run, stretches: w.run.stretches.map(laidAnew) } } : w,
+      ),
       what: `one new cable all the way, without a joint: ${changed.map((w) => w.run.id).join(', ')}`,
     },
   ];
@@ -45,7 +45,7 @@ function goingOn(
       const cable: Cable = { ...armoured(w.run.lines.length), area: known(squareMillimetres(size), PUT_THERE) };
       const stretches = w.run.stretches.map((s, i): Stretch => {
         if (i < at) return s;
-        return { ...s, cable, ...stated({ jointAccessible: i === at ? known(true, PUT_THERE) : undefined }) };
+        return { ...laidAnew(s), cable, ...stated({ jointAccessible: i === at ? known(true, PUT_THERE) : undefined }) };
       });
       const first = before(w);
       return { ...first, run: { ...first.run, stretches } };

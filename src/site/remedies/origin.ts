@@ -27,6 +27,8 @@ const LARGEST_EARTHING = 25;
 const USUAL_EARTHING = 16;
 /** Ratings in which main switches are commonly bought, A: common practice, no source. */
 const switchRatings = [63, 80, 100, 125];
+/** What a main switch may fail by. */
+const ofSwitch = ['main-switch-overload', 'board-overload', 'demand-within-main-switch'];
 
 /** Main bonding conductors that are smaller than what is asked, or of a size that nobody knows, are replaced. */
 function bonding({ survey, plan, result }: Situation): readonly Change[] {
@@ -106,18 +108,33 @@ function tails({ survey, words }: Situation): readonly Change[] {
  * board provides, who rates the board by it.
  */
 function mainSwitch({ survey, result, plan }: Situation): readonly Change[] {
-  const asked = result.limit?.name === 'mainSwitchRating' ? result.value?.value : largestAsked(result.alternatives);
-  const rating = asked === undefined ? undefined : sizeFrom(switchRatings, asked);
-  if (rating === undefined) return [];
   const isOpen = (r: Situation['result']) => r.check === result.check && r.verdict === result.verdict;
-  const feeder = plan.supply.results.some(isOpen)
+  const found = plan.supply.results.some(isOpen)
     ? undefined
-    : eachFeeder(plan.feeders).find((f) => f.demand.results.some(isOpen))?.run;
+    : eachFeeder(plan.feeders).find((f) => f.demand.results.some(isOpen));
+  const feeder = found?.run;
+  // one that carries the demand is large enough for what else fails of it
+  const failing = (found?.demand ?? plan.supply).results.filter(
+    (r) => ofSwitch.includes(r.check) && r.verdict === 'fail',
+  );
+  const asked = [result, ...failing].flatMap(
+    (r) => (r.limit?.name === 'mainSwitchRating' ? r.value?.value : largestAsked(r.alternatives)) ?? [],
+  );
+  const rating = asked.length > 0 ? sizeFrom(switchRatings, Math.max(...asked)) : undefined;
+  if (rating === undefined) return [];
   const replaced: string[] = [];
-  const larger = (board: Board): Board => {
+  const fused: string[] = [];
+  const now = known(amperes(rating), PUT_THERE);
+  const withFuse = (board: Board): Board => {
+    const { mainSwitch } = board;
+    if (!mainSwitch || (leastOf(mainSwitch.fuseAhead) ?? rating) >= rating) return board;
+    fused.push(board.id);
+    return { ...board, mainSwitch: { ...mainSwitch, fuseAhead: now } };
+  };
+  const larger = (before: Board): Board => {
+    const board = withFuse(before);
     if ((leastOf(board.mainSwitch?.rating) ?? 0) >= rating) return board;
     replaced.push(board.id);
-    const now = known(amperes(rating), PUT_THERE);
     const rated = board.rating && (leastOf(board.rating) ?? 0) < rating ? { rating: now } : {};
     return { ...board, ...rated, mainSwitch: { ...board.mainSwitch, rating: now } };
   };
@@ -128,13 +145,23 @@ function mainSwitch({ survey, result, plan }: Situation): readonly Change[] {
           ...run,
           feeds: run.feeds.map((o) => (o.kind === 'board' ? larger(o) : o)),
         }));
-  if (replaced.length === 0) return [];
+  if (replaced.length + fused.length === 0) return [];
+  const [switches, fuses] = [`main switch of ${rating} A`, `switch-fuse of ${rating} A`];
   return [
     {
       survey: then,
-      what: `main switch of ${rating} A${feeder === undefined ? '' : ` at ${replaced.join(', ')}`}`,
-      items: [item('main-switch', `main switch ${rating} A, as the maker of the board provides`, replaced.length)],
-      tasks: [['main switch, replaced', replaced.length]],
+      what: [
+        ...(replaced.length > 0 ? [`${switches}${feeder === undefined ? '' : ` at ${replaced.join(', ')}`}`] : []),
+        ...(fused.length > 0 ? [`${fuses} ahead of ${fused.join(', ')} in place of the one that is there`] : []),
+      ].join('; '),
+      items: [
+        ...replaced.map(() => item('main-switch', `main switch ${rating} A, as the maker of the board provides`)),
+        ...fused.map(() => item('switch-fuse', `switch-fuse ${rating} A in an enclosure`, 1, 'set')),
+      ],
+      tasks: [
+        ['main switch, replaced', replaced.length],
+        ['new enclosure with main switch', fused.length],
+      ],
     },
   ];
 }
@@ -172,7 +199,7 @@ export const originRemedies: readonly SurveyRemedy[] = [
   {
     id: 'main-switch',
     title: 'A larger main switch',
-    checks: ['main-switch-overload', 'board-overload', 'demand-within-main-switch'],
+    checks: ofSwitch,
     // where only the maker of the switch could still accept it
     whenOpen: true,
     ways: mainSwitch,

@@ -1,6 +1,6 @@
 import type { WiringCode } from '../../codes/wiring-code.js';
 import { type CheckResult, endsOf, type Fact } from '../../core/index.js';
-import { type Board, type Installation, pathTo, type Run, withRun } from '../../installation/index.js';
+import { type Board, type Installation, pathTo, type Run, type Stretch, withRun } from '../../installation/index.js';
 import type { TradeWords } from '../applicable.js';
 import { withAllWanted } from '../installed.js';
 import type { Item } from '../item.js';
@@ -85,6 +85,10 @@ export const withExistingRun = (survey: Survey, id: string, change: (run: Run) =
   ...survey,
   installation: withRun(survey.installation, id, change),
 });
+
+/** A section of one new cable that is laid all the way: nothing of what was there, and no joint. */
+export const laidAnew = ({ cable: _cable, existing: _existing, jointAccessible: _joint, ...rest }: Stretch): Stretch =>
+  rest;
 
 /** Feeders on the way to the wanted points, each once. */
 export function feedersTo(survey: Survey): readonly Run[] {

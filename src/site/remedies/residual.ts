@@ -1,6 +1,7 @@
 import { known } from '../../core/index.js';
 import {
   type Board,
+  mayServe,
   type OvercurrentKind,
   outletsBelow,
   RCBO_B,
@@ -149,8 +150,8 @@ export const combinedLike = ({ kind }: Run['device']): OvercurrentKind =>
   kind.state === 'known' ? withResidualPart(kind.value) : RCBO_B;
 
 /** The devices of a board that stand ahead of a circuit on it. */
-export const aheadOn = ({ residual = [] }: Board, { id }: Run): readonly Device[] =>
-  residual.filter((d: Device) => !d.serves || d.serves.includes(id));
+export const aheadOn = ({ residual = [] }: Board, run: Run): readonly Device[] =>
+  residual.filter((d) => mayServe(d, run));
 
 /** What stands on a board without the circuits that leave it: it serves the others, or goes with them. */
 export const servingOthers = ({ residual }: Board, gone: ReadonlySet<string>): Pick<Board, 'residual'> =>
@@ -245,9 +246,9 @@ function aheadOfDevices(at: Situation): readonly Change[] {
   const added = new Set(survey.wanted.map((w) => w.run.id));
   const behind = board.residual?.some((d) => !d.serves || d.serves.some((id) => added.has(id)));
   if (!board.residual || !behind || survey.wanted.some((w) => w.from !== board.id)) return [];
-  const there = board.runs.map((r) => r.id);
   const residual = board.residual.flatMap((d) => {
-    const serves = (d.serves ?? there).filter((id) => !added.has(id));
+    const served = d.serves ?? board.runs.filter((r) => mayServe(d, r)).map((r) => r.id);
+    const serves = served.filter((id) => !added.has(id));
     return serves.length > 0 ? [{ ...d, serves }] : [];
   });
   const apart = withFirstBoard(

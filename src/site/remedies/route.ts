@@ -1,4 +1,4 @@
-import { isMissing, known, unknown } from '../../core/index.js';
+import { isMissing, known, stated, unknown } from '../../core/index.js';
 import { existingOn } from '../../demand/demand.js';
 import { design, rangesOf } from '../../design/index.js';
 import {
@@ -6,6 +6,7 @@ import {
   type Cable,
   type Group,
   type Line,
+  leavesTails,
   lineConductors,
   type OvercurrentKind,
   pathTo,
@@ -25,6 +26,7 @@ import {
   feedersTo,
   isKnown,
   item,
+  laidAnew,
   leastOf,
   PUT_THERE,
   type Situation,
@@ -69,11 +71,20 @@ export const armoured = (lines: number): Cable => ({
   protective: 'core',
 });
 
+/** What is wanted with a new cable: of the sections only those with a cable of their own are as they were, and a joint beside them. */
+const withCables = (w: WantedPoint, cables: WantedPoint['cables']): WantedPoint => {
+  const stretches = w.run.stretches.map((s, i, all) => {
+    if (s.cable) return s;
+    const anew = laidAnew(s);
+    return all[i - 1]?.cable ? { ...anew, ...stated({ jointAccessible: s.jointAccessible }) } : anew;
+  });
+  return { ...w, cables, run: { ...w.run, cable: cables[0] as Cable, stretches } };
+};
+
 /** What is wanted in an armoured cable, where none that may be used is one. */
 function withArmoured(w: WantedPoint): WantedPoint {
   const own = w.cables.filter((c) => c.construction === 'armoured');
-  const cables = own.length > 0 ? own : [armoured(w.run.lines.length)];
-  return { ...w, cables, run: { ...w.run, cable: cables[0] as Cable } };
+  return withCables(w, own.length > 0 ? own : [armoured(w.run.lines.length)]);
 }
 
 /** Where the route lies in the ground and no cable that may be used is armoured. */
@@ -110,9 +121,7 @@ function newCable({ survey, plan, result }: Situation): readonly Change[] {
     if (!keepsAll(w) || !kept) return w;
     const { protectiveArea: _with, sizeName: _called, ...kind } = kept;
     const unfit = kept.protective === 'none' || w.run.stretches.some(inGround);
-    return unfit
-      ? withArmoured({ ...w, cables: [] })
-      : { ...w, cables: [{ ...kind, area }], run: { ...w.run, cable: { ...kind, area } } };
+    return unfit ? withArmoured({ ...w, cables: [] }) : withCables(w, [{ ...kind, area }]);
   });
   return [
     {
@@ -160,7 +169,7 @@ function fromOrigin({ survey }: Situation): readonly Change[] {
     const w = { ...wanted, run: reliesNoMore(wanted.run, boards.get(wanted.from) as Board) };
     const feeders = pathTo(installation, w.run.id)?.feeders ?? [];
     const along = feeders.flatMap((f) =>
-      f.stretches.map((s) => besideOneMore({ ...s, name: `way of ${f.id}: ${s.name}` })),
+      f.stretches.map((s) => besideOneMore({ ...laidAnew(s), name: `way of ${f.id}: ${s.name}` })),
     );
     const onward = { ...w, from: origin, run: { ...w.run, stretches: [...along, ...w.run.stretches] } };
     return along.some(inGround) ? withArmoured(onward) : onward;
@@ -187,9 +196,17 @@ function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undef
   const kind = unfit ? armoured(feeder.lines.length) : feeder.cable;
   const options = atItsDemand(survey, found);
   const ratings = code.ratingsFor(feeder).filter((r) => r >= demand);
+  const { jointsAccessible: _joints, ...rest } = feeder;
+  // one cable all the way, from a way of its board where nobody knows that the old one left the tails
+  const anew = {
+    ...rest,
+    existing: false,
+    ...(leavesTails(feeder) ? {} : { fromTails: known(false, PUT_THERE) }),
+    stretches: feeder.stretches.map(laidAnew),
+  };
   const { chosen } = design(
     code,
-    withAllWanted(survey),
+    withAllWanted(withExistingRun(survey, feeder.id, ({ feeds }) => ({ ...anew, feeds }))),
     feeder.id,
     { cables: [kind], ratings },
     {
@@ -201,7 +218,7 @@ function redesigned({ survey, plan, code }: Situation, feeder: Run): Run | undef
   const { area, rating, cable } = chosen;
   const { sizeName } = cable;
   return {
-    ...feeder,
+    ...anew,
     cable: { ...kind, ...(sizeName ? { sizeName } : {}), area: known(squareMillimetres(area), PUT_THERE) },
     device: { ...feeder.device, rating: known(amperes(rating), PUT_THERE) },
   };
@@ -226,10 +243,7 @@ function largerFeeder(at: Situation): readonly Change[] {
       survey: found.reduce(
         (s, f) =>
           withExistingRun(s, f.id, (run) => ({
-            ...run,
-            existing: false,
-            cable: f.cable,
-            device: f.device,
+            ...f,
             feeds: run.feeds.map((o) => (o.kind === 'board' ? raised(o, f.device.rating) : o)),
           })),
         at.survey,
@@ -360,7 +374,13 @@ const ofFeeder = [
 ];
 
 /** What a feeder may fail by behind a device that is too large for it. */
-const ofItsDevice = ['tabulated-capacity', 'conventional-overload', 'automatic-disconnection', 'line-withstand'];
+const ofItsDevice = [
+  'tabulated-capacity',
+  'conventional-overload',
+  'terminal-temperature',
+  'automatic-disconnection',
+  'line-withstand',
+];
 
 /** Remedies about cables, feeders and lines. */
 export const routeRemedies: readonly SurveyRemedy[] = [
@@ -399,6 +419,7 @@ export const routeRemedies: readonly SurveyRemedy[] = [
       'line-withstand',
       'cable-for-the-ground',
       'cable-for-the-route',
+      'joint-accessible',
     ],
     whenOpen: true,
     ways: newCable,
@@ -410,11 +431,16 @@ export const routeRemedies: readonly SurveyRemedy[] = [
     whenOpen: true,
     ways: otherLines,
   },
-  { id: 'own-circuit', title: 'A circuit of its own from the origin', checks: ofFeeder, ways: fromOrigin },
+  {
+    id: 'own-circuit',
+    title: 'A circuit of its own from the origin',
+    checks: /* @__PURE__ */ ofFeeder.concat('joint-accessible'),
+    ways: fromOrigin,
+  },
   {
     id: 'larger-feeder',
     title: 'A larger feeder',
-    checks: /* @__PURE__ */ ofFeeder.concat(ofItsDevice, 'cable-for-the-ground'),
+    checks: /* @__PURE__ */ ofFeeder.concat(ofItsDevice, 'cable-for-the-ground', 'joint-accessible'),
     ways: largerFeeder,
   },
   {

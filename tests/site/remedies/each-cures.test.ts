@@ -4,6 +4,7 @@ import { readSurvey } from '../../../src/io/index.js';
 import { type Plan, withChanges } from '../../../src/site/index.js';
 import { type ShortSurvey, surveyOf } from '../../jobs/base.js';
 import { wholePlanInBritain } from '../../support/plan.js';
+import type { Json } from '../../support/surveys.js';
 import { asWanted, brief, type Case, cure, cutOut, home, plain, seen, tt } from './cures.js';
 
 const heater = (line: string, current: string, device: string, area: string): ShortSurvey['circuits'][number] => [
@@ -39,7 +40,92 @@ const shared: ShortSurvey = {
   ],
 };
 
+const feederOf4 = {
+  construction: 'armoured',
+  insulation: 'thermosetting-90',
+  cores: 3,
+  protective: 'core',
+  material: 'copper',
+  area: '4 mm²',
+};
+const origin = {
+  position: 'origin-of-installation',
+  type: 'A',
+  rating: '100 mA',
+  ratedCurrent: '100 A',
+  delay: 'selective',
+  delayTime: '0 s',
+  opensAllLive: true,
+  bidirectional: true,
+};
+const garageOn = (change: Record<string, Json>, fed: Record<string, Json> = {}): ShortSurvey => ({
+  ...home,
+  boards: [
+    {
+      id: 'garage',
+      circuits: ['lights', 'radial'],
+      feeder: {
+        device: '50 A',
+        area: '10 mm²',
+        cable: 'armoured 3-core',
+        route: [['buried', 18, { soilResistivity: '2.5 K·m/W' }]],
+        change,
+      },
+      change: { detached: seen(true), extraneousParts: seen(false), ...fed },
+    },
+  ],
+  points: [
+    {
+      from: 'garage',
+      cables: ['twin and earth'],
+      point: { setting: seen('16 A') },
+      route: [['clipped indoors', 4]],
+    },
+  ],
+});
+
 const cases: readonly Case[] = [
+  {
+    remedy: 'larger-feeder',
+    what: 'a joint of the feeder under a slab: a new cable all the way (BS 7671, 526.3)',
+    survey: garageOn({ jointsAccessible: seen(false) }),
+    check: 'joint-accessible',
+  },
+  {
+    remedy: 'main-switch',
+    what: 'a switch-fuse of 16 A at the end of a feeder of 50 A: a larger one',
+    survey: { ...garageOn({}, { mainSwitch: { rating: seen('63 A'), fuseAhead: seen('16 A') } }), supply: {} },
+    check: 'demand-within-main-switch',
+  },
+  {
+    remedy: 'new-cable',
+    what: 'an old cable with a joint under the floor, to be kept: a new one (BS 7671, 526.3)',
+    survey: {
+      ...home,
+      points: [
+        {
+          cables: [['twin and earth', '10 mm²', 'marking']],
+          route: [['clipped indoors', 14, { existing: true }]],
+          change: { jointsAccessible: seen(false) },
+        },
+      ],
+    },
+    check: 'joint-accessible',
+  },
+  {
+    remedy: 'larger-feeder',
+    what: 'a thin feeder of which nobody knows the joints, nor whether it leaves the board: the new one has none, and does',
+    survey: {
+      ...garageOn({
+        jointsAccessible: { unknown: 'not followed' },
+        fromTails: { unknown: 'not seen' },
+        cable: feederOf4,
+      }),
+      supply: tt,
+      board: { residual: [origin] },
+    },
+    check: 'terminal-temperature',
+  },
   {
     remedy: 'outbuilding-bonding',
     what: 'a steel barn on PME bonded with 4 mm²: 10 mm² (BS 7671, Table 54.8)',
