@@ -57,7 +57,8 @@ const steelProblem = ({ protective, protectiveMaterial }: Cable): string | undef
 
 /** A protective conductor that a cable of this construction does not have, or that ends where the section leaves its conduit. */
 function protectiveProblem({ construction, protective }: Cable, { containment }: Partial<Stretch>): string | undefined {
-  if (/^armour/.test(protective) && construction !== 'armoured')
+  if (!labels.construction.includes(construction)) return undefined;
+  if ((protective === 'armour' || protective === 'armour-and-separate') && construction !== 'armoured')
     return `is ${protective}, and a ${construction} cable has no armour`;
   if (protective === 'bare-core' && construction !== 'flat-twin-and-earth')
     return 'is a bare core, which flat twin and earth alone has';

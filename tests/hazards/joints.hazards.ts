@@ -191,6 +191,32 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'old-circuit-that-is-lengthened',
+      title: 'An old circuit that is lengthened by a new section',
+      harm: 'The circuit is on the list of what was there, so the new end of it is taken for old as well. Where it was joined on, behind the new boards of the eaves, nobody looks again.',
+      clause: 'BS 7671 526.3 (from memory)',
+      mustNotSay: 'that the new section was there before, because the circuit was',
+      check: 'joint-accessible',
+      unsafe: {
+        what: 'A circuit that was there, and said to be new from the eaves on; nothing is said of where they meet.',
+        told: () =>
+          told({
+            ...oldCircuit,
+            jointsAccessible: known(true, 'followed'),
+            stretches: [inTheHouse({}), { ...goingOn, existing: false }],
+          }),
+      },
+      sound: {
+        what: 'The same, joined in a box on the wall.',
+        told: () =>
+          told({
+            ...oldCircuit,
+            jointsAccessible: known(true, 'followed'),
+            stretches: [inTheHouse({}), toTheDrive({ existing: false })],
+          }),
+      },
+    },
+    {
       id: 'old-cable-that-nobody-followed',
       title: 'An old cable that nobody followed',
       harm: 'It went to the old kitchen once and was joined on behind the new one. For the charge point it carries 32 A through that joint every night.',
