@@ -2,8 +2,8 @@ import { same } from '../core/same.js';
 import type { Cable, Stretch } from './cable.js';
 import type { Run } from './tree.js';
 
-/** Whether a section was there before: by itself, or with all of its run. */
-export const wasThere = (run: Run, section: Stretch): boolean => run.existing === true || section.existing === true;
+/** Whether a section was there before: by what is said of it, else with all of its run. */
+export const wasThere = (run: Run, section: Stretch): boolean => (section.existing ?? run.existing) === true;
 
 /** The cable of a section: its own, or that of the run. */
 export const cableOfSection = ({ cable }: Run, section: Stretch): Cable => section.cable ?? cable;

@@ -55,6 +55,19 @@ const steelProblem = ({ protective, protectiveMaterial }: Cable): string | undef
     ? `${NOT_COVERED}a protective conductor of steel that is neither armour nor conduit`
     : undefined;
 
+/** A protective conductor that a cable of this construction does not have, or that ends where the section leaves its conduit. */
+function protectiveProblem({ construction, protective }: Cable, { containment }: Partial<Stretch>): string | undefined {
+  if (!labels.construction.includes(construction)) return undefined;
+  if ((protective === 'armour' || protective === 'armour-and-separate') && construction !== 'armoured')
+    return `is ${protective}, and a ${construction} cable has no armour`;
+  if (protective === 'bare-core' && construction !== 'flat-twin-and-earth')
+    return 'is a bare core, which flat twin and earth alone has';
+  const open = ['clipped', 'tray', 'catenary', 'free'].includes(containment ?? '');
+  return protective === 'conduit' && open
+    ? `is conduit, and a section is said to lie without: ${containment}`
+    : undefined;
+}
+
 /** Below it no load of an installation stays: common practice, no source. Nearly nought would take the drop of a cable away. */
 const LEAST_POWER_FACTOR = 0.1;
 
@@ -163,6 +176,12 @@ function problemsWithin(run: Run, of: readonly Line[], say: Say): undefined {
   if (cores) say(['cable', 'cores'], cores);
   const steel = whole ? steelProblem(run.cable) : undefined;
   if (steel) say(['cable', 'protectiveMaterial'], steel, 'not-covered');
+  const sections = (Array.isArray(run.stretches) ? run.stretches : []).filter(isRecord) as unknown as Stretch[];
+  for (const section of whole ? [{} as Partial<Stretch>, ...sections] : []) {
+    const cable = section.cable ?? run.cable;
+    const earth = isRecord(cable) ? protectiveProblem(cable as unknown as Cable, section) : undefined;
+    if (earth) return say(['cable', 'protective'], earth);
+  }
   return whole ? joinProblems(run, say) : undefined;
 }
 

@@ -133,6 +133,7 @@ function arrange(d: SurveyDocument): Survey {
         thirdHarmonic,
         cables,
         route,
+        jointsAccessible,
         terminalTemperature,
         vehicle,
       } = w;
@@ -146,7 +147,7 @@ function arrange(d: SurveyDocument): Survey {
         ...stated({ residual, jointsAccessible, bathOrShower, thirdHarmonic }),
         cable: choices[0] as Run['cable'],
         stretches: route,
-        ...stated({ terminalTemperature }),
+        ...stated({ jointsAccessible, terminalTemperature }),
         feeds: [chargePoint],
       };
       return { from, run, cables: choices, ...stated({ vehicle }) };

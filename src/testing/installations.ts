@@ -128,6 +128,14 @@ function arbitraryCable(three: boolean, choices: FactChoices = {}): fc.Arbitrary
   }));
 }
 
+/** A conduit that is the protective conductor goes all the way with its cable. */
+const inItsConduit = (run: Run): Run => ({
+  ...run,
+  stretches: run.stretches.map((s) =>
+    s.containment && (s.cable ?? run.cable).protective === 'conduit' ? { ...s, containment: 'conduit' } : s,
+  ),
+});
+
 type OneCable = Omit<Stretch, 'cable' | 'existing' | 'jointAccessible'>;
 /** Stretches of a route, in air or in the ground. */
 function arbitraryStretch(choices: FactChoices = {}): fc.Arbitrary<Stretch> {
@@ -251,16 +259,17 @@ export function arbitraryRun(three: boolean, choices: FactChoices = {}): fc.Arbi
     bathOrShower: maybe(arbitraryFact(fc.boolean(), choices)),
     feeds: fc.oneof({ weight: 3, arbitrary: point }, arbitraryLoad(three, choices)).map((o) => [o]),
   });
-  if (!choices.joined) return run;
+  if (!choices.joined) return run.map(inItsConduit);
   const join = fc.record({
     cable: arbitraryCable(three, choices),
     jointAccessible: arbitraryFact(fc.boolean(), choices),
   });
   return fc.tuple(run, fc.array(join, { minLength: 2, maxLength: 2 })).map(
-    ([{ ring: _ring, ...one }, joins]): Run => ({
-      ...one,
-      stretches: one.stretches.map((s, i) => ({ ...s, ...(i > 0 ? joins[i - 1] : {}) })),
-    }),
+    ([{ ring: _ring, ...one }, joins]): Run =>
+      inItsConduit({
+        ...one,
+        stretches: one.stretches.map((s, i) => ({ ...s, ...(i > 0 ? joins[i - 1] : {}) })),
+      }),
   );
 }
 

@@ -1,6 +1,6 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
 import { amperes, type Cable, known, type Run, type Stretch, squareMillimetres, unknown } from '../../src/index.js';
-import { assessed, type Chapter, type Told } from './hazard.js';
+import { assessed, type Change, type Chapter, planned, type Told } from './hazard.js';
 import { metresOf, premises, soundCircuit, soundHouse, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
@@ -41,6 +41,23 @@ const rated = (current: number): Run['device'] => ({
   ...soundCircuit().device,
   rating: known(amperes(current), looked),
 });
+
+/** The first section of a wanted circuit lies there, and goes on from a box on the wall. */
+const onOldCable: readonly Change[] = [
+  ['wanted.0.route.0.existing', true],
+  [
+    'wanted.0.route.0.cable',
+    {
+      construction: 'flat-twin-and-earth',
+      material: 'copper',
+      insulation: 'thermoplastic-70',
+      cores: 2,
+      protective: 'bare-core',
+      area: { known: '6 mm²', by: looked },
+    },
+  ],
+  ['wanted.0.route.1.jointAccessible', { known: true, by: 'box on the wall' }],
+];
 
 /** Fused at 50 A behind BS 88-2, then cores of 16 mm² with a protective conductor of their own in conduit. */
 const fused = (area: number): Partial<Run> => ({
@@ -191,6 +208,32 @@ export const chapter: Chapter = {
       },
     },
     {
+      id: 'old-circuit-that-is-lengthened',
+      title: 'An old circuit that is lengthened by a new section',
+      harm: 'The circuit is on the list of what was there, so the new end of it is taken for old as well. Where it was joined on, behind the new boards of the eaves, nobody looks again.',
+      clause: 'BS 7671 526.3 (from memory)',
+      mustNotSay: 'that the new section was there before, because the circuit was',
+      check: 'joint-accessible',
+      unsafe: {
+        what: 'A circuit that was there, and said to be new from the eaves on; nothing is said of where they meet.',
+        told: () =>
+          told({
+            ...oldCircuit,
+            jointsAccessible: known(true, 'followed'),
+            stretches: [inTheHouse({}), { ...goingOn, existing: false }],
+          }),
+      },
+      sound: {
+        what: 'The same, joined in a box on the wall.',
+        told: () =>
+          told({
+            ...oldCircuit,
+            jointsAccessible: known(true, 'followed'),
+            stretches: [inTheHouse({}), toTheDrive({ existing: false })],
+          }),
+      },
+    },
+    {
       id: 'old-cable-that-nobody-followed',
       title: 'An old cable that nobody followed',
       harm: 'It went to the old kitchen once and was joined on behind the new one. For the charge point it carries 32 A through that joint every night.',
@@ -204,6 +247,23 @@ export const chapter: Chapter = {
       sound: {
         what: 'The same, followed from the board to its end.',
         told: () => told({ ...oldCircuit, jointsAccessible: known(true, 'followed') }),
+      },
+    },
+    {
+      id: 'plan-on-an-old-cable-that-nobody-followed',
+      title: 'A plan on the cable of the old shower, which nobody followed',
+      harm: 'The cable that lies there is long enough and large enough. That it was cut and joined when the bathroom was tiled shows when the tiles turn brown.',
+      clause: 'BS 7671 526.3 (from memory)',
+      mustNotSay: 'that the job may be done as planned',
+      check: 'joint-accessible',
+      unsafe: {
+        what: 'Larch Cottage, the first section in 6 mm² flat cable that is there; nothing is said of its joints.',
+        told: () => planned('easy-home', onOldCable),
+      },
+      sound: {
+        what: 'The same, the old cable followed from end to end.',
+        told: () =>
+          planned('easy-home', [...onOldCable, ['wanted.0.jointsAccessible', { known: true, by: 'followed' }]]),
       },
     },
     {

@@ -1,8 +1,8 @@
 import { bs7671 } from '../../src/codes/bs7671/index.js';
-import { known, type Run, squareMillimetres } from '../../src/index.js';
+import { known, ohmsPerMetre, type Run, squareMillimetres } from '../../src/index.js';
 import type { Chapter } from './hazard.js';
 import { breaker, pointAlone, rcd, slow, socketCircuit, told, tt } from './residual-circuits.js';
-import { soundCircuit, soundPoint } from './sound.js';
+import { metresOf, soundCircuit, soundPoint, soundStretch } from './sound.js';
 
 const code = bs7671('2018+A2:2022');
 const seen = 'seen at the survey';
@@ -15,6 +15,28 @@ const cored = (area: number, change: Partial<Run['cable']> = {}): Run => {
   const { cable } = soundCircuit();
   return soundCircuit({ cable: { ...cable, ...change, protectiveArea: known(squareMillimetres(area), seen) } });
 };
+/** The same circuit in armoured cable of two cores. */
+const armoured = (change: Partial<Run['cable']>): Run => {
+  const { protectiveArea: _area, ...cable } = soundCircuit().cable;
+  return soundCircuit({
+    cable: { ...cable, construction: 'armoured', insulation: 'thermosetting-90', protective: 'armour', ...change },
+  });
+};
+/** The same in single cores and steel conduit, the second section as it is said to lie. */
+const inSteel = (containment: 'clipped' | 'conduit'): Run =>
+  soundCircuit({
+    cable: {
+      ...soundCircuit().cable,
+      construction: 'single-core',
+      protective: 'conduit',
+      protectiveMaterial: 'steel',
+      protectiveImpedance: known(ohmsPerMetre(4.7e-3), "maker's data"),
+      protectiveArea: known(squareMillimetres(59), "maker's data"),
+    },
+    stretches: ['conduit' as const, containment].map((how, i) =>
+      soundStretch({ name: `section ${i + 1}`, method: known('B', seen), containment: how, length: metresOf(8) }),
+    ),
+  });
 const { residual: _inside, ...point } = soundPoint();
 const withoutInside: Partial<Run> = { feeds: [{ ...point, ...none }] };
 
@@ -135,6 +157,39 @@ export const chapter: Chapter = {
         what: 'A cable of three like cores, the protective one stated as 6 mm².',
         told: () => told(code, [cored(6, { construction: 'multicore', cores: 3, protective: 'core' })]),
       },
+    },
+    {
+      ...common,
+      id: 'armour-of-a-cable-without-armour',
+      title: 'The armour of a cable that has none',
+      harm: 'A black sheathed cable of two cores was taken for an armoured one. No conductor comes back from the case of the heater, and a fault leaves it live.',
+      unsafe: {
+        what: 'A sheathed cable of two cores without armour, its armour stated as the protective conductor.',
+        told: () => told(code, [armoured({ construction: 'multicore' })]),
+      },
+      sound: { what: 'An armoured cable of two cores.', told: () => told(code, [armoured({})]) },
+    },
+    {
+      ...common,
+      id: 'bare-core-of-an-armoured-cable',
+      title: 'The bare core of an armoured cable',
+      harm: 'Two entries of the schedule were mixed up. Of two cores of an armoured cable both carry load, and the bare one that was reckoned with is not there.',
+      unsafe: {
+        what: 'An armoured cable of two cores, a bare core stated as the protective conductor.',
+        told: () => told(code, [armoured({ protective: 'bare-core' })]),
+      },
+      sound: { what: 'Its armour stated.', told: () => told(code, [armoured({})]) },
+    },
+    {
+      ...common,
+      id: 'conduit-that-ends-on-the-way',
+      title: 'A conduit that is the earth, and ends on the way',
+      harm: 'The steel conduit ends in the ceiling of the workshop. From there the single cores are clipped to the joists, and no earth goes with them.',
+      unsafe: {
+        what: 'Single cores with their steel conduit as protective conductor, one section of them clipped.',
+        told: () => told(code, [inSteel('clipped')]),
+      },
+      sound: { what: 'In conduit all the way.', told: () => told(code, [inSteel('conduit')]) },
     },
   ],
 };

@@ -45,6 +45,7 @@ export const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>
     thirdHarmonic: ['fact?', 'thirdHarmonic'],
     cables: ['list', 'cable'],
     route: ['list', 'stretch'],
+    jointsAccessible: ['fact?', 'yes'],
     terminalTemperature: ['fact?', 'terminalTemperature'],
     vehicle: ['plain?', 'vehicle'],
   },
