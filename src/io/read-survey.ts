@@ -133,7 +133,6 @@ function arrange(d: SurveyDocument): Survey {
         thirdHarmonic,
         cables,
         route,
-        jointsAccessible,
         terminalTemperature,
         vehicle,
       } = w;
@@ -147,7 +146,7 @@ function arrange(d: SurveyDocument): Survey {
         ...stated({ residual, jointsAccessible, bathOrShower, thirdHarmonic }),
         cable: choices[0] as Run['cable'],
         stretches: route,
-        ...stated({ jointsAccessible, terminalTemperature }),
+        ...stated({ terminalTemperature }),
         feeds: [chargePoint],
       };
       return { from, run, cables: choices, ...stated({ vehicle }) };

@@ -69,7 +69,6 @@ const wanted = record('wanted', {
   thirdHarmonic: may(factField('thirdHarmonic')),
   cables: must(z.array(cableToDesign).min(1).max(20)),
   route: must(z.array(stretch).min(1).max(100)),
-  jointsAccessible: may(yes),
   terminalTemperature: may(factField('terminalTemperature')),
   vehicle: may(vehicle),
 });

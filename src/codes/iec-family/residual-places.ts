@@ -127,18 +127,21 @@ export const pointsBehind = (place: OnTheWay): readonly (Load | ChargePoint)[] =
   );
 
 /**
- * Devices along a circuit that stand ahead of all that it feeds: of one charge point or one cooker unit. Where there are
- * several socket-outlets or luminaires nobody says which of them stand behind.
+ * Devices along a circuit that stand ahead of all that it feeds, unless it is a ring: of one charge point or one cooker unit.
+ * Where there are several socket-outlets or luminaires nobody says which of them stand behind.
  */
-export function aheadOfEnd(run: Run): readonly ResidualDevice[] {
+export function alongToEnd(run: Run): readonly ResidualDevice[] {
   const { feeds } = run;
   const [only] = feeds;
   const single =
     feeds.length === 1 && (only?.kind === 'charge-point' || (only?.kind === 'load' && only.purpose === 'cooking'));
-  // a circuit that is planned is no ring unless it is said to be one; of one that is there it has to be seen
-  const radial = run.ring === false || (run.ring === undefined && run.existing !== true);
-  return single && radial ? residualAlong(run) : [];
+  return single && run.ring !== true ? residualAlong(run) : [];
 }
+/** Whether it is open if they do: a circuit that is planned is no ring unless it is said to be one, of one that is there it has to be seen. */
+export const mayBeInOneLeg = (run: Run): boolean =>
+  run.ring === undefined && run.existing === true && alongToEnd(run).length > 0;
+/** Those that surely do. */
+export const aheadOfEnd = (run: Run): readonly ResidualDevice[] => (mayBeInOneLeg(run) ? [] : alongToEnd(run));
 /** Whether a device may be inside a point of which nobody says so; the cable of a vehicle is no part of the installation. */
 export const insideUnsaid = (point: ChargePoint): boolean => point.mode !== 2 && insideOpen(point);
 
@@ -187,7 +190,7 @@ export const residualScopes = {
         point.kind === 'charge-point' && point.mode !== 2 ? [{ circuit, point }] : [],
       ),
       { circuit },
-      ...(aheadOfEnd(circuit.run).length > 0 ? [{ circuit, end: true as const }] : []),
+      ...(alongToEnd(circuit.run).length > 0 ? [{ circuit, end: true as const }] : []),
     ],
     title: ({ point, end }: AdditionalPlace) =>
       point

@@ -289,7 +289,6 @@ bathOrShower | Passes a room with bath or shower | site | Does the route pass th
 thirdHarmonic | Third-harmonic content | maker | What share of its current is third harmonic? | - | 0 % | -
 cables | Cables to choose from | firm | Which cables may be used, the best liked first? | - | - | Their size is designed.
 route | Route | site | Which way does the cable go, section by section? | each section of the route, from the board to the charge point | - | -
-jointsAccessible | Joints along what is there | site | Has somebody followed the sections that are kept, and found no joint out of reach but such as need not be within it? | their way from end to end | true | Where sections lie there already.
 terminalTemperature | Temperature of the terminals | maker | For which conductor temperature are the terminals of device and charge point made? | - | 70 °C | -
 vehicle | Vehicle | customer | What is to be charged, and when? | - | - | -
 

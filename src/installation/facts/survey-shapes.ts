@@ -45,7 +45,6 @@ export const around: Readonly<Record<string, Readonly<Record<string, AnyField>>>
     thirdHarmonic: ['fact?', 'thirdHarmonic'],
     cables: ['list', 'cable'],
     route: ['list', 'stretch'],
-    jointsAccessible: ['fact?', 'yes'],
     terminalTemperature: ['fact?', 'terminalTemperature'],
     vehicle: ['plain?', 'vehicle'],
   },

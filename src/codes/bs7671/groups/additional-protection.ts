@@ -30,7 +30,8 @@ import { opened } from '../../iec-family/opened.js';
 import { ofCircuit } from '../../iec-family/places.js';
 import {
   type AdditionalPlace,
-  aheadOfEnd,
+  alongToEnd,
+  mayBeInOneLeg,
   ofAdditional,
   ofProtecting,
   protectingDevices,
@@ -69,9 +70,9 @@ const judgeable = (
   late: Known<boolean>,
   asked: Known<unknown> = true,
 ) => {
-  if (isMissing(fitted)) return missingOf([asked, fitted]);
   // where it stands, nobody has to know whether it is asked for
   if (prompt === true) return true;
+  if (isMissing(fitted)) return missingOf([asked, fitted]);
   if (isMissing(asked) || isMissing(prompt)) return missingOf([asked, prompt]);
   return late === true ? missing(promptAsked) : true;
 };
@@ -147,7 +148,11 @@ export const additionalProtection = () => {
     additional: {
       noneFitted: ofAdditional(noneFitted),
       deviceThere: ofAdditional<boolean>(
-        (place) => protectingDevices(place).length > 0 || unknown(place.point ? 'board and instructions' : 'the board'),
+        (place) => {
+          if ((place.point || place.end) && mayBeInOneLeg(place.circuit.run))
+            return unknown('see whether the circuit is a ring: one along it may stand in one leg');
+          return protectingDevices(place).length > 0 || unknown(place.point ? 'board and instructions' : 'the board');
+        },
         { called: ({ point }) => `residual current device of the ${point ? 'charge point' : 'circuit'}` },
       ),
       // of several devices one that suits in all respects protects, else one of at most 30 mA without delay, the smallest first;
@@ -196,7 +201,7 @@ export const additionalProtection = () => {
         'additional',
         [protectedFor(c.socketsProtected, 'finalSockets'), protectedFor(c.lightingProtected, 'lightingOfHousehold')],
         ({ circuit, point, end }: AdditionalPlace) =>
-          point === undefined && (end || aheadOfEnd(circuit.run).length === 0),
+          point === undefined && (end || alongToEnd(circuit.run).length === 0),
       ),
       each(
         'additional',
