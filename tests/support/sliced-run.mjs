@@ -1,4 +1,5 @@
 // Long runs in slices that can be taken up again: COUNT SEED [--date 2026-11-30] [--minutes 10].
+import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { setPriority } from 'node:os';
@@ -61,5 +62,7 @@ export async function slicedRun(name, entry, size) {
 
 /** Writes a record where a date is given. */
 export function record({ date }, file, lines) {
-  if (date !== undefined) writeFileSync(`${root}docs/${file}`, `${lines.join('\n')}\n`);
+  if (date === undefined) return;
+  writeFileSync(`${root}docs/${file}`, `${lines.join('\n')}\n`);
+  execFileSync('npx', ['biome', 'format', '--write', `${root}docs/${file}`], { stdio: 'ignore' });
 }
