@@ -22,8 +22,8 @@ export interface Board {
   /** Whether somebody looked for such devices and found none; not known when absent and none is listed. */
   readonly noResidual?: Fact<boolean>;
   /**
-   * Load control that acts on this board. Its limit, A per line, is that of all that the board takes, other loads
-   * included: it pauses the points that it names as far as that makes room.
+   * Load control that acts on this board. Its limit, A per line, is that of all that the board takes, and of what leaves the
+   * tails ahead of it, other loads included: it pauses the points that it names as far as that makes room.
    */
   readonly control?: {
     readonly name: string;

@@ -266,3 +266,18 @@ test('feeders side by side carry together what lets the first of their devices r
   // three quarters take the short way: 63 A / 0.75
   expect(network.nodes.find((n) => n.id === 'yard')?.limit?.[0]).toBeCloseTo(84, 9);
 });
+
+// 80 A at the fuse, held to 70 A: what leaves the tails is held with the rest
+test.each([
+  ['a board and what leaves the tails ahead of it', true, 70],
+  ['a board without a load control', false, 80],
+])('%s', (_, controlled, most) => {
+  const control = { name: 'limiter', limit: known(amperes(70)), controls: ['point'] };
+  const ahead = house(
+    [circuit({ fromTails: known(true) })],
+    { cutOut: { kind: known({ standard: 'BS 88-3' }), rating: known(amperes(80)) } },
+    controlled ? { control } : {},
+  );
+  const network = networkOf(ahead);
+  expect(isMissing(network) ? network.missing : network.nodes[0]?.limit?.[0]).toBe(most);
+});

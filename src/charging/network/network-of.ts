@@ -244,10 +244,12 @@ export function networkOf(installation: Installation, options: NetworkOptions = 
     }
   };
   const ofBoard = addBoard(installation.board, INTAKE, all);
-  // where all that passes the intake passes the board, a meter there is one of the board
+  // where all that passes the intake passes the board, a meter there is one of the board; a load control sees it anyway
   const [intake] = nodes;
-  if (intake?.limit && ofBoard && !installation.board.runs.some(leavesTails)) {
-    const [one, two, three] = intake.limit.map((a, k) => amperes(Math.min(a, ofBoard[k]!)));
+  const { runs, control } = installation.board;
+  const held = runs.some(leavesTails) ? limitOn(all, [endsOf(control?.limit)?.[0]]) : ofBoard;
+  if (intake?.limit && held) {
+    const [one, two, three] = intake.limit.map((a, k) => amperes(Math.min(a, held[k]!)));
     nodes[0] = { ...intake, limit: [one!, two!, three!] };
   }
   refuseStrays(options, nodes);
