@@ -62,6 +62,8 @@ const behindTheBoard = (change: Partial<Run>) =>
     jointsAccessible: known(true, looked),
     ...change,
   });
+const onItsWay = behindTheBoard({ fromTails: known(false, looked) });
+const { noResidual: _unsaid, ...unread } = onItsWay;
 /** A new point on TT behind 100 mA, type A, of the board, which serves this load too. */
 const behindOne = (other: Load) =>
   told(
@@ -442,38 +444,11 @@ export const chapter: Chapter = {
       mustNotSay: 'That no residual current device stands at its origin.',
       unsafe: {
         what: 'An existing circuit of sockets with nothing said of residual current devices at its origin.',
-        told: () =>
-          told(
-            code,
-            [
-              socketCircuit({
-                existing: true,
-                fromTails: known(false, looked),
-                jointsAccessible: known(true, looked),
-                residual: [],
-              }),
-            ],
-            {},
-            { residual: [rcd(30)] },
-          ),
+        told: () => told(code, [unread], {}, { residual: [rcd(30)] }),
       },
       sound: {
         what: 'The same, and somebody saw that there is none.',
-        told: () =>
-          told(
-            code,
-            [
-              socketCircuit({
-                existing: true,
-                fromTails: known(false, looked),
-                jointsAccessible: known(true, looked),
-                residual: [],
-                noResidual: known(true, looked),
-              }),
-            ],
-            {},
-            { residual: [rcd(30)] },
-          ),
+        told: () => told(code, [onItsWay], {}, { residual: [rcd(30)] }),
       },
     },
     {
@@ -489,7 +464,7 @@ export const chapter: Chapter = {
       },
       sound: {
         what: 'The same, seen to leave a way of that board.',
-        told: () => told(code, [behindTheBoard({ fromTails: known(false, looked) })], {}, { residual: [rcd(30)] }),
+        told: () => told(code, [onItsWay], {}, { residual: [rcd(30)] }),
       },
     },
     {
